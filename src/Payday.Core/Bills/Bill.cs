@@ -1,0 +1,25 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Calendar;
+
+namespace Payday.Core.Bills;
+
+/// <summary>An obligation with due dates.</summary>
+/// <param name="Id">Stable name that the ledger refers to.</param>
+/// <param name="Name">What the person calls it.</param>
+/// <param name="Amount">What is usually due, zero or more; the actual amount is confirmed each time.</param>
+/// <param name="Schedule">When it falls due.</param>
+/// <param name="Shift">Where a due date on a weekend or bank holiday moves.</param>
+/// <param name="Essential">
+/// Whether it keeps the household going: shelter and utilities come before all else
+/// (common practice, no source).
+/// </param>
+/// <param name="Until">The last date on which it falls due, or null.</param>
+public sealed record Bill(
+    string Id,
+    string Name,
+    Money Amount,
+    Schedule Schedule,
+    Shift Shift,
+    bool Essential,
+    LocalDate? Until = null);

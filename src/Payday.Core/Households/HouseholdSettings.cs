@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Bills;
+using Payday.Core.Calendar;
+using Payday.Core.Cash;
+using Payday.Core.Debts;
+
+namespace Payday.Core.Households;
+
+/// <summary>Currency, cash, bank and habits of a household.</summary>
+/// <param name="Currency">The currency of every amount.</param>
+/// <param name="Numbers">How numbers are written.</param>
+/// <param name="Cash">The notes and coins in use.</param>
+/// <param name="FillDay">The weekday on which the wallet is filled.</param>
+/// <param name="Holidays">The bank holidays.</param>
+/// <param name="SetAsides">How money is held back for bills.</param>
+/// <param name="Bank">Where notes come from.</param>
+/// <param name="CardRounding">How a card purchase is owed back.</param>
+/// <param name="SurplusOrder">Which debt is proposed for the surplus.</param>
+/// <param name="SlipLines">Lines the person wants at the top of the slip; nothing private is there without them.</param>
+public sealed record HouseholdSettings(
+    Currency Currency,
+    NumberStyle Numbers,
+    CashPieces Cash,
+    IsoDayOfWeek FillDay,
+    HolidayRules Holidays,
+    SetAsideMode SetAsides,
+    CashSource Bank,
+    CardRounding CardRounding,
+    DebtOrder SurplusOrder,
+    ImmutableArray<string> SlipLines);
+
+/// <summary>How a card purchase is owed back.</summary>
+public enum CardRounding
+{
+    /// <summary>Rounded up to the smallest note in use.</summary>
+    Up,
+
+    /// <summary>To the minor unit.</summary>
+    Exact,
+}

@@ -1,0 +1,15 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+
+namespace Payday.Core.Households;
+
+/// <summary>What was there when the household began.</summary>
+/// <param name="Account">Everything in the account, of which the jobs below are parts; the rest is the buffer.</param>
+/// <param name="SetAside">By bill id: what the account already holds for it.</param>
+/// <param name="Pots">By pot id: what the pot already holds, in its own place.</param>
+/// <param name="NotesOnHand">By note value in minor units: loose notes at home, in no pot.</param>
+public sealed record OpeningBalances(
+    Money Account,
+    ImmutableSortedDictionary<string, Money> SetAside,
+    ImmutableSortedDictionary<string, Money> Pots,
+    ImmutableSortedDictionary<long, int> NotesOnHand);

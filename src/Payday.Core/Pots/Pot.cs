@@ -1,0 +1,31 @@
+using Payday.Core.Amounts;
+using Payday.Core.Cash;
+
+namespace Payday.Core.Pots;
+
+/// <summary>A job for money, with a balance.</summary>
+/// <param name="Id">Stable name that the ledger refers to.</param>
+/// <param name="Name">What the person calls it.</param>
+/// <param name="Held">In cash or in the account.</param>
+/// <param name="Rank">1 for the pot that is cut last; higher ranks are cut first.</param>
+/// <param name="Floor">The least that a cut may leave of a fill, zero or more.</param>
+/// <param name="Job">What it is for, and so what a payday puts in.</param>
+/// <param name="Notes">Which notes it wants; only for cash.</param>
+public sealed record Pot(
+    string Id,
+    string Name,
+    Held Held,
+    int Rank,
+    Money Floor,
+    PotJob Job,
+    NoteWishes Notes);
+
+/// <summary>Where a pot's money is.</summary>
+public enum Held
+{
+    /// <summary>In notes, in an envelope.</summary>
+    InCash,
+
+    /// <summary>In the bank account.</summary>
+    InTheAccount,
+}

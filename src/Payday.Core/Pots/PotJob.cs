@@ -1,0 +1,62 @@
+using NodaTime;
+using Payday.Core.Amounts;
+
+namespace Payday.Core.Pots;
+
+/// <summary>What a pot is for. One of the nested cases.</summary>
+public abstract record PotJob
+{
+    private PotJob()
+    {
+    }
+
+    /// <summary>Used up each period.</summary>
+    /// <param name="Amount">Zero or more, per <paramref name="Per"/>.</param>
+    /// <param name="Per">Week, payday or month.</param>
+    public sealed record Spending(Money Amount, FillPer Per) : PotJob;
+
+    /// <summary>A target by a date.</summary>
+    /// <param name="Target">What must be there, above zero.</param>
+    /// <param name="By">The date by which it must be there.</param>
+    public sealed record Sinking(Money Target, LocalDate By) : PotJob;
+
+    /// <summary>A savings schedule of steps, one a payday.</summary>
+    /// <param name="Unit">The smallest step, above zero.</param>
+    /// <param name="Steps">How many steps, 1 to 1,000.</param>
+    /// <param name="Order">Rising 1..n times the unit, falling n..1, or even: always the unit.</param>
+    public sealed record Ladder(Money Unit, int Steps, LadderOrder Order) : PotJob;
+
+    /// <summary>Kept for trouble: up to a level, then nothing.</summary>
+    /// <param name="Level">Above zero.</param>
+    /// <param name="PerPayday">What a payday adds until then, above zero.</param>
+    public sealed record Reserve(Money Level, Money PerPayday) : PotJob;
+}
+
+/// <summary>What a spending amount is for.</summary>
+public enum FillPer
+{
+    /// <summary>Each fill day of the period.</summary>
+    Week,
+
+    /// <summary>Each payday.</summary>
+    Payday,
+
+    /// <summary>Each month, over its usual paydays: an extra payday finds it full.</summary>
+    Month,
+
+    /// <summary>Each month, spread over all of its paydays.</summary>
+    MonthSpread,
+}
+
+/// <summary>The order of a ladder's steps.</summary>
+public enum LadderOrder
+{
+    /// <summary>1, 2, … n times the unit.</summary>
+    Rising,
+
+    /// <summary>n, … 2, 1 times the unit.</summary>
+    Falling,
+
+    /// <summary>The unit each time.</summary>
+    Even,
+}
