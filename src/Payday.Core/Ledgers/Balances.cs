@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+
+namespace Payday.Core.Ledgers;
+
+/// <summary>What every end of the ledger holds: always the sum of its movements.</summary>
+public sealed class Balances
+{
+    private readonly ImmutableDictionary<LedgerEnd, Money> byEnd;
+    private readonly Money account;
+    private readonly Money cash;
+
+    private Balances(Currency currency, ImmutableDictionary<LedgerEnd, Money> byEnd, Money account, Money cash)
+    {
+        Currency = currency;
+        this.byEnd = byEnd;
+        this.account = account;
+        this.cash = cash;
+    }
+
+    /// <summary>The currency of every balance.</summary>
+    public Currency Currency { get; }
+
+    /// <summary>Everything at zero.</summary>
+    public static Balances Empty(Currency currency) =>
+        new(currency, ImmutableDictionary<LedgerEnd, Money>.Empty, Money.Zero(currency), Money.Zero(currency));
+
+    /// <summary>The balance of an end; zero where nothing ever moved.</summary>
+    public Money this[LedgerEnd end] => byEnd.GetValueOrDefault(end, Money.Zero(Currency));
+
+    /// <summary>All ends whose balance is not zero.</summary>
+    public IEnumerable<KeyValuePair<LedgerEnd, Money>> All => byEnd.Where(pair => !pair.Value.IsZero);
+
+    /// <summary>The jobs of a place whose balance is not zero, in the order of their keys.</summary>
+    public IEnumerable<(Job Job, Money Amount)> JobsIn(Place place) => All
+        .Select(pair => (End: pair.Key as LedgerEnd.Held, pair.Value))
+        .Where(pair => pair.End?.Place == place)
+        .OrderBy(pair => pair.End!.Key, StringComparer.Ordinal)
+        .Select(pair => (pair.End!.Job, pair.Value));
+
+    /// <summary>
+    /// What is in a place. Kept from the movements that cross the place's edge, not added up from the
+    /// jobs, so that the two can be held against each other.
+    /// </summary>
+    public Money In(Place place) => place == Place.Account ? account : cash;
+
+    /// <summary>What is owed on a debt, zero or more unless it was overpaid.</summary>
+    public Money OwedOn(string debtId) => -this[new LedgerEnd.Owed(debtId)];
+
+    /// <summary>The balances after further movements.</summary>
+    /// <exception cref="OverflowException">A balance leaves the range of 64 bits.</exception>
+    public Balances After(IEnumerable<Movement> movements)
+    {
+        ArgumentNullException.ThrowIfNull(movements);
+        ImmutableDictionary<LedgerEnd, Money>.Builder changed = byEnd.ToBuilder();
+        Money newAccount = account;
+        Money newCash = cash;
+        foreach (Movement movement in movements)
+        {
+            Move(movement.From, -movement.Amount);
+            Move(movement.To, movement.Amount);
+        }
+
+        return new Balances(Currency, changed.ToImmutable(), newAccount, newCash);
+
+        void Move(LedgerEnd end, Money amount)
+        {
+            changed[end] = changed.GetValueOrDefault(end, Money.Zero(Currency)) + amount;
+            switch (end)
+            {
+                case LedgerEnd.Held { Place: Place.Account }:
+                    newAccount += amount;
+                    break;
+                case LedgerEnd.Held:
+                    newCash += amount;
+                    break;
+            }
+        }
+    }
+}

@@ -1,0 +1,36 @@
+using Payday.Core.Amounts;
+
+namespace Payday.Core.Ledgers;
+
+/// <summary>What must always hold of a ledger (design, section 4).</summary>
+public static class LedgerCheck
+{
+    /// <summary>Everything that doesn't hold, a sentence each; none in a sound ledger.</summary>
+    /// <param name="balances">The balances to look at.</param>
+    /// <param name="style">How numbers are written in the sentences.</param>
+    public static IEnumerable<string> Faults(Balances balances, NumberStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(balances);
+        foreach (Place place in new[] { Place.Account, Place.Cash })
+        {
+            Money jobs = Money.Sum(balances.JobsIn(place).Select(job => job.Amount), balances.Currency);
+            if (jobs != balances.In(place))
+            {
+                yield return $"The jobs in {Word(place)} add up to {jobs.ToString(style)}, but {balances.In(place).ToString(style)} is there.";
+            }
+        }
+
+        Money total = Money.Sum(balances.All.Select(pair => pair.Value), balances.Currency);
+        if (!total.IsZero)
+        {
+            yield return $"All ends of the ledger should add up to zero, but come to {total.ToString(style)}.";
+        }
+
+        foreach ((Job job, Money amount) in balances.JobsIn(Place.Cash).Where(job => job.Amount.IsNegative))
+        {
+            yield return $"{LedgerKeys.Of(Place.Cash, job)} is {amount.ToString(style)}: cash can't be below zero.";
+        }
+    }
+
+    private static string Word(Place place) => place == Place.Account ? "the account" : "cash";
+}

@@ -1,0 +1,50 @@
+namespace Payday.Core.Ledgers;
+
+/// <summary>The short texts by which stores and files name the ends of movements.</summary>
+internal static class LedgerKeys
+{
+    private static readonly (JobKind Kind, string Word)[] Jobs =
+    [
+        (JobKind.LeftToPlace, "left-to-place"), (JobKind.Buffer, "buffer"), (JobKind.SetAside, "set-aside"),
+        (JobKind.Pot, "pot"), (JobKind.KeptBack, "kept-back"), (JobKind.OwedBack, "owed-back"),
+    ];
+
+    private static readonly (OutsideKind Kind, string Word)[] Outsides =
+    [
+        (OutsideKind.Opening, "opening"), (OutsideKind.Source, "source"), (OutsideKind.Bill, "bill"),
+        (OutsideKind.Interest, "interest"), (OutsideKind.Spending, "spending"),
+    ];
+
+    public static string Of(Place place, Job job) =>
+        (place == Place.Account ? "account/" : "cash/") + Join(Array.Find(Jobs, pair => pair.Kind == job.Kind).Word, job.Id);
+
+    public static string Of(OutsideKind kind, string id) =>
+        "outside/" + Join(Array.Find(Outsides, pair => pair.Kind == kind).Word, id);
+
+    public static LedgerEnd Read(string key)
+    {
+        int slash = key.IndexOf('/', StringComparison.Ordinal);
+        string rest = key[(slash + 1)..];
+        int colon = rest.IndexOf(':', StringComparison.Ordinal);
+        string word = colon < 0 ? rest : rest[..colon];
+        string id = colon < 0 ? "" : rest[(colon + 1)..];
+        return (slash < 0 ? "" : key[..slash]) switch
+        {
+            "account" => new LedgerEnd.Held(Place.Account, new Job(KindOf(Jobs, word, key), id)),
+            "cash" => new LedgerEnd.Held(Place.Cash, new Job(KindOf(Jobs, word, key), id)),
+            "owed" => new LedgerEnd.Owed(rest),
+            "outside" => new LedgerEnd.Outside(KindOf(Outsides, word, key), id),
+            _ => throw Unknown(key),
+        };
+    }
+
+    private static string Join(string word, string id) => id.Length == 0 ? word : $"{word}:{id}";
+
+    private static T KindOf<T>((T Kind, string Word)[] words, string word, string key)
+    {
+        int at = Array.FindIndex(words, pair => pair.Word == word);
+        return at < 0 ? throw Unknown(key) : words[at].Kind;
+    }
+
+    private static FormatException Unknown(string key) => new($"'{key}' is not an end of a movement.");
+}

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Bills;
+
+namespace Payday.Core.Routines;
+
+/// <summary>
+/// A payday routine begun: only what the person decided. Proposals are computed anew from it each time,
+/// so a change of an earlier step never leaves a stale figure in a later one.
+/// </summary>
+public sealed record RoutineDraft
+{
+    /// <summary>A routine in which nothing has been decided.</summary>
+    /// <param name="payday">Its payday.</param>
+    public RoutineDraft(LocalDate payday) => Payday = payday;
+
+    /// <summary>The payday.</summary>
+    public LocalDate Payday { get; init; }
+
+    /// <summary>The step to go on with.</summary>
+    public RoutineStep Step { get; init; } = RoutineStep.Income;
+
+    /// <summary>By source id: what really came.</summary>
+    public ImmutableSortedDictionary<string, Money> Incomes { get; init; } = Sorted<Money>();
+
+    /// <summary>Income beyond the sources, by the name given to it.</summary>
+    public ImmutableSortedDictionary<string, Money> OneOffs { get; init; } = Sorted<Money>();
+
+    /// <summary>By due: what is known of it beyond the household's settings.</summary>
+    public ImmutableSortedDictionary<DueKey, DueDecision> Dues { get; init; } =
+        ImmutableSortedDictionary<DueKey, DueDecision>.Empty;
+
+    /// <summary>How money is held back this time, where that differs from the household's setting.</summary>
+    public SetAsideMode? SetAsides { get; init; }
+
+    /// <summary>By debt id: what is paid when its minimum is due.</summary>
+    public ImmutableSortedDictionary<string, Money> DebtPayments { get; init; } = Sorted<Money>();
+
+    /// <summary>By pot id: what goes in.</summary>
+    public ImmutableSortedDictionary<string, Money> Fills { get; init; } = Sorted<Money>();
+
+    /// <summary>Where the surplus goes, or null while the proposal stands.</summary>
+    public ImmutableArray<Placement>? Placements { get; init; }
+
+    private static ImmutableSortedDictionary<string, T> Sorted<T>() =>
+        ImmutableSortedDictionary.Create<string, T>(StringComparer.Ordinal);
+}
