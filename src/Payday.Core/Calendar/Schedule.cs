@@ -16,12 +16,23 @@ public abstract record Schedule
     {
     }
 
+    private static int AtLeastOne(int value, string name)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(value, 1, name);
+        return value;
+    }
+
     /// <summary>Every so many weeks, counted both ways from an anchor date.</summary>
     /// <param name="Weeks">1 or more.</param>
     /// <param name="Anchor">A date on which it fell or falls.</param>
-    public sealed record EveryWeeks(int Weeks, LocalDate Anchor) : Schedule;
+    public sealed record EveryWeeks(int Weeks, LocalDate Anchor) : Schedule
+    {
+        /// <summary>1 or more.</summary>
+        /// <exception cref="ArgumentOutOfRangeException">It is below 1.</exception>
+        public int Weeks { get; init => field = AtLeastOne(value, nameof(Weeks)); } = AtLeastOne(Weeks, nameof(Weeks));
+    }
 
-    /// <summary>Twice a month, on two days of the month.</summary>
+    /// <summary>Twice a month, on two days of the month; once where both are the same date.</summary>
     public sealed record TwiceMonthly(MonthDay First, MonthDay Second) : Schedule;
 
     /// <summary>Once a month, on a day of the month.</summary>
@@ -30,7 +41,12 @@ public abstract record Schedule
     /// <summary>Every so many months, counted both ways from a date whose day of the month it keeps.</summary>
     /// <param name="Months">1 or more; 3 for a quarter, 12 for a year.</param>
     /// <param name="Anchor">A date on which it fell or falls.</param>
-    public sealed record EveryMonths(int Months, LocalDate Anchor) : Schedule;
+    public sealed record EveryMonths(int Months, LocalDate Anchor) : Schedule
+    {
+        /// <summary>1 or more.</summary>
+        /// <exception cref="ArgumentOutOfRangeException">It is below 1.</exception>
+        public int Months { get; init => field = AtLeastOne(value, nameof(Months)); } = AtLeastOne(Months, nameof(Months));
+    }
 
     /// <summary>On dates typed in, and no others.</summary>
     /// <param name="Dates">In any order; doubles count once.</param>

@@ -1,0 +1,11 @@
+using NodaTime;
+using Payday.Core.Amounts;
+
+namespace Payday.Core.Bills;
+
+/// <summary>One time that a bill has to be paid.</summary>
+/// <param name="BillId">The bill.</param>
+/// <param name="Name">What the person calls it.</param>
+/// <param name="Date">The date by which it must be paid, shifts done.</param>
+/// <param name="Amount">What is due, zero or more.</param>
+public sealed record Due(string BillId, string Name, LocalDate Date, Money Amount);

@@ -1,0 +1,116 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+
+namespace Payday.Core.Bills;
+
+/// <summary>Running totals, in minor units, of what comes in and what must be held by each payday.</summary>
+internal sealed class SetAsideNeeds
+{
+    private readonly Money held;
+    private readonly Due[] dues;
+    private readonly int[] periods;
+    private readonly long[] income;
+    private readonly long[] dueByPeriod;
+
+    private SetAsideNeeds(Money held, Due[] dues, int[] periods, long[] income, long[] dueByPeriod)
+    {
+        this.held = held;
+        this.dues = dues;
+        this.periods = periods;
+        this.income = income;
+        this.dueByPeriod = dueByPeriod;
+    }
+
+    /// <summary>All that falls due up to the end of each payday's period.</summary>
+    public ReadOnlySpan<long> DueByPeriod => dueByPeriod;
+
+    // Zero can mean "can't be foreseen": with no income known there is nothing known to limit by.
+    private bool IncomeIsKnown => income.Length > 0 && income[^1] > 0;
+
+    /// <inheritdoc cref="SetAsidePlanner.Plan"/>
+    public static SetAsideNeeds From(Money held, IReadOnlyList<PlannedPayday> paydays, IReadOnlyList<Due> dues)
+    {
+        ArgumentNullException.ThrowIfNull(paydays);
+        ArgumentNullException.ThrowIfNull(dues);
+        ThrowIfNegative(held, nameof(held));
+
+        var income = new long[paydays.Count];
+        Money incomeSum = Money.Zero(held.Currency);
+        for (int k = 0; k < paydays.Count; k++)
+        {
+            if (k > 0 && paydays[k].Date < paydays[k - 1].Date)
+            {
+                throw new ArgumentException("The paydays are not in order.", nameof(paydays));
+            }
+
+            ThrowIfNegative(paydays[k].Income, nameof(paydays));
+            incomeSum += paydays[k].Income;
+            income[k] = incomeSum.MinorUnits;
+        }
+
+        // Sorting is stable, so the dues of one date keep their order.
+        Due[] ordered = [.. dues.OrderBy(due => due.Date)];
+        var periods = new int[ordered.Length];
+        var dueByPeriod = new long[paydays.Count];
+        Money dueSum = Money.Zero(held.Currency);
+        int period = -1;
+        for (int i = 0; i < ordered.Length; i++)
+        {
+            ThrowIfNegative(ordered[i].Amount, nameof(dues));
+            for (; period + 1 < paydays.Count && paydays[period + 1].Date <= ordered[i].Date; period++)
+            {
+                if (period >= 0)
+                {
+                    dueByPeriod[period] = dueSum.MinorUnits;
+                }
+            }
+
+            dueSum += ordered[i].Amount;
+            periods[i] = period;
+        }
+
+        dueByPeriod.AsSpan(Math.Min(Math.Max(period, 0), paydays.Count)).Fill(dueSum.MinorUnits);
+        return new SetAsideNeeds(held, ordered, periods, income, dueByPeriod);
+    }
+
+    /// <summary>The least that must have been set aside by each payday: what is needed, or all there is.</summary>
+    public long[] LeastSetAside()
+    {
+        var least = new long[dueByPeriod.Length];
+        for (int k = 0; k < least.Length; k++)
+        {
+            long needed = Math.Max(0, dueByPeriod[k] - held.MinorUnits);
+            least[k] = IncomeIsKnown ? Math.Min(needed, income[k]) : needed;
+        }
+
+        return least;
+    }
+
+    /// <summary>The running total against which the plan is level: income, or the count of paydays where none is known.</summary>
+    public long[] Weights() =>
+        IncomeIsKnown ? income : [.. Enumerable.Range(1, income.Length).Select(count => (long)count)];
+
+    /// <summary>The dues that all income until their date, and all that is held, can't pay in full.</summary>
+    public ImmutableArray<LateDue> Late()
+    {
+        var late = ImmutableArray.CreateBuilder<LateDue>();
+        Int128 dueSoFar = 0;
+        for (int i = 0; i < dues.Length; i++)
+        {
+            long amount = dues[i].Amount.MinorUnits;
+            dueSoFar += amount;
+            bool limited = periods[i] < 0 || IncomeIsKnown;
+            Int128 most = (Int128)held.MinorUnits + (periods[i] < 0 ? 0 : income[periods[i]]);
+            Int128 missing = Int128.Min(dueSoFar - most, amount);
+            if (limited && missing > 0)
+            {
+                late.Add(new LateDue(dues[i], Money.FromMinorUnits((long)missing, held.Currency)));
+            }
+        }
+
+        return late.DrainToImmutable();
+    }
+
+    private static void ThrowIfNegative(Money amount, string name) =>
+        ArgumentOutOfRangeException.ThrowIfNegative(amount.MinorUnits, name);
+}

@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using NodaTime;
+using NodaTime.Text;
+using Payday.Core.Amounts;
+
+namespace Payday.Core.Calendar;
+
+/// <summary>The paydays of a household: those of all its sources, merged.</summary>
+public static class PayCalendar
+{
+    /// <summary>The paydays in a window.</summary>
+    /// <param name="sources">Who pays, in household order.</param>
+    /// <param name="holidays">The bank holidays.</param>
+    /// <param name="from">The first date of the window.</param>
+    /// <param name="to">The last date of the window; before <paramref name="from"/> there are no paydays.</param>
+    /// <returns>
+    /// In order, each date once, both ends included. Which are extra does not depend on where the window begins.
+    /// </returns>
+    public static ImmutableArray<ScheduledPayday> Paydays(
+        IEnumerable<IncomeSource> sources, BankHolidays holidays, LocalDate from, LocalDate to)
+    {
+        ArgumentNullException.ThrowIfNull(sources);
+        ArgumentNullException.ThrowIfNull(holidays);
+        return
+        [
+            .. sources
+                .SelectMany(source => SourcePays.Paid(source, holidays, from, to).Select(pay => (source.Id, Pay: pay)))
+                .GroupBy(paid => paid.Pay.Date)
+                .OrderBy(day => day.Key)
+                .Select(day => new ScheduledPayday(
+                    day.Key,
+                    [.. day.Select(paid => paid.Id).Distinct()],
+                    day.All(paid => paid.Pay.IsExtra))),
+        ];
+    }
+
+    /// <summary>The first payday after a date, or null where no source pays any more.</summary>
+    public static ScheduledPayday? Next(IEnumerable<IncomeSource> sources, BankHolidays holidays, LocalDate after) =>
+        after == LocalDate.MaxIsoValue
+            ? null
+            : Spans(LocalDate.MaxIsoValue.Year - after.Year)
+                .Select(years => years is { } span ? after.PlusYears(span) : LocalDate.MaxIsoValue)
+                .Select(to => Paydays(sources, holidays, after.PlusDays(1), to).FirstOrDefault())
+                .FirstOrDefault(payday => payday is not null);
+
+    /// <summary>The last payday on or before a date, or null where no source has paid yet.</summary>
+    public static ScheduledPayday? Latest(IEnumerable<IncomeSource> sources, BankHolidays holidays, LocalDate onOrBefore) =>
+        Spans(onOrBefore.Year - LocalDate.MinIsoValue.Year)
+            .Select(years => years is { } span ? onOrBefore.PlusYears(-span) : LocalDate.MinIsoValue)
+            .Select(from => Paydays(sources, holidays, from, onOrBefore).LastOrDefault())
+            .FirstOrDefault(payday => payday is not null);
+
+    /// <summary>The pay period that a date lies in: from the last payday up to it, to the day before the next.</summary>
+    /// <returns>The period, or a sentence that says which payday is not known and how to mend it.</returns>
+    public static Read<PayPeriod> PeriodOf(IEnumerable<IncomeSource> sources, BankHolidays holidays, LocalDate date)
+    {
+        ImmutableArray<IncomeSource> known = [.. sources];
+        if (Latest(known, holidays, date) is not { } latest)
+        {
+            return NoneKnown("on or before", date);
+        }
+
+        return Next(known, holidays, date) is { } next
+            ? Read.Of(new PayPeriod(latest.Date, next.Date.PlusDays(-1)))
+            : NoneKnown("after", date);
+    }
+
+    /// <summary>The paydays that carry what is needed in a calendar month, such as a pot's monthly amount.</summary>
+    /// <returns>
+    /// The usual ones and all of them. A payday is usual where any source that pays then is not extra.
+    /// </returns>
+    public static MonthPaydays OfMonth(IEnumerable<IncomeSource> sources, BankHolidays holidays, YearMonth month)
+    {
+        ArgumentNullException.ThrowIfNull(sources);
+        ArgumentNullException.ThrowIfNull(holidays);
+        SourcePay[] pays = [.. sources.SelectMany(source => SourcePays.For(source, holidays, month)).OrderBy(pay => pay.Date)];
+        return new MonthPaydays(
+            month,
+            [.. pays.Where(pay => !pay.IsExtra).Select(pay => pay.Date).Distinct()],
+            [.. pays.Select(pay => pay.Date).Distinct()]);
+    }
+
+    private static Read<PayPeriod> NoneKnown(string side, LocalDate date) =>
+        Read.Refused<PayPeriod>($"No payday is known {side} {LocalDatePattern.Iso.Format(date)}; add dates to a pay schedule.");
+
+    // A short span finds the pay of most schedules; the whole calendar is searched only where pay is rarer than
+    // that, and then holds few of them.
+    private static IEnumerable<int?> Spans(int yearsLeft) =>
+        new int?[] { 1, 10 }.Where(years => years < yearsLeft).Append(null);
+}
