@@ -8,63 +8,65 @@ internal static class AmountReader
     // Longer input is refused unread: no amount of 64 bits needs it, and a paste can be anything.
     private const int LongestText = 200;
 
+    // A refusal repeats what was typed, but only so much of it as leaves the sentence readable.
+    private const int LongestEcho = 24;
+
     /// <inheritdoc cref="Money.Parse"/>
     public static Read<Money> Amount(string? text, Currency currency, NumberStyle style)
     {
-        ReadOnlySpan<char> rest = text.AsSpan().Trim(' ');
+        ReadOnlySpan<char> rest = WithPlainMarks(text).AsSpan().Trim(' ');
         if (Unreadable(rest) is { } fault)
         {
             return Read.Refused<Money>(fault);
         }
 
-        bool negative = rest[0] == '-';
-        if (rest[0] is '-' or '+')
-        {
-            rest = rest[1..];
-        }
-
-        Read<Money> size = Unsigned(rest, currency, style);
-        return size.Ok && negative ? Read.Of(-size.Value) : size;
+        bool negative = TakeSign(ref rest);
+        Read<Int128> size = Size(rest, currency, style);
+        return size.Ok
+            ? InRange(negative ? -size.Value : size.Value, currency, "The amount is too large.")
+            : Read.Refused<Money>(size.Fault);
     }
 
     /// <inheritdoc cref="Money.ParseSum"/>
     public static Read<Money> Sum(string? text, Currency currency, NumberStyle style)
     {
-        ReadOnlySpan<char> rest = text.AsSpan().Trim(' ');
+        ReadOnlySpan<char> rest = WithPlainMarks(text).AsSpan().Trim(' ');
         if (Unreadable(rest) is { } fault)
         {
             return Read.Refused<Money>(fault);
         }
 
         Int128 sum = 0;
-        bool negative = false;
-        if (rest[0] is '-' or '+')
-        {
-            negative = rest[0] == '-';
-            rest = rest[1..];
-        }
-
+        bool negative = TakeSign(ref rest);
         while (true)
         {
             int next = rest.IndexOfAny('+', '-');
-            Read<Money> part = Unsigned((next < 0 ? rest : rest[..next]).Trim(' '), currency, style);
-            if (!part.Ok)
+            ReadOnlySpan<char> part = (next < 0 ? rest : rest[..next]).Trim(' ');
+            if (part.IsEmpty)
             {
-                return part;
+                return Read.Refused<Money>("The sum has a + or - without an amount beside it.");
             }
 
-            sum += negative ? -(Int128)part.Value.MinorUnits : part.Value.MinorUnits;
+            Read<Int128> size = Size(part, currency, style);
+            if (!size.Ok)
+            {
+                return Read.Refused<Money>(size.Fault);
+            }
+
+            sum += negative ? -size.Value : size.Value;
             if (next < 0)
             {
-                return sum >= long.MinValue && sum <= long.MaxValue
-                    ? Read.Of(Money.FromMinorUnits((long)sum, currency))
-                    : Read.Refused<Money>("The sum is too large.");
+                return InRange(sum, currency, "The sum is too large.");
             }
 
             negative = rest[next] == '-';
             rest = rest[(next + 1)..];
         }
     }
+
+    // What a statement or a phone puts in place of a blank, an apostrophe and a minus means the same.
+    private static string? WithPlainMarks(string? text) =>
+        text?.Replace('\u00A0', ' ').Replace('\u202F', ' ').Replace('\u2019', '\'').Replace('\u2212', '-');
 
     private static string? Unreadable(ReadOnlySpan<char> text)
     {
@@ -80,7 +82,9 @@ internal static class AmountReader
 
         foreach (char c in text)
         {
-            if (char.IsControl(c))
+            // Format characters too: a refusal repeats the text, and they can turn a line of the screen round.
+            if (char.GetUnicodeCategory(c) is UnicodeCategory.Control or UnicodeCategory.Format
+                or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator or UnicodeCategory.Surrogate)
             {
                 return "An amount can't hold control characters such as a line break.";
             }
@@ -89,36 +93,48 @@ internal static class AmountReader
         return null;
     }
 
-    private static Read<Money> Unsigned(ReadOnlySpan<char> text, Currency currency, NumberStyle style)
+    private static bool TakeSign(ref ReadOnlySpan<char> text)
+    {
+        bool negative = text[0] == '-';
+        if (text[0] is '-' or '+')
+        {
+            text = text[1..];
+        }
+
+        return negative;
+    }
+
+    // In minor units, up to the size of the smallest long, which is one more than that of the largest.
+    private static Read<Int128> Size(ReadOnlySpan<char> text, Currency currency, NumberStyle style)
     {
         int point = text.IndexOf(style.DecimalMark, StringComparison.Ordinal);
         ReadOnlySpan<char> whole = point < 0 ? text : text[..point];
         ReadOnlySpan<char> fraction = point < 0 ? [] : text[(point + style.DecimalMark.Length)..];
-        if (fraction.Length > currency.Decimals && IsDigits(fraction))
-        {
-            return Read.Refused<Money>(currency.Decimals == 0
-                ? $"{currency.Code} has no decimals."
-                : string.Create(CultureInfo.InvariantCulture, $"{currency.Code} has at most {currency.Decimals} decimals."));
-        }
-
         string? digits = WithoutGroupMarks(whole, style);
         bool bothEmpty = digits is { Length: 0 } && fraction.IsEmpty;
         if (digits is null || bothEmpty || !IsDigits(digits) || !IsDigits(fraction) || (point >= 0 && fraction.IsEmpty))
         {
-            return Read.Refused<Money>($"'{new string(text)}' is not an amount; write it like {SampleOf(currency, style)}.");
+            return Read.Refused<Int128>($"'{Echo(text)}' is not an amount; write it like {SampleOf(currency, style)}.");
+        }
+
+        if (fraction.Length > currency.Decimals)
+        {
+            return Read.Refused<Int128>(currency.Decimals == 0
+                ? $"{currency.Code} has no decimals."
+                : string.Create(CultureInfo.InvariantCulture, $"{currency.Code} has at most {currency.Decimals} decimals."));
         }
 
         Int128 minor = 0;
         foreach (char c in digits + fraction.ToString().PadRight(currency.Decimals, '0'))
         {
             minor = (minor * 10) + (c - '0');
-            if (minor > long.MaxValue)
+            if (minor > -(Int128)long.MinValue)
             {
-                return Read.Refused<Money>("The amount is too large.");
+                return Read.Refused<Int128>("The amount is too large.");
             }
         }
 
-        return Read.Of(Money.FromMinorUnits((long)minor, currency));
+        return Read.Of(minor);
     }
 
     // Group marks may be left out, but where they stand they stand before groups of three: "1,23" with a
@@ -136,7 +152,15 @@ internal static class AmountReader
             : null;
     }
 
+    private static Read<Money> InRange(Int128 minor, Currency currency, string otherwise) =>
+        minor >= long.MinValue && minor <= long.MaxValue
+            ? Read.Of(Money.FromMinorUnits((long)minor, currency))
+            : Read.Refused<Money>(otherwise);
+
     private static bool IsDigits(ReadOnlySpan<char> text) => !text.ContainsAnyExceptInRange('0', '9');
+
+    private static string Echo(ReadOnlySpan<char> text) =>
+        text.Length <= LongestEcho ? text.ToString() : $"{text[..LongestEcho]}...";
 
     private static string SampleOf(Currency currency, NumberStyle style) =>
         currency.Decimals == 0 ? "1234" : $"12{style.DecimalMark}{new string('5', currency.Decimals)}";

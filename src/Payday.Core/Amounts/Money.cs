@@ -108,39 +108,6 @@ public readonly partial struct Money : IEquatable<Money>, IComparable<Money>
     /// <summary>This amount as zero or more: negative amounts become zero.</summary>
     public Money ClampToZero() => IsNegative ? Zero(Currency) : this;
 
-    /// <summary>The largest whole multiple of <paramref name="unit"/> that is not above this amount.</summary>
-    /// <param name="unit">More than zero, same currency.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The unit is not above zero.</exception>
-    public Money FloorTo(Money unit)
-    {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(unit.In(Currency), nameof(unit));
-        long rest = MinorUnits % unit.MinorUnits;
-        return new(checked(MinorUnits - (rest < 0 ? rest + unit.MinorUnits : rest)), Currency);
-    }
-
-    /// <summary>The smallest whole multiple of <paramref name="unit"/> that is not below this amount.</summary>
-    /// <inheritdoc cref="FloorTo"/>
-    public Money CeilingTo(Money unit)
-    {
-        Money floor = FloorTo(unit);
-        return floor == this ? this : floor + unit;
-    }
-
-    /// <summary>
-    /// This amount times a rate over twelve, for one month, rounded half to even at the minor unit.
-    /// </summary>
-    /// <param name="yearlyRate">A fraction, e.g. 0.1999 for 19.99 % a year; zero or more.</param>
-    /// <remarks>Source of the rule: the project's design, section 3. The lender's statement wins.</remarks>
-    public Money MonthOfInterest(decimal yearlyRate)
-    {
-        ArgumentOutOfRangeException.ThrowIfNegative(yearlyRate);
-        return new(decimal.ToInt64(Math.Round(MinorUnits * yearlyRate / 12m, 0, MidpointRounding.ToEven)), Currency);
-    }
-
-    /// <summary>This amount times a fraction, rounded half to even at the minor unit.</summary>
-    public Money Times(decimal fraction) =>
-        new(decimal.ToInt64(Math.Round(MinorUnits * fraction, 0, MidpointRounding.ToEven)), Currency);
-
     /// <inheritdoc/>
     /// <exception cref="InvalidOperationException">The currencies differ.</exception>
     public int CompareTo(Money other) => MinorUnits.CompareTo(other.In(Currency));

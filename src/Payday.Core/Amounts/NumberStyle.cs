@@ -10,15 +10,15 @@ public readonly record struct NumberStyle
     private readonly string? decimalMark;
     private readonly string? groupMark;
 
-    private NumberStyle(string name, string decimalMark, string groupMark)
+    private NumberStyle(string sample, string decimalMark, string groupMark)
     {
-        Sample = name;
+        Sample = sample;
         this.decimalMark = decimalMark;
         this.groupMark = groupMark;
     }
 
     /// <summary>1234.56 - as files hold it.</summary>
-    public static NumberStyle Plain { get; } = new("1234.56", ".", "");
+    public static NumberStyle Plain => default;
 
     /// <summary>1,234.56</summary>
     public static NumberStyle CommaPoint { get; } = new("1,234.56", ".", ",");

@@ -1,0 +1,87 @@
+using Payday.Core.Amounts;
+
+namespace Payday.Core.Debts;
+
+/// <summary>A debt while payments are made on it.</summary>
+internal sealed class RunningDebt
+{
+    // Opening balance and all interest so far. Balance and payments are parts of it, so as long as it fits
+    // 64 bits they do.
+    private Money cost;
+    private Money nominalMinimum;
+
+    /// <exception cref="ArgumentOutOfRangeException">The rate or the minimum is out of range.</exception>
+    public RunningDebt(DebtState state)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(state.YearlyRate, nameof(state));
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(state.YearlyRate, DebtState.HighestRate, nameof(state));
+        (decimal percent, Money amount) = state.Minimum switch
+        {
+            MinimumRule.PercentOrFloor rule => (rule.Percent, rule.Floor),
+            MinimumRule.Fixed rule => (0m, rule.Amount),
+            _ => throw new ArgumentException("The minimum is of an unknown kind.", nameof(state)),
+        };
+        ArgumentOutOfRangeException.ThrowIfNegative(percent, nameof(state));
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(percent, 1m, nameof(state));
+        ArgumentOutOfRangeException.ThrowIfNegative(amount.MinorUnits, nameof(state));
+
+        State = state;
+        Balance = state.Balance.ClampToZero();
+        cost = Balance;
+        nominalMinimum = state.Minimum.Nominal(Balance);
+    }
+
+    /// <summary>The debt as it stood at the start.</summary>
+    public DebtState State { get; }
+
+    /// <summary>What is owed now.</summary>
+    public Money Balance { get; private set; }
+
+    /// <summary>
+    /// What a month sets free for other debts: nothing while this one is owed, then what its minimum last
+    /// asked for, uncapped. A debt that was paid from the start sets nothing free: that money has other jobs.
+    /// </summary>
+    public Money SetFree => IsPaid && State.Balance.IsPositive ? nominalMinimum : Money.Zero(Balance.Currency);
+
+    /// <summary>All interest so far.</summary>
+    public Money Interest => cost - State.Balance.ClampToZero();
+
+    /// <summary>Whether nothing is owed.</summary>
+    public bool IsPaid => Balance.IsZero;
+
+    /// <summary>The month in which it was found paid, 1 for the first, 0 for before it, or null.</summary>
+    public int? PaidInMonth { get; private set; }
+
+    /// <summary>Whether the debt has outgrown every amount there is; nothing further is counted on it.</summary>
+    public bool IsRunaway { get; private set; }
+
+    /// <summary>Adds a month's interest, pays the minimum, and returns the part of it that was not needed.</summary>
+    public Money PayMinimum()
+    {
+        Money interest = Balance.MonthOfInterest(State.YearlyRate);
+        IsRunaway = IsRunaway || interest.MinorUnits > long.MaxValue - cost.MinorUnits;
+        nominalMinimum = State.Minimum.Nominal(Balance);
+        if (IsRunaway)
+        {
+            return Money.Zero(Balance.Currency);
+        }
+
+        Money due = State.Minimum.Due(Balance, interest);
+        cost += interest;
+        Balance += interest - due;
+        return nominalMinimum - due;
+    }
+
+    /// <summary>Pays on the balance.</summary>
+    /// <param name="payment">Zero to the balance.</param>
+    public void Pay(Money payment)
+    {
+        if (!IsRunaway)
+        {
+            Balance -= payment;
+        }
+    }
+
+    /// <summary>Notes the month in which the debt was paid.</summary>
+    public void CloseMonth(int month) => PaidInMonth ??= IsPaid ? month : null;
+}

@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Calendar;
+
+namespace Payday.Core.Pots;
+
+/// <summary>What a pot's fill depends on besides its job.</summary>
+/// <param name="Balance">What the pot has before the fill; below zero when it owes.</param>
+/// <param name="PutInSoFar">All that was ever put in, which a ladder counts its steps by; zero or more.</param>
+/// <param name="FillDays">How many fill days the pay period has, zero or more.</param>
+/// <param name="Payday">The payday.</param>
+/// <param name="MonthPaydays">All paydays of its calendar month in order, this one among them.</param>
+/// <param name="PaydaysLeft">
+/// For a sinking pot: the paydays strictly before its date from this one on; empty when there is none.
+/// </param>
+/// <param name="Unit">The smallest amount a fill should come in, above zero; see <see cref="PotUnit"/>.</param>
+/// <param name="Numbers">How amounts are written in the reason.</param>
+public sealed record PotFacts(
+    Money Balance,
+    Money PutInSoFar,
+    int FillDays,
+    LocalDate Payday,
+    ImmutableArray<ScheduledPayday> MonthPaydays,
+    ImmutableArray<LocalDate> PaydaysLeft,
+    Money Unit,
+    NumberStyle Numbers);
