@@ -1,1 +1,3 @@
-Console.WriteLine("payday");
+using Payday.Commands;
+
+return CommandLine.Run(args, CommandShell.OfProcess());

@@ -80,6 +80,23 @@ public static class PayCalendar
             [.. pays.Select(pay => pay.Date).Distinct()]);
     }
 
+    /// <summary>The calendar months that a payday carries a part of.</summary>
+    /// <returns>
+    /// Its own month as a rule; the neighbour where a pay was moved over the month's edge; both where two pays for
+    /// different months meet; none for a date that is no payday.
+    /// </returns>
+    public static ImmutableArray<MonthPaydays> MonthsOf(IEnumerable<IncomeSource> sources, BankHolidays holidays, LocalDate payday)
+    {
+        ImmutableArray<IncomeSource> known = [.. sources];
+        YearMonth own = payday.ToYearMonth();
+        return
+        [
+            .. Enumerable.Range(-1, 3)
+                .Select(step => OfMonth(known, holidays, own.PlusMonths(step)))
+                .Where(month => month.All.Contains(payday)),
+        ];
+    }
+
     private static Read<PayPeriod> NoneKnown(string side, LocalDate date) =>
         Read.Refused<PayPeriod>($"No payday is known {side} {LocalDatePattern.Iso.Format(date)}; add dates to a pay schedule.");
 

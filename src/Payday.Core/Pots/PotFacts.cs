@@ -10,7 +10,9 @@ namespace Payday.Core.Pots;
 /// <param name="PutInSoFar">All that was ever put in, which a ladder counts its steps by; zero or more.</param>
 /// <param name="FillDays">How many fill days the pay period has, zero or more.</param>
 /// <param name="Payday">The payday.</param>
-/// <param name="MonthPaydays">All paydays of its calendar month in order, this one among them.</param>
+/// <param name="Months">
+/// The calendar months that it carries a part of; two where a moved pay of one month meets a pay of another.
+/// </param>
 /// <param name="PaydaysLeft">
 /// For a sinking pot: the paydays strictly before its date from this one on; empty when there is none.
 /// </param>
@@ -21,7 +23,7 @@ public sealed record PotFacts(
     Money PutInSoFar,
     int FillDays,
     LocalDate Payday,
-    ImmutableArray<ScheduledPayday> MonthPaydays,
+    ImmutableArray<MonthPaydays> Months,
     ImmutableArray<LocalDate> PaydaysLeft,
     Money Unit,
     NumberStyle Numbers);

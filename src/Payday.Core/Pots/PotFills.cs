@@ -17,7 +17,6 @@ public static class PotFills
     /// level share of what is missing, exact by the date. Ladder: what the step in progress lacks. Reserve: its
     /// share a payday up to the level. Source of the rules: the project's design, 5.3.
     /// </remarks>
-    /// <exception cref="ArgumentException">The payday is not among its month's paydays, where that matters.</exception>
     /// <exception cref="InvalidOperationException">The currencies differ.</exception>
     /// <exception cref="OverflowException">The fill doesn't fit 64 bits.</exception>
     public static FillProposal Propose(Pot pot, PotFacts facts)
@@ -46,28 +45,26 @@ public static class PotFills
                 int weeks => $"{amount} a week, {weeks} weeks",
             }),
             FillPer.Payday => new(job.Amount, $"{amount} a payday"),
-            FillPer.Month => Month(job.Amount, amount, [.. facts.MonthPaydays.Where(payday => !payday.IsExtra)], facts),
-            _ => Month(job.Amount, amount, facts.MonthPaydays, facts),
+            FillPer.Month => Month(job.Amount, amount, month => month.Usual, facts),
+            _ => Month(job.Amount, amount, month => month.All, facts),
         };
     }
 
     private static FillProposal Month(
-        Money amount, string text, ImmutableArray<ScheduledPayday> sharing, PotFacts facts)
+        Money amount, string text, Func<MonthPaydays, ImmutableArray<LocalDate>> sharing, PotFacts facts)
     {
-        if (facts.MonthPaydays.All(payday => payday.Date != facts.Payday))
+        ImmutableArray<ImmutableArray<LocalDate>> months =
+            [.. facts.Months.Select(sharing).Where(paydays => paydays.Contains(facts.Payday))];
+        Money fill = months.Aggregate(
+            Money.Zero(amount.Currency),
+            (sum, paydays) => sum + LevelShares.ExactShare(amount, paydays.Length, paydays.IndexOf(facts.Payday), facts.Unit));
+        return new(fill, months switch
         {
-            throw new ArgumentException("The payday is not among its month's paydays.", nameof(facts));
-        }
-
-        int index = sharing.TakeWhile(payday => payday.Date != facts.Payday).Count();
-        if (index == sharing.Length)
-        {
-            return new(Money.Zero(amount.Currency), "extra payday: already full");
-        }
-
-        return new(
-            LevelShares.ExactShare(amount, sharing.Length, index, facts.Unit),
-            sharing.Length == 1 ? $"{text} a month" : $"{text} a month, {index + 1} of {sharing.Length}");
+            [] => "extra payday: already full",
+            [[_]] => $"{text} a month",
+            [var paydays] => $"{text} a month, {paydays.IndexOf(facts.Payday) + 1} of {paydays.Length}",
+            _ => $"{text} a month, {months.Length} months",
+        });
     }
 
     private static FillProposal Sinking(PotJob.Sinking job, PotFacts facts)

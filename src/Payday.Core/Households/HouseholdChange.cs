@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+using Payday.Core.Debts;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+
+namespace Payday.Core.Households;
+
+/// <summary>Putting a household in the place of another in a book that goes on.</summary>
+/// <param name="Book">The book afterwards.</param>
+/// <param name="Movements">What that writes in the ledger, numbered; often nothing.</param>
+/// <param name="Refusals">Why it can't be done, a sentence each; the book is unchanged then.</param>
+public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movements, ImmutableArray<string> Refusals)
+{
+    /// <summary>Plans the change.</summary>
+    /// <param name="book">The book as it is.</param>
+    /// <param name="next">The household to put in.</param>
+    /// <remarks>
+    /// Until a payday is closed everything but the currency may change, and the opening balances are undone and
+    /// written anew. From then on they are history: start and opening stay, and nothing that still holds money or is
+    /// owed may go. A debt may come with what is owed on it.
+    /// </remarks>
+    public static HouseholdChange Of(Book book, Household next)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(next);
+        if (book.Household.Currency != next.Currency)
+        {
+            return Refused(book, [$"The ledger is in {book.Household.Currency}, the file in {next.Currency}. Import it into another folder with --data."]);
+        }
+
+        ImmutableArray<string> refusals = book.Closed.IsEmpty ? [] : [.. AgainstHistory(book, next)];
+        if (!refusals.IsEmpty)
+        {
+            return Refused(book, refusals);
+        }
+
+        Ledger ledger = book.Ledger.Add(book.Closed.IsEmpty ? Reopened(book, next) : NewDebts(book, next));
+        return new HouseholdChange(
+            book with { Household = next, Ledger = ledger },
+            [.. ledger.Movements.Skip(book.Ledger.Movements.Count)],
+            []);
+    }
+
+    private static HouseholdChange Refused(Book book, ImmutableArray<string> refusals) => new(book, [], refusals);
+
+    private static IEnumerable<Movement> Reopened(Book book, Household next)
+    {
+        Movement[] wanted = [.. Opening.Movements(next)];
+        HashSet<long> undone = [.. book.Ledger.Movements.Where(movement => movement.Reverses is not null).Select(movement => movement.Reverses!.Value)];
+        Movement[] standing = [.. book.Ledger.Movements.Where(movement => movement.Reverses is null && !undone.Contains(movement.Number))];
+        return standing.Select(movement => movement with { Number = 0 }).SequenceEqual(wanted)
+            ? []
+            : [.. book.Ledger.Reverse(standing.Select(movement => movement.Number), next.Start, "opening balances corrected").Value, .. wanted];
+    }
+
+    private static IEnumerable<Movement> NewDebts(Book book, Household next) => next.Debts
+        .Where(debt => debt.Opening.IsPositive && book.Household.Debts.All(known => known.Id != debt.Id))
+        .Select(debt => Opening.Owe(next, debt));
+
+    private static IEnumerable<string> AgainstHistory(Book book, Household next)
+    {
+        Household old = book.Household;
+        if (old.Start != next.Start)
+        {
+            yield return $"The household started on {old.Start:uuuu-MM-dd}, and paydays have been closed since; leave \"start\" as it is.";
+        }
+
+        bool openingChanged = old.Opening.Account != next.Opening.Account
+            || !old.Opening.SetAside.SequenceEqual(next.Opening.SetAside)
+            || !old.Opening.Pots.SequenceEqual(next.Opening.Pots)
+            || !old.Opening.NotesOnHand.SequenceEqual(next.Opening.NotesOnHand)
+            || next.Debts.Any(debt => old.Debts.Any(known => known.Id == debt.Id && known.Opening != debt.Opening));
+        if (openingChanged)
+        {
+            yield return "Opening balances are part of the ledger once a payday is closed; leave them as they were.";
+        }
+
+        Balances balances = book.Ledger.Balances;
+        NumberStyle style = old.Settings.Numbers;
+        foreach (Debt debt in old.Debts.Where(debt => next.Debts.All(kept => kept.Id != debt.Id) && !balances.OwedOn(debt.Id).IsZero))
+        {
+            yield return $"{balances.OwedOn(debt.Id).ToString(style)} is still owed on {debt.Name} (id {debt.Id}); keep it in the file.";
+        }
+
+        foreach ((string id, string name) in old.Bills.Where(bill => next.Bills.All(kept => kept.Id != bill.Id)).Select(bill => (bill.Id, bill.Name)))
+        {
+            Money held = balances[LedgerEnd.InAccount(Job.SetAside(id))];
+            if (!held.IsZero)
+            {
+                yield return $"{held.ToString(style)} is set aside for {name} (id {id}); keep it in the file, with an \"until\" date.";
+            }
+        }
+
+        foreach (Pot pot in old.Pots)
+        {
+            Pot? kept = next.Pots.FirstOrDefault(candidate => candidate.Id == pot.Id);
+            Money has = balances[LedgerEnd.InAccount(Job.Pot(pot.Id))] + balances[LedgerEnd.InCash(Job.Pot(pot.Id))]
+                + balances[LedgerEnd.InAccount(Job.KeptBack(pot.Id))];
+            if (!has.IsZero && kept?.Held != pot.Held)
+            {
+                yield return $"{pot.Name} (id {pot.Id}) has {has.ToString(style)}; keep it in the file, held where it is.";
+            }
+        }
+    }
+}

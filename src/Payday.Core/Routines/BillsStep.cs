@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Bills;
+
+namespace Payday.Core.Routines;
+
+/// <summary>Bills due, and what is held back for them.</summary>
+/// <param name="Dues">The bills due in this period, and earlier ones not yet paid.</param>
+/// <param name="SetAsides">A row for each bill that holds or gets money.</param>
+/// <param name="Mode">How money is held back this time.</param>
+/// <param name="Held">What the account held for bills before.</param>
+/// <param name="Planned">What the plan sets aside today.</param>
+/// <param name="Total">What is set aside today: the plan's, or less where a shortfall takes from what is not due yet.</param>
+/// <param name="Late">Dues of the next 13 months that the expected pay can't meet in time.</param>
+public sealed record BillsStep(
+    ImmutableArray<DueRow> Dues,
+    ImmutableArray<SetAsideLine> SetAsides,
+    SetAsideMode Mode,
+    Money Held,
+    Money Planned,
+    Money Total,
+    ImmutableArray<LateDue> Late)
+{
+    /// <summary>What is due in this period, paid or not.</summary>
+    public Money Due => Money.Sum(Dues.Select(row => row.Amount), Total.Currency);
+
+    /// <summary>What must be set aside today for this period's bills to be paid in time.</summary>
+    public Money Needed => (Due - Held).ClampToZero();
+}
+
+/// <summary>A bill due in this period, or before it and not yet paid.</summary>
+/// <param name="Key">The bill and its date.</param>
+/// <param name="Name">What the person calls it.</param>
+/// <param name="Essential">Whether it keeps the household going.</param>
+/// <param name="Usual">What it usually comes to.</param>
+/// <param name="Amount">What it comes to this time.</param>
+/// <param name="Changed">Whether the person changed it.</param>
+/// <param name="Paid">Whether it has left the account: proposed for what is due by the payday.</param>
+public sealed record DueRow(DueKey Key, string Name, bool Essential, Money Usual, Money Amount, bool Changed, bool Paid);
+
+/// <summary>What the account holds for one bill.</summary>
+/// <param name="BillId">The bill.</param>
+/// <param name="Name">What the person calls it.</param>
+/// <param name="HeldBefore">What was held.</param>
+/// <param name="SetAside">What is added today; below zero where the plan needs it for a bill due sooner.</param>
+/// <param name="NextDue">The next due date that is not in this period, or null.</param>
+/// <param name="NextAmount">What is due then.</param>
+public sealed record SetAsideLine(
+    string BillId,
+    string Name,
+    Money HeldBefore,
+    Money SetAside,
+    LocalDate? NextDue,
+    Money NextAmount)
+{
+    /// <summary>What is held once today's part is added, before anything is paid.</summary>
+    public Money HeldAfter => HeldBefore + SetAside;
+}

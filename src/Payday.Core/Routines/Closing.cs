@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+
+namespace Payday.Core.Routines;
+
+/// <summary>Closing a payday: its movements and its record.</summary>
+/// <param name="Closed">The record.</param>
+/// <param name="Movements">What it writes in the ledger, numbered.</param>
+/// <param name="Book">The book afterwards.</param>
+public sealed record Closing(ClosedPayday Closed, ImmutableArray<Movement> Movements, Book Book)
+{
+    /// <summary>Closes a payday.</summary>
+    /// <returns>The closing; or one sentence for each thing that stands in its way, joined by a blank.</returns>
+    /// <remarks>
+    /// Rules (design, section 4): nothing is left to place, the jobs add up to their places, and no
+    /// cash is below zero.
+    /// </remarks>
+    public static Read<Closing> Of(RoutinePlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ImmutableArray<string> obstacles = ClosingChecks.Obstacles(plan);
+        if (!obstacles.IsEmpty)
+        {
+            return Read.Refused<Closing>(string.Join(' ', obstacles));
+        }
+
+        Book book = plan.Book;
+        Ledger ledger = book.Ledger.Add(ClosingMovements.Of(plan));
+        ImmutableArray<Movement> added = [.. ledger.Movements.Skip(book.Ledger.Movements.Count)];
+        string? fault = LedgerCheck.Faults(ledger.Balances, book.Household.Settings.Numbers).FirstOrDefault();
+        if (fault is not null)
+        {
+            return Read.Refused<Closing>(fault);
+        }
+
+        ClosedPayday closed = Record(plan, book.Ledger.Movements.Count + 1, ledger.Movements.Count);
+        return Read.Of(new Closing(
+            closed,
+            added,
+            book with { Ledger = ledger, Closed = book.Closed.Add(closed), Draft = null }));
+    }
+
+    private static ClosedPayday Record(RoutinePlan plan, long first, long last) => new(
+        plan.Period,
+        first,
+        last,
+        [.. plan.Bills.Dues.Select(due => new ClosedDue(due.Key, due.Amount, due.Paid))],
+        [.. plan.Withdrawal.Pots.SelectMany(row => row.Weeks.Select(week => new ClosedPart(row.Pot.Id, week.Week, week.Notes)))],
+        plan.Withdrawal.Pots
+            .Where(row => row.KeptBack.IsPositive)
+            .ToImmutableSortedDictionary(row => row.Pot.Id, row => row.KeptBack, StringComparer.Ordinal),
+        plan.Withdrawal.Plan.Withdraw,
+        plan.Withdrawal.Reused,
+        plan.Withdrawal.Plan.Return);
+}

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+
+namespace Payday.Core.Routines;
+
+/// <summary>What stands in the way of closing a payday.</summary>
+internal static class ClosingChecks
+{
+    public static ImmutableArray<string> Obstacles(RoutinePlan plan)
+    {
+        NumberStyle style = plan.Book.Household.Settings.Numbers;
+        var obstacles = ImmutableArray.CreateBuilder<string>();
+        foreach (Pots.Unpayable unpaid in plan.Unpayable)
+        {
+            obstacles.Add($"{unpaid.Obligation.Name} can't be paid in full: {unpaid.Short.ToString(style)} short by {PlainDates.DayMonthYear(unpaid.Obligation.Due)}.");
+        }
+
+        if (plan.LeftToPlace.IsPositive)
+        {
+            obstacles.Add($"{plan.LeftToPlace.ToString(style)} is left to place.");
+        }
+        else if (plan.LeftToPlace.IsNegative && obstacles.Count == 0)
+        {
+            obstacles.Add($"{(-plan.LeftToPlace).ToString(style)} more has a job than there is.");
+        }
+
+        if (plan.Income.Lines.Any(line => line.Amount.IsNegative))
+        {
+            obstacles.Add("An income is below zero.");
+        }
+
+        if (plan.Pots.Rows.Any(row => row.Fill.IsNegative))
+        {
+            obstacles.Add("A fill is below zero.");
+        }
+
+        obstacles.AddRange(plan.Surplus.Placements
+            .Where(placement => placement.Target == PlacementTarget.Debt
+                && placement.Amount > SurplusRules.BalanceAfter(plan.Debts, placement.Id))
+            .Select(placement => $"More is placed on {NameOf(plan, placement)} than is owed."));
+        return obstacles.ToImmutable();
+    }
+
+    private static string NameOf(RoutinePlan plan, Placement placement) =>
+        plan.Book.Household.Debts.Single(debt => debt.Id == placement.Id).Name;
+}

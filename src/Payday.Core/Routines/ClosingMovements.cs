@@ -1,0 +1,126 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+
+namespace Payday.Core.Routines;
+
+/// <summary>The movements of a routine, in the order of its steps.</summary>
+internal sealed class ClosingMovements
+{
+    private static readonly LedgerEnd Unplaced = LedgerEnd.InAccount(Job.LeftToPlace);
+    private readonly List<Movement> movements = [];
+    private readonly LocalDate payday;
+
+    private ClosingMovements(LocalDate payday) => this.payday = payday;
+
+    public static IReadOnlyList<Movement> Of(RoutinePlan plan)
+    {
+        var closing = new ClosingMovements(plan.Period.First);
+        closing.TakeIn(plan.Income);
+        closing.HoldBack(plan.Bills);
+        closing.PayDebts(plan.Debts);
+        closing.Fill(plan.Pots);
+        closing.Place(plan);
+        closing.Withdraw(plan.Withdrawal);
+        return closing.movements;
+    }
+
+    private void TakeIn(IncomeStep income)
+    {
+        foreach (IncomeLine line in income.Lines)
+        {
+            Move(new LedgerEnd.Outside(OutsideKind.Source, line.SourceId ?? line.Name), Unplaced, line.Amount, "income");
+        }
+    }
+
+    private void HoldBack(BillsStep bills)
+    {
+        // What one bill gives up for another that is due sooner comes first, so that nothing is below zero in between.
+        foreach (SetAsideLine line in bills.SetAsides.Where(line => line.SetAside.IsNegative))
+        {
+            Move(LedgerEnd.InAccount(Job.SetAside(line.BillId)), Unplaced, -line.SetAside, "set-aside moved to a bill due sooner");
+        }
+
+        foreach (SetAsideLine line in bills.SetAsides)
+        {
+            Move(Unplaced, LedgerEnd.InAccount(Job.SetAside(line.BillId)), line.SetAside, "set aside");
+        }
+
+        foreach (DueRow due in bills.Dues.Where(due => due.Paid))
+        {
+            Move(
+                LedgerEnd.InAccount(Job.SetAside(due.Key.BillId)),
+                new LedgerEnd.Outside(OutsideKind.Bill, due.Key.BillId),
+                due.Amount,
+                $"due {PlainDates.DayMonthYear(due.Key.Date)}",
+                due.Key.Date > payday ? payday : due.Key.Date);
+        }
+    }
+
+    private void PayDebts(DebtsStep debts)
+    {
+        foreach (DebtRow row in debts.Rows)
+        {
+            Move(new LedgerEnd.Owed(row.DebtId), new LedgerEnd.Outside(OutsideKind.Interest, row.DebtId), row.Interest, "a month's interest");
+            Move(Unplaced, new LedgerEnd.Owed(row.DebtId), row.Payment, "minimum payment");
+        }
+    }
+
+    private void Fill(PotsStep pots)
+    {
+        foreach (PotRow row in pots.Rows)
+        {
+            Move(Unplaced, Entry(row.Pot), row.Fill, "fill");
+        }
+    }
+
+    private void Place(RoutinePlan plan)
+    {
+        foreach (Placement placement in plan.Surplus.Placements)
+        {
+            LedgerEnd target = placement.Target switch
+            {
+                PlacementTarget.Debt => new LedgerEnd.Owed(placement.Id),
+                PlacementTarget.Pot => Entry(plan.Book.Household.Pots.Single(pot => pot.Id == placement.Id)),
+                _ => LedgerEnd.InAccount(Job.Buffer),
+            };
+            Move(Unplaced, target, placement.Amount, "surplus");
+        }
+    }
+
+    // A reused note was loose money at home: it goes in the pot, and the account keeps its worth as buffer instead.
+    private void Withdraw(WithdrawalStep withdrawal)
+    {
+        Dictionary<long, int> reuse = new(withdrawal.Reused);
+        foreach (CashPotRow row in withdrawal.Pots)
+        {
+            Money reused = Money.Zero(row.Amount.Currency);
+            Money fetched = reused;
+            foreach ((long note, int count) in row.Weeks.SelectMany(week => week.Notes))
+            {
+                int taken = Math.Min(count, reuse.GetValueOrDefault(note));
+                reuse[note] = reuse.GetValueOrDefault(note) - taken;
+                reused += Money.FromMinorUnits(note, reused.Currency) * taken;
+                fetched += Money.FromMinorUnits(note, reused.Currency) * (count - taken);
+            }
+
+            Move(Entry(row.Pot), LedgerEnd.InCash(Job.Pot(row.Pot.Id)), fetched, "withdrawal");
+            Move(LedgerEnd.InCash(Job.Buffer), LedgerEnd.InCash(Job.Pot(row.Pot.Id)), reused, "notes on hand");
+            Move(Entry(row.Pot), LedgerEnd.InAccount(Job.Buffer), reused, "notes on hand");
+        }
+    }
+
+    // A cash pot's money waits in the account until its notes are fetched; what no note makes stays there.
+    private static LedgerEnd Entry(Pot pot) => pot.Held == Held.InCash
+        ? LedgerEnd.InAccount(Job.KeptBack(pot.Id))
+        : LedgerEnd.InAccount(Job.Pot(pot.Id));
+
+    private void Move(LedgerEnd from, LedgerEnd to, Money amount, string reason, LocalDate? date = null)
+    {
+        if (amount.IsPositive)
+        {
+            movements.Add(new Movement(0, date ?? payday, from, to, amount, reason, payday));
+        }
+    }
+}

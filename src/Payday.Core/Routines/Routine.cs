@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Calendar;
+using Payday.Core.Households;
+using Payday.Core.Pots;
+
+namespace Payday.Core.Routines;
+
+/// <summary>The payday routine: from the book and the decisions so far to all seven steps as they stand.</summary>
+public static class Routine
+{
+    /// <summary>The first payday that can be closed, or why there is none.</summary>
+    public static Read<LocalDate> Next(Book book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
+        return PayCalendar.Next(book.Household.Sources, holidays, book.OpenFrom.PlusDays(-1)) is { } payday
+            ? Read.Of(payday.Date)
+            : Read.Refused<LocalDate>($"No payday is known from {Iso(book.OpenFrom)} on; add dates to an income source.");
+    }
+
+    /// <summary>Computes the routine of a payday.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="draft">The payday and what has been decided.</param>
+    /// <returns>The seven steps; or one sentence that says why this payday can't be worked on.</returns>
+    public static Read<RoutinePlan> Plan(Book book, RoutineDraft draft)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(draft);
+        Read<RoutineFacts> facts = FactsOf(book, draft);
+        return facts.Ok ? Read.Of(Plan(facts.Value)) : Read.Refused<RoutinePlan>(facts.Fault);
+    }
+
+    private static RoutinePlan Plan(RoutineFacts facts)
+    {
+        Money nothing = Money.Zero(facts.Book.Household.Currency);
+        IncomeStep income = IncomeRules.Of(facts.Book, facts.Payday, facts.Draft);
+        DebtsStep debts = DebtRules.Of(facts.Book, facts.Period, facts.Holidays, facts.Draft);
+        BillsStep bills = BillRules.Of(facts, income.ToPlace, nothing);
+        PotsStep pots = PotRules.Of(facts, income.ToPlace - bills.Total - debts.Total);
+        Money left = income.ToPlace - bills.Total - debts.Total - pots.Total;
+        if (left.IsNegative)
+        {
+            // The pots are at their floors. What is set aside for later gives way before anything due now does.
+            Money less = Money.Min(-left, (bills.Planned - bills.Needed).ClampToZero());
+            bills = BillRules.Of(facts, income.ToPlace, less);
+            left += less;
+        }
+
+        SurplusStep surplus = SurplusRules.Of(facts, debts, left);
+        return new RoutinePlan(
+            facts.Book,
+            facts.Draft,
+            facts.Payday,
+            facts.Period,
+            income,
+            bills,
+            debts,
+            pots,
+            surplus,
+            WithdrawalRules.Of(facts, pots, surplus),
+            left.IsNegative ? UnpayableRules.Of(bills, debts, income.ToPlace - pots.Total) : []);
+    }
+
+    private static Read<RoutineFacts> FactsOf(Book book, RoutineDraft draft)
+    {
+        LocalDate date = draft.Payday;
+        Household household = book.Household;
+        BankHolidays holidays = BankHolidays.From(household.Settings.Holidays);
+        if (date < book.OpenFrom)
+        {
+            return Read.Refused<RoutineFacts>(book.LastClosed is { } last && last.Payday >= date
+                ? $"The payday of {Iso(last.Payday)} is closed, so none up to it can be worked on again."
+                : $"The household starts on {Iso(household.Start)}, after {Iso(date)}.");
+        }
+
+        ImmutableArray<ScheduledPayday> from = PayCalendar.Paydays(
+            household.Sources, holidays, date, date.PlusMonths(BillRules.MonthsAhead));
+        if (from.IsEmpty || from[0].Date != date)
+        {
+            string next = PayCalendar.Next(household.Sources, holidays, date) is { } known ? $" The next payday is {Iso(known.Date)}." : "";
+            return Read.Refused<RoutineFacts>($"{Iso(date)} is not a payday.{next}");
+        }
+
+        if (from.Length == 1)
+        {
+            return Read.Refused<RoutineFacts>($"No payday is known after {Iso(date)}; add dates to an income source, so that its pay period has an end.");
+        }
+
+        return Read.Of(new RoutineFacts(
+            book,
+            draft,
+            from[0],
+            new PayPeriod(date, from[1].Date.PlusDays(-1)),
+            holidays,
+            from[1..],
+            PayCalendar.MonthsOf(household.Sources, holidays, date)));
+    }
+
+    private static string Iso(LocalDate date) => NodaTime.Text.LocalDatePattern.Iso.Format(date);
+}

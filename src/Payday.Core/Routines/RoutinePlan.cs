@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+using Payday.Core.Calendar;
+using Payday.Core.Households;
+using Payday.Core.Pots;
+
+namespace Payday.Core.Routines;
+
+/// <summary>A payday routine as it stands: all seven steps, from the book and the decisions so far.</summary>
+/// <param name="Book">The book it was made from.</param>
+/// <param name="Draft">The decisions.</param>
+/// <param name="Payday">The payday.</param>
+/// <param name="Period">The pay period that it covers.</param>
+/// <param name="Income">Step 1.</param>
+/// <param name="Bills">Step 2.</param>
+/// <param name="Debts">Step 3.</param>
+/// <param name="Pots">Step 4.</param>
+/// <param name="Surplus">Step 5.</param>
+/// <param name="Withdrawal">Step 6; step 7 is its paper.</param>
+/// <param name="Unpayable">What can't be paid in full, most important first; empty unless it doesn't fit.</param>
+public sealed record RoutinePlan(
+    Book Book,
+    RoutineDraft Draft,
+    ScheduledPayday Payday,
+    PayPeriod Period,
+    IncomeStep Income,
+    BillsStep Bills,
+    DebtsStep Debts,
+    PotsStep Pots,
+    SurplusStep Surplus,
+    WithdrawalStep Withdrawal,
+    ImmutableArray<Unpayable> Unpayable)
+{
+    /// <summary>Income and carried-over money minus every job given; must be exactly zero to close.</summary>
+    public Money LeftToPlace => Surplus.Before - Surplus.Placed;
+}

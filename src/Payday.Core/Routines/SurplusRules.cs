@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Debts;
+using Payday.Core.Households;
+
+namespace Payday.Core.Routines;
+
+/// <summary>Step 5: a proposal for the rest, and what it does to the debts.</summary>
+internal static class SurplusRules
+{
+    public static SurplusStep Of(RoutineFacts facts, DebtsStep debts, Money left)
+    {
+        Household household = facts.Book.Household;
+        Money nothing = Money.Zero(household.Currency);
+        ImmutableArray<DebtState> after = [.. household.Debts.Select(debt => new DebtState(
+            debt.Id, debt.Name, BalanceAfter(debts, debt.Id), debt.YearlyRate, debt.Minimum))];
+        ImmutableArray<Placement> placements = facts.Draft.Placements ?? Proposal(household, after, left);
+
+        // The projections begin with the month after the one whose minimums have just been covered.
+        YearMonth from = facts.Period.First.ToYearMonth().PlusMonths(1);
+        return new SurplusStep(
+            left,
+            placements,
+            facts.Draft.Placements is not null,
+            Money.Sum(placements.Select(placement => placement.Amount), household.Currency),
+            Course(after),
+            Course([.. after.Select(debt => debt with { Balance = debt.Balance - On(placements, debt.Id, nothing) })]));
+
+        DebtProjection Course(ImmutableArray<DebtState> states) =>
+            DebtProjection.Project(from, states, nothing, nothing, household.Settings.SurplusOrder);
+    }
+
+    /// <summary>What is owed on a debt after this payday's minimum.</summary>
+    public static Money BalanceAfter(DebtsStep debts, string debtId) => debts.Rows.Last(row => row.DebtId == debtId).NewBalance;
+
+    private static ImmutableArray<Placement> Proposal(Household household, ImmutableArray<DebtState> debts, Money left)
+    {
+        if (!left.IsPositive)
+        {
+            return [];
+        }
+
+        SurplusPlan plan = SurplusPlan.Propose(debts, left, household.Settings.SurplusOrder);
+        ImmutableArray<Placement> placements =
+            [.. plan.Payments.Select(payment => new Placement(PlacementTarget.Debt, payment.DebtId, payment.Amount))];
+        return plan.LeftOver.IsPositive
+            ? placements.Add(new Placement(PlacementTarget.Buffer, "", plan.LeftOver))
+            : placements;
+    }
+
+    private static Money On(ImmutableArray<Placement> placements, string debtId, Money nothing) => placements
+        .Where(placement => placement.Target == PlacementTarget.Debt && placement.Id == debtId)
+        .Aggregate(nothing, (sum, placement) => sum + placement.Amount);
+}

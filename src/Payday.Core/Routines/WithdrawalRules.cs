@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Cash;
+using Payday.Core.Households;
+using Payday.Core.Pots;
+
+namespace Payday.Core.Routines;
+
+/// <summary>Step 6: the cash pots' fills, split over the weeks and turned into notes.</summary>
+internal static class WithdrawalRules
+{
+    public static WithdrawalStep Of(RoutineFacts facts, PotsStep pots, SurplusStep surplus)
+    {
+        Household household = facts.Book.Household;
+        ImmutableSortedDictionary<long, int> onHand = facts.Book.LastClosed?.OnHandAfter ?? household.Opening.NotesOnHand;
+        ImmutableArray<(Pot Pot, Money Amount, ImmutableArray<NotePart> Parts)> wanted =
+        [
+            .. pots.Rows
+                .Where(row => row.Pot.Held == Held.InCash)
+                .Select(row => (row.Pot, Amount: AmountFor(facts, row, surplus)))
+                .Where(pot => pot.Amount.IsPositive)
+                .Select(pot => (pot.Pot, pot.Amount, Parts(facts, pot.Pot, pot.Amount))),
+        ];
+
+        // Where a machine's limit leaves some out, the pots that matter most are served first.
+        NotePlan plan = NotePlanner.Plan(new NoteRequest(
+            household.Settings.Cash.Notes,
+            onHand,
+            household.Settings.Bank,
+            [.. wanted.OrderBy(pot => pot.Pot.Rank).SelectMany(pot => pot.Parts)]));
+        ILookup<string, PartNotes> byPot = plan.Parts.ToLookup(part => part.Part.Pot);
+        return new WithdrawalStep([.. wanted.Select(pot => Row(pot.Pot, pot.Amount, byPot[pot.Pot.Id]))], onHand, plan);
+    }
+
+    private static Money AmountFor(RoutineFacts facts, PotRow row, SurplusStep surplus) =>
+        surplus.Placements
+            .Where(placement => placement.Target == PlacementTarget.Pot && placement.Id == row.Pot.Id)
+            .Aggregate(row.Fill, (sum, placement) => sum + placement.Amount)
+        + PotRules.KeptBack(facts.Book.Ledger.Balances, row.Pot.Id);
+
+    // Only spending goes week by week; what is saved goes in its envelope at once.
+    private static ImmutableArray<NotePart> Parts(RoutineFacts facts, Pot pot, Money amount)
+    {
+        ImmutableArray<LocalDate> weeks = facts.Period.FillDays(facts.Book.Household.Settings.FillDay);
+        if (pot.Job is not PotJob.Spending || weeks.IsEmpty)
+        {
+            return [new NotePart(pot.Id, pot.Name, null, amount, pot.Notes)];
+        }
+
+        WeekShares split = WeekSplit.Split(amount, weeks.Length, PotRules.UnitOf(facts, pot));
+        return [.. weeks.Zip(split.Shares).Select(week => new NotePart(pot.Id, pot.Name, week.First, week.Second, pot.Notes))];
+    }
+
+    private static CashPotRow Row(Pot pot, Money amount, IEnumerable<PartNotes> parts)
+    {
+        ImmutableArray<WeekPart> weeks =
+            [.. parts.Select(part => new WeekPart(part.Part.Week, part.Notes, part.Amount))];
+        Money inNotes = Money.Sum(weeks.Select(week => week.Amount), amount.Currency);
+        return new CashPotRow(pot, amount, weeks, amount - inNotes);
+    }
+}

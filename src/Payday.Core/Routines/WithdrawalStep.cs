@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Cash;
+using Payday.Core.Pots;
+
+namespace Payday.Core.Routines;
+
+/// <summary>The cash pots in notes.</summary>
+/// <param name="Pots">A row a cash pot that gets anything.</param>
+/// <param name="OnHand">By note value in minor units: the loose notes at home.</param>
+/// <param name="Plan">Which notes go where.</param>
+public sealed record WithdrawalStep(
+    ImmutableArray<CashPotRow> Pots,
+    ImmutableSortedDictionary<long, int> OnHand,
+    NotePlan Plan)
+{
+    /// <summary>By note value: how many loose notes go in pots.</summary>
+    public ImmutableSortedDictionary<long, int> Reused => OnHand
+        .Select(pair => (Note: pair.Key, Count: pair.Value - Plan.Return.GetValueOrDefault(pair.Key)))
+        .Where(pair => pair.Count > 0)
+        .ToImmutableSortedDictionary(pair => pair.Note, pair => pair.Count);
+
+    /// <summary>All that stays in the account for the pots' next fill.</summary>
+    public Money KeptBack => Money.Sum(Pots.Select(row => row.KeptBack), Plan.Currency);
+}
+
+/// <summary>A cash pot and its weeks.</summary>
+/// <param name="Pot">The pot.</param>
+/// <param name="Amount">Today's fill and placements, and what was kept back before.</param>
+/// <param name="Weeks">Its parts, with the notes of each.</param>
+/// <param name="KeptBack">What no note can make; stays in the account for its next fill.</param>
+public sealed record CashPotRow(Pot Pot, Money Amount, ImmutableArray<WeekPart> Weeks, Money KeptBack);
+
+/// <summary>A pot's part for one week.</summary>
+/// <param name="Week">The fill day, or null for the whole period.</param>
+/// <param name="Notes">By note value in minor units: how many.</param>
+/// <param name="Amount">What the notes come to.</param>
+public sealed record WeekPart(LocalDate? Week, ImmutableSortedDictionary<long, int> Notes, Money Amount);

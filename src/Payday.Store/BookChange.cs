@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Core.Routines;
+
+namespace Payday.Store;
+
+/// <summary>All that one action of the person changes; it is stored whole or not at all.</summary>
+public sealed record BookChange
+{
+    /// <summary>The household as it is now, or null where it stays.</summary>
+    public Household? Household { get; init; }
+
+    /// <summary>Movements to add; their numbers follow on from the last one stored.</summary>
+    public ImmutableArray<Movement> Movements { get; init; } = [];
+
+    /// <summary>A payday that was closed, or null.</summary>
+    public ClosedPayday? Closed { get; init; }
+
+    /// <summary>The draft as it is now, or null where it stays or goes.</summary>
+    public RoutineDraft? Draft { get; init; }
+
+    /// <summary>Whether the draft goes.</summary>
+    public bool DropsDraft { get; init; }
+}

@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using LiteDB;
+using Payday.Core.Amounts;
+using Payday.Core.Bills;
+using Payday.Core.Routines;
+
+namespace Payday.Store.Documents;
+
+/// <summary>A routine begun, as it is stored: the decisions alone.</summary>
+internal static class DraftDocument
+{
+    public static BsonDocument From(RoutineDraft draft) => new()
+    {
+        ["_id"] = Bson.Of(draft.Payday),
+        ["step"] = draft.Step.ToString(),
+        ["incomes"] = Bson.Of(draft.Incomes),
+        ["oneOffs"] = Bson.Of(draft.OneOffs),
+        ["dues"] = Bson.Array(draft.Dues.Select(Due)),
+        ["setAsides"] = draft.SetAsides?.ToString() is { } mode ? mode : BsonValue.Null,
+        ["debtPayments"] = Bson.Of(draft.DebtPayments),
+        ["fills"] = Bson.Of(draft.Fills),
+        ["placements"] = draft.Placements is { } placements ? Bson.Array(placements.Select(Placed)) : BsonValue.Null,
+    };
+
+    public static RoutineDraft To(BsonDocument document, Currency currency) => new(Bson.Date(document["_id"]))
+    {
+        Step = Enum.Parse<RoutineStep>(document["step"].AsString),
+        Incomes = Bson.Amounts(document["incomes"], currency),
+        OneOffs = Bson.Amounts(document["oneOffs"], currency),
+        Dues = document["dues"].AsArray.ToImmutableSortedDictionary(
+            due => new DueKey(due["bill"].AsString, Bson.Date(due["date"])),
+            due => new DueDecision(
+                due["actual"].IsNull ? null : Bson.Amount(due["actual"], currency),
+                due["paid"].IsNull ? null : due["paid"].AsBoolean)),
+        SetAsides = document["setAsides"].IsNull ? null : Enum.Parse<SetAsideMode>(document["setAsides"].AsString),
+        DebtPayments = Bson.Amounts(document["debtPayments"], currency),
+        Fills = Bson.Amounts(document["fills"], currency),
+        Placements = document["placements"].IsNull
+            ? null
+            : [.. document["placements"].AsArray.Select(placed => new Placement(
+                Enum.Parse<PlacementTarget>(placed["target"].AsString),
+                placed["id"].AsString,
+                Bson.Amount(placed["amount"], currency)))],
+    };
+
+    private static BsonDocument Due(KeyValuePair<DueKey, DueDecision> due) => new()
+    {
+        ["bill"] = due.Key.BillId,
+        ["date"] = Bson.Of(due.Key.Date),
+        ["actual"] = due.Value.Actual is { } actual ? actual.MinorUnits : BsonValue.Null,
+        ["paid"] = due.Value.Paid is { } paid ? paid : BsonValue.Null,
+    };
+
+    private static BsonDocument Placed(Placement placement) => new()
+    {
+        ["target"] = placement.Target.ToString(),
+        ["id"] = placement.Id,
+        ["amount"] = placement.Amount.MinorUnits,
+    };
+}

@@ -1,0 +1,17 @@
+namespace Payday.Store;
+
+/// <summary>The store could not do what was asked. The message is one sentence meant for the person.</summary>
+public sealed class StoreException : Exception
+{
+    /// <summary>A refusal with its reason.</summary>
+    public StoreException(string message)
+        : base(message)
+    {
+    }
+
+    /// <summary>A refusal with its reason and what lies behind it.</summary>
+    public StoreException(string message, Exception inner)
+        : base(message, inner)
+    {
+    }
+}

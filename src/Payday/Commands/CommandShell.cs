@@ -1,0 +1,21 @@
+using NodaTime;
+using Payday.Store;
+
+namespace Payday.Commands;
+
+/// <summary>What a command touches outside itself.</summary>
+/// <param name="Out">Where answers go.</param>
+/// <param name="Error">Where refusals go.</param>
+/// <param name="In">Where input named <c>-</c> comes from.</param>
+/// <param name="Today">The date.</param>
+/// <param name="DefaultFolder">The data folder where none is named.</param>
+internal sealed record CommandShell(TextWriter Out, TextWriter Error, TextReader In, Func<LocalDate> Today, StoreFolder DefaultFolder)
+{
+    /// <summary>The shell that started this process.</summary>
+    public static CommandShell OfProcess() => new(
+        Console.Out,
+        Console.Error,
+        Console.In,
+        () => LocalDate.FromDateTime(DateTime.Now),
+        StoreFolder.Default());
+}

@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Payday.Core.Amounts;
+using Payday.Core.Routines;
+using Payday.Text;
+
+namespace Payday.Reports;
+
+/// <summary>Debts and their minimums.</summary>
+internal static class DebtsReport
+{
+    /// <summary>Step 3 of the routine.</summary>
+    public static IEnumerable<string> Step(RoutinePlan plan, NumberStyle style) =>
+    [
+        .. Report.Heading("3 Debt minimums"),
+        .. plan.Debts.Rows.IsEmpty
+            ? ["No debts."]
+            : Report.Table(
+                style,
+                [
+                    Report.Names("Debt"), new("due"), new("rate", Align.Right), Report.Amounts("balance"),
+                    Report.Amounts("interest"), Report.Amounts("minimum"), Report.Amounts("pay"), Report.Amounts("then"),
+                ],
+                plan.Debts.Rows.Select(row => ImmutableArray.Create(
+                    row.Name,
+                    row.Due is { } due ? DateText.Short(due) : row.Balance.IsZero ? "paid off" : "later",
+                    Percent(row.YearlyRate),
+                    row.Balance.ToString(style),
+                    row.Interest.ToString(style),
+                    row.Minimum.ToString(style),
+                    Report.Marked(row.Payment.ToString(style), row.Changed),
+                    row.NewBalance.ToString(style))),
+                [["Paid", "", "", "", "", "", plan.Debts.Total.ToString(style), ""]]),
+        .. plan.Surplus.Without.Never
+            .Select(id => plan.Debts.Rows.First(row => row.DebtId == id))
+            .Select(row => $"! {row.Name} never ends at its minimum. Pay more on it, or talk to the lender."),
+    ];
+
+    /// <summary>A yearly rate, e.g. 19.99 %.</summary>
+    public static string Percent(decimal rate) => (rate * 100).ToString("0.##", CultureInfo.InvariantCulture) + " %";
+}

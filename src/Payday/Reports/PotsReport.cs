@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+using Payday.Core.Pots;
+using Payday.Core.Routines;
+using Payday.Text;
+
+namespace Payday.Reports;
+
+/// <summary>Pots and their fills.</summary>
+internal static class PotsReport
+{
+    /// <summary>Step 4 of the routine.</summary>
+    public static IEnumerable<string> Step(RoutinePlan plan, NumberStyle style) =>
+    [
+        .. Report.Heading("4 Pots"),
+        .. Report.Table(
+            style,
+            [
+                Report.Names("Pot"), new("held"), Report.Amounts("has now"), Report.Amounts("proposed"),
+                Report.Amounts("fill"), new("why"),
+            ],
+            plan.Pots.Rows.Select(row => ImmutableArray.Create(
+                row.Pot.Name,
+                Place(row.Pot),
+                row.HasNow.ToString(style),
+                row.Proposed.ToString(style),
+                Report.Marked(row.Fill.ToString(style), row.Changed),
+                row.Why)),
+            [["Filled", "", "", "", plan.Pots.Total.ToString(style), ""]]),
+        .. plan.Pots.Cut.IsPositive
+            ? [$"! It doesn't fit: the proposals are {plan.Pots.Cut.ToString(style)} less than the pots ask for."]
+            : Array.Empty<string>(),
+    ];
+
+    /// <summary>Where a pot is held, in a word.</summary>
+    public static string Place(Pot pot) => pot.Held == Held.InCash ? "cash" : "account";
+}

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using Humanizer;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Routines;
+using Payday.Text;
+
+namespace Payday.Reports;
+
+/// <summary>The whole routine as text: the first six steps and the day's arithmetic.</summary>
+internal static class RoutineReport
+{
+    /// <summary>All of it, at most 80 columns wide.</summary>
+    public static IEnumerable<string> Lines(RoutinePlan plan)
+    {
+        NumberStyle style = plan.Book.Household.Settings.Numbers;
+        int fillDays = plan.Period.FillDays(plan.Book.Household.Settings.FillDay).Length;
+        string covers = $"covers {DateText.Short(plan.Period.First)} to {DateText.Short(plan.Period.Last)}, {"fill day".ToQuantity(fillDays)}";
+        return
+        [
+            .. Report.Heading($"Payday of {DateText.Long(plan.Period.First)}{(plan.Payday.IsExtra ? " (extra payday)" : "")}", covers),
+            "",
+            .. IncomeLines(plan.Income, style),
+            "",
+            .. BillsReport.Step(plan, style),
+            "",
+            .. DebtsReport.Step(plan, style),
+            "",
+            .. PotsReport.Step(plan, style),
+            "",
+            .. SurplusReport.Step(plan, style),
+            "",
+            .. WithdrawalReport.Step(plan, style),
+            "",
+            .. SumLine(plan, style),
+        ];
+    }
+
+    /// <summary>The day's arithmetic as it would stand on paper.</summary>
+    public static IEnumerable<string> SumLine(RoutinePlan plan, NumberStyle style)
+    {
+        string carried = plan.Income.CarriedOver.IsZero ? "" : $" + {plan.Income.CarriedOver.ToString(style)} carried over";
+        string sum = $"{plan.Income.CameIn.ToString(style)} in{carried} - {plan.Bills.Total.ToString(style)} bills"
+            + $" - {plan.Debts.Total.ToString(style)} debts - {plan.Pots.Total.ToString(style)} pots"
+            + $" - {plan.Surplus.Placed.ToString(style)} placed";
+        string left = $"= {plan.LeftToPlace.ToString(style)} left to place" + (plan.LeftToPlace.IsZero ? ": all placed" : "");
+        yield return new string('-', Report.Width);
+        yield return sum;
+        yield return TextColumns.PadLeft(left, Report.Width);
+    }
+
+    private static IEnumerable<string> IncomeLines(IncomeStep income, NumberStyle style) =>
+    [
+        .. Report.Heading("1 Income"),
+        .. Report.Table(
+            style,
+            [Report.Names("From"), Report.Amounts("expected"), Report.Amounts("came in")],
+            income.Lines.Select(line => ImmutableArray.Create(
+                line.Name,
+                line.SourceId is null ? "one-off" : line.Expected.ToString(style),
+                Report.Marked(line.Amount.ToString(style), line.Changed))),
+            ["Came in", "", income.CameIn.ToString(style)],
+            ["Carried over", "", income.CarriedOver.ToString(style)]),
+    ];
+}

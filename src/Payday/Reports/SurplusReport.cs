@@ -1,0 +1,68 @@
+using System.Globalization;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Debts;
+using Payday.Core.Routines;
+using Payday.Text;
+
+namespace Payday.Reports;
+
+/// <summary>Where the rest goes and what it does; or what can't be paid.</summary>
+internal static class SurplusReport
+{
+    /// <summary>Step 5 of the routine.</summary>
+    public static IEnumerable<string> Step(RoutinePlan plan, NumberStyle style) =>
+    [
+        .. Report.Heading("5 Surplus"),
+        .. plan.Surplus.Before.IsNegative ? Shortfall(plan, style) : Placed(plan, style),
+    ];
+
+    private static IEnumerable<string> Placed(RoutinePlan plan, NumberStyle style)
+    {
+        SurplusStep surplus = plan.Surplus;
+        yield return $"{surplus.Before.ToString(style)} is left once bills, minimums and pots have theirs.";
+        foreach (Placement placement in surplus.Placements)
+        {
+            yield return $"  {placement.Amount.ToString(style)} {Target(plan, placement)}";
+        }
+
+        foreach (string line in Effect(surplus, style))
+        {
+            yield return line;
+        }
+    }
+
+    private static string Target(RoutinePlan plan, Placement placement) => placement.Target switch
+    {
+        PlacementTarget.Debt => $"extra on {plan.Book.Household.Debts.Single(debt => debt.Id == placement.Id).Name}",
+        PlacementTarget.Pot => $"more in {plan.Book.Household.Pots.Single(pot => pot.Id == placement.Id).Name}",
+        _ => "to the buffer",
+    };
+
+    private static IEnumerable<string> Effect(SurplusStep surplus, NumberStyle style)
+    {
+        foreach ((ProjectedDebt before, ProjectedDebt after) in surplus.Without.Debts.Zip(surplus.With.Debts))
+        {
+            if (before.PaidOff is { } then && after.PaidOff is { } now && now < then)
+            {
+                yield return $"  {before.Name} is paid off in {Month(now)} instead of {Month(then)}.";
+            }
+        }
+
+        Money saved = surplus.Without.Interest - surplus.With.Interest;
+        if (saved.IsPositive && surplus.Without.Never.Length == surplus.With.Never.Length)
+        {
+            yield return $"  It saves {saved.ToString(style)} of interest (paying the minimums; the lender's statement decides).";
+        }
+    }
+
+    private static IEnumerable<string> Shortfall(RoutinePlan plan, NumberStyle style) =>
+    [
+        $"! {(-plan.Surplus.Before).ToString(style)} is missing, with every pot that was not set by hand at its floor.",
+        .. plan.Unpayable.Select(unpaid =>
+            $"  {unpaid.Obligation.Name}, {DateText.Long(unpaid.Obligation.Due)}: {unpaid.Short.ToString(style)} short of {unpaid.Obligation.Amount.ToString(style)}"),
+        .. Cautions.CannotPay,
+    ];
+
+    private static string Month(YearMonth month) => month.ToString("MMM uuuu", CultureInfo.InvariantCulture);
+}

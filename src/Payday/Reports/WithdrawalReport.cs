@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using Humanizer;
+using Payday.Core.Amounts;
+using Payday.Core.Cash;
+using Payday.Core.Routines;
+using Payday.Text;
+
+namespace Payday.Reports;
+
+/// <summary>The cash pots in notes.</summary>
+internal static class WithdrawalReport
+{
+    /// <summary>Step 6 of the routine.</summary>
+    public static IEnumerable<string> Step(RoutinePlan plan, NumberStyle style)
+    {
+        WithdrawalStep step = plan.Withdrawal;
+        ImmutableArray<long> notes = [.. step.Plan.Parts.SelectMany(part => part.Notes.Keys).Distinct().OrderDescending()];
+        string from = plan.Book.Household.Settings.Bank is CashSource.Machine ? "from a machine" : "from a teller";
+        string reused = step.Plan.ReusedTotal.IsZero ? "" : $", {step.Plan.ReusedTotal.ToString(style)} reused";
+        string best = step.Plan.Proven ? " (fewest notes, proven)" : " (not proven to be the fewest)";
+        return
+        [
+            .. Report.Heading("6 Withdrawal", from),
+            .. Report.Table(
+                style,
+                [Report.Names("Pot"), new("week of"), .. notes.Select(note => new TextColumn(Value(step, note), Align.Right)), Report.Amounts("amount"), Report.Amounts("kept back")],
+                step.Pots.SelectMany(row => Rows(row, notes, style))),
+            $"{step.Plan.WithdrawTotal.ToString(style)} withdrawn{reused}, {step.KeptBack.ToString(style)} kept back; {"note".ToQuantity(step.Plan.NoteCount)}{best}.",
+            .. step.Plan.Faults.Select(fault => "! " + fault),
+        ];
+    }
+
+    private static IEnumerable<ImmutableArray<string>> Rows(CashPotRow row, ImmutableArray<long> notes, NumberStyle style) =>
+        row.Weeks.Select((week, i) => ImmutableArray.Create<string>(
+        [
+            i == 0 ? row.Pot.Name : "",
+            week.Week is { } date ? DateText.Short(date) : "",
+            .. notes.Select(note => week.Notes.TryGetValue(note, out int count) && count > 0 ? count.ToString(System.Globalization.CultureInfo.InvariantCulture) : "."),
+            week.Amount.ToString(style),
+            i == 0 && !row.KeptBack.IsZero ? row.KeptBack.ToString(style) : "",
+        ]));
+
+    private static string Value(WithdrawalStep step, long note)
+    {
+        string plain = Money.FromMinorUnits(note, step.Plan.Currency).ToPlain();
+        return plain.EndsWith(".00", StringComparison.Ordinal) ? plain[..^3] : plain;
+    }
+}
