@@ -7,6 +7,9 @@ namespace Payday.Core.Bills;
 /// <summary>What falls due in a span of dates.</summary>
 public static class BillDues
 {
+    /// <summary>How many months ahead a plan looks (design, 5.2).</summary>
+    public const int MonthsAhead = 13;
+
     /// <summary>The dues of bills in a window, both ends included.</summary>
     /// <param name="bills">The bills, in household order.</param>
     /// <param name="holidays">The bank holidays.</param>

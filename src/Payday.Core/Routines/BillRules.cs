@@ -11,9 +11,6 @@ namespace Payday.Core.Routines;
 /// <summary>Step 2: what is due in the period, and what the plan holds back for later.</summary>
 internal static class BillRules
 {
-    /// <summary>How far ahead dues are looked for (design, 5.2).</summary>
-    public const int MonthsAhead = 13;
-
     /// <param name="facts">The day's facts.</param>
     /// <param name="toPlace">What came in and was carried over.</param>
     /// <param name="less">How much less than planned is set aside, because it doesn't fit; never so much that a due of this period is short.</param>
@@ -27,7 +24,7 @@ internal static class BillRules
         // What was due earlier and isn't paid yet is due now.
         dues.AddRange(rows.Select(row => new Due(row.Key.BillId, row.Name, Later(row.Key.Date, facts.Period.First), row.Amount)));
         dues.AddRange(BillDues.Between(
-            book.Household.Bills, facts.Holidays, facts.Period.Last.PlusDays(1), facts.Period.First.PlusMonths(MonthsAhead)));
+            book.Household.Bills, facts.Holidays, facts.Period.Last.PlusDays(1), facts.Period.First.PlusMonths(BillDues.MonthsAhead)));
 
         Money held = Money.Sum(
             book.Ledger.Balances.JobsIn(Place.Account).Where(job => job.Job.Kind == JobKind.SetAside).Select(job => job.Amount),

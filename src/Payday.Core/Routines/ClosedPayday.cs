@@ -28,6 +28,27 @@ public sealed record ClosedPayday(
 {
     /// <summary>The payday.</summary>
     public LocalDate Payday => Period.First;
+
+    /// <summary>The record of a routine as it stands.</summary>
+    /// <param name="plan">The routine.</param>
+    /// <param name="first">The number of its first movement.</param>
+    /// <param name="last">The number of its last movement.</param>
+    public static ClosedPayday From(RoutinePlan plan, long first, long last)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return new(
+            plan.Period,
+            first,
+            last,
+            [.. plan.Bills.Dues.Select(due => new ClosedDue(due.Key, due.Amount, due.Paid))],
+            [.. plan.Withdrawal.Pots.SelectMany(row => row.Weeks.Select(week => new ClosedPart(row.Pot.Id, week.Week, week.Notes)))],
+            plan.Withdrawal.Pots
+                .Where(row => row.KeptBack.IsPositive)
+                .ToImmutableSortedDictionary(row => row.Pot.Id, row => row.KeptBack, StringComparer.Ordinal),
+            plan.Withdrawal.Plan.Withdraw,
+            plan.Withdrawal.Plan.Reused,
+            plan.Withdrawal.Plan.Return);
+    }
 }
 
 /// <summary>A due as a payday left it.</summary>

@@ -35,23 +35,10 @@ public sealed record Closing(ClosedPayday Closed, ImmutableArray<Movement> Movem
             return Read.Refused<Closing>(fault);
         }
 
-        ClosedPayday closed = Record(plan, book.Ledger.Movements.Count + 1, ledger.Movements.Count);
+        ClosedPayday closed = ClosedPayday.From(plan, book.Ledger.Movements.Count + 1, ledger.Movements.Count);
         return Read.Of(new Closing(
             closed,
             added,
             book with { Ledger = ledger, Closed = book.Closed.Add(closed), Draft = null }));
     }
-
-    private static ClosedPayday Record(RoutinePlan plan, long first, long last) => new(
-        plan.Period,
-        first,
-        last,
-        [.. plan.Bills.Dues.Select(due => new ClosedDue(due.Key, due.Amount, due.Paid))],
-        [.. plan.Withdrawal.Pots.SelectMany(row => row.Weeks.Select(week => new ClosedPart(row.Pot.Id, week.Week, week.Notes)))],
-        plan.Withdrawal.Pots
-            .Where(row => row.KeptBack.IsPositive)
-            .ToImmutableSortedDictionary(row => row.Pot.Id, row => row.KeptBack, StringComparer.Ordinal),
-        plan.Withdrawal.Plan.Withdraw,
-        plan.Withdrawal.Reused,
-        plan.Withdrawal.Plan.Return);
 }

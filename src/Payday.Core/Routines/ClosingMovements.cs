@@ -92,7 +92,7 @@ internal sealed class ClosingMovements
     // A reused note was loose money at home: it goes in the pot, and the account keeps its worth as buffer instead.
     private void Withdraw(WithdrawalStep withdrawal)
     {
-        Dictionary<long, int> reuse = new(withdrawal.Reused);
+        Dictionary<long, int> reuse = new(withdrawal.Plan.Reused);
         foreach (CashPotRow row in withdrawal.Pots)
         {
             Money reused = Money.Zero(row.Amount.Currency);

@@ -76,7 +76,7 @@ public static class Routine
         }
 
         ImmutableArray<ScheduledPayday> from = PayCalendar.Paydays(
-            household.Sources, holidays, date, date.PlusMonths(BillRules.MonthsAhead));
+            household.Sources, holidays, date, date.PlusMonths(Bills.BillDues.MonthsAhead));
         if (from.IsEmpty || from[0].Date != date)
         {
             string next = PayCalendar.Next(household.Sources, holidays, date) is { } known ? $" The next payday is {Iso(known.Date)}." : "";

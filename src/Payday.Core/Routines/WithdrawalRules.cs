@@ -55,7 +55,7 @@ internal static class WithdrawalRules
     private static CashPotRow Row(Pot pot, Money amount, IEnumerable<PartNotes> parts)
     {
         ImmutableArray<WeekPart> weeks =
-            [.. parts.Select(part => new WeekPart(part.Part.Week, part.Notes, part.Amount))];
+            [.. parts.Select(part => new WeekPart(part.Part.Week, part.Notes, part.Paid))];
         Money inNotes = Money.Sum(weeks.Select(week => week.Amount), amount.Currency);
         return new CashPotRow(pot, amount, weeks, amount - inNotes);
     }

@@ -15,12 +15,6 @@ public sealed record WithdrawalStep(
     ImmutableSortedDictionary<long, int> OnHand,
     NotePlan Plan)
 {
-    /// <summary>By note value: how many loose notes go in pots.</summary>
-    public ImmutableSortedDictionary<long, int> Reused => OnHand
-        .Select(pair => (Note: pair.Key, Count: pair.Value - Plan.Return.GetValueOrDefault(pair.Key)))
-        .Where(pair => pair.Count > 0)
-        .ToImmutableSortedDictionary(pair => pair.Note, pair => pair.Count);
-
     /// <summary>All that stays in the account for the pots' next fill.</summary>
     public Money KeptBack => Money.Sum(Pots.Select(row => row.KeptBack), Plan.Currency);
 }

@@ -23,10 +23,10 @@ internal static class WithdrawalReport
             .. Report.Heading("6 Withdrawal", from),
             .. Report.Table(
                 style,
-                [Report.Names("Pot"), new("week of"), .. notes.Select(note => new TextColumn(Value(step, note), Align.Right)), Report.Amounts("amount"), Report.Amounts("kept back")],
+                [Report.Names("Pot"), new("week of"), .. notes.Select(note => new TextColumn(NoteText.Value(note, step.Plan.Currency), Align.Right)), Report.Amounts("amount"), Report.Amounts("kept back")],
                 step.Pots.SelectMany(row => Rows(row, notes, style))),
             $"{step.Plan.WithdrawTotal.ToString(style)} withdrawn{reused}, {step.KeptBack.ToString(style)} kept back; {"note".ToQuantity(step.Plan.NoteCount)}{best}.",
-            .. step.Plan.Faults.Select(fault => "! " + fault),
+            .. step.Plan.Faults.Select(fault => "! " + fault.Sentence(style)),
         ];
     }
 
@@ -39,10 +39,4 @@ internal static class WithdrawalReport
             week.Amount.ToString(style),
             i == 0 && !row.KeptBack.IsZero ? row.KeptBack.ToString(style) : "",
         ]));
-
-    private static string Value(WithdrawalStep step, long note)
-    {
-        string plain = Money.FromMinorUnits(note, step.Plan.Currency).ToPlain();
-        return plain.EndsWith(".00", StringComparison.Ordinal) ? plain[..^3] : plain;
-    }
 }

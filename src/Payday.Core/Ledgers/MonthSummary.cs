@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+
+namespace Payday.Core.Ledgers;
+
+/// <summary>What a calendar month did.</summary>
+/// <param name="Month">The month.</param>
+/// <param name="CameIn">From income sources.</param>
+/// <param name="Bills">Paid to bills.</param>
+/// <param name="DebtPayments">Paid on debts.</param>
+/// <param name="Interest">Charged by lenders.</param>
+/// <param name="Fills">Put in pots, less what was taken from them again for another job.</param>
+/// <param name="Spent">Spent from pots.</param>
+/// <param name="Owed">What is owed on all debts at the month's end.</param>
+public sealed record MonthSummary(
+    YearMonth Month,
+    Money CameIn,
+    Money Bills,
+    Money DebtPayments,
+    Money Interest,
+    Money Fills,
+    Money Spent,
+    Money Owed)
+{
+    /// <summary>The twelve months of a year, by the dates of the movements. Reversed movements cancel out.</summary>
+    public static ImmutableArray<MonthSummary> OfYear(Ledger ledger, int year)
+    {
+        ArgumentNullException.ThrowIfNull(ledger);
+        Currency currency = ledger.Balances.Currency;
+        Money nothing = Money.Zero(currency);
+        var months = new MonthSummary[12];
+        for (int i = 0; i < months.Length; i++)
+        {
+            months[i] = new MonthSummary(new YearMonth(year, i + 1), nothing, nothing, nothing, nothing, nothing, nothing, nothing);
+        }
+
+        foreach (Movement movement in ledger.Movements.Where(movement => movement.Date.Year <= year))
+        {
+            Money change = -Change(movement, IsOwed);
+            int first = movement.Date.Year < year ? 0 : movement.Date.Month - 1;
+            for (int i = first; i < months.Length; i++)
+            {
+                months[i] = months[i] with { Owed = months[i].Owed + change };
+            }
+
+            if (movement.Date.Year == year)
+            {
+                months[first] = months[first].With(movement);
+            }
+        }
+
+        return [.. months];
+    }
+
+    private MonthSummary With(Movement movement) => this with
+    {
+        CameIn = CameIn - Change(movement, end => Is(end, OutsideKind.Source)),
+        Bills = Bills + Change(movement, end => Is(end, OutsideKind.Bill)),
+        DebtPayments = DebtPayments + (movement.From is LedgerEnd.Held || movement.To is LedgerEnd.Held ? Change(movement, IsOwed) : Money.Zero(CameIn.Currency)),
+        Interest = Interest + Change(movement, end => Is(end, OutsideKind.Interest)),
+        Fills = Fills + (movement.From is LedgerEnd.Held && movement.To is LedgerEnd.Held ? Change(movement, IsInPot) : Money.Zero(CameIn.Currency)),
+        Spent = Spent + Change(movement, end => Is(end, OutsideKind.Spending)),
+    };
+
+    private static Money Change(Movement movement, Func<LedgerEnd, bool> counts)
+    {
+        Money change = Money.Zero(movement.Amount.Currency);
+        change += counts(movement.To) ? movement.Amount : Money.Zero(change.Currency);
+        return counts(movement.From) ? change - movement.Amount : change;
+    }
+
+    private static bool IsOwed(LedgerEnd end) => end is LedgerEnd.Owed;
+
+    private static bool IsInPot(LedgerEnd end) => end is LedgerEnd.Held { Job.Kind: JobKind.Pot or JobKind.KeptBack };
+
+    private static bool Is(LedgerEnd end, OutsideKind kind) => end is LedgerEnd.Outside outside && outside.Kind == kind;
+}

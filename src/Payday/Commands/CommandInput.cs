@@ -1,0 +1,83 @@
+using System.Globalization;
+using NodaTime;
+using NodaTime.Text;
+using Payday.Core.Amounts;
+using Payday.Store.Json;
+
+namespace Payday.Commands;
+
+/// <summary>Reads what commands are given: files, dates, amounts, counts.</summary>
+internal static class CommandInput
+{
+    /// <summary>Reads a file with a JSON text, or standard input for <c>-</c>.</summary>
+    /// <param name="shell">The shell.</param>
+    /// <param name="path">The path as given.</param>
+    /// <param name="read">Reads the outermost value.</param>
+    /// <param name="then">What to do with it.</param>
+    public static Answer WithJson<T>(CommandShell shell, string path, Func<JsonCursor, T> read, Func<T, Answer> then)
+        where T : class
+    {
+        Read<byte[]> bytes = Bytes(shell, path);
+        if (!bytes.Ok)
+        {
+            return Answer.Because(bytes.Fault);
+        }
+
+        JsonReading<T> reading = JsonInput.Read(bytes.Value.AsMemory(), read);
+        return reading.Ok
+            ? then(reading.Value)
+            : new Answer.Refused([.. reading.Faults.Select(fault => $"{path}: {fault}")]);
+    }
+
+    /// <summary>A date of the ISO calendar.</summary>
+    public static Read<LocalDate> Date(string option, string text)
+    {
+        ParseResult<LocalDate> parsed = LocalDatePattern.Iso.Parse(text);
+        return parsed.Success
+            ? Read.Of(parsed.Value)
+            : Read.Refused<LocalDate>($"{option} {text}: that is no date; write it like 2026-03-06.");
+    }
+
+    /// <summary>An amount, zero or more, as files hold it.</summary>
+    public static Read<Money> Amount(string option, string text, Currency currency)
+    {
+        Read<Money> amount = Money.ParsePlain(text, currency);
+        if (!amount.Ok)
+        {
+            return Read.Refused<Money>($"{option}: {amount.Fault}");
+        }
+
+        return amount.Value.IsNegative
+            ? Read.Refused<Money>($"{option}: {text} is below zero; write zero or more.")
+            : amount;
+    }
+
+    /// <summary>A whole number in a range.</summary>
+    public static Read<int> Count(string option, string text, int least, int most) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count >= least && count <= most
+            ? Read.Of(count)
+            : Read.Refused<int>(string.Create(CultureInfo.InvariantCulture, $"{option} {text}: write a whole number from {least} to {most}."));
+
+    private static Read<byte[]> Bytes(CommandShell shell, string path)
+    {
+        try
+        {
+            if (path == "-")
+            {
+                return Read.Of(System.Text.Encoding.UTF8.GetBytes(shell.In.ReadToEnd()));
+            }
+
+            return new FileInfo(path) is { Exists: true, Length: > JsonInput.MaxBytes }
+                ? Read.Refused<byte[]>($"{path} is larger than 50 MB; this can't be the right file.")
+                : Read.Of(File.ReadAllBytes(path));
+        }
+        catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
+        {
+            return Read.Refused<byte[]>($"There is no file {path}.");
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            return Read.Refused<byte[]>($"{path} can't be read: {fault.Message.Split('\n')[0]}");
+        }
+    }
+}

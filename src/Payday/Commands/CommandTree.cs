@@ -1,0 +1,33 @@
+using System.CommandLine;
+
+namespace Payday.Commands;
+
+/// <summary>All commands.</summary>
+internal static class CommandTree
+{
+    /// <summary>Builds them for a shell.</summary>
+    public static RootCommand Build(CommandShell shell)
+    {
+        var root = new RootCommand(Help(
+            "Payday runs a household's zero-based cash budget: on each payday every unit of money gets a job, and the cash pots become notes on one slip for the bank.",
+            "payday demo"));
+        root.Options.Add(Invocation.Data);
+        root.Options.Add(Invocation.Json);
+        foreach (Command command in new[]
+        {
+            DemoCommand.Build(shell), RunCommand.Build(shell), SlipCommand.Build(shell), ShowCommand.Build(shell),
+            ImportCommand.Build(shell), ExportCommand.Build(shell),
+            SplitCommand.Build(shell), NotesCommand.Build(shell), DebtsCommand.Build(shell),
+            PaydaysCommand.Build(shell), SetAsideCommand.Build(shell), CompletionCommand.Build(shell),
+        })
+        {
+            root.Subcommands.Add(command);
+        }
+
+        Invocation.Does(root, shell, call => ShowCommand.Overview(call));
+        return root;
+    }
+
+    /// <summary>A help text with its example.</summary>
+    public static string Help(string what, string example) => $"{what}\n\nExample: {example}";
+}

@@ -1,0 +1,78 @@
+using System.CommandLine;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Routines;
+using Payday.Reports;
+using Payday.Slips;
+using Payday.Store;
+using Payday.Store.HouseholdFiles;
+using Payday.Store.Json;
+
+namespace Payday.Commands;
+
+/// <summary><c>payday demo</c>: a whole payday on the demo household, in a folder that is thrown away.</summary>
+internal static class DemoCommand
+{
+    private const string Resource = "demo-household.json";
+    private const int SlipWidth = 42;
+
+    public static Command Build(CommandShell shell)
+    {
+        var command = new Command("demo", CommandTree.Help(
+            "Run one payday of the demo household, from income to slip, in a throw-away folder.",
+            "payday demo"));
+        return Invocation.Does(command, shell, _ => Run());
+    }
+
+    /// <summary>The demo household.</summary>
+    public static Household Household()
+    {
+        using Stream stream = typeof(DemoCommand).Assembly.GetManifestResourceStream(Resource)!;
+        using var reader = new StreamReader(stream);
+        JsonReading<Household> reading = HouseholdFile.Read(reader.ReadToEnd());
+        return reading.Value ?? throw new InvalidOperationException(reading.Faults[0].ToString());
+    }
+
+    private static Answer Run()
+    {
+        string path = Directory.CreateTempSubdirectory("payday-demo-").FullName;
+        try
+        {
+            return OnePayday(new StoreFolder(path));
+        }
+        finally
+        {
+            Directory.Delete(path, recursive: true);
+        }
+    }
+
+    // The same way as a person's own household: stored, loaded, planned, closed, and the papers made from what is stored.
+    private static Answer OnePayday(StoreFolder folder)
+    {
+        Household household = Household();
+        ImportCommand.Import(folder, household);
+        using BookStore store = BookStore.Open(folder);
+        Book book = store.Load()!;
+        Read<RoutinePlan> plan = Routine.Plan(book, new RoutineDraft(Routine.Next(book).Value));
+        Read<Closing> closing = plan.Ok ? Closing.Of(plan.Value) : Read.Refused<Closing>(plan.Fault);
+        if (!closing.Ok)
+        {
+            return Answer.Because(closing.Fault);
+        }
+
+        store.Save(new BookChange { Movements = closing.Value.Movements, Closed = closing.Value.Closed });
+        ClosedPayday closed = store.Load()!.LastClosed!;
+        return new Answer.Done(
+            [
+                .. RoutineReport.Lines(plan.Value!),
+                "",
+                .. Report.Heading("7 Slip"),
+                .. SlipLayout.Lay(BankPapers.Slip(household, closed), SlipWidth).Lines,
+                "",
+                .. FillingSheetLayout.Lay(BankPapers.Filling(household, closed), Report.Width).Lines,
+                "",
+                .. Cautions.Routine,
+            ],
+            RoutineJson.Of(plan.Value!, closed: true));
+    }
+}

@@ -1,0 +1,51 @@
+using System.CommandLine;
+using System.Text.Json;
+using Payday.Core.Households;
+using Payday.Core.Routines;
+using Payday.Json;
+using Payday.Store;
+using Payday.Store.HouseholdFiles;
+
+namespace Payday.Commands;
+
+/// <summary><c>payday import</c>: a household file into the data folder.</summary>
+internal static class ImportCommand
+{
+    public static Command Build(CommandShell shell)
+    {
+        var file = new Argument<string>("FILE") { Description = "The household file, - for standard input." };
+        var command = new Command("import", CommandTree.Help(
+            "Take a household file into the data folder: a new household, or changes to the one there.",
+            "payday import household.json")) { file };
+        return Invocation.Does(command, shell, call => CommandInput.WithJson(
+            shell, call.Parsed.GetRequiredValue(file), HouseholdReader.Read, household => Import(call.Folder, household)));
+    }
+
+    /// <summary>Stores a household.</summary>
+    public static Answer Import(StoreFolder folder, Household household)
+    {
+        using BookStore store = BookStore.Open(folder);
+        Book? book = store.Load();
+        if (book is null)
+        {
+            Book begun = Book.Begin(household);
+            store.Save(new BookChange { Household = household, Movements = [.. begun.Ledger.Movements] });
+            return Done($"{household.Name} is stored in {folder.Path}. Go on with payday run.");
+        }
+
+        HouseholdChange change = HouseholdChange.Of(book, household);
+        if (!change.Refusals.IsEmpty)
+        {
+            return new Answer.Refused(change.Refusals);
+        }
+
+        // A draft of a payday that the changed schedules no longer have could never be closed.
+        bool dropsDraft = book.Draft is { } draft && !Routine.Plan(change.Book, draft).Ok;
+        store.Save(new BookChange { Household = household, Movements = change.Movements, DropsDraft = dropsDraft });
+        return Done($"{household.Name} is changed in {folder.Path}; closed paydays stay as they are."
+            + (dropsDraft ? " The payday begun is no payday any more, and was dropped." : ""));
+    }
+
+    private static Answer.Done Done(string what) => new(
+        [what], JsonSerializer.Serialize(new DoneResult(what), ResultJson.Default.DoneResult));
+}

@@ -1,0 +1,70 @@
+using System.CommandLine;
+using System.Text.Json;
+using Humanizer;
+using Payday.Calculators;
+using Payday.Core.Amounts;
+using Payday.Core.Cash;
+using Payday.Json;
+using Payday.Reports;
+
+namespace Payday.Commands;
+
+/// <summary><c>payday notes</c>: the note plan as a calculator.</summary>
+internal static class NotesCommand
+{
+    public static Command Build(CommandShell shell)
+    {
+        var file = new Argument<string>("FILE") { Description = "Notes and pots as JSON, - for standard input." };
+        var command = new Command("notes", CommandTree.Help(
+            "Choose the notes for pots: least withdrawn given the notes on hand, then fewest notes.",
+            "payday notes pots.json")) { file };
+        return Invocation.Does(command, shell, call => CommandInput.WithJson(
+            shell, call.Parsed.GetRequiredValue(file), NotesFile.Read, Plan));
+    }
+
+    private static Answer Plan(NoteRequest request)
+    {
+        NotePlan plan = NotePlanner.Plan(request);
+        NumberStyle style = NumberStyle.CommaPoint;
+        string[] refusals = [.. Refusals(plan, style)];
+        if (refusals.Length > 0)
+        {
+            return new Answer.Refused(refusals);
+        }
+
+        var result = new NotesResult(
+            [.. plan.Parts.Select(part => new NotesPotResult(part.Part.Name, NoteText.Counts(part.Notes, plan.Currency), part.KeptBack.ToPlain()))],
+            NoteText.Counts(plan.Withdraw, plan.Currency),
+            NoteText.Counts(plan.Return, plan.Currency),
+            plan.WithdrawTotal.ToPlain(),
+            plan.NoteCount,
+            plan.Proven,
+            [.. plan.Faults.Select(fault => fault.Sentence(style))]);
+        return new Answer.Done(
+            [
+                .. plan.Parts.Select(part => $"{part.Part.Name}: {NoteText.Listed(part.Notes, plan.Currency)}{Kept(part, style)}"),
+                $"Withdraw {plan.WithdrawTotal.ToString(style)}: {NoteText.Listed(plan.Withdraw, plan.Currency)}",
+                $"{"note".ToQuantity(plan.NoteCount)} in all, {(plan.Proven ? "proven to be the fewest" : "not proven to be the fewest")}.",
+                .. plan.Return.IsEmpty ? Array.Empty<string>() : [$"Not needed of the notes on hand: {NoteText.Listed(plan.Return, plan.Currency)}"],
+                .. result.Unmet.Select(unmet => "! " + unmet),
+            ],
+            JsonSerializer.Serialize(result, ResultJson.Default.NotesResult));
+    }
+
+    private static IEnumerable<string> Refusals(NotePlan plan, NumberStyle style)
+    {
+        if (plan.LimitShort.IsPositive)
+        {
+            yield return $"The machine's limit is {plan.LimitShort.ToString(style)} too low for what the pots need; raise it, ask a teller, or lower the amounts.";
+            yield break;
+        }
+
+        foreach (PartNotes part in plan.Parts.Where(part => part.Amount.IsPositive && part.Notes.IsEmpty))
+        {
+            yield return $"No note makes any part of {part.Part.Name}'s {part.Amount.ToString(style)}; add smaller notes, or raise the amount or its top note.";
+        }
+    }
+
+    private static string Kept(PartNotes part, NumberStyle style) =>
+        part.KeptBack.IsZero ? "" : $"  (kept back {part.KeptBack.ToString(style)})";
+}

@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Humanizer;
+using NodaTime;
+using NodaTime.Text;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Core.Routines;
+using Payday.Json;
+using Payday.Reports;
+using Payday.Text;
+
+namespace Payday.Commands;
+
+/// <summary>What is next, whether the money agrees, and what needs a hand - in that order.</summary>
+internal static class OverviewAnswer
+{
+    public static Answer Of(Book book, LocalDate today)
+    {
+        Household household = book.Household;
+        NumberStyle style = household.Settings.Numbers;
+        Read<LocalDate> next = Routine.Next(book);
+        ImmutableArray<string> hands = [.. NeedsAHand(book, next)];
+        Balances balances = book.Ledger.Balances;
+        (Place Place, Job Job, Money Amount)[] jobs =
+        [
+            .. balances.JobsIn(Place.Account).Select(job => (Place.Account, job.Job, job.Amount)),
+            .. balances.JobsIn(Place.Cash).Select(job => (Place.Cash, job.Job, job.Amount)),
+        ];
+        return new Answer.Done(
+            [
+                .. Report.Heading(household.Name, DateText.Long(today)),
+                next.Ok ? NextPayday(next.Value, today, book.Draft is not null) : next.Fault,
+                "",
+                .. Jobs(household, style, "In the account", jobs.Where(job => job.Place == Place.Account), balances.In(Place.Account)),
+                "",
+                .. Jobs(household, style, "In cash", jobs.Where(job => job.Place == Place.Cash), balances.In(Place.Cash)),
+                "",
+                .. hands.IsEmpty ? ["Nothing needs a hand."] : hands.Select(hand => "! " + hand),
+            ],
+            JsonSerializer.Serialize(
+                new OverviewResult(
+                    household.Name,
+                    next.Ok ? LocalDatePattern.Iso.Format(next.Value) : null,
+                    balances.In(Place.Account).ToPlain(),
+                    balances.In(Place.Cash).ToPlain(),
+                    [.. jobs.Select(job => new JobResult(
+                        job.Place == Place.Account ? "account" : "cash", EndText.Of(household, job.Job), job.Amount.ToPlain()))],
+                    hands),
+                ResultJson.Default.OverviewResult));
+    }
+
+    private static IEnumerable<string> Jobs(
+        Household household, NumberStyle style, string title, IEnumerable<(Place Place, Job Job, Money Amount)> jobs, Money total) =>
+        Report.Table(
+            style,
+            [Report.Names(title), Report.Amounts("")],
+            jobs.Select(job => ImmutableArray.Create(EndText.Of(household, job.Job), job.Amount.ToString(style))),
+            [["Together", total.ToString(style)]]);
+
+    private static string NextPayday(LocalDate date, LocalDate today, bool begun)
+    {
+        int days = Period.DaysBetween(today, date);
+        string when = days switch
+        {
+            0 => "today",
+            > 0 => $"in {"day".ToQuantity(days)}",
+            _ => $"{"day".ToQuantity(-days)} ago, not closed yet",
+        };
+        return $"Next payday: {DateText.Long(date)}, {when}. {(begun ? "Its routine is begun." : "Do it with payday run.")}";
+    }
+
+    private static IEnumerable<string> NeedsAHand(Book book, Read<LocalDate> next)
+    {
+        NumberStyle style = book.Household.Settings.Numbers;
+        foreach (string fault in LedgerCheck.Faults(book.Ledger.Balances, style))
+        {
+            yield return fault;
+        }
+
+        Read<RoutinePlan> plan = next.Ok ? Routine.Plan(book, book.Draft ?? new RoutineDraft(next.Value)) : Read.Refused<RoutinePlan>("");
+        if (!plan.Ok)
+        {
+            yield break;
+        }
+
+        if (plan.Value.LeftToPlace.IsNegative)
+        {
+            yield return $"The next payday is {(-plan.Value.LeftToPlace).ToString(style)} short; look at payday run.";
+        }
+
+        foreach (Core.Bills.LateDue late in plan.Value.Bills.Late)
+        {
+            yield return $"{late.Due.Name}, {DateText.Long(late.Due.Date)}: {late.Short.ToString(style)} short with the pay expected.";
+        }
+    }
+}

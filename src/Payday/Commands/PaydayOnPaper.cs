@@ -1,0 +1,41 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Routines;
+
+namespace Payday.Commands;
+
+/// <summary>The payday whose papers are wanted.</summary>
+/// <param name="Payday">Its record; a proposal's is not yet stored.</param>
+/// <param name="Closed">Whether it is closed.</param>
+internal sealed record PaydayOnPaper(ClosedPayday Payday, bool Closed)
+{
+    /// <summary>Finds it: on a date, or else the last closed one, or else the next.</summary>
+    public static Read<PaydayOnPaper> Find(Book book, string? on)
+    {
+        if (on is null && book.LastClosed is { } last)
+        {
+            return Read.Of(new PaydayOnPaper(last, true));
+        }
+
+        if (on is not null)
+        {
+            Read<LocalDate> date = CommandInput.Date("--on", on);
+            if (!date.Ok)
+            {
+                return Read.Refused<PaydayOnPaper>(date.Fault);
+            }
+
+            if (book.Closed.FirstOrDefault(closed => closed.Payday == date.Value) is { } found)
+            {
+                return Read.Of(new PaydayOnPaper(found, true));
+            }
+        }
+
+        Read<RoutineDraft> draft = RunCommand.DraftFor(book, on);
+        Read<RoutinePlan> plan = draft.Ok ? Routine.Plan(book, draft.Value) : Read.Refused<RoutinePlan>(draft.Fault);
+        return plan.Ok
+            ? Read.Of(new PaydayOnPaper(ClosedPayday.From(plan.Value, book.Ledger.Movements.Count + 1, book.Ledger.Movements.Count), false))
+            : Read.Refused<PaydayOnPaper>(plan.Fault);
+    }
+}

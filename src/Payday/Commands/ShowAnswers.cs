@@ -1,0 +1,144 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text.Json;
+using NodaTime;
+using NodaTime.Text;
+using Payday.Core.Amounts;
+using Payday.Core.Bills;
+using Payday.Core.Calendar;
+using Payday.Core.Debts;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+using Payday.Core.Routines;
+using Payday.Json;
+using Payday.Reports;
+using Payday.Text;
+
+namespace Payday.Commands;
+
+/// <summary>The parts that <c>payday show</c> can show.</summary>
+internal static class ShowAnswers
+{
+    public static Answer Pots(Book book)
+    {
+        NumberStyle style = book.Household.Settings.Numbers;
+        Balances balances = book.Ledger.Balances;
+        PotResult[] pots = [.. book.Household.Pots.Select(pot => new PotResult(
+            pot.Name,
+            Kind(pot.Job),
+            PotsReport.Place(pot),
+            (balances[LedgerEnd.InAccount(Job.Pot(pot.Id))] + balances[LedgerEnd.InCash(Job.Pot(pot.Id))]).ToPlain(),
+            balances[LedgerEnd.InAccount(Job.KeptBack(pot.Id))].ToPlain(),
+            Target(pot.Job)?.ToPlain()))];
+        return new Answer.Done(
+            [.. Report.Table(
+                style,
+                [Report.Names("Pot"), new("kind"), new("held"), Report.Amounts("has"), Report.Amounts("kept back"), Report.Amounts("target")],
+                pots.Select(pot => ImmutableArray.Create(
+                    pot.Name, pot.Kind, pot.Held, Shown(book, pot.Balance), Shown(book, pot.KeptBack), pot.Target is { } target ? Shown(book, target) : "")))],
+            JsonSerializer.Serialize(new PotsResult(pots), ResultJson.Default.PotsResult));
+    }
+
+    public static Answer Bills(Book book, LocalDate today)
+    {
+        ImmutableArray<Due> dues = BillDues.Between(
+            book.Household.Bills, BankHolidays.From(book.Household.Settings.Holidays), today, today.PlusMonths(BillDues.MonthsAhead));
+        BillResult[] bills = [.. book.Household.Bills.Select(bill =>
+        {
+            Due? next = dues.FirstOrDefault(due => due.BillId == bill.Id);
+            return new BillResult(
+                bill.Name,
+                book.Ledger.Balances[LedgerEnd.InAccount(Job.SetAside(bill.Id))].ToPlain(),
+                next is null ? null : LocalDatePattern.Iso.Format(next.Date),
+                bill.Amount.ToPlain());
+        })];
+        return new Answer.Done(
+            [.. Report.Table(
+                book.Household.Settings.Numbers,
+                [Report.Names("Bill"), Report.Amounts("amount"), new("next due"), Report.Amounts("held")],
+                bills.Select(bill => ImmutableArray.Create(bill.Name, Shown(book, bill.Amount), bill.NextDue ?? "", Shown(book, bill.Held))))],
+            JsonSerializer.Serialize(new BillsResult(bills), ResultJson.Default.BillsResult));
+    }
+
+    public static Answer Debts(Book book, LocalDate today) =>
+        DebtsCommand.Project(
+            book.Household.Currency,
+            today.ToYearMonth(),
+            [.. book.Household.Debts.Select(debt => new DebtState(
+                debt.Id, debt.Name, book.Ledger.Balances.OwedOn(debt.Id).ClampToZero(), debt.YearlyRate, debt.Minimum))],
+            "0",
+            "0",
+            book.Household.Settings.SurplusOrder);
+
+    public static Answer Year(Book book, int year)
+    {
+        NumberStyle style = book.Household.Settings.Numbers;
+        ImmutableArray<MonthSummary> months = MonthSummary.OfYear(book.Ledger, year);
+        return new Answer.Done(
+            [.. Report.Table(
+                style,
+                [
+                    new(year.ToString(CultureInfo.InvariantCulture)), Report.Amounts("came in"), Report.Amounts("bills"),
+                    Report.Amounts("debts"), Report.Amounts("interest"), Report.Amounts("pots"), Report.Amounts("owed"),
+                ],
+                months.Select(month => ImmutableArray.Create(
+                    month.Month.ToString("MMM", CultureInfo.InvariantCulture),
+                    month.CameIn.ToString(style),
+                    month.Bills.ToString(style),
+                    month.DebtPayments.ToString(style),
+                    month.Interest.ToString(style),
+                    month.Fills.ToString(style),
+                    month.Owed.ToString(style))))],
+            JsonSerializer.Serialize(
+                new YearResult(year, [.. months.Select(month => new MonthResult(
+                    month.Month.ToString("uuuu-MM", CultureInfo.InvariantCulture),
+                    month.CameIn.ToPlain(),
+                    month.Bills.ToPlain(),
+                    month.DebtPayments.ToPlain(),
+                    month.Interest.ToPlain(),
+                    month.Fills.ToPlain(),
+                    month.Owed.ToPlain()))]),
+                ResultJson.Default.YearResult));
+    }
+
+    public static Answer Ledger(Book book)
+    {
+        Household household = book.Household;
+        MovementResult[] movements = [.. book.Ledger.Movements.Select(movement => new MovementResult(
+            movement.Number,
+            LocalDatePattern.Iso.Format(movement.Date),
+            EndText.Of(household, movement.From),
+            EndText.Of(household, movement.To),
+            movement.Amount.ToPlain(),
+            movement.Reason,
+            movement.Payday is { } payday ? LocalDatePattern.Iso.Format(payday) : null,
+            movement.Reverses))];
+        return new Answer.Done(
+            [.. Report.Table(
+                household.Settings.Numbers,
+                [new("", Align.Right), new("date"), new("from"), new("to") { Shrinks = true, MinWidth = 12 }, Report.Amounts("amount")],
+                movements.Select(movement => ImmutableArray.Create(
+                    movement.Number.ToString(CultureInfo.InvariantCulture), movement.Date, movement.From, movement.To, Shown(book, movement.Amount))))],
+            JsonSerializer.Serialize(new LedgerResult(movements), ResultJson.Default.LedgerResult));
+    }
+
+    private static string Kind(PotJob job) => job switch
+    {
+        PotJob.Spending => "spending",
+        PotJob.Sinking => "sinking",
+        PotJob.Ladder => "ladder",
+        _ => "reserve",
+    };
+
+    private static Money? Target(PotJob job) => job switch
+    {
+        PotJob.Sinking sinking => sinking.Target,
+        PotJob.Ladder ladder => LadderSteps.SumOf(ladder, ladder.Steps),
+        PotJob.Reserve reserve => reserve.Level,
+        _ => null,
+    };
+
+    private static string Shown(Book book, string plain) =>
+        Money.ParsePlain(plain, book.Household.Currency).Value.ToString(book.Household.Settings.Numbers);
+}

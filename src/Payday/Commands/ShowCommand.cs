@@ -1,0 +1,36 @@
+using System.CommandLine;
+using Payday.Core.Households;
+
+namespace Payday.Commands;
+
+/// <summary><c>payday show</c>: a look at the book.</summary>
+internal static class ShowCommand
+{
+    public static Command Build(CommandShell shell)
+    {
+        var what = new Argument<string?>("WHAT")
+        {
+            Description = "pots, bills, debts, calendar, year or ledger. Default: an overview.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
+        what.AcceptOnlyFromAmong("pots", "bills", "debts", "calendar", "year", "ledger");
+        var command = new Command("show", CommandTree.Help("Show the household: an overview, or one part of it.", "payday show pots")) { what };
+        return Invocation.Does(command, shell, call => call.Parsed.GetValue(what) is { } part
+            ? call.OnBook((_, book) => Part(shell, book, part))
+            : Overview(call));
+    }
+
+    /// <summary>What is next, whether the money agrees, and what needs a hand.</summary>
+    public static Answer Overview(Invocation call) =>
+        call.OnBook((_, book) => OverviewAnswer.Of(book, call.Shell.Today()));
+
+    private static Answer Part(CommandShell shell, Book book, string part) => part switch
+    {
+        "pots" => ShowAnswers.Pots(book),
+        "bills" => ShowAnswers.Bills(book, shell.Today()),
+        "debts" => ShowAnswers.Debts(book, shell.Today()),
+        "calendar" => CalendarAnswer.Of(book, shell.Today()),
+        "year" => ShowAnswers.Year(book, shell.Today().Year),
+        _ => ShowAnswers.Ledger(book),
+    };
+}

@@ -1,0 +1,58 @@
+namespace Payday.Json;
+
+/// <summary>The answer of <c>slip</c>.</summary>
+internal sealed record SlipResult(
+    string Payday,
+    bool Closed,
+    IReadOnlyDictionary<string, int> Withdraw,
+    string WithdrawTotal,
+    IReadOnlyList<FillingResult> Filling,
+    IReadOnlyDictionary<string, string> KeptBack);
+
+/// <summary>The notes of one pot for one week.</summary>
+internal sealed record FillingResult(string Pot, string? Week, IReadOnlyDictionary<string, int> Notes);
+
+/// <summary>The answer of <c>show</c>.</summary>
+internal sealed record OverviewResult(
+    string Household,
+    string? NextPayday,
+    string Account,
+    string Cash,
+    IReadOnlyList<JobResult> Jobs,
+    IReadOnlyList<string> NeedsAHand);
+
+/// <summary>A job and what it holds.</summary>
+internal sealed record JobResult(string Place, string Job, string Amount);
+
+/// <summary>The answer of <c>show pots</c>.</summary>
+internal sealed record PotsResult(IReadOnlyList<PotResult> Pots);
+
+/// <summary>A pot.</summary>
+internal sealed record PotResult(string Name, string Kind, string Held, string Balance, string KeptBack, string? Target);
+
+/// <summary>The answer of <c>show bills</c>.</summary>
+internal sealed record BillsResult(IReadOnlyList<BillResult> Bills);
+
+/// <summary>A bill.</summary>
+internal sealed record BillResult(string Name, string Held, string? NextDue, string Amount);
+
+/// <summary>The answer of <c>show ledger</c>.</summary>
+internal sealed record LedgerResult(IReadOnlyList<MovementResult> Movements);
+
+/// <summary>A movement.</summary>
+internal sealed record MovementResult(long Number, string Date, string From, string To, string Amount, string Reason, string? Payday, long? Reverses);
+
+/// <summary>The answer of <c>show year</c>.</summary>
+internal sealed record YearResult(int Year, IReadOnlyList<MonthResult> Months);
+
+/// <summary>A month of a year.</summary>
+internal sealed record MonthResult(string Month, string CameIn, string Bills, string DebtPayments, string Interest, string Fills, string Owed);
+
+/// <summary>The answer of a command that only does something.</summary>
+internal sealed record DoneResult(string Done);
+
+/// <summary>The answer of <c>show calendar</c>.</summary>
+internal sealed record CalendarResult(IReadOnlyList<EventResult> Events);
+
+/// <summary>A payday, a fill day or a due.</summary>
+internal sealed record EventResult(string Date, string What, string Name, string? Amount);

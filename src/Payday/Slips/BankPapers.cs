@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Routines;
+
+namespace Payday.Slips;
+
+/// <summary>The papers of a payday: the slip for the teller and the filling sheet for home.</summary>
+internal static class BankPapers
+{
+    /// <summary>The slip.</summary>
+    public static SlipData Slip(Household household, ClosedPayday payday) => new(
+        payday.Payday,
+        household.Currency,
+        household.Settings.Numbers,
+        household.Settings.SlipLines,
+        Lines(payday.Withdraw, household.Currency));
+
+    /// <summary>The filling sheet.</summary>
+    public static FillingSheetData Filling(Household household, ClosedPayday payday)
+    {
+        Dictionary<string, string> names = household.Pots.ToDictionary(pot => pot.Id, pot => pot.Name);
+        return new FillingSheetData(
+            payday.Payday,
+            household.Currency,
+            household.Settings.Numbers,
+            household.Settings.SlipLines,
+            [.. payday.Parts.Select(part => new FillingRow(names.GetValueOrDefault(part.PotId, part.PotId), part.Week, Lines(part.Notes, household.Currency)))],
+            Lines(payday.Withdraw, household.Currency),
+            Lines(payday.Reused, household.Currency),
+            [],
+            [.. payday.KeptBack.Select(kept => new KeptBackLine(names.GetValueOrDefault(kept.Key, kept.Key), kept.Value))]);
+    }
+
+    private static ImmutableArray<NoteLine> Lines(ImmutableSortedDictionary<long, int> notes, Currency currency) =>
+        [.. notes.Reverse().Select(note => new NoteLine(Money.FromMinorUnits(note.Key, currency), note.Value))];
+}
