@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+
+namespace Payday.Store.HouseholdFiles;
+
+/// <summary>What the parts of a household file need of each other while they are read.</summary>
+/// <param name="currency">The currency of every amount.</param>
+/// <param name="start">The start of the household, or null where it could not be read.</param>
+/// <param name="notes">The notes in use, largest first; empty where they could not be read.</param>
+internal sealed class HouseholdParts(Currency currency, LocalDate? start, ImmutableArray<Money> notes)
+{
+    public Currency Currency { get; } = currency;
+
+    public LocalDate? Start { get; } = start;
+
+    public ImmutableArray<Money> Notes { get; } = notes;
+
+    /// <summary>By bill id: what is held at the start.</summary>
+    public ImmutableSortedDictionary<string, Money>.Builder SetAside { get; } = Opening();
+
+    /// <summary>By pot id: what is held at the start.</summary>
+    public ImmutableSortedDictionary<string, Money>.Builder Held { get; } = Opening();
+
+    // The order of ids must not depend on a culture.
+    private static ImmutableSortedDictionary<string, Money>.Builder Opening() =>
+        ImmutableSortedDictionary.CreateBuilder<string, Money>(StringComparer.Ordinal);
+}

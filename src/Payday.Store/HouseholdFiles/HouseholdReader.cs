@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Store.Json;
+
+namespace Payday.Store.HouseholdFiles;
+
+/// <summary>Reads the outermost object of a household file.</summary>
+internal static class HouseholdReader
+{
+    // Where the currency itself is wrong, amounts are still read, with the most decimals any currency has.
+    private static readonly Currency MostDecimals = Currency.FromCode("CLF");
+
+    public static Household? Read(JsonCursor root)
+    {
+        JsonFields file = root.Fields();
+        if (IsOfAnotherVersion(file.Required("version")))
+        {
+            return null;
+        }
+
+        string name = file.Required("name").OneLine(NamedList.LongestName);
+        JsonCursor startField = file.Required("start");
+        LocalDate start = startField.Date();
+        HouseholdSettings settings = SettingsFormat.Read(file, ReadCurrency(file.Required("currency")));
+        var parts = new HouseholdParts(settings.Currency, startField.IsSound ? start : null, settings.Cash.Notes);
+
+        JsonCursor? opening = file.Optional("opening");
+        Money account = OpeningFormat.Read(opening, parts, out ImmutableSortedDictionary<long, int> notesOnHand);
+        var household = new Household(
+            name,
+            start,
+            settings,
+            SourceFormat.Read(file.Required("sources"), parts),
+            BillFormat.Read(file.Optional("bills"), parts),
+            DebtFormat.Read(file.Optional("debts"), parts),
+            PotFormat.Read(file.Optional("pots"), parts),
+            new OpeningBalances(account, parts.SetAside.ToImmutable(), parts.Held.ToImmutable(), notesOnHand));
+        file.RefuseOthers();
+        HouseholdTotals.Check(root, opening, household);
+        return household;
+    }
+
+    private static bool IsOfAnotherVersion(JsonCursor version)
+    {
+        int number = version.Count(1, int.MaxValue);
+        if (version.IsSound && number != HouseholdFile.Version)
+        {
+            version.Refuse($"This file has version {number} and this program reads version {HouseholdFile.Version}; use a newer program.");
+            return true;
+        }
+
+        return false;
+    }
+
+    private static Currency ReadCurrency(JsonCursor field) =>
+        Currency.TryFromCode(field.Word(Currency.KnownCodes), out Currency currency) ? currency : MostDecimals;
+}

@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Payday.Core.Amounts;
+using Payday.Core.Cash;
+using Payday.Core.Pots;
+using Payday.Store.Json;
+
+namespace Payday.Store.HouseholdFiles;
+
+/// <summary>Pots in a household file, each with what it has at the start.</summary>
+internal static class PotFormat
+{
+    public static ImmutableArray<Pot> Read(JsonCursor? list, HouseholdParts parts)
+    {
+        ImmutableArray<NamedItem> items = NamedList.Read(list, "pot");
+        ImmutableArray<int> ranks = PotRanks.Read(items);
+        return [.. items.Select((item, i) => Read(item, ranks[i], parts))];
+    }
+
+    public static void Write(Utf8JsonWriter json, ImmutableArray<Pot> pots, ImmutableSortedDictionary<string, Money> has)
+    {
+        json.WriteStartArray("pots");
+        foreach (Pot pot in pots)
+        {
+            json.WriteStartObject();
+            json.WriteString("id", pot.Id);
+            json.WriteString("name", pot.Name);
+            PotJobFormat.Write(json, pot.Job);
+            json.WriteString("held", Words.Places.WordFor(pot.Held));
+            json.WriteNumber("rank", pot.Rank);
+            json.WriteAmount("floor", pot.Floor);
+            json.WriteAmount("has", has.TryGetValue(pot.Id, out Money held) ? held : null);
+            NoteWishesFormat.Write(json, pot.Notes);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static Pot Read(NamedItem item, int rank, HouseholdParts parts)
+    {
+        JsonFields fields = item.Fields;
+        PotJob? job = PotJobFormat.Read(fields, parts);
+        JsonCursor heldField = fields.Required("held");
+        Held held = heldField.OneOf(Words.Places);
+        Money floor = fields.Optional("floor")?.Amount(parts.Currency) ?? Money.Zero(parts.Currency);
+        NoteWishes wishes = NoteWishesFormat.Read(fields, parts.Currency, parts.Notes);
+        if (heldField.IsSound)
+        {
+            PotWishes.Check(fields, held, job, wishes);
+        }
+
+        if (fields.Optional("has") is { } has)
+        {
+            parts.Held[item.Id] = has.Amount(parts.Currency);
+        }
+
+        // Of an unknown kind nothing is known about the other fields either.
+        if (job is not null)
+        {
+            fields.RefuseOthers();
+        }
+
+        return new Pot(item.Id, item.Name, held, rank, floor, job ?? PotJobFormat.StandIn(parts), wishes);
+    }
+}

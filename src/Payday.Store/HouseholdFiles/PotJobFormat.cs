@@ -1,0 +1,76 @@
+using System.Text.Json;
+using Payday.Core.Amounts;
+using Payday.Core.Pots;
+using Payday.Store.Json;
+
+namespace Payday.Store.HouseholdFiles;
+
+/// <summary>What a pot is for: its <c>kind</c>, and the fields that go with it.</summary>
+internal static class PotJobFormat
+{
+    private const int MostSteps = 1_000;
+
+    /// <summary>Reads a job; null where its kind is wrong.</summary>
+    public static PotJob? Read(JsonFields pot, HouseholdParts parts) =>
+        pot.Required("kind").Word("spending", "sinking", "ladder", "reserve") switch
+        {
+            "spending" => new PotJob.Spending(
+                pot.Required("amount").Amount(parts.Currency),
+                pot.Required("per").OneOf(Words.FillPers)),
+            "sinking" => new PotJob.Sinking(
+                pot.Required("target").AmountAboveZero(parts.Currency),
+                LaterDate.Read(pot.Required("by"), parts)),
+            "ladder" => new PotJob.Ladder(
+                pot.Required("unit").AmountAboveZero(parts.Currency),
+                pot.Required("steps").Count(1, MostSteps),
+                pot.Required("order").OneOf(Words.LadderOrders)),
+            "reserve" => new PotJob.Reserve(
+                pot.Required("level").AmountAboveZero(parts.Currency),
+                pot.Required("perPayday").AmountAboveZero(parts.Currency)),
+            _ => null,
+        };
+
+    /// <summary>A job that asks for nothing, for a pot that is refused anyway.</summary>
+    public static PotJob StandIn(HouseholdParts parts) =>
+        new PotJob.Spending(Money.Zero(parts.Currency), FillPer.Payday);
+
+    public static void Write(Utf8JsonWriter json, PotJob job)
+    {
+        switch (job)
+        {
+            case PotJob.Spending spending:
+                json.WriteString("kind", "spending");
+                json.WriteAmount("amount", spending.Amount);
+                json.WriteString("per", Words.FillPers.WordFor(spending.Per));
+                break;
+            case PotJob.Sinking sinking:
+                json.WriteString("kind", "sinking");
+                json.WriteAmount("target", sinking.Target);
+                json.WriteDate("by", sinking.By);
+                break;
+            case PotJob.Ladder ladder:
+                json.WriteString("kind", "ladder");
+                json.WriteAmount("unit", ladder.Unit);
+                json.WriteNumber("steps", ladder.Steps);
+                json.WriteString("order", Words.LadderOrders.WordFor(ladder.Order));
+                break;
+            case PotJob.Reserve reserve:
+                json.WriteString("kind", "reserve");
+                json.WriteAmount("level", reserve.Level);
+                json.WriteAmount("perPayday", reserve.PerPayday);
+                break;
+            default:
+                throw new ArgumentOutOfRangeException(nameof(job));
+        }
+    }
+
+    /// <summary>The amounts of a job.</summary>
+    public static IEnumerable<Money> Amounts(PotJob job) => job switch
+    {
+        PotJob.Spending spending => [spending.Amount],
+        PotJob.Sinking sinking => [sinking.Target],
+        PotJob.Ladder ladder => [ladder.Unit],
+        PotJob.Reserve reserve => [reserve.Level, reserve.PerPayday],
+        _ => throw new ArgumentOutOfRangeException(nameof(job)),
+    };
+}

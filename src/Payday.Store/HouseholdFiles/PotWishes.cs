@@ -1,0 +1,37 @@
+using Payday.Core.Amounts;
+using Payday.Core.Cash;
+using Payday.Core.Pots;
+using Payday.Store.Json;
+
+namespace Payday.Store.HouseholdFiles;
+
+/// <summary>Whether the wishes of a pot go with the rest of it.</summary>
+internal static class PotWishes
+{
+    /// <summary>Reports wishes of a pot in the account, and small money that no fill of the pot can hold.</summary>
+    public static void Check(JsonFields pot, Held held, PotJob? job, NoteWishes wishes)
+    {
+        if (held == Held.InTheAccount)
+        {
+            RefuseInAccount(pot.Optional("topNote"));
+            RefuseInAccount(pot.Optional("small"));
+        }
+        else if (wishes.Small is { } small && job is not null && pot.Owner.IsSound && small.AtLeast > LargestFill(job))
+        {
+            pot.Required("small").Refuse($"The pot never gets more than {LargestFill(job).ToPlain()} at once, so it can't have {small.AtLeast.ToPlain()} in small notes; lower \"atLeast\".");
+        }
+    }
+
+    private static void RefuseInAccount(JsonCursor? wish) =>
+        wish?.Refuse("A pot held in the account takes no notes; take this out, or write \"held\": \"cash\".");
+
+    private static Money LargestFill(PotJob job) => job switch
+    {
+        PotJob.Spending spending => spending.Amount,
+        PotJob.Sinking sinking => sinking.Target,
+        PotJob.Ladder { Order: LadderOrder.Even } ladder => ladder.Unit,
+        PotJob.Ladder ladder => Money.FromMinorUnits((long)Int128.Min((Int128)ladder.Unit.MinorUnits * ladder.Steps, long.MaxValue), ladder.Unit.Currency),
+        PotJob.Reserve reserve => reserve.PerPayday,
+        _ => throw new ArgumentOutOfRangeException(nameof(job)),
+    };
+}

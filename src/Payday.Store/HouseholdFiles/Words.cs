@@ -1,0 +1,59 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Bills;
+using Payday.Core.Calendar;
+using Payday.Core.Debts;
+using Payday.Core.Households;
+using Payday.Core.Pots;
+using Payday.Store.Json;
+
+namespace Payday.Store.HouseholdFiles;
+
+/// <summary>The words that files have for the values of the core's enums: part of the public format.</summary>
+public static class Words
+{
+    /// <summary>Where a date on a weekend or bank holiday moves.</summary>
+    public static JsonChoices<Shift> Shifts { get; } =
+        new(("before", Shift.Before), ("after", Shift.After), ("none", Shift.None));
+
+    /// <summary>Days of the week.</summary>
+    public static JsonChoices<IsoDayOfWeek> Weekdays { get; } =
+        new([.. Enumerable.Range(1, 7).Select(day => (((IsoDayOfWeek)day).ToString(), (IsoDayOfWeek)day))]);
+
+    /// <summary>Rule sets of bank holidays.</summary>
+    public static JsonChoices<HolidaySet> HolidaySets { get; } = new(
+        ("none", HolidaySet.None),
+        ("US", HolidaySet.UnitedStates),
+        ("GB-EW", HolidaySet.EnglandAndWales),
+        ("TARGET", HolidaySet.Target));
+
+    /// <summary>How numbers are written, each by its own sample.</summary>
+    public static JsonChoices<NumberStyle> NumberStyles { get; } =
+        new([.. NumberStyle.All.Select(style => (style.Sample, style))]);
+
+    /// <summary>How money is held back for bills.</summary>
+    public static JsonChoices<SetAsideMode> SetAsideModes { get; } =
+        new(("level", SetAsideMode.Level), ("asTheyFall", SetAsideMode.AsTheyFall));
+
+    /// <summary>How a card purchase is owed back.</summary>
+    public static JsonChoices<CardRounding> CardRoundings { get; } =
+        new(("up", CardRounding.Up), ("exact", CardRounding.Exact));
+
+    /// <summary>Which debt comes first.</summary>
+    public static JsonChoices<DebtOrder> DebtOrders { get; } =
+        new(("balance", DebtOrder.SmallestBalance), ("rate", DebtOrder.HighestRate));
+
+    /// <summary>Where a pot is held.</summary>
+    public static JsonChoices<Held> Places { get; } = new(("cash", Held.InCash), ("account", Held.InTheAccount));
+
+    /// <summary>What a spending amount is for.</summary>
+    public static JsonChoices<FillPer> FillPers { get; } = new(
+        ("week", FillPer.Week),
+        ("payday", FillPer.Payday),
+        ("month", FillPer.Month),
+        ("monthSpread", FillPer.MonthSpread));
+
+    /// <summary>The order of a ladder's steps.</summary>
+    public static JsonChoices<LadderOrder> LadderOrders { get; } =
+        new(("rising", LadderOrder.Rising), ("falling", LadderOrder.Falling), ("even", LadderOrder.Even));
+}
