@@ -19,13 +19,13 @@ internal sealed class FolderLock : IDisposable
     {
         try
         {
-            var stream = new FileStream(folder.Lock, new FileStreamOptions
+            var options = new FileStreamOptions { Mode = FileMode.OpenOrCreate, Access = FileAccess.ReadWrite, Share = FileShare.None };
+            if (!OperatingSystem.IsWindows())
             {
-                Mode = FileMode.OpenOrCreate,
-                Access = FileAccess.ReadWrite,
-                Share = FileShare.None,
-                UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite,
-            });
+                options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+            }
+
+            var stream = new FileStream(folder.Lock, options);
             stream.SetLength(0);
             string holder = string.Create(CultureInfo.InvariantCulture, $"process {Environment.ProcessId}, since {DateTimeOffset.Now:yyyy-MM-dd HH:mm}");
             stream.Write(System.Text.Encoding.UTF8.GetBytes(holder));

@@ -1,6 +1,7 @@
 using LiteDB;
 using Payday.Core.Households;
 using Payday.Store.HouseholdFiles;
+using Payday.Store.Json;
 
 namespace Payday.Store.Documents;
 
@@ -15,7 +16,7 @@ internal static class HouseholdDocument
 
     public static Household To(BsonDocument document)
     {
-        var read = HouseholdFile.Read(JsonSerializer.Serialize(document["file"]));
-        return read.Household ?? throw new FormatException(read.Faults[0].ToString());
+        JsonReading<Household> read = HouseholdFile.Read(JsonSerializer.Serialize(document["file"]));
+        return read.Value ?? throw new FormatException(read.Faults[0].ToString());
     }
 }

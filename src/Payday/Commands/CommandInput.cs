@@ -15,6 +15,14 @@ internal static class CommandInput
     /// <param name="read">Reads the outermost value.</param>
     /// <param name="then">What to do with it.</param>
     public static Answer WithJson<T>(CommandShell shell, string path, Func<JsonCursor, T> read, Func<T, Answer> then)
+        where T : class => WithFile(shell, path, utf8 => JsonInput.Read(utf8, read), then);
+
+    /// <summary>Reads a file, or standard input for <c>-</c>.</summary>
+    /// <param name="shell">The shell.</param>
+    /// <param name="path">The path as given.</param>
+    /// <param name="read">Reads the bytes of the file.</param>
+    /// <param name="then">What to do with what was read.</param>
+    public static Answer WithFile<T>(CommandShell shell, string path, Func<ReadOnlyMemory<byte>, JsonReading<T>> read, Func<T, Answer> then)
         where T : class
     {
         Read<byte[]> bytes = Bytes(shell, path);
@@ -23,7 +31,7 @@ internal static class CommandInput
             return Answer.Because(bytes.Fault);
         }
 
-        JsonReading<T> reading = JsonInput.Read(bytes.Value.AsMemory(), read);
+        JsonReading<T> reading = read(bytes.Value);
         return reading.Ok
             ? then(reading.Value)
             : new Answer.Refused([.. reading.Faults.Select(fault => $"{path}: {fault}")]);

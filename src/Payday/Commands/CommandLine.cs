@@ -49,7 +49,7 @@ internal static class CommandLine
                     // Answers hold names from files; whatever they are, no control character reaches the terminal.
                     foreach (string line in json ? [done.Json] : done.Lines)
                     {
-                        shell.Out.WriteLine(CleanText.Line(line));
+                        shell.Out.WriteLine(CleanText.OneLine(line));
                     }
 
                     return Fine;
@@ -75,7 +75,7 @@ internal static class CommandLine
     {
         foreach (string line in lines)
         {
-            shell.Error.WriteLine("payday: " + CleanText.Line(line));
+            shell.Error.WriteLine("payday: " + CleanText.OneLine(line));
         }
 
         return exit;

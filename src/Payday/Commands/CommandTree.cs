@@ -13,13 +13,13 @@ internal static class CommandTree
             "payday demo"));
         root.Options.Add(Invocation.Data);
         root.Options.Add(Invocation.Json);
-        foreach (Command command in new[]
-        {
+        foreach (Command command in (Command[])
+        [
             DemoCommand.Build(shell), RunCommand.Build(shell), SlipCommand.Build(shell), ShowCommand.Build(shell),
             ImportCommand.Build(shell), ExportCommand.Build(shell),
             SplitCommand.Build(shell), NotesCommand.Build(shell), DebtsCommand.Build(shell),
             PaydaysCommand.Build(shell), SetAsideCommand.Build(shell), CompletionCommand.Build(shell),
-        })
+        ])
         {
             root.Subcommands.Add(command);
         }

@@ -17,8 +17,8 @@ internal static class ImportCommand
         var command = new Command("import", CommandTree.Help(
             "Take a household file into the data folder: a new household, or changes to the one there.",
             "payday import household.json")) { file };
-        return Invocation.Does(command, shell, call => CommandInput.WithJson(
-            shell, call.Parsed.GetRequiredValue(file), HouseholdReader.Read, household => Import(call.Folder, household)));
+        return Invocation.Does(command, shell, call => CommandInput.WithFile(
+            shell, call.Parsed.GetRequiredValue(file), HouseholdFile.Read, household => Import(call.Folder, household)));
     }
 
     /// <summary>Stores a household.</summary>

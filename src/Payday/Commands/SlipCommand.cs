@@ -59,7 +59,7 @@ internal static class SlipCommand
                     ? FillingSheetLayout.Lay(BankPapers.Filling(book.Household, found.Value.Payday), columns.Value)
                     : SlipLayout.Lay(BankPapers.Slip(book.Household, found.Value.Payday), columns.Value);
                 string title = parsed.GetValue(filling) ? "Filling sheet" : "Withdrawal";
-                return parsed.GetValue(pdf) is { } path ? Written(laid, path, size.Value, title, parsed.GetValue(replace))
+                return parsed.GetValue(pdf) is { } path ? Written(laid, path, size.Value!, title, parsed.GetValue(replace))
                     : prints ? Printed(laid, parsed.GetValue(print))
                     : new Answer.Done(
                         [.. laid.Lines, .. found.Value.Closed ? Array.Empty<string>() : ["", "This payday is not closed yet: the figures may still change."]],

@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using NodaTime.Text;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+
+namespace Payday.Reports;
+
+/// <summary>The book as tables.</summary>
+internal static class BookTables
+{
+    /// <summary>Ledger, pots, bills and debts.</summary>
+    public static ImmutableArray<CsvTable> Of(Book book)
+    {
+        Household household = book.Household;
+        Balances balances = book.Ledger.Balances;
+        return
+        [
+            new("ledger", ["number", "date", "from", "to", "amount", "currency", "reason", "payday", "reverses"],
+            [
+                .. book.Ledger.Movements.Select(movement => ImmutableArray.Create(
+                    movement.Number.ToString(CultureInfo.InvariantCulture),
+                    LocalDatePattern.Iso.Format(movement.Date),
+                    EndText.Of(household, movement.From),
+                    EndText.Of(household, movement.To),
+                    movement.Amount.ToPlain(),
+                    household.Currency.Code,
+                    movement.Reason,
+                    movement.Payday is { } payday ? LocalDatePattern.Iso.Format(payday) : "",
+                    movement.Reverses?.ToString(CultureInfo.InvariantCulture) ?? "")),
+            ]),
+            new("pots", ["pot", "held", "has", "kept back", "currency"],
+            [
+                .. household.Pots.Select(pot => ImmutableArray.Create(
+                    pot.Name,
+                    PotsReport.Place(pot),
+                    (balances[LedgerEnd.InAccount(Job.Pot(pot.Id))] + balances[LedgerEnd.InCash(Job.Pot(pot.Id))]).ToPlain(),
+                    balances[LedgerEnd.InAccount(Job.KeptBack(pot.Id))].ToPlain(),
+                    household.Currency.Code)),
+            ]),
+            new("bills", ["bill", "amount", "held", "currency"],
+            [
+                .. household.Bills.Select(bill => ImmutableArray.Create(
+                    bill.Name,
+                    bill.Amount.ToPlain(),
+                    balances[LedgerEnd.InAccount(Job.SetAside(bill.Id))].ToPlain(),
+                    household.Currency.Code)),
+            ]),
+            new("debts", ["debt", "owed", "yearly rate", "currency"],
+            [
+                .. household.Debts.Select(debt => ImmutableArray.Create(
+                    debt.Name,
+                    balances.OwedOn(debt.Id).ToPlain(),
+                    debt.YearlyRate.ToString(CultureInfo.InvariantCulture),
+                    household.Currency.Code)),
+            ]),
+        ];
+    }
+}
