@@ -21,6 +21,11 @@ internal static class AmountReader
         }
 
         bool negative = TakeSign(ref rest);
+        if (rest.IsEmpty)
+        {
+            return Read.Refused<Money>("There is no amount after the sign.");
+        }
+
         Read<Int128> size = Size(rest, currency, style);
         return size.Ok
             ? InRange(negative ? -size.Value : size.Value, currency, "The amount is too large.")

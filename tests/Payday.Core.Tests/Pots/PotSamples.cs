@@ -1,0 +1,29 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Calendar;
+using Payday.Core.Cash;
+using Payday.Core.Pots;
+using static Payday.Core.Tests.Amounts.Amount;
+
+namespace Payday.Core.Tests.Pots;
+
+/// <summary>Pots and what they depend on, as tests write them.</summary>
+internal static class PotSamples
+{
+    public static PotFacts Facts { get; } = new(
+        Usd(0), Usd(0), 2, new(2026, 3, 6), [], [], Usd(5), NumberStyle.CommaPoint);
+
+    public static Pot Pot(PotJob job, Held held = Held.InCash) =>
+        new("p", "Pot", held, 1, Usd(0), job, NoteWishes.None);
+
+    public static FillProposal Propose(PotJob job, PotFacts facts) => PotFills.Propose(Pot(job), facts);
+
+    /// <summary>Paydays of March 2026 by their days; an extra one is written with a plus, e.g. <c>6 20 +27</c>.</summary>
+    public static ImmutableArray<ScheduledPayday> March(string days) =>
+        [.. days.Split(' ').Select(day => new ScheduledPayday(new(2026, 3, int.Parse(day)), ["s"], day[0] == '+'))];
+
+    /// <summary>Fortnightly dates from 6 March 2026.</summary>
+    public static ImmutableArray<LocalDate> Fortnightly(int count) =>
+        [.. Enumerable.Range(0, count).Select(i => new LocalDate(2026, 3, 6).PlusWeeks(2 * i))];
+}

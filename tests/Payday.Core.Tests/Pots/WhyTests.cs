@@ -1,0 +1,45 @@
+using Payday.Core.Amounts;
+using Payday.Core.Pots;
+using static Payday.Core.Tests.Amounts.Amount;
+using static Payday.Core.Tests.Pots.PotSamples;
+
+namespace Payday.Core.Tests.Pots;
+
+public class WhyTests
+{
+    [Theory]
+    [InlineData("USD", 1000, "1,234.56", "1,000")]
+    [InlineData("USD", 1000.50, "1.234,56", "1.000,50")]
+    [InlineData("EUR", 1000, "1.234,56", "1.000")]
+    [InlineData("JPY", 100000, "1,234.56", "100,000")]
+    [InlineData("KWD", 1.5, "1234.56", "1.500")]
+    [InlineData("SEK", 2500, "1 234,56", "2 500")]
+    public void Propose_Reason_IsWrittenInTheStyleOfTheHousehold(string code, decimal level, string style, string text)
+    {
+        PotFacts facts = Facts with
+        {
+            Balance = Of(0, code),
+            Numbers = NumberStyle.All.Single(s => s.Sample == style),
+        };
+
+        Assert.Equal($"to {text}", Propose(new PotJob.Reserve(Of(level, code), Of(1, code)), facts).Why);
+    }
+
+    [Fact]
+    public void Propose_Reason_FitsItsColumn()
+    {
+        PotFacts facts = Facts with { MonthPaydays = March("2 6 9 16 23"), PaydaysLeft = Fortnightly(26) };
+        Money large = Usd(12_345.60m);
+        PotJob[] jobs =
+        [
+            new PotJob.Spending(large, FillPer.Week),
+            new PotJob.Spending(large, FillPer.Payday),
+            new PotJob.Spending(large, FillPer.Month),
+            new PotJob.Sinking(large, new(2027, 12, 31)),
+            new PotJob.Ladder(Usd(1), 1000, LadderOrder.Rising),
+            new PotJob.Reserve(large, Usd(1)),
+        ];
+
+        Assert.All(jobs, job => Assert.InRange(Propose(job, facts).Why.Length, 1, 28));
+    }
+}
