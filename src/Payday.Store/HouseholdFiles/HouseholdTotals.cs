@@ -37,7 +37,7 @@ internal static class HouseholdTotals
         }
         else if (opening is null || opening.IsSound)
         {
-            CheckAccount(opening ?? root, household);
+            CheckAccount(opening?.Fields().Required("account") ?? root, household);
         }
     }
 

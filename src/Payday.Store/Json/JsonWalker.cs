@@ -27,21 +27,7 @@ internal ref struct JsonWalker
     public readonly JsonTokenType Token => reader.TokenType;
 
     /// <summary>Where the token stands; for the name of a field, where its value stands.</summary>
-    public readonly string Place
-    {
-        get
-        {
-            string place = "";
-            foreach (Level level in levels.Reverse())
-            {
-                place = level.IsList ? JsonPlace.Item(place, level.Index)
-                    : level.Name is { } name ? JsonPlace.Field(place, name)
-                    : place;
-            }
-
-            return place;
-        }
-    }
+    public readonly string Place => levels.TryPeek(out Level? level) ? level.Current : "";
 
     /// <summary>Goes to the next token.</summary>
     /// <exception cref="JsonException">The JSON is broken.</exception>
@@ -49,7 +35,7 @@ internal ref struct JsonWalker
     {
         if (Token is JsonTokenType.StartObject or JsonTokenType.StartArray)
         {
-            levels.Push(new Level(Token == JsonTokenType.StartArray));
+            levels.Push(new Level(Place, Token == JsonTokenType.StartArray));
         }
 
         if (!reader.Read())
@@ -97,20 +83,24 @@ internal ref struct JsonWalker
         }
     }
 
-    private sealed class Level(bool isList)
+    private sealed class Level(string place, bool isList)
     {
         private readonly HashSet<string> names = new(StringComparer.Ordinal);
+        private string? name;
 
-        public bool IsList { get; } = isList;
+        public bool IsList => isList;
 
         public int Index { get; set; } = -1;
 
-        public string? Name { get; private set; }
+        public string Current =>
+            isList ? JsonPlace.Item(place, Index)
+            : name is not null ? JsonPlace.Field(place, name)
+            : place;
 
-        public bool Enter(string name)
+        public bool Enter(string next)
         {
-            Name = name;
-            return names.Add(name);
+            name = next;
+            return names.Add(next);
         }
     }
 }

@@ -32,6 +32,11 @@ public static class SafeText
     public static string Shown(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
+        if (text.Length <= LongestShown && FirstHarmful(text) is null)
+        {
+            return text;
+        }
+
         var shown = new StringBuilder();
         int count = 0;
         foreach (Rune rune in text.EnumerateRunes())

@@ -40,7 +40,7 @@ public sealed class HouseholdFileFaultTests
     [InlineData("\"20\": 3", "\"50\": 3", "opening.notesOnHand.50, line 38: There is no note of 50 in use; write one of 100, 20, 5.")]
     [InlineData("\"20\": 3", "\"20\": -1", "opening.notesOnHand.20, line 38: -1 doesn't fit here; write a whole number from 0 to 1000000, without quotes.")]
     [InlineData("\"20\": 3", "\"20\": 3, \"20.00\": 1", "opening.notesOnHand.20.00, line 38: 20 is counted here twice; keep one of them.")]
-    [InlineData("\"900.00\"", "\"449.99\"", "opening, line 35: The set-asides of bills and the pots held in the account already have 450.00, but the account has 449.99; raise \"account\" or lower a \"setAside\" or \"has\".")]
+    [InlineData("\"900.00\"", "\"449.99\"", "opening.account, line 36: The set-asides of bills and the pots held in the account already have 450.00, but the account has 449.99; raise \"account\" or lower a \"setAside\" or \"has\".")]
     // Sources.
     [InlineData("\"1712.35\"", "1712.35", "sources[0].expected, line 50: 1712.35 stands here without quotes; write it as \"1712.35\".")]
     [InlineData("\"1712.35\"", "\"-1712.35\"", "sources[0].expected, line 50: This amount is below zero; write zero or more.")]

@@ -20,7 +20,7 @@ public sealed class HouseholdFileWriteTests
             Assert.Empty(reading.Faults.Select(fault => fault.ToString()));
             Assert.Equal(Structure.Of(household), Structure.Of(reading.Value));
             Assert.Equal(json, HouseholdFile.Write(reading.Value!));
-        }, iter: 300);
+        }, iter: 100);
 
     [Fact]
     public void Write_OneOfEverything_IsTheFileItWasReadFrom() =>
