@@ -1,0 +1,58 @@
+using System.Collections.Frozen;
+using System.Text;
+using Payday.Text;
+using UglyToad.PdfPig.Fonts;
+using UglyToad.PdfPig.Fonts.Standard14Fonts;
+
+namespace Payday.Printing;
+
+/// <summary>The codes of one document's characters: ASCII as it is, and 128 codes for others that Courier has.</summary>
+/// <remarks>
+/// Courier, one of the 14 fonts that every PDF reader brings, has the letters of the Latin languages of Europe,
+/// but a PDF's ready-made encodings reach only some of them. So each document names the glyphs it uses
+/// (ISO 32000-1, 9.6.6: <c>Differences</c>).
+/// </remarks>
+internal sealed class CourierEncoding
+{
+    private const int FirstFreeCode = 128;
+
+    private static readonly FrozenDictionary<char, string> Glyphs = GlyphNames();
+
+    private readonly Dictionary<char, byte> codes = [];
+    private readonly StringBuilder differences = new();
+
+    /// <summary>An encoding for all characters of some lines, as far as Courier has them and the codes suffice.</summary>
+    public CourierEncoding(IEnumerable<string> lines)
+    {
+        foreach (char letter in lines.SelectMany(line => line).Where(c => !char.IsAscii(c)).Distinct())
+        {
+            if (FirstFreeCode + codes.Count <= byte.MaxValue && Glyphs.TryGetValue(letter, out string? name))
+            {
+                codes.Add(letter, (byte)(FirstFreeCode + codes.Count));
+                differences.Append(" /").Append(name);
+            }
+        }
+    }
+
+    /// <summary>The encoding as a PDF object.</summary>
+    public string PdfObject =>
+        $"<< /Type /Encoding /BaseEncoding /WinAnsiEncoding /Differences [ {FirstFreeCode}{differences} ] >>";
+
+    /// <summary>The codes of a line, one for each column; characters without a code are replaced visibly (see <see cref="TextFold"/>).</summary>
+    public byte[] Encode(string line) =>
+        [.. TextFold.To(line, c => char.IsAscii(c) || codes.ContainsKey(c)).Select(c => char.IsAscii(c) ? (byte)c : codes[c])];
+
+    private static FrozenDictionary<char, string> GlyphNames()
+    {
+        var names = new Dictionary<char, string>();
+        foreach (string name in Standard14.GetAdobeFontMetrics(Standard14Font.Courier).CharacterMetrics.Keys)
+        {
+            if (GlyphList.AdobeGlyphList.NameToUnicode(name) is { Length: 1 } letter)
+            {
+                names.TryAdd(letter[0], name);
+            }
+        }
+
+        return names.ToFrozenDictionary();
+    }
+}

@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Diagnostics;
+using System.Text;
+using Payday.Core.Amounts;
+using Payday.Text;
+
+namespace Payday.Printing;
+
+/// <summary>Prints lines with the system's <c>lp</c> command.</summary>
+/// <param name="searchPath">Folders to look for it in, as in the variable PATH; only absolute ones count, so that no stray file runs.</param>
+public sealed class LinePrinter(string? searchPath)
+{
+    private const string NoCommand = "Printing needs the command 'lp', which is not on this machine; write a PDF instead.";
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+
+    /// <summary>Prints lines and waits until they are handed over.</summary>
+    /// <param name="lines">Clean lines.</param>
+    /// <param name="printer">The printer's name, or null for the system's usual one.</param>
+    /// <param name="ascii">Whether the printer knows ASCII alone; otherwise UTF-8 is sent.</param>
+    /// <returns>What the command said, or why nothing was printed.</returns>
+    public Read<string> Print(ImmutableArray<string> lines, string? printer, bool ascii)
+    {
+        if (printer is not null && (printer.Length == 0 || printer[0] == '-' || printer != CleanText.OneLine(printer)))
+        {
+            return Read.Refused<string>("A printer's name can't be empty, begin with '-' or hold control characters; give its plain name.");
+        }
+
+        if (Find() is not { } command)
+        {
+            return Read.Refused<string>(NoCommand);
+        }
+
+        string text = string.Concat(lines.Select(line => (ascii ? TextFold.ToAscii(line) : line) + "\n"));
+        try
+        {
+            using Process process = Process.Start(StartInfo(command, printer))!;
+            return Send(process, text);
+        }
+        catch (Win32Exception)
+        {
+            return Read.Refused<string>("The command 'lp' can't be run; write a PDF instead.");
+        }
+    }
+
+    private static ProcessStartInfo StartInfo(string command, string? printer) =>
+        new(command, printer is null ? [] : ["-d", printer])
+        {
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            StandardInputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
+            UseShellExecute = false,
+        };
+
+    private static Read<string> Send(Process process, string text)
+    {
+        Task<string> said = process.StandardOutput.ReadToEndAsync();
+        Task<string> complained = process.StandardError.ReadToEndAsync();
+        Task sent = Feed(process.StandardInput, text);
+        if (!Task.WhenAll(said, complained, sent).Wait(Patience) || !process.WaitForExit(Patience))
+        {
+            process.Kill(entireProcessTree: true);
+            return Read.Refused<string>("The command 'lp' did not finish and was stopped; look at the printer, then try again.");
+        }
+
+        return process.ExitCode == 0
+            ? Read.Of(FirstLine(said.Result))
+            : Read.Refused<string>(Refusal(FirstLine(complained.Result)));
+    }
+
+    private static async Task Feed(StreamWriter input, string text)
+    {
+        try
+        {
+            await input.WriteAsync(text).ConfigureAwait(false);
+            input.Close();
+        }
+        catch (IOException)
+        {
+            // It stopped reading; its exit code says whether it failed.
+        }
+    }
+
+    private static string Refusal(string complaint) =>
+        complaint.Length == 0 ? "The command 'lp' failed without a reason; look at the printer." : $"The printer refused: {complaint}";
+
+    private static string FirstLine(string text) =>
+        TextColumns.Truncate(CleanText.OneLine(text.Split('\n').FirstOrDefault(line => line.Trim().Length > 0) ?? "").Trim(), 200);
+
+    private string? Find() =>
+        (searchPath ?? "").Split(Path.PathSeparator)
+            .Where(Path.IsPathFullyQualified)
+            .Select(folder => Path.Combine(folder, "lp"))
+            .FirstOrDefault(File.Exists);
+}

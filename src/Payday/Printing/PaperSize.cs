@@ -1,0 +1,45 @@
+using Payday.Core.Amounts;
+
+namespace Payday.Printing;
+
+/// <summary>A size of paper that a PDF page can have.</summary>
+public sealed record PaperSize
+{
+    private PaperSize(string name, int width, int height, int columns)
+    {
+        Name = name;
+        Width = width;
+        Height = height;
+        Columns = columns;
+    }
+
+    /// <summary>Pocket size, 105 x 148 mm (ISO 216).</summary>
+    public static PaperSize A6 { get; } = new("A6", 298, 420, 42);
+
+    /// <summary>210 x 297 mm (ISO 216).</summary>
+    public static PaperSize A4 { get; } = new("A4", 595, 842, 80);
+
+    /// <summary>8.5 x 11 inches.</summary>
+    public static PaperSize Letter { get; } = new("Letter", 612, 792, 80);
+
+    /// <summary>The sizes, smallest first.</summary>
+    public static IReadOnlyList<PaperSize> All { get; } = [A6, A4, Letter];
+
+    /// <summary>What people call it.</summary>
+    public string Name { get; }
+
+    /// <summary>The width in whole points, 72 to the inch.</summary>
+    public int Width { get; }
+
+    /// <summary>The height in whole points.</summary>
+    public int Height { get; }
+
+    /// <summary>The columns of text that read well on it.</summary>
+    public int Columns { get; }
+
+    /// <summary>The size with a name, in capitals or not.</summary>
+    public static Read<PaperSize> Parse(string? name) =>
+        All.FirstOrDefault(size => size.Name.Equals(name?.Trim(), StringComparison.OrdinalIgnoreCase)) is { } found
+            ? Read.Of(found)
+            : Read.Refused<PaperSize>($"There is no such paper size here; choose one of {string.Join(", ", All.Select(size => size.Name))}.");
+}

@@ -1,0 +1,29 @@
+namespace Payday.Printing;
+
+/// <summary>How lines of one width stand on a page.</summary>
+/// <param name="FontSize">In points, at most 12.</param>
+/// <param name="LineHeight">From line to line, in points.</param>
+/// <param name="Margin">On all sides, in points.</param>
+/// <param name="LinesPerPage">How many lines a page holds.</param>
+public readonly record struct PdfMeasure(double FontSize, double LineHeight, double Margin, int LinesPerPage)
+{
+    // Every character of Courier is 600 thousandths of the font size wide (Adobe font metrics).
+    private const double CharacterWidth = 0.6;
+    private const double LargestFont = 12;
+    private const double Leading = 1.2;
+
+    /// <summary>The largest font, up to 12 points, in which so many columns fit the paper between its margins.</summary>
+    /// <param name="size">The paper.</param>
+    /// <param name="columns">Columns of the widest line, 1 or more.</param>
+    public static PdfMeasure For(PaperSize size, int columns)
+    {
+        ArgumentNullException.ThrowIfNull(size);
+        ArgumentOutOfRangeException.ThrowIfLessThan(columns, 1);
+
+        // A fifteenth is 7 mm on A6 and 14 mm on Letter: more than printers leave blank.
+        double margin = size.Width / 15.0;
+        double font = Math.Min(LargestFont, (size.Width - (2 * margin)) / (CharacterWidth * columns));
+        double line = font * Leading;
+        return new PdfMeasure(font, line, margin, (int)((size.Height - (2 * margin)) / line));
+    }
+}

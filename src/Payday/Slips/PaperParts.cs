@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Text;
+
+namespace Payday.Slips;
+
+/// <summary>What slips and sheets have in common.</summary>
+internal static class PaperParts
+{
+    /// <summary>The narrowest paper, in columns: that of a receipt printer.</summary>
+    public const int Narrowest = 32;
+
+    /// <summary>The widest paper, in columns.</summary>
+    public const int Widest = 80;
+
+    private const string CashCaution = "Check the notes before you leave the counter. Cash at home may be uninsured.";
+
+    /// <summary>A title and the date, the person's own lines, and an empty line.</summary>
+    public static ImmutableArray<string> Head(string title, LocalDate date, ImmutableArray<string> headLines, int width) =>
+    [
+        TextColumns.Ends(title, DateText.Long(date), width),
+        .. headLines.SelectMany(line => TextWrap.Lines(CleanText.OneLine(line), width)),
+        "",
+    ];
+
+    /// <summary>The caution about cash, off what is above it.</summary>
+    public static ImmutableArray<string> Caution(int width) => ["", .. TextWrap.Lines(CashCaution, width)];
+
+    /// <summary>Refuses a width no paper has.</summary>
+    public static void ThrowIfNoWidth(int width)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(width, Narrowest);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(width, Widest);
+    }
+}

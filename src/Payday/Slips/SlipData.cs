@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+
+namespace Payday.Slips;
+
+/// <summary>What a bank slip is for.</summary>
+public enum SlipKind
+{
+    /// <summary>Notes to fetch.</summary>
+    Withdrawal,
+
+    /// <summary>Notes to bring: a cash return.</summary>
+    Deposit,
+}
+
+/// <summary>What a slip for the teller says.</summary>
+/// <param name="Date">The day of the visit.</param>
+/// <param name="Currency">Of every note.</param>
+/// <param name="Style">How numbers are written.</param>
+/// <param name="HeadLines">What the person wants at the top, such as a name; nothing else on the slip is private.</param>
+/// <param name="Lines">The notes, in any order; values may repeat and counts may be zero.</param>
+public sealed record SlipData(
+    LocalDate Date, Currency Currency, NumberStyle Style, ImmutableArray<string> HeadLines, ImmutableArray<NoteLine> Lines)
+{
+    /// <summary>What the slip is for; <see cref="SlipKind.Withdrawal"/> unless said.</summary>
+    public SlipKind Kind { get; init; }
+}
