@@ -20,8 +20,14 @@ internal static class PotSamples
     public static FillProposal Propose(PotJob job, PotFacts facts) => PotFills.Propose(Pot(job), facts);
 
     /// <summary>Paydays of March 2026 by their days; an extra one is written with a plus, e.g. <c>6 20 +27</c>.</summary>
-    public static ImmutableArray<ScheduledPayday> March(string days) =>
-        [.. days.Split(' ').Select(day => new ScheduledPayday(new(2026, 3, int.Parse(day)), ["s"], day[0] == '+'))];
+    public static MonthPaydays March(string days)
+    {
+        string[] all = days.Split(' ');
+        return new(new YearMonth(2026, 3), Dates(all.Where(day => day[0] != '+')), Dates(all));
+
+        static ImmutableArray<LocalDate> Dates(IEnumerable<string> days) =>
+            [.. days.Select(day => new LocalDate(2026, 3, int.Parse(day)))];
+    }
 
     /// <summary>Fortnightly dates from 6 March 2026.</summary>
     public static ImmutableArray<LocalDate> Fortnightly(int count) =>

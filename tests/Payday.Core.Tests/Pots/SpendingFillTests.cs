@@ -1,6 +1,7 @@
 using CsCheck;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Calendar;
 using Payday.Core.Pots;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Pots.PotSamples;
@@ -45,9 +46,17 @@ public class SpendingFillTests
     public void Propose_MonthSpread_SharesOverAllPaydays(int day, decimal fill, string why) =>
         Assert.Equal(new FillProposal(Usd(fill), why), Monthly(FillPer.MonthSpread, "6 20 +27", day, 95));
 
+    // A wage for 1 April is there on 31 March, the first being a holiday: that payday carries a part of both months.
     [Fact]
-    public void Propose_PaydayNotOfItsMonth_Throws() =>
-        Assert.Throws<ArgumentException>(() => Monthly(FillPer.Month, "13 27", 6, 90));
+    public void Propose_PayOfTwoMonths_CarriesAPartOfBoth()
+    {
+        MonthPaydays april = new(new YearMonth(2026, 4), [new(2026, 3, 31), new(2026, 4, 17)], [new(2026, 3, 31), new(2026, 4, 17)]);
+        PotFacts facts = Facts with { Payday = new LocalDate(2026, 3, 31), Months = [March("6 20 31"), april] };
+
+        Assert.Equal(
+            new FillProposal(Usd(30 + 45), "90 a month, 2 months"),
+            Propose(new PotJob.Spending(Usd(90), FillPer.Month), facts));
+    }
 
     [Fact]
     public void Propose_PerMonth_AddsUpToTheMonth() =>
@@ -58,7 +67,7 @@ public class SpendingFillTests
             FillPer per = spread ? FillPer.MonthSpread : FillPer.Month;
             Money[] fills = [.. dates.Append(31).Select(day => Propose(
                 new PotJob.Spending(Cents(cents), per),
-                Facts with { Payday = new LocalDate(2026, 3, day), MonthPaydays = March(days), Unit = Cents(unit) }).Amount)];
+                Facts with { Payday = new LocalDate(2026, 3, day), Months = [March(days)], Unit = Cents(unit) }).Amount)];
             return Money.Sum(fills, Dollars) == Cents(cents)
                 && fills.All(fill => !fill.IsNegative)
                 && fills[..(paydays - 1)].All(fill => fill.MinorUnits % unit == 0);
@@ -66,5 +75,5 @@ public class SpendingFillTests
 
     private static FillProposal Monthly(FillPer per, string days, int day, decimal amount) => Propose(
         new PotJob.Spending(Usd(amount), per),
-        Facts with { Payday = new LocalDate(2026, 3, day), MonthPaydays = March(days) });
+        Facts with { Payday = new LocalDate(2026, 3, day), Months = [March(days)] });
 }

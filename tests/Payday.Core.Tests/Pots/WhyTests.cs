@@ -28,7 +28,7 @@ public class WhyTests
     [Fact]
     public void Propose_Reason_FitsItsColumn()
     {
-        PotFacts facts = Facts with { MonthPaydays = March("2 6 9 16 23"), PaydaysLeft = Fortnightly(26) };
+        PotFacts facts = Facts with { Months = [March("2 6 9 16 23")], PaydaysLeft = Fortnightly(26) };
         Money large = Usd(12_345.60m);
         PotJob[] jobs =
         [
