@@ -19,12 +19,11 @@ internal static class BillRules
         Book book = facts.Book;
         SetAsideMode mode = facts.Draft.SetAsides ?? book.Household.Settings.SetAsides;
         ImmutableArray<DueRow> rows = Rows(facts);
-        var dues = new List<Due>();
+        ImmutableArray<Due> later = BillDues.Between(
+            book.Household.Bills, facts.Holidays, facts.Period.Last.PlusDays(1), facts.Period.First.PlusMonths(BillDues.MonthsAhead));
 
         // What was due earlier and isn't paid yet is due now.
-        dues.AddRange(rows.Select(row => new Due(row.Key.BillId, row.Name, Later(row.Key.Date, facts.Period.First), row.Amount)));
-        dues.AddRange(BillDues.Between(
-            book.Household.Bills, facts.Holidays, facts.Period.Last.PlusDays(1), facts.Period.First.PlusMonths(BillDues.MonthsAhead)));
+        Due[] dues = [.. rows.Select(row => new Due(row.Key.BillId, row.Name, Later(row.Key.Date, facts.Period.First), row.Amount)), .. later];
 
         Money held = Money.Sum(
             book.Ledger.Balances.JobsIn(Place.Account).Where(job => job.Job.Kind == JobKind.SetAside).Select(job => job.Amount),
@@ -32,7 +31,7 @@ internal static class BillRules
         SetAsidePlan plan = SetAsidePlanner.Plan(mode, held, Paydays(facts, toPlace), dues);
         Money planned = plan.Rows[0].SetAside;
         Money total = planned - less;
-        return new BillsStep(rows, Lines(facts, dues, held + total), mode, held, planned, total, plan.Late);
+        return new BillsStep(rows, Lines(facts, rows, later, total), mode, held, planned, total, plan.Late);
     }
 
     private static ImmutableArray<DueRow> Rows(RoutineFacts facts)
@@ -74,31 +73,23 @@ internal static class BillRules
         ];
     }
 
-    // The plan speaks of all bills together; each bill's own part is what its dues get when the money
-    // serves them in order of date.
-    private static ImmutableArray<SetAsideLine> Lines(RoutineFacts facts, List<Due> dues, Money holding)
+    private static ImmutableArray<SetAsideLine> Lines(RoutineFacts facts, ImmutableArray<DueRow> rows, ImmutableArray<Due> later, Money total)
     {
-        Balances balances = facts.Book.Ledger.Balances;
         Currency currency = facts.Book.Household.Currency;
-        ImmutableArray<DueFunding> funded = DueFunding.FromHeld(holding, dues);
-        Money[] byBill = [.. facts.Book.Household.Bills.Select(bill =>
-            Money.Sum(funded.Where(part => part.Due.BillId == bill.Id).Select(part => part.Amount), currency))];
-
-        // More is held than anything known will need: it stays with the bills that hold it now.
-        Money spare = holding - Money.Sum(byBill, currency);
-        var lines = ImmutableArray.CreateBuilder<SetAsideLine>();
-        for (int i = 0; i < byBill.Length; i++)
-        {
-            Bill bill = facts.Book.Household.Bills[i];
-            Money before = balances[LedgerEnd.InAccount(Job.SetAside(bill.Id))];
-            Money keeps = Money.Min(spare, (before - byBill[i]).ClampToZero());
-            spare -= keeps;
-            Due? next = dues.Where(due => due.BillId == bill.Id && due.Date > facts.Period.Last).MinBy(due => due.Date);
-            lines.Add(new SetAsideLine(
-                bill.Id, bill.Name, before, byBill[i] + keeps - before, next?.Date, next?.Amount ?? Money.Zero(currency)));
-        }
-
-        return lines.ToImmutable();
+        BillNeed[] needs = [.. facts.Book.Household.Bills.Select(bill => new BillNeed(
+            bill.Id,
+            facts.Book.Ledger.Balances[LedgerEnd.InAccount(Job.SetAside(bill.Id))],
+            Money.Sum(rows.Where(row => row.Key.BillId == bill.Id).Select(row => row.Amount), currency)))];
+        ImmutableArray<Money> after = SetAsideShares.After(needs, total, later);
+        return
+        [
+            .. facts.Book.Household.Bills.Select((bill, i) =>
+            {
+                Due? next = later.FirstOrDefault(due => due.BillId == bill.Id);
+                return new SetAsideLine(
+                    bill.Id, bill.Name, needs[i].Held, after[i] - needs[i].Held, next?.Date, next?.Amount ?? Money.Zero(currency));
+            }),
+        ];
     }
 
     private static LocalDate Later(LocalDate left, LocalDate right) => left > right ? left : right;

@@ -109,6 +109,6 @@ internal static class RunCommand
     }
 
     private static Answer.Done Shown(RoutinePlan plan, bool closed, string last) => new(
-        [.. RoutineReport.Lines(plan), "", .. Cautions.Routine, "", last],
+        [.. RoutineReport.Lines(plan), "", .. Cautions.Routine, Cautions.Cash, "", last],
         RoutineJson.Of(plan, closed));
 }

@@ -10,10 +10,13 @@ internal static class Cautions
         "  This payday can be saved, but not closed until everything due is covered.",
     ];
 
-    /// <summary>Under a whole routine.</summary>
+    /// <summary>Under a routine.</summary>
     public static IReadOnlyList<string> Routine { get; } =
     [
-        "Arithmetic, not financial advice: the lender's statement, the bank's terms and local",
-        "rules decide. Cash at home may be uninsured.",
+        "Arithmetic, not financial advice: the lender's statement, the bank's terms and",
+        "local rules decide.",
     ];
+
+    /// <summary>Where cash is planned and no paper that says it follows.</summary>
+    public static string Cash => "Cash at home may be uninsured.";
 }

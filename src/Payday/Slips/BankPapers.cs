@@ -24,7 +24,7 @@ internal static class BankPapers
             payday.Payday,
             household.Currency,
             household.Settings.Numbers,
-            household.Settings.SlipLines,
+            [],
             [.. payday.Parts.Select(part => new FillingRow(names.GetValueOrDefault(part.PotId, part.PotId), part.Week, Lines(part.Notes, household.Currency)))],
             Lines(payday.Withdraw, household.Currency),
             Lines(payday.Reused, household.Currency),
