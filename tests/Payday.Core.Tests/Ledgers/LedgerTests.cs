@@ -1,0 +1,109 @@
+using CsCheck;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Ledgers;
+using static Payday.Core.Tests.Amounts.Amount;
+
+namespace Payday.Core.Tests.Ledgers;
+
+public class LedgerTests
+{
+    private static readonly LocalDate Day = new(2026, 3, 6);
+
+    private static readonly LedgerEnd[] Ends =
+    [
+        LedgerEnd.InAccount(Job.LeftToPlace), LedgerEnd.InAccount(Job.Buffer), LedgerEnd.InAccount(Job.SetAside("rent")),
+        LedgerEnd.InAccount(Job.Pot("gifts")), LedgerEnd.InAccount(Job.KeptBack("food")), LedgerEnd.InCash(Job.Pot("food")),
+        LedgerEnd.InCash(Job.OwedBack("food")), LedgerEnd.InCash(Job.Buffer), new LedgerEnd.Owed("card"),
+        new LedgerEnd.Outside(OutsideKind.Opening, ""), new LedgerEnd.Outside(OutsideKind.Source, "wage"),
+        new LedgerEnd.Outside(OutsideKind.Bill, "rent"), new LedgerEnd.Outside(OutsideKind.Interest, "card"),
+        new LedgerEnd.Outside(OutsideKind.Spending, "food"),
+    ];
+
+    private static readonly Gen<Movement> AnyMovement =
+        Gen.Select(Gen.Int[0, Ends.Length - 1], Gen.Int[1, Ends.Length - 1], Gen.Long[1, 1_000_000]).Select((from, step, cents) =>
+            new Movement(0, Day, Ends[from], Ends[(from + step) % Ends.Length], Cents(cents), "test"));
+
+    [Fact]
+    public void FromKey_EveryEnd_ReadsBack() => Assert.All(Ends, end => Assert.Equal(end, LedgerEnd.FromKey(end.Key)));
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("account")]
+    [InlineData("account/pott:food")]
+    [InlineData("pocket/pot:food")]
+    public void FromKey_NoEnd_Throws(string key) => Assert.Throws<FormatException>(() => LedgerEnd.FromKey(key));
+
+    [Fact]
+    public void Add_AnyMovements_JobsAddUpToPlacesAndAllEndsToZero() =>
+        AnyMovement.List[0, 30].Sample(movements =>
+        {
+            Ledger ledger = Ledger.Empty(Dollars).Add(movements);
+            foreach (Place place in new[] { Place.Account, Place.Cash })
+            {
+                Assert.Equal(ledger.Balances.In(place), Money.Sum(ledger.Balances.JobsIn(place).Select(job => job.Amount), Dollars));
+            }
+
+            Assert.Equal(Usd(0), Money.Sum(ledger.Balances.All.Select(pair => pair.Value), Dollars));
+        });
+
+    [Fact]
+    public void Reverse_EveryMovement_BringsAllBackToZero() =>
+        AnyMovement.List[1, 20].Sample(movements =>
+        {
+            Ledger ledger = Ledger.Empty(Dollars).Add(movements);
+            Ledger undone = ledger.Add(ledger.Reverse(ledger.Movements.Select(movement => movement.Number), Day, "undone").Value);
+            Assert.Empty(undone.Balances.All);
+            Assert.Equal(2 * movements.Count, undone.Movements.Count);
+        });
+
+    [Fact]
+    public void Reverse_Twice_IsRefused()
+    {
+        Ledger ledger = Ledger.Empty(Dollars).Add([new Movement(0, Day, Ends[10], Ends[0], Usd(5), "income")]);
+        Ledger undone = ledger.Add(ledger.Reverse([1], Day, "typed wrong").Value);
+
+        Assert.Equal("Movement 1 is undone already.", undone.Reverse([1], Day, "again").Fault);
+        Assert.Equal("Movement 2 itself undoes another; enter the movement again instead.", undone.Reverse([2], Day, "again").Fault);
+        Assert.Equal("There is no movement 3.", undone.Reverse([3], Day, "again").Fault);
+    }
+
+    [Fact]
+    public void Add_NothingMoved_Throws()
+    {
+        Ledger ledger = Ledger.Empty(Dollars);
+
+        Assert.Throws<ArgumentException>(() => ledger.Add([new Movement(0, Day, Ends[0], Ends[1], Usd(0), "test")]));
+        Assert.Throws<ArgumentException>(() => ledger.Add([new Movement(0, Day, Ends[0], Ends[0], Usd(1), "test")]));
+        Assert.Throws<InvalidOperationException>(() => ledger.Add([new Movement(0, Day, Ends[0], Ends[1], Of(1, "EUR"), "test")]));
+    }
+
+    [Fact]
+    public void Faults_CashBelowZero_IsNamed()
+    {
+        Ledger ledger = Ledger.Empty(Dollars).Add([new Movement(0, Day, Ends[5], Ends[13], Usd(5), "spent")]);
+
+        Assert.Equal(["cash/pot:food is -5.00: cash can't be below zero."], LedgerCheck.Faults(ledger.Balances, NumberStyle.Plain));
+    }
+
+    [Fact]
+    public void OfYear_Movements_AreSummedByMonth()
+    {
+        Ledger ledger = Ledger.Empty(Dollars).Add(
+        [
+            new Movement(0, new(2025, 12, 1), new LedgerEnd.Owed("card"), Ends[9], Usd(500), "opening"),
+            new Movement(0, new(2026, 1, 9), Ends[10], Ends[0], Usd(900), "income"),
+            new Movement(0, new(2026, 1, 9), Ends[0], new LedgerEnd.Owed("card"), Usd(40), "payment"),
+            new Movement(0, new(2026, 1, 9), new LedgerEnd.Owed("card"), Ends[12], Usd(7), "interest"),
+            new Movement(0, new(2026, 2, 6), Ends[0], Ends[5], Usd(60), "fill"),
+            new Movement(0, new(2026, 2, 6), Ends[2], Ends[11], Usd(100), "rent"),
+            new Movement(0, new(2027, 1, 6), Ends[0], new LedgerEnd.Owed("card"), Usd(99), "payment"),
+        ]);
+
+        MonthSummary[] months = [.. MonthSummary.OfYear(ledger, 2026)];
+
+        Assert.Equal((Usd(900), Usd(40), Usd(7), Usd(467)), (months[0].CameIn, months[0].DebtPayments, months[0].Interest, months[0].Owed));
+        Assert.Equal((Usd(60), Usd(100), Usd(467)), (months[1].Fills, months[1].Bills, months[1].Owed));
+        Assert.Equal(Usd(467), months[11].Owed);
+    }
+}

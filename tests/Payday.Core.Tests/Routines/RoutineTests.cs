@@ -1,0 +1,159 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Bills;
+using Payday.Core.Calendar;
+using Payday.Core.Households;
+using Payday.Core.Routines;
+using static Payday.Core.Tests.Amounts.Amount;
+using static Payday.Core.Tests.Routines.Homes;
+
+namespace Payday.Core.Tests.Routines;
+
+public class RoutineTests
+{
+    [Fact]
+    public void Next_NewBook_IsTheFirstPaydayFromTheStart() =>
+        Assert.Equal(Friday6March, Routine.Next(Book.Begin(Bare)).Value);
+
+    [Fact]
+    public void Plan_NothingToPayFor_PlacesAllInTheBuffer()
+    {
+        RoutinePlan plan = Plan(Bare);
+
+        Assert.Equal(Usd(1000), plan.Surplus.Before);
+        Assert.Equal([new Placement(PlacementTarget.Buffer, "", Usd(1000))], plan.Surplus.Placements);
+        Assert.Equal(Usd(0), plan.LeftToPlace);
+        Assert.Equal(new PayPeriod(Friday6March, new(2026, 3, 19)), plan.Period);
+    }
+
+    [Theory]
+    [InlineData("2026-03-05", "The household starts on 2026-03-06, after 2026-03-05.")]
+    [InlineData("2026-03-07", "2026-03-07 is not a payday. The next payday is 2026-03-20.")]
+    public void Plan_NotAnOpenPayday_SaysWhy(string date, string fault) =>
+        Assert.Equal(fault, Routine.Plan(Book.Begin(Bare), new RoutineDraft(Date(date))).Fault);
+
+    [Fact]
+    public void Plan_NoLaterPayday_AsksForOne()
+    {
+        Household home = Bare with { Sources = [Bare.Sources[0] with { Schedule = new Schedule.OnDates([Friday6March]) }] };
+
+        Assert.Equal(
+            "No payday is known after 2026-03-06; add dates to an income source, so that its pay period has an end.",
+            Routine.Plan(Book.Begin(home), new RoutineDraft(Friday6March)).Fault);
+    }
+
+    [Fact]
+    public void Plan_BillBeyondThisPeriod_IsHeldBackLevel()
+    {
+        // 600 on 1 May, four paydays of 1,000 until then: 150 each.
+        Household home = Bare with { Bills = [Bill("Rates", 600, new(2026, 5, 1), months: 120)] };
+
+        BillsStep bills = Plan(home).Bills;
+
+        Assert.Empty(bills.Dues);
+        Assert.Equal(Usd(150), bills.Total);
+        Assert.Equal(Usd(150), Assert.Single(bills.SetAsides).SetAside);
+    }
+
+    [Fact]
+    public void Plan_AsTheyFall_HoldsBackOnlyThisPeriod()
+    {
+        Household home = Bare with { Bills = [Bill("Rates", 600, new(2026, 5, 1), months: 120), Bill("Phone", 40, new(2026, 3, 10), months: 120)] };
+
+        BillsStep bills = Plan(home, draft => draft with { SetAsides = SetAsideMode.AsTheyFall }).Bills;
+
+        Assert.Equal(Usd(40), bills.Total);
+        Assert.False(Assert.Single(bills.Dues).Paid);
+    }
+
+    [Fact]
+    public void Plan_ActualAmount_ChangesTheDueAndWhatIsHeld()
+    {
+        Household home = Bare with { Bills = [Bill("Phone", 40, new(2026, 3, 10), months: 120)] };
+        var key = new DueKey("phone", new(2026, 3, 10));
+
+        BillsStep bills = Plan(home, draft => draft with { Dues = draft.Dues.Add(key, new DueDecision(Usd(43.17m))) }).Bills;
+
+        Assert.Equal(Usd(43.17m), bills.Total);
+        Assert.True(bills.Dues[0].Changed);
+    }
+
+    [Fact]
+    public void Plan_DebtDueInThePeriod_IsPaidItsMinimum()
+    {
+        Household home = Bare with { Debts = [Debt("Card", 1200, 0.12m, 30, due: 12), Debt("Loan", 500, 0.06m, 50, due: 25)] };
+
+        DebtsStep debts = Plan(home).Debts;
+
+        Assert.Equal((Usd(12), Usd(30), Usd(1182)), (debts.Rows[0].Interest, debts.Rows[0].Payment, debts.Rows[0].NewBalance));
+        Assert.Null(debts.Rows[1].Due);
+        Assert.Equal(Usd(30), debts.Total);
+    }
+
+    [Fact]
+    public void Plan_PaymentAboveTheDebt_IsCapped()
+    {
+        Household home = Bare with { Debts = [Debt("Card", 20, 0.12m, 5, due: 12)] };
+
+        DebtsStep debts = Plan(home, draft => draft with { DebtPayments = draft.DebtPayments.Add("card", Usd(500)) }).Debts;
+
+        Assert.Equal(Usd(20.20m), debts.Rows[0].Payment);
+        Assert.Equal(Usd(0), debts.Rows[0].NewBalance);
+    }
+
+    [Fact]
+    public void Plan_Surplus_GoesToTheSmallestDebtAndOn()
+    {
+        Household home = Bare with { Debts = [Debt("Loan", 800, 0.06m, 50, due: 25), Debt("Card", 300, 0.12m, 30, due: 25)] };
+
+        SurplusStep surplus = Plan(home).Surplus;
+
+        Assert.Equal(
+            [new Placement(PlacementTarget.Debt, "card", Usd(300)), new Placement(PlacementTarget.Debt, "loan", Usd(700))],
+            surplus.Placements);
+        Assert.True(surplus.With.Interest < surplus.Without.Interest);
+    }
+
+    [Fact]
+    public void Plan_CashPot_IsSplitOverTheWeeksAndTheRestKeptBack()
+    {
+        Household home = Bare with { Pots = [CashPot("Food", 33.40m)] };
+
+        CashPotRow food = Assert.Single(Plan(home).Withdrawal.Pots);
+
+        Assert.Equal(Usd(66.80m), food.Amount);
+        Assert.Equal([Usd(35), Usd(30)], food.Weeks.Select(week => week.Amount));
+        Assert.Equal([Friday6March, new LocalDate(2026, 3, 13)], food.Weeks.Select(week => week.Week!.Value));
+        Assert.Equal(Usd(1.80m), food.KeptBack);
+    }
+
+    [Fact]
+    public void Plan_PlacementOnACashPot_IsWithdrawnToo()
+    {
+        Household home = Bare with { Pots = [CashPot("Food", 30)] };
+
+        RoutinePlan plan = Plan(home, draft => draft with
+        {
+            Placements = [new Placement(PlacementTarget.Pot, "food", Usd(40)), new Placement(PlacementTarget.Buffer, "", Usd(900))],
+        });
+
+        Assert.Equal(Usd(100), plan.Withdrawal.Plan.WithdrawTotal);
+        Assert.Equal(Usd(0), plan.LeftToPlace);
+    }
+
+    [Fact]
+    public void Plan_ChangedFill_SurvivesAChangedIncome()
+    {
+        Household home = Bare with { Pots = [CashPot("Food", 30), CashPot("Treats", 20, rank: 2)] };
+        RoutineDraft draft = new(Friday6March) { Fills = Sums(("food", 75)) };
+
+        PotRow food = Routine.Plan(Book.Begin(home), draft with { Incomes = Sums(("wage", 80)) }).Value!.Pots.Rows[0];
+
+        Assert.Equal((Usd(75), true), (food.Fill, food.Changed));
+    }
+
+    private static LocalDate Date(string iso) => NodaTime.Text.LocalDatePattern.Iso.Parse(iso).Value;
+
+    private static RoutinePlan Plan(Household home, Func<RoutineDraft, RoutineDraft>? decide = null) =>
+        Routine.Plan(Book.Begin(home), (decide ?? (draft => draft))(new RoutineDraft(Friday6March))).Value!;
+}

@@ -1,0 +1,82 @@
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Routines;
+using static Payday.Core.Tests.Amounts.Amount;
+using static Payday.Core.Tests.Routines.Homes;
+
+namespace Payday.Core.Tests.Routines;
+
+public class ShortfallTests
+{
+    private static readonly Household Tight = Bare with
+    {
+        Bills = [Bill("Rent", 500, new(2026, 3, 10), essential: true), Bill("Insurance", 900, new(2027, 2, 10), months: 12)],
+        Debts = [Debt("Card", 2000, 0.2m, 60, due: 15)],
+        Pots = [CashPot("Food", 100, rank: 1, floor: 150), CashPot("Treats", 40, rank: 2, floor: 20)],
+    };
+
+    [Fact]
+    public void Plan_DoesNotFit_CutsTheLeastImportantPotFirstInWholeNotes()
+    {
+        // Ample income sets 270 or so aside for rent and insurance beyond the 500; cuts begin when income can't carry all.
+        RoutinePlan full = Plan(2000);
+        Money need = full.Income.CameIn - full.Surplus.Before;
+
+        RoutinePlan plan = Plan(need - Usd(23));
+
+        Assert.Equal([Usd(200), Usd(55)], plan.Pots.Rows.Select(row => row.Fill));
+        Assert.Equal(Usd(25), plan.Pots.Cut);
+        Assert.True(plan.Surplus.Before.IsPositive);
+        Assert.StartsWith("25.00 less; ", plan.Pots.Rows[1].Why, StringComparison.Ordinal);
+        Assert.True(Closing.Of(plan).Ok);
+    }
+
+    [Fact]
+    public void Plan_PotsAtTheirFloors_SetsLessAsideForLaterBills()
+    {
+        RoutinePlan plan = Plan(750);
+
+        Assert.Equal([Usd(150), Usd(20)], plan.Pots.Rows.Select(row => row.Fill));
+        Assert.Equal(Usd(520), plan.Bills.Total);
+        Assert.True(plan.Bills.Total < plan.Bills.Planned);
+        Assert.Equal(Usd(0), plan.LeftToPlace);
+        Assert.True(Closing.Of(plan).Ok);
+    }
+
+    [Fact]
+    public void Plan_NotEvenTheDues_NamesWhatCantBePaidAndDoesNotClose()
+    {
+        RoutinePlan plan = Plan(650);
+
+        // 650 less the floors of 170 leaves 480: rent lacks 20, the card all of its 60.
+        Assert.Equal([("Rent", Usd(20)), ("Card", Usd(60))], plan.Unpayable.Select(unpaid => (unpaid.Obligation.Name, unpaid.Short)));
+        Assert.Equal(Usd(-80), plan.LeftToPlace);
+        Assert.Equal(
+            "Rent can't be paid in full: 20.00 short by 10 Mar 2026. Card can't be paid in full: 60.00 short by 15 Mar 2026.",
+            Closing.Of(plan).Fault);
+    }
+
+    [Fact]
+    public void Plan_FillDecidedByHand_IsNotCut()
+    {
+        RoutinePlan plan = Plan(780, draft => draft with { Fills = Sums(("treats", 80)) });
+
+        Assert.Equal([Usd(150), Usd(80)], plan.Pots.Rows.Select(row => row.Fill));
+    }
+
+    [Fact]
+    public void Of_LeftToPlace_IsRefused()
+    {
+        RoutinePlan plan = Plan(2000, draft => draft with { Placements = [] });
+
+        Assert.Contains("is left to place.", Closing.Of(plan).Fault, StringComparison.Ordinal);
+    }
+
+    private static RoutinePlan Plan(Money income, Func<RoutineDraft, RoutineDraft>? decide = null)
+    {
+        var draft = new RoutineDraft(Friday6March) { Incomes = Sums().Add("wage", income) };
+        return Routine.Plan(Book.Begin(Tight), (decide ?? (same => same))(draft)).Value!;
+    }
+
+    private static RoutinePlan Plan(decimal income, Func<RoutineDraft, RoutineDraft>? decide = null) => Plan(Usd(income), decide);
+}
