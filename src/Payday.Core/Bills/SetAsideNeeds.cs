@@ -48,8 +48,7 @@ internal sealed class SetAsideNeeds
             income[k] = incomeSum.MinorUnits;
         }
 
-        // Sorting is stable, so the dues of one date keep their order.
-        Due[] ordered = [.. dues.OrderBy(due => due.Date)];
+        Due[] ordered = InOrder(dues);
         var periods = new int[ordered.Length];
         var dueByPeriod = new long[paydays.Count];
         Money dueSum = Money.Zero(held.Currency);
@@ -109,6 +108,20 @@ internal sealed class SetAsideNeeds
         }
 
         return late.DrainToImmutable();
+    }
+
+    // By date, those of one date in the order given. Sorting plain numbers of both takes a third of the time that a
+    // stable sort of the dates does, which is most of the time of a large plan.
+    private static Due[] InOrder(IReadOnlyList<Due> dues)
+    {
+        var keys = new long[dues.Count];
+        for (int i = 0; i < keys.Length; i++)
+        {
+            keys[i] = ((((long)dues[i].Date.Year << 9) + dues[i].Date.DayOfYear) << 32) + i;
+        }
+
+        Array.Sort(keys);
+        return Array.ConvertAll(keys, key => dues[(int)(key & int.MaxValue)]);
     }
 
     private static void ThrowIfNegative(Money amount, string name) =>

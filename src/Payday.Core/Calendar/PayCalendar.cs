@@ -100,8 +100,8 @@ public static class PayCalendar
     private static Read<PayPeriod> NoneKnown(string side, LocalDate date) =>
         Read.Refused<PayPeriod>($"No payday is known {side} {LocalDatePattern.Iso.Format(date)}; add dates to a pay schedule.");
 
-    // A short span finds the pay of most schedules; the whole calendar is searched only where pay is rarer than
-    // that, and then holds few of them.
+    // A short span finds the pay of most schedules; a long one is searched only where pay is rare, or has ended, in
+    // the shorter ones, so it never holds many more paydays than the answer needs.
     private static IEnumerable<int?> Spans(int yearsLeft) =>
-        new int?[] { 1, 10 }.Where(years => years < yearsLeft).Append(null);
+        new int?[] { 1, 10, 100, 1000 }.Where(years => years < yearsLeft).Append(null);
 }

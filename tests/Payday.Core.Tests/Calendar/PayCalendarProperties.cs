@@ -44,7 +44,7 @@ public class PayCalendarProperties
                 return dates.SequenceEqual(dates.Distinct().Order())
                     && dates.All(date => window.From <= date && date <= window.To);
             },
-            iter: 1000);
+            iter: 500);
 
     [Fact]
     public void Paydays_ShiftedSources_NeverPayOnAClosedDay() =>
@@ -52,7 +52,7 @@ public class PayCalendarProperties
             (schedule, holidays, window, before) =>
                 PayCalendar.Paydays([Dates.Source(schedule, before ? Shift.Before : Shift.After)], holidays, window.From, window.To)
                     .All(payday => holidays.IsWorkingDay(payday.Date)),
-            iter: 1000);
+            iter: 500);
 
     [Fact]
     public void Paydays_WindowCutInTwo_AreThoseOfTheWhole() =>
@@ -66,7 +66,7 @@ public class PayCalendarProperties
                     .. Written(PayCalendar.Paydays(sources, holidays, cut.PlusDays(1), window.To)),
                 ]);
             },
-            iter: 1000);
+            iter: 500);
 
     [Fact]
     public void Between_Always_ShiftsEachScheduledDateOfAWiderWindow() =>
@@ -76,7 +76,7 @@ public class PayCalendarProperties
                     ScheduledDates.Between(schedule, holidays, window.From.PlusDays(-90), window.To.PlusDays(90))
                         .Select(date => new Occurrence(date, holidays.Shift(date, shift)))
                         .Where(occurrence => window.From <= occurrence.Date && occurrence.Date <= window.To)),
-            iter: 1000);
+            iter: 500);
 
     [Fact]
     public void PeriodOf_Always_HoldsTheDateAndStartsWithTheOnlyPaydayInIt() =>
@@ -88,7 +88,7 @@ public class PayCalendarProperties
                     && PayCalendar.Paydays(sources, holidays, period.Value.First, period.Value.Last)
                         .Select(payday => payday.Date).SequenceEqual([period.Value.First]));
             },
-            iter: 1000);
+            iter: 500);
 
     [Fact]
     public void OfMonth_Always_UsualOnesAreTheCalendarsNotExtraOnes() =>
@@ -99,7 +99,7 @@ public class PayCalendarProperties
                 return month.Usual.All(month.All.Contains)
                     && month.Usual.All(day => !PayCalendar.Paydays(sources, holidays, day, day).Single().IsExtra);
             },
-            iter: 1000);
+            iter: 500);
 
     private static IEnumerable<string> Written(ImmutableArray<ScheduledPayday> paydays) =>
         paydays.Select(payday => $"{payday.Date} {string.Join('+', payday.Sources)} {payday.IsExtra}");

@@ -49,6 +49,11 @@ public class PayCalendarTests
                 .Where(payday => payday.IsExtra).Select(payday => payday.Date));
 
     [Fact]
+    public void Paydays_EverySixWeeks_AreNeverExtra() =>
+        Assert.DoesNotContain(
+            InYear(Source(new Schedule.EveryWeeks(6, Date("2026-01-02"))), 2026), payday => payday.IsExtra);
+
+    [Fact]
     public void Paydays_WindowFromMidMonth_StillCountsFromTheFirst()
     {
         ScheduledPayday payday = Assert.Single(
