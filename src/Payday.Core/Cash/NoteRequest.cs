@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+
+namespace Payday.Core.Cash;
+
+/// <summary>What <see cref="NotePlanner"/> is asked.</summary>
+/// <param name="Notes">The notes in use: at least one, all above zero, of one currency; any order.</param>
+/// <param name="OnHand">
+/// Loose notes that can be used again: value in minor units to count, both zero or more. A value that is not
+/// in use can be used up here but not fetched.
+/// </param>
+/// <param name="Source">Where new notes come from.</param>
+/// <param name="Parts">
+/// The parts, in the order in which they matter: where a machine's limit is too low, earlier ones are served first.
+/// </param>
+public sealed record NoteRequest(
+    ImmutableArray<Money> Notes,
+    ImmutableSortedDictionary<long, int> OnHand,
+    CashSource Source,
+    ImmutableArray<NotePart> Parts)
+{
+    /// <summary>The currency of all of it.</summary>
+    public Currency Currency => Notes[0].Currency;
+}
