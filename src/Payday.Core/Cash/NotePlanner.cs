@@ -36,13 +36,13 @@ public static class NotePlanner
     {
         ArgumentNullException.ThrowIfNull(request);
         RequestCheck.ThrowIfWrong(request);
-        long[] amounts = [.. request.Parts.Select(part => part.Amount.MinorUnits)];
-        if (request.Source is not CashSource.Machine machine)
+        if (request.Source is CashSource.Machine machine)
         {
-            ProblemMaker maker = new(request, [.. request.Notes.Select(note => note.MinorUnits)]);
-            return PlanMaker.Make(request, maker.Solve(amounts), amounts, amounts, Money.Zero(request.Currency));
+            return MachinePlan.Make(request, machine);
         }
 
-        return MachinePlan.Make(request, machine);
+        long[] amounts = [.. request.Parts.Select(part => part.Amount.MinorUnits)];
+        ProblemMaker maker = new(request, [.. request.Notes.Select(note => note.MinorUnits)]);
+        return PlanMaker.Make(request, maker.Solve(amounts), amounts, new bool[amounts.Length], Money.Zero(request.Currency));
     }
 }

@@ -36,20 +36,21 @@ internal sealed record ChainBounds(long[] Least, long[] Most)
         long below = 0;
         for (int level = 0; level < system.Levels - 1; level++)
         {
-            if (problem.Fetchable[level + 1])
-            {
-                long unit = system.Unit[level + 1];
-                long byHand = below + (problem.Values[level] * problem.Hand[level]) + unit;
-                most[level] = Math.Min(all, Math.Max(most[level] + unit, byHand));
-            }
-            else
-            {
-                most[level] = all;
-            }
-
-            below = most[level];
+            below = most[level] = Math.Min(all, MostAt(system, problem, level, most[level], below));
         }
 
         return new ChainBounds(least, most);
+    }
+
+    /// <summary>The most up to a level, from the least asked for there and the most up to the level below.</summary>
+    public static long MostAt(ChainSystem system, NoteProblem problem, int level, long least, long below)
+    {
+        if (level + 1 == system.Levels || !problem.Fetchable[level + 1])
+        {
+            return long.MaxValue;
+        }
+
+        long unit = system.Unit[level + 1];
+        return unit + Math.Max(least, below + (problem.Values[level] * problem.Hand[level]));
     }
 }

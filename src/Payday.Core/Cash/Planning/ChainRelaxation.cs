@@ -21,10 +21,10 @@ internal sealed record ChainRelaxation(long Cost, long[] Notes, int[] Loose)
     /// That is not counted, and has to be checked.
     /// </para>
     /// </remarks>
-    public static ChainRelaxation? Solve(ChainSystem system, NoteProblem problem, NoteCost cost, ChainOption[][] options) =>
-        new Run(system, problem, cost, options).Solve();
+    public static ChainRelaxation? Solve(ChainSystem system, NoteProblem problem, NoteCost[] costs, ChainOption[][] options) =>
+        new Run(system, problem, costs, options).Solve();
 
-    private sealed class Run(ChainSystem system, NoteProblem problem, NoteCost cost, ChainOption[][] options)
+    private sealed class Run(ChainSystem system, NoteProblem problem, NoteCost[] costs, ChainOption[][] options)
     {
         private readonly ChainBounds bounds = ChainBounds.Of(system, problem, options);
         private readonly long all = problem.Goals.Sum(goal => goal.Amount);
@@ -67,7 +67,7 @@ internal sealed record ChainRelaxation(long Cost, long[] Notes, int[] Loose)
         {
             long least = level == 0 ? 0 : bounds.Least[level - 1];
             if (before.Select(least, all, system.Unit[level]) is not { } from
-                || OpenStep(from, level, 0, bounds.Least[level]) is not { } step)
+                || OpenStep(from, level, 0, bounds.Least[level], bounds.Most[level]) is not { } step)
             {
                 return null;
             }
@@ -80,10 +80,10 @@ internal sealed record ChainRelaxation(long Cost, long[] Notes, int[] Loose)
         private LevelTable? AddBlock(LevelTable before, int breakIndex)
         {
             int end = system.Breaks[breakIndex];
-            BreakFront front = new(system, breakIndex, options);
+            LooseKinds kinds = new(system, breakIndex, options);
             (FrontState State, LevelStep[] Steps)[] ways =
             [
-                .. front.States.Select(state => (state, Through(before, breakIndex, state)!)).Where(way => way.Item2 is not null),
+                .. BreakFront.Of(kinds).Select(state => (state, Through(before, breakIndex, state)!)).Where(way => way.Item2 is not null),
             ];
             if (ways.Length == 0)
             {
@@ -112,7 +112,7 @@ internal sealed record ChainRelaxation(long Cost, long[] Notes, int[] Loose)
             back.Add(total =>
             {
                 (FrontState state, LevelStep[] steps) = ways[best[merged.IndexOf(total)]];
-                front.Mark(state, loose);
+                kinds.Mark(state, loose);
                 for (int i = steps.Length - 1; i >= 0; i--)
                 {
                     total = Unwind(steps[i], end - (steps.Length - 1 - i), total);
@@ -132,6 +132,7 @@ internal sealed record ChainRelaxation(long Cost, long[] Notes, int[] Loose)
             long leastAtStart = start < 0 ? 0 : state.Least[0];
             LevelTable? from = before.Select(leastAtStart, like, system.Unit[start + 1]);
             LevelStep[] steps = new LevelStep[end - start];
+            long most = start < 0 ? 0 : bounds.Most[start];
             for (int level = start + 1; level <= end; level++)
             {
                 if (from is null)
@@ -140,10 +141,11 @@ internal sealed record ChainRelaxation(long Cost, long[] Notes, int[] Loose)
                 }
 
                 long least = state.Least[level - shift];
+                most = Math.Min(bounds.Most[level], ChainBounds.MostAt(system, problem, level, least, most));
                 long unit = level < end ? system.Unit[level + 1] : 0;
                 LevelStep? step = level < end
-                    ? LevelStep.Add(cost, level, problem.Values[level], 0, from, Whole.Next(least, like, unit), unit, bounds.Most[level])
-                    : OpenStep(from, level, state.Loose, least);
+                    ? LevelStep.Add(costs[level], problem.Values[level], 0, from, Whole.Next(least, like, unit), unit, most)
+                    : OpenStep(from, level, state.Loose, least, most);
                 if (step is null)
                 {
                     return null;
@@ -156,16 +158,16 @@ internal sealed record ChainRelaxation(long Cost, long[] Notes, int[] Loose)
             return steps;
         }
 
-        private LevelStep? OpenStep(LevelTable from, int level, long looseNotes, long least)
+        private LevelStep? OpenStep(LevelTable from, int level, long looseNotes, long least, long most)
         {
             long value = problem.Values[level];
             if (level == system.Levels - 1)
             {
-                return LevelStep.Add(cost, level, value, looseNotes, from, all, 1, all);
+                return LevelStep.Add(costs[level], value, looseNotes, from, all, 1, all);
             }
 
             long step = system.StepAbove(level);
-            return LevelStep.Add(cost, level, value, looseNotes, from, Whole.Next(least, all, step), step, bounds.Most[level]);
+            return LevelStep.Add(costs[level], value, looseNotes, from, Whole.Next(least, all, step), step, most);
         }
 
         private long Unwind(LevelStep step, int level, long total)

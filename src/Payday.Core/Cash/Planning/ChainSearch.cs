@@ -15,7 +15,7 @@ internal static class ChainSearch
     /// <summary>Solves a problem whose goals can be paid in full, or returns null if the notes on hand don't suffice.</summary>
     public static NoteChoice? Solve(ChainSystem system, NoteProblem problem)
     {
-        NoteCost cost = new(problem);
+        NoteCost[] costs = NoteCost.Of(problem);
         Dictionary<NoteGoal, ChainOption[]> known = [];
         ChainOption[][] all = [.. problem.Goals.Select(OptionsOf)];
         PriorityQueue<Node, (long Cost, int Order)> open = new();
@@ -57,7 +57,7 @@ internal static class ChainSearch
 
         void Push(ChainOption[][] options)
         {
-            if (ChainRelaxation.Solve(system, problem, cost, options) is { } plan)
+            if (ChainRelaxation.Solve(system, problem, costs, options) is { } plan)
             {
                 open.Enqueue(new Node(options, plan), (plan.Cost, made++));
             }

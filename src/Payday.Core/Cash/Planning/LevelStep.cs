@@ -9,15 +9,13 @@ namespace Payday.Core.Cash.Planning;
 internal sealed class LevelStep
 {
     private readonly NoteCost cost;
-    private readonly int level;
     private readonly long value;
     private readonly long loose;
     private readonly int[] choice;
 
-    private LevelStep(NoteCost cost, int level, long value, long loose, LevelTable before, LevelTable after)
+    private LevelStep(NoteCost cost, long value, long loose, LevelTable before, LevelTable after)
     {
         this.cost = cost;
-        this.level = level;
         this.value = value;
         this.loose = loose;
         Before = before;
@@ -32,9 +30,8 @@ internal sealed class LevelStep
     public LevelTable After { get; }
 
     /// <summary>Adds a level.</summary>
-    /// <param name="cost">The cost of notes.</param>
-    /// <param name="level">The level.</param>
-    /// <param name="value">Its note.</param>
+    /// <param name="cost">The cost of its notes.</param>
+    /// <param name="value">The value of its notes.</param>
     /// <param name="loose">The fewest notes of it.</param>
     /// <param name="before">Totals below the level.</param>
     /// <param name="start">The first total wanted; it and the step agree with the totals before over their step.</param>
@@ -42,17 +39,17 @@ internal sealed class LevelStep
     /// <param name="last">The last total that can be wanted.</param>
     /// <returns>The step, or null if no total wanted can be had.</returns>
     public static LevelStep? Add(
-        NoteCost cost, int level, long value, long loose, LevelTable before, long start, long step, long last)
+        NoteCost cost, long value, long loose, LevelTable before, long start, long step, long last)
     {
         long first = Whole.Next(Math.Max(start, before.Start + (value * loose)), start, step);
-        if (cost.Most(level) < loose)
+        if (cost.Most < loose)
         {
             return null;
         }
 
-        if (cost.Most(level) < long.MaxValue)
+        if (cost.Most < long.MaxValue)
         {
-            last = Math.Min(last, before.Total(before.Cost.Length - 1) + (value * cost.Most(level)));
+            last = Math.Min(last, before.Total(before.Cost.Length - 1) + (value * cost.Most));
         }
 
         if (first > last)
@@ -61,7 +58,7 @@ internal sealed class LevelStep
         }
 
         LevelTable after = new(first, step, new long[((last - first) / step) + 1]);
-        LevelStep made = new(cost, level, value, loose, before, after);
+        LevelStep made = new(cost, value, loose, before, after);
         made.Fill(0, after.Cost.Length - 1, 0, before.Cost.Length - 1);
         return made;
     }
@@ -82,9 +79,12 @@ internal sealed class LevelStep
         int lastBefore = (int)Math.Min(bestTo, fit);
         int best = FirstWithin(total, bestFrom);
         long least = long.MaxValue;
+        long[] costs = Before.Cost;
+        long notesFromFirst = (total - Before.Start) / value;
+        long notesPerStep = Before.Step / value;
         for (int i = best; i <= lastBefore; i++)
         {
-            long sum = Before.Cost[i] + cost.Of(level, (total - Before.Total(i)) / value);
+            long sum = costs[i] + cost.Of(notesFromFirst - (notesPerStep * i));
             if (sum < least)
             {
                 least = sum;
@@ -101,12 +101,12 @@ internal sealed class LevelStep
     // A value that can't be fetched ends at what is on hand: totals too far below are out of reach.
     private int FirstWithin(long total, int from)
     {
-        if (cost.Most(level) == long.MaxValue)
+        if (cost.Most == long.MaxValue)
         {
             return from;
         }
 
-        long missing = total - (value * cost.Most(level)) - Before.Start;
+        long missing = total - (value * cost.Most) - Before.Start;
         long steps = missing <= 0 ? 0 : (missing + Before.Step - 1) / Before.Step;
         return (int)Math.Max(from, steps);
     }

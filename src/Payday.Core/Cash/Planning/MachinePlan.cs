@@ -1,15 +1,63 @@
-using System.Collections.Immutable;
 using Payday.Core.Amounts;
 
 namespace Payday.Core.Cash.Planning;
 
-/// <summary>The plan for a machine.</summary>
-internal static class MachinePlan
+/// <summary>The plan for a machine: weeks share what it can't give one by one, then its limit is kept.</summary>
+internal sealed class MachinePlan
 {
+    private readonly NoteRequest request;
+    private readonly ProblemMaker maker;
+    private readonly long[] values;
+    private readonly int[][] pots;
+
+    private MachinePlan(NoteRequest request, CashSource.Machine machine)
+    {
+        this.request = request;
+        values = [.. machine.Notes.Select(note => note.MinorUnits).Distinct().Order()];
+        maker = new ProblemMaker(request, [.. values]);
+        pots = [.. Enumerable.Range(0, request.Parts.Length).GroupBy(part => request.Parts[part].Pot).Select(pot => pot.ToArray())];
+    }
+
+    /// <summary>The plan.</summary>
     public static NotePlan Make(NoteRequest request, CashSource.Machine machine)
     {
+        MachinePlan plan = new(request, machine);
+        long[] amounts = plan.Amounts();
+        SolvedNotes all = plan.maker.Solve(amounts);
+        long excess = machine.Limit is { } limit ? all.Fetched(request.OnHand) - limit.MinorUnits : 0;
+        if (excess <= 0)
+        {
+            return PlanMaker.Make(request, all, amounts, new bool[amounts.Length], Money.Zero(request.Currency));
+        }
+
+        LimitedServing serving = new(request, plan.maker, amounts, machine.Limit!.Value.MinorUnits);
+        SolvedNotes served = serving.Serve([.. plan.pots.SelectMany(pot => pot)], values: plan.values);
+        bool[] limited = [.. amounts.Select((_, part) => served.Paid(part) < all.Paid(part))];
+        return PlanMaker.Make(request, served, amounts, limited, Money.FromMinorUnits(excess, request.Currency));
+    }
+
+    // Only pots that can be paid more by moving money between their weeks do so.
+    private long[] Amounts()
+    {
         long[] amounts = [.. request.Parts.Select(part => part.Amount.MinorUnits)];
-        ProblemMaker maker = new(request, [.. machine.Notes.Select(note => note.MinorUnits)]);
-        return PlanMaker.Make(request, maker.Solve(amounts), amounts, amounts, Money.Zero(request.Currency));
+        SolvedNotes asWished = maker.Solve(amounts);
+        foreach (int[] pot in pots.Where(pot => pot.Length > 1))
+        {
+            long paid = pot.Sum(asWished.Paid);
+            if (paid < pot.Sum(part => amounts[part])
+                && WeekShift.Best([.. pot.Select(part => request.Parts[part])], values) is { } shifted
+                && shifted.Sum() > paid)
+            {
+                long rest = pot.Sum(part => amounts[part]) - shifted.Sum();
+                for (int week = 0; week < pot.Length; week++)
+                {
+                    amounts[pot[week]] = shifted[week];
+                }
+
+                amounts[pot[^1]] += rest;
+            }
+        }
+
+        return amounts;
     }
 }

@@ -8,19 +8,29 @@ namespace Payday.Core.Cash.Planning;
 /// </remarks>
 internal sealed class NoteCost
 {
-    private readonly NoteProblem problem;
-    private readonly long unitReused;
+    private readonly long hand;
+    private readonly long reuse;
 
-    public NoteCost(NoteProblem problem)
+    private NoteCost(long hand, long reuse, bool fetchable)
     {
-        this.problem = problem;
-        unitReused = problem.Goals.Sum(goal => goal.Amount) + 1;
+        this.hand = hand;
+        this.reuse = reuse;
+        Most = fetchable ? long.MaxValue : hand;
     }
 
-    /// <summary>The cost of a number of notes of the value at a level.</summary>
-    public long Of(int level, long notes) =>
-        notes - (unitReused * problem.Values[level] * Math.Min(notes, problem.Hand[level]));
+    /// <summary>The most notes there are.</summary>
+    public long Most { get; }
 
-    /// <summary>The most notes of the value at a level.</summary>
-    public long Most(int level) => problem.Fetchable[level] ? long.MaxValue : problem.Hand[level];
+    /// <summary>The costs of each value of a problem.</summary>
+    public static NoteCost[] Of(NoteProblem problem)
+    {
+        long unitReused = problem.Goals.Sum(goal => goal.Amount) + 1;
+        return
+        [
+            .. problem.Values.Select((value, i) => new NoteCost(problem.Hand[i], unitReused * value, problem.Fetchable[i])),
+        ];
+    }
+
+    /// <summary>The cost of a number of notes.</summary>
+    public long Of(long notes) => notes - (reuse * Math.Min(notes, hand));
 }

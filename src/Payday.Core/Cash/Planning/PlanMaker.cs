@@ -9,13 +9,13 @@ internal static class PlanMaker
     /// <param name="request">The request.</param>
     /// <param name="solved">Notes for each part, and whether they are proven best.</param>
     /// <param name="amounts">What each part holds, in minor units.</param>
-    /// <param name="served">What of it the machine's limit lets be paid.</param>
+    /// <param name="limited">Whether a part gets less because of the machine's limit.</param>
     /// <param name="limitShort">How much the limit is short.</param>
     public static NotePlan Make(
         NoteRequest request,
-        (ImmutableArray<ImmutableSortedDictionary<long, int>> Notes, bool Proven) solved,
+        SolvedNotes solved,
         long[] amounts,
-        long[] served,
+        bool[] limited,
         Money limitShort)
     {
         Currency currency = request.Currency;
@@ -43,7 +43,7 @@ internal static class PlanMaker
             Counts(totals.Select(note => (note.Key, note.Value - reused.GetValueOrDefault(note.Key)))),
             Counts(request.OnHand.Select(note => (note.Key, note.Value - reused.GetValueOrDefault(note.Key)))),
             reused,
-            [.. parts.Select((part, i) => FaultOf(part, served[i] < amounts[i], smallest)).OfType<NoteFault>()],
+            [.. parts.Select((part, i) => FaultOf(part, limited[i], smallest)).OfType<NoteFault>()],
             limitShort,
             solved.Proven);
     }

@@ -18,7 +18,7 @@ internal sealed class ProblemMaker
     }
 
     /// <summary>Solves for given amounts of the parts, in minor units.</summary>
-    public (ImmutableArray<ImmutableSortedDictionary<long, int>> Notes, bool Proven) Solve(long[] amounts)
+    public SolvedNotes Solve(long[] amounts)
     {
         long[] values = [.. Usable(amounts)];
         long unit = values.Aggregate(0L, Whole.Gcd);
@@ -29,7 +29,7 @@ internal sealed class ProblemMaker
             [.. values.Select(fetched.Contains)],
             [.. request.Parts.Select((part, i) => GoalOf(part.Wishes, amounts[i], values, unit))]);
         NoteChoice choice = NoteSolver.Solve(problem);
-        return ([.. choice.Counts.Select(counts => NotesOf(counts, values))], choice.Proven);
+        return new SolvedNotes([.. choice.Counts.Select(counts => NotesOf(counts, values))], choice.Proven);
     }
 
     // Values that no part can take would only widen the search.
@@ -47,7 +47,8 @@ internal sealed class ProblemMaker
         return values.Where(value => value <= largest);
     }
 
-    private static NoteGoal GoalOf(NoteWishes wishes, long amount, long[] values, long unit)
+    /// <summary>The goal of a part in units.</summary>
+    public static NoteGoal GoalOf(NoteWishes wishes, long amount, long[] values, long unit)
     {
         if (values.Length == 0)
         {
