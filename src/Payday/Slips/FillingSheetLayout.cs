@@ -36,13 +36,13 @@ public static class FillingSheetLayout
         TextTable grid = FillingGrid.Table(data, totals);
         if (width < NarrowestGrid || grid.NarrowestWidth > width)
         {
-            return new Paper(head, [.. FillingBlocks.Lay(data, totals, width), .. KeptBack(data, width), PaperParts.Caution(width)]);
+            return new Paper(head, [.. FillingBlocks.Lay(data, totals, width), .. KeptBack(data, width), PaperParts.AtHome(width)]);
         }
 
         TextTableLines lines = grid.Lay(width);
         return new Paper(
             [.. head, .. lines.Header],
-            [.. lines.Rows.Select(row => ImmutableArray.Create(row)), lines.Totals, .. KeptBack(data, width), PaperParts.Caution(width)]);
+            [.. lines.Rows.Select(row => ImmutableArray.Create(row)), lines.Totals, .. KeptBack(data, width), PaperParts.AtHome(width)]);
     }
 
     private static ImmutableArray<ImmutableArray<string>> KeptBack(FillingSheetData data, int width)

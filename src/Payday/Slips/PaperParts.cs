@@ -13,7 +13,8 @@ internal static class PaperParts
     /// <summary>The widest paper, in columns.</summary>
     public const int Widest = 80;
 
-    private const string CashCaution = "Check the notes before you leave the counter. Cash at home may be uninsured.";
+    private const string CounterCaution = "Check the notes before you leave the counter.";
+    private const string HomeCaution = "Cash at home may be uninsured.";
 
     /// <summary>A title and the date, the person's own lines, and an empty line.</summary>
     public static ImmutableArray<string> Head(string title, LocalDate date, ImmutableArray<string> headLines, int width) =>
@@ -23,8 +24,11 @@ internal static class PaperParts
         "",
     ];
 
-    /// <summary>The caution about cash, off what is above it.</summary>
-    public static ImmutableArray<string> Caution(int width) => ["", .. TextWrap.Lines(CashCaution, width)];
+    /// <summary>The caution for the counter, off what is above it.</summary>
+    public static ImmutableArray<string> AtTheCounter(int width) => ["", .. TextWrap.Lines(CounterCaution, width)];
+
+    /// <summary>The caution for home, off what is above it.</summary>
+    public static ImmutableArray<string> AtHome(int width) => ["", .. TextWrap.Lines(HomeCaution, width)];
 
     /// <summary>Refuses a width no paper has.</summary>
     public static void ThrowIfNoWidth(int width)

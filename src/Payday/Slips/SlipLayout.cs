@@ -31,7 +31,7 @@ public static class SlipLayout
 
         TextTable table = Table(data, lines, measure);
         ImmutableArray<string> notes = table.NarrowestWidth <= measure ? table.Lay(measure).All : Stacked(data, lines, measure);
-        return new Paper(head, data.Kind == SlipKind.Deposit ? [notes] : [notes, PaperParts.Caution(measure)]);
+        return new Paper(head, data.Kind == SlipKind.Deposit ? [notes] : [notes, PaperParts.AtTheCounter(measure)]);
     }
 
     private static TextTable Table(SlipData data, ImmutableArray<NoteLine> lines, int measure)
