@@ -1,3 +1,4 @@
+using System.Text;
 using Payday.Core.Amounts;
 using Payday.Store.Json;
 
@@ -56,7 +57,7 @@ internal static class CommandInput
         {
             if (path == "-")
             {
-                return Read.Of(System.Text.Encoding.UTF8.GetBytes(shell.In.ReadToEnd()));
+                return Read.Of(Encoding.UTF8.GetBytes(shell.In.ReadToEnd()));
             }
 
             if (Directory.Exists(path))
@@ -67,6 +68,10 @@ internal static class CommandInput
             return new FileInfo(path) is { Exists: true, Length: > JsonInput.MaxBytes }
                 ? Read.Refused<byte[]>($"{path} is larger than 50 MB; this can't be the right file.")
                 : Read.Of(File.ReadAllBytes(path));
+        }
+        catch (DecoderFallbackException)
+        {
+            return Read.Refused<byte[]>($"{Named(path)}: This is not a text in UTF-8; save it as UTF-8 and try again.");
         }
         catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
         {

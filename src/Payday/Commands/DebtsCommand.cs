@@ -84,7 +84,11 @@ internal static class DebtsCommand
                     DebtsReport.Percent(pair.Second.YearlyRate),
                     PaidOff(pair.First, pair.Second),
                     pair.First.Interest?.ToString(style) ?? "")),
-                [["Until the last that ends", "", "", "month".ToQuantity(course.Months), course.Interest.ToString(style)]]),
+                course.Never.Length == debts.Length
+                    ? []
+                    : [["Until the last that ends", "", "", "month".ToQuantity(course.Months), course.Interest.ToString(style)]]),
+            .. course.Debts.Where(debt => debt.PaidOff is null).SelectMany(debt =>
+                Report.Prose($"! {debt.Name} is never paid off this way. Pay more on it, or talk to the lender.")),
             "The lender's statement decides.",
         ];
     }
