@@ -5,7 +5,8 @@ namespace Payday.Core.Cash.Planning;
 /// <param name="Notes">Value by value, all notes.</param>
 /// <param name="Short">Small money missing.</param>
 /// <param name="KeptBack">Units not paid.</param>
-internal sealed record GoalWay(long[] Hand, long[] Notes, long Short, long KeptBack)
+/// <param name="Reused">Units paid with notes on hand.</param>
+internal sealed record GoalWay(long[] Hand, long[] Notes, long Short, long KeptBack, long Reused)
 {
     /// <summary>How many notes.</summary>
     public long Count { get; } = Notes.Sum();
@@ -92,6 +93,6 @@ internal sealed class GoalWays
         long[] notes = [.. hand];
         small.AddTo(notes, bestSmall);
         large.AddTo(notes, large.Floor(left - bestSmall));
-        return new GoalWay([.. hand], notes, best.Short, best.Kept);
+        return new GoalWay([.. hand], notes, best.Short, best.Kept, goal.Amount - left);
     }
 }
