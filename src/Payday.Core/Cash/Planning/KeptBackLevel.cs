@@ -14,6 +14,7 @@ internal static class KeptBackLevel
     public static NoteChoice? Solve(NoteProblem problem, long mostKeptBack)
     {
         NoteProblem deeper = new(
+            problem.Unit,
             [1, .. problem.Values],
             [mostKeptBack, .. problem.Hand],
             [false, .. problem.Fetchable],
