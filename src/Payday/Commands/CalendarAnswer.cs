@@ -28,7 +28,7 @@ internal static class CalendarAnswer
             .. PayCalendar.Paydays(household.Sources, holidays, today, to).Select(payday => new EventResult(
                 LocalDatePattern.Iso.Format(payday.Date),
                 payday.IsExtra ? "extra payday" : "payday",
-                string.Join(", ", payday.Sources.Select(source => names[source])),
+                string.Join("; ", payday.Sources.Select(source => names[source])),
                 null)),
             .. new PayPeriod(today, to).FillDays(household.Settings.FillDay).Select(day => new EventResult(
                 LocalDatePattern.Iso.Format(day), "fill day", "", null)),
@@ -45,6 +45,6 @@ internal static class CalendarAnswer
                     item.What,
                     item.Name,
                     item.Amount is { } amount ? Money.ParsePlain(amount, household.Currency).Value.ToString(household.Settings.Numbers) : "")))],
-            JsonSerializer.Serialize(new CalendarResult(inOrder), ResultJson.Default.CalendarResult));
+            JsonSerializer.Serialize(new CalendarResult(inOrder), ResultJson.Readable.CalendarResult));
     }
 }

@@ -18,9 +18,10 @@ internal static class DemoCommand
 
     public static Command Build(CommandShell shell)
     {
-        var command = new Command("demo", CommandTree.Help(
+        var command = new PaydayCommand(
+            "demo",
             "Run one payday of the demo household, from income to slip, in a throw-away folder.",
-            "payday demo"));
+            "payday demo");
         return Invocation.Does(command, shell, _ => Run());
     }
 

@@ -31,13 +31,13 @@ internal static class OverviewAnswer
         return new Answer.Done(
             [
                 .. Report.Heading(household.Name, DateText.Long(today)),
-                next.Ok ? NextPayday(next.Value, today, book.Draft is not null) : next.Fault,
+                .. Report.Prose(next.Ok ? NextPayday(next.Value, today, book.Draft is not null) : next.Fault),
                 "",
                 .. Jobs(household, style, "In the account", jobs.Where(job => job.Place == Place.Account), balances.In(Place.Account)),
                 "",
                 .. Jobs(household, style, "In cash", jobs.Where(job => job.Place == Place.Cash), balances.In(Place.Cash)),
                 "",
-                .. hands.IsEmpty ? ["Nothing needs a hand."] : hands.Select(hand => "! " + hand),
+                .. hands.IsEmpty ? ["Nothing needs a hand."] : hands.SelectMany(hand => Report.Prose("! " + hand)),
             ],
             JsonSerializer.Serialize(
                 new OverviewResult(
@@ -48,7 +48,7 @@ internal static class OverviewAnswer
                     [.. jobs.Select(job => new JobResult(
                         job.Place == Place.Account ? "account" : "cash", EndText.Of(household, job.Job), job.Amount.ToPlain()))],
                     hands),
-                ResultJson.Default.OverviewResult));
+                ResultJson.Readable.OverviewResult));
     }
 
     private static IEnumerable<string> Jobs(
@@ -66,9 +66,9 @@ internal static class OverviewAnswer
         {
             0 => "today",
             > 0 => $"in {"day".ToQuantity(days)}",
-            _ => $"{"day".ToQuantity(-days)} ago, not closed yet",
+            _ => $"{"day".ToQuantity(-days)} ago",
         };
-        return $"Next payday: {DateText.Long(date)}, {when}. {(begun ? "Its routine is begun." : "Do it with payday run.")}";
+        return $"Next payday: {DateText.Long(date)}, {when}. {(begun ? "It is begun; see payday run." : "Do it with payday run.")}";
     }
 
     private static IEnumerable<string> NeedsAHand(Book book, Read<LocalDate> next)
