@@ -9,7 +9,8 @@ namespace Payday.Commands;
 /// <param name="In">Where input named <c>-</c> comes from.</param>
 /// <param name="Today">The date.</param>
 /// <param name="DefaultFolder">The data folder where none is named.</param>
-internal sealed record CommandShell(TextWriter Out, TextWriter Error, TextReader In, Func<LocalDate> Today, StoreFolder DefaultFolder)
+/// <param name="HasTerminal">Whether screens can be shown.</param>
+internal sealed record CommandShell(TextWriter Out, TextWriter Error, TextReader In, Func<LocalDate> Today, StoreFolder DefaultFolder, bool HasTerminal = false)
 {
     /// <summary>The shell that started this process.</summary>
     public static CommandShell OfProcess() => new(
@@ -17,5 +18,6 @@ internal sealed record CommandShell(TextWriter Out, TextWriter Error, TextReader
         Console.Error,
         Console.In,
         () => LocalDate.FromDateTime(DateTime.Now),
-        StoreFolder.Default());
+        StoreFolder.Default(),
+        Screens.Shell.FullScreen.HasTerminal);
 }

@@ -24,7 +24,7 @@ internal static class CommandTree
             root.Subcommands.Add(command);
         }
 
-        Invocation.Does(root, shell, call => ShowCommand.Overview(call));
+        Invocation.Does(root, shell, call => call.OpensScreens ? ScreensCommand.Open(call) : ShowCommand.Overview(call));
         return root;
     }
 

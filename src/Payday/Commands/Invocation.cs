@@ -29,6 +29,9 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
         ? new StoreFolder(Path.GetFullPath(path))
         : Shell.DefaultFolder;
 
+    /// <summary>Whether there is a person at a terminal to show screens to.</summary>
+    public bool OpensScreens => Shell.HasTerminal && !Parsed.GetValue(Json);
+
     /// <summary>Makes a command do its work and tell the shell.</summary>
     public static Command Does(Command command, CommandShell shell, Func<Invocation, Answer> work)
     {
