@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Drawing;
 using Payday.Screens.Frames;
 using Payday.Store;
@@ -175,7 +176,19 @@ internal sealed class ShellView : Runnable
         TextFrame frame = size.Width < TextFrame.Smallest.Width || size.Height < TextFrame.Smallest.Height
             ? TooSmall.Draw(size)
             : Top.Draw(size);
-        return edit is null ? frame : frame with { Lines = frame.Lines.SetItem(size.Height - 1, FrameLine.Of($" {edit.Prompt}: ", Ink.Strong).Fit(size.Width)) };
+        return edit is null ? frame : WithPrompt(frame, size);
+    }
+
+    // What is typed stands on the last line, and what is wrong with it on the line above.
+    private TextFrame WithPrompt(TextFrame frame, Size size)
+    {
+        ImmutableArray<FrameLine> lines = frame.Lines.SetItem(size.Height - 1, FrameLine.Of($" {edit!.Prompt}: ", Ink.Strong).Fit(size.Width));
+        return frame with
+        {
+            Lines = Top.Message.Length == 0
+                ? lines
+                : lines.SetItem(size.Height - 2, FrameLine.Of(" " + Top.Message, Ink.Hand).Fit(size.Width)),
+        };
     }
 
     private static string? Typed(Key key)
