@@ -47,7 +47,7 @@ public sealed record ClosedPayday(
                 .ToImmutableSortedDictionary(row => row.Pot.Id, row => row.KeptBack, StringComparer.Ordinal),
             plan.Withdrawal.Plan.Withdraw,
             plan.Withdrawal.Plan.Reused,
-            plan.Withdrawal.Plan.Return);
+            plan.Withdrawal.OnHandAfter);
     }
 }
 

@@ -38,6 +38,9 @@ internal static class ClosingChecks
             .Where(placement => placement.Target == PlacementTarget.Debt
                 && placement.Amount > SurplusRules.BalanceAfter(plan.Debts, placement.Id))
             .Select(placement => $"More is placed on {NameOf(plan, placement)} than is owed."));
+        obstacles.AddRange(plan.Withdrawal.Pots
+            .Where(row => row.KeptBack.IsNegative)
+            .Select(row => $"The notes for {row.Pot.Name} are {(-row.KeptBack).ToString(style)} more than it has."));
         return obstacles.ToImmutable();
     }
 

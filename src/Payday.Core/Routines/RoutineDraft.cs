@@ -43,6 +43,16 @@ public sealed record RoutineDraft
     /// <summary>Where the surplus goes, or null while the proposal stands.</summary>
     public ImmutableArray<Placement>? Placements { get; init; }
 
+    /// <summary>By pot and week: the notes chosen by hand, by value in minor units.</summary>
+    public ImmutableSortedDictionary<PartKey, ImmutableSortedDictionary<long, int>> Notes { get; init; } =
+        ImmutableSortedDictionary<PartKey, ImmutableSortedDictionary<long, int>>.Empty;
+
+    /// <summary>Whether the loose notes at home stay where they are this time.</summary>
+    public bool LeavesNotesAtHome { get; init; }
+
+    /// <summary>Whether a teller is asked this time, where the household usually uses a machine.</summary>
+    public bool AsksATeller { get; init; }
+
     private static ImmutableSortedDictionary<string, T> Sorted<T>() =>
         ImmutableSortedDictionary.Create<string, T>(StringComparer.Ordinal);
 }

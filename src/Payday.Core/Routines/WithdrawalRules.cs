@@ -23,14 +23,10 @@ internal static class WithdrawalRules
                 .Select(pot => (pot.Pot, pot.Amount, Parts(facts, pot.Pot, pot.Amount))),
         ];
 
-        // Where a machine's limit leaves some out, the pots that matter most are served first.
-        NotePlan plan = NotePlanner.Plan(new NoteRequest(
-            household.Settings.Cash.Notes,
-            onHand,
-            household.Settings.Bank,
-            [.. wanted.OrderBy(pot => pot.Pot.Rank).SelectMany(pot => pot.Parts)]));
+        NotePart[] parts = [.. wanted.SelectMany(pot => pot.Parts)];
+        NotePlan plan = WithdrawalNotes.Plan(facts, facts.Draft.LeavesNotesAtHome ? onHand.Clear() : onHand, parts, household.Pots);
         ILookup<string, PartNotes> byPot = plan.Parts.ToLookup(part => part.Part.Pot);
-        return new WithdrawalStep([.. wanted.Select(pot => Row(pot.Pot, pot.Amount, byPot[pot.Pot.Id]))], onHand, plan);
+        return new WithdrawalStep([.. wanted.Select(pot => Row(facts, pot.Pot, pot.Amount, byPot[pot.Pot.Id]))], onHand, plan);
     }
 
     private static Money AmountFor(RoutineFacts facts, PotRow row, SurplusStep surplus) =>
@@ -54,10 +50,13 @@ internal static class WithdrawalRules
         return [.. weeks.Zip(split.Shares).Select(week => new NotePart(pot.Id, pot.Name, week.First, week.Second, wishes))];
     }
 
-    private static CashPotRow Row(Pot pot, Money amount, IEnumerable<PartNotes> parts)
+    private static CashPotRow Row(RoutineFacts facts, Pot pot, Money amount, IEnumerable<PartNotes> parts)
     {
         ImmutableArray<WeekPart> weeks =
-            [.. parts.Select(part => new WeekPart(part.Part.Week, part.Notes, part.Paid))];
+        [
+            .. parts.Select(part => new WeekPart(
+                part.Part.Week, part.Notes, part.Paid, part.Amount, facts.Draft.Notes.ContainsKey(new PartKey(pot.Id, part.Part.Week)))),
+        ];
         Money inNotes = Money.Sum(weeks.Select(week => week.Amount), amount.Currency);
         return new CashPotRow(pot, amount, weeks, amount - inNotes);
     }

@@ -15,6 +15,12 @@ public sealed record WithdrawalStep(
     ImmutableSortedDictionary<long, int> OnHand,
     NotePlan Plan)
 {
+    /// <summary>By note value: the loose notes at home afterwards.</summary>
+    public ImmutableSortedDictionary<long, int> OnHandAfter => OnHand
+        .Select(note => (note.Key, Count: note.Value - Plan.Reused.GetValueOrDefault(note.Key)))
+        .Where(note => note.Count > 0)
+        .ToImmutableSortedDictionary(note => note.Key, note => note.Count);
+
     /// <summary>All that stays in the account for the pots' next fill.</summary>
     public Money KeptBack => Money.Sum(Pots.Select(row => row.KeptBack), Plan.Currency);
 }
@@ -30,4 +36,6 @@ public sealed record CashPotRow(Pot Pot, Money Amount, ImmutableArray<WeekPart> 
 /// <param name="Week">The fill day, or null for the whole period.</param>
 /// <param name="Notes">By note value in minor units: how many.</param>
 /// <param name="Amount">What the notes come to.</param>
-public sealed record WeekPart(LocalDate? Week, ImmutableSortedDictionary<long, int> Notes, Money Amount);
+/// <param name="Share">The pot's share for the week, of which the notes make as much as they can.</param>
+/// <param name="Changed">Whether the person chose the notes.</param>
+public sealed record WeekPart(LocalDate? Week, ImmutableSortedDictionary<long, int> Notes, Money Amount, Money Share, bool Changed);

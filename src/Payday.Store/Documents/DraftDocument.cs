@@ -19,6 +19,9 @@ internal static class DraftDocument
         ["setAsides"] = draft.SetAsides?.ToString() is { } mode ? mode : BsonValue.Null,
         ["debtPayments"] = Bson.Of(draft.DebtPayments),
         ["fills"] = Bson.Of(draft.Fills),
+        ["notes"] = Bson.Array(draft.Notes.Select(Chosen)),
+        ["leavesNotesAtHome"] = draft.LeavesNotesAtHome,
+        ["asksATeller"] = draft.AsksATeller,
         ["placements"] = draft.Placements is { } placements ? Bson.Array(placements.Select(Placed)) : BsonValue.Null,
     };
 
@@ -35,6 +38,11 @@ internal static class DraftDocument
         SetAsides = document["setAsides"].IsNull ? null : Enum.Parse<SetAsideMode>(document["setAsides"].AsString),
         DebtPayments = Bson.Amounts(document["debtPayments"], currency),
         Fills = Bson.Amounts(document["fills"], currency),
+        Notes = document["notes"].AsArray.ToImmutableSortedDictionary(
+            part => new PartKey(part["pot"].AsString, Bson.OptionalDate(part["week"])),
+            part => Bson.Notes(part["notes"])),
+        LeavesNotesAtHome = document["leavesNotesAtHome"].AsBoolean,
+        AsksATeller = document["asksATeller"].AsBoolean,
         Placements = document["placements"].IsNull
             ? null
             : [.. document["placements"].AsArray.Select(placed => new Placement(
@@ -49,6 +57,13 @@ internal static class DraftDocument
         ["date"] = Bson.Of(due.Key.Date),
         ["actual"] = due.Value.Actual is { } actual ? actual.MinorUnits : BsonValue.Null,
         ["paid"] = due.Value.Paid is { } paid ? paid : BsonValue.Null,
+    };
+
+    private static BsonDocument Chosen(KeyValuePair<PartKey, ImmutableSortedDictionary<long, int>> part) => new()
+    {
+        ["pot"] = part.Key.PotId,
+        ["week"] = Bson.Of(part.Key.Week),
+        ["notes"] = Bson.Of(part.Value),
     };
 
     private static BsonDocument Placed(Placement placement) => new()

@@ -27,6 +27,6 @@ internal static class CommandTree
             root.Subcommands.Add(command);
         }
 
-        return Invocation.Does(root, shell, ShowCommand.Overview);
+        return Invocation.Does(root, shell, call => call.OpensScreens ? ScreensCommand.Open(call) : ShowCommand.Overview(call));
     }
 }

@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Reports;
+using Payday.Screens.Shell;
 using Payday.Slips;
 using Payday.Store;
 using Payday.Store.HouseholdFiles;
@@ -22,7 +23,7 @@ internal static class DemoCommand
             "demo",
             "Run one payday of the demo household, from income to slip, in a throw-away folder.",
             "payday demo");
-        return Invocation.Does(command, shell, _ => Run());
+        return Invocation.Does(command, shell, Run);
     }
 
     /// <summary>The demo household.</summary>
@@ -34,17 +35,28 @@ internal static class DemoCommand
         return reading.Value ?? throw new InvalidOperationException(reading.Faults[0].ToString());
     }
 
-    private static Answer Run()
+    private static Answer Run(Invocation call)
     {
         string path = Directory.CreateTempSubdirectory("payday-demo-").FullName;
         try
         {
-            return OnePayday(new StoreFolder(path));
+            var folder = new StoreFolder(path);
+            return call.OpensScreens ? Screens(folder) : OnePayday(folder);
         }
         finally
         {
             Directory.Delete(path, recursive: true);
         }
+    }
+
+    // The demo plays on the days before its first payday, so that nothing is overdue.
+    private static Answer Screens(StoreFolder folder)
+    {
+        Household household = Household();
+        ImportCommand.Import(folder, household);
+        using BookStore store = BookStore.Open(folder);
+        FullScreen.Run(store, store.Load()!, household.Start);
+        return new Answer.Done([], "{}");
     }
 
     // The same way as a person's own household: stored, loaded, planned, closed, and the papers made from what is stored.

@@ -17,6 +17,9 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
         ? new StoreFolder(Path.GetFullPath(path))
         : Shell.DefaultFolder;
 
+    /// <summary>Whether there is a person at a terminal to show screens to.</summary>
+    public bool OpensScreens => Shell.HasTerminal && !Parsed.GetValue<bool>(Json);
+
     /// <summary>The options that every command has: the data folder, and the answer in JSON.</summary>
     public static IEnumerable<Option> EverywhereOptions()
     {
@@ -37,6 +40,7 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
         });
         return [data, new Option<bool>(Json) { Description = "Answer in JSON, for scripts.", Recursive = true }];
     }
+
 
     /// <summary>Makes a command do its work and tell the shell.</summary>
     public static T Does<T>(T command, CommandShell shell, Func<Invocation, Answer> work)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Text;
@@ -48,4 +49,17 @@ internal static class PotsReport
 
     /// <summary>Where a pot is held, in a word.</summary>
     public static string Place(Pot pot) => pot.Held == Held.InCash ? "cash" : "account";
+
+    /// <summary>What a pot has, wherever it is.</summary>
+    public static Money HasNow(Balances balances, Pot pot) =>
+        balances[LedgerEnd.InAccount(Job.Pot(pot.Id))] + balances[LedgerEnd.InCash(Job.Pot(pot.Id))] + balances[LedgerEnd.InAccount(Job.KeptBack(pot.Id))];
+
+    /// <summary>What a pot is to reach, or null for spending.</summary>
+    public static Money? Target(PotJob job) => job switch
+    {
+        PotJob.Sinking sinking => sinking.Target,
+        PotJob.Ladder ladder => LadderSteps.SumOf(ladder, ladder.Steps),
+        PotJob.Reserve reserve => reserve.Level,
+        _ => null,
+    };
 }

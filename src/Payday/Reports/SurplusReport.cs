@@ -26,7 +26,7 @@ internal static class SurplusReport
             yield return $"  {placement.Amount.ToString(style)} {Target(plan, placement)}";
         }
 
-        foreach (string line in Effect(surplus, style).SelectMany(Report.Prose))
+        foreach (string line in Effects(surplus, style).SelectMany(line => Report.Prose("  " + line)))
         {
             yield return line;
         }
@@ -39,21 +39,31 @@ internal static class SurplusReport
         _ => "to the buffer",
     };
 
-    private static IEnumerable<string> Effect(SurplusStep surplus, NumberStyle style)
+    /// <summary>What the placements do to the debts, a sentence each.</summary>
+    public static IEnumerable<string> Effects(SurplusStep surplus, NumberStyle style)
     {
         foreach ((ProjectedDebt before, ProjectedDebt after) in surplus.Without.Debts.Zip(surplus.With.Debts))
         {
             if (before.PaidOff is { } then && after.PaidOff is { } now && now < then)
             {
-                yield return $"  {before.Name} is paid off in {Month(now)} instead of {Month(then)}.";
+                yield return $"{before.Name} is paid off in {Month(now)} instead of {Month(then)}.";
             }
         }
 
         Money saved = surplus.Without.Interest - surplus.With.Interest;
         if (saved.IsPositive && surplus.Without.Never.Length == surplus.With.Never.Length)
         {
-            yield return $"  It saves {saved.ToString(style)} of interest while the minimums are paid.";
+            yield return $"It saves {saved.ToString(style)} of interest while the minimums are paid.";
         }
+    }
+
+    /// <summary>When a debt is paid off: with the placements, and without where that differs.</summary>
+    public static string Course(SurplusStep surplus, string debtId)
+    {
+        YearMonth? then = surplus.Without.Debts.Single(debt => debt.Id == debtId).PaidOff;
+        YearMonth? now = surplus.With.Debts.Single(debt => debt.Id == debtId).PaidOff;
+        string with = now is { } month ? $"paid off {Month(month)}" : "never ends at its minimum";
+        return now == then ? with : $"{with}, not {(then is { } before ? Month(before) : "never")}";
     }
 
     private static IEnumerable<string> Shortfall(RoutinePlan plan, NumberStyle style) =>

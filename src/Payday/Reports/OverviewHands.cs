@@ -1,0 +1,40 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Bills;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Core.Routines;
+using Payday.Text;
+
+namespace Payday.Reports;
+
+/// <summary>What needs a hand.</summary>
+internal static class OverviewHands
+{
+    /// <summary>A sentence each; none where all is well.</summary>
+    public static IEnumerable<string> Of(Book book)
+    {
+        NumberStyle style = book.Household.Settings.Numbers;
+        foreach (string fault in LedgerCheck.Faults(book.Ledger.Balances, style))
+        {
+            yield return fault;
+        }
+
+        Read<LocalDate> next = Routine.Next(book);
+        Read<RoutinePlan> plan = next.Ok ? Routine.Plan(book, book.Draft ?? new RoutineDraft(next.Value)) : Read.Refused<RoutinePlan>("");
+        if (!plan.Ok)
+        {
+            yield break;
+        }
+
+        if (plan.Value.LeftToPlace.IsNegative)
+        {
+            yield return $"The next payday is {(-plan.Value.LeftToPlace).ToString(style)} short.";
+        }
+
+        foreach (LateDue late in plan.Value.Bills.Late)
+        {
+            yield return $"{late.Due.Name}, {DateText.Long(late.Due.Date)}: {late.Short.ToString(style)} short with the pay expected.";
+        }
+    }
+}

@@ -1,0 +1,170 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Humanizer;
+using Payday.Core.Amounts;
+using Payday.Core.Bills;
+using Payday.Core.Calendar;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+using Payday.Core.Routines;
+using Payday.Reports;
+using Payday.Screens.Frames;
+using Payday.Screens.Routines;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Home;
+
+/// <summary>What is next, whether the money agrees, and what needs a hand - in that order.</summary>
+internal sealed class HomeScreen(BookSession session) : PageScreen
+{
+    private const int BarWidth = 12;
+
+    /// <inheritdoc/>
+    public override string Title => session.Book.Household.Name;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+    [
+        ("Set aside", "money held in the account for a bill's next due dates."),
+        ("Buffer", "account money deliberately left without another job."),
+        ("Kept back", "the part of a fill that no note can make; it stays in the account and joins the pot's next fill."),
+    ];
+
+    /// <inheritdoc/>
+    protected override string Aside => DateText.Long(session.Today);
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys =>
+    [
+        new(Key.Enter, "Enter", "payday", "The routine of the next payday; one that was begun goes on where it was left.", ToRoutine),
+        new(new Key('c'), "c", "calendar", "Paydays, fill days and dues of the next months.", () => new Way.To(new CalendarScreen(session))),
+        new(new Key('l'), "l", "ledger", "Every movement of money.", () => new Way.To(new LedgerScreen(session))),
+        new(new Key('s'), "s", "slip", "The papers of the last closed payday.", ToSlip),
+    ];
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> LastKeys =>
+    [
+        ShellKeys.Help(this),
+        new(Key.Esc, "Esc", "leave", "Leave Payday, after a question; everything is kept.", () => new Way.To(new LeaveScreen())),
+    ];
+
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Lines(int width) =>
+    [
+        FrameLine.Of(" " + NextLine(), Ink.Strong),
+        .. Hands(width),
+        FrameLine.Empty,
+        .. Money(width),
+        FrameLine.Empty,
+        .. Pots(width),
+        FrameLine.Empty,
+        .. Dues(width),
+    ];
+
+    private string NextLine()
+    {
+        Read<LocalDate> next = Core.Routines.Routine.Next(session.Book);
+        if (!next.Ok)
+        {
+            return next.Fault;
+        }
+
+        int days = Period.DaysBetween(session.Today, next.Value);
+        string when = days switch { 0 => "today", 1 => "tomorrow", > 1 => $"in {"day".ToQuantity(days)}", _ => $"{"day".ToQuantity(-days)} ago, not closed yet" };
+        string todo = session.Book.Draft is { } draft ? $"Enter goes on with its routine, at step {(int)draft.Step} of 7." : "Enter begins its routine.";
+        return $"Next payday: {DateText.Weekday(next.Value)}, {when}. {todo}";
+    }
+
+    private IEnumerable<FrameLine> Hands(int width)
+    {
+        foreach (string hand in OverviewHands.Of(session.Book).SelectMany(hand => TextWrap.Lines("! " + hand, width - 2)))
+        {
+            yield return FrameLine.Of(" " + hand, Ink.Hand);
+        }
+    }
+
+    private IEnumerable<FrameLine> Money(int width)
+    {
+        Balances balances = session.Book.Ledger.Balances;
+        ImmutableArray<string> Row(string what, Func<JobKind, bool> which) =>
+            [what, Sum(Place.Account, which), Sum(Place.Cash, which)];
+        string Sum(Place place, Func<JobKind, bool> which) => Core.Amounts.Money.Sum(
+            balances.JobsIn(place).Where(job => which(job.Job.Kind)).Select(job => job.Amount), balances.Currency).ToString(session.Style);
+        return Lines(
+            width,
+            [Report.Names("Money"), Report.Amounts("in the account"), Report.Amounts("in cash")],
+            [
+                Row("Set aside for bills", kind => kind == JobKind.SetAside),
+                Row("In pots", kind => kind == JobKind.Pot),
+                Row("Kept back for pots", kind => kind == JobKind.KeptBack),
+                Row("Buffer", kind => kind == JobKind.Buffer),
+                Row("Left to place", kind => kind is JobKind.LeftToPlace or JobKind.OwedBack),
+            ],
+            [["Together, as counted", balances.In(Place.Account).ToString(session.Style), balances.In(Place.Cash).ToString(session.Style)]]);
+    }
+
+    private IEnumerable<FrameLine> Pots(int width) => Lines(
+        width,
+        [Report.Names("Pot"), new("held"), Report.Amounts("has"), new(""), new("towards")],
+        session.Book.Household.Pots.Select(pot =>
+        {
+            Money has = PotsReport.HasNow(session.Book.Ledger.Balances, pot);
+            Money? target = PotsReport.Target(pot.Job);
+            return ImmutableArray.Create(
+                pot.Name,
+                PotsReport.Place(pot),
+                has.ToString(session.Style),
+                target is { } level ? Bar(has, level) : "",
+                target is { } wanted ? wanted.ToString(session.Style) : "");
+        }));
+
+    private IEnumerable<FrameLine> Dues(int width)
+    {
+        Read<LocalDate> next = Core.Routines.Routine.Next(session.Book);
+        LocalDate to = next.Ok && next.Value > session.Today ? next.Value.PlusDays(-1) : session.Today.PlusDays(13);
+        ImmutableArray<Due> dues = BillDues.Between(
+            session.Book.Household.Bills, BankHolidays.From(session.Book.Household.Settings.Holidays), session.Today, to);
+        return dues.IsEmpty
+            ? [FrameLine.Of($" No bill falls due until {DateText.Weekday(to)}.")]
+            : Lines(
+                width,
+                [Report.Names($"Due until {DateText.Weekday(to)}"), new("on"), Report.Amounts("amount")],
+                dues.Select(due => ImmutableArray.Create(due.Name, DateText.Weekday(due.Date), due.Amount.ToString(session.Style))));
+    }
+
+    private IEnumerable<FrameLine> Lines(
+        int width, ImmutableArray<TextColumn> columns, IEnumerable<ImmutableArray<string>> rows, params ImmutableArray<ImmutableArray<string>> totals) =>
+        new TextTable(columns, [.. rows], totals, decimalMark: session.Style.DecimalMark).Lay(width - 2).All.Select(line => FrameLine.Of(" " + line));
+
+    private static string Bar(Money has, Money target)
+    {
+        int filled = (int)Int128.Clamp((Int128)has.MinorUnits * BarWidth / target.MinorUnits, 0, BarWidth);
+        return "[" + new string('#', filled) + new string('.', BarWidth - filled) + "]";
+    }
+
+    private Way ToRoutine()
+    {
+        Read<RoutineScreen> screen = RoutineScreen.Open(session);
+        if (!screen.Ok)
+        {
+            Message = screen.Fault;
+            return Way.Stay;
+        }
+
+        return new Way.To(screen.Value);
+    }
+
+    private Way ToSlip()
+    {
+        if (session.Book.LastClosed is { } closed)
+        {
+            return new Way.To(new PapersScreen(session, closed));
+        }
+
+        Message = "No payday has been closed yet; its slip comes with the routine.";
+        return Way.Stay;
+    }
+}

@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using Payday.Core.Bills;
+using Payday.Core.Routines;
+using Payday.Reports;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Routines;
+
+/// <summary>Step 2: bills due in the period, then what is held for later ones.</summary>
+internal sealed class BillsView(RoutineWork work) : StepView(work)
+{
+    /// <inheritdoc/>
+    public override RoutineStep Step => RoutineStep.Bills;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Binding> Keys =>
+    [
+        new(new Key('l'), "l", Plan.Bills.Mode == SetAsideMode.Level ? "as they fall" : "level", "Hold back evenly over the paydays, or only what falls due in this period.", Switch),
+    ];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+    [
+        ("Set aside", "added today to what the account holds for a bill; below zero where a bill due sooner needs it."),
+        ("Level", "the most even plan over the paydays of the next 13 months that is never late."),
+        ("As they fall", "each payday holds back only what falls due in its own period."),
+    ];
+
+    /// <inheritdoc/>
+    public override string Note => Plan.Bills.Late.IsEmpty
+        ? $"{Shown(Plan.Bills.Due)} due, {Shown(Plan.Bills.Held)} held before, {Shown(Plan.Bills.Total)} set aside today"
+        : $"! {Plan.Bills.Late[0].Due.Name}, {DateText.Weekday(Plan.Bills.Late[0].Due.Date)}: {Shown(Plan.Bills.Late[0].Short)} short with the pay expected";
+
+    /// <inheritdoc/>
+    public override ImmutableArray<StepRow> Rows =>
+        [.. Plan.Bills.Dues.Select(Due), .. Plan.Bills.SetAsides.Where(line => !line.HeldAfter.IsZero || !line.HeldBefore.IsZero).Select(Held)];
+
+    /// <inheritdoc/>
+    protected override ImmutableArray<TextColumn> Columns =>
+        [Report.Names("Bill"), new("due"), Report.Amounts("amount"), Report.Amounts("held"), Report.Amounts("set aside"), new("")];
+
+    private StepRow Due(DueRow row) => new([row.Name, DateText.Weekday(row.Key.Date), Marked(row.Amount, row.Changed && row.Amount != row.Usual), "", "", row.Paid ? "paid" : "to pay"])
+    {
+        Sign = row.Paid ? 'v' : row.Changed ? '*' : ' ',
+        Ink = row.Paid ? Ink.Done : Ink.Plain,
+        Detail = [$"{row.Name}, due {DateText.Long(row.Key.Date)}, usually {Shown(row.Usual)}.", row.Paid ? "Paid: it leaves the account when the payday is closed." : "Held in the account until it is paid; taken up again at the next payday."],
+        Edit = Amount($"{row.Name} comes to", row.Amount, (draft, amount) => draft with
+        {
+            Dues = draft.Dues.SetItem(row.Key, new DueDecision(amount, draft.Dues.GetValueOrDefault(row.Key)?.Paid)),
+        }),
+        Tick = () => Work.Decide(draft => draft with
+        {
+            Dues = draft.Dues.SetItem(row.Key, new DueDecision(draft.Dues.GetValueOrDefault(row.Key)?.Actual, !row.Paid)),
+        }),
+    };
+
+    private StepRow Held(SetAsideLine line) => new(
+    [
+        line.Name,
+        line.NextDue is { } next ? DateText.Short(next) : "",
+        line.NextDue is null ? "" : Shown(line.NextAmount),
+        Shown(line.HeldBefore),
+        Shown(line.SetAside),
+        "later",
+    ])
+    {
+        Ink = Ink.Quiet,
+        Detail =
+        [
+            line.NextDue is { } date
+                ? $"{line.Name}: {Shown(line.HeldAfter)} held from today; next {Shown(line.NextAmount)} on {DateText.Long(date)}."
+                : $"{line.Name}: {Shown(line.HeldAfter)} held from today; no later due is known.",
+            line.SetAside.IsNegative ? "A bill due sooner needs a part of it; it is made up again in time." : "",
+        ],
+    };
+
+    private Way Switch()
+    {
+        SetAsideMode other = Plan.Bills.Mode == SetAsideMode.Level ? SetAsideMode.AsTheyFall : SetAsideMode.Level;
+        Work.Decide(draft => draft with { SetAsides = other });
+        return Way.Stay;
+    }
+}

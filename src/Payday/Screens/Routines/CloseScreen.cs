@@ -1,0 +1,69 @@
+using Humanizer;
+using Payday.Core.Amounts;
+using Payday.Core.Routines;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Routines;
+
+/// <summary>What closing the payday will write, and the question whether to.</summary>
+internal sealed class CloseScreen : PageScreen
+{
+    private readonly RoutineWork work;
+    private readonly Read<Closing> closing;
+
+    /// <summary>Looks at what would be written; nothing is yet.</summary>
+    public CloseScreen(RoutineWork work)
+    {
+        this.work = work;
+        closing = Closing.Of(work.Plan);
+    }
+
+    /// <inheritdoc/>
+    public override string Title => "Close the payday";
+
+    /// <inheritdoc/>
+    protected override string Aside => DateText.Long(work.Plan.Period.First);
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys => closing.Ok
+        ? [new(Key.Enter, "Enter", "close it", "Write all of this to the ledger.", Close)]
+        : [];
+
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Lines(int width)
+    {
+        if (!closing.Ok)
+        {
+            return TextWrap.Lines("! " + closing.Fault, width - 2).Select(line => FrameLine.Of(" " + line, Ink.Hand));
+        }
+
+        RoutinePlan plan = work.Plan;
+        NumberStyle style = work.Session.Style;
+        Core.Ledgers.Balances after = closing.Value.Book.Ledger.Balances;
+        string[] lines =
+        [
+            $"{plan.Income.CameIn.ToString(style)} came in.",
+            $"{plan.Bills.Total.ToString(style)} is set aside for bills; {plan.Bills.Dues.Count(due => due.Paid)} of {plan.Bills.Dues.Length} due are marked paid.",
+            $"{plan.Debts.Total.ToString(style)} goes to debt minimums.",
+            $"{plan.Pots.Total.ToString(style)} goes in pots.",
+            $"{plan.Surplus.Placed.ToString(style)} of surplus is placed.",
+            $"{plan.Withdrawal.Plan.WithdrawTotal.ToString(style)} is to be withdrawn, {"note".ToQuantity(plan.Withdrawal.Plan.Withdraw.Values.Sum())}.",
+            "",
+            $"Afterwards {after.In(Core.Ledgers.Place.Account).ToString(style)} is in the account and {after.In(Core.Ledgers.Place.Cash).ToString(style)} in cash.",
+            $"{"movement".ToQuantity(closing.Value.Movements.Length)} will be written to the ledger. They stay: a mistake is undone by its reverse.",
+            "",
+            "Arithmetic, not financial advice: the lender's statement, the bank's terms and local rules decide.",
+            "Cash at home may be uninsured.",
+        ];
+        return lines.SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2)).Select(line => FrameLine.Of(" " + line));
+    }
+
+    private Way Close()
+    {
+        work.Session.Close(closing.Value!);
+        return new Way.Home("The payday is closed. s shows its papers.");
+    }
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using Payday.Core.Routines;
+using Payday.Reports;
+using Payday.Screens.Frames;
+using Payday.Text;
+
+namespace Payday.Screens.Routines;
+
+/// <summary>Step 3: at least the minimum on every debt.</summary>
+internal sealed class DebtsView(RoutineWork work) : StepView(work)
+{
+    /// <inheritdoc/>
+    public override RoutineStep Step => RoutineStep.DebtMinimums;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+    [
+        ("Minimum", "the least that must be paid on a debt this month; the lender's statement decides."),
+    ];
+
+    /// <inheritdoc/>
+    public override ImmutableArray<StepRow> Rows => [.. Plan.Debts.Rows.Select(Row)];
+
+    /// <inheritdoc/>
+    protected override ImmutableArray<TextColumn> Columns =>
+    [
+        Report.Names("Debt"), new("due"), new("rate", Align.Right), Report.Amounts("balance"),
+        Report.Amounts("interest"), Report.Amounts("minimum"), Report.Amounts("pay"), Report.Amounts("then"),
+    ];
+
+    private StepRow Row(DebtRow row) => new(
+    [
+        row.Name,
+        row.Due is { } due ? DateText.Short(due) : row.Balance.IsZero ? "paid off" : "later",
+        DebtsReport.Percent(row.YearlyRate),
+        Shown(row.Balance),
+        Shown(row.Interest),
+        Shown(row.Minimum),
+        Marked(row.Payment, row.Changed),
+        Shown(row.NewBalance),
+    ])
+    {
+        Sign = row.Payment < row.Minimum ? '!' : row.Changed ? '*' : ' ',
+        Ink = row.Payment < row.Minimum ? Ink.Hand : row.Due is null ? Ink.Quiet : Ink.Plain,
+        Detail = Detail(row),
+        Edit = row.Due is null ? null : Amount($"Pay on {row.Name}", row.Payment, (draft, amount) => draft with { DebtPayments = draft.DebtPayments.SetItem(row.DebtId, amount) }),
+        Tick = row.Due is null ? null : () => Work.Decide(draft => draft with { DebtPayments = draft.DebtPayments.Remove(row.DebtId) }),
+    };
+
+    private ImmutableArray<string> Detail(DebtRow row)
+    {
+        if (row.Due is null)
+        {
+            return [$"{row.Name}: no minimum falls due in this period."];
+        }
+
+        string split = $"{row.Name}: {Shown(row.Payment)} pays {Shown(row.Interest)} interest and {Shown(row.Payment - row.Interest)} of the balance.";
+        bool never = Plan.Surplus.Without.Never.Contains(row.DebtId);
+        return [split, row.Payment < row.Minimum ? "That is below the minimum." : never ? "At its minimum it never ends. Pay more, or talk to the lender." : ""];
+    }
+}

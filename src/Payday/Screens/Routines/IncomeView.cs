@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+using Payday.Core.Routines;
+using Payday.Reports;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Routines;
+
+/// <summary>Step 1: what came in.</summary>
+internal sealed class IncomeView(RoutineWork work) : StepView(work)
+{
+    private const int LongestName = 60;
+
+    /// <inheritdoc/>
+    public override RoutineStep Step => RoutineStep.Income;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Binding> Keys =>
+    [
+        new(new Key('o'), "o", "one-off", "Add income that no source pays, as Name=AMOUNT; zero takes it out again.", () => new Way.Edit(OneOff())),
+    ];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+    [
+        ("Carried over", "money that was still waiting for a job from before."),
+        ("One-off", "income that no source pays regularly."),
+    ];
+
+    /// <inheritdoc/>
+    public override string Note => Plan.Income.CarriedOver.IsZero ? "" : $"{Shown(Plan.Income.CarriedOver)} carried over from before";
+
+    /// <inheritdoc/>
+    public override ImmutableArray<StepRow> Rows => [.. Plan.Income.Lines.Select(Row)];
+
+    /// <inheritdoc/>
+    protected override ImmutableArray<TextColumn> Columns => [Report.Names("From"), Report.Amounts("expected"), Report.Amounts("came in")];
+
+    private StepRow Row(IncomeLine line) => new([line.Name, line.SourceId is null ? "one-off" : Shown(line.Expected), Marked(line.Amount, line.Changed)])
+    {
+        Sign = line.Changed ? '*' : ' ',
+        Detail = [line.Changed && line.SourceId is not null ? $"{line.Name}: {Difference(line)}" : line.Name],
+        Edit = Amount($"{line.Name} came in", line.Amount, (draft, amount) => line.SourceId is { } id
+            ? draft with { Incomes = draft.Incomes.SetItem(id, amount) }
+            : draft with { OneOffs = amount.IsZero ? draft.OneOffs.Remove(line.Name) : draft.OneOffs.SetItem(line.Name, amount) }),
+        Tick = line.SourceId is { } source ? () => Work.Decide(draft => draft with { Incomes = draft.Incomes.Remove(source) }) : null,
+    };
+
+    private string Difference(IncomeLine line) => line.Amount >= line.Expected
+        ? $"{Shown(line.Amount - line.Expected)} more than expected"
+        : $"{Shown(line.Expected - line.Amount)} less than expected";
+
+    private CellEdit OneOff() => new("One-off, Name=AMOUNT", "", text =>
+    {
+        int at = text.LastIndexOf('=');
+        string name = at < 0 ? "" : CleanText.OneLine(text[..at]).Trim();
+        if (name.Length is 0 or > LongestName)
+        {
+            return "Write it like Gift=50.";
+        }
+
+        Read<Money> amount = Money.ParseSum(text[(at + 1)..], Plan.Income.CameIn.Currency, Style);
+        if (!amount.Ok)
+        {
+            return amount.Fault;
+        }
+
+        return amount.Value.IsNegative
+            ? "An income can't be below zero."
+            : Work.Decide(draft => draft with { OneOffs = draft.OneOffs.SetItem(name, amount.Value) });
+    });
+}

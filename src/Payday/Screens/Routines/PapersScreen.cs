@@ -1,0 +1,64 @@
+using Payday.Core.Amounts;
+using Payday.Core.Routines;
+using Payday.Printing;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Slips;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Routines;
+
+/// <summary>Slip and filling sheet as they print.</summary>
+internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : PageScreen
+{
+    /// <summary>Columns of the slip.</summary>
+    public const int SlipWidth = 42;
+
+    private const int SheetWidth = 78;
+
+    /// <inheritdoc/>
+    public override string Title => "Slip and filling sheet";
+
+    /// <inheritdoc/>
+    protected override string Aside => DateText.Long(payday.Payday);
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys =>
+    [
+        new(new Key('p'), "p", "print", "Print the slip and the filling sheet on the system's usual printer.", Print),
+        new(new Key('d'), "d", "PDF", "Save both as PDF files: name.pdf and name-filling.pdf.", () => new Way.Edit(new CellEdit("Save as", $"payday-{payday.Payday:uuuu-MM-dd}.pdf", Save))),
+    ];
+
+    private Paper Slip => SlipLayout.Lay(BankPapers.Slip(session.Book.Household, payday), SlipWidth);
+
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Lines(int width) =>
+    [
+        .. Slip.Lines.Select(line => FrameLine.Of(" " + line)),
+        FrameLine.Empty,
+        Rule(width),
+        FrameLine.Empty,
+        .. Sheet(Math.Clamp(width - 2, 32, SheetWidth)).Lines.Select(line => FrameLine.Of(" " + line)),
+    ];
+
+    private Paper Sheet(int width) => FillingSheetLayout.Lay(BankPapers.Filling(session.Book.Household, payday), width);
+
+    private Way Print()
+    {
+        var printer = new LinePrinter(Environment.GetEnvironmentVariable("PATH"));
+        Read<string> printed = printer.Print([.. Slip.Lines, "", "", .. Sheet(SheetWidth).Lines], null, ascii: false);
+        Message = printed.Ok ? "Handed to the printer." : printed.Fault;
+        return Way.Stay;
+    }
+
+    private string? Save(string path)
+    {
+        string sheet = Path.ChangeExtension(path, null) + "-filling.pdf";
+        Read<string> first = OutputFile.Write(path, PdfPaper.Render(Slip, PaperSize.A6, "Withdrawal"), replace: false);
+        Read<string> second = first.Ok
+            ? OutputFile.Write(sheet, PdfPaper.Render(Sheet(PaperSize.Letter.Columns), PaperSize.Letter, "Filling sheet"), replace: false)
+            : first;
+        return second.Fault?.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
+    }
+}

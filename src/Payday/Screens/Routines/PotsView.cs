@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+using Payday.Core.Pots;
+using Payday.Core.Routines;
+using Payday.Reports;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Routines;
+
+/// <summary>Step 4: what goes in each pot.</summary>
+internal sealed class PotsView(RoutineWork work) : StepView(work)
+{
+    /// <inheritdoc/>
+    public override RoutineStep Step => RoutineStep.Pots;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Binding> Keys =>
+    [
+        new(new Key('a'), "a", "take all", "Take every proposal; what was changed by hand goes back to it.", TakeAll),
+    ];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+    [
+        ("Proposed", "what the pot asks for today, less a cut where it doesn't fit."),
+        ("Fill", "what goes in; * marks what was changed by hand."),
+        ("Week share", "a cash pot's part for one week, in whole notes."),
+        ("Kept back", "what no note can make; it stays in the account for the same pot and joins its next fill."),
+    ];
+
+    /// <inheritdoc/>
+    public override string Note => Plan.Pots.Cut.IsZero
+        ? ""
+        : $"! It doesn't fit: the proposals are {Shown(Plan.Pots.Cut)} less than the pots ask for, by rank";
+
+    /// <inheritdoc/>
+    public override ImmutableArray<StepRow> Rows => [.. Plan.Pots.Rows.Select(Row)];
+
+    /// <inheritdoc/>
+    protected override ImmutableArray<TextColumn> Columns =>
+        [Report.Names("Pot"), new("held"), Report.Amounts("has now"), Report.Amounts("proposed"), Report.Amounts("fill"), new("why")];
+
+    private StepRow Row(PotRow row) => new(
+        [row.Pot.Name, PotsReport.Place(row.Pot), Shown(row.HasNow), Shown(row.Proposed), Marked(row.Fill, row.Changed), row.Why])
+    {
+        Sign = row.Cut.IsPositive ? '!' : row.Changed ? '*' : ' ',
+        Ink = row.Cut.IsPositive ? Ink.Hand : Ink.Plain,
+        Detail = Detail(row),
+        Edit = Amount($"Fill {row.Pot.Name} with", row.Fill, (draft, amount) => draft with { Fills = draft.Fills.SetItem(row.Pot.Id, amount) }),
+        Tick = () => Work.Decide(draft => draft with { Fills = draft.Fills.Remove(row.Pot.Id) }),
+    };
+
+    private ImmutableArray<string> Detail(PotRow row)
+    {
+        if (row.Pot.Held == Held.InTheAccount)
+        {
+            return [$"{row.Pot.Name}: held in the account; {Shown(row.HasNow + row.Fill)} from today."];
+        }
+
+        CashPotRow? cash = Plan.Withdrawal.Pots.FirstOrDefault(pot => pot.Pot.Id == row.Pot.Id);
+        if (cash is null)
+        {
+            return [$"{row.Pot.Name}: nothing to withdraw."];
+        }
+
+        string weeks = string.Join("   ", cash.Weeks.Select(week =>
+            (week.Week is { } day ? $"week of {DateText.Short(day)} " : "at once ") + Shown(week.Amount)));
+        string wishes = row.Pot.Notes switch
+        {
+            { TopNote: { } top, Small: { } small } => $"Notes: top note {Value(top)}, at least {Shown(small.AtLeast)} in {Value(small.Note)} or smaller",
+            { TopNote: { } top } => $"Notes: top note {Value(top)}",
+            { Small: { } small } => $"Notes: at least {Shown(small.AtLeast)} in {Value(small.Note)} or smaller",
+            _ => "Notes: any",
+        };
+        return [$"{row.Pot.Name}   {weeks}   kept back {Shown(cash.KeptBack)}", wishes];
+    }
+
+    private static string Value(Money note) => NoteText.Value(note.MinorUnits, note.Currency);
+
+    private Way TakeAll()
+    {
+        Work.Decide(draft => draft with { Fills = draft.Fills.Clear() });
+        return Way.Stay;
+    }
+}

@@ -1,0 +1,178 @@
+using System.Collections.Immutable;
+using System.Drawing;
+using Humanizer;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Routines;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Routines;
+
+/// <summary>The payday routine: seven steps, with what is left to place always in view.</summary>
+internal sealed class RoutineScreen : Screen
+{
+    // The title, the steps, the table's header and the rule under it.
+    private const int HeadLines = 4;
+
+    private readonly RoutineWork work;
+    private readonly ImmutableArray<StepView> views;
+    private RoutineStep step;
+    private int cursor;
+    private int first;
+    private int room = 1;
+
+    private RoutineScreen(RoutineWork work)
+    {
+        this.work = work;
+        views =
+        [
+            new IncomeView(work), new BillsView(work), new DebtsView(work), new PotsView(work),
+            new SurplusView(work), new WithdrawalView(work), new SlipView(work),
+        ];
+        step = work.Plan.Draft.Step;
+    }
+
+    /// <inheritdoc/>
+    public override string Title => $"{StepBar.Name(step)}, step {(int)step} of 7";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words => View.Words;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Binding> Bindings =>
+    [
+        .. Row?.Edit is null ? Array.Empty<Binding>() : [new Binding(Key.Enter, "Enter", "change", "Change the figure of this row; a sum like 12.50+3 is taken.", () => new Way.Edit(Row!.Edit!))],
+        .. Row?.Tick is null ? Array.Empty<Binding>() : [new Binding(Key.Space, "Space", TickLabel, TickHelp, Tick)],
+        .. View.Keys,
+        new(Key.CursorUp, "Up", "", "To the row above.", () => Go(-1)),
+        new(Key.CursorDown, "Down", "", "To the row below.", () => Go(1)),
+        new(Key.PageUp, "PgUp", "", "A screen up.", () => Go(-room)),
+        new(Key.PageDown, "PgDn", "", "A screen down.", () => Go(room)),
+        new(Key.CursorLeft, "Left", "", "To the step before.", () => Turn(-1)),
+        .. step < RoutineStep.Slip ? [new Binding(Key.CursorRight, "Right", "next step", "To the next step; this one is kept as it is.", () => Turn(1))] : Array.Empty<Binding>(),
+        ShellKeys.Help(this),
+        new(Key.Esc, "Esc", "home", "Home; everything is kept, and the next time goes on here.", () => Way.Back),
+    ];
+
+    private StepView View => views[(int)step - 1];
+
+    private StepRow? Row => View.Rows is { IsEmpty: false } rows ? rows[Math.Clamp(cursor, 0, rows.Length - 1)] : null;
+
+    private string TickLabel => step switch { RoutineStep.Bills => "paid", RoutineStep.Surplus => "place here", _ => "proposal" };
+
+    private string TickHelp => step switch
+    {
+        RoutineStep.Bills => "Mark the bill paid, or not.",
+        RoutineStep.Surplus => "Place all that is left here.",
+        _ => "Take the proposal of this row again.",
+    };
+
+    /// <summary>Opens the routine of the next payday, or goes on with the one begun.</summary>
+    public static Read<RoutineScreen> Open(BookSession session)
+    {
+        RoutineDraft? draft = session.Book.Draft;
+        if (draft is null)
+        {
+            Read<LocalDate> next = Routine.Next(session.Book);
+            if (!next.Ok)
+            {
+                return Read.Refused<RoutineScreen>(next.Fault);
+            }
+
+            draft = new RoutineDraft(next.Value);
+        }
+
+        Read<RoutinePlan> plan = Routine.Plan(session.Book, draft);
+        return plan.Ok ? Read.Of(new RoutineScreen(new RoutineWork(session, plan.Value))) : Read.Refused<RoutineScreen>(plan.Fault);
+    }
+
+    /// <inheritdoc/>
+    public override CellEdit? Typing(string text) => Row?.Edit is { } edit && char.IsAsciiDigit(text[0]) ? edit with { Text = text } : null;
+
+    /// <inheritdoc/>
+    public override TextFrame Draw(Size size)
+    {
+        int width = size.Width;
+        ImmutableArray<StepRow> rows = View.Rows;
+        cursor = Math.Clamp(cursor, 0, Math.Max(0, rows.Length - 1));
+        (ImmutableArray<string> header, ImmutableArray<string> lines) = View.Table(rows, width - 2);
+        FrameLine[] foot = [.. Foot(rows, width)];
+        room = Math.Max(1, size.Height - HeadLines - foot.Length);
+        first = Rows.First(first, cursor, rows.Length, room);
+        return TextFrame.Of(
+            size,
+            [.. Head(width), .. header.Take(1).Select(line => FrameLine.Of(" " + line, Ink.Strong)), Rule(width)],
+            lines.IsEmpty
+                ? [FrameLine.Of(" Nothing here this time. Right goes on.")]
+                : lines.Select((line, i) => Line(rows[i], line, i == cursor, width)).Skip(first).Take(room),
+            foot);
+    }
+
+    private IEnumerable<FrameLine> Head(int width)
+    {
+        RoutinePlan plan = work.Plan;
+        int fillDays = plan.Period.FillDays(plan.Book.Household.Settings.FillDay).Length;
+        string extra = plan.Payday.IsExtra ? " (extra payday)" : "";
+        yield return FrameLine.Of(
+            TextColumns.Ends(
+                $" Payday of {DateText.Long(plan.Period.First)}{extra}",
+                $"covers {DateText.Short(plan.Period.First)} to {DateText.Short(plan.Period.Last)}, {"fill day".ToQuantity(fillDays)} ",
+                width),
+            Ink.Strong);
+        yield return StepBar.Of(step, plan);
+    }
+
+    private static FrameLine Line(StepRow row, string text, bool here, int width) =>
+        FrameLine.Of((here ? ">" : row.Sign.ToString()) + text, here ? Ink.Here : row.Ink).Fit(width);
+
+    private IEnumerable<FrameLine> Foot(ImmutableArray<StepRow> rows, int width)
+    {
+        int below = Math.Max(0, rows.Length - first - room);
+        yield return FrameLine.Of(below > 0 ? TextColumns.Ends("", $"{below} more below ", width).Replace(' ', '-') : new string('-', width), Ink.Quiet);
+        string[] detail = [.. Row?.Detail ?? []];
+        yield return FrameLine.Of(" " + detail.ElementAtOrDefault(0));
+        yield return FrameLine.Of(" " + detail.ElementAtOrDefault(1), Ink.Quiet);
+        yield return FrameLine.Of(" " + View.Note, View.Note.StartsWith('!') ? Ink.Hand : Ink.Quiet);
+        foreach (FrameLine line in SumLine.Of(work.Plan, width))
+        {
+            yield return line;
+        }
+
+        yield return Message.Length > 0 ? FrameLine.Of(" " + Message, Ink.Hand) : KeyBar.Of(Bindings, width);
+    }
+
+    private static FrameLine Rule(int width) => FrameLine.Of(new string('-', width), Ink.Quiet);
+
+    private Way Tick()
+    {
+        Row?.Tick?.Invoke();
+        return Way.Stay;
+    }
+
+    private Way Go(int by)
+    {
+        cursor = Math.Clamp(cursor + by, 0, Math.Max(0, View.Rows.Length - 1));
+        return Way.Stay;
+    }
+
+    private Way Turn(int by)
+    {
+        var next = (RoutineStep)Math.Clamp((int)step + by, (int)RoutineStep.Income, (int)RoutineStep.Slip);
+        if (next > RoutineStep.Surplus && next > step && !work.Plan.LeftToPlace.IsZero)
+        {
+            Message = work.Plan.LeftToPlace.IsNegative
+                ? "More has a job than there is; lower something before going on."
+                : "Place what is left before going on; 0.00 is the goal.";
+            return Way.Stay;
+        }
+
+        Message = work.Decide(draft => draft with { Step = next }) ?? "";
+        step = next;
+        cursor = 0;
+        first = 0;
+        return Way.Stay;
+    }
+}

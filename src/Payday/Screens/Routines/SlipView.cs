@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using Payday.Core.Routines;
+using Payday.Screens.Shell;
+using Payday.Slips;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Routines;
+
+/// <summary>Step 7: the papers as they will print, and the closing.</summary>
+internal sealed class SlipView(RoutineWork work) : StepView(work)
+{
+    /// <inheritdoc/>
+    public override RoutineStep Step => RoutineStep.Slip;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Binding> Keys =>
+    [
+        new(new Key('c'), "c", "close payday", "Close the payday: shows what will be written, and asks.", () => new Way.To(new CloseScreen(Work))),
+        new(new Key('v'), "v", "papers", "The slip and the filling sheet, to print or to save as PDF.", () => new Way.To(new PapersScreen(Work.Session, Record))),
+    ];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+    [
+        ("Slip", "notes to fetch, by value: the paper for the teller."),
+        ("Filling sheet", "which notes go in which pot for which week."),
+        ("Closed payday", "a completed routine; its movements stand in the ledger."),
+    ];
+
+    /// <inheritdoc/>
+    public override string Note => "c closes the payday; until then everything can still be changed.";
+
+    /// <inheritdoc/>
+    public override ImmutableArray<StepRow> Rows =>
+    [
+        .. SlipLayout.Lay(BankPapers.Slip(Plan.Book.Household, Record), PapersScreen.SlipWidth).Lines.Select(line => new StepRow([line])),
+    ];
+
+    /// <inheritdoc/>
+    protected override ImmutableArray<TextColumn> Columns => [new("The slip as it prints")];
+
+    private ClosedPayday Record => ClosedPayday.From(Plan, Plan.Book.Ledger.Movements.Count + 1, Plan.Book.Ledger.Movements.Count);
+}

@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+using Payday.Core.Routines;
+using Payday.Screens.Frames;
+
+namespace Payday.Screens.Routines;
+
+/// <summary>The seven steps in a line, with the one worked on and those done.</summary>
+internal static class StepBar
+{
+    private static readonly ImmutableArray<string> Names =
+        ["Income", "Bills", "Debt minimums", "Pots", "Surplus", "Withdrawal", "Slip"];
+
+    /// <summary>What a step is called.</summary>
+    public static string Name(RoutineStep step) => Names[(int)step - 1];
+
+    /// <summary>The line: <c>v</c> done, <c>&gt;</c> here, <c>!</c> needs a hand.</summary>
+    public static FrameLine Of(RoutineStep here, RoutinePlan plan) => new(
+    [
+        .. Enumerable.Range(1, Names.Length).Select(number =>
+        {
+            var step = (RoutineStep)number;
+            bool hand = step == RoutineStep.Surplus && plan.LeftToPlace.IsNegative;
+            string sign = step == here ? ">" : hand ? "!" : step < here ? "v" : " ";
+            return new Span($" {sign} {Name(step)}", step == here ? Ink.Strong : hand ? Ink.Hand : step < here ? Ink.Done : Ink.Quiet);
+        }),
+    ]);
+}

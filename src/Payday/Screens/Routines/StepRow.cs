@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+
+namespace Payday.Screens.Routines;
+
+/// <summary>A row of a step's table.</summary>
+/// <param name="Cells">One for each column.</param>
+internal sealed record StepRow(ImmutableArray<string> Cells)
+{
+    /// <summary>The sign before it: done, changed, needs a hand.</summary>
+    public char Sign { get; init; } = ' ';
+
+    /// <summary>How it shows.</summary>
+    public Ink Ink { get; init; } = Ink.Plain;
+
+    /// <summary>What is shown below the table while the cursor is here; at most two lines.</summary>
+    public ImmutableArray<string> Detail { get; init; } = [];
+
+    /// <summary>Typing here: what is edited, or null where nothing is.</summary>
+    public CellEdit? Edit { get; init; }
+
+    /// <summary>Space here, or null where it does nothing.</summary>
+    public Action? Tick { get; init; }
+}

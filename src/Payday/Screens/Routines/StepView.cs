@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+using Payday.Core.Routines;
+using Payday.Screens.Shell;
+using Payday.Text;
+
+namespace Payday.Screens.Routines;
+
+/// <summary>The work of one step: a table, what its keys do, and what stands below it.</summary>
+/// <param name="work">The routine worked on.</param>
+internal abstract class StepView(RoutineWork work)
+{
+    /// <summary>The step.</summary>
+    public abstract RoutineStep Step { get; }
+
+    /// <summary>The step's own keys.</summary>
+    public virtual IReadOnlyList<Binding> Keys => [];
+
+    /// <summary>Words used here.</summary>
+    public abstract IReadOnlyList<(string Word, string Meaning)> Words { get; }
+
+    /// <summary>The routine worked on.</summary>
+    protected RoutineWork Work { get; } = work;
+
+    /// <summary>The routine as it stands.</summary>
+    protected RoutinePlan Plan => Work.Plan;
+
+    /// <summary>How amounts are written.</summary>
+    protected NumberStyle Style => Work.Session.Style;
+
+    /// <summary>The rows.</summary>
+    public abstract ImmutableArray<StepRow> Rows { get; }
+
+    /// <summary>The columns of the table.</summary>
+    protected abstract ImmutableArray<TextColumn> Columns { get; }
+
+    /// <summary>A line under the table, such as a total; empty for none.</summary>
+    public virtual string Note => "";
+
+    /// <summary>The table as lines: header first, then a line a row.</summary>
+    public (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(ImmutableArray<StepRow> rows, int width)
+    {
+        TextTableLines lines = new TextTable(Columns, [.. rows.Select(row => row.Cells)], decimalMark: Style.DecimalMark).Lay(width);
+        return (lines.Header, lines.Rows);
+    }
+
+    /// <summary>An amount as this household writes it.</summary>
+    protected string Shown(Money amount) => amount.ToString(Style);
+
+    /// <summary>An amount, marked where the person changed it.</summary>
+    protected string Marked(Money amount, bool changed) => (changed ? "*" : "") + Shown(amount);
+
+    /// <summary>Edits an amount of zero or more; sums are taken.</summary>
+    protected CellEdit Amount(string prompt, Money now, Func<RoutineDraft, Money, RoutineDraft> decide) =>
+        new(prompt, Shown(now), text =>
+        {
+            Read<Money> amount = Money.ParseSum(text, now.Currency, Style);
+            if (!amount.Ok)
+            {
+                return amount.Fault;
+            }
+
+            return amount.Value.IsNegative ? "An amount below zero has no place here." : Work.Decide(draft => decide(draft, amount.Value));
+        });
+}

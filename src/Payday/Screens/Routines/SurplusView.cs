@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+using Payday.Core.Routines;
+using Payday.Reports;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Routines;
+
+/// <summary>Step 5: where the rest goes.</summary>
+internal sealed class SurplusView(RoutineWork work) : StepView(work)
+{
+    /// <inheritdoc/>
+    public override RoutineStep Step => RoutineStep.Surplus;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Binding> Keys =>
+    [
+        new(new Key('p'), "p", "proposal", "Take the proposal again.", () => Placed(null)),
+        new(new Key('n'), "n", "", "Place nothing, and begin anew.", () => Placed([])),
+    ];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+    [
+        ("Left to place", "income and carried-over money minus every job given; it must be 0.00 to close, which is the goal, not a fault."),
+        ("Buffer", "account money deliberately left without another job."),
+    ];
+
+    /// <inheritdoc/>
+    public override string Note => Plan.Surplus.Before.IsNegative
+        ? $"! {Shown(-Plan.Surplus.Before)} is missing. Esc and talk to whoever sent the bill, or a non-profit debt adviser"
+        : SurplusReport.Effects(Plan.Surplus, Style).FirstOrDefault() ?? "";
+
+    /// <inheritdoc/>
+    public override ImmutableArray<StepRow> Rows => Plan.Surplus.Before.IsNegative
+        ? [.. Plan.Unpayable.Select(Unpaid)]
+        :
+        [
+            .. Plan.Book.Household.Debts.Where(debt => !After(debt.Id).IsZero).Select(debt => Target(PlacementTarget.Debt, debt.Id, debt.Name, After(debt.Id), Course(debt.Id))),
+            Target(PlacementTarget.Buffer, "", "Buffer", null, "stays in the account, free"),
+            .. Plan.Book.Household.Pots.Select(pot => Target(PlacementTarget.Pot, pot.Id, pot.Name, null, PotsReport.Place(pot))),
+        ];
+
+    /// <inheritdoc/>
+    protected override ImmutableArray<TextColumn> Columns => Plan.Surplus.Before.IsNegative
+        ? [Report.Names("Can't be paid in full"), new("due"), Report.Amounts("amount"), Report.Amounts("short")]
+        : [Report.Names("Place on"), Report.Amounts("owed"), Report.Amounts("place"), new("then")];
+
+    private Money After(string debtId) => Plan.Debts.Rows.Last(row => row.DebtId == debtId).NewBalance;
+
+    private StepRow Unpaid(Core.Pots.Unpayable unpaid) => new(
+        [unpaid.Obligation.Name, DateText.Weekday(unpaid.Obligation.Due), Shown(unpaid.Obligation.Amount), Shown(unpaid.Short)])
+    {
+        Sign = '!',
+        Ink = Ink.Hand,
+        Detail = ["This payday can be saved but not closed until everything due is covered.", "Talk to whoever sent the bill before it is due, or to a non-profit debt adviser."],
+    };
+
+    private StepRow Target(PlacementTarget target, string id, string name, Money? owed, string then)
+    {
+        Money placed = Plan.Surplus.Placements
+            .Where(placement => placement.Target == target && placement.Id == id)
+            .Aggregate(Money.Zero(Plan.LeftToPlace.Currency), (sum, placement) => sum + placement.Amount);
+        return new StepRow([name, owed is { } balance ? Shown(balance) : "", placed.IsZero ? "" : Marked(placed, Plan.Surplus.Changed), then])
+        {
+            Sign = placed.IsZero ? ' ' : 'v',
+            Ink = placed.IsZero ? Ink.Plain : Ink.Done,
+            Detail = [$"{name}: Space places all that is left here; Enter an amount.", .. SurplusReport.Effects(Plan.Surplus, Style).Skip(1).Take(1)],
+            Edit = Amount($"Place on {name}", placed, (draft, amount) => With(draft, target, id, amount)),
+            Tick = () =>
+            {
+                Money more = placed + Plan.LeftToPlace;
+                Work.Decide(draft => With(draft, target, id, owed is { } most ? Money.Min(more, most) : more));
+            },
+        };
+    }
+
+    private RoutineDraft With(RoutineDraft draft, PlacementTarget target, string id, Money amount)
+    {
+        ImmutableArray<Placement> others = [.. Plan.Surplus.Placements.Where(placement => placement.Target != target || placement.Id != id)];
+        return draft with { Placements = amount.IsPositive ? others.Add(new Placement(target, id, amount)) : others };
+    }
+
+    private string Course(string debtId) => SurplusReport.Course(Plan.Surplus, debtId);
+
+    private Way Placed(ImmutableArray<Placement>? placements)
+    {
+        Work.Decide(draft => draft with { Placements = placements });
+        return Way.Stay;
+    }
+}

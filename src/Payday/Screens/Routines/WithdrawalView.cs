@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Payday.Core.Cash;
+using Payday.Core.Routines;
+using Payday.Reports;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Routines;
+
+/// <summary>Step 6: the cash pots in notes.</summary>
+internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
+{
+    private const int MostNotes = 10_000;
+    private int column;
+
+    /// <inheritdoc/>
+    public override RoutineStep Step => RoutineStep.Withdrawal;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Binding> Keys =>
+    [
+        new(Key.Tab, "Tab", "next note", "To the next note value, which Enter or a digit changes.", () => Turn(1)),
+        new(Key.Tab.WithShift, "Shift+Tab", "", "To the note value before.", () => Turn(-1)),
+        new(new Key('p'), "p", "proposal", "All notes as proposed.", () => Decided(draft => draft with { Notes = draft.Notes.Clear() })),
+        new(new Key('n'), "n", "", "Use the loose notes at home, or leave them there.", () => Decided(draft => draft with { LeavesNotesAtHome = !draft.LeavesNotesAtHome })),
+        .. Plan.Book.Household.Settings.Bank is CashSource.Machine
+            ? [new Binding(new Key('m'), "m", "", "From the machine, or from a teller this time.", () => Decided(draft => draft with { AsksATeller = !draft.AsksATeller }))]
+            : Array.Empty<Binding>(),
+    ];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+    [
+        ("Note plan", "which notes go to which pot and week: least value withdrawn, then fewest notes."),
+        ("Open", "what the row's notes lack of its share, or have above it (-)."),
+        ("Notes on hand", "loose notes at home, in no pot; they are used again before new ones are fetched."),
+    ];
+
+    /// <inheritdoc/>
+    public override string Note
+    {
+        get
+        {
+            NotePlan plan = Plan.Withdrawal.Plan;
+            string reused = plan.ReusedTotal.IsZero ? "" : $", {Shown(plan.ReusedTotal)} reused ({NoteText.Listed(plan.Reused, plan.Currency)})";
+            string fault = plan.Faults.IsEmpty ? "" : "! " + plan.Faults[0].Sentence(Style) + " ";
+            return fault.Length > 0 ? fault : $"{Shown(plan.WithdrawTotal)} withdrawn{reused}, {Shown(Plan.Withdrawal.KeptBack)} kept back; {plan.NoteCount} notes";
+        }
+    }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<StepRow> Rows => [.. Plan.Withdrawal.Pots.SelectMany(row => row.Weeks.Select((week, i) => Row(row, week, i)))];
+
+    /// <inheritdoc/>
+    protected override ImmutableArray<TextColumn> Columns =>
+    [
+        Report.Names("Pot"), new("week of"), Report.Amounts("share"),
+        .. Values.Select((note, i) => new TextColumn((i == Column ? ">" : "") + NoteText.Value(note, Plan.Withdrawal.Plan.Currency), Align.Right) { MinWidth = 4 }),
+        Report.Amounts("open"),
+    ];
+
+    private ImmutableArray<long> Values => [.. Plan.Book.Household.Settings.Cash.Notes.Select(note => note.MinorUnits).Union(Plan.Withdrawal.OnHand.Keys).OrderDescending()];
+
+    private int Column => Math.Clamp(column, 0, Math.Max(0, Values.Length - 1));
+
+    private StepRow Row(CashPotRow row, WeekPart week, int i)
+    {
+        string day = week.Week is { } date ? DateText.Short(date) : "";
+        long value = Values[Column];
+        int count = week.Notes.GetValueOrDefault(value);
+        return new StepRow(
+        [
+            row.Pot.Name,
+            day,
+            Marked(week.Share, week.Changed),
+            .. Values.Select(note => week.Notes.TryGetValue(note, out int notes) && notes > 0 ? notes.ToString(CultureInfo.InvariantCulture) : "."),
+            Shown(week.Share - week.Amount),
+        ])
+        {
+            Sign = row.KeptBack.IsNegative ? '!' : week.Changed ? '*' : ' ',
+            Ink = row.KeptBack.IsNegative ? Ink.Hand : Ink.Plain,
+            Detail =
+            [
+                $"{row.Pot.Name} {day}: {NoteText.Listed(week.Notes, row.Amount.Currency)} = {Shown(week.Amount)}; {Shown(row.KeptBack)} of {Shown(row.Amount)} kept back in all",
+                row.KeptBack.IsNegative ? "These notes are more than the pot has; lower one." : "",
+            ],
+            Edit = new CellEdit(
+                $"How many {NoteText.Value(value, row.Amount.Currency)} for {row.Pot.Name} {day}".TrimEnd(),
+                count.ToString(CultureInfo.InvariantCulture),
+                text => int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number <= MostNotes
+                    ? Work.Decide(draft => With(draft, row, week, value, number))
+                    : $"Write a whole number of notes, at most {MostNotes}."),
+            Tick = () => Work.Decide(draft => draft with { Notes = draft.Notes.Remove(new PartKey(row.Pot.Id, week.Week)) }),
+        };
+    }
+
+    private static RoutineDraft With(RoutineDraft draft, CashPotRow row, WeekPart week, long value, int number)
+    {
+        ImmutableSortedDictionary<long, int> notes = number == 0 ? week.Notes.Remove(value) : week.Notes.SetItem(value, number);
+        return draft with { Notes = draft.Notes.SetItem(new PartKey(row.Pot.Id, week.Week), notes) };
+    }
+
+    private Way Turn(int by)
+    {
+        column = (Column + by + Values.Length) % Values.Length;
+        return Way.Stay;
+    }
+
+    private Way Decided(Func<RoutineDraft, RoutineDraft> decide)
+    {
+        Work.Decide(decide);
+        return Way.Stay;
+    }
+}

@@ -1,0 +1,33 @@
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Routines;
+using Payday.Store;
+
+namespace Payday.Screens.Shell;
+
+/// <summary>The book that the screens work on: every change is stored as it is made.</summary>
+internal sealed class BookSession(BookStore store, Book book, NodaTime.LocalDate today)
+{
+    /// <summary>The book as it stands.</summary>
+    public Book Book { get; private set; } = book;
+
+    /// <summary>The date.</summary>
+    public NodaTime.LocalDate Today { get; } = today;
+
+    /// <summary>How numbers are written.</summary>
+    public NumberStyle Style => Book.Household.Settings.Numbers;
+
+    /// <summary>Keeps what was decided so far.</summary>
+    public void Keep(RoutineDraft draft)
+    {
+        store.Save(new BookChange { Draft = draft });
+        Book = Book with { Draft = draft };
+    }
+
+    /// <summary>Stores a closed payday.</summary>
+    public void Close(Closing closing)
+    {
+        store.Save(new BookChange { Movements = closing.Movements, Closed = closing.Closed, DropsDraft = true });
+        Book = closing.Book;
+    }
+}

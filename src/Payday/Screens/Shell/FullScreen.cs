@@ -1,0 +1,30 @@
+using Payday.Core.Households;
+using Payday.Screens.Home;
+using Payday.Store;
+using Terminal.Gui.App;
+
+namespace Payday.Screens.Shell;
+
+/// <summary>Runs the screens on the terminal.</summary>
+internal static class FullScreen
+{
+    // The library looks at its input this often; 60 a second keeps a key under the 20 ms that a hand notices.
+    private const ushort LooksPerSecond = 60;
+
+    /// <summary>Whether there is a terminal to show anything on.</summary>
+    public static bool HasTerminal => !Console.IsInputRedirected && !Console.IsOutputRedirected;
+
+    /// <summary>Shows the home screen of a book until the person leaves.</summary>
+    public static void Run(BookStore store, Book book, NodaTime.LocalDate today)
+    {
+        var look = Look.For(Environment.GetEnvironmentVariable);
+        Application.MaximumIterationsPerSecond = LooksPerSecond;
+        using IApplication app = Application.Create();
+        app.Init("ansi");
+
+        // The library sends the cursor again with every look once it has moved; sending it once is enough.
+        app.Iteration += (_, _) => app.Driver?.SetCursorNeedsUpdate(false);
+        using var view = new ShellView(new HomeScreen(new BookSession(store, book, today)), look);
+        app.Run(view);
+    }
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using System.Drawing;
+using Payday.Screens.Frames;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Shell;
+
+/// <summary>A screen of lines to read, longer than the terminal or not.</summary>
+internal abstract class PageScreen : Screen
+{
+    private int first;
+    private int room = 1;
+
+    /// <inheritdoc/>
+    public sealed override IReadOnlyList<Binding> Bindings =>
+    [
+        .. Keys,
+        new(Key.CursorDown, "Down", "", "Further down.", () => Scroll(1)),
+        new(Key.CursorUp, "Up", "", "Further up.", () => Scroll(-1)),
+        new(Key.PageDown, "PgDn", "", "A screen further down.", () => Scroll(room)),
+        new(Key.PageUp, "PgUp", "", "A screen further up.", () => Scroll(-room)),
+        .. LastKeys,
+    ];
+
+    /// <summary>The keys of the screen itself.</summary>
+    protected virtual IReadOnlyList<Binding> Keys => [];
+
+    /// <summary>Help and the way back, last on the bottom line.</summary>
+    protected virtual IReadOnlyList<Binding> LastKeys => [ShellKeys.Help(this), ShellKeys.Back];
+
+    /// <summary>What stands at the right end of the title.</summary>
+    protected virtual string Aside => "";
+
+    /// <inheritdoc/>
+    public override TextFrame Draw(Size size)
+    {
+        ImmutableArray<FrameLine> lines = [.. Lines(size.Width)];
+        room = Math.Max(1, size.Height - 4);
+        first = Math.Clamp(first, 0, Math.Max(0, lines.Length - room));
+        int below = Math.Max(0, lines.Length - first - room);
+        string note = Message.Length > 0 ? " " + Message : below > 0 ? $" {below} more lines below (Down, PgDn)" : "";
+        return TextFrame.Of(
+            size,
+            [FrameLine.Of(TextColumns.Ends(" " + CleanText.OneLine(Title), Aside + " ", size.Width), Ink.Strong), Rule(size.Width)],
+            lines.Skip(first).Take(room),
+            [FrameLine.Of(note, Message.Length > 0 ? Ink.Hand : Ink.Quiet), KeyBar.Of(Bindings, size.Width)]);
+    }
+
+    /// <summary>All lines for a width.</summary>
+    protected abstract IEnumerable<FrameLine> Lines(int width);
+
+    /// <summary>A rule over the whole width.</summary>
+    protected static FrameLine Rule(int width) => FrameLine.Of(new string('-', width), Ink.Quiet);
+
+    private Way Scroll(int by)
+    {
+        first += by;
+        return Way.Stay;
+    }
+}

@@ -1,0 +1,26 @@
+using System.Drawing;
+using Payday.Screens.Frames;
+
+namespace Payday.Screens.Shell;
+
+/// <summary>A screen: draws itself as text for a size, and names its keys.</summary>
+internal abstract class Screen
+{
+    /// <summary>What the help page calls it.</summary>
+    public abstract string Title { get; }
+
+    /// <summary>The keys that do something here now; the most important first.</summary>
+    public abstract IReadOnlyList<Binding> Bindings { get; }
+
+    /// <summary>Words used here and what they mean, for the help page.</summary>
+    public virtual IReadOnlyList<(string Word, string Meaning)> Words => [];
+
+    /// <summary>A sentence on what just happened, or what is wrong; gone with the next key.</summary>
+    public string Message { get; set; } = "";
+
+    /// <summary>The screen as text.</summary>
+    public abstract TextFrame Draw(Size size);
+
+    /// <summary>What typing a character that is no key of the screen does: null for nothing.</summary>
+    public virtual CellEdit? Typing(string text) => null;
+}
