@@ -21,7 +21,7 @@ internal static class OverviewAnswer
         Household household = book.Household;
         NumberStyle style = household.Settings.Numbers;
         Read<LocalDate> next = Routine.Next(book);
-        ImmutableArray<string> hands = [.. NeedsAHand(book, next)];
+        ImmutableArray<string> hands = [.. OverviewHands.Of(book)];
         Balances balances = book.Ledger.Balances;
         (Place Place, Job Job, Money Amount)[] jobs =
         [
@@ -69,30 +69,5 @@ internal static class OverviewAnswer
             _ => $"{"day".ToQuantity(-days)} ago",
         };
         return $"Next payday: {DateText.Long(date)}, {when}. {(begun ? "It is begun; see payday run." : "Do it with payday run.")}";
-    }
-
-    private static IEnumerable<string> NeedsAHand(Book book, Read<LocalDate> next)
-    {
-        NumberStyle style = book.Household.Settings.Numbers;
-        foreach (string fault in LedgerCheck.Faults(book.Ledger.Balances, style))
-        {
-            yield return fault;
-        }
-
-        Read<RoutinePlan> plan = next.Ok ? Routine.Plan(book, book.Draft ?? new RoutineDraft(next.Value)) : Read.Refused<RoutinePlan>("");
-        if (!plan.Ok)
-        {
-            yield break;
-        }
-
-        if (plan.Value.LeftToPlace.IsNegative)
-        {
-            yield return $"The next payday is {(-plan.Value.LeftToPlace).ToString(style)} short; look at payday run.";
-        }
-
-        foreach (Core.Bills.LateDue late in plan.Value.Bills.Late)
-        {
-            yield return $"{late.Due.Name}, {DateText.Long(late.Due.Date)}: {late.Short.ToString(style)} short with the pay expected.";
-        }
     }
 }

@@ -30,7 +30,7 @@ internal static class ShowAnswers
             PotsReport.Place(pot),
             (balances[LedgerEnd.InAccount(Job.Pot(pot.Id))] + balances[LedgerEnd.InCash(Job.Pot(pot.Id))]).ToPlain(),
             balances[LedgerEnd.InAccount(Job.KeptBack(pot.Id))].ToPlain(),
-            Target(pot.Job)?.ToPlain()))];
+            PotsReport.Target(pot.Job)?.ToPlain()))];
         return new Answer.Done(
             [.. Report.Table(
                 style,
@@ -143,14 +143,6 @@ internal static class ShowAnswers
         PotJob.Sinking => "sinking",
         PotJob.Ladder => "ladder",
         _ => "reserve",
-    };
-
-    private static Money? Target(PotJob job) => job switch
-    {
-        PotJob.Sinking sinking => sinking.Target,
-        PotJob.Ladder ladder => LadderSteps.SumOf(ladder, ladder.Steps),
-        PotJob.Reserve reserve => reserve.Level,
-        _ => null,
     };
 
     private static string Sum(Book book, IEnumerable<MonthSummary> months, Func<MonthSummary, Money> amount) =>
