@@ -1,9 +1,28 @@
 using LiteDB;
+using Payday.Core.Households;
+using Payday.Store.Tests.HouseholdFiles;
 
 namespace Payday.Store.Tests.Books;
 
 public sealed class BookSchemaTests
 {
+    [Fact]
+    public void Load_StoreOfVersion1_GivesAllThatIsInIt()
+    {
+        using var scratch = new ScratchFolder();
+        StoreOfVersion1.CopyTo(scratch.Data);
+        using BookStore store = BookStore.Open(scratch.Data);
+
+        Book book = store.Load()!;
+
+        Assert.Equal("Reed house", book.Household.Name);
+        Assert.Equal(["Rent", "Card", "Food", "Roof"], [.. book.Household.Bills.Select(bill => bill.Name), .. book.Household.Debts.Select(debt => debt.Name), .. book.Household.Pots.Select(pot => pot.Name)]);
+        Assert.Equal(8, book.Ledger.Movements.Count);
+        Assert.Equal(Samples.Income(3) with { Number = 8 }, book.Ledger.Movements[^1]);
+        Assert.Equal(Structure.Of(StoreOfVersion1.Closed), Structure.Of(Assert.Single(book.Closed)));
+        Assert.Equal(Structure.Of(StoreOfVersion1.Draft), Structure.Of(book.Draft));
+    }
+
     [Fact]
     public void Open_NewerVersion_IsRefusedAndLeftAlone()
     {
