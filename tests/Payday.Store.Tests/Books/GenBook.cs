@@ -87,8 +87,14 @@ internal static class GenBook
         from mode in Gen.Select(Gen.Enum<SetAsideMode>(), Gen.Bool)
         from placed in Gen.Select(Gen.Enum<PlacementTarget>(), Names, Amounts).Array[0, 4]
         from isPlaced in Gen.Bool
+        from chosen in Gen.Select(Names, SomeDates, Notes).Array[0, 4]
+        from ways in Gen.Select(Gen.Bool, Gen.Bool)
         select new RoutineDraft(payday)
         {
+            Notes = chosen.DistinctBy(part => (part.Item1, part.Item2))
+                .ToImmutableSortedDictionary(part => new PartKey(part.Item1, part.Item2), part => part.Item3),
+            LeavesNotesAtHome = ways.Item1,
+            AsksATeller = ways.Item2,
             Step = step,
             Incomes = named.Item1,
             OneOffs = named.Item2,
