@@ -23,6 +23,7 @@ public sealed class BookStore : IDisposable
 
     // The number of the last movement stored, once it is known.
     private long? lastMovement;
+    private bool isDisposed;
 
     private BookStore(StoreFolder folder, FolderLock folderLock, BookDatabase database)
     {
@@ -59,7 +60,41 @@ public sealed class BookStore : IDisposable
 
     /// <summary>The whole book, or null where no household has been stored.</summary>
     /// <exception cref="StoreException">The store can't be read, or what it holds doesn't add up.</exception>
-    public Book? Load() => StoreFaults.Explained<Book?>(Folder, StoreAction.Read, () =>
+    public Book? Load()
+    {
+        ObjectDisposedException.ThrowIf(isDisposed, this);
+        return StoreFaults.Explained(Folder, StoreAction.Read, ReadBook);
+    }
+
+    /// <summary>Stores a change whole, and returns when it is synced to disk.</summary>
+    /// <exception cref="StoreException">It could not be stored; nothing of it is.</exception>
+    /// <exception cref="ArgumentException">The household is one that could not be read again; nothing is stored.</exception>
+    public void Save(BookChange change)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        ObjectDisposedException.ThrowIf(isDisposed, this);
+        long last = StoreFaults.Explained(
+            Folder, StoreAction.Read, () => lastMovement ?? database.Movements.FindAll().LastOrDefault()?["_id"].AsInt64 ?? 0);
+
+        // A fault of the program comes out here, as it is; from here on whatever goes wrong is one of disk or database.
+        var documents = new ChangeDocuments(change, last);
+        StoreFaults.Explained(Folder, StoreAction.Write, () =>
+        {
+            database.Change(() => documents.WriteTo(database));
+            return true;
+        });
+        lastMovement = last + change.Movements.Length;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        isDisposed = true;
+        database.Dispose();
+        folderLock.Dispose();
+    }
+
+    private Book? ReadBook()
     {
         if (database.Households.FindAll().FirstOrDefault() is not { } stored)
         {
@@ -76,28 +111,5 @@ public sealed class BookStore : IDisposable
         Ledger ledger = StoredLedger.Sound(Folder, household, movements, closed);
         lastMovement = movements.Length;
         return new Book(household, ledger, closed, draft is null ? null : DraftFit.To(household, draft));
-    });
-
-    /// <summary>Stores a change whole, and returns when it is synced to disk.</summary>
-    /// <exception cref="StoreException">It could not be stored; nothing of it is.</exception>
-    /// <exception cref="ArgumentException">The household is one that could not be read again; nothing is stored.</exception>
-    public void Save(BookChange change)
-    {
-        ArgumentNullException.ThrowIfNull(change);
-        StoreFaults.Explained(Folder, StoreAction.Write, () =>
-        {
-            long last = lastMovement ?? database.Movements.FindAll().LastOrDefault()?["_id"].AsInt64 ?? 0;
-            var documents = new ChangeDocuments(change, last);
-            database.Change(() => documents.WriteTo(database));
-            lastMovement = last + change.Movements.Length;
-            return true;
-        });
-    }
-
-    /// <inheritdoc/>
-    public void Dispose()
-    {
-        database.Dispose();
-        folderLock.Dispose();
     }
 }

@@ -1,5 +1,3 @@
-using LiteDB;
-
 namespace Payday.Store;
 
 /// <summary>Turns what the system and the database throw into a plain sentence, and what to do, for the person.</summary>
@@ -21,7 +19,7 @@ internal static class StoreFaults
         }
     }
 
-    /// <summary>What to tell the person; null where the fault is explained already, or is the program's own.</summary>
+    /// <summary>What to tell the person; null where the fault is explained already.</summary>
     public static string? Sentence(StoreFolder folder, StoreAction action, Exception fault) => fault switch
     {
         StoreException => null,
@@ -31,11 +29,8 @@ internal static class StoreFaults
             $"{folder.Path} can't be made a folder. Choose another with --data.",
         EndOfStreamException => Damaged(folder),
         IOException io => OfDisk(folder, action, io),
-        LiteException when action == StoreAction.Write =>
+        _ when action == StoreAction.Write =>
             $"What you entered could not be stored in {folder.Path}. Nothing was changed; close Payday, open it again and look before you enter it once more.",
-
-        // What is written comes from the program itself: anything else that goes wrong there is a fault in it.
-        _ when action == StoreAction.Write => null,
 
         // What is read comes from a file, and a damaged one makes the database trip in any way there is.
         _ => Damaged(folder),

@@ -124,7 +124,7 @@ public sealed class BookDamageTests
     }
 
     [Fact]
-    public void Open_BytesOverwrittenAnywhere_LoadsOrSaysThatItIsDamaged()
+    public void Open_BytesOverwrittenAnywhere_WorksOrSaysThatItIsDamaged()
     {
         using var scratch = new ScratchFolder();
         using (BookStore begun = Samples.Begun(scratch.Data))
@@ -139,17 +139,19 @@ public sealed class BookDamageTests
                 byte[] damaged = [.. whole];
                 bytes.AsSpan(0, Math.Min(bytes.Length, damaged.Length - at)).CopyTo(damaged.AsSpan(at));
                 File.WriteAllBytes(scratch.Data.Database, damaged);
+                File.Delete(Path.Combine(scratch.Data.Path, "payday-log.db"));
                 try
                 {
                     using BookStore store = BookStore.Open(scratch.Data);
                     Assert.NotNull(store.Load());
+                    store.Save(new BookChange { Movements = Samples.Incomes(1) });
                 }
                 catch (StoreException fault)
                 {
                     Assert.Contains(scratch.Data.Path, fault.Message, StringComparison.Ordinal);
                 }
             },
-            iter: 60,
+            iter: 100,
             threads: 1);
     }
 

@@ -134,6 +134,17 @@ public sealed class BookStoreTests
     }
 
     [Fact]
+    public void LoadAndSave_AfterDispose_AreRefusedAsTheLockIsGone()
+    {
+        using var scratch = new ScratchFolder();
+        BookStore store = Samples.Begun(scratch.Data);
+        store.Dispose();
+
+        Assert.Throws<ObjectDisposedException>(store.Load);
+        Assert.Throws<ObjectDisposedException>(() => store.Save(new BookChange { DropsDraft = true }));
+    }
+
+    [Fact]
     public void HasBook_FollowsTheStore()
     {
         using var scratch = new ScratchFolder();

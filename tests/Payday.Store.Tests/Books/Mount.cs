@@ -29,7 +29,8 @@ internal sealed class Mount : IDisposable
         return mount;
     }
 
-    public void Dispose() => Run("umount", path);
+    // Lazily, so that a test that fails with a file open leaves no mount behind.
+    public void Dispose() => Run("umount", "--lazy", path);
 
     private static Mount Made(string path, params string[] arguments)
     {

@@ -17,10 +17,13 @@ internal static class Samples
 
     public static readonly Currency Usd = Currency.FromCode("USD");
 
-    public static Household Household { get; } = HouseholdFile.Read(SmallHousehold.Json).Value!;
+    // Read when asked for: a child process that only adds movements is started often, and has no use for it.
+    private static readonly Lazy<Household> Read = new(() => HouseholdFile.Read(SmallHousehold.Json).Value!);
+
+    public static Household Household => Read.Value;
 
     /// <summary>The household with its opening balances.</summary>
-    public static BookChange Beginning { get; } = new()
+    public static BookChange Beginning => new()
     {
         Household = Household,
         Movements = [.. Book.Begin(Household).Ledger.Movements],

@@ -90,7 +90,7 @@ public sealed class UnusableFolderTests
         using Mount disk = Mount.SmallDisk(scratch.Path("disk"), 2_000);
         var folder = new StoreFolder(scratch.Path("disk/data"));
         string ballast = scratch.Path("disk/ballast");
-        BookStore store = Samples.Begun(folder);
+        using BookStore store = Samples.Begun(folder);
         int stored = Samples.Beginning.Movements.Length;
         int refused = 0;
         for (int kilobytes = 0; kilobytes <= 160; kilobytes += 4)
