@@ -54,7 +54,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) =>
     [
-        FrameLine.Of(" " + NextLine(), Ink.Strong),
+        .. TextWrap.Lines(NextLine(), width - 2).Select(line => FrameLine.Of(" " + line, Ink.Strong)),
         .. Hands(width),
         FrameLine.Empty,
         .. Money(width),
@@ -128,7 +128,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         ImmutableArray<Due> dues = BillDues.Between(
             session.Book.Household.Bills, BankHolidays.From(session.Book.Household.Settings.Holidays), session.Today, to);
         return dues.IsEmpty
-            ? [FrameLine.Of($" No bill falls due until {DateText.Weekday(to)}.")]
+            ? [FrameLine.Of(to == session.Today ? " No bill falls due today." : $" No bill falls due until {DateText.Weekday(to)}.")]
             : Lines(
                 width,
                 [Report.Names($"Due until {DateText.Weekday(to)}"), new("on"), Report.Amounts("amount")],
