@@ -1,62 +1,109 @@
 using System.Globalization;
+using System.Text;
 
 namespace Payday.Store;
 
 /// <summary>The one writer of a data folder. Released by the system even when the process is killed.</summary>
 /// <remarks>
 /// The database itself does not keep two processes apart. A file opened with <see cref="FileShare.None"/>
-/// does, on every local file system; the process and the time in it are for the message only.
+/// does on every local file system, within one process too. Such a file can't even be read by another
+/// process, so who holds it stands in a file of its own, for the message only.
 /// </remarks>
 internal sealed class FolderLock : IDisposable
 {
+    private readonly StoreFolder folder;
     private readonly FileStream stream;
 
-    private FolderLock(FileStream stream) => this.stream = stream;
+    private FolderLock(StoreFolder folder, FileStream stream)
+    {
+        this.folder = folder;
+        this.stream = stream;
+    }
 
     /// <summary>Takes the lock.</summary>
-    /// <exception cref="StoreException">Another process has it, or the folder can't be written.</exception>
+    /// <exception cref="StoreException">Somebody else has it, or files in the folder can't be locked.</exception>
     public static FolderLock Take(StoreFolder folder)
     {
+        FileStream? stream = TryLock(folder.Lock);
+        if (stream is null)
+        {
+            throw new StoreException($"Another Payday has {folder.Path} open ({Holder(folder)}). Close it there and try again.");
+        }
+
         try
         {
-            var options = new FileStreamOptions { Mode = FileMode.OpenOrCreate, Access = FileAccess.ReadWrite, Share = FileShare.None };
-            if (!OperatingSystem.IsWindows())
-            {
-                options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
-            }
-
-            var stream = new FileStream(folder.Lock, options);
-            stream.SetLength(0);
-            string holder = string.Create(CultureInfo.InvariantCulture, $"process {Environment.ProcessId}, since {DateTimeOffset.Now:yyyy-MM-dd HH:mm}");
-            stream.Write(System.Text.Encoding.UTF8.GetBytes(holder));
-            stream.Flush();
-            return new FolderLock(stream);
+            RefuseLockWithoutEffect(folder);
+            SayWho(folder);
+            return new FolderLock(folder, stream);
         }
-        catch (IOException fault) when (File.Exists(folder.Lock) && IsSharing(fault))
+        catch
         {
-            throw new StoreException($"Another Payday has {folder.Path} open ({Holder(folder)}). Close it there and try again.", fault);
+            stream.Dispose();
+            throw;
         }
     }
 
     /// <inheritdoc/>
-    public void Dispose() => stream.Dispose();
+    public void Dispose()
+    {
+        try
+        {
+            File.Delete(folder.Holder);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            // It is only words; the lock below is what counts.
+        }
+
+        stream.Dispose();
+    }
+
+    private static FileStream? TryLock(string path)
+    {
+        try
+        {
+            return PrivateFile.Open(path, FileShare.None);
+        }
+        catch (IOException fault) when (IsTaken(fault))
+        {
+            return null;
+        }
+    }
+
+    // Some network file systems take a lock and forget it, and .NET can be told not to lock at all.
+    private static void RefuseLockWithoutEffect(StoreFolder folder)
+    {
+        using FileStream? second = TryLock(folder.Lock);
+        if (second is not null)
+        {
+            throw new StoreException($"Files in {folder.Path} can't be locked, so two programs could write there at once. Choose a folder on a local disk with --data.");
+        }
+    }
 
     // EWOULDBLOCK, as .NET reports a lock that is taken: 11 on Linux, 35 on macOS, and the Windows sharing violation.
-    private static bool IsSharing(IOException fault) => fault.HResult is 11 or 35 or unchecked((int)0x80070020);
+    private static bool IsTaken(IOException fault) => fault.HResult is 11 or 35 or unchecked((int)0x80070020);
+
+    private static void SayWho(StoreFolder folder)
+    {
+        string holder = string.Create(CultureInfo.InvariantCulture, $"process {Environment.ProcessId}, since {DateTimeOffset.Now:yyyy-MM-dd HH:mm}");
+        using FileStream words = PrivateFile.Open(folder.Holder, FileShare.ReadWrite);
+        words.SetLength(0);
+        words.Write(Encoding.UTF8.GetBytes(holder));
+    }
 
     private static string Holder(StoreFolder folder)
     {
         try
         {
-            using var reader = new StreamReader(new FileStream(folder.Lock, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete));
+            using var reader = new StreamReader(new FileStream(folder.Holder, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete));
             char[] text = new char[80];
             int length = reader.Read(text, 0, text.Length);
             string holder = new([.. text.Take(length).Where(c => !char.IsControl(c))]);
-            return holder.Length == 0 ? "holder unknown" : holder;
+            return holder.Length == 0 ? "by whom is not known" : holder;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            return "holder unknown";
+            return "by whom is not known";
         }
     }
 }

@@ -5,13 +5,20 @@ namespace Payday.Store;
 public sealed record StoreFolder(string Path)
 {
     /// <summary>The database.</summary>
-    public string Database => System.IO.Path.Combine(Path, "payday.db");
+    public string Database => In("payday.db");
 
-    /// <summary>The file whose lock says that a process writes.</summary>
-    public string Lock => System.IO.Path.Combine(Path, "payday.lock");
+    /// <summary>The file whose lock says that a process writes. It stays, empty, so that its lock is always the same one.</summary>
+    public string Lock => In("payday.lock");
 
-    /// <summary>Whether a household has been stored here.</summary>
-    public bool HasBook => File.Exists(Database);
+    /// <summary>Whether a store has been made here.</summary>
+    /// <remarks>A log alone is one too: its database is lost, and opening says so.</remarks>
+    public bool HasBook => File.Exists(Database) || File.Exists(In("payday-log.db"));
+
+    /// <summary>The database while it is being made; it takes its own name once it is whole.</summary>
+    internal string Unfinished => In("payday-new.db");
+
+    /// <summary>Who holds the lock, in words; there while it is held.</summary>
+    internal string Holder => In("payday.holder");
 
     /// <summary>
     /// The folder to use where none is named: <c>payday</c> in the XDG data folder
@@ -27,4 +34,24 @@ public sealed record StoreFolder(string Path)
 
         return new StoreFolder(System.IO.Path.Combine(data, "payday"));
     }
+
+    /// <summary>Makes the folder, for its owner alone; one that is there keeps its permissions.</summary>
+    internal void Make()
+    {
+        if (File.Exists(Path))
+        {
+            throw new StoreException($"{Path} is a file, not a folder. Choose another with --data.");
+        }
+
+        if (OperatingSystem.IsWindows())
+        {
+            Directory.CreateDirectory(Path);
+        }
+        else
+        {
+            Directory.CreateDirectory(Path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
+    }
+
+    private string In(string name) => System.IO.Path.Combine(Path, name);
 }

@@ -15,7 +15,7 @@ public readonly struct Currency : IEquatable<Currency>
 {
     private static readonly FrozenDictionary<string, byte> KnownDigits = new Dictionary<string, byte>(StringComparer.Ordinal)
     {
-        ["JPY"] = 0, ["KRW"] = 0, ["CLP"] = 0, ["VND"] = 0, ["ISK"] = 0, ["XAF"] = 0, ["XXX"] = 0,
+        ["JPY"] = 0, ["KRW"] = 0, ["CLP"] = 0, ["VND"] = 0, ["ISK"] = 0, ["XAF"] = 0,
         ["USD"] = 2, ["EUR"] = 2, ["GBP"] = 2, ["CAD"] = 2, ["AUD"] = 2, ["NZD"] = 2, ["CHF"] = 2,
         ["SEK"] = 2, ["NOK"] = 2, ["DKK"] = 2, ["INR"] = 2, ["MXN"] = 2, ["BRL"] = 2, ["ZAR"] = 2,
         ["HUF"] = 2, ["CZK"] = 2, ["PLN"] = 2,
@@ -42,7 +42,7 @@ public readonly struct Currency : IEquatable<Currency>
 
     /// <summary>The codes that <see cref="FromCode"/> knows, in alphabetical order.</summary>
     public static IReadOnlyList<string> KnownCodes { get; } =
-        [.. KnownDigits.Keys.Where(code => code != "XXX").Order(StringComparer.Ordinal)];
+        [.. KnownDigits.Keys.Order(StringComparer.Ordinal)];
 
     /// <summary>The currency of a code.</summary>
     /// <param name="code">Three upper-case letters.</param>

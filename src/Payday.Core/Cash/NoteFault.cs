@@ -11,7 +11,7 @@ namespace Payday.Core.Cash;
 /// <param name="Name">What the person calls the pot.</param>
 /// <param name="Week">The fill day, or null.</param>
 /// <param name="Wished">What was asked for: the small money, the top note or the amount.</param>
-/// <param name="Possible">What the plan does instead: the small money it holds, the smallest note there is, or the amount in notes.</param>
+/// <param name="Possible">What the plan does instead: the small money it holds, the smallest note that can be fetched, or the amount in notes.</param>
 public sealed record NoteFault(NoteFaultKind Kind, string Pot, string Name, LocalDate? Week, Money Wished, Money Possible)
 {
     /// <summary>What is wrong and how to mend it, in one sentence.</summary>
@@ -28,7 +28,7 @@ public sealed record NoteFault(NoteFaultKind Kind, string Pot, string Name, Loca
                 $"{who} wants {wished} in small notes but can have {possible}; lower its small money or raise its amount."),
             NoteFaultKind.TopNote => string.Create(
                 CultureInfo.InvariantCulture,
-                $"{who} takes no note above {wished} but the smallest to be had is {possible}; raise its top note."),
+                $"{who} takes no note above {wished} but the smallest to be had is {possible}; raise its top note or keep it in the account."),
             _ => string.Create(
                 CultureInfo.InvariantCulture,
                 $"{who} gets {possible} of {wished} because the machine's limit is too low; raise the limit or use a teller."),
@@ -42,7 +42,7 @@ public enum NoteFaultKind
     /// <summary>The part can't hold its small money; it holds as much as it can.</summary>
     SmallMoney,
 
-    /// <summary>The part's top note is below every note there is; all of it is kept back.</summary>
+    /// <summary>The part's top note is below every note that can be fetched; what notes on hand can't pay is kept back.</summary>
     TopNote,
 
     /// <summary>The machine gives less than is needed; the rest of the part is kept back.</summary>

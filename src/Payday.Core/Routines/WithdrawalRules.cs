@@ -38,14 +38,16 @@ internal static class WithdrawalRules
     // Only spending goes week by week; what is saved goes in its envelope at once.
     private static ImmutableArray<NotePart> Parts(RoutineFacts facts, Pot pot, Money amount)
     {
+        // What is less than a note is kept back whole, whatever notes the pot would like.
+        NoteWishes wishes = amount < PotRules.UnitOf(facts, pot) ? NoteWishes.None : pot.Notes;
         ImmutableArray<LocalDate> weeks = facts.Period.FillDays(facts.Book.Household.Settings.FillDay);
         if (pot.Job is not PotJob.Spending || weeks.IsEmpty)
         {
-            return [new NotePart(pot.Id, pot.Name, null, amount, pot.Notes)];
+            return [new NotePart(pot.Id, pot.Name, null, amount, wishes)];
         }
 
         WeekShares split = WeekSplit.Split(amount, weeks.Length, PotRules.UnitOf(facts, pot));
-        return [.. weeks.Zip(split.Shares).Select(week => new NotePart(pot.Id, pot.Name, week.First, week.Second, pot.Notes))];
+        return [.. weeks.Zip(split.Shares).Select(week => new NotePart(pot.Id, pot.Name, week.First, week.Second, wishes))];
     }
 
     private static CashPotRow Row(RoutineFacts facts, Pot pot, Money amount, IEnumerable<PartNotes> parts)

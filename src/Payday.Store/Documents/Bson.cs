@@ -18,19 +18,13 @@ internal static class Bson
 
     public static Money Amount(BsonValue value, Currency currency) => Money.FromMinorUnits(value.AsInt64, currency);
 
-    public static BsonDocument Of(ImmutableSortedDictionary<string, Money> amounts)
-    {
-        var document = new BsonDocument();
-        foreach ((string id, Money amount) in amounts)
-        {
-            document[id] = amount.MinorUnits;
-        }
-
-        return document;
-    }
+    // A list, not a document: the fields of a BSON document don't differ by case alone, and names that people give may.
+    public static BsonArray Of(ImmutableSortedDictionary<string, Money> amounts) =>
+        Array(amounts.Select(pair => new BsonDocument { ["id"] = pair.Key, ["amount"] = pair.Value.MinorUnits }));
 
     public static ImmutableSortedDictionary<string, Money> Amounts(BsonValue value, Currency currency) =>
-        value.AsDocument.ToImmutableSortedDictionary(pair => pair.Key, pair => Amount(pair.Value, currency), StringComparer.Ordinal);
+        value.AsArray.ToImmutableSortedDictionary(
+            pair => pair["id"].AsString, pair => Amount(pair["amount"], currency), StringComparer.Ordinal);
 
     public static BsonDocument Of(ImmutableSortedDictionary<long, int> notes)
     {

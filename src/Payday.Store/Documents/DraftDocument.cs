@@ -9,6 +9,9 @@ namespace Payday.Store.Documents;
 /// <summary>A routine begun, as it is stored: the decisions alone.</summary>
 internal static class DraftDocument
 {
+    private static readonly ImmutableSortedDictionary<PartKey, ImmutableSortedDictionary<long, int>> None =
+        ImmutableSortedDictionary<PartKey, ImmutableSortedDictionary<long, int>>.Empty;
+
     public static BsonDocument From(RoutineDraft draft) => new()
     {
         ["_id"] = Bson.Of(draft.Payday),
@@ -38,11 +41,12 @@ internal static class DraftDocument
         SetAsides = document["setAsides"].IsNull ? null : Enum.Parse<SetAsideMode>(document["setAsides"].AsString),
         DebtPayments = Bson.Amounts(document["debtPayments"], currency),
         Fills = Bson.Amounts(document["fills"], currency),
-        Notes = document["notes"].AsArray.ToImmutableSortedDictionary(
+        // Drafts of the first weeks of this format don't have the next three.
+        Notes = document["notes"].IsNull ? None : document["notes"].AsArray.ToImmutableSortedDictionary(
             part => new PartKey(part["pot"].AsString, Bson.OptionalDate(part["week"])),
             part => Bson.Notes(part["notes"])),
-        LeavesNotesAtHome = document["leavesNotesAtHome"].AsBoolean,
-        AsksATeller = document["asksATeller"].AsBoolean,
+        LeavesNotesAtHome = !document["leavesNotesAtHome"].IsNull && document["leavesNotesAtHome"].AsBoolean,
+        AsksATeller = !document["asksATeller"].IsNull && document["asksATeller"].AsBoolean,
         Placements = document["placements"].IsNull
             ? null
             : [.. document["placements"].AsArray.Select(placed => new Placement(

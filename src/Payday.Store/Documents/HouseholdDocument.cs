@@ -5,18 +5,22 @@ using Payday.Store.Json;
 
 namespace Payday.Store.Documents;
 
-/// <summary>The household as it is stored: the household file as a document, so that there is one mapping of it.</summary>
+/// <summary>The household as it is stored: the text of its household file, so that there is one mapping of it.</summary>
 internal static class HouseholdDocument
 {
-    public static BsonDocument From(Household household, string id) => new()
+    /// <exception cref="ArgumentException">The household is one that <see cref="To"/> would not take again.</exception>
+    public static BsonDocument From(Household household, string id)
     {
-        ["_id"] = id,
-        ["file"] = JsonSerializer.Deserialize(HouseholdFile.Write(household)),
-    };
+        string file = HouseholdFile.Write(household);
+        JsonReading<Household> read = HouseholdFile.Read(file);
+        return read.Ok
+            ? new BsonDocument { ["_id"] = id, ["file"] = file }
+            : throw new ArgumentException(read.Faults[0].ToString(), nameof(household));
+    }
 
     public static Household To(BsonDocument document)
     {
-        JsonReading<Household> read = HouseholdFile.Read(JsonSerializer.Serialize(document["file"]));
+        JsonReading<Household> read = HouseholdFile.Read(document["file"].AsString);
         return read.Value ?? throw new FormatException(read.Faults[0].ToString());
     }
 }

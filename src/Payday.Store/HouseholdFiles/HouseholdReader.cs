@@ -23,7 +23,9 @@ internal static class HouseholdReader
         string name = file.Required("name").OneLine(NamedList.LongestName);
         JsonCursor startField = file.Required("start");
         LocalDate start = startField.Date();
-        HouseholdSettings settings = SettingsFormat.Read(file, ReadCurrency(file.Required("currency")));
+        JsonCursor currencyField = file.Required("currency");
+        Currency currency = ReadCurrency(currencyField);
+        HouseholdSettings settings = SettingsFormat.Read(file, currency, currencyField.IsSound);
         var parts = new HouseholdParts(settings.Currency, startField.IsSound ? start : null, settings.Cash.Notes);
 
         JsonCursor? opening = file.Optional("opening");

@@ -14,9 +14,12 @@ internal static class SettingsFormat
 {
     private const int MostSlipLines = 6;
 
-    public static HouseholdSettings Read(JsonFields file, Currency currency)
+    /// <param name="file">The outermost fields.</param>
+    /// <param name="currency">The currency; where it could not be read, one that takes any amount.</param>
+    /// <param name="isKnown">Whether it could be read.</param>
+    public static HouseholdSettings Read(JsonFields file, Currency currency, bool isKnown)
     {
-        CashPieces cash = ReadCash(file, currency);
+        CashPieces cash = ReadCash(file, currency, isKnown);
         return new HouseholdSettings(
             currency,
             file.Optional("numbers")?.OneOf(Words.NumberStyles) ?? NumberStyle.CommaPoint,
@@ -46,11 +49,23 @@ internal static class SettingsFormat
     }
 
     // No notes are known where they could not be read; then nothing is checked against them.
-    private static CashPieces ReadCash(JsonFields file, Currency currency)
+    private static CashPieces ReadCash(JsonFields file, Currency currency, bool isKnown)
     {
-        JsonCursor field = file.Required("notes");
-        ImmutableArray<Money> notes = CashFormat.ReadNotes(field, currency, []);
-        ImmutableArray<Money> coins = file.Optional("coins") is { } list ? CashFormat.ReadPieces(list, currency) : [];
-        return new CashPieces(field.IsSound ? notes : [], coins);
+        CashPieces defaults = CashDefaults.Codes.Contains(currency.Code) ? CashDefaults.For(currency) : new CashPieces([], []);
+        JsonCursor? noteList = file.Optional("notes");
+        JsonCursor? coinList = file.Optional("coins");
+        ImmutableArray<Money> notes = defaults.Notes;
+        if (noteList is not null)
+        {
+            notes = CashFormat.ReadNotes(noteList, currency, []);
+        }
+        else if (notes.IsEmpty && isKnown)
+        {
+            file.Required("notes").Refuse($"The notes of {currency.Code} are not known here; add those in use, such as [\"20\", \"10\"].");
+        }
+
+        // A piece that the file calls a note is none of the coins that are usual.
+        ImmutableArray<Money> coins = coinList is not null ? CashFormat.ReadPieces(coinList, currency) : [.. defaults.Coins.Except(notes)];
+        return new CashPieces(noteList is null or { IsSound: true } ? notes : [], coins);
     }
 }

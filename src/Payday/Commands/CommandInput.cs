@@ -1,12 +1,10 @@
-using System.Globalization;
-using NodaTime;
-using NodaTime.Text;
+using System.Text;
 using Payday.Core.Amounts;
 using Payday.Store.Json;
 
 namespace Payday.Commands;
 
-/// <summary>Reads what commands are given: files, dates, amounts, counts.</summary>
+/// <summary>Reads the files and the amounts that commands are given.</summary>
 internal static class CommandInput
 {
     /// <summary>Reads a file with a JSON text, or standard input for <c>-</c>.</summary>
@@ -34,16 +32,7 @@ internal static class CommandInput
         JsonReading<T> reading = read(bytes.Value);
         return reading.Ok
             ? then(reading.Value)
-            : new Answer.Refused([.. reading.Faults.Select(fault => $"{path}: {fault}")]);
-    }
-
-    /// <summary>A date of the ISO calendar.</summary>
-    public static Read<LocalDate> Date(string option, string text)
-    {
-        ParseResult<LocalDate> parsed = LocalDatePattern.Iso.Parse(text);
-        return parsed.Success
-            ? Read.Of(parsed.Value)
-            : Read.Refused<LocalDate>($"{option} {text}: that is no date; write it like 2026-03-06.");
+            : new Answer.Refused([.. reading.Faults.Select(fault => $"{Named(path)}: {fault}")]);
     }
 
     /// <summary>An amount, zero or more, as files hold it.</summary>
@@ -60,11 +49,7 @@ internal static class CommandInput
             : amount;
     }
 
-    /// <summary>A whole number in a range.</summary>
-    public static Read<int> Count(string option, string text, int least, int most) =>
-        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count >= least && count <= most
-            ? Read.Of(count)
-            : Read.Refused<int>(string.Create(CultureInfo.InvariantCulture, $"{option} {text}: write a whole number from {least} to {most}."));
+    private static string Named(string path) => path == "-" ? "standard input" : path;
 
     private static Read<byte[]> Bytes(CommandShell shell, string path)
     {
@@ -72,12 +57,21 @@ internal static class CommandInput
         {
             if (path == "-")
             {
-                return Read.Of(System.Text.Encoding.UTF8.GetBytes(shell.In.ReadToEnd()));
+                return Read.Of(Encoding.UTF8.GetBytes(shell.In.ReadToEnd()));
+            }
+
+            if (Directory.Exists(path))
+            {
+                return Read.Refused<byte[]>($"{path} is a folder; name a file in it.");
             }
 
             return new FileInfo(path) is { Exists: true, Length: > JsonInput.MaxBytes }
                 ? Read.Refused<byte[]>($"{path} is larger than 50 MB; this can't be the right file.")
                 : Read.Of(File.ReadAllBytes(path));
+        }
+        catch (DecoderFallbackException)
+        {
+            return Read.Refused<byte[]>($"{Named(path)}: This is not a text in UTF-8; save it as UTF-8 and try again.");
         }
         catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
         {

@@ -1,3 +1,4 @@
+using System.Text;
 using NodaTime;
 using Payday.Store;
 
@@ -6,7 +7,7 @@ namespace Payday.Commands;
 /// <summary>What a command touches outside itself.</summary>
 /// <param name="Out">Where answers go.</param>
 /// <param name="Error">Where refusals go.</param>
-/// <param name="In">Where input named <c>-</c> comes from.</param>
+/// <param name="In">Where input named <c>-</c> comes from; it throws <see cref="DecoderFallbackException"/> for what is no text.</param>
 /// <param name="Today">The date.</param>
 /// <param name="DefaultFolder">The data folder where none is named.</param>
 /// <param name="HasTerminal">Whether screens can be shown.</param>
@@ -16,7 +17,7 @@ internal sealed record CommandShell(TextWriter Out, TextWriter Error, TextReader
     public static CommandShell OfProcess() => new(
         Console.Out,
         Console.Error,
-        Console.In,
+        new StreamReader(Console.OpenStandardInput(), new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true)),
         () => LocalDate.FromDateTime(DateTime.Now),
         StoreFolder.Default(),
         Screens.Shell.FullScreen.HasTerminal);

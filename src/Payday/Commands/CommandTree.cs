@@ -8,11 +8,14 @@ internal static class CommandTree
     /// <summary>Builds them for a shell.</summary>
     public static RootCommand Build(CommandShell shell)
     {
-        var root = new RootCommand(Help(
+        var root = new PaydayRoot(
             "Payday runs a household's zero-based cash budget: on each payday every unit of money gets a job, and the cash pots become notes on one slip for the bank.",
-            "payday demo"));
-        root.Options.Add(Invocation.Data);
-        root.Options.Add(Invocation.Json);
+            "payday demo");
+        foreach (Option option in Invocation.EverywhereOptions())
+        {
+            root.Options.Add(option);
+        }
+
         foreach (Command command in (Command[])
         [
             DemoCommand.Build(shell), RunCommand.Build(shell), SlipCommand.Build(shell), ShowCommand.Build(shell),
@@ -24,10 +27,6 @@ internal static class CommandTree
             root.Subcommands.Add(command);
         }
 
-        Invocation.Does(root, shell, call => call.OpensScreens ? ScreensCommand.Open(call) : ShowCommand.Overview(call));
-        return root;
+        return Invocation.Does(root, shell, call => call.OpensScreens ? ScreensCommand.Open(call) : ShowCommand.Overview(call));
     }
-
-    /// <summary>A help text with its example.</summary>
-    public static string Help(string what, string example) => $"{what}\n\nExample: {example}";
 }

@@ -10,8 +10,10 @@ internal static class CompletionCommand
     // The program itself knows what can follow: "[suggest:POSITION]" is System.CommandLine's own directive.
     private const string Bash = """
         _payday() {
-            local IFS=$'\n'
-            COMPREPLY=($(compgen -W "$(payday "[suggest:${COMP_POINT}]" "${COMP_LINE}" 2>/dev/null)" -- "${COMP_WORDS[COMP_CWORD]}"))
+            local IFS=$'\n' word="${COMP_WORDS[COMP_CWORD]}" known
+            known="$(payday "[suggest:${COMP_POINT}]" "${COMP_LINE}" 2>/dev/null)"
+            [[ $word == -* ]] || known="$(grep -v '^-' <<< "$known")"
+            COMPREPLY=($(compgen -W "$known" -- "$word"))
         }
         complete -o default -F _payday payday
         """;
@@ -20,6 +22,7 @@ internal static class CompletionCommand
         _payday() {
             local -a words_known
             words_known=("${(@f)$(payday "[suggest:${CURSOR}]" "${BUFFER}" 2>/dev/null)}")
+            [[ $PREFIX == -* ]] || words_known=("${(@)words_known:#-*}")
             compadd -a words_known
             _files
         }
@@ -32,11 +35,12 @@ internal static class CompletionCommand
 
     public static Command Build(CommandShell shell)
     {
-        var name = new Argument<string>("SHELL") { Description = "bash, zsh or fish." };
-        name.AcceptOnlyFromAmong("bash", "zsh", "fish");
-        var command = new Command("completion", CommandTree.Help(
+        var name = new Argument<string>("SHELL") { HelpName = "SHELL", Description = "bash, zsh or fish." };
+        name.LimitTo("bash", "zsh", "fish");
+        var command = new PaydayCommand(
+            "completion",
             "Print a script that completes commands and options.",
-            "source <(payday completion bash)")) { name };
+            "source <(payday completion bash)") { name };
         return Invocation.Does(command, shell, call =>
         {
             string script = call.Parsed.GetRequiredValue(name) switch
@@ -45,7 +49,7 @@ internal static class CompletionCommand
                 "zsh" => Zsh,
                 _ => Fish,
             };
-            return new Answer.Done(script.Split('\n'), JsonSerializer.Serialize(new DoneResult(script), ResultJson.Default.DoneResult));
+            return new Answer.Done(script.Split('\n'), JsonSerializer.Serialize(new DoneResult(script), ResultJson.Readable.DoneResult));
         });
     }
 }

@@ -21,10 +21,11 @@ internal static class DebtsCommand
         var extra = new Option<string>("--extra") { Description = "What is paid each month above all minimums.", HelpName = "AMOUNT", DefaultValueFactory = _ => "0" };
         var once = new Option<string>("--once") { Description = "What is paid once, at the start.", HelpName = "AMOUNT", DefaultValueFactory = _ => "0" };
         var order = new Option<string>("--order") { Description = "Which debt gets it first: the smallest balance, or the highest rate.", HelpName = "ORDER", DefaultValueFactory = _ => "balance" };
-        order.AcceptOnlyFromAmong("balance", "rate");
-        var command = new Command("debts", CommandTree.Help(
+        order.LimitTo("balance", "rate");
+        var command = new PaydayCommand(
+            "debts",
             "Project debts to the month each is paid off, with all interest. The lender's statement decides.",
-            "payday debts --extra 50 --order rate")) { file, extra, once, order };
+            "payday debts --extra 50 --order rate") { file, extra, once, order };
         return Invocation.Does(command, shell, call =>
         {
             DebtOrder first = call.Parsed.GetValue(order) == "rate" ? DebtOrder.HighestRate : DebtOrder.SmallestBalance;
@@ -48,7 +49,7 @@ internal static class DebtsCommand
         Read<Money> once = CommandInput.Amount("--once", onceText, currency);
         if ((extra.Fault ?? once.Fault) is { } fault)
         {
-            return Answer.Because(fault);
+            return new Answer.WrongUse(fault);
         }
 
         DebtProjection course = DebtProjection.Project(from, debts, extra.Value, once.Value, order);
@@ -61,7 +62,7 @@ internal static class DebtsCommand
                     course.Interest.ToPlain(),
                     [.. course.Debts.Select(debt => new DebtResult(debt.Name, Iso(debt.PaidOff), debt.Interest?.ToPlain()))],
                     [.. course.Never.Select(id => names[id])]),
-                ResultJson.Default.DebtsResult));
+                ResultJson.Readable.DebtsResult));
     }
 
     private static ImmutableArray<string> Lines(DebtProjection course, ImmutableArray<DebtState> debts)
@@ -81,12 +82,21 @@ internal static class DebtsCommand
                     pair.First.Name,
                     pair.Second.Balance.ToString(style),
                     DebtsReport.Percent(pair.Second.YearlyRate),
-                    pair.First.PaidOff is { } month ? month.ToString("MMM uuuu", CultureInfo.InvariantCulture) : "never",
+                    PaidOff(pair.First, pair.Second),
                     pair.First.Interest?.ToString(style) ?? "")),
-                [["Until the last that ends", "", "", "month".ToQuantity(course.Months), course.Interest.ToString(style)]]),
+                course.Never.Length == debts.Length
+                    ? []
+                    : [["Until the last that ends", "", "", "month".ToQuantity(course.Months), course.Interest.ToString(style)]]),
+            .. course.Debts.Where(debt => debt.PaidOff is null).SelectMany(debt =>
+                Report.Prose($"! {debt.Name} is never paid off this way. Pay more on it, or talk to the lender.")),
             "The lender's statement decides.",
         ];
     }
+
+    private static string PaidOff(ProjectedDebt debt, DebtState before) =>
+        before.Balance.IsZero ? "already"
+        : debt.PaidOff is { } month ? month.ToString("MMM uuuu", CultureInfo.InvariantCulture)
+        : "never";
 
     private static string? Iso(YearMonth? month) => month?.ToString("uuuu-MM", CultureInfo.InvariantCulture);
 }

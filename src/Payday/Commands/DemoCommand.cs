@@ -19,10 +19,11 @@ internal static class DemoCommand
 
     public static Command Build(CommandShell shell)
     {
-        var command = new Command("demo", CommandTree.Help(
+        var command = new PaydayCommand(
+            "demo",
             "Run one payday of the demo household, from income to slip, in a throw-away folder.",
-            "payday demo"));
-        return Invocation.Does(command, shell, call => Run(call));
+            "payday demo");
+        return Invocation.Does(command, shell, Run);
     }
 
     /// <summary>The demo household.</summary>

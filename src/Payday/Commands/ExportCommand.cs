@@ -16,13 +16,14 @@ internal static class ExportCommand
     {
         var csv = new Option<string?>("--csv") { Description = "Write ledger, pots, bills and debts as CSV files to this folder instead.", HelpName = "DIR" };
         var replace = new Option<bool>("--replace") { Description = "Replace CSV files that are already there." };
-        var command = new Command("export", CommandTree.Help(
+        var command = new PaydayCommand(
+            "export",
             "Print the household file, which payday import takes back exactly; or write the book as CSV.",
-            "payday export > household.json")) { csv, replace };
+            "payday export > household.json") { csv, replace };
         return Invocation.Does(command, shell, call => call.OnBook((_, book) =>
-            call.Parsed.GetValue(csv) is { } folder
-                ? Tables(book, folder, call.Parsed.GetValue(replace))
-                : File(book.Household)));
+            call.Parsed.GetValue(csv) is { } folder ? Tables(book, folder, call.Parsed.GetValue(replace))
+            : call.Parsed.GetValue(replace) ? new Answer.WrongUse("--replace goes with --csv.")
+            : File(book.Household)));
     }
 
     private static Answer.Done File(Household household)
@@ -42,19 +43,25 @@ internal static class ExportCommand
             return Answer.Because($"The folder {folder} can't be made: {fault.Message.Split('\n')[0]}");
         }
 
-        var written = new List<string>();
-        foreach (CsvTable table in BookTables.Of(book))
+        (string Path, CsvTable Table)[] files = [.. BookTables.Of(book).Select(table => (Path.Combine(folder, table.Name + ".csv"), table))];
+        if (!replace && files.FirstOrDefault(file => System.IO.File.Exists(file.Path)).Path is { } there)
         {
-            Read<string> file = OutputFile.Write(Path.Combine(folder, table.Name + ".csv"), table.ToUtf8(), replace);
+            return Answer.Because($"{there} is already there; name another folder, or add --replace.");
+        }
+
+        var written = new List<string>();
+        foreach ((string path, CsvTable table) in files)
+        {
+            Read<string> file = OutputFile.Write(path, table.ToUtf8(), replace);
             if (!file.Ok)
             {
-                return Answer.Because(file.Fault.Replace("say that it may be replaced", "add --replace", StringComparison.Ordinal));
+                return Answer.Because(file.Fault);
             }
 
             written.Add(file.Value);
         }
 
         string done = "Written: " + string.Join(", ", written);
-        return new Answer.Done([done], JsonSerializer.Serialize(new DoneResult(done), ResultJson.Default.DoneResult));
+        return new Answer.Done(["Written:", .. written.Select(file => "  " + file)], JsonSerializer.Serialize(new DoneResult(done), ResultJson.Readable.DoneResult));
     }
 }

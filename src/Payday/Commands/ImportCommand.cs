@@ -14,9 +14,10 @@ internal static class ImportCommand
     public static Command Build(CommandShell shell)
     {
         var file = new Argument<string>("FILE") { Description = "The household file, - for standard input." };
-        var command = new Command("import", CommandTree.Help(
+        var command = new PaydayCommand(
+            "import",
             "Take a household file into the data folder: a new household, or changes to the one there.",
-            "payday import household.json")) { file };
+            "payday import household.json") { file };
         return Invocation.Does(command, shell, call => CommandInput.WithFile(
             shell, call.Parsed.GetRequiredValue(file), HouseholdFile.Read, household => Import(call.Folder, household)));
     }
@@ -47,5 +48,5 @@ internal static class ImportCommand
     }
 
     private static Answer.Done Done(string what) => new(
-        [what], JsonSerializer.Serialize(new DoneResult(what), ResultJson.Default.DoneResult));
+        [what], JsonSerializer.Serialize(new DoneResult(what), ResultJson.Readable.DoneResult));
 }

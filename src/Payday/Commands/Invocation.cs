@@ -9,34 +9,45 @@ namespace Payday.Commands;
 /// <param name="Parsed">The command line.</param>
 internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
 {
-    /// <summary>The option that names the data folder.</summary>
-    public static Option<string?> Data { get; } = new("--data")
-    {
-        Description = "The data folder. Default: payday in the XDG data folder.",
-        HelpName = "DIR",
-        Recursive = true,
-    };
-
-    /// <summary>The option that asks for JSON.</summary>
-    public static Option<bool> Json { get; } = new("--json")
-    {
-        Description = "Answer in JSON, for scripts.",
-        Recursive = true,
-    };
+    private const string Data = "--data";
+    private const string Json = "--json";
 
     /// <summary>The data folder.</summary>
-    public StoreFolder Folder => Parsed.GetValue(Data) is { Length: > 0 } path
+    public StoreFolder Folder => Parsed.GetValue<string?>(Data) is { } path
         ? new StoreFolder(Path.GetFullPath(path))
         : Shell.DefaultFolder;
 
     /// <summary>Whether there is a person at a terminal to show screens to.</summary>
-    public bool OpensScreens => Shell.HasTerminal && !Parsed.GetValue(Json);
+    public bool OpensScreens => Shell.HasTerminal && !Parsed.GetValue<bool>(Json);
+
+    /// <summary>The options that every command has: the data folder, and the answer in JSON.</summary>
+    public static IEnumerable<Option> EverywhereOptions()
+    {
+        var data = new Option<string?>(Data)
+        {
+            Description = "The data folder. Default: payday in the XDG data folder.",
+            HelpName = "DIR",
+            Recursive = true,
+        };
+
+        // A script's unset variable must not end in a person's own household.
+        data.Validators.Add(result =>
+        {
+            if (result.Tokens is [{ Value: "" }])
+            {
+                result.AddError("--data is empty; name a folder, or leave it out.");
+            }
+        });
+        return [data, new Option<bool>(Json) { Description = "Answer in JSON, for scripts.", Recursive = true }];
+    }
+
 
     /// <summary>Makes a command do its work and tell the shell.</summary>
-    public static Command Does(Command command, CommandShell shell, Func<Invocation, Answer> work)
+    public static T Does<T>(T command, CommandShell shell, Func<Invocation, Answer> work)
+        where T : Command
     {
         command.SetAction(parsed => CommandLine.Tell(
-            shell, parsed.GetValue(Json), () => work(new Invocation(shell, parsed))));
+            shell, parsed, parsed.GetValue<bool>(Json), () => work(new Invocation(shell, parsed))));
         return command;
     }
 

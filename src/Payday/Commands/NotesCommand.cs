@@ -15,9 +15,10 @@ internal static class NotesCommand
     public static Command Build(CommandShell shell)
     {
         var file = new Argument<string>("FILE") { Description = "Notes and pots as JSON, - for standard input." };
-        var command = new Command("notes", CommandTree.Help(
+        var command = new PaydayCommand(
+            "notes",
             "Choose the notes for pots: least withdrawn given the notes on hand, then fewest notes.",
-            "payday notes pots.json")) { file };
+            "payday notes pots.json") { file };
         return Invocation.Does(command, shell, call => CommandInput.WithJson(
             shell, call.Parsed.GetRequiredValue(file), NotesFile.Read, Plan));
     }
@@ -42,13 +43,13 @@ internal static class NotesCommand
             [.. plan.Faults.Select(fault => fault.Sentence(style))]);
         return new Answer.Done(
             [
-                .. plan.Parts.Select(part => $"{part.Part.Name}: {NoteText.Listed(part.Notes, plan.Currency)}{Kept(part, style)}"),
-                $"Withdraw {plan.WithdrawTotal.ToString(style)}: {NoteText.Listed(plan.Withdraw, plan.Currency)}",
+                .. plan.Parts.SelectMany(part => Report.Prose($"{part.Part.Name}: {NoteText.Listed(part.Notes, plan.Currency)}{Kept(part, style)}")),
+                .. Report.Prose($"Withdraw {plan.WithdrawTotal.ToString(style)}: {NoteText.Listed(plan.Withdraw, plan.Currency)}"),
                 $"{"note".ToQuantity(plan.NoteCount)} in all, {(plan.Proven ? "proven to be the fewest" : "not proven to be the fewest")}.",
-                .. plan.Return.IsEmpty ? Array.Empty<string>() : [$"Not needed of the notes on hand: {NoteText.Listed(plan.Return, plan.Currency)}"],
-                .. result.Unmet.Select(unmet => "! " + unmet),
+                .. plan.Return.IsEmpty ? [] : Report.Prose($"Not needed of the notes on hand: {NoteText.Listed(plan.Return, plan.Currency)}"),
+                .. result.Unmet.SelectMany(unmet => Report.Prose("! " + unmet)),
             ],
-            JsonSerializer.Serialize(result, ResultJson.Default.NotesResult));
+            JsonSerializer.Serialize(result, ResultJson.Readable.NotesResult));
     }
 
     private static IEnumerable<string> Refusals(NotePlan plan, NumberStyle style)

@@ -21,7 +21,7 @@ internal static class OverviewAnswer
         Household household = book.Household;
         NumberStyle style = household.Settings.Numbers;
         Read<LocalDate> next = Routine.Next(book);
-        ImmutableArray<string> hands = [.. NeedsAHand(book, next)];
+        ImmutableArray<string> hands = [.. OverviewHands.Of(book)];
         Balances balances = book.Ledger.Balances;
         (Place Place, Job Job, Money Amount)[] jobs =
         [
@@ -31,13 +31,13 @@ internal static class OverviewAnswer
         return new Answer.Done(
             [
                 .. Report.Heading(household.Name, DateText.Long(today)),
-                next.Ok ? NextPayday(next.Value, today, book.Draft is not null) : next.Fault,
+                .. Report.Prose(next.Ok ? NextPayday(next.Value, today, book.Draft is not null) : next.Fault),
                 "",
                 .. Jobs(household, style, "In the account", jobs.Where(job => job.Place == Place.Account), balances.In(Place.Account)),
                 "",
                 .. Jobs(household, style, "In cash", jobs.Where(job => job.Place == Place.Cash), balances.In(Place.Cash)),
                 "",
-                .. hands.IsEmpty ? ["Nothing needs a hand."] : hands.Select(hand => "! " + hand),
+                .. hands.IsEmpty ? ["Nothing needs a hand."] : hands.SelectMany(hand => Report.Prose("! " + hand)),
             ],
             JsonSerializer.Serialize(
                 new OverviewResult(
@@ -48,7 +48,7 @@ internal static class OverviewAnswer
                     [.. jobs.Select(job => new JobResult(
                         job.Place == Place.Account ? "account" : "cash", EndText.Of(household, job.Job), job.Amount.ToPlain()))],
                     hands),
-                ResultJson.Default.OverviewResult));
+                ResultJson.Readable.OverviewResult));
     }
 
     private static IEnumerable<string> Jobs(
@@ -66,33 +66,8 @@ internal static class OverviewAnswer
         {
             0 => "today",
             > 0 => $"in {"day".ToQuantity(days)}",
-            _ => $"{"day".ToQuantity(-days)} ago, not closed yet",
+            _ => $"{"day".ToQuantity(-days)} ago",
         };
-        return $"Next payday: {DateText.Long(date)}, {when}. {(begun ? "Its routine is begun." : "Do it with payday run.")}";
-    }
-
-    private static IEnumerable<string> NeedsAHand(Book book, Read<LocalDate> next)
-    {
-        NumberStyle style = book.Household.Settings.Numbers;
-        foreach (string fault in LedgerCheck.Faults(book.Ledger.Balances, style))
-        {
-            yield return fault;
-        }
-
-        Read<RoutinePlan> plan = next.Ok ? Routine.Plan(book, book.Draft ?? new RoutineDraft(next.Value)) : Read.Refused<RoutinePlan>("");
-        if (!plan.Ok)
-        {
-            yield break;
-        }
-
-        if (plan.Value.LeftToPlace.IsNegative)
-        {
-            yield return $"The next payday is {(-plan.Value.LeftToPlace).ToString(style)} short; look at payday run.";
-        }
-
-        foreach (Core.Bills.LateDue late in plan.Value.Bills.Late)
-        {
-            yield return $"{late.Due.Name}, {DateText.Long(late.Due.Date)}: {late.Short.ToString(style)} short with the pay expected.";
-        }
+        return $"Next payday: {DateText.Long(date)}, {when}. {(begun ? "It is begun; see payday run." : "Do it with payday run.")}";
     }
 }

@@ -11,25 +11,16 @@ namespace Payday.Commands;
 internal sealed record PaydayOnPaper(ClosedPayday Payday, bool Closed)
 {
     /// <summary>Finds it: on a date, or else the last closed one, or else the next.</summary>
-    public static Read<PaydayOnPaper> Find(Book book, string? on)
+    public static Read<PaydayOnPaper> Find(Book book, LocalDate? on)
     {
         if (on is null && book.LastClosed is { } last)
         {
             return Read.Of(new PaydayOnPaper(last, true));
         }
 
-        if (on is not null)
+        if (book.Closed.FirstOrDefault(closed => closed.Payday == on) is { } found)
         {
-            Read<LocalDate> date = CommandInput.Date("--on", on);
-            if (!date.Ok)
-            {
-                return Read.Refused<PaydayOnPaper>(date.Fault);
-            }
-
-            if (book.Closed.FirstOrDefault(closed => closed.Payday == date.Value) is { } found)
-            {
-                return Read.Of(new PaydayOnPaper(found, true));
-            }
+            return Read.Of(new PaydayOnPaper(found, true));
         }
 
         Read<RoutineDraft> draft = RunCommand.DraftFor(book, on);

@@ -7,6 +7,7 @@ using Payday.Calculators;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using Payday.Json;
+using Payday.Reports;
 using Payday.Text;
 
 namespace Payday.Commands;
@@ -19,28 +20,26 @@ internal static class PaydaysCommand
     public static Command Build(CommandShell shell)
     {
         var file = new Argument<string?>("FILE") { Description = "Sources and schedules as JSON, - for standard input. Default: the household.", Arity = ArgumentArity.ZeroOrOne };
-        var from = new Option<string>("--from") { Description = "The first date.", HelpName = "DATE", Required = true };
-        var to = new Option<string>("--to") { Description = "The last date.", HelpName = "DATE", Required = true };
-        var command = new Command("paydays", CommandTree.Help(
+        Option<LocalDate?> from = OptionValues.Date("--from", "The first date.");
+        Option<LocalDate?> to = OptionValues.Date("--to", "The last date.");
+        from.Required = true;
+        to.Required = true;
+        var command = new PaydayCommand(
+            "paydays",
             "List the paydays between two dates, extra ones marked.",
-            "payday paydays --from 2026-01-01 --to 2026-12-31")) { file, from, to };
+            "payday paydays --from 2026-01-01 --to 2026-12-31") { file, from, to };
         return Invocation.Does(command, shell, call =>
         {
-            Read<LocalDate> first = CommandInput.Date("--from", call.Parsed.GetRequiredValue(from));
-            Read<LocalDate> last = CommandInput.Date("--to", call.Parsed.GetRequiredValue(to));
-            if ((first.Fault ?? last.Fault) is { } fault)
+            LocalDate first = call.Parsed.GetValue(from)!.Value;
+            LocalDate last = call.Parsed.GetValue(to)!.Value;
+            if (last < first || Period.Between(first, last, PeriodUnits.Years).Years >= MostYears)
             {
-                return Answer.Because(fault);
-            }
-
-            if (last.Value < first.Value || last.Value > first.Value.PlusYears(MostYears))
-            {
-                return Answer.Because($"--to must be --from or later, and at most {MostYears} years after it.");
+                return new Answer.WrongUse($"--to must be --from or later, and less than {MostYears} years after it.");
             }
 
             return call.Parsed.GetValue(file) is { } path
-                ? CommandInput.WithJson(shell, path, PaydaysFile.Read, input => List(input.Sources, input.Holidays, first.Value, last.Value))
-                : call.OnBook((_, book) => List(book.Household.Sources, book.Household.Settings.Holidays, first.Value, last.Value));
+                ? CommandInput.WithJson(shell, path, PaydaysFile.Read, input => List(input.Sources, input.Holidays, first, last))
+                : call.OnBook((_, book) => List(book.Household.Sources, book.Household.Settings.Holidays, first, last));
         });
     }
 
@@ -51,11 +50,16 @@ internal static class PaydaysCommand
         return new Answer.Done(
             paydays.IsEmpty
                 ? ["There is no payday between these dates."]
-                : [.. paydays.Select(payday => TextColumns.PadRight(DateText.Long(payday.Date), 17)
-                    + string.Join(", ", payday.Sources.Select(source => names[source])) + (payday.IsExtra ? "  (extra payday)" : ""))],
+                : [.. Report.Table(
+                    NumberStyle.CommaPoint,
+                    [new("Payday"), Report.Names("from"), new("")],
+                    paydays.Select(payday => ImmutableArray.Create(
+                        DateText.Long(payday.Date),
+                        string.Join("; ", payday.Sources.Select(source => names[source])),
+                        payday.IsExtra ? "extra payday" : "")))],
             JsonSerializer.Serialize(
                 new PaydaysResult([.. paydays.Select(payday => new PaydayResult(
                     LocalDatePattern.Iso.Format(payday.Date), [.. payday.Sources.Select(source => names[source])], payday.IsExtra))]),
-                ResultJson.Default.PaydaysResult));
+                ResultJson.Readable.PaydaysResult));
     }
 }

@@ -12,7 +12,7 @@ namespace Payday.Commands;
 /// <summary>A routine for scripts.</summary>
 internal static class RoutineJson
 {
-    public static string Of(RoutinePlan plan, bool closed) => JsonSerializer.Serialize(Result(plan, closed), ResultJson.Default.RoutineResult);
+    public static string Of(RoutinePlan plan, bool closed) => JsonSerializer.Serialize(Result(plan, closed), ResultJson.Readable.RoutineResult);
 
     private static RoutineResult Result(RoutinePlan plan, bool closed)
     {
@@ -29,7 +29,8 @@ internal static class RoutineJson
             plan.Bills.Total.ToPlain(),
             [.. plan.Bills.Dues.Select(due => new DueResult(due.Name, Iso(due.Key.Date), due.Amount.ToPlain(), due.Paid))],
             [.. plan.Bills.SetAsides.Select(line => new SetAsideForResult(
-                bills[line.BillId], line.HeldBefore.ToPlain(), line.SetAside.ToPlain(), line.HeldAfter.ToPlain()))],
+                bills[line.BillId], line.HeldBefore.ToPlain(), line.SetAside.ToPlain(), BillsReport.Paid(plan.Bills, line).ToPlain(),
+                (line.HeldAfter - BillsReport.Paid(plan.Bills, line)).ToPlain()))],
             [.. plan.Bills.Late.Select(SetAsideCommand.Late)],
             plan.Debts.Total.ToPlain(),
             [.. plan.Debts.Rows.Select(row => new DebtRowResult(

@@ -6,6 +6,7 @@ using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Store;
+using Payday.Text;
 
 namespace Payday.Commands;
 
@@ -14,44 +15,34 @@ internal static class RunCommand
 {
     public static Command Build(CommandShell shell)
     {
-        var on = new Option<string?>("--on") { Description = "The payday. Default: the first that is not closed.", HelpName = "DATE" };
+        Option<LocalDate?> on = OptionValues.Date("--on", "The payday. Default: the first that is not closed.");
         var accept = new Option<bool>("--accept") { Description = "Take every proposal and close the payday." };
         var income = new Option<string[]>("--income")
         {
             Description = "What really came in; a name that is no source is a one-off. It is kept for the next run.",
             HelpName = "Name=AMOUNT",
         };
-        var command = new Command("run", CommandTree.Help(
+        var command = new PaydayCommand(
+            "run",
             "Show the payday routine, all proposals taken; with --accept close it.",
-            "payday run --income \"Night shifts=1204.55\" --accept")) { on, accept, income };
+            "payday run --income \"Night shifts=1204.55\" --accept") { on, accept, income };
         return Invocation.Does(command, shell, call => call.OnBook((store, book) => Run(
             store, book, call.Parsed.GetValue(on), call.Parsed.GetValue(income) ?? [], call.Parsed.GetValue(accept))));
     }
 
     /// <summary>The draft to go on with: the one begun, or a new one for the first payday not closed.</summary>
-    public static Read<RoutineDraft> DraftFor(Book book, string? on)
+    public static Read<RoutineDraft> DraftFor(Book book, LocalDate? on)
     {
-        if (on is null)
+        if (book.Draft is { } begun && (on is null || on == begun.Payday))
         {
-            if (book.Draft is { } begun)
-            {
-                return Read.Of(begun);
-            }
-
-            Read<LocalDate> next = Routine.Next(book);
-            return next.Ok ? Read.Of(new RoutineDraft(next.Value)) : Read.Refused<RoutineDraft>(next.Fault);
+            return Read.Of(begun);
         }
 
-        Read<LocalDate> date = CommandInput.Date("--on", on);
-        if (!date.Ok)
-        {
-            return Read.Refused<RoutineDraft>(date.Fault);
-        }
-
-        return Read.Of(book.Draft?.Payday == date.Value ? book.Draft : new RoutineDraft(date.Value));
+        Read<LocalDate> date = on is { } named ? Read.Of(named) : Routine.Next(book);
+        return date.Ok ? Read.Of(new RoutineDraft(date.Value)) : Read.Refused<RoutineDraft>(date.Fault);
     }
 
-    private static Answer Run(BookStore store, Book book, string? on, string[] incomes, bool accept)
+    private static Answer Run(BookStore store, Book book, LocalDate? on, string[] incomes, bool accept)
     {
         Read<RoutineDraft> draft = DraftFor(book, on);
         if (!draft.Ok)
@@ -62,7 +53,7 @@ internal static class RunCommand
         Read<RoutineDraft> told = IncomeInput.Apply(book, draft.Value, incomes);
         if (!told.Ok)
         {
-            return Answer.Because(told.Fault);
+            return new Answer.WrongUse(told.Fault);
         }
 
         Read<RoutinePlan> plan = Routine.Plan(book, told.Value);
@@ -83,7 +74,7 @@ internal static class RunCommand
 
         return Shown(plan.Value, closed: false, incomes.Length > 0
             ? "The amounts are kept; close the payday with payday run --accept."
-            : "Close it with payday run --accept; correct an income with --income \"Name=AMOUNT\".");
+            : "Close it with --accept; correct an income with --income \"Name=AMOUNT\".");
     }
 
     private static Answer Close(BookStore store, RoutinePlan plan, bool hasNews)
@@ -109,6 +100,20 @@ internal static class RunCommand
     }
 
     private static Answer.Done Shown(RoutinePlan plan, bool closed, string last) => new(
-        [.. RoutineReport.Lines(plan), "", .. Cautions.Routine, Cautions.Cash, "", last],
+        [.. RoutineReport.Lines(plan), "", .. Cautions.Routine, Cautions.Cash, "", .. Remarks(plan).SelectMany(Report.Prose), last],
         RoutineJson.Of(plan, closed));
+
+    // A misspelt name, or a date too far on, would otherwise go by unseen.
+    private static IEnumerable<string> Remarks(RoutinePlan plan)
+    {
+        foreach (string name in plan.Draft.OneOffs.Keys)
+        {
+            yield return $"! {name} is none of the income sources, so it counts as a one-off on top of them.";
+        }
+
+        if (Routine.Next(plan.Book) is { Ok: true, Value: var next } && next < plan.Period.First)
+        {
+            yield return $"! The payday of {DateText.Long(next)} is left out: it can't be closed after this one.";
+        }
+    }
 }

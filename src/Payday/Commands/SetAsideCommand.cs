@@ -18,10 +18,11 @@ internal static class SetAsideCommand
     {
         var file = new Argument<string>("FILE") { Description = "Paydays and dues as JSON, - for standard input." };
         var mode = new Option<string>("--mode") { Description = "How money is held back: level, or as-they-fall.", HelpName = "MODE", DefaultValueFactory = _ => "level" };
-        mode.AcceptOnlyFromAmong("level", "as-they-fall");
-        var command = new Command("setaside", CommandTree.Help(
+        mode.LimitTo("level", "as-they-fall");
+        var command = new PaydayCommand(
+            "setaside",
             "Plan what each payday sets aside so that every due is held in time.",
-            "payday setaside dues.json")) { file, mode };
+            "payday setaside dues.json") { file, mode };
         return Invocation.Does(command, shell, call => CommandInput.WithJson(
             shell,
             call.Parsed.GetRequiredValue(file),
@@ -39,14 +40,14 @@ internal static class SetAsideCommand
                     [new("Payday"), Report.Amounts("due"), Report.Amounts("set aside"), Report.Amounts("held after")],
                     plan.Rows.Select(row => ImmutableArray.Create(
                         DateText.Long(row.Date), Shown(row.Due), Shown(row.SetAside), Shown(row.HeldAfter)))),
-                .. plan.Late.Select(late => $"! {late.Due.Name}, {DateText.Long(late.Due.Date)}: {Shown(late.Short)} short"),
+                .. plan.Late.SelectMany(late => Report.Prose($"! {late.Due.Name}, {DateText.Long(late.Due.Date)}: {Shown(late.Short)} short")),
             ],
             JsonSerializer.Serialize(
                 new SetAsideResult(
                     [.. plan.Rows.Select(row => new SetAsideRowResult(
                         LocalDatePattern.Iso.Format(row.Date), row.Due.ToPlain(), row.SetAside.ToPlain(), row.HeldAfter.ToPlain()))],
                     [.. plan.Late.Select(Late)]),
-                ResultJson.Default.SetAsideResult));
+                ResultJson.Readable.SetAsideResult));
     }
 
     /// <summary>A late due for a script.</summary>

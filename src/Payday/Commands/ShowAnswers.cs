@@ -30,14 +30,14 @@ internal static class ShowAnswers
             PotsReport.Place(pot),
             (balances[LedgerEnd.InAccount(Job.Pot(pot.Id))] + balances[LedgerEnd.InCash(Job.Pot(pot.Id))]).ToPlain(),
             balances[LedgerEnd.InAccount(Job.KeptBack(pot.Id))].ToPlain(),
-            Target(pot.Job)?.ToPlain()))];
+            PotsReport.Target(pot.Job)?.ToPlain()))];
         return new Answer.Done(
             [.. Report.Table(
                 style,
                 [Report.Names("Pot"), new("kind"), new("held"), Report.Amounts("has"), Report.Amounts("kept back"), Report.Amounts("target")],
                 pots.Select(pot => ImmutableArray.Create(
                     pot.Name, pot.Kind, pot.Held, Shown(book, pot.Balance), Shown(book, pot.KeptBack), pot.Target is { } target ? Shown(book, target) : "")))],
-            JsonSerializer.Serialize(new PotsResult(pots), ResultJson.Default.PotsResult));
+            JsonSerializer.Serialize(new PotsResult(pots), ResultJson.Readable.PotsResult));
     }
 
     public static Answer Bills(Book book, LocalDate today)
@@ -57,8 +57,8 @@ internal static class ShowAnswers
             [.. Report.Table(
                 book.Household.Settings.Numbers,
                 [Report.Names("Bill"), Report.Amounts("amount"), new("next due"), Report.Amounts("held")],
-                bills.Select(bill => ImmutableArray.Create(bill.Name, Shown(book, bill.Amount), bill.NextDue ?? "", Shown(book, bill.Held))))],
-            JsonSerializer.Serialize(new BillsResult(bills), ResultJson.Default.BillsResult));
+                bills.Select(bill => ImmutableArray.Create(bill.Name, Shown(book, bill.Amount), bill.NextDue is { } date ? DateText.Long(LocalDatePattern.Iso.Parse(date).Value) : "none", Shown(book, bill.Held))))],
+            JsonSerializer.Serialize(new BillsResult(bills), ResultJson.Readable.BillsResult));
     }
 
     public static Answer Debts(Book book, LocalDate today) =>
@@ -71,13 +71,22 @@ internal static class ShowAnswers
             "0",
             book.Household.Settings.SurplusOrder);
 
-    public static Answer Year(Book book, int year)
+    public static Answer Year(Book book, LocalDate today)
     {
         NumberStyle style = book.Household.Settings.Numbers;
-        ImmutableArray<MonthSummary> months = MonthSummary.OfYear(book.Ledger, year);
+        int year = today.Year;
+
+        // Months before the household, and months to come, have nothing to say.
+        LocalDate last = book.Ledger.Movements.Select(movement => movement.Date).Append(today).Max();
+        ImmutableArray<MonthSummary> months =
+        [
+            .. MonthSummary.OfYear(book.Ledger, year).Where(month =>
+                month.Month >= book.Household.Start.ToYearMonth() && month.Month <= last.ToYearMonth()),
+        ];
         return new Answer.Done(
             [.. Report.Table(
                 style,
+                ["interest"],
                 [
                     new(year.ToString(CultureInfo.InvariantCulture)), Report.Amounts("came in"), Report.Amounts("bills"),
                     Report.Amounts("debts"), Report.Amounts("interest"), Report.Amounts("pots"), Report.Amounts("owed"),
@@ -89,7 +98,16 @@ internal static class ShowAnswers
                     month.DebtPayments.ToString(style),
                     month.Interest.ToString(style),
                     month.Fills.ToString(style),
-                    month.Owed.ToString(style))))],
+                    month.Owed.ToString(style))),
+                [[
+                    "Year",
+                    Sum(book, months, month => month.CameIn),
+                    Sum(book, months, month => month.Bills),
+                    Sum(book, months, month => month.DebtPayments),
+                    Sum(book, months, month => month.Interest),
+                    Sum(book, months, month => month.Fills),
+                    "",
+                ]])],
             JsonSerializer.Serialize(
                 new YearResult(year, [.. months.Select(month => new MonthResult(
                     month.Month.ToString("uuuu-MM", CultureInfo.InvariantCulture),
@@ -99,7 +117,7 @@ internal static class ShowAnswers
                     month.Interest.ToPlain(),
                     month.Fills.ToPlain(),
                     month.Owed.ToPlain()))]),
-                ResultJson.Default.YearResult));
+                ResultJson.Readable.YearResult));
     }
 
     public static Answer Ledger(Book book)
@@ -115,12 +133,8 @@ internal static class ShowAnswers
             movement.Payday is { } payday ? LocalDatePattern.Iso.Format(payday) : null,
             movement.Reverses))];
         return new Answer.Done(
-            [.. Report.Table(
-                household.Settings.Numbers,
-                [new("", Align.Right), new("date"), new("from"), new("to") { Shrinks = true, MinWidth = 12 }, Report.Amounts("amount")],
-                movements.Select(movement => ImmutableArray.Create(
-                    movement.Number.ToString(CultureInfo.InvariantCulture), movement.Date, movement.From, movement.To, Shown(book, movement.Amount))))],
-            JsonSerializer.Serialize(new LedgerResult(movements), ResultJson.Default.LedgerResult));
+            [.. LedgerReport.Lines(book)],
+            JsonSerializer.Serialize(new LedgerResult(movements), ResultJson.Readable.LedgerResult));
     }
 
     private static string Kind(PotJob job) => job switch
@@ -131,13 +145,8 @@ internal static class ShowAnswers
         _ => "reserve",
     };
 
-    private static Money? Target(PotJob job) => job switch
-    {
-        PotJob.Sinking sinking => sinking.Target,
-        PotJob.Ladder ladder => LadderSteps.SumOf(ladder, ladder.Steps),
-        PotJob.Reserve reserve => reserve.Level,
-        _ => null,
-    };
+    private static string Sum(Book book, IEnumerable<MonthSummary> months, Func<MonthSummary, Money> amount) =>
+        Money.Sum(months.Select(amount), book.Household.Currency).ToString(book.Household.Settings.Numbers);
 
     private static string Shown(Book book, string plain) =>
         Money.ParsePlain(plain, book.Household.Currency).Value.ToString(book.Household.Settings.Numbers);

@@ -10,11 +10,15 @@ internal static class ShowCommand
     {
         var what = new Argument<string?>("WHAT")
         {
+            HelpName = "WHAT",
             Description = "pots, bills, debts, calendar, year or ledger. Default: an overview.",
             Arity = ArgumentArity.ZeroOrOne,
         };
-        what.AcceptOnlyFromAmong("pots", "bills", "debts", "calendar", "year", "ledger");
-        var command = new Command("show", CommandTree.Help("Show the household: an overview, or one part of it.", "payday show pots")) { what };
+        what.LimitTo("pots", "bills", "debts", "calendar", "year", "ledger");
+        var command = new PaydayCommand(
+            "show",
+            "Show the household: an overview, or one part of it.",
+            "payday show pots") { what };
         return Invocation.Does(command, shell, call => call.Parsed.GetValue(what) is { } part
             ? call.OnBook((_, book) => Part(shell, book, part))
             : Overview(call));
@@ -30,7 +34,7 @@ internal static class ShowCommand
         "bills" => ShowAnswers.Bills(book, shell.Today()),
         "debts" => ShowAnswers.Debts(book, shell.Today()),
         "calendar" => CalendarAnswer.Of(book, shell.Today()),
-        "year" => ShowAnswers.Year(book, shell.Today().Year),
+        "year" => ShowAnswers.Year(book, shell.Today()),
         _ => ShowAnswers.Ledger(book),
     };
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
+using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
@@ -14,76 +15,68 @@ namespace Payday.Commands;
 /// <summary><c>payday slip</c>: the paper for the teller, or the filling sheet.</summary>
 internal static class SlipCommand
 {
-    private const int NarrowestPaper = 32;
-    private const int WidestPaper = 80;
-
     public static Command Build(CommandShell shell)
     {
-        var on = new Option<string?>("--on") { Description = "The payday. Default: the last closed one, else the next.", HelpName = "DATE" };
+        Option<LocalDate?> on = OptionValues.Date("--on", "The payday. Default: the last closed one, else the next.");
         var filling = new Option<bool>("--filling") { Description = "The filling sheet: which notes go in which pot for which week." };
-        var width = new Option<string?>("--width") { Description = "Columns of the paper, 32 to 80.", HelpName = "N" };
+        Option<int?> width = OptionValues.Count("--width", "Columns of the paper, 32 to 80.", SlipWish.NarrowestPaper, SlipWish.WidestPaper);
         var pdf = new Option<string?>("--pdf") { Description = "Write a PDF instead.", HelpName = "FILE" };
-        var paper = new Option<string>("--paper") { Description = "The size of the PDF's pages: A6, A4 or letter.", HelpName = "SIZE", DefaultValueFactory = _ => "A6" };
+        var paper = new Option<string?>("--paper") { Description = "The size of the PDF's pages: A6 (default), A4 or letter.", HelpName = "SIZE" };
         var replace = new Option<bool>("--replace") { Description = "Replace the PDF file where it is already there." };
         var print = new Option<string?>("--print") { Description = "Print on a printer of the system, or on its usual one.", HelpName = "PRINTER", Arity = ArgumentArity.ZeroOrOne };
-        var command = new Command("slip", CommandTree.Help(
+        var command = new PaydayCommand(
+            "slip",
             "Show the withdrawal slip, or the filling sheet, as text, as a PDF or on a printer.",
-            "payday slip --filling --pdf filling.pdf --paper letter")) { on, filling, width, pdf, paper, replace, print };
+            "payday slip --filling --pdf filling.pdf --paper letter") { on, filling, width, pdf, paper, replace, print };
         return Invocation.Does(command, shell, call =>
         {
             ParseResult parsed = call.Parsed;
-            bool prints = parsed.GetResult(print) is not null;
-            if (prints && parsed.GetValue(pdf) is not null)
-            {
-                return new Answer.WrongUse("Choose one of --pdf and --print.");
-            }
-
-            Read<PaperSize> size = PaperSize.Parse(parsed.GetValue(paper));
-            Read<int> columns = parsed.GetValue(width) is { } text
-                ? CommandInput.Count("--width", text, NarrowestPaper, WidestPaper)
-                : Read.Of(parsed.GetValue(pdf) is not null && size.Ok ? size.Value.Columns : prints ? 42 : WidestPaper);
-            if ((size.Fault ?? columns.Fault) is { } fault)
-            {
-                return Answer.Because(fault);
-            }
-
-            return call.OnBook((_, book) =>
-            {
-                Read<PaydayOnPaper> found = PaydayOnPaper.Find(book, parsed.GetValue(on));
-                if (!found.Ok)
+            var wish = new SlipWish(
+                parsed.GetValue(filling),
+                parsed.GetValue(width),
+                parsed.GetValue(pdf),
+                parsed.GetValue(paper),
+                parsed.GetValue(replace),
+                parsed.GetResult(print) is not null,
+                parsed.GetValue(print));
+            return wish.Fault is { } fault
+                ? new Answer.WrongUse(fault)
+                : call.OnBook((_, book) =>
                 {
-                    return Answer.Because(found.Fault);
-                }
-
-                Paper laid = parsed.GetValue(filling)
-                    ? FillingSheetLayout.Lay(BankPapers.Filling(book.Household, found.Value.Payday), columns.Value)
-                    : SlipLayout.Lay(BankPapers.Slip(book.Household, found.Value.Payday), columns.Value);
-                string title = parsed.GetValue(filling) ? "Filling sheet" : "Withdrawal";
-                return parsed.GetValue(pdf) is { } path ? Written(laid, path, size.Value!, title, parsed.GetValue(replace))
-                    : prints ? Printed(laid, parsed.GetValue(print))
-                    : new Answer.Done(
-                        [.. laid.Lines, .. found.Value.Closed ? Array.Empty<string>() : ["", "This payday is not closed yet: the figures may still change."]],
-                        Json(book.Household, found.Value));
-            });
+                    Read<PaydayOnPaper> found = PaydayOnPaper.Find(book, parsed.GetValue(on));
+                    return found.Ok ? Make(book.Household, found.Value, wish) : Answer.Because(found.Fault);
+                });
         });
     }
 
-    private static Answer Written(Paper paper, string path, PaperSize size, string title, bool replace)
+    private static Answer Make(Household household, PaydayOnPaper found, SlipWish wish)
     {
-        Read<string> written = OutputFile.Write(path, PdfPaper.Render(paper, size, title), replace);
-        return written.Ok ? Done($"Written to {written.Value}, {size.Name}.") : Answer.Because(
+        Paper laid = wish.Filling
+            ? FillingSheetLayout.Lay(BankPapers.Filling(household, found.Payday), wish.PaperColumns)
+            : SlipLayout.Lay(BankPapers.Slip(household, found.Payday), wish.PaperColumns);
+        string[] still = found.Closed ? [] : ["", "This payday is not closed yet: the figures may still change."];
+        return wish.File is { } file ? Written(laid, file, wish, still)
+            : wish.Prints ? Printed(laid, wish.Printer, still)
+            : new Answer.Done([.. laid.Lines, .. still], Json(household, found));
+    }
+
+    private static Answer Written(Paper paper, string path, SlipWish wish, string[] still)
+    {
+        byte[] pdf = PdfPaper.Render(paper, wish.PaperSize, wish.Filling ? "Filling sheet" : "Withdrawal");
+        Read<string> written = OutputFile.Write(path, pdf, wish.Replace);
+        return written.Ok ? Done($"Written to {written.Value}, {wish.PaperSize.Name}.", still) : Answer.Because(
             written.Fault.Replace("say that it may be replaced", "add --replace", StringComparison.Ordinal));
     }
 
-    private static Answer Printed(Paper paper, string? printer)
+    private static Answer Printed(Paper paper, string? printer, string[] still)
     {
         var lines = new LinePrinter(Environment.GetEnvironmentVariable("PATH"));
         Read<string> printed = lines.Print(paper.Lines, printer, ascii: false);
-        return printed.Ok ? Done($"Handed to the printer. {printed.Value}".TrimEnd()) : Answer.Because(printed.Fault);
+        return printed.Ok ? Done($"Handed to the printer. {printed.Value}".TrimEnd(), still) : Answer.Because(printed.Fault);
     }
 
-    private static Answer.Done Done(string what) => new(
-        [what], JsonSerializer.Serialize(new DoneResult(what), ResultJson.Default.DoneResult));
+    private static Answer.Done Done(string what, string[] still) => new(
+        [what, .. still], JsonSerializer.Serialize(new DoneResult(what), ResultJson.Readable.DoneResult));
 
     private static string Json(Household household, PaydayOnPaper paper)
     {
@@ -102,6 +95,6 @@ internal static class SlipCommand
                     part.Week is { } week ? LocalDatePattern.Iso.Format(week) : null,
                     NoteText.Counts(part.Notes, household.Currency)))],
                 payday.KeptBack.ToDictionary(kept => names.GetValueOrDefault(kept.Key, kept.Key), kept => kept.Value.ToPlain())),
-            ResultJson.Default.SlipResult);
+            ResultJson.Readable.SlipResult);
     }
 }

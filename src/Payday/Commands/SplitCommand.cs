@@ -1,8 +1,11 @@
+using System.Collections.Immutable;
 using System.CommandLine;
+using System.Globalization;
 using System.Text.Json;
 using Payday.Core.Amounts;
 using Payday.Core.Pots;
 using Payday.Json;
+using Payday.Reports;
 
 namespace Payday.Commands;
 
@@ -14,47 +17,50 @@ internal static class SplitCommand
     public static Command Build(CommandShell shell)
     {
         var amount = new Argument<string>("AMOUNT") { Description = "What to divide." };
-        var weeks = new Option<string>("--weeks") { Description = "Over how many weeks.", HelpName = "N", Required = true };
+        Option<int?> weeks = OptionValues.Count("--weeks", "Over how many weeks.", 1, MostWeeks);
+        weeks.Required = true;
         var unit = new Option<string>("--unit") { Description = "The smallest note.", HelpName = "U", Required = true };
         var currency = new Option<string>("--currency") { Description = "The currency, which sets the decimals.", HelpName = "CODE", DefaultValueFactory = _ => "USD" };
-        var command = new Command("split", CommandTree.Help(
+        var command = new PaydayCommand(
+            "split",
             "Divide an amount over weeks in whole notes; what is less than a note is kept back.",
-            "payday split 70 --weeks 4 --unit 10")) { amount, weeks, unit, currency };
+            "payday split 70 --weeks 4 --unit 10") { amount, weeks, unit, currency };
         return Invocation.Does(command, shell, call => Run(
             call.Parsed.GetRequiredValue(amount),
-            call.Parsed.GetRequiredValue(weeks),
+            call.Parsed.GetValue(weeks)!.Value,
             call.Parsed.GetRequiredValue(unit),
             call.Parsed.GetRequiredValue(currency)));
     }
 
-    private static Answer Run(string amountText, string weeksText, string unitText, string code)
+    private static Answer Run(string amountText, int weeks, string unitText, string code)
     {
-        if (!Currency.TryFromCode(code, out Currency currency))
+        if (!Currency.KnownCodes.Contains(code) || !Currency.TryFromCode(code, out Currency currency))
         {
-            return Answer.Because($"--currency {code}: that is no currency known here; write one of {string.Join(", ", Currency.KnownCodes)}.");
+            return new Answer.WrongUse($"--currency {code}: that is no currency known here; write one of {string.Join(", ", Currency.KnownCodes)}.");
         }
 
         Read<Money> amount = CommandInput.Amount("AMOUNT", amountText, currency);
-        Read<int> weeks = CommandInput.Count("--weeks", weeksText, 1, MostWeeks);
         Read<Money> unit = CommandInput.Amount("--unit", unitText, currency);
-        if ((amount.Fault ?? weeks.Fault ?? unit.Fault) is { } fault)
+        if ((amount.Fault ?? unit.Fault) is { } fault)
         {
-            return Answer.Because(fault);
+            return new Answer.WrongUse(fault);
         }
 
         if (unit.Value.IsZero)
         {
-            return Answer.Because("--unit 0: write the value of the smallest note, above zero.");
+            return new Answer.WrongUse("--unit 0: write the value of the smallest note, above zero.");
         }
 
-        WeekShares split = WeekSplit.Split(amount.Value, weeks.Value, unit.Value);
+        WeekShares split = WeekSplit.Split(amount.Value, weeks, unit.Value);
         return new Answer.Done(
-            [
-                .. split.Shares.Select((share, i) => $"week {i + 1}: {share.ToPlain()}"),
-                $"kept back: {split.KeptBack.ToPlain()}",
-            ],
+            [.. Report.Table(
+                NumberStyle.CommaPoint,
+                [new("Week"), Report.Amounts("amount")],
+                split.Shares.Select((share, i) => ImmutableArray.Create(
+                    (i + 1).ToString(CultureInfo.InvariantCulture), share.ToString(NumberStyle.CommaPoint))),
+                [["Kept back", split.KeptBack.ToString(NumberStyle.CommaPoint)]])],
             JsonSerializer.Serialize(
                 new SplitResult([.. split.Shares.Select(share => share.ToPlain())], split.KeptBack.ToPlain()),
-                ResultJson.Default.SplitResult));
+                ResultJson.Readable.SplitResult));
     }
 }

@@ -1,3 +1,5 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
 using System.Text.Json.Serialization;
 
 namespace Payday.Json;
@@ -18,4 +20,12 @@ namespace Payday.Json;
 [JsonSerializable(typeof(YearResult))]
 [JsonSerializable(typeof(CalendarResult))]
 [JsonSerializable(typeof(DoneResult))]
-internal sealed partial class ResultJson : JsonSerializerContext;
+internal sealed partial class ResultJson : JsonSerializerContext
+{
+    /// <summary>The answers as a person would write them: an apostrophe or an umlaut is no escape. It goes to a shell, never into a web page.</summary>
+    public static ResultJson Readable { get; } = new(new JsonSerializerOptions
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    });
+}

@@ -29,8 +29,8 @@ internal sealed record IncomeResult(string Name, string Expected, string Amount)
 /// <summary>A bill due in the period.</summary>
 internal sealed record DueResult(string Bill, string Date, string Amount, bool Paid);
 
-/// <summary>What is set aside for a bill.</summary>
-internal sealed record SetAsideForResult(string Bill, string Before, string SetAside, string After);
+/// <summary>What is set aside for a bill: before, what is added and what was paid from it, and after.</summary>
+internal sealed record SetAsideForResult(string Bill, string Before, string SetAside, string Paid, string After);
 
 /// <summary>A debt in a routine.</summary>
 internal sealed record DebtRowResult(string Name, string? Due, string Balance, string Interest, string Minimum, string Payment, string NewBalance);

@@ -14,16 +14,18 @@ internal static class BillsReport
     {
         BillsStep bills = plan.Bills;
         string mode = bills.Mode == SetAsideMode.Level ? "set aside level" : "set aside as they fall";
-        IEnumerable<string> dues = bills.Dues.IsEmpty ? ["Nothing is due in this period."] : Dues(bills, style);
+        string until = DateText.Short(plan.Period.Last);
+        IEnumerable<string> dues = bills.Dues.IsEmpty ? [$"Nothing is due until {until}."] : Dues(bills, style, until);
+        IEnumerable<string> held = bills.SetAsides.IsEmpty ? [] : ["", .. SetAsides(bills, style)];
         IEnumerable<string> eased = bills.Total < bills.Planned
-            ? [$"It doesn't fit: {(bills.Planned - bills.Total).ToString(style)} less than planned is set aside for later bills."]
+            ? [$"! It doesn't fit: {(bills.Planned - bills.Total).ToString(style)} less than planned is set aside for later bills."]
             : [];
-        return [.. Report.Heading("2 Bills", mode), .. dues, "", .. SetAsides(bills, style), .. eased, .. Late(bills, style)];
+        return [.. Report.Heading("2 Bills", mode), .. dues, .. held, .. eased, .. Late(bills, style)];
     }
 
-    private static IEnumerable<string> Dues(BillsStep bills, NumberStyle style) => Report.Table(
+    private static IEnumerable<string> Dues(BillsStep bills, NumberStyle style, string until) => Report.Table(
         style,
-        [Report.Names("Due in this period"), new("on"), Report.Amounts("amount"), new("")],
+        [Report.Names($"Due until {until}"), new("on"), Report.Amounts("amount"), new("")],
         bills.Dues.Select(due => ImmutableArray.Create(
             due.Name,
             DateText.Weekday(due.Key.Date),
@@ -31,22 +33,34 @@ internal static class BillsReport
             due.Paid ? "paid" : "held until due")),
         [["Due", "", bills.Due.ToString(style), ""]]);
 
-    private static IEnumerable<string> SetAsides(BillsStep bills, NumberStyle style) => Report.Table(
-        style,
-        [Report.Names("Held in the account"), Report.Amounts("held"), Report.Amounts("set aside"), Report.Amounts("now"), new("next")],
-        bills.SetAsides.Select(line => ImmutableArray.Create(
-            line.Name,
-            line.HeldBefore.ToString(style),
-            line.SetAside.ToString(style),
-            line.HeldAfter.ToString(style),
-            line.NextDue is { } date ? $"{line.NextAmount.ToString(style)} on {DateText.Short(date)}" : "")),
-        [["Set aside today", bills.Held.ToString(style), bills.Total.ToString(style), (bills.Held + bills.Total).ToString(style), ""]]);
+    private static IEnumerable<string> SetAsides(BillsStep bills, NumberStyle style)
+    {
+        Money paid = PaidOf(bills, bills.Dues);
+        return Report.Table(
+            style,
+            ["next"],
+            [Report.Names("Held in the account"), Report.Amounts("before"), Report.Amounts("set aside"), Report.Amounts("paid"), Report.Amounts("now"), new("next")],
+            bills.SetAsides.Select(line => ImmutableArray.Create(
+                line.Name,
+                line.HeldBefore.ToString(style),
+                line.SetAside.ToString(style),
+                Paid(bills, line) is { IsZero: false } gone ? gone.ToString(style) : "",
+                (line.HeldAfter - Paid(bills, line)).ToString(style),
+                line.NextDue is { } date ? $"{line.NextAmount.ToString(style)} on {DateText.Short(date)}" : "")),
+            [["Together", bills.Held.ToString(style), bills.Total.ToString(style), paid.ToString(style), (bills.Held + bills.Total - paid).ToString(style), ""]]);
+    }
+
+    /// <summary>What has been paid of a bill's dues, so that it is held no more.</summary>
+    public static Money Paid(BillsStep bills, SetAsideLine line) => PaidOf(bills, bills.Dues.Where(due => due.Key.BillId == line.BillId));
+
+    private static Money PaidOf(BillsStep bills, IEnumerable<DueRow> dues) =>
+        Money.Sum(dues.Where(due => due.Paid).Select(due => due.Amount), bills.Total.Currency);
 
     private static IEnumerable<string> Late(BillsStep bills, NumberStyle style) => bills.Late.IsEmpty
         ? []
         :
         [
             "! With the pay expected, these can't be paid in full in time:",
-            .. bills.Late.Select(late => $"  {late.Due.Name}, {DateText.Long(late.Due.Date)}: {late.Short.ToString(style)} short of {late.Due.Amount.ToString(style)}"),
+            .. bills.Late.SelectMany(late => Report.Prose($"  {late.Due.Name}, {DateText.Long(late.Due.Date)}: {late.Short.ToString(style)} short of {late.Due.Amount.ToString(style)}")),
         ];
 }

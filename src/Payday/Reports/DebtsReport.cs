@@ -17,6 +17,7 @@ internal static class DebtsReport
             ? ["No debts."]
             : Report.Table(
                 style,
+                ["rate", "interest"],
                 [
                     Report.Names("Debt"), new("due"), new("rate", Align.Right), Report.Amounts("balance"),
                     Report.Amounts("interest"), Report.Amounts("minimum"), Report.Amounts("pay"), Report.Amounts("then"),
@@ -33,7 +34,7 @@ internal static class DebtsReport
                 [["Paid", "", "", "", "", "", plan.Debts.Total.ToString(style), ""]]),
         .. plan.Surplus.Without.Never
             .Select(id => plan.Debts.Rows.First(row => row.DebtId == id))
-            .Select(row => $"! {row.Name} never ends at its minimum. Pay more on it, or talk to the lender."),
+            .SelectMany(row => Report.Prose($"! {row.Name} never ends at its minimum. Pay more on it, or talk to the lender.")),
     ];
 
     /// <summary>A yearly rate, e.g. 19.99 %.</summary>

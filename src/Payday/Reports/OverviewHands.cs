@@ -29,7 +29,7 @@ internal static class OverviewHands
 
         if (plan.Value.LeftToPlace.IsNegative)
         {
-            yield return $"The next payday is {(-plan.Value.LeftToPlace).ToString(style)} short.";
+            yield return $"The next payday is {(-plan.Value.LeftToPlace).ToString(style)} short; look at its routine.";
         }
 
         foreach (LateDue late in plan.Value.Bills.Late)

@@ -14,24 +14,38 @@ internal static class PotsReport
     public static IEnumerable<string> Step(RoutinePlan plan, NumberStyle style) =>
     [
         .. Report.Heading("4 Pots"),
-        .. Report.Table(
+        .. plan.Pots.Rows.IsEmpty ? ["No pots."] : Rows(plan.Pots, style),
+        .. plan.Pots.Cut.IsPositive
+            ? [$"! It doesn't fit: the proposals are {plan.Pots.Cut.ToString(style)} less than the pots ask for."]
+            : Array.Empty<string>(),
+    ];
+
+    // Until a fill is changed the proposals are the fills, and names and reasons have more use for the room.
+    private static IEnumerable<string> Rows(PotsStep pots, NumberStyle style)
+    {
+        bool changed = pots.Rows.Any(row => row.Changed);
+        ImmutableArray<string> Cells(string name, string held, string has, string proposed, string fill, string why) =>
+            changed ? [name, held, has, proposed, fill, why] : [name, held, has, fill, why];
+
+        ImmutableArray<TextColumn> columns =
+        [
+            Report.Names("Pot"), new("held"), Report.Amounts("has now"),
+            .. changed ? [Report.Amounts("proposed")] : Array.Empty<TextColumn>(),
+            Report.Amounts("fill"), new("why"),
+        ];
+        return Report.Table(
             style,
-            [
-                Report.Names("Pot"), new("held"), Report.Amounts("has now"), Report.Amounts("proposed"),
-                Report.Amounts("fill"), new("why"),
-            ],
-            plan.Pots.Rows.Select(row => ImmutableArray.Create(
+            ["held", "why"],
+            columns,
+            pots.Rows.Select(row => Cells(
                 row.Pot.Name,
                 Place(row.Pot),
                 row.HasNow.ToString(style),
                 row.Proposed.ToString(style),
                 Report.Marked(row.Fill.ToString(style), row.Changed),
                 row.Why)),
-            [["Filled", "", "", "", plan.Pots.Total.ToString(style), ""]]),
-        .. plan.Pots.Cut.IsPositive
-            ? [$"! It doesn't fit: the proposals are {plan.Pots.Cut.ToString(style)} less than the pots ask for."]
-            : Array.Empty<string>(),
-    ];
+            [Cells("Filled", "", "", "", pots.Total.ToString(style), "")]);
+    }
 
     /// <summary>Where a pot is held, in a word.</summary>
     public static string Place(Pot pot) => pot.Held == Held.InCash ? "cash" : "account";

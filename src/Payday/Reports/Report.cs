@@ -19,10 +19,49 @@ internal static class Report
         NumberStyle style,
         ImmutableArray<TextColumn> columns,
         IEnumerable<ImmutableArray<string>> rows,
+        params ImmutableArray<ImmutableArray<string>> totals) => Table(style, [], columns, rows, totals);
+
+    /// <summary>A table that can do without some columns where amounts are so long that it would be too wide.</summary>
+    /// <param name="style">How numbers are written.</param>
+    /// <param name="spare">The headers of those columns, the first to go first; they have no totals.</param>
+    /// <param name="columns">All columns.</param>
+    /// <param name="rows">One cell for each column.</param>
+    /// <param name="totals">Rows under a rule of their own.</param>
+    public static IEnumerable<string> Table(
+        NumberStyle style,
+        ReadOnlySpan<string> spare,
+        ImmutableArray<TextColumn> columns,
+        IEnumerable<ImmutableArray<string>> rows,
         params ImmutableArray<ImmutableArray<string>> totals)
     {
-        TextTableLines lines = new TextTable(columns, [.. rows], totals, decimalMark: style.DecimalMark).Lay(Width);
-        return [.. lines.Header, .. lines.Rows, .. lines.Totals];
+        ImmutableArray<ImmutableArray<string>> body = [.. rows];
+        var table = new TextTable(columns, body, totals, decimalMark: style.DecimalMark);
+        if (table.NarrowestWidth <= Width || spare.IsEmpty)
+        {
+            return table.Lay(Width).All;
+        }
+
+        string goes = spare[0];
+        int at = columns.ToList().FindIndex(column => column.Header == goes);
+        return Table(
+            style,
+            spare[1..],
+            columns.RemoveAt(at),
+            body.Select(row => row.RemoveAt(at)),
+            [.. totals.Select(row => row.RemoveAt(at))]);
+    }
+
+    /// <summary>A sentence, in lines where it is too long for one; what goes on stands two columns further in.</summary>
+    public static IEnumerable<string> Prose(string text)
+    {
+        string clean = CleanText.OneLine(text);
+        if (TextColumns.Width(clean) <= Width)
+        {
+            return [clean];
+        }
+
+        string lead = clean[..^clean.TrimStart(' ').Length];
+        return TextWrap.Lines(clean, Width - lead.Length - 2).Select((line, i) => (i == 0 ? lead : lead + "  ") + line);
     }
 
     /// <summary>A column of amounts.</summary>

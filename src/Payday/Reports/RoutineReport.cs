@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Humanizer;
+using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Routines;
@@ -14,11 +15,10 @@ internal static class RoutineReport
     public static IEnumerable<string> Lines(RoutinePlan plan)
     {
         NumberStyle style = plan.Book.Household.Settings.Numbers;
-        int fillDays = plan.Period.FillDays(plan.Book.Household.Settings.FillDay).Length;
-        string covers = $"covers {DateText.Short(plan.Period.First)} to {DateText.Short(plan.Period.Last)}, {"fill day".ToQuantity(fillDays)}";
+        string extra = plan.Payday.IsExtra ? " (extra payday)" : "";
         return
         [
-            .. Report.Heading($"Payday of {DateText.Long(plan.Period.First)}{(plan.Payday.IsExtra ? " (extra payday)" : "")}", covers),
+            .. Report.Heading($"Payday of {DateText.Long(plan.Period.First)}{extra}", Covers(plan)),
             "",
             .. IncomeLines(plan.Income, style),
             "",
@@ -44,9 +44,15 @@ internal static class RoutineReport
             + $" - {plan.Debts.Total.ToString(style)} debts - {plan.Pots.Total.ToString(style)} pots"
             + $" - {plan.Surplus.Placed.ToString(style)} placed";
         string left = $"= {plan.LeftToPlace.ToString(style)} left to place" + (plan.LeftToPlace.IsZero ? ": all placed" : "");
-        yield return new string('-', Report.Width);
-        yield return sum;
-        yield return TextColumns.PadLeft(left, Report.Width);
+        return [new string('-', Report.Width), .. Report.Prose(sum), TextColumns.PadLeft(left, Report.Width)];
+    }
+
+    private static string Covers(RoutinePlan plan)
+    {
+        (LocalDate first, LocalDate last) = (plan.Period.First, plan.Period.Last);
+        int fillDays = plan.Period.FillDays(plan.Book.Household.Settings.FillDay).Length;
+        return "covers " + (first == last ? "this day" : $"{DateText.Short(first)} to {DateText.Short(last)}")
+            + (fillDays == 0 ? ", no fill day" : $", {"fill day".ToQuantity(fillDays)}");
     }
 
     private static IEnumerable<string> IncomeLines(IncomeStep income, NumberStyle style) =>

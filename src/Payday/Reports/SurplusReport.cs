@@ -26,9 +26,9 @@ internal static class SurplusReport
             yield return $"  {placement.Amount.ToString(style)} {Target(plan, placement)}";
         }
 
-        foreach (string line in Effects(surplus, style))
+        foreach (string line in Effects(surplus, style).SelectMany(line => Report.Prose("  " + line)))
         {
-            yield return "  " + line;
+            yield return line;
         }
     }
 
@@ -53,7 +53,7 @@ internal static class SurplusReport
         Money saved = surplus.Without.Interest - surplus.With.Interest;
         if (saved.IsPositive && surplus.Without.Never.Length == surplus.With.Never.Length)
         {
-            yield return $"It saves {saved.ToString(style)} of interest (paying the minimums; the lender's statement decides).";
+            yield return $"It saves {saved.ToString(style)} of interest while the minimums are paid.";
         }
     }
 
@@ -68,9 +68,9 @@ internal static class SurplusReport
 
     private static IEnumerable<string> Shortfall(RoutinePlan plan, NumberStyle style) =>
     [
-        $"! {(-plan.Surplus.Before).ToString(style)} is missing, with every pot that was not set by hand at its floor.",
-        .. plan.Unpayable.Select(unpaid =>
-            $"  {unpaid.Obligation.Name}, {DateText.Long(unpaid.Obligation.Due)}: {unpaid.Short.ToString(style)} short of {unpaid.Obligation.Amount.ToString(style)}"),
+        .. Report.Prose($"! {(-plan.Surplus.Before).ToString(style)} is missing, with every pot that was not set by hand at its floor."),
+        .. plan.Unpayable.SelectMany(unpaid => Report.Prose(
+            $"  {unpaid.Obligation.Name}, {DateText.Long(unpaid.Obligation.Due)}: {unpaid.Short.ToString(style)} short of {unpaid.Obligation.Amount.ToString(style)}")),
         .. Cautions.CannotPay,
     ];
 

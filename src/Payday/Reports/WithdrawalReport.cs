@@ -18,6 +18,11 @@ internal static class WithdrawalReport
         string from = plan.Book.Household.Settings.Bank is CashSource.Machine ? "from a machine" : "from a teller";
         string reused = step.Plan.ReusedTotal.IsZero ? "" : $", {step.Plan.ReusedTotal.ToString(style)} reused";
         string best = step.Plan.Proven ? " (fewest notes, proven)" : " (not proven to be the fewest)";
+        if (step.Pots.IsEmpty)
+        {
+            return [.. Report.Heading("6 Withdrawal", from), "No cash is needed."];
+        }
+
         return
         [
             .. Report.Heading("6 Withdrawal", from),
@@ -25,8 +30,8 @@ internal static class WithdrawalReport
                 style,
                 [Report.Names("Pot"), new("week of"), .. notes.Select(note => new TextColumn(NoteText.Value(note, step.Plan.Currency), Align.Right)), Report.Amounts("amount"), Report.Amounts("kept back")],
                 step.Pots.SelectMany(row => Rows(row, notes, style))),
-            $"{step.Plan.WithdrawTotal.ToString(style)} withdrawn{reused}, {step.KeptBack.ToString(style)} kept back; {"note".ToQuantity(step.Plan.NoteCount)}{best}.",
-            .. step.Plan.Faults.Select(fault => "! " + fault.Sentence(style)),
+            .. Report.Prose($"{step.Plan.WithdrawTotal.ToString(style)} withdrawn{reused}, {step.KeptBack.ToString(style)} kept back; {"note".ToQuantity(step.Plan.NoteCount)}{best}."),
+            .. step.Plan.Faults.SelectMany(fault => Report.Prose("! " + fault.Sentence(style))),
         ];
     }
 

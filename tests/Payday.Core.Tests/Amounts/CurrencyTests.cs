@@ -34,7 +34,7 @@ public class CurrencyTests
     public void Default_IsNoCurrency()
     {
         Assert.Equal("XXX", default(Currency).Code);
-        Assert.Equal(Currency.FromCode("XXX"), default);
+        Assert.False(Currency.TryFromCode("XXX", out _));
         Assert.Equal(1, default(Currency).MinorPerUnit);
         Assert.DoesNotContain("XXX", Currency.KnownCodes);
     }

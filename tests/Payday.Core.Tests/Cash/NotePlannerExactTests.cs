@@ -25,6 +25,22 @@ public sealed class NotePlannerExactTests
     }
 
     [Theory]
+    [InlineData(new long[] { 1, 2, 5, 10, 20, 50, 100 })]
+    [InlineData(new long[] { 5, 10, 20, 50, 100, 200, 500 })]
+    [InlineData(new long[] { 20, 50, 100, 200, 500, 1000 })]
+    [InlineData(new long[] { 5, 20, 50, 100 })]
+    public void Plan_OnePotAndManyNotesOnHand_MatchesTheSolver(long[] system)
+    {
+        for (int seed = 0; seed < 50; seed++)
+        {
+            NoteRequest request = RandomRequests.Large(seed, system, pots: 1);
+            NotePlan plan = NotePlanner.Plan(request);
+            Assert.True(plan.Proven);
+            Assert.Equal(CpSatNotes.Best(request), PlanRank.Of(plan));
+        }
+    }
+
+    [Theory]
     [InlineData(1)]
     [InlineData(2)]
     [InlineData(3)]

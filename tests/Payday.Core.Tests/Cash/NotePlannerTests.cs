@@ -62,7 +62,7 @@ public sealed class NotePlannerTests
         NoteFault fault = Assert.Single(plan.Faults);
         Assert.Equal((NoteFaultKind.TopNote, "coins", Units(2), Units(5)), (fault.Kind, fault.Pot, fault.Wished, fault.Possible));
         Assert.Equal(
-            "coins takes no note above 2.00 but the smallest to be had is 5.00; raise its top note.",
+            "coins takes no note above 2.00 but the smallest to be had is 5.00; raise its top note or keep it in the account.",
             fault.Sentence(NumberStyle.CommaPoint));
     }
 
@@ -116,6 +116,26 @@ public sealed class NotePlannerTests
         Assert.Equal(Units(10), plan.KeptBackTotal);
         Assert.Equal("20x2", plan.Withdraw.Text());
         Assert.Equal("10x1", plan.Reused.Text());
+    }
+
+    [Fact]
+    public void Plan_TopNoteThatNotesOnHandMeet_IsNotNamed()
+    {
+        NoteRequest request = Teller(UsNotes, Part("coins", 12, top: 2), Part("more", 4, top: 2)) with { OnHand = OnHand((2, 7)) };
+        NotePlan plan = NotePlanner.Plan(request);
+        Assert.Equal(["2x6", "2x1"], plan.Parts.Select(part => part.Notes.Text()));
+        Assert.Equal("more", Assert.Single(plan.Faults).Pot);
+    }
+
+    [Fact]
+    public void Plan_KeptBackBesideSmallMoney_IsNotCountedAsSmall()
+    {
+        // One of them can be paid 50, 20 and the 5, which is 25 in small notes; the other only three twenties.
+        NotePart[] parts = [Part("a", 75, small: (20, 25)), Part("b", 75, small: (20, 25))];
+        NotePlan plan = NotePlanner.Plan(Teller(Notes(50, 20), parts) with { OnHand = OnHand((5, 1)) });
+        Assert.Equal(Units(15), plan.KeptBackTotal);
+        Assert.Empty(plan.Faults);
+        Assert.True(plan.Proven);
     }
 
     [Fact]

@@ -30,7 +30,7 @@ internal static class RandomRequests
         [20],
     ];
 
-    /// <summary>A request with few parts and all sorts of wishes.</summary>
+    /// <summary>A request with few parts, each of its own pot, and all sorts of wishes.</summary>
     public static NoteRequest Small(int seed)
     {
         Random random = new(seed);
@@ -59,7 +59,10 @@ internal static class RandomRequests
             notes = notes.RemoveAt(random.Next(notes.Length));
         }
 
-        return new NoteRequest(notes, hand.ToImmutable(), new CashSource.Teller(), parts);
+        CashSource source = random.Next(4) == 0
+            ? new CashSource.Machine(notes[random.Next(notes.Length)..], null)
+            : new CashSource.Teller();
+        return new NoteRequest(notes, hand.ToImmutable(), source, parts);
     }
 
     /// <summary>A large household: pots of five weeks each with the wishes of their pot, and 200 notes on hand.</summary>

@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Calendar;
+using Payday.Core.Cash;
 using Payday.Core.Households;
 using Payday.Core.Routines;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -125,6 +126,18 @@ public class RoutineTests
         Assert.Equal([Usd(35), Usd(30)], food.Weeks.Select(week => week.Amount));
         Assert.Equal([Friday6March, new LocalDate(2026, 3, 13)], food.Weeks.Select(week => week.Week!.Value));
         Assert.Equal(Usd(1.80m), food.KeptBack);
+    }
+
+    [Fact]
+    public void Plan_LessThanANote_IsKeptBackWithoutAWish()
+    {
+        var wishes = new NoteWishes(Usd(20), new SmallMoney(Usd(5), Usd(10)));
+        Household home = Bare with { Pots = [CashPot("Fares", 2.20m) with { Notes = wishes }] };
+
+        WithdrawalStep step = Plan(home).Withdrawal;
+
+        Assert.Equal(Usd(4.40m), step.KeptBack);
+        Assert.Empty(step.Plan.Faults);
     }
 
     [Fact]

@@ -123,6 +123,28 @@ public sealed class HouseholdFileFaultTests
         Assert.Equal(["sources, line 2: A household needs at least one income source; add who pays, and when."], Faults(Json));
     }
 
+    [Theory]
+    [InlineData("KWD", "notes, line 1: The notes of KWD are not known here; add those in use, such as [\"20\", \"10\"].")]
+    [InlineData("QQQ", null)]
+    public void Read_NotesLeftOutOfACurrencyWithoutUsualOnes_AsksForThemUnlessTheCurrencyItselfIsWrong(string currency, string? expected)
+    {
+        string json = $$"""
+            {"version": 1, "name": "Reed house", "start": "2026-03-05", "currency": "{{currency}}",
+             "fillDay": "Friday", "holidays": "none",
+             "sources": [{"name": "Wage", "schedule": {"kind": "dates", "dates": []}, "shift": "none", "expected": "0"}]}
+            """;
+
+        string fault = Assert.Single(Faults(json));
+        if (expected is null)
+        {
+            Assert.StartsWith("currency, line 1: \"QQQ\" is not known here", fault, StringComparison.Ordinal);
+        }
+        else
+        {
+            Assert.Equal(expected, fault);
+        }
+    }
+
     [Fact]
     public void Read_ALadderTooLargeToCount_IsRefused()
     {

@@ -59,13 +59,13 @@ public sealed class HouseholdFileReadTests
     public void Read_OnlyWhatIsRequired_TakesTheDefaults()
     {
         Household household = Sound("""
-            {"version": 1, "name": "  Reed house ", "start": "2026-03-05", "currency": "JPY", "notes": ["1000", "10000", "5000"],
+            {"version": 1, "name": "  Reed house ", "start": "2026-03-05", "currency": "JPY", "notes": ["1000", "10000", "500"], "coins": [],
              "fillDay": "Saturday", "holidays": "none",
              "sources": [{"name": "Wage", "schedule": {"kind": "dates", "dates": []}, "shift": "none", "expected": "0"}]}
             """);
 
         Assert.Equal("Reed house", household.Name);
-        Assert.Equal([10_000L, 5_000L, 1_000L], household.Settings.Cash.Notes.Select(note => note.MinorUnits));
+        Assert.Equal([10_000L, 1_000L, 500L], household.Settings.Cash.Notes.Select(note => note.MinorUnits));
         Assert.Empty(household.Settings.Cash.Coins);
         Assert.Equal(SetAsideMode.Level, household.Settings.SetAsides);
         Assert.IsType<CashSource.Teller>(household.Settings.Bank);
@@ -76,6 +76,38 @@ public sealed class HouseholdFileReadTests
         Assert.Equal("wage", Assert.Single(household.Sources).Id);
         Assert.Empty(household.Bills);
         Assert.Empty(household.Pots);
+    }
+
+    [Theory]
+    [InlineData("", "100 50 20 10 5 1", "0.25 0.10 0.05 0.01")]
+    [InlineData("\"notes\": [\"20\", \"5\"],", "20 5", "0.25 0.10 0.05 0.01")]
+    [InlineData("\"notes\": [\"20\", \"0.25\"],", "20 0.25", "0.10 0.05 0.01")]
+    [InlineData("\"coins\": [\"1\"],", "100 50 20 10 5 1", "1")]
+    [InlineData("\"coins\": [],", "100 50 20 10 5 1", "")]
+    public void Read_NotesOrCoinsLeftOut_TakesTheUsualOnesOfTheCurrency(string written, string notes, string coins)
+    {
+        Household household = Sound($$"""
+            {"version": 1, "name": "Reed house", "start": "2026-03-05", "currency": "USD", {{written}}
+             "fillDay": "Saturday", "holidays": "none",
+             "sources": [{"name": "Wage", "schedule": {"kind": "dates", "dates": []}, "shift": "none", "expected": "0"}]}
+            """);
+
+        Assert.Equal(Values(notes), household.Settings.Cash.Notes);
+        Assert.Equal(Values(coins), household.Settings.Cash.Coins);
+        Assert.Contains("\"notes\": [", HouseholdFile.Write(household), StringComparison.Ordinal);
+        Assert.Contains("\"coins\": [", HouseholdFile.Write(household), StringComparison.Ordinal);
+
+        static Money[] Values(string text) =>
+            [.. text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(value => Cents((long)(decimal.Parse(value, System.Globalization.CultureInfo.InvariantCulture) * 100)))];
+    }
+
+    [Fact]
+    public void Read_NotesLeftOut_ChecksTheRestAgainstTheUsualOnes()
+    {
+        JsonReading<Household> reading = HouseholdFile.Read(SmallHousehold.With("\"notes\": [\n    \"100\",\n    \"20\",\n    \"5\"\n  ],", "")
+            .Replace("\"topNote\": \"20\"", "\"topNote\": \"2\"", StringComparison.Ordinal));
+
+        Assert.Equal("There is no note of 2 in use; write one of 100, 50, 20, 10, 5, 1.", Assert.Single(reading.Faults).Sentence);
     }
 
     [Fact]

@@ -13,9 +13,11 @@ internal static class ChainSearch
     private const int Bound = 400;
 
     /// <summary>Solves a problem whose goals can be paid in full, or returns null if the notes on hand don't suffice.</summary>
-    public static NoteChoice? Solve(ChainSystem system, NoteProblem problem)
+    /// <param name="system">The chain of the problem's values.</param>
+    /// <param name="problem">The problem.</param>
+    /// <param name="costs">What notes of each value cost.</param>
+    public static NoteChoice? Solve(ChainSystem system, NoteProblem problem, NoteCost[] costs)
     {
-        NoteCost[] costs = NoteCost.Of(problem);
         Dictionary<NoteGoal, ChainOption[]> known = [];
         ChainOption[][] all = [.. problem.Goals.Select(OptionsOf)];
         PriorityQueue<Node, (long Cost, int Order)> open = new();
@@ -38,8 +40,10 @@ internal static class ChainSearch
             int part = Culprit(node, chosen, level);
             ChainOption[] options = node.Options[part];
             ChainOption taken = chosen[part] ?? options[0];
-            Push(Replace(node.Options, part, [taken]));
-            Push(Replace(node.Options, part, [.. options.Where(option => option != taken)]));
+            Push(Replace(node.Options, i => i == part, [taken]));
+
+            // Parts with the same open options can change places: if this one doesn't take it, none of them does.
+            Push(Replace(node.Options, i => node.Options[i] == options, [.. options.Where(option => option != taken)]));
         }
 
         return null;
@@ -59,7 +63,7 @@ internal static class ChainSearch
         {
             if (ChainRelaxation.Solve(system, problem, costs, options) is { } plan)
             {
-                open.Enqueue(new Node(options, plan), (plan.Cost, made++));
+                open.Enqueue(new Node(options, plan), (plan.Cost, -made++));
             }
         }
     }
@@ -125,12 +129,8 @@ internal static class ChainSearch
         return culprit;
     }
 
-    private static ChainOption[][] Replace(ChainOption[][] options, int part, ChainOption[] with)
-    {
-        ChainOption[][] replaced = [.. options];
-        replaced[part] = with;
-        return replaced;
-    }
+    private static ChainOption[][] Replace(ChainOption[][] options, Func<int, bool> where, ChainOption[] with) =>
+        [.. options.Select((open, part) => where(part) ? with : open)];
 
     private sealed record Node(ChainOption[][] Options, ChainRelaxation Plan);
 }

@@ -7,11 +7,14 @@ namespace Payday.Core.Cash.Planning;
 /// <param name="Kind">The kind of part that has it.</param>
 internal sealed record FrontState(long Loose, long[] Least, FrontState? Before, int Kind)
 {
-    /// <summary>Whether every plan this other state allows is allowed by this one.</summary>
-    /// <remarks>Two loose notes more are a pair that this state may have anyway.</remarks>
+    /// <summary>Whether every plan that another state allows is allowed by this one.</summary>
+    /// <param name="other">
+    /// A state with as many loose notes or two, four, ... more or fewer: two loose notes more are a pair that this state
+    /// may have anyway.
+    /// </param>
     public bool Covers(FrontState other)
     {
-        if (Loose > other.Loose || ((other.Loose - Loose) & 1) == 1)
+        if (Loose > other.Loose)
         {
             return false;
         }

@@ -2,21 +2,52 @@ namespace Payday.Core.Cash.Planning;
 
 /// <summary>The note plan for any note values.</summary>
 /// <remarks>
+/// <para>
 /// Part by part, for each set of notes on hand used up so far the best plan is kept: least small money missing,
 /// least kept back, fewest notes. What is reused follows from the set. That is exact; only the number of sets is
 /// bounded, beyond which the best are kept and nothing is proven. With nothing on hand there is one set, and
 /// the parts are independent.
+/// </para>
+/// <para>
+/// First it is supposed that of the values that can be fetched all notes on hand get used. That leaves only the
+/// others to keep count of, and no plan reuses more: if the plan so found uses them all, it is the best.
+/// </para>
 /// </remarks>
 internal static class GeneralSearch
 {
-    private const int MostStates = 20_000;
-    private const int MostWays = 5_000;
+    private const int MostStates = 2_000;
+    private const int MostWays = 1_000;
 
     /// <summary>Solves a problem; goals that can't be paid in full are paid as far as possible.</summary>
     public static NoteChoice Solve(NoteProblem problem)
     {
+        // So many that the sets can be numbered; more are left aside, unproven.
+        long most = 1L << Math.Max(1, 120 / problem.Values.Length);
+        if (problem.Hand.Max() >= most)
+        {
+            return Solve(problem with { Hand = [.. problem.Hand.Select(count => Math.Min(count, most - 1))] }) with { Proven = false };
+        }
+
+        NoteProblem limitedOnly = problem with
+        {
+            Hand = [.. problem.Hand.Select((count, value) => problem.Fetchable[value] ? 0 : count)],
+        };
+        NoteChoice choice = Search(limitedOnly);
+        for (int value = 0; value < problem.Values.Length; value++)
+        {
+            if (problem.Fetchable[value] && choice.Counts.Sum(notes => notes[value]) < problem.Hand[value])
+            {
+                return Search(problem);
+            }
+        }
+
+        return choice;
+    }
+
+    private static NoteChoice Search(NoteProblem problem)
+    {
         Dictionary<NoteGoal, (List<GoalWay> Ways, bool Complete)> known = [];
-        List<State> layer = [new State(new long[problem.Values.Length], null, null, 0, 0, 0, 0)];
+        List<UsedUp> layers = [UsedUp.Nothing(problem)];
         bool proven = true;
         foreach (NoteGoal goal in problem.Goals)
         {
@@ -26,95 +57,20 @@ internal static class GeneralSearch
                 known.Add(goal, list);
             }
 
-            proven &= list.Complete;
-            layer = Next(problem, layer, list.Ways);
-            if (layer.Count > MostStates)
-            {
-                layer = [.. layer.OrderBy(state => state.Rank).Take(MostStates)];
-                proven = false;
-            }
+            (UsedUp next, bool all) = layers[^1].Next(list.Ways, MostStates);
+            layers.Add(next);
+            proven &= list.Complete && all;
         }
 
-        State? at = layer.MinBy(state => state.Rank);
         long[][] counts = new long[problem.Goals.Length][];
+        int state = layers[^1].Best;
         for (int part = counts.Length - 1; part >= 0; part--)
         {
-            counts[part] = at!.Way!.Notes;
-            at = at.Before;
+            (int before, int way) = layers[part + 1].From(state);
+            counts[part] = known[problem.Goals[part]].Ways[way].Notes;
+            state = before;
         }
 
         return new NoteChoice(counts, proven);
-    }
-
-    private static List<State> Next(NoteProblem problem, List<State> layer, List<GoalWay> ways)
-    {
-        Dictionary<UsedNotes, int> found = [];
-        List<State> next = [];
-        foreach (State state in layer)
-        {
-            foreach (GoalWay way in ways)
-            {
-                if (state.With(problem, way) is not { } made)
-                {
-                    continue;
-                }
-
-                UsedNotes key = new(made.Used);
-                if (!found.TryGetValue(key, out int index))
-                {
-                    found.Add(key, next.Count);
-                    next.Add(made);
-                }
-                else if (made.Rank.CompareTo(next[index].Rank) < 0)
-                {
-                    next[index] = made;
-                }
-            }
-        }
-
-        return next;
-    }
-
-    private sealed record State(
-        long[] Used, State? Before, GoalWay? Way, long Short, long KeptBack, long Reused, long Count)
-    {
-        public (long Short, long KeptBack, long NotReused, long Count) Rank => (Short, KeptBack, -Reused, Count);
-
-        public State? With(NoteProblem problem, GoalWay way)
-        {
-            long[] used = new long[Used.Length];
-            long reused = Reused;
-            for (int i = 0; i < used.Length; i++)
-            {
-                used[i] = Used[i] + way.Hand[i];
-                reused += way.Hand[i] * problem.Values[i];
-                if (used[i] > problem.Hand[i])
-                {
-                    return null;
-                }
-            }
-
-            return new State(used, this, way, Short + way.Short, KeptBack + way.KeptBack, reused, Count + way.Count);
-        }
-    }
-
-    private readonly struct UsedNotes(long[] counts) : IEquatable<UsedNotes>
-    {
-        private readonly long[] counts = counts;
-
-        public bool Equals(UsedNotes other) => counts.AsSpan().SequenceEqual(other.counts);
-
-        public override bool Equals(object? obj) => obj is UsedNotes other && Equals(other);
-
-        public override int GetHashCode()
-        {
-            HashCode hash = default;
-            foreach (long count in counts)
-            {
-                hash.Add(count);
-            }
-
-            return hash.ToHashCode();
-        }
     }
 }

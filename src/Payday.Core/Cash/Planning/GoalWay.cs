@@ -3,9 +3,10 @@ namespace Payday.Core.Cash.Planning;
 /// <summary>One way to pay a goal: what it takes of the notes on hand, and the best notes for the rest.</summary>
 /// <param name="Hand">Value by value, notes taken from those on hand.</param>
 /// <param name="Notes">Value by value, all notes.</param>
-/// <param name="Short">Small money missing.</param>
+/// <param name="Short">Small money missing, in minor units.</param>
 /// <param name="KeptBack">Units not paid.</param>
-internal sealed record GoalWay(long[] Hand, long[] Notes, long Short, long KeptBack)
+/// <param name="Reused">Units paid with notes on hand.</param>
+internal sealed record GoalWay(long[] Hand, long[] Notes, long Short, long KeptBack, long Reused)
 {
     /// <summary>How many notes.</summary>
     public long Count { get; } = Notes.Sum();
@@ -78,7 +79,7 @@ internal sealed class GoalWays
             {
                 long other = large.Floor(left - part);
                 (long, long, long) rank = (
-                    Math.Max(0, goal.AtLeast - smallTaken - part),
+                    Math.Max(0, ((goal.AtLeast - smallTaken - part) * problem.Unit) - goal.RoundedBy),
                     left - part - other,
                     small.Count(part) + large.Count(other));
                 if (rank.CompareTo(best) < 0)
@@ -92,6 +93,6 @@ internal sealed class GoalWays
         long[] notes = [.. hand];
         small.AddTo(notes, bestSmall);
         large.AddTo(notes, large.Floor(left - bestSmall));
-        return new GoalWay([.. hand], notes, best.Short, best.Kept);
+        return new GoalWay([.. hand], notes, best.Short, best.Kept, goal.Amount - left);
     }
 }

@@ -8,11 +8,13 @@ namespace Payday.Core.Cash.Planning;
 /// </remarks>
 internal sealed class NoteCost
 {
+    private readonly long each;
     private readonly long hand;
     private readonly long reuse;
 
-    private NoteCost(long hand, long reuse, bool fetchable)
+    private NoteCost(long each, long hand, long reuse, bool fetchable)
     {
+        this.each = each;
         this.hand = hand;
         this.reuse = reuse;
         Most = fetchable ? long.MaxValue : hand;
@@ -24,13 +26,24 @@ internal sealed class NoteCost
     /// <summary>The costs of each value of a problem.</summary>
     public static NoteCost[] Of(NoteProblem problem)
     {
-        long unitReused = problem.Goals.Sum(goal => goal.Amount) + 1;
+        long reuse = UnitReused(problem);
         return
         [
-            .. problem.Values.Select((value, i) => new NoteCost(problem.Hand[i], unitReused * value, problem.Fetchable[i])),
+            .. problem.Values.Select((value, i) => new NoteCost(1, problem.Hand[i], reuse * value, problem.Fetchable[i])),
         ];
     }
 
+    /// <summary>The cost of keeping units of a problem back, which counts for more than all its notes.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="most">The most units that need to be kept back.</param>
+    public static NoteCost OfKeepingBack(NoteProblem problem, long most)
+    {
+        long onHand = problem.Values.Zip(problem.Hand, (value, count) => value * count).Sum();
+        return new NoteCost(UnitReused(problem) * (onHand + 1), most, 0, false);
+    }
+
     /// <summary>The cost of a number of notes.</summary>
-    public long Of(long notes) => notes - (reuse * Math.Min(notes, hand));
+    public long Of(long notes) => (each * notes) - (reuse * Math.Min(notes, hand));
+
+    private static long UnitReused(NoteProblem problem) => problem.Goals.Sum(goal => goal.Amount) + 1;
 }

@@ -36,7 +36,7 @@ internal static class PlanMaker
 
         ImmutableSortedDictionary<long, int> reused = Counts(
             totals.Select(note => (note.Key, Math.Min(note.Value, request.OnHand.GetValueOrDefault(note.Key)))));
-        long smallest = SmallestToBeHad(request);
+        long smallest = SmallestFetched(request);
         return new NotePlan(
             currency,
             parts.ToImmutable(),
@@ -51,13 +51,8 @@ internal static class PlanMaker
     private static ImmutableSortedDictionary<long, int> Counts(IEnumerable<(long Value, int Count)> notes) =>
         notes.Where(note => note.Count > 0).ToImmutableSortedDictionary(note => note.Value, note => note.Count);
 
-    private static long SmallestToBeHad(NoteRequest request)
-    {
-        ImmutableArray<Money> source = request.Source is CashSource.Machine machine ? machine.Notes : request.Notes;
-        return Math.Min(
-            source.Min(note => note.MinorUnits),
-            request.OnHand.Where(note => note.Value > 0).Select(note => note.Key).DefaultIfEmpty(long.MaxValue).Min());
-    }
+    private static long SmallestFetched(NoteRequest request) =>
+        (request.Source is CashSource.Machine machine ? machine.Notes : request.Notes).Min(note => note.MinorUnits);
 
     private static NoteFault? FaultOf(PartNotes part, bool limited, long smallest)
     {
@@ -68,14 +63,14 @@ internal static class PlanMaker
             return null;
         }
 
-        if (wishes.TopNote is { } top && top.MinorUnits < smallest)
-        {
-            return Named(NoteFaultKind.TopNote, top, Money.FromMinorUnits(smallest, currency));
-        }
-
         if (limited)
         {
             return Named(NoteFaultKind.Limit, part.Amount, part.Paid);
+        }
+
+        if (wishes.TopNote is { } top && top.MinorUnits < smallest && part.KeptBack.IsPositive)
+        {
+            return Named(NoteFaultKind.TopNote, top, Money.FromMinorUnits(smallest, currency));
         }
 
         if (wishes.Small is not { } small)

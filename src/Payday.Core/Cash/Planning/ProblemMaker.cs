@@ -24,6 +24,7 @@ internal sealed class ProblemMaker
         long unit = values.Aggregate(0L, Whole.Gcd);
         long total = amounts.Sum();
         NoteProblem problem = new(
+            unit,
             [.. values.Select(value => value / unit)],
             [.. values.Select(value => Math.Min(request.OnHand.GetValueOrDefault(value), total / value))],
             [.. values.Select(fetched.Contains)],
@@ -62,7 +63,8 @@ internal sealed class ProblemMaker
             amount / unit,
             values.Count(value => value <= top),
             values.Count(value => value <= small),
-            (atLeast / unit) + (atLeast % unit > 0 ? 1 : 0));
+            (atLeast + unit - 1) / unit,
+            Whole.Mod(-atLeast, unit));
     }
 
     private static ImmutableSortedDictionary<long, int> NotesOf(long[] counts, long[] values)

@@ -19,5 +19,5 @@ internal sealed class CalendarScreen(BookSession session) : PageScreen
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) =>
-        CalendarReport.Lines(session.Book.Household, session.Today, width - 2).Select(line => FrameLine.Of(" " + line));
+        CalendarReport.Lines(CalendarReport.Entries(session.Book.Household, session.Today), session.Style, width - 2).Select(line => FrameLine.Of(" " + line));
 }

@@ -1,0 +1,110 @@
+using System.Runtime.ExceptionServices;
+
+namespace Payday.Store.Databases;
+
+/// <summary>The log of a database, on which LiteDB never meets a fault in the middle of a commit.</summary>
+/// <remarks>
+/// A write that fails inside a commit of LiteDB 5.0.21 leaves a transaction whose finalizer throws, and that ends the
+/// process at some later moment. So a fault is kept until <see cref="Sync"/>, and nothing is written after it: the
+/// page that confirms a transaction is its last, so one that is cut off is as good as never written.
+/// </remarks>
+internal sealed class LogFile : Stream
+{
+    private readonly string path;
+    private readonly FileStream file;
+    private Exception? fault;
+
+    /// <summary>Opens a log, making it where it is missing.</summary>
+    public LogFile(string path)
+    {
+        this.path = path;
+        file = PrivateFile.Open(path, FileShare.Read);
+    }
+
+    /// <inheritdoc/>
+    public override bool CanRead => true;
+
+    /// <inheritdoc/>
+    public override bool CanSeek => true;
+
+    /// <inheritdoc/>
+    public override bool CanWrite => true;
+
+    /// <inheritdoc/>
+    public override long Length => file.Length;
+
+    /// <inheritdoc/>
+    public override long Position
+    {
+        get => file.Position;
+        set => file.Position = value;
+    }
+
+    /// <summary>Waits until all that was written is on the disk.</summary>
+    /// <exception cref="IOException">It could not be written, now or since the log was opened.</exception>
+    public void Sync()
+    {
+        if (fault is not null)
+        {
+            ExceptionDispatchInfo.Throw(fault);
+        }
+
+        file.Flush(flushToDisk: true);
+    }
+
+    /// <summary>Takes off what was added after a length.</summary>
+    public void Cut(long length)
+    {
+        if (file.Length > length)
+        {
+            file.SetLength(length);
+            file.Flush(flushToDisk: true);
+        }
+    }
+
+    /// <inheritdoc/>
+    public override int Read(byte[] buffer, int offset, int count) => file.Read(buffer, offset, count);
+
+    /// <inheritdoc/>
+    public override void Write(byte[] buffer, int offset, int count)
+    {
+        if (fault is not null)
+        {
+            return;
+        }
+
+        try
+        {
+            file.Write(buffer, offset, count);
+        }
+        catch (Exception thrown) when (thrown is IOException or UnauthorizedAccessException)
+        {
+            fault = thrown;
+        }
+    }
+
+    /// <inheritdoc/>
+    public override long Seek(long offset, SeekOrigin origin) => file.Seek(offset, origin);
+
+    /// <inheritdoc/>
+    public override void SetLength(long value) => file.SetLength(value);
+
+    /// <inheritdoc/>
+    public override void Flush() => file.Flush();
+
+    /// <summary>Closes the log; one that holds nothing goes.</summary>
+    protected override void Dispose(bool disposing)
+    {
+        if (disposing && file.CanRead)
+        {
+            bool isEmpty = file.Length == 0;
+            file.Dispose();
+            if (isEmpty)
+            {
+                File.Delete(path);
+            }
+        }
+
+        base.Dispose(disposing);
+    }
+}

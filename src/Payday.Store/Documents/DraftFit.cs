@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Routines;
+
+namespace Payday.Store.Documents;
+
+/// <summary>Takes out of a draft what was decided about things that the household no longer has.</summary>
+/// <remarks>
+/// A bill, debt, pot or source can go while a payday is begun. A placement on a debt that is gone would
+/// otherwise count as placed and never reach the ledger.
+/// </remarks>
+internal static class DraftFit
+{
+    public static RoutineDraft To(Household household, RoutineDraft draft)
+    {
+        HashSet<string> sources = [.. household.Sources.Select(source => source.Id)];
+        HashSet<string> bills = [.. household.Bills.Select(bill => bill.Id)];
+        HashSet<string> debts = [.. household.Debts.Select(debt => debt.Id)];
+        HashSet<string> pots = [.. household.Pots.Select(pot => pot.Id)];
+        return draft with
+        {
+            Incomes = Of(draft.Incomes, sources),
+            Dues = draft.Dues.RemoveRange(draft.Dues.Keys.Where(due => !bills.Contains(due.BillId))),
+            DebtPayments = Of(draft.DebtPayments, debts),
+            Fills = Of(draft.Fills, pots),
+            Placements = draft.Placements is { } placements ? [.. placements.Where(IsKnown)] : null,
+        };
+
+        bool IsKnown(Placement placement) => placement.Target switch
+        {
+            PlacementTarget.Debt => debts.Contains(placement.Id),
+            PlacementTarget.Pot => pots.Contains(placement.Id),
+            _ => true,
+        };
+    }
+
+    private static ImmutableSortedDictionary<string, Money> Of(ImmutableSortedDictionary<string, Money> amounts, HashSet<string> known) =>
+        amounts.RemoveRange(amounts.Keys.Where(id => !known.Contains(id)));
+}

@@ -1,0 +1,66 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using NodaTime;
+using NodaTime.Text;
+using Payday.Core.Amounts;
+
+namespace Payday.Commands;
+
+/// <summary>Options and arguments that take a date, a count or one of some words, and say what is wrong with anything else.</summary>
+internal static class OptionValues
+{
+    /// <summary>An option that takes a date of the ISO calendar.</summary>
+    public static Option<LocalDate?> Date(string name, string description) =>
+        new(name) { Description = description, HelpName = "DATE", CustomParser = token => Value(token, ReadDate) };
+
+    /// <summary>An option that takes a whole number in a range.</summary>
+    public static Option<int?> Count(string name, string description, int least, int most) =>
+        new(name) { Description = description, HelpName = "N", CustomParser = token => Value(token, text => ReadCount(text, least, most)) };
+
+    /// <summary>Lets an option take only some words, and offers them where the shell completes.</summary>
+    public static void LimitTo(this Option option, params string[] words)
+    {
+        option.CompletionSources.Add(words);
+        option.Validators.Add(result => RefuseOthers(result, option.Name, result.Tokens, words));
+    }
+
+    /// <summary>Lets an argument take only some words, and offers them where the shell completes.</summary>
+    public static void LimitTo(this Argument argument, params string[] words)
+    {
+        argument.CompletionSources.Add(words);
+        argument.Validators.Add(result => RefuseOthers(result, argument.Name, result.Tokens, words));
+    }
+
+    private static T? Value<T>(ArgumentResult result, Func<string, Read<T>> read)
+        where T : struct
+    {
+        string text = result.Tokens[0].Value;
+        Read<T> value = read(text);
+        if (!value.Ok)
+        {
+            result.AddError($"{((OptionResult)result.Parent!).Option.Name} {text}: {value.Fault}");
+        }
+
+        return value.Value;
+    }
+
+    private static Read<LocalDate> ReadDate(string text)
+    {
+        ParseResult<LocalDate> parsed = LocalDatePattern.Iso.Parse(text);
+        return parsed.Success ? Read.Of(parsed.Value) : Read.Refused<LocalDate>("that is no date; write it like 2026-03-06.");
+    }
+
+    private static Read<int> ReadCount(string text, int least, int most) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count >= least && count <= most
+            ? Read.Of(count)
+            : Read.Refused<int>(string.Create(CultureInfo.InvariantCulture, $"write a whole number from {least} to {most}."));
+
+    private static void RefuseOthers(SymbolResult result, string name, IEnumerable<Token> tokens, string[] words)
+    {
+        foreach (Token token in tokens.Where(token => !words.Contains(token.Value)))
+        {
+            result.AddError($"{name} {token.Value}: write {string.Join(", ", words[..^1])} or {words[^1]}.");
+        }
+    }
+}

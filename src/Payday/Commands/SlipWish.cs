@@ -1,0 +1,38 @@
+using Payday.Core.Amounts;
+using Payday.Printing;
+
+namespace Payday.Commands;
+
+/// <summary>Which paper is wanted, and where it goes: to a file, to a printer, or else to the screen.</summary>
+/// <param name="Filling">The filling sheet rather than the slip.</param>
+/// <param name="Columns">How many columns wide, or null for what fits.</param>
+/// <param name="File">The PDF file to write, or null.</param>
+/// <param name="Size">The name of the PDF's paper size, or null.</param>
+/// <param name="Replace">Whether the PDF file may already be there.</param>
+/// <param name="Prints">Whether it goes to a printer.</param>
+/// <param name="Printer">The name of the printer, or null for the usual one.</param>
+internal sealed record SlipWish(bool Filling, int? Columns, string? File, string? Size, bool Replace, bool Prints, string? Printer)
+{
+    /// <summary>The fewest columns of a paper.</summary>
+    public const int NarrowestPaper = 32;
+
+    /// <summary>The most columns of a paper, and those of the screen.</summary>
+    public const int WidestPaper = 80;
+
+    private const int PrinterColumns = 42;
+
+    private readonly Read<PaperSize> size = Printing.PaperSize.Parse(Size ?? "A6");
+
+    /// <summary>What doesn't go together, or null.</summary>
+    public string? Fault =>
+        Prints && File is not null ? "Choose one of --pdf and --print."
+        : File is null && (Size is not null || Replace) ? "--paper and --replace go with --pdf."
+        : size.Ok ? null
+        : $"--paper {Size}: {size.Fault}";
+
+    /// <summary>The size of the PDF's pages; only without a <see cref="Fault"/>.</summary>
+    public PaperSize PaperSize => size.Value!;
+
+    /// <summary>How many columns wide the paper is.</summary>
+    public int PaperColumns => Columns ?? (File is not null ? PaperSize.Columns : Prints ? PrinterColumns : WidestPaper);
+}

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Text;
+
+namespace Payday.Reports;
+
+/// <summary>The movements of the ledger, each whole: no end of one is ever cut.</summary>
+internal static class LedgerReport
+{
+    private const int Gap = 2;
+
+    /// <summary>All movements in the order of their numbers, under their dates.</summary>
+    public static IEnumerable<string> Lines(Book book)
+    {
+        NumberStyle style = book.Household.Settings.Numbers;
+        ImmutableArray<Movement> movements = [.. book.Ledger.Movements];
+        int numbers = movements.Select(movement => Number(movement).Length).DefaultIfEmpty().Max();
+        int amounts = movements.Select(movement => movement.Amount.ToString(style).Length).DefaultIfEmpty().Max();
+        LocalDate? day = null;
+        foreach (Movement movement in movements)
+        {
+            if (movement.Date != day)
+            {
+                if (day is not null)
+                {
+                    yield return "";
+                }
+
+                day = movement.Date;
+                yield return DateText.Long(movement.Date);
+            }
+
+            string start = TextColumns.PadLeft(Number(movement), numbers + Gap)
+                + TextColumns.PadLeft(movement.Amount.ToString(style), amounts + Gap) + "  ";
+            foreach (string line in Ends(book.Household, movement, Report.Width - start.Length))
+            {
+                yield return start + line;
+                start = new string(' ', start.Length);
+            }
+        }
+    }
+
+    private static string Number(Movement movement) => movement.Number.ToString(CultureInfo.InvariantCulture);
+
+    // On one line where that fits, else the second end under the first.
+    private static IEnumerable<string> Ends(Household household, Movement movement, int width)
+    {
+        string from = CleanText.OneLine(EndText.Of(household, movement.From));
+        string to = "-> " + CleanText.OneLine(EndText.Of(household, movement.To));
+        return TextColumns.Width(from) + 1 + TextColumns.Width(to) <= width
+            ? [$"{from} {to}"]
+            : [.. TextWrap.Lines(from, width), .. TextWrap.Lines(to, width)];
+    }
+}

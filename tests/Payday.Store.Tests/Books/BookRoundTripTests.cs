@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using CsCheck;
+using LiteDB;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Core.Routines;
+using Payday.Store.Documents;
+using Payday.Store.HouseholdFiles;
+using Payday.Store.Tests.HouseholdFiles;
+
+namespace Payday.Store.Tests.Books;
+
+public sealed class BookRoundTripTests
+{
+    [Fact]
+    public void Movement_AsBytesAndBack_IsTheSame() => GenBook.Movement.Sample(
+        movement => Same(movement, MovementDocument.To(Stored(MovementDocument.From(movement)), Samples.Usd)), iter: 500);
+
+    [Fact]
+    public void Closed_AsBytesAndBack_IsTheSame() => GenBook.Closed.Sample(
+        closed => Same(closed, ClosedDocument.To(Stored(ClosedDocument.From(closed)), Samples.Usd)), iter: 300);
+
+    [Fact]
+    public void Draft_AsBytesAndBack_IsTheSame() => GenBook.Draft.Sample(
+        draft => Same(draft, DraftDocument.To(Stored(DraftDocument.From(draft)), Samples.Usd)), iter: 300);
+
+    [Fact]
+    public void Household_AsBytesAndBack_IsTheSame() => GenHousehold.Any.Sample(
+        household => Same(household, HouseholdDocument.To(Stored(HouseholdDocument.From(household, "household")))), iter: 100);
+
+    [Fact]
+    public void Save_AnyBook_LoadsTheSameFromTheFile() =>
+        Gen.Select(GenBook.Movement.Array[3, 30], GenBook.Closed.Array[0, 3], GenBook.Draft).Sample(
+            (movements, closed, draft) =>
+            {
+                using var scratch = new ScratchFolder();
+                ClosedPayday[] paydays = [.. closed.DistinctBy(payday => payday.Payday).OrderBy(payday => payday.Payday)];
+                using (BookStore store = BookStore.Open(scratch.Data))
+                {
+                    store.Save(new BookChange { Household = Samples.Household, Movements = [.. movements], Draft = draft });
+                    foreach (ClosedPayday payday in paydays)
+                    {
+                        store.Save(new BookChange { Closed = payday });
+                    }
+                }
+
+                using BookStore again = BookStore.Open(scratch.Data);
+                var book = new Book(
+                    Samples.Household, Ledger.Empty(Samples.Usd).Add(movements), [.. paydays], DraftFit.To(Samples.Household, draft));
+                Assert.Equal(Samples.Text(book), Samples.Text(again.Load()));
+            },
+            iter: 15,
+            threads: 1);
+
+    [Fact]
+    public void Save_OneOffsThatDifferByCaseAlone_KeepsBoth()
+    {
+        using var scratch = new ScratchFolder();
+        using BookStore store = Samples.Begun(scratch.Data);
+        var draft = new RoutineDraft(Samples.Payday) { OneOffs = ImmutableSortedDictionary.Create<string, Core.Amounts.Money>(StringComparer.Ordinal)
+            .Add("Gift", Samples.Cents(1)).Add("gift", Samples.Cents(2)) };
+        store.Save(new BookChange { Draft = draft });
+
+        Assert.Equal(Structure.Of(draft), Structure.Of(store.Load()!.Draft));
+    }
+
+    private static void Same<T>(T expected, T actual) => Assert.Equal(Structure.Of(expected), Structure.Of(actual));
+
+    private static BsonDocument Stored(BsonDocument document) => BsonSerializer.Deserialize(BsonSerializer.Serialize(document));
+}

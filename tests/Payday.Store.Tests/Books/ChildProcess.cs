@@ -1,0 +1,80 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Routines;
+
+namespace Payday.Store.Tests.Books;
+
+/// <summary>This test program run again as a second process that uses a store, told so by its environment.</summary>
+internal static class ChildProcess
+{
+    private const string Folder = "PAYDAY_STORE_TESTS_CHILD_FOLDER";
+    private const string Saved = "PAYDAY_STORE_TESTS_CHILD_SAVED";
+    private const string Work = "PAYDAY_STORE_TESTS_CHILD_WORK";
+
+    /// <summary>How many movements each change of <see cref="StartSaving"/> has.</summary>
+    public const int MovementsEach = 7;
+
+    /// <summary>Starts a process that opens the store, says so in a line, and keeps it until its input ends.</summary>
+    public static Process StartHolding(StoreFolder folder) => Start(folder, "hold");
+
+    /// <summary>Starts a process that stores change after change, and says the number of each in a line once it is stored.</summary>
+    /// <param name="folder">The folder of the store.</param>
+    /// <param name="saved">The number of the last change stored before.</param>
+    public static Process StartSaving(StoreFolder folder, long saved) => Start(folder, "save", saved);
+
+    /// <summary>The number of the last change stored.</summary>
+    public static long LastSaved(Book book) => book.Draft?.OneOffs["saved"].MinorUnits ?? 0;
+
+    // Before the test runner's own Main.
+    [ModuleInitializer]
+    internal static void RunAsChild()
+    {
+        if (Environment.GetEnvironmentVariable(Folder) is not { Length: > 0 } path)
+        {
+            return;
+        }
+
+        using (BookStore store = BookStore.Open(new StoreFolder(path)))
+        {
+            if (Environment.GetEnvironmentVariable(Work) == "save")
+            {
+                KeepSaving(store);
+            }
+
+            Console.WriteLine("open");
+            Console.ReadLine();
+        }
+
+        Environment.Exit(0);
+    }
+
+    private static void KeepSaving(BookStore store)
+    {
+        for (long number = long.Parse(Environment.GetEnvironmentVariable(Saved)!, CultureInfo.InvariantCulture) + 1; ; number++)
+        {
+            store.Save(new BookChange
+            {
+                Movements = Samples.Incomes(MovementsEach),
+                Draft = new RoutineDraft(Samples.Payday)
+                {
+                    OneOffs = new RoutineDraft(Samples.Payday).OneOffs.Add("saved", Money.FromMinorUnits(number, Samples.Usd)),
+                },
+            });
+            Console.WriteLine(number.ToString(CultureInfo.InvariantCulture));
+        }
+    }
+
+    private static Process Start(StoreFolder folder, string work, long saved = 0)
+    {
+        string program = Path.Combine(AppContext.BaseDirectory, "Payday.Store.Tests" + (OperatingSystem.IsWindows() ? ".exe" : ""));
+        return Process.Start(new ProcessStartInfo(program)
+        {
+            Environment = { [Folder] = folder.Path, [Work] = work, [Saved] = saved.ToString(CultureInfo.InvariantCulture) },
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+        })!;
+    }
+}

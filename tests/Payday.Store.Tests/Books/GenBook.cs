@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+using CsCheck;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Bills;
+using Payday.Core.Calendar;
+using Payday.Core.Ledgers;
+using Payday.Core.Routines;
+
+namespace Payday.Store.Tests.Books;
+
+/// <summary>Generates what a store may be given, with every field filled or left.</summary>
+internal static class GenBook
+{
+    // Ids are plain, but a one-off's name is whatever a person types, and it becomes an id in the ledger.
+    public static readonly Gen<string> Names = Gen.OneOf(
+        "Gift", "gift", "GIFT", "Grüße 👩‍👧", "\"quoted\"", "a.b.c", "$date", "$.x[*]", "_id", "from: aunt/uncle", "'", "\\", " ", "é", "e\u0301", "ß", "SS", "x\ty", "猫");
+
+    private static readonly Gen<LocalDate> Dates = Gen.Int[-20_000, 60_000].Select(Samples.Payday.PlusDays);
+
+    private static readonly Gen<LocalDate?> SomeDates = Gen.Select(Dates, Gen.Bool).Select((date, there) => there ? date : (LocalDate?)null);
+
+    private static readonly Gen<Money> Amounts = Gen.OneOf(Gen.Long[0, 1_000_000], Gen.Long[-1_000_000_000_000, 1_000_000_000_000]).Select(Samples.Cents);
+
+    private static readonly Gen<Money> AmountsAboveZero = Gen.Long[1, 1_000_000_000_000].Select(Samples.Cents);
+
+    private static readonly Gen<ImmutableSortedDictionary<string, Money>> Named =
+        Gen.Select(Names, Amounts).Array[0, 6].Select(pairs => Sorted(pairs.DistinctBy(pair => pair.Item1)));
+
+    private static readonly Gen<ImmutableSortedDictionary<long, int>> Notes =
+        Gen.Select(Gen.Long[1, 100_000], Gen.Int[0, 1_000]).Array[0, 5]
+            .Select(pairs => pairs.DistinctBy(pair => pair.Item1).ToImmutableSortedDictionary(pair => pair.Item1, pair => pair.Item2));
+
+    private static readonly Gen<DueKey> DueKeys = Gen.Select(Names, Dates).Select((bill, date) => new DueKey(bill, date));
+
+    private static readonly Gen<Job> Jobs = Gen.OneOf(
+        Gen.Const(Job.Buffer),
+        Gen.Const(Job.LeftToPlace),
+        Names.Select(Job.SetAside),
+        Names.Select(Job.Pot),
+        Names.Select(Job.KeptBack),
+        Names.Select(Job.OwedBack));
+
+    private static readonly Gen<LedgerEnd> Sources = Gen.OneOf<LedgerEnd>(
+        Jobs.Select(LedgerEnd.InAccount),
+        Names.Select(id => (LedgerEnd)new LedgerEnd.Owed(id)),
+        Gen.Select(Gen.Enum<OutsideKind>(), Names).Select((kind, id) => (LedgerEnd)new LedgerEnd.Outside(kind, id)));
+
+    // Nothing leaves cash here, so cash is never below zero and any of them make a sound ledger.
+    private static readonly Gen<LedgerEnd> Targets = Gen.OneOf(Sources, Jobs.Select(LedgerEnd.InCash));
+
+    /// <summary>Movements that make a sound ledger in any number and order.</summary>
+    public static Gen<Movement> Movement { get; } =
+        from ends in Gen.Select(Sources, Targets).Where((source, target) => source != target)
+        from amount in AmountsAboveZero
+        from reason in Names
+        from dates in Gen.Select(Dates, SomeDates)
+        from reverses in Gen.Select(Gen.Long[1, long.MaxValue], Gen.Bool)
+        select new Movement(0, dates.Item1, ends.Item1, ends.Item2, amount, reason, dates.Item2, reverses.Item2 ? reverses.Item1 : null);
+
+    /// <summary>Closed paydays whose movements are the first of the ledger.</summary>
+    public static Gen<ClosedPayday> Closed { get; } =
+        from first in Dates
+        from days in Gen.Int[0, 60]
+        from movements in Gen.Long[0, 3]
+        from dues in Gen.Select(DueKeys, Amounts, Gen.Bool).Array[0, 4]
+        from parts in Gen.Select(Names, SomeDates, Notes).Array[0, 4]
+        from kept in Named
+        from notes in Gen.Select(Notes, Notes, Notes)
+        select new ClosedPayday(
+            new PayPeriod(first, first.PlusDays(days)),
+            1,
+            movements,
+            [.. dues.Select(due => new ClosedDue(due.Item1, due.Item2, due.Item3))],
+            [.. parts.Select(part => new ClosedPart(part.Item1, part.Item2, part.Item3))],
+            kept,
+            notes.Item1,
+            notes.Item2,
+            notes.Item3);
+
+    /// <summary>Drafts with every field.</summary>
+    public static Gen<RoutineDraft> Draft { get; } =
+        from payday in Dates
+        from step in Gen.Enum<RoutineStep>()
+        from named in Gen.Select(Named, Named, Named, Named)
+        from dues in Gen.Select(DueKeys, Amounts, Gen.Int[0, 8]).Array[0, 4]
+        from mode in Gen.Select(Gen.Enum<SetAsideMode>(), Gen.Bool)
+        from placed in Gen.Select(Gen.Enum<PlacementTarget>(), Names, Amounts).Array[0, 4]
+        from isPlaced in Gen.Bool
+        select new RoutineDraft(payday)
+        {
+            Step = step,
+            Incomes = named.Item1,
+            OneOffs = named.Item2,
+            DebtPayments = named.Item3,
+            Fills = named.Item4,
+            Dues = dues.DistinctBy(due => due.Item1).ToImmutableSortedDictionary(due => due.Item1, due => Decision(due.Item2, due.Item3)),
+            SetAsides = mode.Item2 ? mode.Item1 : null,
+            Placements = isPlaced ? [.. placed.Select(place => new Placement(place.Item1, place.Item2, place.Item3))] : null,
+        };
+
+    // Each of three ways for each of two fields.
+    private static DueDecision Decision(Money actual, int way) =>
+        new(way % 3 == 0 ? null : actual, (way / 3) switch { 0 => null, 1 => false, _ => true });
+
+    private static ImmutableSortedDictionary<string, Money> Sorted(IEnumerable<(string Id, Money Amount)> pairs) =>
+        pairs.ToImmutableSortedDictionary(pair => pair.Id, pair => pair.Amount, StringComparer.Ordinal);
+}

@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using System.IO.Compression;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Bills;
+using Payday.Core.Calendar;
+using Payday.Core.Routines;
+
+namespace Payday.Store.Tests.Books;
+
+/// <summary>A store as the first version of the documents has it: kept as a file, so that it never changes with the program.</summary>
+internal static class StoreOfVersion1
+{
+    /// <summary>The payday closed in it, with every field.</summary>
+    public static ClosedPayday Closed { get; } = new(
+        new PayPeriod(Samples.Payday, new LocalDate(2026, 3, 19)),
+        6,
+        8,
+        [new ClosedDue(new DueKey("rent", new LocalDate(2026, 3, 15)), Samples.Cents(840_00), true), new ClosedDue(new DueKey("rent", new LocalDate(2026, 2, 15)), Samples.Cents(1), false)],
+        [new ClosedPart("food", Samples.Payday, Notes((20_00, 4), (5_00, 1))), new ClosedPart("roof", null, Notes())],
+        Amounts(("food", 1_25)),
+        Notes((100_00, 1), (20_00, 3)),
+        Notes((20_00, 2)),
+        Notes((5_00, 9)));
+
+    /// <summary>The draft in it, with every field.</summary>
+    public static RoutineDraft Draft { get; } = new(new LocalDate(2026, 3, 20))
+    {
+        Step = RoutineStep.Pots,
+        Incomes = Amounts(("wage", 1_700_00)),
+        OneOffs = Amounts(("Gift", 50_00), ("gift: from aunt/uncle 🎁", 20_00)),
+        Dues = ImmutableSortedDictionary<DueKey, DueDecision>.Empty
+            .Add(new DueKey("rent", new LocalDate(2026, 3, 31)), new DueDecision(Samples.Cents(841_50), false))
+            .Add(new DueKey("rent", new LocalDate(2026, 4, 30)), new DueDecision(null, true))
+            .Add(new DueKey("rent", new LocalDate(2026, 5, 29)), new DueDecision()),
+        SetAsides = SetAsideMode.AsTheyFall,
+        DebtPayments = Amounts(("card", 35_00)),
+        Fills = Amounts(("food", 160_00), ("roof", 0)),
+        Placements = [new Placement(PlacementTarget.Debt, "card", Samples.Cents(10_00)), new Placement(PlacementTarget.Buffer, "", Samples.Cents(3))],
+    };
+
+    /// <summary>Puts the database in a folder.</summary>
+    public static void CopyTo(StoreFolder folder)
+    {
+        Directory.CreateDirectory(folder.Path);
+        using var packed = new GZipStream(File.OpenRead(Find()), CompressionMode.Decompress);
+        using FileStream database = File.Create(folder.Database);
+        packed.CopyTo(database);
+    }
+
+    private static string Find()
+    {
+        for (DirectoryInfo? folder = new(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
+        {
+            string file = Path.Combine(folder.FullName, "tests", "Payday.Store.Tests", "Books", "version-1.db.gz");
+            if (File.Exists(file))
+            {
+                return file;
+            }
+        }
+
+        throw new FileNotFoundException("version-1.db.gz is not above the tests.");
+    }
+
+    private static ImmutableSortedDictionary<string, Money> Amounts(params (string Id, long Cents)[] amounts) =>
+        amounts.ToImmutableSortedDictionary(pair => pair.Id, pair => Samples.Cents(pair.Cents), StringComparer.Ordinal);
+
+    private static ImmutableSortedDictionary<long, int> Notes(params (long Note, int Count)[] notes) =>
+        notes.ToImmutableSortedDictionary(pair => pair.Note, pair => pair.Count);
+}
