@@ -1,6 +1,3 @@
-using Payday.Core.Households;
-using Payday.Screens.Home;
-using Payday.Store;
 using Terminal.Gui.App;
 
 namespace Payday.Screens.Shell;
@@ -14,8 +11,8 @@ internal static class FullScreen
     /// <summary>Whether there is a terminal to show anything on.</summary>
     public static bool HasTerminal => !Console.IsInputRedirected && !Console.IsOutputRedirected;
 
-    /// <summary>Shows the home screen of a book until the person leaves.</summary>
-    public static void Run(BookStore store, Book book, NodaTime.LocalDate today)
+    /// <summary>Shows a screen, and those it leads to, until the person leaves.</summary>
+    public static void Run(Screen first)
     {
         var look = Look.For(Environment.GetEnvironmentVariable);
         Application.MaximumIterationsPerSecond = LooksPerSecond;
@@ -24,7 +21,7 @@ internal static class FullScreen
 
         // The library sends the cursor again with every look once it has moved; sending it once is enough.
         app.Iteration += (_, _) => app.Driver?.SetCursorNeedsUpdate(false);
-        using var view = new ShellView(new HomeScreen(new BookSession(store, book, today)), look);
+        using var view = new ShellView(first, look);
         app.Run(view);
     }
 }
