@@ -76,14 +76,14 @@ internal abstract class CursorScreen : Screen
         room = Math.Max(1, size.Height - head.Length - foot.Length - 1);
         first = Rows.First(first, Cursor, rows.Length, room);
         int below = Math.Max(0, rows.Length - first - room);
-        string rule = below > 0 ? TextColumns.Ends("", $"{below} more below ", width).Replace(' ', '-') : new string('-', width);
+        string more = below > 0 ? $" {below} more below -" : "";
         return TextFrame.Of(
             size,
             head,
             Count == 0
                 ? TextWrap.Lines(Empty, width - 2).Select(line => FrameLine.Of(" " + line))
                 : rows.Select((line, i) => Row(line, i, width)).Skip(first).Take(room),
-            [FrameLine.Of(rule, Ink.Quiet), .. foot]);
+            [FrameLine.Of(new string('-', width - more.Length) + more, Ink.Quiet), .. foot]);
     }
 
     private FrameLine Row(string text, int row, int width)

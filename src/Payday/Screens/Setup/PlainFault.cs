@@ -39,12 +39,12 @@ internal static partial class PlainFault
         string sentence = Sentence(fault.Sentence);
         if (!item.Success)
         {
-            return sentence;
+            return fault.Place.StartsWith("opening", StringComparison.Ordinal) ? $"Opening balances: {sentence}" : sentence;
         }
 
         int index = int.Parse(item.Groups[2].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
         string name = root[item.Groups[1].Value]?[index]?["name"]?.ToString() ?? string.Create(CultureInfo.InvariantCulture, $"Number {index + 1}");
-        return $"{SafeText.Shown(name)}: {sentence}";
+        return sentence.Contains($"\"{SafeText.Shown(name)}\"", StringComparison.Ordinal) ? sentence : $"{SafeText.Shown(name)}: {sentence}";
     }
 
     [GeneratedRegex(@"\b(sources|bills|debts|pots)\[(\d{1,4})\]")]

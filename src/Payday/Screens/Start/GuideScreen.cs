@@ -57,8 +57,8 @@ internal sealed class GuideScreen : CursorScreen
 
     /// <inheritdoc/>
     protected override string Status => parts.FirstOrDefault(part => part.IsNeeded && !part.IsFilled()) is { } needed
-        ? $"Each field is kept as it is entered. Needed before the first payday: {needed.Part.Name}."
-        : "Each field is kept as it is entered. All that is needed is there.";
+        ? $"Needed before the first payday: {needed.Part.Name}."
+        : "All that is needed is there; each field is kept as it is entered.";
 
     private int FirstOpen => parts.ToList().FindIndex(part => !IsDone(part)) is >= 0 and int at ? at : parts.Length;
 

@@ -52,7 +52,7 @@ internal readonly record struct FieldPath(ImmutableArray<string> Steps)
         return root;
     }
 
-    /// <summary>Puts a value here, making what is around it; null takes a field out, and an object that is empty then goes too.</summary>
+    /// <summary>Puts a value here, making what is around it; null takes a field out, and an object or list that is empty then goes too.</summary>
     public void Put(JsonObject root, JsonNode? value)
     {
         if (Steps.Length == 1)
@@ -66,7 +66,7 @@ internal readonly record struct FieldPath(ImmutableArray<string> Steps)
         {
             JsonArray list = root[Steps[0]] as JsonArray ?? [];
             rest.PutInto(list, value);
-            PutField(root, Steps[0], list);
+            PutField(root, Steps[0], list.All(item => item is null) ? null : list);
             return;
         }
 

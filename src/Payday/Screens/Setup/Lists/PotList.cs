@@ -15,12 +15,14 @@ internal sealed record PotList() : SetupList(
     "Jobs for money: everyday spending, a future cost, savings, a reserve. The first is cut last when money is short.",
     PotFields.All)
 {
+    private const int WidestJob = 30;
+
     /// <inheritdoc/>
-    public override ImmutableArray<TextColumn> Columns => [new("", Align.Right), Report.Names("Pot"), new("for") { Shrinks = true, MinWidth = 14 }, new("held"), Report.Amounts("floor")];
+    public override ImmutableArray<TextColumn> Columns => [new("", Align.Right), Report.Names("Pot"), new("for"), new("held"), Report.Amounts("floor")];
 
     /// <inheritdoc/>
     public override ImmutableArray<string> Cells(JsonObject item, SetupWork work) =>
-        [item["rank"]?.ToString() ?? "", item["name"]!.ToString(), Job(item, work), Shown(item, "Held", work), Amount(item["floor"], work)];
+        [item["rank"]?.ToString() ?? "", item["name"]!.ToString(), TextColumns.Truncate(Job(item, work), WidestJob), Shown(item, "Held", work), Amount(item["floor"], work)];
 
     /// <inheritdoc/>
     public override JsonObject Fresh(SetupWork work) => new()

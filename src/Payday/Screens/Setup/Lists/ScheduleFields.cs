@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json.Nodes;
 using Payday.Screens.Setup.Fields;
+using Payday.Text;
 
 namespace Payday.Screens.Setup.Lists;
 
@@ -9,6 +10,7 @@ internal static class ScheduleFields
 {
     private const int MostWeeks = 520;
     private const int MostMonths = 120;
+    private const int WidestWords = 26;
 
     private static readonly (string Word, string Label)[] Kinds =
     [
@@ -37,21 +39,25 @@ internal static class ScheduleFields
         new("On a closed day", FieldPath.Of("shift"), ChoiceType.Of(("before", "working day before"), ("after", "working day after"), ("none", "stays")), "Where a date on a weekend or bank holiday moves."),
     ];
 
-    /// <summary>The schedule of an item in a few words, e.g. <c>every month, 15</c>.</summary>
+    /// <summary>The schedule of an item in a few words, e.g. <c>every month, 15</c>; at most 26 columns.</summary>
     public static string Words(JsonObject item, SetupWork work)
     {
-        string label = Kinds.FirstOrDefault(kind => kind.Word == item["schedule"]?["kind"]?.ToString()).Label ?? "";
+        string kind = item["schedule"]?["kind"]?.ToString() ?? "";
         string[] rest = [.. Of("").Skip(1).SkipLast(1)
             .Where(field => field.Applies(item))
             .Select(field => field.Path.In(item) is { } value ? field.Type.Show(value, work) : "")
             .Where(text => text.Length > 0)];
-        return label switch
+        string words = kind switch
         {
-            "every so many weeks" or "every so many months" when rest.Length > 1 =>
-                $"every {rest[0]} {(label.EndsWith("weeks", StringComparison.Ordinal) ? "weeks" : "months")}, {rest[1]}",
-            _ => string.Join(", ", rest.Prepend(label)),
+            "everyWeeks" when rest.Length > 0 => $"every {rest[0]} weeks",
+            "everyMonths" when rest.Length > 1 => $"every {rest[0]} months, {rest[1]}",
+            "weekly" or "fortnightly" => Label(kind),
+            _ => string.Join(", ", rest.Prepend(Label(kind))),
         };
+        return TextColumns.Truncate(words, WidestWords);
     }
+
+    private static string Label(string word) => Kinds.FirstOrDefault(kind => kind.Word == word).Label ?? "";
 
     private static FieldPath Path(params ImmutableArray<string> steps) => FieldPath.Of(["schedule", .. steps]);
 
