@@ -10,6 +10,7 @@ using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Routines;
+using Payday.Screens.Setup;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Terminal.Gui.Input;
@@ -40,6 +41,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     [
         new(Key.Enter, "Enter", "payday", "The routine of the next payday; one that was begun goes on where it was left.", ToRoutine),
         new(new Key('c'), "c", "calendar", "Paydays, fill days and dues of the next months.", () => new Way.To(new CalendarScreen(session))),
+        new(new Key('h'), "h", "household", "Settings, income sources, bills, debts and pots.", () => new Way.To(new SetupScreen(new BookWork(session)))),
         new(new Key('l'), "l", "ledger", "Every movement of money.", () => new Way.To(new LedgerScreen(session))),
         new(new Key('s'), "s", "slip", "The papers of the last closed payday.", ToSlip),
     ];

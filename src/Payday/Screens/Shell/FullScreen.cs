@@ -1,6 +1,3 @@
-using Payday.Core.Households;
-using Payday.Screens.Home;
-using Payday.Store;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 
@@ -12,8 +9,8 @@ internal static class FullScreen
     /// <summary>Whether there is a terminal to show anything on.</summary>
     public static bool HasTerminal => !Console.IsInputRedirected && !Console.IsOutputRedirected;
 
-    /// <summary>Shows the home screen of a book until the person leaves.</summary>
-    public static void Run(BookStore store, Book book, NodaTime.LocalDate today)
+    /// <summary>Shows a screen, and those it leads to, until the person leaves.</summary>
+    public static void Run(Screen first)
     {
         var look = Look.For(Environment.GetEnvironmentVariable);
         Application.MaximumIterationsPerSecond = Looks.MostPerSecond;
@@ -26,7 +23,7 @@ internal static class FullScreen
         using var ending = new Ending();
         var looks = new Looks();
         app.Iteration += (_, _) => BeforeLook(app, looks, ending);
-        using var view = new ShellView(new HomeScreen(new BookSession(store, book, today)), look);
+        using var view = new ShellView(first, look);
         app.Run(view);
         TerminalModes.UsualCursorShape(app.Driver!);
     }

@@ -21,6 +21,8 @@ internal sealed class Looks
     private const short Readable = 0x001;
     private const short Gone = 0x008 | 0x010 | 0x020;
 
+    private const long Asleep = 0;
+
     private long awakeUntil = Environment.TickCount64 + AwakeMilliseconds;
 
     /// <summary>Waits for the next look.</summary>
@@ -31,6 +33,14 @@ internal sealed class Looks
         {
             Thread.Sleep(BetweenLooksMilliseconds);
             return true;
+        }
+
+        // While nobody types, what the last keys left behind is collected, so that it never piles up to what the runtime
+        // would let it by the size of the processor's cache.
+        if (awakeUntil != Asleep)
+        {
+            awakeUntil = Asleep;
+            GC.Collect(0);
         }
 
         var input = new PollFd { Events = Readable };

@@ -166,6 +166,10 @@ internal sealed class ShellView : Runnable
                 screens.Pop();
                 screens.Push(instead.Screen);
                 break;
+            case Way.Afresh afresh:
+                screens.Clear();
+                screens.Push(afresh.Screen);
+                break;
             case Way.Goes when screens.Count > 1:
                 screens.Pop();
                 break;
