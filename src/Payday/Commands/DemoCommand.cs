@@ -35,28 +35,26 @@ internal static class DemoCommand
         return reading.Value ?? throw new InvalidOperationException(reading.Faults[0].ToString());
     }
 
-    private static Answer Run(Invocation call)
+    private static Answer Run(Invocation call) => call.OpensScreens ? Screens() : OnePayday();
+
+    private static Answer Screens()
+    {
+        using var demo = new DemoFolder();
+        FullScreen.Run(demo.Open());
+        return new Answer.Done([], "{}");
+    }
+
+    private static Answer OnePayday()
     {
         string path = Directory.CreateTempSubdirectory("payday-demo-").FullName;
         try
         {
-            var folder = new StoreFolder(path);
-            return call.OpensScreens ? Screens(folder) : OnePayday(folder);
+            return OnePayday(new StoreFolder(path));
         }
         finally
         {
             Directory.Delete(path, recursive: true);
         }
-    }
-
-    // The demo plays on the days before its first payday, so that nothing is overdue.
-    private static Answer Screens(StoreFolder folder)
-    {
-        Household household = Household();
-        ImportCommand.Import(folder, household);
-        using BookStore store = BookStore.Open(folder);
-        FullScreen.Run(store, store.Load()!, household.Start);
-        return new Answer.Done([], "{}");
     }
 
     // The same way as a person's own household: stored, loaded, planned, closed, and the papers made from what is stored.

@@ -1,13 +1,32 @@
+using Payday.Core.Households;
 using Payday.Screens.Shell;
+using Payday.Screens.Start;
+using Payday.Store;
+using Payday.Store.HouseholdFiles;
 
 namespace Payday.Commands;
 
-/// <summary><c>payday</c> alone at a terminal: the full screen.</summary>
+/// <summary><c>payday</c> alone at a terminal: the full screen; where there is no household yet, the way to one.</summary>
 internal static class ScreensCommand
 {
-    public static Answer Open(Invocation call) => call.OnBook((store, book) =>
+    public static Answer Open(Invocation call)
     {
-        FullScreen.Run(store, book, call.Shell.Today());
+        using BookStore store = BookStore.Open(call.Folder);
+        using var demo = new DemoFolder();
+        FullScreen.Run(store.Load() is { } book
+            ? new Screens.Home.HomeScreen(new BookSession(store, book, call.Shell.Today()))
+            : new StartScreen(new StartDoor(store, call.Shell.Today(), path => Offer(call.Shell, path), demo.Open)));
         return new Answer.Done([], "{}");
-    });
+    }
+
+    private static HouseholdOffer Offer(CommandShell shell, string path)
+    {
+        Household? found = null;
+        Answer answer = CommandInput.WithFile(shell, path, HouseholdFile.Read, household =>
+        {
+            found = household;
+            return new Answer.Done([], "{}");
+        });
+        return new HouseholdOffer(found, answer is Answer.Refused refused ? [.. refused.Reasons] : []);
+    }
 }

@@ -33,7 +33,7 @@ internal readonly record struct FrameLine(ImmutableArray<Span> Spans)
             left -= TextColumns.Width(text);
         }
 
-        spans.Add(new Span(new string(' ', left), Spans is [.., { Ink: Ink.Here }] ? Ink.Here : Ink.Plain));
+        spans.Add(new Span(new string(' ', left), Ink.Plain));
         return new FrameLine(spans.ToImmutable());
     }
 }

@@ -10,6 +10,7 @@ using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Routines;
+using Payday.Screens.Setup;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Terminal.Gui.Input;
@@ -40,6 +41,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     [
         new(Key.Enter, "Enter", "payday", "The routine of the next payday; one that was begun goes on where it was left.", ToRoutine),
         new(new Key('c'), "c", "calendar", "Paydays, fill days and dues of the next months.", () => new Way.To(new CalendarScreen(session))),
+        new(new Key('h'), "h", "household", "Settings, income sources, bills, debts and pots.", () => new Way.To(new SetupScreen(new BookWork(session)))),
         new(new Key('l'), "l", "ledger", "Every movement of money.", () => new Way.To(new LedgerScreen(session))),
         new(new Key('s'), "s", "slip", "The papers of the last closed payday.", ToSlip),
     ];
@@ -54,7 +56,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) =>
     [
-        FrameLine.Of(" " + NextLine(), Ink.Strong),
+        .. TextWrap.Lines(NextLine(), width - 2).Select(line => FrameLine.Of(" " + line, Ink.Strong)),
         .. Hands(width),
         FrameLine.Empty,
         .. Money(width),
@@ -128,7 +130,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         ImmutableArray<Due> dues = BillDues.Between(
             session.Book.Household.Bills, BankHolidays.From(session.Book.Household.Settings.Holidays), session.Today, to);
         return dues.IsEmpty
-            ? [FrameLine.Of($" No bill falls due until {DateText.Weekday(to)}.")]
+            ? [FrameLine.Of(to == session.Today ? " No bill falls due today." : $" No bill falls due until {DateText.Weekday(to)}.")]
             : Lines(
                 width,
                 [Report.Names($"Due until {DateText.Weekday(to)}"), new("on"), Report.Amounts("amount")],

@@ -107,7 +107,7 @@ internal sealed class RoutineScreen : Screen
             [.. Head(width), .. header.Take(1).Select(line => FrameLine.Of(" " + line, Ink.Strong)), Rule(width)],
             lines.IsEmpty
                 ? [FrameLine.Of(" Nothing here this time. Right goes on.")]
-                : lines.Select((line, i) => Line(rows[i], line, i == cursor, width)).Skip(first).Take(room),
+                : lines.Select((line, i) => Line(rows[i], line, i == cursor)).Skip(first).Take(room),
             foot);
     }
 
@@ -122,26 +122,38 @@ internal sealed class RoutineScreen : Screen
                 $"covers {DateText.Short(plan.Period.First)} to {DateText.Short(plan.Period.Last)}, {"fill day".ToQuantity(fillDays)} ",
                 width),
             Ink.Strong);
-        yield return StepBar.Of(step, plan);
+        yield return StepBar.Of(step, plan, width);
     }
 
-    private static FrameLine Line(StepRow row, string text, bool here, int width) =>
-        FrameLine.Of((here ? ">" : row.Sign.ToString()) + text, here ? Ink.Here : row.Ink).Fit(width);
+    // Only the name of the row under the cursor is marked, not all of it: half the bytes of a key over a slow line.
+    private static FrameLine Line(StepRow row, string text, bool here)
+    {
+        if (!here)
+        {
+            return FrameLine.Of(row.Sign + text, row.Ink);
+        }
+
+        int gap = text.IndexOf("  ", StringComparison.Ordinal);
+        int name = gap < 0 ? text.Length : gap;
+        return new FrameLine([new Span(">" + text[..name], Ink.Here), new Span(text[name..], row.Ink)]);
+    }
 
     private IEnumerable<FrameLine> Foot(ImmutableArray<StepRow> rows, int width)
     {
         int below = Math.Max(0, rows.Length - first - room);
         yield return FrameLine.Of(below > 0 ? TextColumns.Ends("", $"{below} more below ", width).Replace(' ', '-') : new string('-', width), Ink.Quiet);
-        string[] detail = [.. Row?.Detail ?? []];
-        yield return FrameLine.Of(" " + detail.ElementAtOrDefault(0));
-        yield return FrameLine.Of(" " + detail.ElementAtOrDefault(1), Ink.Quiet);
+        string[] detail = [.. (Row?.Detail ?? []).SelectMany(line => TextWrap.Lines(line, width - 2)), "", ""];
+        yield return FrameLine.Of(" " + detail[0]);
+        yield return FrameLine.Of(" " + detail[1], Ink.Quiet);
         yield return FrameLine.Of(" " + View.Note, View.Note.StartsWith('!') ? Ink.Hand : Ink.Quiet);
-        foreach (FrameLine line in SumLine.Of(work.Plan, width))
+
+        // A message takes the place of the keys, and of as many lines above as it needs.
+        FrameLine[] message = [.. TextWrap.Lines(Message, width - 2).Select(line => FrameLine.Of(" " + line, Ink.Hand))];
+        FrameLine[] last = [.. SumLine.Of(work.Plan, width), KeyBar.Of(Bindings, width)];
+        foreach (FrameLine line in last.Take(last.Length - message.Length).Concat(message))
         {
             yield return line;
         }
-
-        yield return Message.Length > 0 ? FrameLine.Of(" " + Message, Ink.Hand) : KeyBar.Of(Bindings, width);
     }
 
     private static FrameLine Rule(int width) => FrameLine.Of(new string('-', width), Ink.Quiet);

@@ -10,18 +10,23 @@ internal static class StepBar
     private static readonly ImmutableArray<string> Names =
         ["Income", "Bills", "Debt minimums", "Pots", "Surplus", "Withdrawal", "Slip"];
 
+    private const int Roomy = 72;
+
     /// <summary>What a step is called.</summary>
     public static string Name(RoutineStep step) => Names[(int)step - 1];
 
     /// <summary>The line: <c>v</c> done, <c>&gt;</c> here, <c>!</c> needs a hand.</summary>
-    public static FrameLine Of(RoutineStep here, RoutinePlan plan) => new(
+    /// <remarks>Where there is little room, signs and names stand closer together.</remarks>
+    public static FrameLine Of(RoutineStep here, RoutinePlan plan, int width) => new(
     [
         .. Enumerable.Range(1, Names.Length).Select(number =>
         {
             var step = (RoutineStep)number;
             bool hand = step == RoutineStep.Surplus && plan.LeftToPlace.IsNegative;
             string sign = step == here ? ">" : hand ? "!" : step < here ? "v" : " ";
-            return new Span($" {sign} {Name(step)}", step == here ? Ink.Strong : hand ? Ink.Hand : step < here ? Ink.Done : Ink.Quiet);
+            return new Span(width < Roomy ? $" {sign}{Short(step)}" : $" {sign} {Name(step)}", step == here ? Ink.Strong : hand ? Ink.Hand : step < here ? Ink.Done : Ink.Quiet);
         }),
     ]);
+
+    private static string Short(RoutineStep step) => step == RoutineStep.DebtMinimums ? "Debts" : Name(step);
 }

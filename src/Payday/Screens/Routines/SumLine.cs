@@ -8,18 +8,46 @@ namespace Payday.Screens.Routines;
 /// <summary>The day's arithmetic as it would stand on paper, and what is left to place.</summary>
 internal static class SumLine
 {
-    /// <summary>A rule, the sum, and the result.</summary>
+    /// <summary>A rule, the sum on as many lines as it needs, and the result, at the right end.</summary>
     public static IEnumerable<FrameLine> Of(RoutinePlan plan, int width)
     {
         NumberStyle style = plan.Book.Household.Settings.Numbers;
         string carried = plan.Income.CarriedOver.IsZero ? "" : $" + {plan.Income.CarriedOver.ToString(style)} before";
-        yield return FrameLine.Of(new string('-', width), Ink.Quiet);
-        yield return FrameLine.Of(
-            $" {plan.Income.CameIn.ToString(style)} in{carried} - {plan.Bills.Total.ToString(style)} bills - {plan.Debts.Total.ToString(style)} debts"
-            + $" - {plan.Pots.Total.ToString(style)} pots - {plan.Surplus.Placed.ToString(style)} placed");
+        string[] terms =
+        [
+            $"{plan.Income.CameIn.ToString(style)} in{carried}",
+            $"- {plan.Bills.Total.ToString(style)} bills",
+            $"- {plan.Debts.Total.ToString(style)} debts",
+            $"- {plan.Pots.Total.ToString(style)} pots",
+            $"- {plan.Surplus.Placed.ToString(style)} placed",
+        ];
         Money left = plan.LeftToPlace;
-        yield return FrameLine.Of(
-            TextColumns.PadLeft(left.IsZero ? $"= {left.ToString(style)}, all placed " : $"= {left.ToString(style)} left to place ", width),
-            left.IsZero ? Ink.Done : left.IsNegative ? Ink.Hand : Ink.Strong);
+        string result = left.IsZero ? $"= {left.ToString(style)}, all placed " : $"= {left.ToString(style)} left to place ";
+        Ink ink = left.IsZero ? Ink.Done : left.IsNegative ? Ink.Hand : Ink.Strong;
+        yield return FrameLine.Of(new string('-', width), Ink.Quiet);
+        string line = "";
+        bool full = false;
+        foreach (string term in terms)
+        {
+            if (TextColumns.Width(line) + TextColumns.Width(term) + 1 > width)
+            {
+                yield return FrameLine.Of(line);
+                line = "";
+                full = true;
+            }
+
+            line += " " + term;
+        }
+
+        // The result gets a line of its own unless the sum needed a second one that has room for it.
+        int room = width - TextColumns.Width(line);
+        if (full && TextColumns.Width(result) < room)
+        {
+            yield return new FrameLine([new Span(line, Ink.Plain), new Span(TextColumns.PadLeft(result, room), ink)]);
+            yield break;
+        }
+
+        yield return FrameLine.Of(line);
+        yield return FrameLine.Of(TextColumns.PadLeft(result, width), ink);
     }
 }

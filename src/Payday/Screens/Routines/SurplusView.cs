@@ -31,7 +31,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
 
     /// <inheritdoc/>
     public override string Note => Plan.Surplus.Before.IsNegative
-        ? $"! {Shown(-Plan.Surplus.Before)} is missing. Esc and talk to whoever sent the bill, or a non-profit debt adviser"
+        ? $"! {Shown(-Plan.Surplus.Before)} is missing; no proposal can cover it"
         : SurplusReport.Effects(Plan.Surplus, Style).FirstOrDefault() ?? "";
 
     /// <inheritdoc/>

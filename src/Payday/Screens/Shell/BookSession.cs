@@ -24,6 +24,23 @@ internal sealed class BookSession(BookStore store, Book book, NodaTime.LocalDate
         Book = Book with { Draft = draft };
     }
 
+    /// <summary>Puts a household in the place of this one.</summary>
+    /// <returns>Why it can't be done, one sentence; or null when it is stored.</returns>
+    /// <remarks>A draft of a payday that the changed schedules no longer have could never be closed, and goes.</remarks>
+    public string? Change(Household next)
+    {
+        HouseholdChange change = HouseholdChange.Of(Book, next);
+        if (!change.Refusals.IsEmpty)
+        {
+            return change.Refusals[0];
+        }
+
+        bool dropsDraft = Book.Draft is { } draft && !Routine.Plan(change.Book, draft).Ok;
+        store.Save(new BookChange { Household = next, Movements = change.Movements, DropsDraft = dropsDraft });
+        Book = dropsDraft ? change.Book with { Draft = null } : change.Book;
+        return null;
+    }
+
     /// <summary>Stores a closed payday.</summary>
     public void Close(Closing closing)
     {

@@ -2,53 +2,80 @@ using System.Collections.Immutable;
 using Payday.Screens.Frames;
 using Payday.Text;
 using Terminal.Gui.ViewBase;
+using Held = Terminal.Gui.Drawing.Cell;
 
 namespace Payday.Screens.Shell;
 
-/// <summary>Puts frames on a view, cell by cell, and only those cells that differ from the frame before.</summary>
+/// <summary>Puts frames on a view that fills the terminal: only those cells that differ from what the driver holds.</summary>
+/// <remarks>
+/// The driver's own cells are what is compared with, so nothing stale stays after a resize, a return to the foreground
+/// or a field that lay over them.
+/// </remarks>
 internal sealed class FrameCanvas(View view, Look look)
 {
-    private ImmutableArray<ImmutableArray<Cell>> shown = [];
-
-    /// <summary>Draws everything next time.</summary>
-    public void Forget() => shown = [];
+    // Moving the cursor takes about seven bytes: up to so many unchanged cells are cheaper sent again than jumped over.
+    private const int CheapGap = 6;
 
     /// <summary>Draws a frame.</summary>
     public void Show(TextFrame frame)
     {
-        ImmutableArray<ImmutableArray<Cell>> cells = [.. frame.Lines.Select(line => Cells(line))];
-        bool all = shown.Length != cells.Length || (cells.Length > 0 && shown[0].Length != cells[0].Length);
-        for (int row = 0; row < cells.Length; row++)
+        if (view.App?.Driver?.Contents is not { } held)
         {
-            DrawRow(row, cells[row], all ? [] : shown[row]);
+            return;
         }
 
-        shown = cells;
+        for (int row = 0; row < Math.Min(frame.Lines.Length, held.GetLength(0)); row++)
+        {
+            ImmutableArray<Cell> cells = Cells(frame.Lines[row]);
+            DrawRow(row, cells, ToSend(row, cells, held));
+        }
     }
 
-    private void DrawRow(int row, ImmutableArray<Cell> cells, ImmutableArray<Cell> before)
+    private void DrawRow(int row, ImmutableArray<Cell> cells, bool[] send)
     {
-        int column = 0;
-        while (column < cells.Length)
+        for (int start = 0, end; start < send.Length; start = end)
         {
-            if (column < before.Length && before[column] == cells[column])
-            {
-                column++;
-                continue;
-            }
-
-            // A run of changed cells of one ink; a wide character's second cell is empty and belongs to its first.
-            int end = column + 1;
-            while (end < cells.Length && cells[end].Ink == cells[column].Ink
-                && (cells[end].Text.Length == 0 || end >= before.Length || before[end] != cells[end]))
+            end = start + 1;
+            while (end < send.Length && send[end] == send[start] && cells[end].Ink == cells[start].Ink)
             {
                 end++;
             }
 
-            view.SetAttribute(look.Of(cells[column].Ink));
-            view.AddStr(column, row, string.Concat(cells[column..end].Select(cell => cell.Text)));
-            column = end;
+            if (send[start])
+            {
+                view.SetAttribute(look.Of(cells[start].Ink));
+                view.AddStr(start, row, string.Concat(cells[start..end].Select(cell => cell.Text)));
+            }
         }
+    }
+
+    private bool[] ToSend(int row, ImmutableArray<Cell> cells, Held[,] held)
+    {
+        var send = new bool[Math.Min(cells.Length, held.GetLength(1))];
+
+        // A row with any change begins with a move to its start, so the first cells count as a gap too.
+        int after = 0;
+        for (int column = 0; column < send.Length; column++)
+        {
+            Cell cell = cells[column];
+            bool second = cell.Text.Length == 0;
+            send[column] = second
+                ? column > 0 && send[column - 1]
+                : held[row, column].Grapheme != cell.Text || held[row, column].Attribute != look.Of(cell.Ink);
+            if (!send[column])
+            {
+                continue;
+            }
+
+            if (column - after <= CheapGap && cells[after..column].All(between => between.Ink == cell.Ink))
+            {
+                send.AsSpan(after..column).Fill(true);
+            }
+
+            after = column + 1;
+        }
+
+        return send;
     }
 
     private ImmutableArray<Cell> Cells(FrameLine line)
@@ -69,5 +96,6 @@ internal sealed class FrameCanvas(View view, Look look)
         return cells.ToImmutable();
     }
 
+    // The second half of a wide character is an empty cell after its first.
     private readonly record struct Cell(string Text, Ink Ink);
 }

@@ -1,30 +1,43 @@
-using Payday.Core.Households;
-using Payday.Screens.Home;
-using Payday.Store;
 using Terminal.Gui.App;
+using Terminal.Gui.Drivers;
 
 namespace Payday.Screens.Shell;
 
 /// <summary>Runs the screens on the terminal.</summary>
 internal static class FullScreen
 {
-    // The library looks at its input this often; 60 a second keeps a key under the 20 ms that a hand notices.
-    private const ushort LooksPerSecond = 60;
-
     /// <summary>Whether there is a terminal to show anything on.</summary>
     public static bool HasTerminal => !Console.IsInputRedirected && !Console.IsOutputRedirected;
 
-    /// <summary>Shows the home screen of a book until the person leaves.</summary>
-    public static void Run(BookStore store, Book book, NodaTime.LocalDate today)
+    /// <summary>Shows a screen, and those it leads to, until the person leaves.</summary>
+    public static void Run(Screen first)
     {
         var look = Look.For(Environment.GetEnvironmentVariable);
-        Application.MaximumIterationsPerSecond = LooksPerSecond;
+        Application.MaximumIterationsPerSecond = Looks.MostPerSecond;
+
+        // The terminal's own sixteen colours: the person chose them, and they take a third of the bytes.
+        Driver.Force16Colors = true;
         using IApplication app = Application.Create();
         app.Init("ansi");
+        TerminalModes.LeaveTheMouseAlone(app.Driver!);
+        using var ending = new Ending();
+        var looks = new Looks();
+        app.Iteration += (_, _) => BeforeLook(app, looks, ending);
+        using var view = new ShellView(first, look);
+        app.Run(view);
+        TerminalModes.UsualCursorShape(app.Driver!);
+    }
+
+    private static void BeforeLook(IApplication app, Looks looks, Ending ending)
+    {
+        if (!looks.Wait())
+        {
+            Ending.TerminalGone();
+        }
+
+        ending.HoldHere();
 
         // The library sends the cursor again with every look once it has moved; sending it once is enough.
-        app.Iteration += (_, _) => app.Driver?.SetCursorNeedsUpdate(false);
-        using var view = new ShellView(new HomeScreen(new BookSession(store, book, today)), look);
-        app.Run(view);
+        app.Driver?.SetCursorNeedsUpdate(false);
     }
 }

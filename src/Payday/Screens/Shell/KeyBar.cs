@@ -7,13 +7,14 @@ namespace Payday.Screens.Shell;
 internal static class KeyBar
 {
     private const int Most = 7;
+    private const int Kept = 3;
 
-    /// <summary>The keys that have a label, at most seven, as many as fit; help and the way back are always among them.</summary>
+    /// <summary>The keys that have a label, at most seven, as many as fit; the last three, the way on, help and the way back, are always among them.</summary>
     public static FrameLine Of(IReadOnlyList<Binding> bindings, int width)
     {
         string[] all = [.. bindings.Where(binding => binding.Label.Length > 0).Select(binding => $"{binding.Name} {binding.Label}")];
-        string[] last = [.. all.TakeLast(2)];
-        string[] first = [.. all.SkipLast(2).Take(Most - last.Length)];
+        string[] last = [.. all.TakeLast(Kept)];
+        string[] first = [.. all.SkipLast(Kept).Take(Most - last.Length)];
         while (first.Length > 0 && Width([.. first, .. last]) > width)
         {
             first = first[..^1];

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Drawing;
+using Humanizer;
 using Payday.Screens.Frames;
 using Payday.Text;
 using Terminal.Gui.Input;
@@ -36,15 +37,19 @@ internal abstract class PageScreen : Screen
     public override TextFrame Draw(Size size)
     {
         ImmutableArray<FrameLine> lines = [.. Lines(size.Width)];
-        room = Math.Max(1, size.Height - 4);
+        string[] message = [.. TextWrap.Lines(Message, size.Width - 2)];
+        room = Math.Max(1, size.Height - 3 - Math.Max(1, message.Length));
         first = Math.Clamp(first, 0, Math.Max(0, lines.Length - room));
         int below = Math.Max(0, lines.Length - first - room);
-        string note = Message.Length > 0 ? " " + Message : below > 0 ? $" {below} more lines below (Down, PgDn)" : "";
+        string note = below > 0 ? $" {"more line".ToQuantity(below)} below (Down, PgDn)" : "";
         return TextFrame.Of(
             size,
             [FrameLine.Of(TextColumns.Ends(" " + CleanText.OneLine(Title), Aside + " ", size.Width), Ink.Strong), Rule(size.Width)],
             lines.Skip(first).Take(room),
-            [FrameLine.Of(note, Message.Length > 0 ? Ink.Hand : Ink.Quiet), KeyBar.Of(Bindings, size.Width)]);
+            [
+                .. message.Length > 0 ? message.Select(line => FrameLine.Of(" " + line, Ink.Hand)) : [FrameLine.Of(note, Ink.Quiet)],
+                KeyBar.Of(Bindings, size.Width),
+            ]);
     }
 
     /// <summary>All lines for a width.</summary>

@@ -1,7 +1,7 @@
-using System.Collections.Immutable;
 using System.Drawing;
 using Payday.Screens.Frames;
 using Payday.Store;
+using Payday.Text;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -17,14 +17,18 @@ namespace Payday.Screens.Shell;
 /// </remarks>
 internal sealed class ShellView : Runnable
 {
+    // So many lines of what is wrong are shown over the line where it is typed.
+    private const int MostFaultLines = 3;
+    private static readonly Key ToBackground = Key.Z.WithCtrl;
+
     private readonly Stack<Screen> screens = new();
     private readonly FrameCanvas canvas;
-    private readonly TextField field = new() { Visible = false, Height = 1 };
-    private CellEdit? edit;
+    private readonly CellField field;
 
     public ShellView(Screen first, Look look)
     {
         canvas = new FrameCanvas(this, look);
+        field = new CellField(look);
         screens.Push(first);
         field.KeyDown += OnFieldKey;
         Add(field);
@@ -32,6 +36,19 @@ internal sealed class ShellView : Runnable
 
     /// <summary>The screen on top.</summary>
     public Screen Top => screens.Peek();
+
+    private bool HasRoom => Viewport.Width >= TextFrame.Smallest.Width && Viewport.Height >= TextFrame.Smallest.Height;
+
+    /// <inheritdoc/>
+    protected override void OnFrameChanged(in Rectangle frame)
+    {
+        base.OnFrameChanged(in frame);
+        field.Visible = field.Cell is not null && HasRoom;
+        if (field.Visible)
+        {
+            field.SetFocus();
+        }
+    }
 
     /// <inheritdoc/>
     protected override bool OnClearingViewport() => true;
@@ -46,7 +63,24 @@ internal sealed class ShellView : Runnable
     /// <inheritdoc/>
     protected override bool OnKeyDown(Key key)
     {
-        if (edit is not null)
+        if (key == ToBackground)
+        {
+            Suspend();
+            return true;
+        }
+
+        if (!HasRoom)
+        {
+            // What a key does should be seen; all that works in the dark is to leave.
+            if (key == ShellKeys.Leave.Key)
+            {
+                App?.RequestStop();
+            }
+
+            return true;
+        }
+
+        if (field.Cell is not null)
         {
             return false;
         }
@@ -60,7 +94,7 @@ internal sealed class ShellView : Runnable
         }
         else if (Typed(key) is { } text && Top.Typing(text) is { } cell)
         {
-            Begin(cell);
+            field.Begin(cell, replaces: false);
         }
 
         SetNeedsDraw();
@@ -70,55 +104,55 @@ internal sealed class ShellView : Runnable
     // Everything the field doesn't use itself ends here while a cell is edited.
     private void OnFieldKey(object? sender, Key key)
     {
-        if (key == Key.Enter || key == Key.Esc || key == Key.CursorUp || key == Key.CursorDown || key == Key.Tab)
+        if (key == ToBackground)
         {
             key.Handled = true;
-            Finish(leaves: key == Key.Esc);
+            Suspend();
+        }
+        else if (CellField.IsLast(key))
+        {
+            key.Handled = true;
+            bool leave = key == ShellKeys.Leave.Key;
+            Finish(leaves: leave || key == Key.Esc);
+            if (leave && Top is not LeaveScreen)
+            {
+                Follow(ShellKeys.Leave.Do());
+            }
+
             SetNeedsDraw();
         }
-    }
-
-    private void Begin(CellEdit cell)
-    {
-        edit = cell;
-        field.Text = cell.Text;
-        field.X = cell.Prompt.Length + 4;
-        field.Y = Pos.AnchorEnd(1);
-        field.Width = Dim.Fill();
-        field.Visible = true;
-        field.MoveEnd();
-        field.SetFocus();
-        canvas.Forget();
     }
 
     // Esc takes what was typed if it is right, and otherwise leaves what was there before: nothing right is lost.
     private void Finish(bool leaves)
     {
-        CellEdit cell = edit!;
+        CellEdit cell = field.Cell!;
         string? fault = field.Text == cell.Text && leaves ? null : Refused(cell, field.Text);
+        Top.Message = fault ?? "";
         if (fault is not null && !leaves)
         {
-            Top.Message = fault;
             return;
         }
 
-        Top.Message = fault is null ? "" : fault + " It was left as it was.";
-        edit = null;
-        field.Visible = false;
+        if (fault is not null)
+        {
+            Top.Message = fault + " It was left as it was.";
+        }
+
+        field.End();
         SetFocus();
-        canvas.Forget();
     }
 
-    private static string? Refused(CellEdit cell, string text)
+    private string? Refused(CellEdit cell, string text)
     {
-        try
+        string? fault = null;
+        Top.Message = "";
+        Guarded(() =>
         {
-            return cell.Accept(text);
-        }
-        catch (StoreException fault)
-        {
-            return fault.Message;
-        }
+            fault = cell.Accept(text);
+            return Way.Stay;
+        });
+        return fault ?? (Top.Message.Length > 0 ? Top.Message : null);
     }
 
     private void Follow(Way move)
@@ -131,6 +165,10 @@ internal sealed class ShellView : Runnable
             case Way.Instead instead:
                 screens.Pop();
                 screens.Push(instead.Screen);
+                break;
+            case Way.Afresh afresh:
+                screens.Clear();
+                screens.Push(afresh.Screen);
                 break;
             case Way.Goes when screens.Count > 1:
                 screens.Pop();
@@ -147,7 +185,7 @@ internal sealed class ShellView : Runnable
                 Top.Message = home.Message;
                 break;
             case Way.Edit start:
-                Begin(start.Cell);
+                field.Begin(start.Cell, replaces: true);
                 break;
         }
     }
@@ -173,22 +211,36 @@ internal sealed class ShellView : Runnable
     private TextFrame Drawn()
     {
         Size size = Viewport.Size;
-        TextFrame frame = size.Width < TextFrame.Smallest.Width || size.Height < TextFrame.Smallest.Height
-            ? TooSmall.Draw(size)
-            : Top.Draw(size);
-        return edit is null ? frame : WithPrompt(frame, size);
+        if (!HasRoom)
+        {
+            return TooSmall.Draw(size);
+        }
+
+        TextFrame frame = Top.Draw(size);
+        return field.Cell is null ? frame : WithPrompt(frame, size);
     }
 
-    // What is typed stands on the last line, and what is wrong with it on the line above.
+    // What is typed stands on the last line, and what is wrong with it on the lines above. The field draws its own cells.
     private TextFrame WithPrompt(TextFrame frame, Size size)
     {
-        ImmutableArray<FrameLine> lines = frame.Lines.SetItem(size.Height - 1, FrameLine.Of($" {edit!.Prompt}: ", Ink.Strong).Fit(size.Width));
-        return frame with
+        string[] fault = [.. TextWrap.Lines(Top.Message, size.Width - 2).Take(MostFaultLines)];
+        IEnumerable<FrameLine> lines = frame.Lines
+            .Take(size.Height - 1 - fault.Length)
+            .Concat(fault.Select(line => FrameLine.Of(" " + line, Ink.Hand).Fit(size.Width)))
+            .Append(FrameLine.Of(field.Prompt(), Ink.Strong));
+        return new TextFrame([.. lines]);
+    }
+
+    // The library comes back from the background with the mouse reported, and with nothing drawn.
+    private void Suspend()
+    {
+        if (App?.Driver is { } driver)
         {
-            Lines = Top.Message.Length == 0
-                ? lines
-                : lines.SetItem(size.Height - 2, FrameLine.Of(" " + Top.Message, Ink.Hand).Fit(size.Width)),
-        };
+            driver.Suspend();
+            TerminalModes.LeaveTheMouseAlone(driver);
+            App.ClearScreenNextIteration = true;
+            SetNeedsDraw();
+        }
     }
 
     private static string? Typed(Key key)

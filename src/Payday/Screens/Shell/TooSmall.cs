@@ -12,7 +12,8 @@ internal static class TooSmall
         [
             FrameLine.Of($"Payday needs {TextFrame.Smallest.Width} columns"),
             FrameLine.Of($"and {TextFrame.Smallest.Height} rows; this is {size.Width} x {size.Height}."),
-            FrameLine.Of("Nothing is lost: make it larger."),
+            FrameLine.Of("Nothing is lost: make it larger,"),
+            FrameLine.Of("or leave with Ctrl+C."),
         ],
         []);
 }

@@ -31,6 +31,9 @@ internal abstract record Way
     /// <summary>To another screen in the place of this one.</summary>
     public sealed record Instead(Screen Screen) : Way;
 
+    /// <summary>To a screen with nothing behind it: it is the first one from now on.</summary>
+    public sealed record Afresh(Screen Screen) : Way;
+
     /// <summary>All the way back to the first screen.</summary>
     /// <param name="Message">What the first screen says then.</param>
     public sealed record Home(string Message) : Way;

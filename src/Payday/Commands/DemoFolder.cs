@@ -1,0 +1,34 @@
+using Payday.Core.Households;
+using Payday.Screens.Home;
+using Payday.Screens.Shell;
+using Payday.Screens.Start;
+using Payday.Store;
+
+namespace Payday.Commands;
+
+/// <summary>The demo household in a folder of its own, which is thrown away.</summary>
+internal sealed class DemoFolder : IDisposable
+{
+    private string? path;
+    private BookStore? store;
+
+    /// <summary>The home screen of the demo household.</summary>
+    /// <remarks>The demo plays on the days before its first payday, so that nothing is overdue.</remarks>
+    public Screen Open()
+    {
+        path = Directory.CreateTempSubdirectory("payday-demo-").FullName;
+        store = BookStore.Open(new StoreFolder(path));
+        Household household = DemoCommand.Household();
+        return new HomeScreen(NewBook.Store(store, household, household.Start));
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        store?.Dispose();
+        if (path is not null)
+        {
+            Directory.Delete(path, recursive: true);
+        }
+    }
+}

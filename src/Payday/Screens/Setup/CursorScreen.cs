@@ -1,0 +1,116 @@
+using System.Collections.Immutable;
+using System.Drawing;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Setup;
+
+/// <summary>A screen of rows with a cursor, and below them what the row under the cursor is about.</summary>
+internal abstract class CursorScreen : Screen
+{
+    private const int DetailLines = 3;
+
+    private int first;
+    private int room = 1;
+
+    /// <inheritdoc/>
+    public sealed override IReadOnlyList<Binding> Bindings =>
+    [
+        .. Keys,
+        new(Key.CursorUp, "Up", "", "To the row above.", () => Go(-1)),
+        new(Key.CursorDown, "Down", "", "To the row below.", () => Go(1)),
+        new(Key.PageUp, "PgUp", "", "A screen up.", () => Go(-room)),
+        new(Key.PageDown, "PgDn", "", "A screen down.", () => Go(room)),
+        .. LastKeys,
+    ];
+
+    /// <summary>The row under the cursor, from 0.</summary>
+    protected int Cursor { get; set; }
+
+    /// <summary>How many rows there are.</summary>
+    protected abstract int Count { get; }
+
+    /// <summary>The keys of the screen itself.</summary>
+    protected abstract IReadOnlyList<Binding> Keys { get; }
+
+    /// <summary>The keys at the end of the bottom line.</summary>
+    protected virtual IReadOnlyList<Binding> LastKeys => [ShellKeys.Help(this), ShellKeys.Back];
+
+    /// <summary>What stands at the right end of the title.</summary>
+    protected virtual string Aside => "";
+
+    /// <summary>Lines under the title.</summary>
+    protected virtual IEnumerable<FrameLine> Under(int width) => [];
+
+    /// <summary>What stands where there are no rows.</summary>
+    protected virtual string Empty => "";
+
+    /// <summary>What the row under the cursor is about, in a sentence or two.</summary>
+    protected abstract string Detail { get; }
+
+    /// <summary>A line above the keys; empty for none.</summary>
+    protected virtual string Status => "";
+
+    /// <summary>Header and rows as text.</summary>
+    protected abstract (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width);
+
+    /// <summary>The sign before a row, and how it shows.</summary>
+    protected virtual (char Sign, Ink Ink) Mark(int row) => (' ', Ink.Plain);
+
+    /// <inheritdoc/>
+    public override TextFrame Draw(Size size)
+    {
+        Go(0);
+        int width = size.Width;
+        (ImmutableArray<string> header, ImmutableArray<string> rows) = Table(width - 2);
+        FrameLine[] head =
+        [
+            FrameLine.Of(TextColumns.Ends(" " + CleanText.OneLine(Title), Aside + " ", width), Ink.Strong),
+            .. Under(width),
+            .. header.Select(line => FrameLine.Of(" " + line, Ink.Strong)),
+            FrameLine.Of(new string('-', width), Ink.Quiet),
+        ];
+        FrameLine[] foot = [.. Foot(width)];
+        room = Math.Max(1, size.Height - head.Length - foot.Length - 1);
+        first = Rows.First(first, Cursor, rows.Length, room);
+        int below = Math.Max(0, rows.Length - first - room);
+        string more = below > 0 ? $" {below} more below -" : "";
+        return TextFrame.Of(
+            size,
+            head,
+            Count == 0
+                ? TextWrap.Lines(Empty, width - 2).Select(line => FrameLine.Of(" " + line))
+                : rows.Select((line, i) => Row(line, i, width)).Skip(first).Take(room),
+            [FrameLine.Of(new string('-', width - more.Length) + more, Ink.Quiet), .. foot]);
+    }
+
+    private FrameLine Row(string text, int row, int width)
+    {
+        (char sign, Ink ink) = Mark(row);
+        bool here = row == Cursor;
+        return FrameLine.Of((here ? '>' : sign) + text, here ? Ink.Here : ink).Fit(width);
+    }
+
+    // A message that is longer than its line takes the place of the detail.
+    private IEnumerable<FrameLine> Foot(int width)
+    {
+        bool isLong = TextColumns.Width(Message) > width - 2;
+        string above = isLong ? Message : Detail;
+        string[] lines = [.. above.Length == 0 ? [] : TextWrap.Lines(above, width - 2).Take(DetailLines)];
+        for (int i = 0; i < DetailLines; i++)
+        {
+            yield return FrameLine.Of(" " + lines.ElementAtOrDefault(i), isLong ? Ink.Hand : Ink.Plain);
+        }
+
+        yield return isLong || Message.Length == 0 ? FrameLine.Of(" " + Status, Ink.Quiet) : FrameLine.Of(" " + Message, Ink.Hand);
+        yield return KeyBar.Of(Bindings, width);
+    }
+
+    private Way Go(int by)
+    {
+        Cursor = Math.Clamp(Cursor + by, 0, Math.Max(0, Count - 1));
+        return Way.Stay;
+    }
+}

@@ -1,0 +1,20 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Payday.Core.Amounts;
+
+namespace Payday.Screens.Setup.Fields;
+
+/// <summary>A whole number.</summary>
+/// <param name="least">The least that is taken.</param>
+/// <param name="most">The most that is taken.</param>
+internal sealed class CountType(int least, int most) : FieldType
+{
+    /// <inheritdoc/>
+    public override string Show(JsonNode value, SetupWork work) => value.ToString();
+
+    /// <inheritdoc/>
+    public override Read<JsonNode> Take(string text, SetupWork work) =>
+        int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count >= least && count <= most
+            ? Read.Of<JsonNode>(JsonValue.Create(count))
+            : Read.Refused<JsonNode>(string.Create(CultureInfo.InvariantCulture, $"'{Shown(text)}' doesn't fit; write a whole number from {least} to {most}."));
+}

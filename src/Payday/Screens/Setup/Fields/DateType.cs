@@ -1,0 +1,45 @@
+using System.Text.Json.Nodes;
+using NodaTime;
+using NodaTime.Text;
+using Payday.Core.Amounts;
+using Payday.Store.Json;
+using Payday.Text;
+
+namespace Payday.Screens.Setup.Fields;
+
+/// <summary>A date, typed like 2026-03-05.</summary>
+internal sealed class DateType : FieldType
+{
+    /// <inheritdoc/>
+    public override string Show(JsonNode value, SetupWork work) =>
+        LocalDatePattern.Iso.Parse(value.ToString()) is { Success: true } date ? DateText.Long(date.Value) : value.ToString();
+
+    /// <inheritdoc/>
+    public override string Typed(JsonNode value, SetupWork work) => value.ToString();
+
+    /// <inheritdoc/>
+    public override Read<JsonNode> Take(string text, SetupWork work)
+    {
+        Read<LocalDate> date = Date(text.Trim(), work.Today);
+        return date.Ok ? Read.Of(Text(LocalDatePattern.Iso.Format(date.Value))) : Read.Refused<JsonNode>(date.Fault);
+    }
+
+    /// <summary>Reads a date, or the word <c>today</c>.</summary>
+    internal static Read<LocalDate> Date(string text, LocalDate today)
+    {
+        if (string.Equals(text, "today", StringComparison.OrdinalIgnoreCase))
+        {
+            return Read.Of(today);
+        }
+
+        ParseResult<LocalDate> date = LocalDatePattern.Iso.Parse(text);
+        if (!date.Success)
+        {
+            return Read.Refused<LocalDate>($"'{Shown(text)}' is not a date of the calendar; write it like 2026-03-05.");
+        }
+
+        return date.Value.Year is < JsonCursor.FirstYear or > JsonCursor.LastYear
+            ? Read.Refused<LocalDate>($"{text} is too far off; dates go from {JsonCursor.FirstYear} to {JsonCursor.LastYear}.")
+            : Read.Of(date.Value);
+    }
+}

@@ -1,0 +1,40 @@
+using System.Text.Json.Nodes;
+using NodaTime;
+using NodaTime.Text;
+using Payday.Core.Amounts;
+
+namespace Payday.Screens.Setup.Fields;
+
+/// <summary>Dates with blanks between them.</summary>
+internal sealed class DatesType : FieldType
+{
+    private const int Most = 500;
+
+    /// <inheritdoc/>
+    public override string Show(JsonNode value, SetupWork work) =>
+        value is JsonArray dates ? string.Join(' ', dates.Select(date => date?.ToString())) : value.ToString();
+
+    /// <inheritdoc/>
+    public override Read<JsonNode> Take(string text, SetupWork work)
+    {
+        string[] words = text.Split([' ', ',', ';'], StringSplitOptions.RemoveEmptyEntries);
+        if (words.Length is 0 or > Most)
+        {
+            return Read.Refused<JsonNode>($"Write 1 to {Most} dates like 2026-03-05, with blanks between them.");
+        }
+
+        var dates = new SortedSet<LocalDate>();
+        foreach (string word in words)
+        {
+            Read<LocalDate> date = DateType.Date(word, work.Today);
+            if (!date.Ok)
+            {
+                return Read.Refused<JsonNode>(date.Fault);
+            }
+
+            dates.Add(date.Value);
+        }
+
+        return Read.Of<JsonNode>(new JsonArray([.. dates.Select(date => Text(LocalDatePattern.Iso.Format(date)))]));
+    }
+}

@@ -1,0 +1,132 @@
+using System.Collections.Immutable;
+using System.Text.Json.Nodes;
+using Payday.Core.Amounts;
+using Payday.Screens.Setup.Fields;
+using Payday.Screens.Setup.Lists;
+
+namespace Payday.Screens.Setup;
+
+/// <summary>
+/// The values of a form. A change is stored at once when nothing needed is missing; until then it is kept here.
+/// </summary>
+internal sealed class ItemForm
+{
+    private readonly SetupWork work;
+    private readonly ImmutableArray<SetupField> fields;
+    private readonly string? list;
+    private JsonObject values;
+
+    private ItemForm(SetupWork work, ImmutableArray<SetupField> fields, string? list, int? index, JsonObject values)
+    {
+        this.work = work;
+        this.fields = fields;
+        this.list = list;
+        this.values = values;
+        Index = index;
+    }
+
+    /// <summary>The place in the list; null for an item that isn't stored yet, or the household itself.</summary>
+    public int? Index { get; private set; }
+
+    /// <summary>Whether what the form holds is what is stored.</summary>
+    public bool IsStored { get; private set; } = true;
+
+    /// <summary>The fields that the item has.</summary>
+    public ImmutableArray<SetupField> Fields => [.. fields.Where(known => known.Applies(values))];
+
+    /// <summary>The fields that are needed and empty.</summary>
+    public ImmutableArray<SetupField> Missing => MissingIn(values);
+
+    /// <summary>A form of the household's own fields.</summary>
+    public static ItemForm OfHousehold(SetupWork work, ImmutableArray<SetupField> fields) => new(work, fields, null, null, work.Copy());
+
+    /// <summary>A form of an item of a list.</summary>
+    public static ItemForm OfItem(SetupWork work, SetupList list, int index) =>
+        new(work, list.Fields, list.Key, index, list.Opened((JsonObject)work.Items(list.Key)[index].DeepClone()));
+
+    /// <summary>A form of an item to be added.</summary>
+    public static ItemForm OfNew(SetupWork work, SetupList list) =>
+        new(work, list.Fields, list.Key, null, list.Fresh(work)) { IsStored = false };
+
+    /// <summary>What a field holds, or null.</summary>
+    public JsonNode? this[SetupField field] => field.Path.In(values);
+
+    /// <summary>Why a field can't be changed now, or null.</summary>
+    public string? Locked(SetupField field) => field.Locked(work, values);
+
+    /// <summary>Changes a field by what was typed; nothing typed empties a field that may be empty.</summary>
+    /// <returns>What is wrong with it, or null.</returns>
+    public string? Type(SetupField field, string text)
+    {
+        if (text.Trim().Length == 0 && !field.Needed(values))
+        {
+            return Change(field, null);
+        }
+
+        Read<JsonNode> value = field.Type.Take(text, work);
+        return value.Ok ? Change(field, value.Value) : value.Fault;
+    }
+
+    /// <summary>Changes a field.</summary>
+    /// <returns>What is wrong with it, or null.</returns>
+    public string? Change(SetupField field, JsonNode? value)
+    {
+        var next = (JsonObject)values.DeepClone();
+        field.Path.Put(next, value);
+        field.Then(next);
+        (JsonObject household, FieldPath place) = Placed(Stripped(next));
+        FieldPath at = place.Then(field.Path);
+        bool isStored = MissingIn(next).IsEmpty || (list is null && work.TakesParts);
+        string? fault = isStored ? work.Put(household, list is null ? at : place) : work.FaultAt(household, at);
+        if (fault is not null)
+        {
+            return fault;
+        }
+
+        values = next;
+        IsStored = isStored;
+        if (isStored && list is not null)
+        {
+            Index ??= work.Items(list).Count - 1;
+            values["id"] = work.Items(list)[Index.Value]["id"]?.DeepClone();
+        }
+
+        return null;
+    }
+
+    private ImmutableArray<SetupField> MissingIn(JsonObject item) =>
+        [.. fields.Where(field => field.Applies(item) && field.Needed(item) && field.Path.In(item) is null)];
+
+    private (JsonObject Household, FieldPath Place) Placed(JsonObject item)
+    {
+        if (list is null)
+        {
+            return (item, FieldPath.Of());
+        }
+
+        JsonObject household = work.Copy();
+        JsonArray items = household[list] as JsonArray ?? [];
+        household[list] = items;
+        int index = Index ?? items.Count;
+        FieldPath.Item(list, index).Put(household, item);
+        return (household, FieldPath.Item(list, index));
+    }
+
+    // What belongs to another kind of schedule or pot stays in the form, should the person come back to it, and goes no further.
+    private JsonObject Stripped(JsonObject item)
+    {
+        var stripped = (JsonObject)item.DeepClone();
+        FieldPath[] kept = [.. fields.Where(field => field.Applies(item) && !field.FormOnly).Select(field => field.Path)];
+        foreach (SetupField field in fields.Where(field => (field.FormOnly || !field.Applies(item)) && !kept.Contains(field.Path)))
+        {
+            field.Path.Put(stripped, null);
+        }
+
+        if (stripped["id"] is null)
+        {
+            stripped.Remove("id");
+        }
+
+        return stripped;
+    }
+}

@@ -1,0 +1,66 @@
+using Payday.Screens.Frames;
+using Payday.Text;
+using Terminal.Gui.Drawing;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using Terminal.Gui.Views;
+
+namespace Payday.Screens.Shell;
+
+/// <summary>The text field that lies over the last line while a value is typed.</summary>
+internal sealed class CellField : TextField
+{
+    private const int StartsAtPercent = 55;
+
+    public CellField(Look look)
+    {
+        Visible = false;
+        Height = 1;
+
+        // A fixed place: the library redraws the whole screen for a field that moves.
+        X = Pos.Percent(StartsAtPercent);
+        Width = Dim.Fill();
+        Y = Pos.AnchorEnd(1);
+        var plain = look.Of(Ink.Plain);
+        SetScheme(new Scheme(plain) { Editable = plain, Focus = plain, Active = look.Of(Ink.Here), ReadOnly = plain });
+    }
+
+    /// <summary>What is edited, or null.</summary>
+    public CellEdit? Cell { get; private set; }
+
+    /// <summary>Begins to edit.</summary>
+    /// <param name="cell">What.</param>
+    /// <param name="replaces">Whether the first character typed takes the place of what stands there.</param>
+    public void Begin(CellEdit cell, bool replaces)
+    {
+        Cell = cell;
+        Text = cell.Text;
+        Visible = true;
+        MoveEnd();
+        if (replaces)
+        {
+            SelectAll();
+        }
+
+        SetFocus();
+    }
+
+    /// <summary>Ends editing.</summary>
+    public void End()
+    {
+        Cell = null;
+        Visible = false;
+    }
+
+    /// <summary>What stands before the field, up to where it begins.</summary>
+    public string Prompt()
+    {
+        const string After = ": ";
+        string prompt = TextColumns.Truncate(CleanText.OneLine(Cell!.Prompt), Math.Max(0, Frame.X - After.Length - 1));
+        return TextColumns.PadLeft(prompt + After, Frame.X);
+    }
+
+    /// <summary>Whether a key ends or leaves the editing, whatever the field would do with it.</summary>
+    public static bool IsLast(Key key) =>
+        key == Key.Enter || key == Key.Esc || key == Key.CursorUp || key == Key.CursorDown || key == Key.Tab || key == ShellKeys.Leave.Key;
+}

@@ -1,0 +1,140 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Payday.Reports;
+using Payday.Screens.Frames;
+using Payday.Screens.Home;
+using Payday.Screens.Setup;
+using Payday.Screens.Setup.Lists;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Start;
+
+/// <summary>Setting up a household for the first time, part after part.</summary>
+internal sealed class GuideScreen : CursorScreen
+{
+    private readonly DraftWork work;
+    private readonly ImmutableArray<GuidePart> parts;
+
+    /// <summary>Goes on at the first part that isn't done.</summary>
+    public GuideScreen(DraftWork work)
+    {
+        this.work = work;
+        parts =
+        [
+            new(SetupPart.Of(work, "Name and currency", "What the household is called, and the currency of every amount.", () => HouseholdFields.Name, 0, 1), true, () => Has("name") && Has("currency")),
+            new(SetupPart.Of(work, "Notes and coins", "The notes and coins you use; those usual for the currency are there to begin with.", () => HouseholdFields.Cash, 0), true, () => Has("notes")),
+            .. SetupList.All.Select(list => new GuidePart(
+                SetupPart.Of(work, list, list.Key == "sources" ? "Who pays, and when" : null), list.Key == "sources", () => work.Items(list.Key).Count > 0)),
+            new(SetupPart.Of(work, "Fill day and bank", "When the wallet is filled, and whether notes come from a teller or a machine.", () => HouseholdFields.Bank, 0, 1), false, () => false),
+            new(SetupPart.Of(work, "What is there now", "What is in the account and at home today.", () => HouseholdFields.Opening(work), 1), false, () => false),
+        ];
+        Cursor = FirstOpen;
+    }
+
+    /// <inheritdoc/>
+    public override string Title => "Set up your household";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words => SetupWords.All;
+
+    /// <inheritdoc/>
+    protected override string Aside => string.Create(CultureInfo.InvariantCulture, $"{parts.Count(IsDone)} of {parts.Length} parts done");
+
+    /// <inheritdoc/>
+    protected override int Count => parts.Length + 1;
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys => Cursor == parts.Length
+        ? [new(Key.Enter, "Enter", "begin", "Store the household and go to the first payday.", Begin)]
+        : [new(Key.Enter, "Enter", "open", "This part; Right leads on from there.", () => Open(Cursor))];
+
+    /// <inheritdoc/>
+    protected override string Detail => Cursor == parts.Length
+        ? "Stores the household with what is there now, and goes home: Enter there begins the first payday's routine. Everything but the currency can be changed later."
+        : parts[Cursor].Part.Help;
+
+    /// <inheritdoc/>
+    protected override string Status => parts.FirstOrDefault(part => part.IsNeeded && !part.IsFilled()) is { } needed
+        ? $"Needed before the first payday: {needed.Part.Name}."
+        : "All that is needed is there; each field is kept as it is entered.";
+
+    private int FirstOpen => parts.ToList().FindIndex(part => !IsDone(part)) is >= 0 and int at ? at : parts.Length;
+
+    /// <inheritdoc/>
+    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    {
+        TextTableLines lines = new TextTable(
+            [new("", Align.Right), new(""), Report.Names("") with { Grows = true }],
+            [
+                .. parts.Select((part, i) => ImmutableArray.Create((i + 1).ToString(CultureInfo.InvariantCulture), part.Part.Name, CleanText.OneLine(part.Part.Holds()))),
+                ["", "Begin", ""],
+            ],
+            [],
+            decimalMark: "").Lay(width);
+        return ([], lines.Rows);
+    }
+
+    /// <inheritdoc/>
+    protected override (char Sign, Ink Ink) Mark(int row) =>
+        row < parts.Length && IsDone(parts[row]) ? ('v', Ink.Done) : (' ', Ink.Plain);
+
+    private bool Has(string field) => work.Root[field] is not null;
+
+    private bool IsDone(GuidePart part) => part.IsFilled() || (!part.IsNeeded && work.HasPassed(part.Part.Name));
+
+    private Way Open(int index)
+    {
+        // Amounts can't be read, and notes not proposed, before the currency is known.
+        if (index > 0 && !parts[0].IsFilled())
+        {
+            Cursor = 0;
+            Message = "Name and currency come first: Enter.";
+            return Way.Stay;
+        }
+
+        return new Way.To(Screen(index));
+    }
+
+    private Screen Screen(int index) => parts[index].Part.Open(new Leads(this, index));
+
+    private Way On(int from)
+    {
+        GuidePart part = parts[from];
+        if (part.IsNeeded && !part.IsFilled())
+        {
+            Cursor = from;
+            Message = $"{part.Part.Name} is needed before the rest; Enter goes back to it.";
+            return Way.Back;
+        }
+
+        work.Pass(part.Part.Name);
+        Cursor = from + 1;
+        return Cursor < parts.Length ? new Way.Instead(Screen(Cursor)) : Way.Back;
+    }
+
+    private Way Begin()
+    {
+        if (parts.FirstOrDefault(part => part.IsNeeded && !part.IsFilled()) is { } needed)
+        {
+            Cursor = parts.IndexOf(needed);
+            Message = $"{needed.Part.Name} is still needed: Enter.";
+            return Way.Stay;
+        }
+
+        (BookSession? session, IReadOnlyList<string> faults) = work.Begin();
+        return session is null
+            ? new Way.To(new FaultsScreen("This is still to mend", faults))
+            : new Way.Afresh(new HomeScreen(session) { Message = "The household is stored. Enter begins the first payday's routine." });
+    }
+
+    private sealed class Leads(GuideScreen guide, int index) : ISetupGuide
+    {
+        public string Here => string.Create(CultureInfo.InvariantCulture, $"part {index + 1} of {guide.parts.Length}");
+
+        public string NextName => index + 1 < guide.parts.Length ? guide.parts[index + 1].Part.Name : "Begin";
+
+        public Way Next() => guide.On(index);
+    }
+}

@@ -1,0 +1,18 @@
+using NodaTime;
+using Payday.Core.Households;
+using Payday.Screens.Shell;
+using Payday.Store;
+
+namespace Payday.Screens.Start;
+
+/// <summary>Stores the first household of a data folder.</summary>
+internal static class NewBook
+{
+    /// <summary>Stores it with its opening balances.</summary>
+    public static BookSession Store(BookStore store, Household household, LocalDate today)
+    {
+        Book book = Book.Begin(household);
+        store.Save(new BookChange { Household = household, Movements = [.. book.Ledger.Movements] });
+        return new BookSession(store, book, today);
+    }
+}

@@ -1,0 +1,12 @@
+using NodaTime;
+using Payday.Screens.Shell;
+using Payday.Store;
+
+namespace Payday.Screens.Start;
+
+/// <summary>What the first start needs of the outside.</summary>
+/// <param name="Store">The store of the data folder, without a household.</param>
+/// <param name="Today">The date.</param>
+/// <param name="ReadFile">Reads the household file of a path.</param>
+/// <param name="OpenDemo">The demo household's home screen, in a folder that is thrown away.</param>
+internal sealed record StartDoor(BookStore Store, LocalDate Today, Func<string, HouseholdOffer> ReadFile, Func<Screen> OpenDemo);

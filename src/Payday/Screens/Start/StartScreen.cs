@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using Payday.Screens.Setup;
+using Payday.Screens.Shell;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Start;
+
+/// <summary>The first screen where there is no household yet.</summary>
+internal sealed class StartScreen(StartDoor door) : CursorScreen
+{
+    private static readonly ImmutableArray<string> Ways =
+        ["Set up your household", "Load the demo household", "Take a household file"];
+
+    /// <inheritdoc/>
+    public override string Title => "Payday";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words => SetupWords.All;
+
+    /// <inheritdoc/>
+    protected override string Aside => "no household here yet";
+
+    /// <inheritdoc/>
+    protected override int Count => Ways.Length;
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys => [new(Key.Enter, "Enter", "choose", "The way under the cursor.", Choose)];
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> LastKeys =>
+    [
+        ShellKeys.Help(this),
+        new(Key.Esc, "Esc", "leave", "Leave Payday, after a question; everything is kept.", () => new Way.To(new LeaveScreen())),
+    ];
+
+    /// <inheritdoc/>
+    protected override string Detail => Cursor switch
+    {
+        0 when IsBegun => "Goes on where you left it; everything entered is kept.",
+        0 => "Part by part: name and currency, notes, who pays, bills, debts, pots, bank, what is there now. About ten minutes, and it can be left at any time.",
+        1 => "An invented household to try everything on, in a folder that is thrown away when you leave. Yours can be set up afterwards.",
+        _ => "A household file that was written by hand or exported before. It is checked, and all that is wrong is listed.",
+    };
+
+    /// <inheritdoc/>
+    protected override string Status => $"Everything is kept in {door.Store.Folder.Path}, readable by you alone.";
+
+    private bool IsBegun => new StartDraft(door.Store.Folder).Exists;
+
+    /// <inheritdoc/>
+    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width) =>
+        ([], IsBegun ? Ways.SetItem(0, "Go on setting up your household") : Ways);
+
+    private Way Choose() => Cursor switch
+    {
+        0 => new Way.To(new GuideScreen(new DraftWork(door.Store, door.Today))),
+        1 => new Way.Afresh(door.OpenDemo()),
+        _ => new Way.To(new TakeFileScreen(door)),
+    };
+}

@@ -1,0 +1,110 @@
+using System.Drawing;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+
+namespace Payday.Tests.Screens.Setup;
+
+/// <summary>Works the screens the way the shell does, key by key.</summary>
+internal sealed class Hand
+{
+    private readonly Stack<Screen> screens = new();
+    private CellEdit? edit;
+
+    public Hand(Screen first) => screens.Push(first);
+
+    public Screen Top => screens.Peek();
+
+    /// <summary>What the screen said last.</summary>
+    public string Message => Top.Message;
+
+    /// <summary>Presses keys by the names that screens give them.</summary>
+    public Hand Press(params string[] keys)
+    {
+        foreach (string key in keys)
+        {
+            Assert.Null(edit);
+            Top.Message = "";
+            Binding binding = Top.Bindings.FirstOrDefault(known => known.Name == key)
+                ?? throw new InvalidOperationException($"{Top.Title} has no key {key}; it has {string.Join(", ", Top.Bindings.Select(known => known.Name))}.");
+            Follow(binding.Do());
+        }
+
+        return this;
+    }
+
+    /// <summary>Types into the field under the cursor, or into the cell that a key opened, and leaves it by Enter.</summary>
+    public string? Try(string text)
+    {
+        CellEdit cell = edit ?? Top.Typing(text.Length == 0 ? "x" : text[..1]) ?? throw new InvalidOperationException($"Nothing can be typed in {Top.Title}: {Message}");
+        edit = null;
+        return cell.Accept(text);
+    }
+
+    /// <summary>Types what is taken.</summary>
+    public Hand Type(params string[] texts)
+    {
+        Assert.All(texts, text => Assert.Null(Try(text)));
+        return this;
+    }
+
+    /// <summary>Types a letter that picks a choice.</summary>
+    public Hand Pick(string letter)
+    {
+        Assert.Null(Top.Typing(letter));
+        Assert.Equal("", Message);
+        return this;
+    }
+
+    /// <summary>Moves the cursor to the first row that has a text.</summary>
+    public Hand To(string text)
+    {
+        for (int i = 0; i < 40; i++)
+        {
+            Press("Up");
+        }
+
+        for (int i = 0; i < 40; i++)
+        {
+            if (Shown(new Size(120, 60)).Any(line => line.StartsWith('>') && line.Contains(text, StringComparison.Ordinal)))
+            {
+                return this;
+            }
+
+            Press("Down");
+        }
+
+        throw new InvalidOperationException($"{Top.Title} has no row with {text}:\n{string.Join('\n', Shown(new Size(120, 60)))}");
+    }
+
+    public string[] Shown(Size size)
+    {
+        TextFrame frame = Top.Draw(size);
+        Assert.Equal(size.Height, frame.Lines.Length);
+        Assert.All(frame.Lines, line => Assert.Equal(size.Width, Payday.Text.TextColumns.Width(line.Text)));
+        return [.. frame.Lines.Select(line => line.Text.TrimEnd())];
+    }
+
+    private void Follow(Way way)
+    {
+        switch (way)
+        {
+            case Way.To to:
+                screens.Push(to.Screen);
+                break;
+            case Way.Instead instead:
+                screens.Pop();
+                screens.Push(instead.Screen);
+                break;
+            case Way.Afresh afresh:
+                screens.Clear();
+                screens.Push(afresh.Screen);
+                break;
+            case Way.Goes:
+                screens.Pop();
+                break;
+            case Way.Edit start:
+                edit = start.Cell;
+                break;
+        }
+    }
+}

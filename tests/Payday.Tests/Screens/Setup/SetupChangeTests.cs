@@ -1,0 +1,145 @@
+using NodaTime;
+using Payday.Core.Bills;
+using Payday.Core.Calendar;
+using Payday.Core.Pots;
+
+namespace Payday.Tests.Screens.Setup;
+
+public sealed class SetupChangeTests : IDisposable
+{
+    private readonly DemoBook demo = new();
+
+    private Hand Hand => demo.Hand;
+
+    public void Dispose() => demo.Dispose();
+
+    [Fact]
+    public void Add_ABill_IsStoredWithItsLastNeededField()
+    {
+        int before = demo.Household.Bills.Length;
+        Hand.To("Bills").Press("Enter", "a").Type("Piano lessons", "30+15");
+        Assert.Equal(before, demo.Stored.Household.Bills.Length);
+
+        Hand.Type("2nd tuesday");
+
+        Bill bill = demo.Stored.Household.Bills[^1];
+        Assert.Equal(("Piano lessons", "piano-lessons", "45.00"), (bill.Name, bill.Id, bill.Amount.ToPlain()));
+        Assert.Equal(new Schedule.Monthly(new MonthDay.NthWeekday(2, IsoDayOfWeek.Tuesday)), bill.Schedule);
+    }
+
+    [Fact]
+    public void Esc_FromAnItemThatIsNotComplete_AsksOnceAndSaysWhatIsMissing()
+    {
+        Hand.To("Bills").Press("Enter", "a").Type("Piano lessons").Press("Esc");
+        Assert.Equal("Not stored, still to fill in: Amount, Day. The same key again leaves this bill out.", Hand.Message);
+
+        Hand.Press("Esc");
+
+        Assert.Equal("Bills", Hand.Top.Title);
+        Assert.DoesNotContain(demo.Stored.Household.Bills, bill => bill.Name == "Piano lessons");
+    }
+
+    [Fact]
+    public void Cycle_ToAScheduleThatNeedsMore_KeepsTheStoredOneUntilItIsThere()
+    {
+        Schedule before = demo.Household.Bills[0].Schedule;
+        Hand.To("Bills").Press("Enter", "Enter").To("Falls due").Pick("o");
+        Assert.Equal(before, demo.Stored.Household.Bills[0].Schedule);
+
+        Hand.To("Dates").Type("2026-05-02 2026-04-01");
+
+        Assert.Equal([new LocalDate(2026, 4, 1), new LocalDate(2026, 5, 2)], Assert.IsType<Schedule.OnDates>(demo.Stored.Household.Bills[0].Schedule).Dates);
+    }
+
+    [Fact]
+    public void Type_TheNameOfAnother_IsRefusedInPlainWords()
+    {
+        string taken = demo.Household.Bills[1].Name;
+
+        Assert.Equal($"\"{taken}\" is already the name of another one; give each its own.", Hand.To("Bills").Press("Enter", "Enter").To("Name").Try(taken));
+    }
+
+    [Fact]
+    public void Move_APot_ExchangesRankAndPlace()
+    {
+        (Pot first, Pot second) = (demo.Household.Pots[0], demo.Household.Pots[1]);
+
+        Hand.To("Pots").Press("Enter", ">");
+
+        Assert.Equal([(second.Id, 1), (first.Id, 2)], demo.Stored.Household.Pots.Take(2).Select(pot => (pot.Id, pot.Rank)));
+        Hand.Press("Shift+Up");
+        Assert.Equal(first.Id, demo.Stored.Household.Pots[0].Id);
+    }
+
+    [Fact]
+    public void End_ASource_StoresItsLastDate()
+    {
+        Hand.To("Income sources").Press("Enter", "e").Type("2026-12-31");
+        Assert.Equal(new LocalDate(2026, 12, 31), demo.Stored.Household.Sources[0].Until);
+
+        Hand.Press("e").Type("");
+        Assert.Null(demo.Stored.Household.Sources[0].Until);
+    }
+
+    [Fact]
+    public void TakeOut_APotBeforeAnyPayday_GoesAfterAQuestion()
+    {
+        string id = demo.Household.Pots[0].Id;
+
+        Hand.To("Pots").Press("Enter", "e", "Enter");
+
+        Assert.DoesNotContain(demo.Stored.Household.Pots, pot => pot.Id == id);
+        Assert.Equal("Pots", Hand.Top.Title);
+    }
+
+    [Theory]
+    [InlineData("Pots", "With an amount of 0 it is filled no more.")]
+    [InlineData("Debts", "It asks for nothing once it is paid.")]
+    public void TakeOut_WhatTheLedgerNames_SaysWhyNot(string part, string instead)
+    {
+        demo.CloseOne();
+        Hand.To(part).Press("Enter", "e");
+
+        Assert.Matches($"movements? of the ledger, the last of .*, names? it, so it stays. {instead}$", Hand.Message);
+    }
+
+    [Fact]
+    public void TakeOut_TheOnlySource_IsRefused()
+    {
+        Hand.To("Income sources").Press("Enter", "x", "Enter", "x", "Enter");
+
+        Assert.Equal("A household needs at least one income source; add who pays, and when.", Hand.Message);
+        Assert.Single(demo.Stored.Household.Sources);
+    }
+
+    [Theory]
+    [InlineData("Settings", "Currency", "The ledger is in this currency; another one needs a household in a folder of its own.")]
+    [InlineData("Opening", "In the account", "It is part of the ledger since a payday was closed, and stays as it is.")]
+    public void Change_WhatIsHistory_SaysWhyNot(string part, string label, string reason)
+    {
+        demo.CloseOne();
+        Hand.To(part).Press("Enter").To(label).Press("Enter");
+
+        Assert.Equal(reason, Hand.Message);
+    }
+
+    [Fact]
+    public void Change_ToAMachine_IsStoredWithItsNotes()
+    {
+        Hand.To("Settings").Press("Enter").To("Notes come from").Press("Space").To("Machine's notes");
+        Assert.IsType<Payday.Core.Cash.CashSource.Teller>(demo.Stored.Household.Settings.Bank);
+
+        Hand.Type("20");
+
+        Assert.Equal("20.00", Assert.IsType<Payday.Core.Cash.CashSource.Machine>(demo.Stored.Household.Settings.Bank).Notes.Single().ToPlain());
+    }
+
+    [Fact]
+    public void Type_NotesWithoutOneThatIsStillWanted_NamesWhere()
+    {
+        Hand.To("Settings").Press("Enter").To("Notes ");
+
+        Assert.Equal("Opening balances: There is no note of 20 in use; write one of 10, 5.", Hand.Try("10 5"));
+        Assert.StartsWith("Food: There is no note of 5 in use", Hand.Try("100 50 20 10"), StringComparison.Ordinal);
+    }
+}

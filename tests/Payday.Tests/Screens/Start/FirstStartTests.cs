@@ -1,0 +1,154 @@
+using System.Collections.Immutable;
+using System.Drawing;
+using NodaTime;
+using Payday.Commands;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Routines;
+using Payday.Screens.Home;
+using Payday.Screens.Routines;
+using Payday.Screens.Start;
+using Payday.Store;
+using Payday.Tests.Printing;
+using Payday.Tests.Screens.Setup;
+using Payday.Tests.Slips;
+
+namespace Payday.Tests.Screens.Start;
+
+public sealed class FirstStartTests : IDisposable
+{
+    private static readonly LocalDate Today = new(2026, 3, 2);
+    private static readonly Size Complete = new(80, 24);
+
+    private readonly ScratchFolder folder = new();
+    private readonly BookStore store;
+
+    public FirstStartTests() => store = BookStore.Open(new StoreFolder(folder.Path));
+
+    private string DraftFile => folder.In("start.json");
+
+    public void Dispose()
+    {
+        store.Dispose();
+        folder.Dispose();
+    }
+
+    [Fact]
+    public void FirstStart_FromNothing_EndsInThePlanOfTheFirstRoutine()
+    {
+        var story = new List<string>();
+        Hand hand = Begun();
+        story.AddRange(hand.Shown(Complete));
+
+        hand.Press("Enter").Type("Alder flat", "eur");
+        story.AddRange(hand.Shown(Complete));
+        hand.Press("Right");
+        story.AddRange(hand.Shown(Complete));
+        hand.Press("Right");
+        story.AddRange(hand.Shown(Complete));
+        story.AddRange(hand.Shown(new Size(60, 20)));
+        hand.Press("a").Type("Mira, bakery", "1,840.50").To("Comes").Pick("e").To("Day").Type("25").Press("Esc", "Right");
+        hand.Press("a").Type("Rent", "640", "1").Press("Esc", "Right", "Right");
+        hand.Press("a").Type("Food", "90").Press("Esc");
+        hand.Press("Right").To("Fill day").Pick("s").Press("Right");
+        hand.To("In the account").Type("712.40").To("Notes of 20 ").Type("2").Press("Right");
+        story.AddRange(hand.Shown(Complete));
+        story.AddRange(hand.Shown(new Size(120, 40)));
+        hand.Press("Enter");
+
+        Assert.IsType<HomeScreen>(hand.Top);
+        Assert.False(File.Exists(DraftFile));
+        Book book = store.Load()!;
+        Assert.Equal(("Alder flat", "EUR", "712.40"), (book.Household.Name, book.Household.Currency.Code, book.Household.Opening.Account.ToPlain()));
+        Assert.Equal(2, book.Household.Opening.NotesOnHand[2000]);
+        Read<RoutinePlan> plan = Routine.Plan(book, new RoutineDraft(Routine.Next(book).Value));
+        Assert.Equal("1840.50", plan.Value!.Income.CameIn.ToPlain());
+        Assert.IsType<RoutineScreen>(hand.Press("Enter").Top);
+        Golden.Equal("first-start", story);
+    }
+
+    [Fact]
+    public void FirstStart_CutOff_GoesOnWithEveryFieldThatWasLeft()
+    {
+        Begun().Press("Enter").Type("Alder flat", "EUR").Press("Right", "Right", "a").Type("Mira, bakery", "1840.50", "25").Press("Esc", "Right", "Right");
+
+        Hand again = Begun();
+
+        Golden.Equal("guide-again-80x24", again.Shown(Complete));
+        Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, OperatingSystem.IsWindows() ? UnixFileMode.UserRead | UnixFileMode.UserWrite : File.GetUnixFileMode(DraftFile));
+    }
+
+    [Fact]
+    public void Guide_WithoutACurrency_LeadsBackToIt()
+    {
+        Hand hand = Begun().To("Bills").Press("Enter");
+        Assert.Equal("Name and currency come first: Enter.", hand.Message);
+
+        hand.Press("Enter").Type("Alder flat").Press("Right");
+
+        Assert.Equal("Name and currency is needed before the rest; Enter goes back to it.", hand.Message);
+    }
+
+    [Fact]
+    public void Begin_WithoutASource_NamesWhatIsNeeded()
+    {
+        Hand hand = Begun().Press("Enter").Type("Alder flat", "EUR").Press("Esc").To("Begin").Press("Enter");
+
+        Assert.Equal("Who pays, and when is still needed: Enter.", hand.Message);
+        Assert.Null(store.Load());
+    }
+
+    [Fact]
+    public void Begin_WithMoreInPotsThanInTheAccount_SaysSo()
+    {
+        Hand hand = Begun().Press("Enter").Type("Alder flat", "EUR").Press("Right", "Right", "a").Type("Mira, bakery", "1840.50", "25").Press("Esc", "Right", "a").Type("Rent", "640", "1");
+        hand.To("Set aside").Type("100").Press("Esc", "Esc").To("Begin").Press("Enter");
+
+        Assert.Contains(hand.Shown(Complete), line => line.Contains("already have 100.00, but the account", StringComparison.Ordinal));
+        Assert.Null(store.Load());
+    }
+
+    [Fact]
+    public void Currency_Changed_BringsItsOwnNotes()
+    {
+        Begun().Press("Enter").Type("Alder flat", "EUR").To("Currency").Type("jpy");
+
+        Assert.Equal(["10000", "5000", "2000", "1000"], new DraftWork(store, Today).Notes);
+    }
+
+    [Fact]
+    public void TakeFile_WithFaults_ListsThemAll()
+    {
+        Hand hand = new Hand(Door(_ => new HouseholdOffer(null, ["x: name: This is missing; add a text in quotes.", "x: start: This is missing."]))).To("Take a household file").Press("Enter", "Enter").Type("x");
+
+        Golden.Equal("file-faults-80x24", hand.Shown(Complete));
+    }
+
+    [Fact]
+    public void TakeFile_ThatIsRight_IsStoredAfterEnter()
+    {
+        Hand hand = new Hand(Door(_ => new HouseholdOffer(DemoCommand.Household(), []))).To("Take a household file").Press("Enter", "Enter").Type("demo.json");
+        Golden.Equal("file-80x24", hand.Shown(Complete));
+        Assert.Null(store.Load());
+
+        hand.Press("Enter");
+
+        Assert.Equal("Fernhollow house", store.Load()!.Household.Name);
+    }
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(60, 20)]
+    [InlineData(120, 40)]
+    public void StartScreen_AtASize_IsAsRecorded(int width, int height)
+    {
+        string[] lines = new Hand(Door(_ => new HouseholdOffer(null, ImmutableArray<string>.Empty))).Shown(new Size(width, height));
+
+        Golden.Equal($"start-{width}x{height}", lines.Select(line => line.StartsWith(" Everything is kept in", StringComparison.Ordinal) ? " Everything is kept in DIR" : line));
+    }
+
+    private Hand Begun() => new Hand(Door(_ => new HouseholdOffer(null, []))).Press("Enter");
+
+    private StartScreen Door(Func<string, HouseholdOffer> read) =>
+        new(new StartDoor(store, Today, read, () => throw new InvalidOperationException("No demo here.")));
+}
