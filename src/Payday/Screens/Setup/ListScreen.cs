@@ -29,12 +29,12 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
     [
         .. Count == 0 ? Array.Empty<Binding>() : [new Binding(Key.Enter, "Enter", "open", $"This {list.Noun}'s fields.", Open)],
         new(new Key('a'), "a", "add", $"Another {list.Noun}.", Add),
-        .. Count == 0 ? Array.Empty<Binding>() : Moves,
         .. GuideKeys.Of(guide),
+        .. Count == 0 ? Array.Empty<Binding>() : Moves,
     ];
 
     /// <inheritdoc/>
-    protected override string Empty => guide is null
+    protected override string Empty => guide is null || list.Key == "sources"
         ? $"No {list.Noun} yet: a adds one."
         : $"No {list.Noun} yet: a adds one, Right goes on without.";
 

@@ -140,6 +140,6 @@ public sealed class SetupChangeTests : IDisposable
         Hand.To("Settings").Press("Enter").To("Notes ");
 
         Assert.Equal("Opening balances: There is no note of 20 in use; write one of 10, 5.", Hand.Try("10 5"));
-        Assert.StartsWith("Food: There is no note of 5 in use", Hand.Try("100 50 20 10"), StringComparison.Ordinal);
+        Assert.Equal("Fares: There is no note of 10 in use; write one of 20, 5.", Hand.Try("20 5"));
     }
 }

@@ -18,11 +18,11 @@ internal sealed record PotList() : SetupList(
     private const int WidestJob = 30;
 
     /// <inheritdoc/>
-    public override ImmutableArray<TextColumn> Columns => [new("", Align.Right), Report.Names("Pot"), new("for"), new("held"), Report.Amounts("floor")];
+    public override ImmutableArray<TextColumn> Columns => [new("", Align.Right), Report.Names("Pot"), new("for"), new("held")];
 
     /// <inheritdoc/>
     public override ImmutableArray<string> Cells(JsonObject item, SetupWork work) =>
-        [item["rank"]?.ToString() ?? "", item["name"]!.ToString(), TextColumns.Truncate(Job(item, work), WidestJob), Shown(item, "Held", work), Amount(item["floor"], work)];
+        [item["rank"]?.ToString() ?? "", item["name"]!.ToString(), TextColumns.Truncate(Job(item, work), WidestJob), Shown(item, "Held", work)];
 
     /// <inheritdoc/>
     public override JsonObject Fresh(SetupWork work) => new()
