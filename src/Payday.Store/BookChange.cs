@@ -22,4 +22,17 @@ public sealed record BookChange
 
     /// <summary>Whether the draft goes.</summary>
     public bool DropsDraft { get; init; }
+
+    /// <summary>What putting a household in the place of another changes.</summary>
+    public static BookChange Of(HouseholdChange change)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        return new BookChange
+        {
+            Household = change.Book.Household,
+            Movements = change.Movements,
+            Draft = change.Book.Draft,
+            DropsDraft = change.Book.Draft is null,
+        };
+    }
 }

@@ -3,11 +3,15 @@ using Payday.Core.Amounts;
 using Payday.Core.Debts;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
+using Payday.Core.Routines;
 
 namespace Payday.Core.Households;
 
 /// <summary>Putting a household in the place of another in a book that goes on.</summary>
-/// <param name="Book">The book afterwards.</param>
+/// <param name="Book">
+/// The book afterwards. A draft keeps what was decided about things that are still there; one of a date that the changed
+/// schedules no longer pay on could never be closed, and goes.
+/// </param>
 /// <param name="Movements">What that writes in the ledger, numbered; often nothing.</param>
 /// <param name="Refusals">Why it can't be done, a sentence each; the book is unchanged then.</param>
 public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movements, ImmutableArray<string> Refusals)
@@ -36,11 +40,15 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
         }
 
         Ledger ledger = book.Ledger.Add(book.Closed.IsEmpty ? Reopened(book, next) : NewDebts(book, next));
+        Book changed = book with { Household = next, Ledger = ledger, Draft = null };
         return new HouseholdChange(
-            book with { Household = next, Ledger = ledger },
+            changed with { Draft = Kept(changed, book.Draft) },
             [.. ledger.Movements.Skip(book.Ledger.Movements.Count)],
             []);
     }
+
+    private static RoutineDraft? Kept(Book book, RoutineDraft? draft) =>
+        draft is not null && DraftFit.To(book.Household, draft) is var fitting && Routine.Plan(book, fitting).Ok ? fitting : null;
 
     private static HouseholdChange Refused(Book book, ImmutableArray<string> refusals) => new(book, [], refusals);
 

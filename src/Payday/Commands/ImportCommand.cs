@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
 using Payday.Core.Households;
-using Payday.Core.Routines;
 using Payday.Json;
 using Payday.Store;
 using Payday.Store.HouseholdFiles;
@@ -40,9 +39,8 @@ internal static class ImportCommand
             return new Answer.Refused(change.Refusals);
         }
 
-        // A draft of a payday that the changed schedules no longer have could never be closed.
-        bool dropsDraft = book.Draft is { } draft && !Routine.Plan(change.Book, draft).Ok;
-        store.Save(new BookChange { Household = household, Movements = change.Movements, DropsDraft = dropsDraft });
+        store.Save(BookChange.Of(change));
+        bool dropsDraft = book.Draft is not null && change.Book.Draft is null;
         return Done($"{household.Name} is changed in {folder.Path}; closed paydays stay as they are."
             + (dropsDraft ? " The payday begun is no payday any more, and was dropped." : ""));
     }

@@ -74,6 +74,29 @@ public class HouseholdChangeTests
         Assert.Single(change.Movements);
     }
 
+    [Fact]
+    public void Of_ThingsOfADraftAreGone_KeepsTheRestOfIt()
+    {
+        var draft = new RoutineDraft(Friday6March)
+        {
+            Fills = Sums(("gifts", 3), ("food", 10)),
+            Placements = [new Placement(PlacementTarget.Debt, "card", Usd(5)), new Placement(PlacementTarget.Buffer, "", Usd(1))],
+        };
+
+        Book after = HouseholdChange.Of(Book.Begin(Home) with { Draft = draft }, Home with { Debts = [], Pots = [Home.Pots[0]], Opening = Bare.Opening }).Book;
+
+        Assert.Equal(Sums(("food", 10)), after.Draft!.Fills);
+        Assert.Equal([new Placement(PlacementTarget.Buffer, "", Usd(1))], after.Draft.Placements!.Value);
+    }
+
+    [Fact]
+    public void Of_DraftIsNoPaydayAnyMore_Goes()
+    {
+        Household later = Home with { Sources = [Home.Sources[0] with { Schedule = new Core.Calendar.Schedule.EveryWeeks(2, new(2026, 3, 9)) }] };
+
+        Assert.Null(HouseholdChange.Of(Book.Begin(Home) with { Draft = new RoutineDraft(Friday6March) }, later).Book.Draft);
+    }
+
     private static Book Closed()
     {
         RoutineDraft draft = new(Friday6March) { Placements = [new Placement(PlacementTarget.Buffer, "", Usd(0.01m))] };

@@ -26,7 +26,6 @@ internal sealed class BookSession(BookStore store, Book book, NodaTime.LocalDate
 
     /// <summary>Puts a household in the place of this one.</summary>
     /// <returns>Why it can't be done, one sentence; or null when it is stored.</returns>
-    /// <remarks>A draft of a payday that the changed schedules no longer have could never be closed, and goes.</remarks>
     public string? Change(Household next)
     {
         HouseholdChange change = HouseholdChange.Of(Book, next);
@@ -35,9 +34,8 @@ internal sealed class BookSession(BookStore store, Book book, NodaTime.LocalDate
             return change.Refusals[0];
         }
 
-        bool dropsDraft = Book.Draft is { } draft && !Routine.Plan(change.Book, draft).Ok;
-        store.Save(new BookChange { Household = next, Movements = change.Movements, DropsDraft = dropsDraft });
-        Book = dropsDraft ? change.Book with { Draft = null } : change.Book;
+        store.Save(BookChange.Of(change));
+        Book = change.Book;
         return null;
     }
 

@@ -1,19 +1,21 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
-using Payday.Core.Routines;
 
-namespace Payday.Store.Documents;
+namespace Payday.Core.Routines;
 
 /// <summary>Takes out of a draft what was decided about things that the household no longer has.</summary>
 /// <remarks>
 /// A bill, debt, pot or source can go while a payday is begun. A placement on a debt that is gone would
 /// otherwise count as placed and never reach the ledger.
 /// </remarks>
-internal static class DraftFit
+public static class DraftFit
 {
+    /// <summary>The draft with what the household has.</summary>
     public static RoutineDraft To(Household household, RoutineDraft draft)
     {
+        ArgumentNullException.ThrowIfNull(household);
+        ArgumentNullException.ThrowIfNull(draft);
         HashSet<string> sources = [.. household.Sources.Select(source => source.Id)];
         HashSet<string> bills = [.. household.Bills.Select(bill => bill.Id)];
         HashSet<string> debts = [.. household.Debts.Select(debt => debt.Id)];
@@ -24,6 +26,7 @@ internal static class DraftFit
             Dues = draft.Dues.RemoveRange(draft.Dues.Keys.Where(due => !bills.Contains(due.BillId))),
             DebtPayments = Of(draft.DebtPayments, debts),
             Fills = Of(draft.Fills, pots),
+            Notes = draft.Notes.RemoveRange(draft.Notes.Keys.Where(part => !pots.Contains(part.PotId))),
             Placements = draft.Placements is { } placements ? [.. placements.Where(IsKnown)] : null,
         };
 
