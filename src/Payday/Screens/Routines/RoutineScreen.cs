@@ -142,7 +142,7 @@ internal sealed class RoutineScreen : Screen
     {
         int below = Math.Max(0, rows.Length - first - room);
         yield return FrameLine.Of(below > 0 ? TextColumns.Ends("", $"{below} more below ", width).Replace(' ', '-') : new string('-', width), Ink.Quiet);
-        string[] detail = [.. (Row?.Detail ?? []).SelectMany(line => TextWrap.Lines(line, width - 2)), "", ""];
+        string[] detail = [.. (Row?.Detail ?? []).SelectMany(line => TextColumns.Width(line) < width ? [line] : TextWrap.Lines(line, width - 2)), "", ""];
         yield return FrameLine.Of(" " + detail[0]);
         yield return FrameLine.Of(" " + detail[1], Ink.Quiet);
         yield return FrameLine.Of(" " + View.Note, View.Note.StartsWith('!') ? Ink.Hand : Ink.Quiet);

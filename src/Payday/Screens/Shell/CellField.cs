@@ -45,6 +45,14 @@ internal sealed class CellField : TextField
         SetFocus();
     }
 
+    /// <summary>Goes on with what was typed, after the field was out of view.</summary>
+    public void GoOn()
+    {
+        SetFocus();
+        MoveEnd();
+        ClearAllSelection();
+    }
+
     /// <summary>Ends editing.</summary>
     public void End()
     {

@@ -46,7 +46,7 @@ internal sealed class ShellView : Runnable
         field.Visible = field.Cell is not null && HasRoom;
         if (field.Visible)
         {
-            field.SetFocus();
+            field.GoOn();
         }
     }
 
@@ -145,14 +145,13 @@ internal sealed class ShellView : Runnable
 
     private string? Refused(CellEdit cell, string text)
     {
-        string? fault = null;
         Top.Message = "";
         Guarded(() =>
         {
-            fault = cell.Accept(text);
+            Top.Message = cell.Accept(text) ?? "";
             return Way.Stay;
         });
-        return fault ?? (Top.Message.Length > 0 ? Top.Message : null);
+        return Top.Message.Length > 0 ? Top.Message : null;
     }
 
     private void Follow(Way move)

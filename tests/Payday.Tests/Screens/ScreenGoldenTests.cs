@@ -1,0 +1,45 @@
+using Payday.Tests.Slips;
+
+namespace Payday.Tests.Screens;
+
+[Collection(OneTerminal.Name)]
+public class ScreenGoldenTests
+{
+    public static TheoryData<string> Names =>
+        ["home", "income", "bills", "debts", "pots", "surplus", "withdrawal", "slip", "close", "papers", "help", "calendar", "ledger", "leave"];
+
+    public static TheoryData<string, int, int> Sizes => new() { { "home", 60, 20 }, { "home", 120, 40 }, { "pots", 60, 20 }, { "pots", 120, 40 } };
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Screen_At80By24_IsAsRecorded(string name) => Check(name, 80, 24);
+
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public void Screen_AtAnotherSize_IsAsRecorded(string name, int width, int height) => Check(name, width, height);
+
+    [Fact]
+    public void Pots_WithoutColour_ShowByWeightAlone()
+    {
+        using var terminal = new DemoTerminal(colour: false);
+        string shown = terminal.Open("pots").Ansi;
+        Golden.Equal("pots-80x24-no-colour", shown.Replace("\e", "<ESC>", StringComparison.Ordinal).ReplaceLineEndings("\n").Split('\n'));
+    }
+
+    [Fact]
+    public void Pots_InAscii_HaveNoOtherCharacter()
+    {
+        using var terminal = new DemoTerminal(ascii: true);
+        terminal.Open("pots");
+        Assert.All(terminal.Lines, line => Assert.DoesNotContain(line, character => !char.IsAscii(character)));
+        Golden.Equal("pots-80x24-ascii", terminal.Lines.Select(line => line.TrimEnd()));
+    }
+
+    private static void Check(string name, int width, int height)
+    {
+        using var terminal = new DemoTerminal(width, height);
+        terminal.Open(name);
+        Assert.Equal(height, terminal.Lines.Count);
+        Golden.Equal($"{name}-{width}x{height}", terminal.Lines.Select(line => line.TrimEnd()));
+    }
+}
