@@ -38,7 +38,7 @@ public class InterruptedJourneys
         terminal.Press("Enter", Steps.Mark(1)).Press("Enter", "came in: 2,287.64").Type("2000", "came in: 2000").Press("Enter", "*2,000.00");
         terminal.Press("Right", Steps.Mark(2)).Signal(signal).WaitForShell();
         Assert.Equal(Sane, terminal.Modes);
-        terminal.Shell("clear; stty -a | tr ';' ' '").WaitFor(" icanon").WaitFor(" echo ").WaitFor(" isig");
+        terminal.Shell("clear; stty -a | tr ';' ' '").WaitFor("isig icanon").WaitFor(" echo ");
         terminal.Shell("clear; " + household.Command).WaitFor("at step 2 of 7");
         terminal.Press("Enter", Steps.Mark(2)).Press("Left", "*2,000.00");
     }

@@ -14,7 +14,7 @@ internal static class ProgramUnderTest
     /// <summary>Runs it to its end.</summary>
     public static void Run(string arguments)
     {
-        using Process process = Process.Start(new ProcessStartInfo("bash", ["-c", $"{Command} {arguments}"]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        using Process process = Process.Start(new ProcessStartInfo("/bin/sh", ["-c", $"{Command} {arguments}"]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
         string output = process.StandardOutput.ReadToEnd() + process.StandardError.ReadToEnd();
         process.WaitForExit();
         Assert.True(process.ExitCode == 0, output);

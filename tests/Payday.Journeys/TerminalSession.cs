@@ -15,7 +15,7 @@ internal sealed class TerminalSession : IDisposable
     public TerminalSession(int width = 80, int height = 24)
     {
         Assert.SkipUnless(IsThere, "tmux is not installed");
-        Tmux("-f", "/dev/null", "new-session", "-d", "-x", Text(width), "-y", Text(height), $"env LANG=C.UTF-8 PS1={Prompt} bash --norc --noprofile");
+        Tmux("-f", "/dev/null", "new-session", "-d", "-x", Text(width), "-y", Text(height), $"env LANG=C.UTF-8 PS1='{Prompt}' bash --norc --noprofile");
         WaitFor(Prompt);
     }
 
