@@ -18,11 +18,11 @@ public class InterruptedJourneys
         using (var first = new TerminalSession())
         {
             first.Shell(household.Command).WaitFor("Esc leave");
-            first.To(step).Signal("KILL").WaitFor("Killed");
+            first.To(step).Signal("KILL").WaitForShell();
         }
 
         using var second = new TerminalSession();
-        second.Shell(household.Command).WaitFor(step == 1 ? "Enter begins its routine" : $"at step {step} of 7");
+        second.Shell(household.Command).WaitFor(step == 1 ? "Enter begins" : $"at step {step} of 7");
         second.Press("Enter", Steps.Mark(step));
     }
 
