@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
@@ -14,14 +15,38 @@ public sealed record BookChange
     /// <summary>Movements to add; their numbers follow on from the last one stored.</summary>
     public ImmutableArray<Movement> Movements { get; init; } = [];
 
-    /// <summary>A payday that was closed, or null.</summary>
+    /// <summary>A payday that was closed, or whose record changed; or null.</summary>
     public ClosedPayday? Closed { get; init; }
+
+    /// <summary>A closed payday that was reopened, or null.</summary>
+    public LocalDate? Reopened { get; init; }
 
     /// <summary>The draft as it is now, or null where it stays or goes.</summary>
     public RoutineDraft? Draft { get; init; }
 
     /// <summary>Whether the draft goes.</summary>
     public bool DropsDraft { get; init; }
+
+    /// <summary>What closing a payday changes.</summary>
+    public static BookChange Of(Closing closing)
+    {
+        ArgumentNullException.ThrowIfNull(closing);
+        return new BookChange { Movements = closing.Movements, Closed = closing.Closed, DropsDraft = true };
+    }
+
+    /// <summary>What reopening a payday changes.</summary>
+    public static BookChange Of(Reopening reopening)
+    {
+        ArgumentNullException.ThrowIfNull(reopening);
+        return new BookChange { Movements = reopening.Movements, Reopened = reopening.Reopened.Payday, Draft = reopening.Book.Draft };
+    }
+
+    /// <summary>What undoing a movement changes.</summary>
+    public static BookChange Of(Undoing undoing)
+    {
+        ArgumentNullException.ThrowIfNull(undoing);
+        return new BookChange { Movements = [undoing.Reverse], Closed = undoing.Closed };
+    }
 
     /// <summary>What putting a household in the place of another changes.</summary>
     public static BookChange Of(HouseholdChange change)

@@ -53,6 +53,11 @@ public sealed record RoutineDraft
     /// <summary>Whether a teller is asked this time, where the household usually uses a machine.</summary>
     public bool AsksATeller { get; init; }
 
+    /// <summary>Whether anything has been decided; being at a later step is no decision.</summary>
+    public bool HasDecisions =>
+        !Incomes.IsEmpty || !OneOffs.IsEmpty || !Dues.IsEmpty || SetAsides is not null || !DebtPayments.IsEmpty || !Fills.IsEmpty
+        || Placements is not null || !Notes.IsEmpty || LeavesNotesAtHome || AsksATeller;
+
     private static ImmutableSortedDictionary<string, T> Sorted<T>() =>
         ImmutableSortedDictionary.Create<string, T>(StringComparer.Ordinal);
 }

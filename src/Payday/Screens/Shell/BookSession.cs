@@ -42,7 +42,21 @@ internal sealed class BookSession(BookStore store, Book book, NodaTime.LocalDate
     /// <summary>Stores a closed payday.</summary>
     public void Close(Closing closing)
     {
-        store.Save(new BookChange { Movements = closing.Movements, Closed = closing.Closed, DropsDraft = true });
+        store.Save(BookChange.Of(closing));
         Book = closing.Book;
+    }
+
+    /// <summary>Takes the last closed payday up again.</summary>
+    public void Reopen(Reopening reopening)
+    {
+        store.Save(BookChange.Of(reopening));
+        Book = reopening.Book;
+    }
+
+    /// <summary>Undoes a movement.</summary>
+    public void Undo(Undoing undoing)
+    {
+        store.Save(BookChange.Of(undoing));
+        Book = undoing.Book;
     }
 }
