@@ -63,7 +63,7 @@ public static class Routine
             left += less;
         }
 
-        SurplusStep surplus = SurplusRules.Of(facts, debts, left);
+        SurplusStep surplus = SurplusRules.Of(facts, debts, pots, left);
         return new RoutinePlan(
             facts.Book,
             facts.Draft,

@@ -69,10 +69,12 @@ internal static class GenBook
         from isPlaced in Gen.Bool
         from chosen in Gen.Select(Names, SomeDates, Notes).Array[0, 4]
         from ways in Gen.Select(Gen.Bool, Gen.Bool)
+        from ticked in Names.Array[0, 3]
         select new RoutineDraft(payday)
         {
             Notes = chosen.DistinctBy(part => (part.Item1, part.Item2))
                 .ToImmutableSortedDictionary(part => new PartKey(part.Item1, part.Item2), part => part.Item3),
+            PaidDebts = ticked.ToImmutableSortedSet(StringComparer.Ordinal),
             LeavesNotesAtHome = ways.Item1,
             AsksATeller = ways.Item2,
             Step = step,
