@@ -54,7 +54,7 @@ internal sealed class RoutineScreen : Screen
         new(Key.CursorDown, "Down", "", "To the row below.", () => Go(1)),
         new(Key.PageUp, "PgUp", "", "A screen up.", () => Go(-room)),
         new(Key.PageDown, "PgDn", "", "A screen down.", () => Go(room)),
-        new(Key.CursorLeft, "Left", "", "To the step before.", () => Turn(-1)),
+        .. step > RoutineStep.Income ? [new Binding(Key.CursorLeft, "Left", "", "To the step before.", () => Turn(-1))] : Array.Empty<Binding>(),
         .. step < RoutineStep.Slip ? [new Binding(Key.CursorRight, "Right", "next step", "To the next step; this one is kept as it is.", () => Turn(1))] : Array.Empty<Binding>(),
         ShellKeys.Help(this),
         new(Key.Esc, "Esc", "home", "Home; everything is kept, and the next time goes on here.", () => Way.Back),
