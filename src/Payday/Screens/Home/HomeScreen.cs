@@ -105,12 +105,12 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
                 Row("Buffer", kind => kind == JobKind.Buffer),
                 Row("Left to place", kind => kind is JobKind.LeftToPlace or JobKind.OwedBack),
             ],
-            [["Together, as counted", balances.In(Place.Account).ToString(session.Style), balances.In(Place.Cash).ToString(session.Style)]]);
+            [["Together", balances.In(Place.Account).ToString(session.Style), balances.In(Place.Cash).ToString(session.Style)]]);
     }
 
     private IEnumerable<FrameLine> Pots(int width) => Lines(
         width,
-        [Report.Names("Pot"), new("held"), Report.Amounts("has"), new(""), new("towards")],
+        [Report.Names("Pot"), new("held"), Report.Amounts("has"), new(""), Report.Amounts("towards")],
         session.Book.Household.Pots.Select(pot =>
         {
             Money has = PotsReport.HasNow(session.Book.Ledger.Balances, pot);

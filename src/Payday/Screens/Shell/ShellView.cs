@@ -195,7 +195,7 @@ internal sealed class ShellView : Runnable
             return TooSmall.Draw(size);
         }
 
-        TextFrame frame = Top.Draw(size);
+        TextFrame frame = Top.Draw(size with { Width = Math.Min(size.Width, TextFrame.Widest) }).Fill(size.Width);
         return field.Cell is null ? frame : WithPrompt(frame, size);
     }
 
