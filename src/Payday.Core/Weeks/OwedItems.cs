@@ -11,6 +11,10 @@ namespace Payday.Core.Weeks;
 public static class OwedItems
 {
     /// <summary>Everything still owed, oldest first.</summary>
+    /// <remarks>
+    /// What moves on to the account goes by way of the bank: its account side is written when the cash is there, so that
+    /// nothing in the account is ever promised from cash still at home.
+    /// </remarks>
     public static ImmutableArray<OwedItem> Of(Book book)
     {
         ArgumentNullException.ThrowIfNull(book);
@@ -28,19 +32,12 @@ public static class OwedItems
                 key, purchase.PotId!, purchase.Date, purchase.What, purchase.OwedBack, purchase.OwedBack - paid, (purchase.Amount - paid).ClampToZero(), null);
         IEnumerable<OwedItem> moves =
             from count in book.Weeks.Counts
-            where count.Move is not null && IsInTheAccount(book, count.MovesOnTo!)
+            where count.Move is { } move && book.Ledger.Movements[(int)move - 1].To == LedgerEnd.InCash(Job.OwedBack(count.PotId))
             let key = new OwedKey(OwedKind.MovesOn, count.Number)
             select new OwedItem(
                 key, count.PotId, count.Date, "", count.Left, count.Left - settled.GetValueOrDefault(key, nothing), nothing, count.MovesOnTo);
         return [.. purchases.Concat(moves).Where(item => item.Left.IsPositive).OrderBy(item => item.Date)];
     }
-
-    /// <summary>
-    /// Whether cash that moves on to a target goes by way of the bank. Its account side is written when the cash is
-    /// there, so that nothing in the account is ever promised from cash still at home.
-    /// </summary>
-    internal static bool IsInTheAccount(Book book, MoveTarget target) => target.Target != PlacementTarget.Pot
-        || book.Household.Pots.All(pot => pot.Id != target.Id || pot.Held == Pots.Held.InTheAccount);
 
     /// <summary>Settles an amount of what a pot owes, oldest first, from an end of the account or from the cash itself.</summary>
     /// <param name="writer">Where it is written.</param>
