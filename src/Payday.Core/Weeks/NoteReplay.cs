@@ -28,9 +28,16 @@ internal sealed class NoteReplay
         var replay = new NoteReplay(book);
         SortedDictionary<long, NoteEvent> events = NoteEvent.Of(book);
         long openUntil = 0;
+
+        // What was undone, and what undid it, left the notes where they were.
+        HashSet<long> undone = [.. book.Ledger.Movements.Select(movement => movement.Reverses).OfType<long>()];
         foreach (Movement movement in book.Ledger.Movements)
         {
-            replay.Apply(movement);
+            if (movement.Reverses is null && !undone.Contains(movement.Number))
+            {
+                replay.Apply(movement);
+            }
+
             openUntil = Math.Max(openUntil, events.GetValueOrDefault(movement.Number)?.Last ?? 0);
             foreach (Action<NoteReplay> apply in events.GetValueOrDefault(movement.Number)?.Changes ?? [])
             {
