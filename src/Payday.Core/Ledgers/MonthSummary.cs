@@ -72,7 +72,7 @@ public sealed record MonthSummary(
 
     private static bool IsOwed(LedgerEnd end) => end is LedgerEnd.Owed;
 
-    private static bool IsInPot(LedgerEnd end) => end is LedgerEnd.Held { Job.Kind: JobKind.Pot or JobKind.KeptBack };
+    private static bool IsInPot(LedgerEnd end) => end is LedgerEnd.Held { Job.Kind: JobKind.Pot or JobKind.KeptBack or JobKind.Wallet or JobKind.OwedBack };
 
     private static bool Is(LedgerEnd end, OutsideKind kind) => end is LedgerEnd.Outside outside && outside.Kind == kind;
 }

@@ -53,6 +53,9 @@ public sealed record RoutineDraft
     /// <summary>Whether the loose notes at home stay where they are this time.</summary>
     public bool LeavesNotesAtHome { get; init; }
 
+    /// <summary>Whether owed-back notes go straight into pots this time, instead of to the bank.</summary>
+    public bool UsesOwedBack { get; init; }
+
     /// <summary>Whether a teller is asked this time, where the household usually uses a machine.</summary>
     public bool AsksATeller { get; init; }
 
