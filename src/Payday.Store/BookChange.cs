@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
+using Payday.Core.Weeks;
 
 namespace Payday.Store;
 
@@ -26,6 +27,19 @@ public sealed record BookChange
 
     /// <summary>Whether the draft goes.</summary>
     public bool DropsDraft { get; init; }
+
+    /// <summary>What happened between paydays, as it is now; or null where it stays.</summary>
+    public WeekRecords? Weeks { get; init; }
+
+    /// <summary>What counting, filling, buying by card or returning cash changes: new movements and the records of them.</summary>
+    /// <param name="before">The book as it is stored.</param>
+    /// <param name="after">The same book with movements added and other records; nothing else of it is stored.</param>
+    public static BookChange Between(Book before, Book after)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        return new BookChange { Movements = [.. after.Ledger.Movements.Skip(before.Ledger.Movements.Count)], Weeks = after.Weeks };
+    }
 
     /// <summary>What closing a payday changes.</summary>
     public static BookChange Of(Closing closing)

@@ -53,6 +53,14 @@ internal sealed class BookSession(BookStore store, Book book, NodaTime.LocalDate
         Book = reopening.Book;
     }
 
+    /// <summary>Stores what happened between paydays.</summary>
+    /// <param name="after">The book with it; see <see cref="BookChange.Between"/>.</param>
+    public void Take(Book after)
+    {
+        store.Save(BookChange.Between(Book, after));
+        Book = after;
+    }
+
     /// <summary>Undoes a movement.</summary>
     public void Undo(Undoing undoing)
     {
