@@ -51,6 +51,17 @@ public static class CountWeeks
     public static LocalDate DayFor(Book book, LocalDate today) =>
         WalletFills.Waiting(book, today).Any(part => part.Key.Day == today) ? today.PlusDays(-1) : today;
 
+    /// <summary>The count to go on with: the one begun, or a new one of the first week that is over and not counted, or of this week.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="today">The day; the week it lies in is not over.</param>
+    /// <param name="after">Only weeks that end after this day, or null for all.</param>
+    public static CountDraft Begun(Book book, LocalDate today, LocalDate? after = null)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return book.Weeks.Draft ?? new CountDraft(
+            Open(book, today).FirstOrDefault(week => after is not { } day || week.LastDay > day)?.LastDay ?? DayFor(book, today));
+    }
+
     // The first day that the pot's next count is about: the day after its last one, or its first fill since.
     private static LocalDate? Uncounted(Book book, Pot pot)
     {

@@ -28,6 +28,26 @@ public sealed record PotHistory(string PotId, ImmutableArray<PotHistoryLine> Lin
             weeks == 0 ? null : Average(book, potId, counts, weeks));
     }
 
+    /// <summary>What was spent up to each count since the one before, in cash and by card, oldest first.</summary>
+    public ImmutableArray<CountedSpending> Spending
+    {
+        get
+        {
+            var spending = ImmutableArray.CreateBuilder<CountedSpending>();
+            LocalDate? since = null;
+            foreach (PotHistoryLine count in Lines.Where(line => line.Kind == PotEvent.Counted))
+            {
+                Money card = Lines
+                    .Where(line => line.Kind == PotEvent.Card && line.Date <= count.Date && (since is null || line.Date > since))
+                    .Aggregate(Money.Zero(count.Amount.Currency), (sum, line) => sum + line.Amount);
+                spending.Add(new CountedSpending(count.Date, count.Amount, card));
+                since = count.Date;
+            }
+
+            return spending.ToImmutable();
+        }
+    }
+
     private static Money Average(Book book, string potId, WeekCount[] counts, int weeks)
     {
         LocalDate last = counts[^1].Date;
@@ -54,6 +74,16 @@ public sealed record PotHistory(string PotId, ImmutableArray<PotHistoryLine> Lin
         .Select(fill => fill.Date)
         .Append(count.Week)
         .Min();
+}
+
+/// <summary>What was spent from a pot up to one of its counts.</summary>
+/// <param name="Date">The day of the count.</param>
+/// <param name="Cash">In cash, since the count before.</param>
+/// <param name="Card">By card, since the count before.</param>
+public sealed record CountedSpending(LocalDate Date, Money Cash, Money Card)
+{
+    /// <summary>Both together.</summary>
+    public Money Together => Cash + Card;
 }
 
 /// <summary>One thing that happened to a pot.</summary>

@@ -15,6 +15,13 @@ public static class WalletFills
     public static ImmutableArray<FillPart> Waiting(Book book, LocalDate day) =>
         [.. FillPart.Of(book).Where(part => part.Marked is null && part.Key.Day <= day)];
 
+    /// <summary>Marks every fill that waits as done.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="day">The day up to which fills count as waiting, and on which they are done.</param>
+    /// <returns>The book afterwards, the same where nothing waits; or why one of them can't be done.</returns>
+    public static Read<Book> FillAll(Book book, LocalDate day) => Waiting(book, day)
+        .Aggregate(Read.Of(book), (filled, part) => filled.Ok ? Mark(filled.Value, part.Key, FillState.Done, day) : filled);
+
     /// <summary>Marks a fill as done or as skipped.</summary>
     /// <param name="book">The book.</param>
     /// <param name="key">Which fill; see <see cref="FillPart.Of(Book)"/>.</param>

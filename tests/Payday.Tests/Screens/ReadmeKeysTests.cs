@@ -1,6 +1,8 @@
 using System.Text;
+using NodaTime;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
+using Payday.Screens.Weeks;
 using Payday.Store;
 using Payday.Tests.Printing;
 using Payday.Tests.Screens.Setup;
@@ -37,7 +39,7 @@ public class ReadmeKeysTests
 
     private static string Table()
     {
-        List<(string Screen, Binding Binding)> all = [.. OfTheDemo(), .. OfTheSetup(), .. OfTheStart()];
+        List<(string Screen, Binding Binding)> all = [.. OfTheDemo(), .. OfTheWeeks(), .. OfTheSetup(), .. OfTheStart()];
         int screens = all.Select(key => key.Screen).Distinct().Count();
         var table = new StringBuilder("| key | does | on |\n| --- | --- | --- |\n");
         foreach (var keys in all
@@ -66,6 +68,26 @@ public class ReadmeKeysTests
                 yield return (name, binding);
             }
         }
+    }
+
+    private static IEnumerable<(string Screen, Binding Binding)> OfTheWeeks()
+    {
+        using var demo = new DemoBook(new LocalDate(2026, 3, 13));
+        demo.CloseOne();
+        BookSession session = demo.Session;
+        var count = new Hand(new CountScreen(session)).Type("100");
+        count.To("Food").Press("d").Type("Lost note=5").Press("c");
+        var purchases = new Hand(new PurchasesScreen(session)).Press("a").Type("Corner shop", "12.40").Press("Right");
+        var list = new PurchaseListScreen(session);
+        list.Pasted("2026-03-10, 8.20, Corner shop");
+        (string Name, Screen Screen)[] screens =
+        [
+            ("count", new Hand(new CountScreen(session)).Type("1").Top), ("by notes", new Hand(new CountScreen(session)).Press("n").Top),
+            ("differences", new DifferencesScreen(session)), ("fills", new FillsScreen(session)), ("card purchases", purchases.Top),
+            ("card purchase", new PurchaseForm(session, null)), ("purchase list", list), ("cash return", new ReturnScreen(session)),
+            ("deposit slip", new Hand(new ReturnScreen(session)).Press("s").Top), ("history", new HistoryScreen(session, session.Book.Household.Pots[0])),
+        ];
+        return [.. screens.SelectMany(screen => screen.Screen.Bindings.Select(binding => (screen.Name, binding)))];
     }
 
     private static IEnumerable<(string Screen, Binding Binding)> OfTheSetup()

@@ -34,7 +34,7 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
-        new(new Key('f'), "f", "filter", "Only movements about one source, bill, debt or pot.", () => new Way.To(new LedgerFilterScreen(session, Only))),
+        new(new Key('f'), "f", "filter", "Only movements about one source, bill, debt or pot.", () => new Way.To(Subjects())),
         new(new Key('d'), "d", "dates", "Only movements of a day, a month or some days; empty for all.", () => new Way.Edit(new CellEdit("Day, month, or one to another", "", Between))),
         .. Here is null ? Array.Empty<Binding>() : [new Binding(new Key('u'), "u", "undo", "Undo this movement by its reverse, with a reason.", Undo)],
         ReopenScreen.Opens(session),
@@ -72,10 +72,21 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
         movement.Amount.ToString(session.Style),
     ];
 
-    private void Only(LedgerSubject? subject)
+    private PickScreen<LedgerSubject?> Subjects() => new(
+        "Show movements about",
+        [
+            new PickItem<LedgerSubject?>(null, "Everything", ""),
+            .. SubjectText.All(session.Book.Household).Select(subject =>
+                new PickItem<LedgerSubject?>(subject, SubjectText.Of(session.Book.Household, subject), SubjectText.List(subject.Kind))),
+        ],
+        filter.Subject,
+        Only);
+
+    private Way Only(LedgerSubject? subject)
     {
         filter = filter with { Subject = subject };
         Cursor = 0;
+        return Way.Back;
     }
 
     private string? Between(string text)

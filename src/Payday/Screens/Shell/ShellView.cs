@@ -101,6 +101,25 @@ internal sealed class ShellView : Runnable
         return true;
     }
 
+    /// <inheritdoc/>
+    protected override bool OnPaste(string text)
+    {
+        if (field.Cell is not null || !HasRoom)
+        {
+            return false;
+        }
+
+        Top.Message = "";
+        bool taken = false;
+        Follow(Guarded(() =>
+        {
+            taken = Top.Pasted(text);
+            return Way.Stay;
+        }));
+        SetNeedsDraw();
+        return taken;
+    }
+
     // Everything the field doesn't use itself ends here while a cell is edited.
     private void OnFieldKey(object? sender, Key key)
     {
