@@ -51,7 +51,7 @@ internal sealed class NoteReplay
             }
         }
 
-        return new PotNotes(replay.notes.Where(stack => stack.Value is not null).ToImmutableDictionary(stack => stack.Key, stack => stack.Value!));
+        return new PotNotes(replay.notes.ToImmutableDictionary());
     }
 
     public NoteStack StackOf(string potId) => new(potId, spending.Contains(potId));
