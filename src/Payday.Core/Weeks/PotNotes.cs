@@ -62,12 +62,12 @@ internal readonly record struct NoteStack(string PotId, bool InWallet)
     public static NoteStack Of(Pot pot) => new(pot.Id, FillPart.GoesThroughTheWallet(pot));
 
     /// <summary>The stack that an end of the ledger lies in, or null for one without notes.</summary>
-    public static NoteStack? Of(LedgerEnd end, Func<string, bool> hasWallet) => end switch
+    public static NoteStack? Of(LedgerEnd end, HashSet<string> spending) => end switch
     {
         LedgerEnd.Held { Place: Place.Cash, Job: { } job } => job.Kind switch
         {
             JobKind.Wallet => new NoteStack(job.Id, InWallet: true),
-            JobKind.OwedBack => new NoteStack(job.Id, hasWallet(job.Id)),
+            JobKind.OwedBack => new NoteStack(job.Id, spending.Contains(job.Id)),
             JobKind.Buffer => Loose,
             _ => new NoteStack(job.Id, InWallet: false),
         },
