@@ -29,6 +29,16 @@ public sealed class Ledger
     /// <summary>The movements out of and into an end, in order.</summary>
     public IReadOnlyList<Movement> Of(LedgerEnd end) => byEnd.GetValueOrDefault(end, []);
 
+    /// <summary>The movements that stand: neither undone nor the undoing of another.</summary>
+    public IEnumerable<Movement> Live
+    {
+        get
+        {
+            HashSet<long> undone = Undone();
+            return Movements.Where(movement => movement.Reverses is null && !undone.Contains(movement.Number));
+        }
+    }
+
     /// <summary>A ledger without movements.</summary>
     public static Ledger Empty(Currency currency) => new([], ImmutableDictionary<LedgerEnd, ImmutableList<Movement>>.Empty, Balances.Empty(currency));
 
@@ -73,7 +83,7 @@ public sealed class Ledger
     public Read<ImmutableArray<Movement>> Reverse(IEnumerable<long> numbers, LocalDate date, string reason)
     {
         ArgumentNullException.ThrowIfNull(numbers);
-        HashSet<long> undone = [.. Movements.Where(movement => movement.Reverses is not null).Select(movement => movement.Reverses!.Value)];
+        HashSet<long> undone = Undone();
         var reverses = ImmutableArray.CreateBuilder<Movement>();
         foreach (long number in numbers.Distinct().OrderDescending())
         {
@@ -98,4 +108,6 @@ public sealed class Ledger
 
         return Read.Of(reverses.ToImmutable());
     }
+
+    private HashSet<long> Undone() => [.. Movements.Where(movement => movement.Reverses is not null).Select(movement => movement.Reverses!.Value)];
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Core.Routines;
 
 namespace Payday.Core.Weeks;
 
@@ -26,6 +27,27 @@ public sealed record WeekRecords(
 
     /// <summary>Whether nothing was confirmed; a draft alone is nothing.</summary>
     public bool IsEmpty => Fills.IsEmpty && Purchases.IsEmpty && Counts.IsEmpty && Returns.IsEmpty;
+
+    /// <summary>The records without what a payday wrote in them, for when it is reopened: what it used again, and fills of its parts.</summary>
+    public WeekRecords Without(ClosedPayday payday)
+    {
+        ArgumentNullException.ThrowIfNull(payday);
+        return this with
+        {
+            Returns = Returns.RemoveAll(back => back.Payday == payday.Payday),
+            Fills = Fills.RemoveAll(fill => fill.Key.Payday == payday.Payday),
+        };
+    }
+
+    /// <summary>The record that a movement belongs to, as a sentence names it; null where it belongs to none.</summary>
+    public string? OwnerOf(long movement) =>
+        Purchases.FirstOrDefault(purchase => !purchase.Undone && purchase.FirstMovement <= movement && movement <= purchase.LastMovement) is { } purchase
+            ? $"card purchase {purchase.Number}"
+            : Returns.FirstOrDefault(back => back.FirstMovement <= movement && movement <= back.LastMovement) is { } back
+                ? $"cash return {back.Number}"
+                : Settled.FirstOrDefault(settled => settled.Movement == movement) is { } settled
+                    ? $"the difference of count {settled.Count}"
+                    : null;
 
     /// <summary>The last count of a pot, or null.</summary>
     public WeekCount? LastCountOf(string potId) => Counts.LastOrDefault(count => count.PotId == potId);

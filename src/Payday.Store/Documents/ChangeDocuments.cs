@@ -13,6 +13,7 @@ internal sealed class ChangeDocuments
     private readonly BsonDocument? household;
     private readonly ImmutableArray<BsonDocument> movements;
     private readonly BsonDocument? closed;
+    private readonly BsonValue? reopened;
     private readonly BsonDocument? draft;
     private readonly bool dropsDraft;
 
@@ -24,6 +25,7 @@ internal sealed class ChangeDocuments
         household = change.Household is { } set ? HouseholdDocument.From(set, HouseholdId) : null;
         movements = [.. change.Movements.Select((movement, i) => MovementDocument.From(movement with { Number = lastMovement + 1 + i }))];
         closed = change.Closed is { } done ? ClosedDocument.From(done) : null;
+        reopened = change.Reopened is { } again ? Bson.Of(again) : null;
         draft = change.Draft is { } begun ? DraftDocument.From(begun) : null;
         dropsDraft = change.DropsDraft || draft is not null;
     }
@@ -43,7 +45,12 @@ internal sealed class ChangeDocuments
 
         if (closed is not null)
         {
-            database.Closed.Insert(closed);
+            database.Closed.Upsert(closed);
+        }
+
+        if (reopened is not null)
+        {
+            database.Closed.Delete(reopened);
         }
 
         if (dropsDraft)

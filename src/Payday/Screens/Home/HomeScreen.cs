@@ -41,9 +41,9 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     [
         new(Key.Enter, "Enter", "payday", "The routine of the next payday; one that was begun goes on where it was left.", ToRoutine),
         new(new Key('c'), "c", "calendar", "Paydays, fill days and dues of the next months.", () => new Way.To(new CalendarScreen(session))),
-        new(new Key('h'), "h", "household", "Settings, income sources, bills, debts and pots.", () => new Way.To(new SetupScreen(new BookWork(session)))),
         new(new Key('l'), "l", "ledger", "Every movement of money.", () => new Way.To(new LedgerScreen(session))),
         new(new Key('s'), "s", "slip", "The papers of the last closed payday.", ToSlip),
+        new(new Key('h'), "h", "household", "Settings, income sources, bills, debts and pots.", () => new Way.To(new SetupScreen(new BookWork(session)))),
     ];
 
     /// <inheritdoc/>
@@ -105,12 +105,12 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
                 Row("Buffer", kind => kind == JobKind.Buffer),
                 Row("Left to place", kind => kind is JobKind.LeftToPlace or JobKind.OwedBack),
             ],
-            [["Together, as counted", balances.In(Place.Account).ToString(session.Style), balances.In(Place.Cash).ToString(session.Style)]]);
+            [["Together", balances.In(Place.Account).ToString(session.Style), balances.In(Place.Cash).ToString(session.Style)]]);
     }
 
     private IEnumerable<FrameLine> Pots(int width) => Lines(
         width,
-        [Report.Names("Pot"), new("held"), Report.Amounts("has"), new(""), new("towards")],
+        [Report.Names("Pot"), new("held"), Report.Amounts("has"), new(""), Report.Amounts("towards")],
         session.Book.Household.Pots.Select(pot =>
         {
             Money has = PotsReport.HasNow(session.Book.Ledger.Balances, pot);

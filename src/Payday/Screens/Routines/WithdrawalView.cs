@@ -57,7 +57,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     protected override ImmutableArray<TextColumn> Columns =>
     [
-        Report.Names("Pot"), new("week of"), Report.Amounts("share"),
+        Report.Names("Pot"), new("week of"), Report.Amounts("share") with { Drops = 1 },
         .. Values.Select((note, i) => new TextColumn((i == Column ? ">" : "") + NoteText.Value(note, Plan.Withdrawal.Plan.Currency), Align.Right) { MinWidth = 4 }),
         Report.Amounts("open"),
     ];
