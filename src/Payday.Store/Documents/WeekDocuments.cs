@@ -42,7 +42,7 @@ internal sealed class WeekDocuments
 
     /// <summary>Reads them all.</summary>
     public static WeekRecords Read(BookDatabase database, Currency currency) => new(
-        [.. database.Fills.FindAll().Select(document => FillDocument.To(document, currency)).OrderBy(fill => fill.Key.Day)],
+        [.. database.Fills.FindAll().Select(document => FillDocument.To(document, currency)).OrderBy(fill => fill.Key.Payday).ThenBy(fill => fill.Key.Week).ThenBy(fill => fill.Key.PotId, StringComparer.Ordinal)],
         [.. database.Purchases.FindAll().Select(document => PurchaseDocument.To(document, currency)).OrderBy(purchase => purchase.Number)],
         [.. database.Counts.FindAll().Select(document => CountDocument.To(document, currency)).OrderBy(count => count.Number)],
         [.. database.Settled.FindAll().Select(SettledDocument.To).OrderBy(settled => settled.Movement)],

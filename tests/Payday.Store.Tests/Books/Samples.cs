@@ -53,7 +53,8 @@ internal static class Samples
         HouseholdFile.Write(book.Household),
         Structure.Of(book.Ledger.Movements),
         Structure.Of(book.Closed),
-        Structure.Of(book.Draft));
+        Structure.Of(book.Draft),
+        Structure.Of(book.Weeks));
 
     private static ImmutableSortedDictionary<TKey, TValue> Empty<TKey, TValue>()
         where TKey : notnull => ImmutableSortedDictionary<TKey, TValue>.Empty;
