@@ -45,14 +45,14 @@ public sealed record BookChange
     public static BookChange Of(Closing closing)
     {
         ArgumentNullException.ThrowIfNull(closing);
-        return new BookChange { Movements = closing.Movements, Closed = closing.Closed, DropsDraft = true };
+        return new BookChange { Movements = closing.Movements, Closed = closing.Closed, DropsDraft = true, Weeks = closing.Book.Weeks };
     }
 
     /// <summary>What reopening a payday changes.</summary>
     public static BookChange Of(Reopening reopening)
     {
         ArgumentNullException.ThrowIfNull(reopening);
-        return new BookChange { Movements = reopening.Movements, Reopened = reopening.Reopened.Payday, Draft = reopening.Book.Draft };
+        return new BookChange { Movements = reopening.Movements, Reopened = reopening.Reopened.Payday, Draft = reopening.Book.Draft, Weeks = reopening.Book.Weeks };
     }
 
     /// <summary>What undoing a movement changes.</summary>
@@ -72,6 +72,7 @@ public sealed record BookChange
             Movements = change.Movements,
             Draft = change.Book.Draft,
             DropsDraft = change.Book.Draft is null,
+            Weeks = change.Book.Weeks,
         };
     }
 }

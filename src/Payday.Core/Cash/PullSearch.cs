@@ -11,12 +11,12 @@ namespace Payday.Core.Cash;
 internal static class PullSearch
 {
     /// <summary>The most notes a pull with a swap may move; nobody swaps more by hand.</summary>
-    public const int MostMoved = 12;
+    public const int MostMoved = 16;
 
     public static NotePull? Find(ImmutableSortedDictionary<long, int> from, ImmutableSortedDictionary<long, int> other, long amount)
     {
-        // Without another side there is one state a sum, so no bound is needed.
-        int all = NoteBag.Count(from) + NoteBag.Count(other);
+        // A note that is got may be pulled at once, and then counts twice. Without another side there is one state a sum, so no bound is needed.
+        int all = NoteBag.Count(from) + (2 * NoteBag.Count(other));
         int[] bounds = other.IsEmpty ? [all] : [.. new[] { 4, 8, MostMoved }.Select(bound => Math.Min(bound, all)).Distinct()];
         return bounds.Select(bound => Within(bound, from, other, amount)).FirstOrDefault(pull => pull is not null);
     }

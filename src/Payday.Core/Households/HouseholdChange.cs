@@ -41,7 +41,7 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
         }
 
         Ledger ledger = book.Ledger.Add(book.HasHistory ? NewDebts(book, next) : Reopened(book, next));
-        Book changed = book with { Household = next, Ledger = ledger, Draft = null };
+        Book changed = book with { Household = next, Ledger = ledger, Draft = null, Weeks = book.Weeks.Fitting(next) };
         return new HouseholdChange(
             changed with { Draft = Kept(changed, book.Draft) },
             [.. ledger.Movements.Skip(book.Ledger.Movements.Count)],

@@ -11,9 +11,12 @@ namespace Payday.Core.Ledgers;
 /// </remarks>
 public sealed class Ledger
 {
-    private Ledger(ImmutableList<Movement> movements, Balances balances)
+    private readonly ImmutableDictionary<LedgerEnd, ImmutableList<Movement>> byEnd;
+
+    private Ledger(ImmutableList<Movement> movements, ImmutableDictionary<LedgerEnd, ImmutableList<Movement>> byEnd, Balances balances)
     {
         Movements = movements;
+        this.byEnd = byEnd;
         Balances = balances;
     }
 
@@ -22,6 +25,9 @@ public sealed class Ledger
 
     /// <summary>What every end holds.</summary>
     public Balances Balances { get; }
+
+    /// <summary>The movements out of and into an end, in order.</summary>
+    public IReadOnlyList<Movement> Of(LedgerEnd end) => byEnd.GetValueOrDefault(end, []);
 
     /// <summary>The movements that stand: neither undone nor the undoing of another.</summary>
     public IEnumerable<Movement> Live
@@ -34,7 +40,7 @@ public sealed class Ledger
     }
 
     /// <summary>A ledger without movements.</summary>
-    public static Ledger Empty(Currency currency) => new([], Balances.Empty(currency));
+    public static Ledger Empty(Currency currency) => new([], ImmutableDictionary<LedgerEnd, ImmutableList<Movement>>.Empty, Balances.Empty(currency));
 
     /// <summary>The ledger with further movements, numbered on from the last.</summary>
     /// <param name="movements">Any numbers they carry are replaced.</param>
@@ -59,7 +65,14 @@ public sealed class Ledger
             added.Add(movement with { Number = Movements.Count + added.Count + 1 });
         }
 
-        return new Ledger(Movements.AddRange(added), Balances.After(added));
+        ImmutableDictionary<LedgerEnd, ImmutableList<Movement>>.Builder ends = byEnd.ToBuilder();
+        foreach (Movement movement in added)
+        {
+            ends[movement.From] = ends.GetValueOrDefault(movement.From, []).Add(movement);
+            ends[movement.To] = ends.GetValueOrDefault(movement.To, []).Add(movement);
+        }
+
+        return new Ledger(Movements.AddRange(added), ends.ToImmutable(), Balances.After(added));
     }
 
     /// <summary>The movements that undo others: the same amounts, the other way.</summary>

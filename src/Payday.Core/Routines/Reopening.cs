@@ -56,7 +56,13 @@ public sealed record Reopening(ClosedPayday Reopened, ImmutableArray<Movement> M
             last,
             [.. ledger.Movements.Skip(book.Ledger.Movements.Count)],
             book.Draft is { HasDecisions: true } draft ? draft : null,
-            book with { Ledger = ledger, Closed = book.Closed[..^1], Draft = DraftFit.To(book.Household, last.Draft) }));
+            book with
+            {
+                Ledger = ledger,
+                Closed = book.Closed[..^1],
+                Draft = DraftFit.To(book.Household, last.Draft),
+                Weeks = book.Weeks.Without(last),
+            }));
     }
 
     private static bool IsOpening(Movement movement) =>

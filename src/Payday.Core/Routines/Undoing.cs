@@ -40,6 +40,11 @@ public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
             return Read.Refused<Undoing>(reverses.Fault);
         }
 
+        if (book.Weeks.OwnerOf(number) is { } owner)
+        {
+            return Read.Refused<Undoing>($"Movement {number} belongs to {owner}, so it isn't undone alone.");
+        }
+
         Movement undone = reverses.Value[0];
         if (IsCash(undone.From) || IsCash(undone.To))
         {

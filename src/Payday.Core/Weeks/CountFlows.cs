@@ -19,16 +19,11 @@ internal readonly record struct CountFlows(Money Before, Money Filled, Money Owe
         LedgerEnd counted = CountRules.Counted(pot);
         Money nothing = Money.Zero(book.Household.Currency);
         var flows = new CountFlows(last?.Stayed ?? nothing, nothing, nothing, nothing);
-        foreach (Movement movement in book.Ledger.Movements.Where(movement => movement.Date <= date && IsNew(movement, last)))
+        foreach (Movement movement in book.Ledger.Of(counted).Where(movement => movement.Date <= date && IsNew(movement, last)))
         {
-            if (movement.To == counted)
-            {
-                flows = flows.With(movement, movement.From, movement.Amount, pot);
-            }
-            else if (movement.From == counted)
-            {
-                flows = flows.With(movement, movement.To, -movement.Amount, pot);
-            }
+            flows = movement.To == counted
+                ? flows.With(movement, movement.From, movement.Amount, pot)
+                : flows.With(movement, movement.To, -movement.Amount, pot);
         }
 
         return flows;

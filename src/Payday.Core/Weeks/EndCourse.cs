@@ -15,16 +15,9 @@ internal sealed class EndCourse
     public static EndCourse Of(Ledger ledger, LedgerEnd end)
     {
         var course = new EndCourse(Money.Zero(ledger.Balances.Currency));
-        foreach (Movement movement in ledger.Movements)
+        foreach (Movement movement in ledger.Of(end))
         {
-            if (movement.To == end)
-            {
-                course.Add(movement.Date, movement.Amount);
-            }
-            else if (movement.From == end)
-            {
-                course.Add(movement.Date, -movement.Amount);
-            }
+            course.Add(movement.Date, movement.To == end ? movement.Amount : -movement.Amount);
         }
 
         return course;

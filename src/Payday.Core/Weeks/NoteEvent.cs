@@ -16,9 +16,9 @@ internal sealed class NoteEvent
     public List<Action<NoteReplay>> Changes { get; } = [];
 
     /// <summary>By the number of the movement at which it happens.</summary>
-    public static SortedDictionary<long, NoteEvent> Of(Book book)
+    public static Dictionary<long, NoteEvent> Of(Book book)
     {
-        var events = new SortedDictionary<long, NoteEvent>();
+        var events = new Dictionary<long, NoteEvent>();
         foreach (ClosedPayday closed in book.Closed.Where(closed => closed.LastMovement >= closed.FirstMovement))
         {
             At(closed.FirstMovement).Last = closed.LastMovement;

@@ -26,7 +26,7 @@ internal sealed class NoteReplay
     public static PotNotes Of(Book book)
     {
         var replay = new NoteReplay(book);
-        SortedDictionary<long, NoteEvent> events = NoteEvent.Of(book);
+        Dictionary<long, NoteEvent> events = NoteEvent.Of(book);
         long openUntil = 0;
 
         // What was undone, and what undid it, left the notes where they were.
@@ -35,13 +35,14 @@ internal sealed class NoteReplay
         {
             if (movement.Reverses is null && !undone.Contains(movement.Number))
             {
-                replay.Apply(movement);
+                replay.Apply(movement.From, -movement.Amount);
+                replay.Apply(movement.To, movement.Amount);
             }
 
-            openUntil = Math.Max(openUntil, events.GetValueOrDefault(movement.Number)?.Last ?? 0);
-            foreach (Action<NoteReplay> apply in events.GetValueOrDefault(movement.Number)?.Changes ?? [])
+            if (events.TryGetValue(movement.Number, out NoteEvent? told))
             {
-                apply(replay);
+                openUntil = Math.Max(openUntil, told.Last);
+                told.Changes.ForEach(change => change(replay));
             }
 
             // In the midst of a record its movements and notes don't agree yet.
@@ -51,7 +52,7 @@ internal sealed class NoteReplay
             }
         }
 
-        return new PotNotes(replay.notes.Where(stack => stack.Value is not null).ToImmutableDictionary(stack => stack.Key, stack => stack.Value!));
+        return new PotNotes(replay.notes.ToImmutableDictionary());
     }
 
     public NoteStack StackOf(string potId) => new(potId, spending.Contains(potId));
@@ -78,15 +79,12 @@ internal sealed class NoteReplay
 
     private ImmutableSortedDictionary<long, int>? Known(NoteStack stack) => notes.GetValueOrDefault(stack, NoteBag.Empty);
 
-    private void Apply(Movement movement)
+    private void Apply(LedgerEnd end, Money amount)
     {
-        foreach ((LedgerEnd end, Money amount) in new[] { (movement.From, -movement.Amount), (movement.To, movement.Amount) })
+        if (NoteStack.Of(end, spending) is { } stack)
         {
-            if (NoteStack.Of(end, spending.Contains) is { } stack)
-            {
-                balances[stack] = balances.GetValueOrDefault(stack, Money.Zero(currency)) + amount;
-                touched.Add(stack);
-            }
+            balances[stack] = balances.GetValueOrDefault(stack, Money.Zero(currency)) + amount;
+            touched.Add(stack);
         }
     }
 

@@ -33,6 +33,7 @@ public sealed record OwedBackOffer(ImmutableSortedDictionary<long, int> Notes, B
     [
         .. ReturnPlan.Of(book, ReturnDraft.AsPlanned).Lines
             .Where(line => line.Way == ReturnWay.Pull
+                && PotNotes.AreSeen(book, line.Pot)
                 && EndCourse.Of(book.Ledger, LedgerEnd.InCash(Job.OwedBack(line.Pot.Id))).LeastFrom(payday) >= line.Owes)
             .Select(line => new ReturnedPot(line.Pot.Id, line.Owes, line.Notes)),
     ];

@@ -14,18 +14,18 @@ namespace Payday.Core.Weeks;
 /// </remarks>
 public sealed class PotNotes
 {
-    private readonly ImmutableDictionary<NoteStack, ImmutableSortedDictionary<long, int>> known;
+    private readonly ImmutableDictionary<NoteStack, ImmutableSortedDictionary<long, int>?> known;
 
-    internal PotNotes(ImmutableDictionary<NoteStack, ImmutableSortedDictionary<long, int>> known) => this.known = known;
+    internal PotNotes(ImmutableDictionary<NoteStack, ImmutableSortedDictionary<long, int>?> known) => this.known = known;
 
     /// <summary>The loose notes at home, in no pot; always known.</summary>
-    public ImmutableSortedDictionary<long, int> Loose => known.GetValueOrDefault(NoteStack.Loose, NoteBag.Empty);
+    public ImmutableSortedDictionary<long, int> Loose => known.GetValueOrDefault(NoteStack.Loose, NoteBag.Empty) ?? NoteBag.Empty;
 
     /// <summary>A pot's notes at home, by value in minor units; null where they are not known.</summary>
-    public ImmutableSortedDictionary<long, int>? AtHome(string potId) => known.GetValueOrDefault(new NoteStack(potId, InWallet: false));
+    public ImmutableSortedDictionary<long, int>? AtHome(string potId) => known.GetValueOrDefault(new NoteStack(potId, InWallet: false), NoteBag.Empty);
 
     /// <summary>A pot's notes in the wallet, owed-back ones included; null where they are not known.</summary>
-    public ImmutableSortedDictionary<long, int>? InWallet(string potId) => known.GetValueOrDefault(new NoteStack(potId, InWallet: true));
+    public ImmutableSortedDictionary<long, int>? InWallet(string potId) => known.GetValueOrDefault(new NoteStack(potId, InWallet: true), NoteBag.Empty);
 
     /// <summary>The notes that a pot pulls owed-back cash from: the wallet's for spending, else those at home; null where they are not known.</summary>
     public ImmutableSortedDictionary<long, int>? ToPullFrom(Pot pot)
@@ -33,6 +33,14 @@ public sealed class PotNotes
         ArgumentNullException.ThrowIfNull(pot);
         return FillPart.GoesThroughTheWallet(pot) ? InWallet(pot.Id) : AtHome(pot.Id);
     }
+
+    /// <summary>
+    /// Whether a pot's notes were seen since cash last went in to be spent. Those of a wallet that was filled and not
+    /// counted by notes since are what was planned: some may be spent by now.
+    /// </summary>
+    internal static bool AreSeen(Book book, Pot pot) => !FillPart.GoesThroughTheWallet(pot)
+        || (book.Weeks.LastCountOf(pot.Id) is { Notes: not null } count
+            && book.Weeks.Fills.All(fill => fill.Key.PotId != pot.Id || !(fill.Movement > count.LastMovement)));
 
     /// <summary>What is known from all that happened.</summary>
     public static PotNotes Of(Book book)
@@ -54,12 +62,12 @@ internal readonly record struct NoteStack(string PotId, bool InWallet)
     public static NoteStack Of(Pot pot) => new(pot.Id, FillPart.GoesThroughTheWallet(pot));
 
     /// <summary>The stack that an end of the ledger lies in, or null for one without notes.</summary>
-    public static NoteStack? Of(LedgerEnd end, Func<string, bool> hasWallet) => end switch
+    public static NoteStack? Of(LedgerEnd end, HashSet<string> spending) => end switch
     {
         LedgerEnd.Held { Place: Place.Cash, Job: { } job } => job.Kind switch
         {
             JobKind.Wallet => new NoteStack(job.Id, InWallet: true),
-            JobKind.OwedBack => new NoteStack(job.Id, hasWallet(job.Id)),
+            JobKind.OwedBack => new NoteStack(job.Id, spending.Contains(job.Id)),
             JobKind.Buffer => Loose,
             _ => new NoteStack(job.Id, InWallet: false),
         },

@@ -58,9 +58,12 @@ internal sealed class ReturnLines
             return new ReturnLine(pot, owes, items, ReturnWay.NotesUnknown, null, null, goes, null);
         }
 
+        bool seen = PotNotes.AreSeen(book, pot);
         if (NotePull.Exactly(there, owes.MinorUnits) is not { } pull)
         {
-            return new ReturnLine(pot, owes, items, ReturnWay.NoWay, null, null, false, null);
+            return !seen
+                ? new ReturnLine(pot, owes, items, ReturnWay.NotesUnknown, null, null, goes, null)
+                : new ReturnLine(pot, owes, items, ReturnWay.NoWay, null, null, false, null);
         }
 
         left[pot.Id] = NoteBag.Less(there, pull.Pulls);
@@ -74,7 +77,7 @@ internal sealed class ReturnLines
         (string With, NotePull Pull)[] ways =
         [
             .. from with in book.Household.Pots.Select(pot => pot.Id).Prepend("")
-               where with != line.Pot.Id && left.ContainsKey(with)
+               where with != line.Pot.Id && left.ContainsKey(with) && IsSeen(with)
                let pull = NotePull.WithSwap(own, left[with], line.Owes.MinorUnits)
                where pull is not null
                orderby pull.Moved
@@ -96,6 +99,8 @@ internal sealed class ReturnLines
             Goes = !draft.Leaves.Contains(line.Pot.Id),
         };
     }
+
+    private bool IsSeen(string potId) => potId.Length == 0 || PotNotes.AreSeen(book, book.Household.Pots.Single(pot => pot.Id == potId));
 
     private string? Fault(Pot pot, Money owes, ImmutableSortedDictionary<long, int> picked)
     {

@@ -26,6 +26,7 @@ internal static class DraftDocument
         ["notes"] = Bson.Array(draft.Notes.Select(Chosen)),
         ["leavesNotesAtHome"] = draft.LeavesNotesAtHome,
         ["asksATeller"] = draft.AsksATeller,
+        ["usesOwedBack"] = draft.UsesOwedBack,
         ["placements"] = draft.Placements is { } placements ? Bson.Array(placements.Select(Placed)) : BsonValue.Null,
     };
 
@@ -50,6 +51,7 @@ internal static class DraftDocument
             part => new PartKey(part["pot"].AsString, Bson.OptionalDate(part["week"])),
             part => Bson.Notes(part["notes"])),
         LeavesNotesAtHome = !document["leavesNotesAtHome"].IsNull && document["leavesNotesAtHome"].AsBoolean,
+        UsesOwedBack = !document["usesOwedBack"].IsNull && document["usesOwedBack"].AsBoolean,
         AsksATeller = !document["asksATeller"].IsNull && document["asksATeller"].AsBoolean,
         Placements = document["placements"].IsNull
             ? null

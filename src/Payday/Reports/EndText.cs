@@ -22,6 +22,7 @@ internal static class EndText
         JobKind.LeftToPlace => "left to place",
         JobKind.SetAside => "set aside for " + Bill(household, job.Id),
         JobKind.KeptBack => "kept back for " + Pot(household, job.Id),
+        JobKind.Wallet => "wallet, " + Pot(household, job.Id),
         JobKind.OwedBack => "owed back by " + Pot(household, job.Id),
         JobKind.Wallet => Pot(household, job.Id) + " in the wallet",
         _ => Pot(household, job.Id),

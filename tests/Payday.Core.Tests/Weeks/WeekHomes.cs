@@ -20,7 +20,7 @@ internal static class WeekHomes
     /// <summary>Food 60 and fares 20 a week in cash, boots saved in cash, gifts in the account, one debt.</summary>
     public static Household House { get; } = Bare with
     {
-        Debts = [Debt("Card", 640, 0.12m, 25, due: 15)],
+        Debts = [Debt("Card", 6400, 0.12m, 25, due: 15)],
         Pots =
         [
             CashPot("Food", 60),

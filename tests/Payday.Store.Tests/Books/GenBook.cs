@@ -10,7 +10,7 @@ using Payday.Core.Routines;
 namespace Payday.Store.Tests.Books;
 
 /// <summary>Generates what a store may be given, with every field filled or left.</summary>
-internal static class GenBook
+internal static partial class GenBook
 {
     // Ids are plain, but a one-off's name is whatever a person types, and it becomes an id in the ledger.
     public static readonly Gen<string> Names = Gen.OneOf(
@@ -39,6 +39,7 @@ internal static class GenBook
         Names.Select(Job.SetAside),
         Names.Select(Job.Pot),
         Names.Select(Job.KeptBack),
+        Names.Select(Job.Wallet),
         Names.Select(Job.OwedBack));
 
     private static readonly Gen<LedgerEnd> Sources = Gen.OneOf<LedgerEnd>(
@@ -68,7 +69,7 @@ internal static class GenBook
         from placed in Gen.Select(Gen.Enum<PlacementTarget>(), Names, Amounts).Array[0, 4]
         from isPlaced in Gen.Bool
         from chosen in Gen.Select(Names, SomeDates, Notes).Array[0, 4]
-        from ways in Gen.Select(Gen.Bool, Gen.Bool)
+        from ways in Gen.Select(Gen.Bool, Gen.Bool, Gen.Bool)
         from ticked in Names.Array[0, 3]
         select new RoutineDraft(payday)
         {
@@ -77,6 +78,7 @@ internal static class GenBook
             PaidDebts = ticked.ToImmutableSortedSet(StringComparer.Ordinal),
             LeavesNotesAtHome = ways.Item1,
             AsksATeller = ways.Item2,
+            UsesOwedBack = ways.Item3,
             Step = step,
             Incomes = named.Item1,
             OneOffs = named.Item2,
