@@ -4,55 +4,81 @@ public class InterruptedJourneys
 {
     private const string Sane = "other screen 0, mouse 0, cursor 1";
 
+    // What is entered at each step in the first row, and how it shows then; the slip has nothing to enter.
     [Theory]
-    [InlineData(1)]
-    [InlineData(2)]
-    [InlineData(3)]
-    [InlineData(4)]
-    [InlineData(5)]
-    [InlineData(6)]
-    [InlineData(7)]
-    public void Killed_AtAStep_GoesOnThere(int step)
+    [InlineData(1, "1990", "*1,990.00")]
+    [InlineData(2, "60", "*60.00")]
+    [InlineData(3, "40", "*40.00")]
+    [InlineData(4, "400", "*400.00")]
+    [InlineData(5, "100", "*100.00")]
+    [InlineData(6, "1", "*205.00")]
+    [InlineData(7, "", "")]
+    public void Killed_AtAStep_GoesOnThereWithWhatWasEntered(int step, string entered, string shows)
     {
-        using var household = new Household();
-        using (var first = new TerminalSession())
+        using ScratchFolder folder = new ScratchFolder().WithDemoHousehold();
+        string before;
+        using (var first = TerminalSession.Home(folder))
         {
-            first.Shell(household.Command).WaitFor("Esc leave");
-            first.To(step).Signal("KILL").WaitForShell();
+            first.To(1).Change("2000", "*2,000.00").On(1, step);
+            if (entered.Length > 0)
+            {
+                first.Change(entered, shows);
+            }
+
+            before = first.Settled();
+            first.Signal("KILL").WaitForEnd(137);
         }
 
-        using var second = new TerminalSession();
-        second.Shell(household.Command).WaitFor(step == 1 ? "Enter begins" : $"at step {step} of 7");
-        second.Press("Enter", Steps.Mark(step));
+        using var second = TerminalSession.Home(folder);
+        Assert.Contains($"at step {step} of 7", second.Shown, StringComparison.Ordinal);
+        second.Press("Enter", Steps.Mark(step)).WaitUntil(() => second.Shown == before, $"what was there before never showed:\n{before}");
     }
 
     [Theory]
-    [InlineData("HUP")]
-    [InlineData("TERM")]
-    [InlineData("INT")]
-    public void Signalled_InTheMiddle_LeavesTheTerminalSaneAndGoesOnThere(string signal)
+    [InlineData("HUP", 129)]
+    [InlineData("INT", 130)]
+    [InlineData("QUIT", 131)]
+    [InlineData("TERM", 143)]
+    public void Signalled_InTheMiddle_LeavesTheTerminalSaneAndGoesOnThere(string signal, int code)
     {
-        using var household = new Household();
-        using var terminal = new TerminalSession();
-        terminal.Shell(household.Command).WaitFor("Esc leave");
-        terminal.Press("Enter", Steps.Mark(1)).Press("Enter", "came in: 2,287.64").Type("2000", "came in: 2000").Press("Enter", "*2,000.00");
-        terminal.Press("Right", Steps.Mark(2)).Signal(signal).WaitForShell();
-        Assert.Equal(Sane, terminal.Modes);
-        terminal.Shell("clear; stty -a | tr ';' ' '").WaitFor("isig icanon").WaitFor(" echo ");
-        terminal.Shell("clear; " + household.Command).WaitFor("at step 2 of 7");
-        terminal.Press("Enter", Steps.Mark(2)).Press("Left", "*2,000.00");
+        using ScratchFolder folder = new ScratchFolder().WithDemoHousehold();
+        using (var first = TerminalSession.Home(folder))
+        {
+            first.To(1).Change("2000", "*2,000.00").On(1, 2).Signal(signal).WaitForEnd(code);
+            Assert.Equal(Sane, first.Modes);
+            Assert.Contains("isig icanon", first.Shown, StringComparison.Ordinal);
+            Assert.Contains(" echo ", first.Shown, StringComparison.Ordinal);
+        }
+
+        using var second = TerminalSession.Home(folder).WaitFor("at step 2 of 7");
+        second.Press("Enter", Steps.Mark(2)).Press("Left", "*2,000.00");
+    }
+
+    [Theory]
+    [InlineData("HUP", 129)]
+    [InlineData("INT", 130)]
+    [InlineData("TERM", 143)]
+    public void Signalled_InTheDemo_LeavesNoFolderBehind(string signal, int code)
+    {
+        using var folder = new ScratchFolder();
+        using var terminal = TerminalSession.Demo(folder);
+        Assert.Single(folder.Demos);
+        terminal.To(2).Signal(signal).WaitForEnd(code);
+        Assert.Empty(folder.Demos);
     }
 
     [Fact]
     public void Suspended_AndBack_ShowsTheSameAgain()
     {
-        using var household = new Household();
-        using var terminal = new TerminalSession();
-        terminal.Shell(household.Command).WaitFor("Esc leave");
-        string before = terminal.To(4).Shown;
-        terminal.Press("C-z", "Stopped").WaitForShell();
+        using ScratchFolder folder = new ScratchFolder().WithDemoHousehold();
+        using var terminal = TerminalSession.Shell(folder).WaitFor("ready>");
+        terminal.Type(ProgramUnderTest.ShellCommand + $" --data '{folder.Data}'\n", "Esc leave");
+        string before = terminal.To(4).Settled();
+        int program = terminal.Program;
+        terminal.Press("C-z", "ready>").WaitForShell();
+        Assert.Contains($"State:\tT", File.ReadAllText($"/proc/{program}/status"), StringComparison.Ordinal);
         Assert.Equal(Sane, terminal.Modes);
-        terminal.Shell("fg").WaitUntil(() => terminal.Shown == before, "the screen never was as before");
+        terminal.Type("fg\n", Steps.Mark(4)).WaitUntil(() => terminal.Shown == before, $"what was there before never showed:\n{before}");
         terminal.Press("Right", Steps.Mark(5));
         Assert.StartsWith("other screen 1, mouse 0", terminal.Modes, StringComparison.Ordinal);
     }

@@ -6,24 +6,26 @@ namespace Payday.Journeys;
 /// <summary>The program the journeys run: the one PAYDAY_PROGRAM names, or the one built beside the tests.</summary>
 internal static class ProgramUnderTest
 {
-    /// <summary>How a shell starts it.</summary>
-    public static string Command { get; } = Environment.GetEnvironmentVariable("PAYDAY_PROGRAM") is { Length: > 0 } program
-        ? Quoted(Path.GetFullPath(program))
-        : "dotnet " + Quoted(Built());
+    /// <summary>The words that start it.</summary>
+    public static string[] Command { get; } = Environment.GetEnvironmentVariable("PAYDAY_PROGRAM") is { Length: > 0 } program
+        ? [Path.GetFullPath(program)]
+        : ["dotnet", Built()];
 
-    /// <summary>Runs it to its end.</summary>
-    public static void Run(string arguments)
-    {
-        using Process process = Process.Start(new ProcessStartInfo("/bin/sh", ["-c", $"{Command} {arguments}"]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
-        string output = process.StandardOutput.ReadToEnd() + process.StandardError.ReadToEnd();
-        process.WaitForExit();
-        Assert.True(process.ExitCode == 0, output);
-    }
+    /// <summary>The same as a shell takes it.</summary>
+    public static string ShellCommand => string.Join(' ', Command.Select(word => $"'{word}'"));
 
     /// <summary>The demo household's file.</summary>
     public static string DemoFile => Path.Combine(Root(), "demo", "household.json");
 
-    public static string Quoted(string path) => $"'{path.Replace("'", "'\\''", StringComparison.Ordinal)}'";
+    /// <summary>Runs it to its end.</summary>
+    public static void Run(params string[] arguments)
+    {
+        using Process process = Process.Start(new ProcessStartInfo(Command[0], [.. Command[1..], .. arguments]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        Task<string> complained = process.StandardError.ReadToEndAsync();
+        string said = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        Assert.True(process.ExitCode == 0, said + complained.Result);
+    }
 
     // The tests' own output folder ends in the configuration and framework that the program was built in too.
     private static string Built()

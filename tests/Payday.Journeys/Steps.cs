@@ -8,14 +8,24 @@ internal static class Steps
     public static string Mark(int step) => "> " + Names[step - 1];
 
     /// <summary>From home to a step of the routine.</summary>
-    public static TerminalSession To(this TerminalSession terminal, int step)
+    public static TerminalSession To(this TerminalSession terminal, int step) => terminal.Press("Enter", Mark(1)).On(1, step);
+
+    /// <summary>From a step of the routine on to another.</summary>
+    public static TerminalSession On(this TerminalSession terminal, int from, int to)
     {
-        terminal.Press("Enter", Mark(1));
-        for (int next = 2; next <= step; next++)
+        for (int next = from + 1; next <= to; next++)
         {
             terminal.Press("Right", Mark(next));
         }
 
         return terminal;
     }
+
+    /// <summary>Fills in the field under the cursor.</summary>
+    public static TerminalSession Fill(this TerminalSession terminal, string label, string text, string then) =>
+        terminal.Type(text, $"{label}: {text}").Press("Enter", then);
+
+    /// <summary>Changes the figure under the cursor.</summary>
+    public static TerminalSession Change(this TerminalSession terminal, string to, string then) =>
+        terminal.Press("Enter", ": ").Type(to, ": " + to).Press("Enter", then);
 }

@@ -3,48 +3,61 @@ using System.Globalization;
 
 namespace Payday.Journeys;
 
-/// <summary>A shell in a real terminal (tmux), which a person's keys go to and whose screen can be read.</summary>
+/// <summary>A command in a real terminal (tmux), which a person's keys go to and whose screen can be read.</summary>
 internal sealed class TerminalSession : IDisposable
 {
-    private const string Prompt = "ready>";
+    // Far more than a loaded machine takes: only a test that fails waits so long.
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
-    private static int count;
 
-    private readonly string server = $"payday-{Environment.ProcessId}-{Interlocked.Increment(ref count)}";
+    // When the program has ended, its terminal's settings and its exit code show, and keys go nowhere.
+    private const string ThenShowsHowItEnded = "\"$@\"; code=$?; stty -a; echo \"[ended $code]\"; exec sleep 3600";
 
-    public TerminalSession(int width = 80, int height = 24)
-    {
-        Assert.SkipUnless(IsThere, "tmux is not installed");
-        Tmux("-f", "/dev/null", "new-session", "-d", "-x", Text(width), "-y", Text(height), $"env LANG=C.UTF-8 PS1='{Prompt}' bash --norc --noprofile");
-        WaitFor(Prompt);
-    }
+    private readonly Tmux tmux = new();
 
-    /// <summary>Whether tmux is installed.</summary>
-    public static bool IsThere { get; } = (Environment.GetEnvironmentVariable("PATH") ?? "")
-        .Split(Path.PathSeparator).Any(folder => File.Exists(Path.Combine(folder, "tmux")));
+    private TerminalSession(ScratchFolder folder, string[] command) => tmux.Do(
+    [
+        "new-session", "-d", "-x", "80", "-y", "24", "-c", folder.In(""),
+        "--", "env", "LC_ALL=C.UTF-8", $"TMPDIR={folder.Temporary}", $"PATH={folder.Commands}:{Environment.GetEnvironmentVariable("PATH")}", .. command,
+    ]);
 
     /// <summary>Keys pressed so far.</summary>
     public int Keys { get; private set; }
 
     /// <summary>What the screen shows.</summary>
-    public string Shown => Tmux("capture-pane", "-p");
+    public string Shown => tmux.Do("capture-pane", "-p");
 
     /// <summary>The other screen, the mouse and the cursor, as the terminal has them: 0 and 1.</summary>
-    public string Modes => Tmux("display", "-p", "other screen #{alternate_on}, mouse #{mouse_any_flag}, cursor #{cursor_flag}").Trim();
+    public string Modes => tmux.Value("other screen #{alternate_on}, mouse #{mouse_any_flag}, cursor #{cursor_flag}");
 
-    /// <summary>Types a command to the shell.</summary>
-    public TerminalSession Shell(string command)
+    /// <summary>The program's process; there is none before it shows something, or after its end.</summary>
+    public int Program
     {
-        Tmux("send-keys", "-l", command);
-        Tmux("send-keys", "Enter");
-        return this;
+        get
+        {
+            string parent = tmux.Value("#{pane_pid}");
+            return int.Parse(File.ReadAllText($"/proc/{parent}/task/{parent}/children"), CultureInfo.InvariantCulture);
+        }
     }
+
+    /// <summary>Starts the program.</summary>
+    public static TerminalSession Of(ScratchFolder folder, params string[] arguments) =>
+        new(folder, ["sh", "-c", ThenShowsHowItEnded, "sh", .. ProgramUnderTest.Command, .. arguments]);
+
+    /// <summary>Starts the program on the data folder, and waits for its first screen.</summary>
+    public static TerminalSession Home(ScratchFolder folder) => Of(folder, "--data", folder.Data).WaitFor("Esc leave");
+
+    /// <summary>Starts the program on the demo household, and waits for its first screen.</summary>
+    public static TerminalSession Demo(ScratchFolder folder) => Of(folder, "demo").WaitFor("Esc leave");
+
+    /// <summary>Starts a shell with job control, which leaves nothing behind.</summary>
+    public static TerminalSession Shell(ScratchFolder folder) =>
+        new(folder, ["env", "PS1=ready>", "HISTFILE=", "INPUTRC=/dev/null", "bash", "--norc", "--noprofile", "-i"]);
 
     /// <summary>Presses a key, by tmux's name for it, and waits for a text to show.</summary>
     public TerminalSession Press(string key, string then)
     {
         Keys++;
-        Tmux("send-keys", key);
+        tmux.Do("send-keys", key);
         return WaitFor(then);
     }
 
@@ -52,50 +65,60 @@ internal sealed class TerminalSession : IDisposable
     public TerminalSession Type(string text, string then)
     {
         Keys += text.Length;
-        Tmux("send-keys", "-l", text);
+        tmux.Do("send-keys", "-l", text);
         return WaitFor(then);
     }
 
     public TerminalSession Resize(int width, int height)
     {
-        Tmux("resize-window", "-x", Text(width), "-y", Text(height));
+        tmux.Do("resize-window", "-x", width.ToString(CultureInfo.InvariantCulture), "-y", height.ToString(CultureInfo.InvariantCulture));
         return this;
     }
 
-    public TerminalSession WaitFor(string text) => WaitUntil(() => Shown.Contains(text, StringComparison.Ordinal), $"'{text}' never showed");
+    /// <summary>Sends the program a signal.</summary>
+    public TerminalSession Signal(string name)
+    {
+        using Process kill = Process.Start("kill", ["-" + name, Program.ToString(CultureInfo.InvariantCulture)]);
+        kill.WaitForExit();
+        Assert.Equal(0, kill.ExitCode);
+        return this;
+    }
 
-    public TerminalSession WaitForShell() =>
-        WaitUntil(() => Shown.TrimEnd().EndsWith(Prompt, StringComparison.Ordinal), "the shell never came back");
+    /// <summary>Waits until the program has ended with an exit code.</summary>
+    public TerminalSession WaitForEnd(int code) => WaitFor($"[ended {code}]");
+
+    public TerminalSession WaitFor(string text) => WaitUntil(() => Shown.Contains(text, StringComparison.Ordinal), $"'{text}' never showed");
 
     public TerminalSession WaitUntil(Func<bool> happened, string otherwise)
     {
         for (var watch = Stopwatch.StartNew(); !happened(); Thread.Sleep(20))
         {
-            Assert.True(watch.Elapsed < Patience, $"{otherwise}; the screen is:\n{Shown}");
+            string shown = Shown;
+            bool isOver = watch.Elapsed > Patience || (shown.Contains("[ended ", StringComparison.Ordinal) && !happened());
+            Assert.False(isOver, $"{otherwise}; the screen is:\n{shown}");
         }
 
         return this;
     }
 
-    /// <summary>Sends the running program a signal.</summary>
-    public TerminalSession Signal(string name)
+    /// <summary>What the screen shows once it stands still.</summary>
+    public string Settled()
     {
-        string shell = Tmux("display", "-p", "#{pane_pid}").Trim();
-        string program = File.ReadAllText($"/proc/{shell}/task/{shell}/children").Trim();
-        using Process kill = Process.Start("kill", ["-" + name, program]);
-        kill.WaitForExit();
-        return this;
+        string before = "";
+        WaitUntil(
+            () =>
+            {
+                string now = Shown;
+                bool still = now == before;
+                before = now;
+                return still;
+            },
+            "the screen never stood still");
+        return before;
     }
 
-    public void Dispose() => Tmux("kill-server");
+    /// <summary>Waits until the terminal is the shell's again.</summary>
+    public TerminalSession WaitForShell() => WaitUntil(() => tmux.Value("#{pane_current_command}") == "bash", "the shell never came back");
 
-    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
-
-    private string Tmux(params string[] arguments)
-    {
-        using Process process = Process.Start(new ProcessStartInfo("tmux", ["-L", server, .. arguments]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
-        string output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return output;
-    }
+    public void Dispose() => tmux.Dispose();
 }

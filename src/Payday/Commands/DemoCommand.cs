@@ -46,15 +46,8 @@ internal static class DemoCommand
 
     private static Answer OnePayday()
     {
-        string path = Directory.CreateTempSubdirectory("payday-demo-").FullName;
-        try
-        {
-            return OnePayday(new StoreFolder(path));
-        }
-        finally
-        {
-            Directory.Delete(path, recursive: true);
-        }
+        using var folder = new ThrowAwayFolder(DemoFolder.Prefix);
+        return OnePayday(new StoreFolder(folder.Path));
     }
 
     // The same way as a person's own household: stored, loaded, planned, closed, and the papers made from what is stored.

@@ -9,15 +9,18 @@ namespace Payday.Commands;
 /// <summary>The demo household in a folder of its own, which is thrown away.</summary>
 internal sealed class DemoFolder : IDisposable
 {
-    private string? path;
+    /// <summary>How the names of these folders begin.</summary>
+    public const string Prefix = "payday-demo-";
+
+    private ThrowAwayFolder? folder;
     private BookStore? store;
 
     /// <summary>The home screen of the demo household.</summary>
     /// <remarks>The demo plays on the days before its first payday, so that nothing is overdue.</remarks>
     public Screen Open()
     {
-        path = Directory.CreateTempSubdirectory("payday-demo-").FullName;
-        store = BookStore.Open(new StoreFolder(path));
+        folder = new ThrowAwayFolder(Prefix);
+        store = BookStore.Open(new StoreFolder(folder.Path));
         Household household = DemoCommand.Household();
         return new HomeScreen(NewBook.Store(store, household, household.Start));
     }
@@ -26,9 +29,6 @@ internal sealed class DemoFolder : IDisposable
     public void Dispose()
     {
         store?.Dispose();
-        if (path is not null)
-        {
-            Directory.Delete(path, recursive: true);
-        }
+        folder?.Dispose();
     }
 }

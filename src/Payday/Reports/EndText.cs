@@ -24,7 +24,6 @@ internal static class EndText
         JobKind.KeptBack => "kept back for " + Pot(household, job.Id),
         JobKind.Wallet => "wallet, " + Pot(household, job.Id),
         JobKind.OwedBack => "owed back by " + Pot(household, job.Id),
-        JobKind.Wallet => Pot(household, job.Id) + " in the wallet",
         _ => Pot(household, job.Id),
     };
 

@@ -29,6 +29,14 @@ public class RedrawTests
     }
 
     [Fact]
+    public void Draw_AfterThePotsAreOpenedAgain_CountsTheRowsBelowAsBefore()
+    {
+        using var terminal = new DemoTerminal();
+        string[] before = [.. terminal.Open("pots").Lines];
+        Assert.Equal(before, terminal.Press(Key.Esc, Key.Enter).Lines);
+    }
+
+    [Fact]
     public void Draw_WideAndCombiningText_LeavesNothingOfIt()
     {
         string[] wide = ["食費 家賃 電気", "e\u0301te\u0301 nai\u0308ve", "👩‍👩‍👧 family", "a食b食c", "한국어"];

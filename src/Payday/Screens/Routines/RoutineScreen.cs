@@ -97,8 +97,8 @@ internal sealed class RoutineScreen : Screen
         ImmutableArray<StepRow> rows = View.Rows;
         cursor = Math.Clamp(cursor, 0, Math.Max(0, rows.Length - 1));
         (ImmutableArray<string> header, ImmutableArray<string> lines) = View.Table(rows, width - 2);
-        FrameLine[] foot = [.. Foot(rows, width)];
-        room = Math.Max(1, size.Height - HeadLines - foot.Length);
+        FrameLine[] foot = [.. Foot(width)];
+        room = Math.Max(1, size.Height - HeadLines - foot.Length - 1);
         first = Rows.First(first, cursor, rows.Length, room);
         return TextFrame.Of(
             size,
@@ -106,7 +106,7 @@ internal sealed class RoutineScreen : Screen
             lines.IsEmpty
                 ? [FrameLine.Of(" Nothing here this time. Right goes on.")]
                 : lines.Select((line, i) => Line(rows[i], line, i == cursor)).Skip(first).Take(room),
-            foot);
+            [Below(rows.Length, width), .. foot]);
     }
 
     private IEnumerable<FrameLine> Head(int width)
@@ -136,10 +136,14 @@ internal sealed class RoutineScreen : Screen
         return new FrameLine([new Span(">" + text[..name], Ink.Here), new Span(text[name..], row.Ink)]);
     }
 
-    private IEnumerable<FrameLine> Foot(ImmutableArray<StepRow> rows, int width)
+    private FrameLine Below(int rows, int width)
     {
-        int below = Math.Max(0, rows.Length - first - room);
-        yield return FrameLine.Of(below > 0 ? TextColumns.Ends("", $"{below} more below ", width).Replace(' ', '-') : new string('-', width), Ink.Quiet);
+        int below = Math.Max(0, rows - first - room);
+        return FrameLine.Of(below > 0 ? TextColumns.Ends("", $"{below} more below ", width).Replace(' ', '-') : new string('-', width), Ink.Quiet);
+    }
+
+    private IEnumerable<FrameLine> Foot(int width)
+    {
         string[] detail = [.. (Row?.Detail ?? []).SelectMany(line => TextWrap.Lines(line, width - 2))];
         foreach (string line in detail.Concat(Enumerable.Repeat("", Math.Max(0, DetailLines - detail.Length))))
         {

@@ -15,13 +15,16 @@ internal sealed class Ending : IDisposable
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(300);
 
     private readonly ManualResetEventSlim held = new();
+    private readonly Action wake;
     private readonly PosixSignalRegistration[] registrations;
     private volatile bool ending;
 
-    public Ending() => registrations =
-    [
-        On(PosixSignal.SIGHUP, HangUp), On(PosixSignal.SIGINT, 2), On(PosixSignal.SIGQUIT, 3), On(PosixSignal.SIGTERM, 15),
-    ];
+    /// <param name="wake">Brings the screens on to their next look.</param>
+    public Ending(Action wake)
+    {
+        this.wake = wake;
+        registrations = [On(PosixSignal.SIGHUP, HangUp), On(PosixSignal.SIGINT, 2), On(PosixSignal.SIGQUIT, 3), On(PosixSignal.SIGTERM, 15)];
+    }
 
     /// <summary>Between two looks nothing is half drawn or half stored: here the screens stand still once the end has begun.</summary>
     public void HoldHere()
@@ -51,6 +54,7 @@ internal sealed class Ending : IDisposable
     {
         context.Cancel = true;
         ending = true;
+        wake();
         held.Wait(Patience);
         Exit(number);
     });

@@ -17,15 +17,17 @@ internal static class FullScreen
 
         // The terminal's own sixteen colours: the person chose them, and they take a third of the bytes.
         Driver.Force16Colors = true;
-        using IApplication app = Application.Create();
+        var keyboard = new KeyboardInput();
+        using IApplication app = LibraryApplication.Create(keyboard);
         app.Init("ansi");
         TerminalModes.LeaveTheMouseAlone(app.Driver!);
-        using var ending = new Ending();
-        var looks = new Looks();
+        using var ending = new Ending(keyboard.Tell);
+        using var looks = new Looks(keyboard);
         app.Iteration += (_, _) => BeforeLook(app, looks, ending);
         using var view = new ShellView(first, look);
         app.Run(view);
         TerminalModes.UsualCursorShape(app.Driver!);
+        keyboard.End();
     }
 
     private static void BeforeLook(IApplication app, Looks looks, Ending ending)

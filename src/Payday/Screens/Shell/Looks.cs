@@ -2,66 +2,53 @@ using System.Runtime.InteropServices;
 
 namespace Payday.Screens.Shell;
 
-/// <summary>When the library looks at its input next: soon while keys come, and seldom while nobody types.</summary>
-/// <remarks>
-/// The library looks a fixed number of times a second, which is either late or busy. Called before each look, this
-/// waits until there is something to read, so that a key is seen at once and an idle screen costs next to nothing.
-/// </remarks>
-internal sealed class Looks
+/// <summary>When the library looks at its input next: at once when a key comes, and seldom while nobody types.</summary>
+/// <remarks>The library looks a fixed number of times a second, which is either late or busy; called before each look, this waits.</remarks>
+internal sealed class Looks : IDisposable
 {
     /// <summary>More looks a second than are ever wanted: the waiting is done here.</summary>
     public const ushort MostPerSecond = 1000;
 
-    // Another thread of the library reads the input up to 20 ms after it came, and holds a lone Esc for 50 ms.
+    // The library holds a lone Esc for 50 ms, as it may begin the code of another key; this often it is asked whether that is over.
     private const int AwakeMilliseconds = 100;
-    private const int BetweenLooksMilliseconds = 2;
+    private const int BetweenLooksMilliseconds = 10;
 
-    // A new size of the terminal is seen no later than this.
-    private const int LongestMilliseconds = 100;
-    private const short Readable = 0x001;
-    private const short Gone = 0x008 | 0x010 | 0x020;
+    // A new size of the terminal is told by a signal; should that stay away, it is seen no later than this.
+    private const int LongestMilliseconds = 1000;
 
-    private const long Asleep = 0;
-
+    private readonly KeyboardInput keyboard;
+    private readonly PosixSignalRegistration? newSize;
     private long awakeUntil = Environment.TickCount64 + AwakeMilliseconds;
+    private bool isAsleep;
+
+    public Looks(KeyboardInput keyboard)
+    {
+        this.keyboard = keyboard;
+        newSize = OperatingSystem.IsWindows() ? null : PosixSignalRegistration.Create(PosixSignal.SIGWINCH, _ => keyboard.Tell());
+    }
 
     /// <summary>Waits for the next look.</summary>
     /// <returns>Whether there still is a terminal.</returns>
     public bool Wait()
     {
-        if (Environment.TickCount64 < awakeUntil)
+        if (!isAsleep && Environment.TickCount64 >= awakeUntil)
         {
-            Thread.Sleep(BetweenLooksMilliseconds);
-            return true;
-        }
+            isAsleep = true;
 
-        // While nobody types, what the last keys left behind is collected, so that it never piles up to what the runtime
-        // would let it by the size of the processor's cache.
-        if (awakeUntil != Asleep)
-        {
-            awakeUntil = Asleep;
+            // While nobody types, what the last keys left behind is collected, so that it never piles up to what the runtime
+            // would let it by the size of the processor's cache.
             GC.Collect(0);
         }
 
-        var input = new PollFd { Events = Readable };
-        if (poll(ref input, 1, LongestMilliseconds) > 0)
+        if (keyboard.Wait(isAsleep ? LongestMilliseconds : BetweenLooksMilliseconds))
         {
+            isAsleep = false;
             awakeUntil = Environment.TickCount64 + AwakeMilliseconds;
         }
 
-        return (input.Returned & Gone) == 0;
+        return !keyboard.IsGone;
     }
 
-    // POSIX.1-2017, poll(); the descriptor 0 is the standard input.
-    [DllImport("libc")]
-    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
-    private static extern int poll(ref PollFd descriptors, nuint count, int milliseconds);
-
-    [StructLayout(LayoutKind.Sequential)]
-    private struct PollFd
-    {
-        public int Descriptor;
-        public short Events;
-        public short Returned;
-    }
+    /// <inheritdoc/>
+    public void Dispose() => newSize?.Dispose();
 }

@@ -1,0 +1,47 @@
+namespace Payday.Journeys;
+
+/// <summary>A folder for one journey: what the program works in, keeps its book in and puts temporary files in.</summary>
+internal sealed class ScratchFolder : IDisposable
+{
+    private readonly string path = Directory.CreateTempSubdirectory("payday-journey-").FullName;
+
+    public ScratchFolder()
+    {
+        Directory.CreateDirectory(Temporary);
+        Directory.CreateDirectory(Commands);
+    }
+
+    /// <summary>The data folder; nothing is there to begin with.</summary>
+    public string Data => In("data");
+
+    /// <summary>Where the program is told to put temporary files.</summary>
+    public string Temporary => In("tmp");
+
+    /// <summary>A folder that is searched for commands before all others.</summary>
+    public string Commands => In("bin");
+
+    /// <summary>The folders of demo households that are there now.</summary>
+    public string[] Demos => Directory.GetDirectories(Temporary, "payday-demo-*");
+
+    public string In(string name) => Path.Combine(path, name);
+
+    /// <summary>Stores the demo household in the data folder.</summary>
+    public ScratchFolder WithDemoHousehold()
+    {
+        ProgramUnderTest.Run("import", ProgramUnderTest.DemoFile, "--data", Data);
+        return this;
+    }
+
+    /// <summary>A command that keeps what it is given in a file.</summary>
+    /// <returns>The file.</returns>
+    public string WithCommandThatKeeps(string name)
+    {
+        string kept = In(name + ".kept");
+        string command = Path.Combine(Commands, name);
+        File.WriteAllText(command, $"#!/bin/sh\ncat >'{kept}'\n");
+        File.SetUnixFileMode(command, UnixFileMode.UserRead | UnixFileMode.UserExecute);
+        return kept;
+    }
+
+    public void Dispose() => Directory.Delete(path, recursive: true);
+}
