@@ -39,12 +39,17 @@ public class FiveYearsTests
         }
 
         AssertCountsAddUp(life.Book);
+        if (years < 5)
+        {
+            return;
+        }
+
+        // In five years everything came up.
         foreach (string what in new[] { "payday", "fill", "mark again", "purchase", "undo", "count", "count today", "settle", "return", "purchase refused", "return refused" })
         {
             Assert.True(life.Done.GetValueOrDefault(what) > 5, $"{what}: {string.Join(", ", life.Done)}");
         }
 
-        // All the ways of giving back came up.
         Assert.Contains(life.Book.Weeks.Returns, back => back.Payday is not null);
         Assert.Contains(life.Book.Weeks.Returns, back => !back.Swaps.IsEmpty);
         Assert.Contains(life.Book.Weeks.Returns, back => back.Settles.Any(settle => settle.Item.Kind == OwedKind.MovesOn));
