@@ -1,11 +1,14 @@
 #!/usr/bin/env python3
 """Measures the program at a terminal of 80x24: first paint, memory, bytes and time of a key, and idling.
 
-    python3 tests/measure/terminal.py PROGRAM [ARGUMENT...]
+    python3 tests/measure/terminal.py PROGRAM [ARGUMENT...] [-- OTHER [ARGUMENT...]]
 
+OTHER is measured beside it, start by start, so that both meet the same machine; its keys are not. tests/measure/BareWindow
+is the library alone: dotnet publish tests/measure/BareWindow -c Release -r linux-x64 -o /tmp/bare
 Needs nothing but Python on Linux. The terminal here answers no question the program asks it, as a plain one would not.
 """
 import fcntl
+import itertools
 import os
 import pty
 import select
@@ -74,36 +77,48 @@ class Terminal:
         os.close(self.fd)
 
 
-def main():
-    command = sys.argv[1:]
-    if not command:
-        sys.exit(__doc__)
-    paints = []
-    for _ in range(STARTS):
-        terminal = Terminal(command)
-        out, last = terminal.read(20, until=READY)
-        if READY not in out:
-            sys.exit("the first screen never came")
-        paints.append((last - terminal.started) * 1000)
-        terminal.end()
-    print(f"first paint         {statistics.median(paints):7.1f} ms median of {STARTS}, {min(paints):.1f} to {max(paints):.1f}")
+def first_paint(command):
+    """Milliseconds from the start to the last bytes of the first screen."""
+    terminal = Terminal(command)
+    out, last = terminal.read(20, until=READY)
+    if READY not in out:
+        sys.exit(f"the first screen of {command[0]} never came")
+    late = (last - terminal.started) * 1000
+    terminal.end()
+    return late
 
+
+def idle(command, keys):
+    """Memory in MB, bytes a second and part of a core while nobody types, and what each key took before."""
     terminal = Terminal(command)
     terminal.read(20, until=READY)
     terminal.read(2.5)
-    costs = []
-    for name, key in KEYS:
-        size, late = terminal.key(key)
-        costs.append((name, size, late))
+    costs = [(name, *terminal.key(key)) for name, key in keys]
     before = terminal.ticks()
     out, _ = terminal.read(IDLE_SECONDS)
     busy = (terminal.ticks() - before) / os.sysconf("SC_CLK_TCK") / IDLE_SECONDS
-    print(f"memory at most      {terminal.memory():7.1f} MB")
-    print(f"idle                {len(out) / IDLE_SECONDS:7.1f} B/s, {busy * 100:.1f} % of a core over {IDLE_SECONDS} s")
-    print(f"a key shows after   {statistics.median(late for _, _, late in costs):7.1f} ms median of {len(costs)}, at most {max(late for _, _, late in costs):.1f}")
+    memory = terminal.memory()
+    terminal.end()
+    return memory, len(out) / IDLE_SECONDS, busy, costs
+
+
+def main():
+    commands = [list(words) for dashes, words in itertools.groupby(sys.argv[1:], lambda word: word == "--") if not dashes]
+    if not 1 <= len(commands) <= 2:
+        sys.exit(__doc__)
+    paints = [[first_paint(command) for command in commands] for _ in range(STARTS)]
+    costs = []
+    for number, command in enumerate(commands):
+        times = [row[number] for row in paints]
+        memory, sent, busy, keys = idle(command, KEYS if number == 0 else [])
+        costs += keys
+        print(" ".join(command))
+        print(f"  first paint         {statistics.median(times):7.1f} ms median of {STARTS}, {min(times):.1f} to {max(times):.1f}")
+        print(f"  memory at most      {memory:7.1f} MB")
+        print(f"  idle                {sent:7.1f} B/s, {busy * 100:.1f} % of a core over {IDLE_SECONDS} s")
+    print(f"a key shows after     {statistics.median(late for _, _, late in costs):7.1f} ms median of {len(costs)}, at most {max(late for _, _, late in costs):.1f}")
     for name, size, late in costs:
         print(f"  {name:24}{size:6} B {late:7.1f} ms")
-    terminal.end()
 
 
 main()
