@@ -16,8 +16,11 @@ public sealed record BookChange
     /// <summary>Movements to add; their numbers follow on from the last one stored.</summary>
     public ImmutableArray<Movement> Movements { get; init; } = [];
 
-    /// <summary>A payday that was closed, or whose record changed; or null.</summary>
+    /// <summary>A payday that was closed, or null.</summary>
     public ClosedPayday? Closed { get; init; }
+
+    /// <summary>A closed payday whose record changed, or null.</summary>
+    public ClosedPayday? Corrected { get; init; }
 
     /// <summary>A closed payday that was reopened, or null.</summary>
     public LocalDate? Reopened { get; init; }
@@ -59,7 +62,7 @@ public sealed record BookChange
     public static BookChange Of(Undoing undoing)
     {
         ArgumentNullException.ThrowIfNull(undoing);
-        return new BookChange { Movements = [undoing.Reverse], Closed = undoing.Closed };
+        return new BookChange { Movements = [undoing.Reverse], Corrected = undoing.Closed };
     }
 
     /// <summary>What putting a household in the place of another changes.</summary>

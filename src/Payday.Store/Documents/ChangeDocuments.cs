@@ -14,6 +14,7 @@ internal sealed class ChangeDocuments
     private readonly BsonDocument? household;
     private readonly ImmutableArray<BsonDocument> movements;
     private readonly BsonDocument? closed;
+    private readonly BsonDocument? corrected;
     private readonly BsonValue? reopened;
     private readonly BsonDocument? draft;
     private readonly bool dropsDraft;
@@ -28,6 +29,7 @@ internal sealed class ChangeDocuments
         household = change.Household is { } set ? HouseholdDocument.From(set, HouseholdId) : null;
         movements = [.. change.Movements.Select((movement, i) => MovementDocument.From(movement with { Number = lastMovement + 1 + i }))];
         closed = change.Closed is { } done ? ClosedDocument.From(done) : null;
+        corrected = change.Corrected is { } put ? ClosedDocument.From(put) : null;
         reopened = change.Reopened is { } again ? Bson.Of(again) : null;
         draft = change.Draft is { } begun ? DraftDocument.From(begun) : null;
         dropsDraft = change.DropsDraft || draft is not null;
@@ -49,7 +51,12 @@ internal sealed class ChangeDocuments
 
         if (closed is not null)
         {
-            database.Closed.Upsert(closed);
+            database.Closed.Insert(closed);
+        }
+
+        if (corrected is not null)
+        {
+            database.Closed.Update(corrected);
         }
 
         if (reopened is not null)
