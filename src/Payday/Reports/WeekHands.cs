@@ -18,7 +18,8 @@ internal static class WeekHands
         BookStatus status = BookStatus.Of(book, today);
         if (status.CountOpenSince is { } week)
         {
-            yield return $"The week of {DateText.Weekday(week)} is not counted yet (w).";
+            int pots = CountWeeks.Open(book, today)[0].PotIds.Length;
+            yield return $"{"pot".ToQuantity(pots)} to count for the week of {DateText.Weekday(week)} (w).";
         }
 
         if (status.FillsWaiting > 0)

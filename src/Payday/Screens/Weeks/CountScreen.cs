@@ -71,7 +71,9 @@ internal sealed class CountScreen : CursorScreen
     /// <inheritdoc/>
     protected override string Detail => Here is not { } row
         ? ""
-        : row.Fault ?? $"{row.Pot.Name}: {Shown(row.Expected)} should be there, {(row.Since is { } since ? $"since the count of {DateText.Weekday(since)}" : "not counted before")}.{Split(row)}{Open(row)}";
+        : row.Fault is { } fault
+            ? row.Left > row.Expected ? $"{fault} d names it." : fault
+            : $"{row.Pot.Name}: {Shown(row.Expected)} should be there, {(row.Since is { } since ? $"since the count of {DateText.Weekday(since)}" : "not counted before")}.{Split(row)}{Open(row)}";
 
     /// <inheritdoc/>
     protected override string Status => $"Spent so far {Shown(plan.Spent)}.{Later()}";
