@@ -2,8 +2,6 @@ namespace Payday.Journeys;
 
 public class InterruptedJourneys
 {
-    private const string Sane = "other screen 0, mouse 0, cursor 1";
-
     // What is entered at each step in the first row, and how it shows then; the slip has nothing to enter.
     [Theory]
     [InlineData(1, "1990", "*1,990.00")]
@@ -45,7 +43,8 @@ public class InterruptedJourneys
         using (var first = TerminalSession.Home(folder))
         {
             first.To(1).Change("2000", "*2,000.00").On(1, 2).Signal(signal).WaitForEnd(code);
-            Assert.Equal(Sane, first.Modes);
+            Assert.Equal(TerminalSession.Sane, first.Modes);
+            Assert.False(first.HasOtherKeyCodes);
             Assert.Contains("isig icanon", first.Shown, StringComparison.Ordinal);
             Assert.Contains(" echo ", first.Shown, StringComparison.Ordinal);
         }
@@ -77,7 +76,7 @@ public class InterruptedJourneys
         int program = terminal.Program;
         terminal.Press("C-z", "ready>").WaitForShell();
         Assert.Contains($"State:\tT", File.ReadAllText($"/proc/{program}/status"), StringComparison.Ordinal);
-        Assert.Equal(Sane, terminal.Modes);
+        Assert.Equal(TerminalSession.Sane, terminal.Modes);
         terminal.Type("fg\n", Steps.Mark(4)).WaitUntil(() => terminal.Shown == before, $"what was there before never showed:\n{before}");
         terminal.Press("Right", Steps.Mark(5));
         Assert.StartsWith("other screen 1, mouse 0", terminal.Modes, StringComparison.Ordinal);

@@ -10,8 +10,18 @@ public class RoutineJourneys
         terminal.To(7).Press("c", "Enter close it").Press("Enter", "The payday is closed.");
         Assert.InRange(terminal.Keys, 1, 39);
         terminal.Press("s", "Filling sheet").Press("Escape", "Esc leave").Press("Escape", "Leave Payday?").Press("Enter", "[ended 0]");
-        Assert.Equal("other screen 0, mouse 0, cursor 1", terminal.Modes);
+        Assert.Equal(TerminalSession.Sane, terminal.Modes);
+        Assert.False(terminal.HasOtherKeyCodes);
         Assert.Empty(folder.Demos);
+    }
+
+    [Fact]
+    public void Demo_AtADumbTerminal_IsPrinted()
+    {
+        using var folder = new ScratchFolder();
+        using var terminal = TerminalSession.Dumb(folder, "demo").WaitForEnd(0);
+        Assert.Contains("not financial advice", terminal.Shown.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Equal(TerminalSession.Sane, terminal.Modes);
     }
 
     [Fact]

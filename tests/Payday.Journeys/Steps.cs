@@ -26,7 +26,8 @@ internal static class Steps
         .Press("a", "Bought by card")
         .Fill("What was it", what, ">Amount")
         .Fill("What the card paid", amount, ">Pot")
-        .Press("Right", owed);
+        .Press("Right", "Card purchases")
+        .WaitFor(owed);
 
     /// <summary>Fills in the field under the cursor.</summary>
     public static TerminalSession Fill(this TerminalSession terminal, string label, string text, string then) =>

@@ -17,7 +17,7 @@ internal sealed class TerminalSession : IDisposable
     private TerminalSession(ScratchFolder folder, string[] command) => tmux.Do(
     [
         "new-session", "-d", "-x", "80", "-y", "24", "-c", folder.In(""),
-        "--", "env", "LC_ALL=C.UTF-8", $"TMPDIR={folder.Temporary}", $"PATH={folder.Commands}:{Environment.GetEnvironmentVariable("PATH")}", .. command,
+        "--", "sh", "-c", "printf '\\033]0;still\\007'; exec \"$@\"", "sh", "env", "LC_ALL=C.UTF-8", $"TMPDIR={folder.Temporary}", $"PATH={folder.Commands}:{Environment.GetEnvironmentVariable("PATH")}", .. command,
     ]);
 
     /// <summary>Keys pressed so far.</summary>
@@ -26,8 +26,14 @@ internal sealed class TerminalSession : IDisposable
     /// <summary>What the screen shows.</summary>
     public string Shown => tmux.Do("capture-pane", "-p");
 
-    /// <summary>The other screen, the mouse and the cursor, as the terminal has them: 0 and 1.</summary>
-    public string Modes => tmux.Value("other screen #{alternate_on}, mouse #{mouse_any_flag}, cursor #{cursor_flag}");
+    /// <summary>What a terminal looks like to a shell that it belongs to again.</summary>
+    public const string Sane = "other screen 0, mouse 0, title still, cursor 1";
+
+    /// <summary>The other screen, the mouse, the title and the cursor, as the terminal has them.</summary>
+    public string Modes => tmux.Value("other screen #{alternate_on}, mouse #{mouse_any_flag}, title #{pane_title}, cursor #{cursor_flag}");
+
+    /// <summary>Whether arrows and the keypad send the codes that programs ask for, not those a shell expects.</summary>
+    public bool HasOtherKeyCodes => tmux.Value("#{keypad_cursor_flag}#{keypad_flag}") != "00";
 
     /// <summary>The program's process; there is none before it shows something, or after its end.</summary>
     public int Program
@@ -48,6 +54,10 @@ internal sealed class TerminalSession : IDisposable
 
     /// <summary>Starts the program on the demo household, and waits for its first screen.</summary>
     public static TerminalSession Demo(ScratchFolder folder) => Of(folder, "demo").WaitFor("Esc leave");
+
+    /// <summary>Starts the program at a terminal that can't move its cursor.</summary>
+    public static TerminalSession Dumb(ScratchFolder folder, params string[] arguments) =>
+        new(folder, ["env", "TERM=dumb", "sh", "-c", ThenShowsHowItEnded, "sh", .. ProgramUnderTest.Command, .. arguments]);
 
     /// <summary>Starts a shell with job control, which leaves nothing behind.</summary>
     public static TerminalSession Shell(ScratchFolder folder) =>

@@ -6,8 +6,9 @@ namespace Payday.Screens.Shell;
 /// <summary>Runs the screens on the terminal.</summary>
 internal static class FullScreen
 {
-    /// <summary>Whether there is a terminal to show anything on.</summary>
-    public static bool HasTerminal => !Console.IsInputRedirected && !Console.IsOutputRedirected;
+    /// <summary>Whether there is a terminal to show a screen on; one that calls itself dumb can't move its cursor.</summary>
+    public static bool HasTerminal =>
+        !Console.IsInputRedirected && !Console.IsOutputRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb";
 
     /// <summary>Shows a screen, and those it leads to, until the person leaves.</summary>
     public static void Run(Screen first)
@@ -27,6 +28,7 @@ internal static class FullScreen
         using var view = new ShellView(first, look);
         app.Run(view);
         TerminalModes.UsualCursorShape(app.Driver!);
+        TerminalModes.LeaveTheKeysAlone(app.Driver!);
         keyboard.End();
     }
 

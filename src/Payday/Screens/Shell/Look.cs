@@ -11,12 +11,12 @@ namespace Payday.Screens.Shell;
 internal sealed class Look(bool colour, bool ascii)
 {
     /// <summary>
-    /// The look for an environment: <c>NO_COLOR</c> (no-color.org) and <c>TERM=dumb</c> rule colour out, a locale that is not UTF-8
+    /// The look for an environment: <c>NO_COLOR</c> (no-color.org) and an unknown terminal rule colour out, a locale that is not UTF-8
     /// rules everything but ASCII out.
     /// </summary>
     public static Look For(Func<string, string?> variable)
     {
-        bool colour = string.IsNullOrEmpty(variable("NO_COLOR")) && variable("TERM") is not ("dumb" or null or "");
+        bool colour = string.IsNullOrEmpty(variable("NO_COLOR")) && !string.IsNullOrEmpty(variable("TERM"));
         string locale = LocaleVariables.Select(variable).FirstOrDefault(value => !string.IsNullOrEmpty(value)) ?? "";
         bool utf8 = locale.Contains("UTF-8", StringComparison.OrdinalIgnoreCase) || locale.Contains("UTF8", StringComparison.OrdinalIgnoreCase);
         return new Look(colour, !utf8);

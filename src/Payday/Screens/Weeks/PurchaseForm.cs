@@ -58,7 +58,7 @@ internal sealed class PurchaseForm : CursorScreen
     [
         new(Key.CursorRight, "Right", "enter it", "Write the purchase to the ledger.", Enter),
         ShellKeys.Help(this),
-        new(Key.Esc, "Esc", "leave it", "Back, without entering anything.", () => Way.Back),
+        new(Key.Esc, "Esc", "back", "Back, without entering anything.", () => Way.Back),
     ];
 
     /// <inheritdoc/>

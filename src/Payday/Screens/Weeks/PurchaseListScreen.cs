@@ -51,7 +51,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     [
         .. lines.IsEmpty ? Array.Empty<Binding>() : [new Binding(Key.CursorRight, "Right", "enter all", "Write all of them to the ledger, or none.", Enter)],
         ShellKeys.Help(this),
-        new(Key.Esc, "Esc", "leave it", "Back, without entering anything.", () => Way.Back),
+        new(Key.Esc, "Esc", "back", "Back, without entering anything.", () => Way.Back),
     ];
 
     /// <inheritdoc/>
