@@ -43,7 +43,7 @@ public class WeekJourneys
         terminal.Press("r", "25.00 to the bank").Press("s", "Deposit").Press("Escape", "c confirm").Press("c", "25.00 is back in the account");
 
         terminal.Press("b", "7.00").Buy("Corner shop", "10", "10.00").Press("Escape", "Esc leave");
-        terminal.Press("w", "0 of 8 counted").Press("w", "Count for: ").Press("C-a", "Count for: ").Press("C-k", "Count for: \n")
+        terminal.Press("w", "0 of 8 counted").Press("w", "Count for: ")
             .Type(WeekHousehold.Iso(WeekHousehold.Today), WeekHousehold.Iso(WeekHousehold.Today)).Press("Enter", "0 of 8 counted");
         terminal.Press("n", "Count Food by notes").Press("Down", ">   10").Type("1", ": 1").Press("Enter", "Together 10.00").Press("Escape", "1 of 8 counted");
         terminal.Press("c", "counted");

@@ -17,10 +17,13 @@ public static class WalletFills
 
     /// <summary>Marks every fill that waits as done.</summary>
     /// <param name="book">The book.</param>
-    /// <param name="day">The day up to which fills count as waiting, and on which they are done.</param>
+    /// <param name="day">The day up to which fills count as waiting.</param>
     /// <returns>The book afterwards, the same where nothing waits; or why one of them can't be done.</returns>
     public static Read<Book> FillAll(Book book, LocalDate day) => Waiting(book, day)
-        .Aggregate(Read.Of(book), (filled, part) => filled.Ok ? Mark(filled.Value, part.Key, FillState.Done, day) : filled);
+        .Aggregate(Read.Of(book), (filled, part) => filled.Ok ? Mark(filled.Value, part.Key, FillState.Done, DoneOn(part.Key, day)) : filled);
+
+    /// <summary>The day of a fill that is marked today: its own, so that the week it is for can be counted; today where that has yet to come.</summary>
+    public static LocalDate DoneOn(FillKey key, LocalDate today) => key.Day < today ? key.Day : today;
 
     /// <summary>Marks a fill as done or as skipped.</summary>
     /// <param name="book">The book.</param>

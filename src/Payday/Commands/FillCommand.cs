@@ -48,7 +48,7 @@ internal static class FillCommand
         foreach (FillPart part in waiting.Where(part => done || skipped.Contains(part.Pot.Id)))
         {
             FillState state = skipped.Contains(part.Pot.Id) ? FillState.Skipped : FillState.Done;
-            Read<Book> marked = WalletFills.Mark(after, part.Key, state, day);
+            Read<Book> marked = WalletFills.Mark(after, part.Key, state, WalletFills.DoneOn(part.Key, day));
             if (!marked.Ok)
             {
                 return Answer.Because(marked.Fault);

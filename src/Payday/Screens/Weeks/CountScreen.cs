@@ -78,7 +78,7 @@ internal sealed class CountScreen : CursorScreen
     /// <inheritdoc/>
     protected override string Status => $"Spent so far {Shown(plan.Spent)}.{Later()}";
 
-    private Binding Day => new(new Key('w'), "w", "", "Count for another day, such as a week's end that was missed.", () => new Way.Edit(new CellEdit("Count for", LocalDatePattern.Iso.Format(plan.Draft.Date), Move)));
+    private Binding Day => new(new Key('w'), "w", Here is null ? "another day" : "", "Count for another day, such as a week's end that was missed.", () => new Way.Edit(new CellEdit("Count for", LocalDatePattern.Iso.Format(plan.Draft.Date), Move)));
 
     private CountRow? Here => plan.Rows.IsEmpty ? null : plan.Rows[Math.Clamp(Cursor, 0, plan.Rows.Length - 1)];
 

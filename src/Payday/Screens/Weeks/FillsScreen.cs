@@ -105,7 +105,7 @@ internal sealed class FillsScreen(BookSession session) : CursorScreen
 
     private Way Mark(FillState state)
     {
-        Read<Book> after = WalletFills.Mark(session.Book, Here!.Key, state, session.Today);
+        Read<Book> after = WalletFills.Mark(session.Book, Here!.Key, state, WalletFills.DoneOn(Here.Key, session.Today));
         if (!after.Ok)
         {
             Message = after.Fault;
