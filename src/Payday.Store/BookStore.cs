@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
+using Payday.Core.Weeks;
 using Payday.Store.Databases;
 using Payday.Store.Documents;
 
@@ -16,13 +17,16 @@ namespace Payday.Store;
 public sealed class BookStore : IDisposable
 {
     /// <summary>The version of the documents that this program reads and writes.</summary>
-    public const int SchemaVersion = 1;
+    public const int SchemaVersion = 2;
 
     private readonly FolderLock folderLock;
     private readonly BookDatabase database;
 
     // The number of the last movement stored, once it is known.
     private long? lastMovement;
+
+    // What is stored of what happened between paydays, once it is known.
+    private WeekRecords? lastWeeks;
     private bool isDisposed;
 
     private BookStore(StoreFolder folder, FolderLock folderLock, BookDatabase database)
@@ -77,13 +81,14 @@ public sealed class BookStore : IDisposable
             Folder, StoreAction.Read, () => lastMovement ?? database.Movements.FindAll().LastOrDefault()?["_id"].AsInt64 ?? 0);
 
         // A fault of the program comes out here, as it is; from here on whatever goes wrong is one of disk or database.
-        var documents = new ChangeDocuments(change, last);
+        var documents = new ChangeDocuments(change, last, lastWeeks);
         StoreFaults.Explained(Folder, StoreAction.Write, () =>
         {
             database.Change(() => documents.WriteTo(database));
             return true;
         });
         lastMovement = last + change.Movements.Length;
+        lastWeeks = change.Weeks ?? lastWeeks;
     }
 
     /// <inheritdoc/>
@@ -108,8 +113,10 @@ public sealed class BookStore : IDisposable
         ImmutableArray<ClosedPayday> closed =
             [.. database.Closed.FindAll().Select(document => ClosedDocument.To(document, currency)).OrderBy(payday => payday.Payday)];
         RoutineDraft? draft = database.Drafts.FindAll().Select(document => DraftDocument.To(document, currency)).FirstOrDefault();
-        Ledger ledger = StoredLedger.Sound(Folder, household, movements, closed);
+        WeekRecords weeks = WeekDocuments.Read(database, currency);
+        Ledger ledger = StoredLedger.Sound(Folder, household, movements, closed, weeks);
         lastMovement = movements.Length;
-        return new Book(household, ledger, closed, draft is null ? null : DraftFit.To(household, draft));
+        lastWeeks = weeks;
+        return new Book(household, ledger, closed, draft is null ? null : DraftFit.To(household, draft)) { Weeks = weeks.Fitting(household) };
     }
 }

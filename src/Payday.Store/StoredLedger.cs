@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
+using Payday.Core.Weeks;
 
 namespace Payday.Store;
 
@@ -13,8 +14,9 @@ internal static class StoredLedger
     /// <param name="household">Whose it is.</param>
     /// <param name="movements">The movements in order.</param>
     /// <param name="closed">The closed paydays in order.</param>
+    /// <param name="weeks">What happened between them.</param>
     /// <exception cref="StoreException">A movement is missing, or they don't add up.</exception>
-    public static Ledger Sound(StoreFolder folder, Household household, ImmutableArray<Movement> movements, ImmutableArray<ClosedPayday> closed)
+    public static Ledger Sound(StoreFolder folder, Household household, ImmutableArray<Movement> movements, ImmutableArray<ClosedPayday> closed, WeekRecords weeks)
     {
         for (int i = 0; i < movements.Length; i++)
         {
@@ -24,7 +26,7 @@ internal static class StoredLedger
             }
         }
 
-        if (closed.Any(payday => payday.LastMovement > movements.Length))
+        if (closed.Any(payday => payday.LastMovement > movements.Length) || weeks.LastMovement > movements.Length)
         {
             throw Missing(folder, movements.Length + 1);
         }

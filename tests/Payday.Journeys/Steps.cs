@@ -21,6 +21,14 @@ internal static class Steps
         return terminal;
     }
 
+    /// <summary>Enters a card purchase from the first pot.</summary>
+    public static TerminalSession Buy(this TerminalSession terminal, string what, string amount, string owed) => terminal
+        .Press("a", "Bought by card")
+        .Fill("What was it", what, ">Amount")
+        .Fill("What the card paid", amount, ">Pot")
+        .Press("Right", "Card purchases")
+        .WaitFor(owed);
+
     /// <summary>Fills in the field under the cursor.</summary>
     public static TerminalSession Fill(this TerminalSession terminal, string label, string text, string then) =>
         terminal.Type(text, $"{label}: {text}").Press("Enter", then);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
+using Payday.Core.Weeks;
 
 namespace Payday.Core.Households;
 
@@ -16,6 +17,12 @@ public sealed record Book(
     ImmutableArray<ClosedPayday> Closed,
     RoutineDraft? Draft)
 {
+    /// <summary>What happened between paydays: fills, counts, card purchases and cash returns.</summary>
+    public WeekRecords Weeks { get; init; } = WeekRecords.None;
+
+    /// <summary>Whether anything was closed, counted or bought, so that the start is history.</summary>
+    public bool HasHistory => !Closed.IsEmpty || !Weeks.IsEmpty;
+
     /// <summary>The last closed payday, or null.</summary>
     public ClosedPayday? LastClosed => Closed.IsEmpty ? null : Closed[^1];
 

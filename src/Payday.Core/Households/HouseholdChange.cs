@@ -4,6 +4,7 @@ using Payday.Core.Debts;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Core.Weeks;
 
 namespace Payday.Core.Households;
 
@@ -20,7 +21,7 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
     /// <param name="book">The book as it is.</param>
     /// <param name="next">The household to put in.</param>
     /// <remarks>
-    /// Until a payday is closed everything but the currency may change, and the opening balances are undone and
+    /// Until a payday is closed or a pot counted or bought from everything but the currency may change, and the opening balances are undone and
     /// written anew. From then on they are history: start and opening stay, and nothing that still holds money or is
     /// owed may go. A debt may come with what is owed on it.
     /// </remarks>
@@ -33,14 +34,14 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
             return Refused(book, [$"The ledger is in {book.Household.Currency}, the file in {next.Currency}. Import it into another folder with --data."]);
         }
 
-        ImmutableArray<string> refusals = book.Closed.IsEmpty ? [] : [.. AgainstHistory(book, next)];
+        ImmutableArray<string> refusals = book.HasHistory ? [.. AgainstHistory(book, next)] : [];
         if (!refusals.IsEmpty)
         {
             return Refused(book, refusals);
         }
 
-        Ledger ledger = book.Ledger.Add(book.Closed.IsEmpty ? Reopened(book, next) : NewDebts(book, next));
-        Book changed = book with { Household = next, Ledger = ledger, Draft = null };
+        Ledger ledger = book.Ledger.Add(book.HasHistory ? NewDebts(book, next) : Reopened(book, next));
+        Book changed = book with { Household = next, Ledger = ledger, Draft = null, Weeks = book.Weeks.Fitting(next) };
         return new HouseholdChange(
             changed with { Draft = Kept(changed, book.Draft) },
             [.. ledger.Movements.Skip(book.Ledger.Movements.Count)],
@@ -71,7 +72,7 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
         Household old = book.Household;
         if (old.Start != next.Start)
         {
-            yield return $"The household started on {old.Start:uuuu-MM-dd}, and paydays have been closed since; leave \"start\" as it is.";
+            yield return $"The household started on {old.Start:uuuu-MM-dd} and has a history since; leave \"start\" as it is.";
         }
 
         bool openingChanged = old.Opening.Account != next.Opening.Account
@@ -81,7 +82,7 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
             || next.Debts.Any(debt => old.Debts.Any(known => known.Id == debt.Id && known.Opening != debt.Opening));
         if (openingChanged)
         {
-            yield return "Opening balances are part of the ledger once a payday is closed; leave them as they were.";
+            yield return "Opening balances are part of the ledger once a payday is closed or a pot counted; leave them as they were.";
         }
 
         Balances balances = book.Ledger.Balances;
@@ -103,12 +104,22 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
         foreach (Pot pot in old.Pots)
         {
             Pot? kept = next.Pots.FirstOrDefault(candidate => candidate.Id == pot.Id);
-            Money has = balances[LedgerEnd.InAccount(Job.Pot(pot.Id))] + balances[LedgerEnd.InCash(Job.Pot(pot.Id))]
-                + balances[LedgerEnd.InAccount(Job.KeptBack(pot.Id))];
+            Money has = PotMoney.HasNow(balances, pot.Id);
             if (!has.IsZero && kept?.Held != pot.Held)
             {
                 yield return $"{pot.Name} (id {pot.Id}) has {has.ToString(style)}; keep it in the file, held where it is.";
             }
+
+            Money owed = PotMoney.OwedBack(balances, pot.Id);
+            if (owed.IsPositive && kept is null)
+            {
+                yield return $"{pot.Name} (id {pot.Id}) owes {owed.ToString(style)} back; return it to the account first.";
+            }
+        }
+
+        foreach (OwedItem item in OwedItems.Of(book).Where(item => item.Target is { } target && target.NameIn(next) is null))
+        {
+            yield return $"{item.Left.ToString(style)} is on its way to {item.Target!.NameIn(old)} (id {item.Target.Id}); return it to the account first.";
         }
     }
 }

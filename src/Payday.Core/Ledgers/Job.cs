@@ -20,7 +20,10 @@ public readonly record struct Job(JobKind Kind, string Id)
     /// <summary>For a cash pot, but no available note could make it; joins its next fill.</summary>
     public static Job KeptBack(string potId) => new(JobKind.KeptBack, potId);
 
-    /// <summary>Cash that a pot owes the account after a card purchase.</summary>
+    /// <summary>In the wallet, to be spent from a pot; what is not in the wallet yet is in the pot itself, at home.</summary>
+    public static Job Wallet(string potId) => new(JobKind.Wallet, potId);
+
+    /// <summary>Cash that a pot owes the account after a card purchase; in the account, what its card purchases are still short of.</summary>
     public static Job OwedBack(string potId) => new(JobKind.OwedBack, potId);
 }
 
@@ -44,4 +47,7 @@ public enum JobKind
 
     /// <summary>Owed to the account.</summary>
     OwedBack,
+
+    /// <summary>In the wallet.</summary>
+    Wallet,
 }

@@ -11,9 +11,12 @@ namespace Payday.Core.Ledgers;
 /// </remarks>
 public sealed class Ledger
 {
-    private Ledger(ImmutableList<Movement> movements, Balances balances)
+    private readonly ImmutableDictionary<LedgerEnd, ImmutableList<Movement>> byEnd;
+
+    private Ledger(ImmutableList<Movement> movements, ImmutableDictionary<LedgerEnd, ImmutableList<Movement>> byEnd, Balances balances)
     {
         Movements = movements;
+        this.byEnd = byEnd;
         Balances = balances;
     }
 
@@ -23,8 +26,21 @@ public sealed class Ledger
     /// <summary>What every end holds.</summary>
     public Balances Balances { get; }
 
+    /// <summary>The movements out of and into an end, in order.</summary>
+    public IReadOnlyList<Movement> Of(LedgerEnd end) => byEnd.GetValueOrDefault(end, []);
+
+    /// <summary>The movements that stand: neither undone nor the undoing of another.</summary>
+    public IEnumerable<Movement> Live
+    {
+        get
+        {
+            HashSet<long> undone = Undone();
+            return Movements.Where(movement => movement.Reverses is null && !undone.Contains(movement.Number));
+        }
+    }
+
     /// <summary>A ledger without movements.</summary>
-    public static Ledger Empty(Currency currency) => new([], Balances.Empty(currency));
+    public static Ledger Empty(Currency currency) => new([], ImmutableDictionary<LedgerEnd, ImmutableList<Movement>>.Empty, Balances.Empty(currency));
 
     /// <summary>The ledger with further movements, numbered on from the last.</summary>
     /// <param name="movements">Any numbers they carry are replaced.</param>
@@ -49,7 +65,14 @@ public sealed class Ledger
             added.Add(movement with { Number = Movements.Count + added.Count + 1 });
         }
 
-        return new Ledger(Movements.AddRange(added), Balances.After(added));
+        ImmutableDictionary<LedgerEnd, ImmutableList<Movement>>.Builder ends = byEnd.ToBuilder();
+        foreach (Movement movement in added)
+        {
+            ends[movement.From] = ends.GetValueOrDefault(movement.From, []).Add(movement);
+            ends[movement.To] = ends.GetValueOrDefault(movement.To, []).Add(movement);
+        }
+
+        return new Ledger(Movements.AddRange(added), ends.ToImmutable(), Balances.After(added));
     }
 
     /// <summary>The movements that undo others: the same amounts, the other way.</summary>
@@ -60,7 +83,7 @@ public sealed class Ledger
     public Read<ImmutableArray<Movement>> Reverse(IEnumerable<long> numbers, LocalDate date, string reason)
     {
         ArgumentNullException.ThrowIfNull(numbers);
-        HashSet<long> undone = [.. Movements.Where(movement => movement.Reverses is not null).Select(movement => movement.Reverses!.Value)];
+        HashSet<long> undone = Undone();
         var reverses = ImmutableArray.CreateBuilder<Movement>();
         foreach (long number in numbers.Distinct().OrderDescending())
         {
@@ -85,4 +108,6 @@ public sealed class Ledger
 
         return Read.Of(reverses.ToImmutable());
     }
+
+    private HashSet<long> Undone() => [.. Movements.Where(movement => movement.Reverses is not null).Select(movement => movement.Reverses!.Value)];
 }

@@ -63,4 +63,7 @@ public enum OutsideKind
 
     /// <summary>Wherever a pot's money was spent.</summary>
     Spending,
+
+    /// <summary>Nobody knows where: what a count missed, or found beyond what was there.</summary>
+    Difference,
 }

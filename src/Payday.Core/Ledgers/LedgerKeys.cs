@@ -7,12 +7,13 @@ internal static class LedgerKeys
     [
         (JobKind.LeftToPlace, "left-to-place"), (JobKind.Buffer, "buffer"), (JobKind.SetAside, "set-aside"),
         (JobKind.Pot, "pot"), (JobKind.KeptBack, "kept-back"), (JobKind.OwedBack, "owed-back"),
+        (JobKind.Wallet, "wallet"),
     ];
 
     private static readonly (OutsideKind Kind, string Word)[] Outsides =
     [
         (OutsideKind.Opening, "opening"), (OutsideKind.Source, "source"), (OutsideKind.Bill, "bill"),
-        (OutsideKind.Interest, "interest"), (OutsideKind.Spending, "spending"),
+        (OutsideKind.Interest, "interest"), (OutsideKind.Spending, "spending"), (OutsideKind.Difference, "difference"),
     ];
 
     public static string Of(Place place, Job job) =>

@@ -23,7 +23,7 @@ public sealed record MonthSummary(
     Money Spent,
     Money Owed)
 {
-    /// <summary>The twelve months of a year, by the dates of the movements. Reversed movements cancel out.</summary>
+    /// <summary>The twelve months of a year, by the dates of the movements that stand: one undone in a later month is missing from its own.</summary>
     public static ImmutableArray<MonthSummary> OfYear(Ledger ledger, int year)
     {
         ArgumentNullException.ThrowIfNull(ledger);
@@ -35,7 +35,7 @@ public sealed record MonthSummary(
             months[i] = new MonthSummary(new YearMonth(year, i + 1), nothing, nothing, nothing, nothing, nothing, nothing, nothing);
         }
 
-        foreach (Movement movement in ledger.Movements.Where(movement => movement.Date.Year <= year))
+        foreach (Movement movement in ledger.Live.Where(movement => movement.Date.Year <= year))
         {
             Money change = -Change(movement, IsOwed);
             int first = movement.Date.Year < year ? 0 : movement.Date.Month - 1;
@@ -72,7 +72,7 @@ public sealed record MonthSummary(
 
     private static bool IsOwed(LedgerEnd end) => end is LedgerEnd.Owed;
 
-    private static bool IsInPot(LedgerEnd end) => end is LedgerEnd.Held { Job.Kind: JobKind.Pot or JobKind.KeptBack };
+    private static bool IsInPot(LedgerEnd end) => end is LedgerEnd.Held { Job.Kind: JobKind.Pot or JobKind.KeptBack or JobKind.Wallet or JobKind.OwedBack };
 
     private static bool Is(LedgerEnd end, OutsideKind kind) => end is LedgerEnd.Outside outside && outside.Kind == kind;
 }

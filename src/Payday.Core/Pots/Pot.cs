@@ -1,5 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
+using Payday.Core.Weeks;
 
 namespace Payday.Core.Pots;
 
@@ -18,7 +19,11 @@ public sealed record Pot(
     int Rank,
     Money Floor,
     PotJob Job,
-    NoteWishes Notes);
+    NoteWishes Notes)
+{
+    /// <summary>Where what a count finds left of it moves on to; null where it stays. Only for cash.</summary>
+    public MoveTarget? MovesOnTo { get; init; }
+}
 
 /// <summary>Where a pot's money is.</summary>
 public enum Held

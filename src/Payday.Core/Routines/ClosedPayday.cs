@@ -15,6 +15,7 @@ namespace Payday.Core.Routines;
 /// <param name="Withdraw">By note value in minor units: how many to fetch.</param>
 /// <param name="Reused">By note value: how many loose notes went into pots.</param>
 /// <param name="OnHandAfter">By note value: how many loose notes are left at home.</param>
+/// <param name="Draft">What was decided, so that it can be taken up again.</param>
 public sealed record ClosedPayday(
     PayPeriod Period,
     long FirstMovement,
@@ -24,7 +25,8 @@ public sealed record ClosedPayday(
     ImmutableSortedDictionary<string, Money> KeptBack,
     ImmutableSortedDictionary<long, int> Withdraw,
     ImmutableSortedDictionary<long, int> Reused,
-    ImmutableSortedDictionary<long, int> OnHandAfter)
+    ImmutableSortedDictionary<long, int> OnHandAfter,
+    RoutineDraft Draft)
 {
     /// <summary>The payday.</summary>
     public LocalDate Payday => Period.First;
@@ -47,7 +49,8 @@ public sealed record ClosedPayday(
                 .ToImmutableSortedDictionary(row => row.Pot.Id, row => row.KeptBack, StringComparer.Ordinal),
             plan.Withdrawal.Plan.Withdraw,
             plan.Withdrawal.Plan.Reused,
-            plan.Withdrawal.OnHandAfter);
+            plan.Withdrawal.OnHandAfter,
+            plan.Draft);
     }
 }
 

@@ -27,7 +27,8 @@ public sealed record Closing(ClosedPayday Closed, ImmutableArray<Movement> Movem
         }
 
         Book book = plan.Book;
-        Ledger ledger = book.Ledger.Add(ClosingMovements.Of(plan));
+        Book written = ReusedOwedBack.Settled(book with { Ledger = book.Ledger.Add(ClosingMovements.Of(plan)) }, plan);
+        Ledger ledger = written.Ledger;
         ImmutableArray<Movement> added = [.. ledger.Movements.Skip(book.Ledger.Movements.Count)];
         string? fault = LedgerCheck.Faults(ledger.Balances, book.Household.Settings.Numbers).FirstOrDefault();
         if (fault is not null)
@@ -39,6 +40,6 @@ public sealed record Closing(ClosedPayday Closed, ImmutableArray<Movement> Movem
         return Read.Of(new Closing(
             closed,
             added,
-            book with { Ledger = ledger, Closed = book.Closed.Add(closed), Draft = null }));
+            written with { Closed = book.Closed.Add(closed), Draft = null }));
     }
 }

@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Cash;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
@@ -90,24 +91,17 @@ internal sealed class ClosingMovements
     }
 
     // A reused note was loose money at home: it goes in the pot, and the account keeps its worth as buffer instead.
+    // Owed-back notes are settled as a return; see ReusedOwedBack.
     private void Withdraw(WithdrawalStep withdrawal)
     {
-        Dictionary<long, int> reuse = new(withdrawal.Plan.Reused);
-        foreach (CashPotRow row in withdrawal.Pots)
+        foreach (NoteOrigins notes in NoteOrigins.Of(withdrawal))
         {
-            Money reused = Money.Zero(row.Amount.Currency);
-            Money fetched = reused;
-            foreach ((long note, int count) in row.Weeks.SelectMany(week => week.Notes))
-            {
-                int taken = Math.Min(count, reuse.GetValueOrDefault(note));
-                reuse[note] = reuse.GetValueOrDefault(note) - taken;
-                reused += Money.FromMinorUnits(note, reused.Currency) * taken;
-                fetched += Money.FromMinorUnits(note, reused.Currency) * (count - taken);
-            }
-
-            Move(Entry(row.Pot), LedgerEnd.InCash(Job.Pot(row.Pot.Id)), fetched, "withdrawal");
-            Move(LedgerEnd.InCash(Job.Buffer), LedgerEnd.InCash(Job.Pot(row.Pot.Id)), reused, "notes on hand");
-            Move(Entry(row.Pot), LedgerEnd.InAccount(Job.Buffer), reused, "notes on hand");
+            LedgerEnd waits = LedgerEnd.InAccount(Job.KeptBack(notes.PotId));
+            LedgerEnd pot = LedgerEnd.InCash(Job.Pot(notes.PotId));
+            Money reused = NoteBag.Worth(notes.Loose, withdrawal.Plan.Currency);
+            Move(waits, pot, NoteBag.Worth(notes.Fetched, withdrawal.Plan.Currency), "withdrawal");
+            Move(LedgerEnd.InCash(Job.Buffer), pot, reused, "notes on hand");
+            Move(waits, LedgerEnd.InAccount(Job.Buffer), reused, "notes on hand");
         }
     }
 

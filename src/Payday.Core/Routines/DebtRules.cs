@@ -22,7 +22,7 @@ internal static class DebtRules
                 : [.. Occurrences.Between(new Schedule.Monthly(debt.Due), Shift.None, holidays, period.First, period.Last).Select(due => due.Date)];
             if (dues.Length == 0)
             {
-                rows.Add(new DebtRow(debt.Id, debt.Name, null, debt.YearlyRate, balance, nothing, nothing, nothing, false));
+                rows.Add(new DebtRow(debt.Id, debt.Name, null, debt.YearlyRate, balance, nothing, nothing, nothing, false, false));
             }
 
             foreach (LocalDate due in dues)
@@ -31,7 +31,7 @@ internal static class DebtRules
                 Money minimum = debt.Minimum.Due(balance, interest);
                 bool changed = draft.DebtPayments.TryGetValue(debt.Id, out Money paid);
                 Money payment = changed ? Money.Min(paid, balance + interest) : minimum;
-                var row = new DebtRow(debt.Id, debt.Name, due, debt.YearlyRate, balance, interest, minimum, payment, changed);
+                var row = new DebtRow(debt.Id, debt.Name, due, debt.YearlyRate, balance, interest, minimum, payment, changed, draft.PaidDebts.Contains(debt.Id));
                 rows.Add(row);
                 balance = row.NewBalance;
             }

@@ -19,6 +19,7 @@ public sealed record DebtsStep(ImmutableArray<DebtRow> Rows, Money Total);
 /// <param name="Minimum">The least that must be paid.</param>
 /// <param name="Payment">What is paid.</param>
 /// <param name="Changed">Whether the person changed it.</param>
+/// <param name="Paid">Whether the person ticked it as paid.</param>
 public sealed record DebtRow(
     string DebtId,
     string Name,
@@ -28,7 +29,8 @@ public sealed record DebtRow(
     Money Interest,
     Money Minimum,
     Money Payment,
-    bool Changed)
+    bool Changed,
+    bool Paid)
 {
     /// <summary>What is owed after.</summary>
     public Money NewBalance => Balance + Interest - Payment;

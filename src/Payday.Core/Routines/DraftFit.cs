@@ -25,6 +25,7 @@ public static class DraftFit
             Incomes = Of(draft.Incomes, sources),
             Dues = draft.Dues.RemoveRange(draft.Dues.Keys.Where(due => !bills.Contains(due.BillId))),
             DebtPayments = Of(draft.DebtPayments, debts),
+            PaidDebts = draft.PaidDebts.Intersect(debts),
             Fills = Of(draft.Fills, pots),
             Notes = draft.Notes.RemoveRange(draft.Notes.Keys.Where(part => !pots.Contains(part.PotId))),
             Placements = draft.Placements is { } placements ? [.. placements.Where(IsKnown)] : null,

@@ -32,10 +32,6 @@ internal static class PotRules
             Money.Sum(cuts.Values, currency));
     }
 
-    /// <summary>What a pot has: in its place, and kept back for it.</summary>
-    public static Money HasNow(Balances balances, Pot pot) =>
-        balances[LedgerEnd.InAccount(Job.Pot(pot.Id))] + balances[LedgerEnd.InCash(Job.Pot(pot.Id))] + KeptBack(balances, pot.Id);
-
     /// <summary>What the account keeps for a pot's next fill.</summary>
     public static Money KeptBack(Balances balances, string potId) => balances[LedgerEnd.InAccount(Job.KeptBack(potId))];
 
@@ -46,10 +42,10 @@ internal static class PotRules
     {
         Balances balances = facts.Book.Ledger.Balances;
         Household household = facts.Book.Household;
-        Money has = HasNow(balances, pot);
+        Money has = PotMoney.HasNow(balances, pot.Id);
         FillProposal proposal = PotFills.Propose(pot, new PotFacts(
             has,
-            has + balances[new LedgerEnd.Outside(OutsideKind.Spending, pot.Id)],
+            has + balances[new LedgerEnd.Outside(OutsideKind.Spending, pot.Id)] + balances[new LedgerEnd.Outside(OutsideKind.Difference, pot.Id)],
             facts.Period.FillDays(household.Settings.FillDay).Length,
             facts.Payday.Date,
             facts.Months,

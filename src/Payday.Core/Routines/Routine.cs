@@ -20,6 +20,21 @@ public static class Routine
             : Read.Refused<LocalDate>($"No payday is known from {Iso(book.OpenFrom)} on; add dates to an income source.");
     }
 
+    /// <summary>The decisions to go on with: those begun, or none yet for the payday asked for or the first that can be closed.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="on">The payday asked for, or null for the one that is next.</param>
+    public static Read<RoutineDraft> Begun(Book book, LocalDate? on = null)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        if (book.Draft is { } begun && (on is null || on == begun.Payday))
+        {
+            return Read.Of(begun);
+        }
+
+        Read<LocalDate> date = on is { } named ? Read.Of(named) : Next(book);
+        return date.Ok ? Read.Of(new RoutineDraft(date.Value)) : Read.Refused<RoutineDraft>(date.Fault);
+    }
+
     /// <summary>Computes the routine of a payday.</summary>
     /// <param name="book">The book.</param>
     /// <param name="draft">The payday and what has been decided.</param>
@@ -48,7 +63,7 @@ public static class Routine
             left += less;
         }
 
-        SurplusStep surplus = SurplusRules.Of(facts, debts, left);
+        SurplusStep surplus = SurplusRules.Of(facts, debts, pots, left);
         return new RoutinePlan(
             facts.Book,
             facts.Draft,

@@ -37,6 +37,9 @@ public sealed record RoutineDraft
     /// <summary>By debt id: what is paid when its minimum is due.</summary>
     public ImmutableSortedDictionary<string, Money> DebtPayments { get; init; } = Sorted<Money>();
 
+    /// <summary>The debts whose minimum is ticked as paid; a mark for the person, which moves nothing.</summary>
+    public ImmutableSortedSet<string> PaidDebts { get; init; } = ImmutableSortedSet.Create<string>(StringComparer.Ordinal);
+
     /// <summary>By pot id: what goes in.</summary>
     public ImmutableSortedDictionary<string, Money> Fills { get; init; } = Sorted<Money>();
 
@@ -50,8 +53,16 @@ public sealed record RoutineDraft
     /// <summary>Whether the loose notes at home stay where they are this time.</summary>
     public bool LeavesNotesAtHome { get; init; }
 
+    /// <summary>Whether owed-back notes go straight into pots this time, instead of to the bank.</summary>
+    public bool UsesOwedBack { get; init; }
+
     /// <summary>Whether a teller is asked this time, where the household usually uses a machine.</summary>
     public bool AsksATeller { get; init; }
+
+    /// <summary>Whether anything has been decided; being at a later step is no decision.</summary>
+    public bool HasDecisions =>
+        !Incomes.IsEmpty || !OneOffs.IsEmpty || !Dues.IsEmpty || SetAsides is not null || !DebtPayments.IsEmpty || !PaidDebts.IsEmpty || !Fills.IsEmpty
+        || Placements is not null || !Notes.IsEmpty || LeavesNotesAtHome || AsksATeller;
 
     private static ImmutableSortedDictionary<string, T> Sorted<T>() =>
         ImmutableSortedDictionary.Create<string, T>(StringComparer.Ordinal);

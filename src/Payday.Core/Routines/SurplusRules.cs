@@ -9,7 +9,7 @@ namespace Payday.Core.Routines;
 /// <summary>Step 5: a proposal for the rest, and what it does to the debts.</summary>
 internal static class SurplusRules
 {
-    public static SurplusStep Of(RoutineFacts facts, DebtsStep debts, Money left)
+    public static SurplusStep Of(RoutineFacts facts, DebtsStep debts, PotsStep pots, Money left)
     {
         Household household = facts.Book.Household;
         Money nothing = Money.Zero(household.Currency);
@@ -25,7 +25,8 @@ internal static class SurplusRules
             facts.Draft.Placements is not null,
             Money.Sum(placements.Select(placement => placement.Amount), household.Currency),
             Course(after),
-            Course([.. after.Select(debt => debt with { Balance = debt.Balance - On(placements, debt.Id, nothing) })]));
+            Course([.. after.Select(debt => debt with { Balance = debt.Balance - On(placements, debt.Id, nothing) })]),
+            PotCourse.Of(facts, pots, placements));
 
         DebtProjection Course(ImmutableArray<DebtState> states) =>
             DebtProjection.Project(from, states, nothing, nothing, household.Settings.SurplusOrder);

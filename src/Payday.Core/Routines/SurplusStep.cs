@@ -11,10 +11,12 @@ namespace Payday.Core.Routines;
 /// <param name="Placed">The sum of the placements.</param>
 /// <param name="Without">The debts' course without the placements.</param>
 /// <param name="With">The debts' course with them.</param>
+/// <param name="Pots">When each pot that fills up is full, with them and without.</param>
 public sealed record SurplusStep(
     Money Before,
     ImmutableArray<Placement> Placements,
     bool Changed,
     Money Placed,
     DebtProjection Without,
-    DebtProjection With);
+    DebtProjection With,
+    ImmutableArray<PotCourse> Pots);

@@ -4,6 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Cash;
 using Payday.Core.Households;
 using Payday.Core.Pots;
+using Payday.Core.Weeks;
 
 namespace Payday.Core.Routines;
 
@@ -13,7 +14,9 @@ internal static class WithdrawalRules
     public static WithdrawalStep Of(RoutineFacts facts, PotsStep pots, SurplusStep surplus)
     {
         Household household = facts.Book.Household;
-        ImmutableSortedDictionary<long, int> onHand = facts.Book.LastClosed?.OnHandAfter ?? household.Opening.NotesOnHand;
+        ImmutableSortedDictionary<long, int> onHand = PotNotes.Of(facts.Book).Loose;
+        ImmutableArray<ReturnedPot> owedBack = facts.Draft.UsesOwedBack ? OwedBackOffer.Usable(facts.Book, facts.Period.First) : [];
+        ImmutableSortedDictionary<long, int> usable = NoteBag.Plus(facts.Draft.LeavesNotesAtHome ? onHand.Clear() : onHand, OwedBackOffer.Sum(owedBack));
         ImmutableArray<(Pot Pot, Money Amount, ImmutableArray<NotePart> Parts)> wanted =
         [
             .. pots.Rows
@@ -24,9 +27,9 @@ internal static class WithdrawalRules
         ];
 
         NotePart[] parts = [.. wanted.SelectMany(pot => pot.Parts)];
-        NotePlan plan = WithdrawalNotes.Plan(facts, facts.Draft.LeavesNotesAtHome ? onHand.Clear() : onHand, parts, household.Pots);
+        NotePlan plan = WithdrawalNotes.Plan(facts, usable, parts, household.Pots);
         ILookup<string, PartNotes> byPot = plan.Parts.ToLookup(part => part.Part.Pot);
-        return new WithdrawalStep([.. wanted.Select(pot => Row(facts, pot.Pot, pot.Amount, byPot[pot.Pot.Id]))], onHand, plan);
+        return new WithdrawalStep([.. wanted.Select(pot => Row(facts, pot.Pot, pot.Amount, byPot[pot.Pot.Id]))], onHand, plan) { OwedBack = owedBack };
     }
 
     private static Money AmountFor(RoutineFacts facts, PotRow row, SurplusStep surplus) =>

@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
 using Payday.Core.Pots;
+using Payday.Core.Weeks;
 
 namespace Payday.Core.Routines;
 
@@ -15,11 +16,22 @@ public sealed record WithdrawalStep(
     ImmutableSortedDictionary<long, int> OnHand,
     NotePlan Plan)
 {
+    /// <summary>The owed-back notes that may be used again this time; none unless the draft says so.</summary>
+    public ImmutableArray<ReturnedPot> OwedBack { get; init; } = [];
+
     /// <summary>By note value: the loose notes at home afterwards.</summary>
-    public ImmutableSortedDictionary<long, int> OnHandAfter => OnHand
-        .Select(note => (note.Key, Count: note.Value - Plan.Reused.GetValueOrDefault(note.Key)))
-        .Where(note => note.Count > 0)
-        .ToImmutableSortedDictionary(note => note.Key, note => note.Count);
+    public ImmutableSortedDictionary<long, int> OnHandAfter =>
+        NoteOrigins.Of(this).Aggregate(OnHand, (left, pot) => NoteBag.Less(left, pot.Loose));
+
+    /// <summary>The owed-back notes that go into pots, by the pot that owed them.</summary>
+    public ImmutableArray<ReturnedPot> OwedBackReused =>
+    [
+        .. NoteOrigins.Of(this)
+            .SelectMany(pot => pot.OwedBack)
+            .GroupBy(given => given.From)
+            .Select(given => (given.Key, Notes: given.Aggregate(NoteBag.Empty, (all, part) => NoteBag.Plus(all, part.Notes))))
+            .Select(given => new ReturnedPot(given.Key, NoteBag.Worth(given.Notes, Plan.Currency), given.Notes)),
+    ];
 
     /// <summary>All that stays in the account for the pots' next fill.</summary>
     public Money KeptBack => Money.Sum(Pots.Select(row => row.KeptBack), Plan.Currency);

@@ -24,6 +24,18 @@ internal sealed class BookDatabase : IDisposable
 
     public ILiteCollection<BsonDocument> Drafts => Collection("drafts");
 
+    public ILiteCollection<BsonDocument> Fills => Collection("fills");
+
+    public ILiteCollection<BsonDocument> Purchases => Collection("purchases");
+
+    public ILiteCollection<BsonDocument> Counts => Collection("counts");
+
+    public ILiteCollection<BsonDocument> Settled => Collection("settled");
+
+    public ILiteCollection<BsonDocument> Returns => Collection("returns");
+
+    public ILiteCollection<BsonDocument> CountDrafts => Collection("countDrafts");
+
     // After a failure the database is opened afresh: LiteDB's state in memory can't be trusted then.
     private Connection Connected => connection ??= Connect();
 
@@ -39,8 +51,13 @@ internal sealed class BookDatabase : IDisposable
         var database = new BookDatabase(folder);
         try
         {
-            Schema.Check(folder, database.Collection(Schema.Collection));
+            int version = Schema.Check(folder, database.Collection(Schema.Collection));
             database.Settle();
+            if (version < BookStore.SchemaVersion)
+            {
+                database.Change(() => Schema.CarryForward(database.Collection(Schema.Collection)));
+            }
+
             return database;
         }
         catch

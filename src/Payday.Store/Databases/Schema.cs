@@ -14,9 +14,19 @@ internal static class Schema
     public static void Begin(ILiteCollection<BsonDocument> meta) =>
         meta.Insert(new BsonDocument { ["_id"] = Id, ["version"] = BookStore.SchemaVersion });
 
+    /// <summary>Makes an older store one of this version.</summary>
+    /// <remarks>
+    /// Version 2 added what happens between paydays, in collections of its own, and the wallet among the jobs of cash.
+    /// What a version 1 holds is all of version 2 as it stands, so there is nothing to rewrite but the version: it keeps
+    /// a program that knows no wallet from opening what this one wrote.
+    /// </remarks>
+    public static void CarryForward(ILiteCollection<BsonDocument> meta) =>
+        meta.Update(new BsonDocument { ["_id"] = Id, ["version"] = BookStore.SchemaVersion });
+
     /// <summary>Refuses what this program can't read.</summary>
     /// <exception cref="StoreException">There is no version, or a newer one.</exception>
-    public static void Check(StoreFolder folder, ILiteCollection<BsonDocument> meta)
+    /// <returns>The version that is stored.</returns>
+    public static int Check(StoreFolder folder, ILiteCollection<BsonDocument> meta)
     {
         BsonValue version = meta.FindAll().FirstOrDefault(document => document["_id"] == Id)?["version"] ?? BsonValue.Null;
         if (!version.IsInt32 || version.AsInt32 < 1)
@@ -28,5 +38,7 @@ internal static class Schema
         {
             throw new StoreException($"{folder.Path} was written by a newer Payday. Use that version, or another folder with --data.");
         }
+
+        return version.AsInt32;
     }
 }

@@ -31,6 +31,7 @@ internal static class ClosedDocument
         ["withdraw"] = Bson.Of(closed.Withdraw),
         ["reused"] = Bson.Of(closed.Reused),
         ["onHandAfter"] = Bson.Of(closed.OnHandAfter),
+        ["draft"] = DraftDocument.From(closed.Draft),
     };
 
     public static ClosedPayday To(BsonDocument document, Currency currency) => new(
@@ -46,5 +47,8 @@ internal static class ClosedDocument
         Bson.Amounts(document["keptBack"], currency),
         Bson.Notes(document["withdraw"]),
         Bson.Notes(document["reused"]),
-        Bson.Notes(document["onHandAfter"]));
+        Bson.Notes(document["onHandAfter"]),
+
+        // Paydays closed in the first weeks of this format don't have it: all their proposals were taken, as far as is known.
+        document["draft"].IsNull ? new RoutineDraft(Bson.Date(document["_id"])) : DraftDocument.To(document["draft"].AsDocument, currency));
 }

@@ -21,10 +21,12 @@ internal static class DraftDocument
         ["dues"] = Bson.Array(draft.Dues.Select(Due)),
         ["setAsides"] = draft.SetAsides?.ToString() is { } mode ? mode : BsonValue.Null,
         ["debtPayments"] = Bson.Of(draft.DebtPayments),
+        ["paidDebts"] = new BsonArray(draft.PaidDebts.Select(id => new BsonValue(id))),
         ["fills"] = Bson.Of(draft.Fills),
         ["notes"] = Bson.Array(draft.Notes.Select(Chosen)),
         ["leavesNotesAtHome"] = draft.LeavesNotesAtHome,
         ["asksATeller"] = draft.AsksATeller,
+        ["usesOwedBack"] = draft.UsesOwedBack,
         ["placements"] = draft.Placements is { } placements ? Bson.Array(placements.Select(Placed)) : BsonValue.Null,
     };
 
@@ -40,12 +42,16 @@ internal static class DraftDocument
                 due["paid"].IsNull ? null : due["paid"].AsBoolean)),
         SetAsides = document["setAsides"].IsNull ? null : Enum.Parse<SetAsideMode>(document["setAsides"].AsString),
         DebtPayments = Bson.Amounts(document["debtPayments"], currency),
+        PaidDebts = document["paidDebts"].IsNull
+            ? ImmutableSortedSet.Create<string>(StringComparer.Ordinal)
+            : document["paidDebts"].AsArray.Select(id => id.AsString).ToImmutableSortedSet(StringComparer.Ordinal),
         Fills = Bson.Amounts(document["fills"], currency),
         // Drafts of the first weeks of this format don't have the next three.
         Notes = document["notes"].IsNull ? None : document["notes"].AsArray.ToImmutableSortedDictionary(
             part => new PartKey(part["pot"].AsString, Bson.OptionalDate(part["week"])),
             part => Bson.Notes(part["notes"])),
         LeavesNotesAtHome = !document["leavesNotesAtHome"].IsNull && document["leavesNotesAtHome"].AsBoolean,
+        UsesOwedBack = !document["usesOwedBack"].IsNull && document["usesOwedBack"].AsBoolean,
         AsksATeller = !document["asksATeller"].IsNull && document["asksATeller"].AsBoolean,
         Placements = document["placements"].IsNull
             ? null

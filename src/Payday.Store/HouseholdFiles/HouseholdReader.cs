@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Bills;
+using Payday.Core.Calendar;
+using Payday.Core.Debts;
 using Payday.Core.Households;
 using Payday.Store.Json;
 
@@ -30,14 +33,17 @@ internal static class HouseholdReader
 
         JsonCursor? opening = file.Optional("opening");
         Money account = OpeningFormat.Read(opening, parts, out ImmutableSortedDictionary<long, int> notesOnHand);
+        ImmutableArray<IncomeSource> sources = SourceFormat.Read(file.Required("sources"), parts);
+        ImmutableArray<Bill> bills = BillFormat.Read(file.Optional("bills"), parts);
+        ImmutableArray<Debt> debts = DebtFormat.Read(file.Optional("debts"), parts);
         var household = new Household(
             name,
             start,
             settings,
-            SourceFormat.Read(file.Required("sources"), parts),
-            BillFormat.Read(file.Optional("bills"), parts),
-            DebtFormat.Read(file.Optional("debts"), parts),
-            PotFormat.Read(file.Optional("pots"), parts),
+            sources,
+            bills,
+            debts,
+            PotFormat.Read(file.Optional("pots"), parts, debts),
             new OpeningBalances(account, parts.SetAside.ToImmutable(), parts.Held.ToImmutable(), notesOnHand));
         file.RefuseOthers();
         HouseholdTotals.Check(root, opening, household);

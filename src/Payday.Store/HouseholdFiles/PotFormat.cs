@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
+using Payday.Core.Debts;
 using Payday.Core.Pots;
+using Payday.Core.Weeks;
 using Payday.Store.Json;
 
 namespace Payday.Store.HouseholdFiles;
@@ -10,11 +12,13 @@ namespace Payday.Store.HouseholdFiles;
 /// <summary>Pots in a household file, each with what it has at the start.</summary>
 internal static class PotFormat
 {
-    public static ImmutableArray<Pot> Read(JsonCursor? list, HouseholdParts parts)
+    public static ImmutableArray<Pot> Read(JsonCursor? list, HouseholdParts parts, ImmutableArray<Debt> debts)
     {
         ImmutableArray<NamedItem> items = NamedList.Read(list, "pot");
         ImmutableArray<int> ranks = PotRanks.Read(items);
-        return [.. items.Select((item, i) => Read(item, ranks[i], parts))];
+        (string Id, string Name)[] known = [.. items.Select(item => (item.Id, item.Name))];
+        (string Id, string Name)[] owed = [.. debts.Select(debt => (debt.Id, debt.Name))];
+        return [.. items.Select((item, i) => Read(item, ranks[i], parts, (known, owed)))];
     }
 
     public static void Write(Utf8JsonWriter json, ImmutableArray<Pot> pots, ImmutableSortedDictionary<string, Money> has)
@@ -31,13 +35,14 @@ internal static class PotFormat
             json.WriteAmount("floor", pot.Floor);
             json.WriteAmount("has", has.TryGetValue(pot.Id, out Money held) ? held : null);
             NoteWishesFormat.Write(json, pot.Notes);
+            LeftOverFormat.Write(json, pot.MovesOnTo);
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
     }
 
-    private static Pot Read(NamedItem item, int rank, HouseholdParts parts)
+    private static Pot Read(NamedItem item, int rank, HouseholdParts parts, ((string Id, string Name)[] Pots, (string Id, string Name)[] Debts) targets)
     {
         JsonFields fields = item.Fields;
         PotJob? job = PotJobFormat.Read(fields, parts);
@@ -50,6 +55,8 @@ internal static class PotFormat
             PotWishes.Check(fields, held, job, wishes);
         }
 
+        MoveTarget? movesOnTo = LeftOverFormat.Read(fields.Optional("leftOver"), item, held, targets.Pots, targets.Debts);
+
         if (fields.Optional("has") is { } has)
         {
             parts.Held[item.Id] = has.Amount(parts.Currency);
@@ -61,6 +68,6 @@ internal static class PotFormat
             fields.RefuseOthers();
         }
 
-        return new Pot(item.Id, item.Name, held, rank, floor, job ?? PotJobFormat.StandIn(parts), wishes);
+        return new Pot(item.Id, item.Name, held, rank, floor, job ?? PotJobFormat.StandIn(parts), wishes) { MovesOnTo = movesOnTo };
     }
 }

@@ -12,6 +12,11 @@ internal abstract record Answer
     /// <param name="Json">For a script.</param>
     public sealed record Done(IReadOnlyList<string> Lines, string Json) : Answer;
 
+    /// <summary>It was done, and there is something to do: exit code 1, for scripts that ask.</summary>
+    /// <param name="Lines">For a person.</param>
+    /// <param name="Json">For a script.</param>
+    public sealed record Waiting(IReadOnlyList<string> Lines, string Json) : Answer;
+
     /// <summary>It was refused; nothing was changed.</summary>
     /// <param name="Reasons">A sentence each: what is wrong, where, and how to mend it.</param>
     public sealed record Refused(IReadOnlyList<string> Reasons) : Answer;

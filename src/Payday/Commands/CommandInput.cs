@@ -35,6 +35,28 @@ internal static class CommandInput
             : new Answer.Refused([.. reading.Faults.Select(fault => $"{Named(path)}: {fault}")]);
     }
 
+    /// <summary>Reads a file of text, or standard input for <c>-</c>.</summary>
+    /// <param name="shell">The shell.</param>
+    /// <param name="path">The path as given.</param>
+    /// <param name="then">What to do with the text.</param>
+    public static Answer WithText(CommandShell shell, string path, Func<string, Answer> then)
+    {
+        Read<byte[]> bytes = Bytes(shell, path);
+        if (!bytes.Ok)
+        {
+            return Answer.Because(bytes.Fault);
+        }
+
+        try
+        {
+            return then(new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(bytes.Value));
+        }
+        catch (DecoderFallbackException)
+        {
+            return Answer.Because($"{Named(path)}: This is not a text in UTF-8; save it as UTF-8 and try again.");
+        }
+    }
+
     /// <summary>An amount, zero or more, as files hold it.</summary>
     public static Read<Money> Amount(string option, string text, Currency currency)
     {

@@ -48,6 +48,7 @@ internal static class CommandLine
             return work() switch
             {
                 Answer.Done done => Say(shell.Out, "", Fine, json ? [done.Json] : done.Lines),
+                Answer.Waiting waiting => Say(shell.Out, "", Refused, json ? [waiting.Json] : waiting.Lines),
                 Answer.WrongUse wrong => NotCalledRight(shell, parsed, [wrong.Reason]),
                 Answer.Refused refused => Refuse(shell, refused.Reasons),
                 _ => throw new InvalidOperationException("An answer is one of its cases."),

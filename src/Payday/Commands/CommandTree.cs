@@ -19,6 +19,7 @@ internal static class CommandTree
         foreach (Command command in (Command[])
         [
             DemoCommand.Build(shell), RunCommand.Build(shell), SlipCommand.Build(shell), ShowCommand.Build(shell),
+            FillCommand.Build(shell), CountCommand.Build(shell), SpendCommand.Build(shell), ReturnCommand.Build(shell), StatusCommand.Build(shell),
             ImportCommand.Build(shell), ExportCommand.Build(shell),
             SplitCommand.Build(shell), NotesCommand.Build(shell), DebtsCommand.Build(shell),
             PaydaysCommand.Build(shell), SetAsideCommand.Build(shell), CompletionCommand.Build(shell),

@@ -64,7 +64,7 @@ internal static class DemoCommand
             return Answer.Because(closing.Fault);
         }
 
-        store.Save(new BookChange { Movements = closing.Value.Movements, Closed = closing.Value.Closed });
+        store.Save(BookChange.Of(closing.Value));
         ClosedPayday closed = store.Load()!.LastClosed!;
         return new Answer.Done(
             [

@@ -23,7 +23,7 @@ internal sealed record PaydayOnPaper(ClosedPayday Payday, bool Closed)
             return Read.Of(new PaydayOnPaper(found, true));
         }
 
-        Read<RoutineDraft> draft = RunCommand.DraftFor(book, on);
+        Read<RoutineDraft> draft = Routine.Begun(book, on);
         Read<RoutinePlan> plan = draft.Ok ? Routine.Plan(book, draft.Value) : Read.Refused<RoutinePlan>(draft.Fault);
         return plan.Ok
             ? Read.Of(new PaydayOnPaper(ClosedPayday.From(plan.Value, book.Ledger.Movements.Count + 1, book.Ledger.Movements.Count), false))

@@ -30,21 +30,9 @@ internal static class RunCommand
             store, book, call.Parsed.GetValue(on), call.Parsed.GetValue(income) ?? [], call.Parsed.GetValue(accept))));
     }
 
-    /// <summary>The draft to go on with: the one begun, or a new one for the first payday not closed.</summary>
-    public static Read<RoutineDraft> DraftFor(Book book, LocalDate? on)
-    {
-        if (book.Draft is { } begun && (on is null || on == begun.Payday))
-        {
-            return Read.Of(begun);
-        }
-
-        Read<LocalDate> date = on is { } named ? Read.Of(named) : Routine.Next(book);
-        return date.Ok ? Read.Of(new RoutineDraft(date.Value)) : Read.Refused<RoutineDraft>(date.Fault);
-    }
-
     private static Answer Run(BookStore store, Book book, LocalDate? on, string[] incomes, bool accept)
     {
-        Read<RoutineDraft> draft = DraftFor(book, on);
+        Read<RoutineDraft> draft = Routine.Begun(book, on);
         if (!draft.Ok)
         {
             return Answer.Because(draft.Fault);
@@ -95,7 +83,7 @@ internal static class RunCommand
             ]);
         }
 
-        store.Save(new BookChange { Movements = closing.Value.Movements, Closed = closing.Value.Closed, DropsDraft = true });
+        store.Save(BookChange.Of(closing.Value));
         return Shown(plan, closed: true, "Closed and stored. Print the slip with payday slip.");
     }
 

@@ -28,7 +28,7 @@ internal static class ShowAnswers
             pot.Name,
             Kind(pot.Job),
             PotsReport.Place(pot),
-            (balances[LedgerEnd.InAccount(Job.Pot(pot.Id))] + balances[LedgerEnd.InCash(Job.Pot(pot.Id))]).ToPlain(),
+            PotMoney.InItsPlace(balances, pot.Id).ToPlain(),
             balances[LedgerEnd.InAccount(Job.KeptBack(pot.Id))].ToPlain(),
             PotsReport.Target(pot.Job)?.ToPlain()))];
         return new Answer.Done(

@@ -20,6 +20,11 @@ namespace Payday.Json;
 [JsonSerializable(typeof(YearResult))]
 [JsonSerializable(typeof(CalendarResult))]
 [JsonSerializable(typeof(DoneResult))]
+[JsonSerializable(typeof(FillsResult))]
+[JsonSerializable(typeof(CountResult))]
+[JsonSerializable(typeof(SpendResult))]
+[JsonSerializable(typeof(ReturnResult))]
+[JsonSerializable(typeof(StatusResult))]
 internal sealed partial class ResultJson : JsonSerializerContext
 {
     /// <summary>The answers as a person would write them: an apostrophe or an umlaut is no escape. It goes to a shell, never into a web page.</summary>

@@ -3,6 +3,7 @@ using System.Globalization;
 using NodaTime.Text;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
+using Payday.Core.Pots;
 
 namespace Payday.Reports;
 
@@ -34,7 +35,7 @@ internal static class BookTables
                 .. household.Pots.Select(pot => ImmutableArray.Create(
                     pot.Name,
                     PotsReport.Place(pot),
-                    (balances[LedgerEnd.InAccount(Job.Pot(pot.Id))] + balances[LedgerEnd.InCash(Job.Pot(pot.Id))]).ToPlain(),
+                    PotMoney.InItsPlace(balances, pot.Id).ToPlain(),
                     balances[LedgerEnd.InAccount(Job.KeptBack(pot.Id))].ToPlain(),
                     household.Currency.Code)),
             ]),

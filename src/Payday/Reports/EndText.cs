@@ -22,6 +22,7 @@ internal static class EndText
         JobKind.LeftToPlace => "left to place",
         JobKind.SetAside => "set aside for " + Bill(household, job.Id),
         JobKind.KeptBack => "kept back for " + Pot(household, job.Id),
+        JobKind.Wallet => "wallet, " + Pot(household, job.Id),
         JobKind.OwedBack => "owed back by " + Pot(household, job.Id),
         _ => Pot(household, job.Id),
     };
@@ -31,7 +32,8 @@ internal static class EndText
         OutsideKind.Source => "income: " + (household.Sources.FirstOrDefault(source => source.Id == outside.Id)?.Name ?? outside.Id),
         OutsideKind.Bill => "paid: " + Bill(household, outside.Id),
         OutsideKind.Interest => "interest: " + Debt(household, outside.Id),
-        OutsideKind.Spending => "spent: " + Pot(household, outside.Id),
+        OutsideKind.Spending => "spent: " + (outside.Id.Length == 0 ? "buffer" : Pot(household, outside.Id)),
+        OutsideKind.Difference => "missing: " + Pot(household, outside.Id),
         _ => "before the start",
     };
 

@@ -52,7 +52,7 @@ internal static class PotsReport
 
     /// <summary>What a pot has, wherever it is.</summary>
     public static Money HasNow(Balances balances, Pot pot) =>
-        balances[LedgerEnd.InAccount(Job.Pot(pot.Id))] + balances[LedgerEnd.InCash(Job.Pot(pot.Id))] + balances[LedgerEnd.InAccount(Job.KeptBack(pot.Id))];
+        PotMoney.HasNow(balances, pot.Id);
 
     /// <summary>What a pot is to reach, or null for spending.</summary>
     public static Money? Target(PotJob job) => job switch

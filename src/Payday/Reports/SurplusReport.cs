@@ -66,6 +66,15 @@ internal static class SurplusReport
         return now == then ? with : $"{with}, not {(then is { } before ? Month(before) : "never")}";
     }
 
+    /// <summary>When a pot is full: with the placements, and without where that differs.</summary>
+    public static string Course(PotCourse course, LocalDate today)
+    {
+        string with = course.With is not { } date ? "not full for years" : date == today ? "full today" : $"full on {Day(date)}";
+        return course.With == course.Without ? with : $"{with}, not {(course.Without is { } before ? Day(before) : "for years")}";
+    }
+
+    private static string Day(LocalDate date) => $"{DateText.Short(date)} {date.Year}";
+
     private static IEnumerable<string> Shortfall(RoutinePlan plan, NumberStyle style) =>
     [
         .. Report.Prose($"! {(-plan.Surplus.Before).ToString(style)} is missing, with every pot that was not set by hand at its floor."),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Routines;
@@ -15,6 +16,14 @@ internal static class BankPapers
         household.Settings.Numbers,
         household.Settings.SlipLines,
         Lines(payday.Withdraw, household.Currency));
+
+    /// <summary>The slip for a cash return.</summary>
+    public static SlipData Deposit(Household household, LocalDate date, ImmutableSortedDictionary<long, int> notes) => new(
+        date,
+        household.Currency,
+        household.Settings.Numbers,
+        household.Settings.SlipLines,
+        Lines(notes, household.Currency)) { Kind = SlipKind.Deposit };
 
     /// <summary>The filling sheet.</summary>
     public static FillingSheetData Filling(Household household, ClosedPayday payday)

@@ -21,8 +21,11 @@ public sealed record TextColumn(string Header, Align Align = Align.Left)
     /// <summary>The fewest columns it takes, zero or more.</summary>
     public int MinWidth { get; init; }
 
-    /// <summary>Whether its cells may be cut, down to <see cref="MinWidth"/>, when the table is too wide.</summary>
+    /// <summary>Whether its cells may be cut, down to <see cref="MinWidth"/>, when the table is too wide; of several the widest is cut first.</summary>
     public bool Shrinks { get; init; }
+
+    /// <summary>Above zero where it may be left out when the table is too wide all the same; the highest goes first.</summary>
+    public int Drops { get; init; }
 
     /// <summary>Whether it takes up what the table is narrower than the given width.</summary>
     public bool Grows { get; init; }

@@ -4,8 +4,9 @@ namespace Payday.Text;
 
 /// <summary>A small table of text: cells in, lines out.</summary>
 /// <remarks>
-/// Only a column that <see cref="TextColumn.Shrinks"/> is ever cut, so that no amount loses a digit: a table that
-/// can't be as narrow as asked comes out as wide as <see cref="NarrowestWidth"/>. Cells are cleaned.
+/// Only a column that <see cref="TextColumn.Shrinks"/> is ever cut, and one that <see cref="TextColumn.Drops"/> is left
+/// out whole, so that no amount loses a digit: a table that can't be as narrow as asked comes out as wide as
+/// <see cref="NarrowestWidth"/>. Cells are cleaned.
 /// </remarks>
 public sealed class TextTable
 {
@@ -16,12 +17,12 @@ public sealed class TextTable
     private readonly ImmutableArray<int> natural;
 
     /// <summary>A table.</summary>
-    /// <param name="columns">At least one; at most one shrinks and at most one grows.</param>
+    /// <param name="columns">At least one; at most one grows, and one stays.</param>
     /// <param name="rows">One cell for each column.</param>
     /// <param name="totals">Rows under a rule of their own; may be empty.</param>
     /// <param name="gap">Blanks between columns, zero or more.</param>
     /// <param name="decimalMark">The mark that <see cref="Align.Decimal"/> lines up.</param>
-    /// <exception cref="ArgumentException">There is no column, two shrink or grow, or a row has another number of cells.</exception>
+    /// <exception cref="ArgumentException">There is no column that stays, two grow, or a row has another number of cells.</exception>
     public TextTable(
         ImmutableArray<TextColumn> columns,
         ImmutableArray<ImmutableArray<string>> rows,
@@ -32,9 +33,9 @@ public sealed class TextTable
         ArgumentOutOfRangeException.ThrowIfNegative(gap);
         this.columns = columns;
         Gap = gap;
-        if (columns.IsDefaultOrEmpty || columns.Count(c => c.Shrinks) > 1 || columns.Count(c => c.Grows) > 1)
+        if (columns.IsDefaultOrEmpty || columns.All(c => c.Drops > 0) || columns.Count(c => c.Grows) > 1)
         {
-            throw new ArgumentException("A table has columns, and one of them at most shrinks or grows.", nameof(columns));
+            throw new ArgumentException("A table has columns that stay, and one of them at most grows.", nameof(columns));
         }
 
         this.totals = totals.IsDefault ? [] : totals;
@@ -52,38 +53,62 @@ public sealed class TextTable
     public int Gap { get; }
 
     /// <summary>The fewest columns in which no cell is cut that may not be.</summary>
-    public int NarrowestWidth =>
-        columns.Select((column, i) => column.Shrinks ? Math.Min(natural[i], column.MinWidth) : natural[i]).Sum() + Gaps;
-
-    private int Gaps => Gap * (columns.Length - 1);
+    public int NarrowestWidth => Narrowest([.. Enumerable.Range(0, columns.Length).Where(i => columns[i].Drops == 0)]);
 
     /// <summary>The lines of the table in a width in columns, without blanks at their ends.</summary>
     public TextTableLines Lay(int width)
     {
-        int[] widths = [.. natural];
-        int spare = width - widths.Sum() - Gaps;
-        for (int i = 0; i < widths.Length; i++)
-        {
-            if (spare > 0 && columns[i].Grows)
-            {
-                widths[i] += spare;
-            }
-            else if (spare < 0 && columns[i].Shrinks)
-            {
-                widths[i] = Math.Max(Math.Min(columns[i].MinWidth, widths[i]), widths[i] + spare);
-            }
-        }
-
-        string rule = new('-', widths.Sum() + Gaps);
+        ImmutableArray<int> kept = Kept(width);
+        int[] widths = Widths(kept, width);
+        string rule = new('-', widths.Sum() + Gaps(kept));
         bool headed = header.Any(text => text.Length > 0);
         return new TextTableLines(
-            headed ? [Line(header, widths), rule] : [],
-            [.. rows.Select(row => Line(row, widths))],
-            totals.IsEmpty ? [] : [rule, .. totals.Select(row => Line(row, widths))]);
+            headed ? [Line(header, kept, widths), rule] : [],
+            [.. rows.Select(row => Line(row, kept, widths))],
+            totals.IsEmpty ? [] : [rule, .. totals.Select(row => Line(row, kept, widths))]);
     }
 
-    private string Line(ImmutableArray<string> cells, int[] widths) =>
-        string.Join(new string(' ', Gap), cells.Select((cell, i) => Cell(cell, columns[i].Align, widths[i]))).TrimEnd(' ');
+    private ImmutableArray<int> Kept(int width)
+    {
+        ImmutableArray<int> kept = [.. Enumerable.Range(0, columns.Length)];
+        while (Narrowest(kept) > width && kept.Max(i => columns[i].Drops) is > 0 and var first)
+        {
+            kept = kept.Remove(kept.First(i => columns[i].Drops == first));
+        }
+
+        return kept;
+    }
+
+    private int[] Widths(ImmutableArray<int> kept, int width)
+    {
+        int[] widths = [.. kept.Select(i => natural[i])];
+        int spare = width - widths.Sum() - Gaps(kept);
+        if (spare > 0 && Array.FindIndex([.. kept], i => columns[i].Grows) is >= 0 and var grows)
+        {
+            widths[grows] += spare;
+        }
+
+        for (; spare < 0; spare++)
+        {
+            int[] cut = [.. Enumerable.Range(0, kept.Length).Where(at => columns[kept[at]].Shrinks && widths[at] > columns[kept[at]].MinWidth)];
+            if (cut.Length == 0)
+            {
+                break;
+            }
+
+            widths[cut.MaxBy(at => widths[at])]--;
+        }
+
+        return widths;
+    }
+
+    private int Narrowest(ImmutableArray<int> kept) =>
+        kept.Sum(i => columns[i].Shrinks ? Math.Min(natural[i], columns[i].MinWidth) : natural[i]) + Gaps(kept);
+
+    private int Gaps(ImmutableArray<int> kept) => Gap * (kept.Length - 1);
+
+    private string Line(ImmutableArray<string> cells, ImmutableArray<int> kept, int[] widths) =>
+        string.Join(new string(' ', Gap), kept.Select((i, at) => Cell(cells[i], columns[i].Align, widths[at]))).TrimEnd(' ');
 
     private static string Cell(string text, Align align, int width)
     {

@@ -25,6 +25,38 @@ public sealed class BookRoundTripTests
         draft => Same(draft, DraftDocument.To(Stored(DraftDocument.From(draft)), Samples.Usd)), iter: 300);
 
     [Fact]
+    public void Weeks_AsBytesAndBack_AreTheSame() => GenBook.Weeks.Sample(
+        weeks =>
+        {
+            Assert.All(weeks.Fills, fill => Same(fill, FillDocument.To(Stored(FillDocument.From(fill)), Samples.Usd)));
+            Assert.All(weeks.Purchases, purchase => Same(purchase, PurchaseDocument.To(Stored(PurchaseDocument.From(purchase)), Samples.Usd)));
+            Assert.All(weeks.Counts, count => Same(count, CountDocument.To(Stored(CountDocument.From(count)), Samples.Usd)));
+            Assert.All(weeks.Settled, settled => Same(settled, SettledDocument.To(Stored(SettledDocument.From(settled)))));
+            Assert.All(weeks.Returns, back => Same(back, ReturnDocument.To(Stored(ReturnDocument.From(back)), Samples.Usd)));
+            Same(weeks.Draft, weeks.Draft is { } draft ? CountDraftDocument.To(Stored(CountDraftDocument.From(draft)), Samples.Usd) : null);
+        },
+        iter: 200);
+
+    [Fact]
+    public void Save_WeeksAfterWeeks_LoadsTheLast() =>
+        Gen.Select(GenBook.Weeks, GenBook.Weeks, GenBook.Movement.Array[3]).Sample(
+            (first, second, movements) =>
+            {
+                using var scratch = new ScratchFolder();
+                using (BookStore store = BookStore.Open(scratch.Data))
+                {
+                    store.Save(new BookChange { Household = Samples.Household, Movements = [.. movements], Weeks = first });
+                    store.Save(new BookChange { Weeks = second with { Purchases = [.. first.Purchases.Take(1), .. second.Purchases.Skip(1)] } });
+                    store.Save(new BookChange { Weeks = second });
+                }
+
+                using BookStore again = BookStore.Open(scratch.Data);
+                Assert.Equal(Structure.Of(second.Fitting(Samples.Household)), Structure.Of(again.Load()!.Weeks));
+            },
+            iter: 10,
+            threads: 1);
+
+    [Fact]
     public void Household_AsBytesAndBack_IsTheSame() => GenHousehold.Any.Sample(
         household => Same(household, HouseholdDocument.To(Stored(HouseholdDocument.From(household, "household")))), iter: 100);
 

@@ -1,5 +1,6 @@
 using LiteDB;
 using Payday.Core.Households;
+using Payday.Core.Weeks;
 using Payday.Store.Tests.HouseholdFiles;
 
 namespace Payday.Store.Tests.Books;
@@ -21,6 +22,30 @@ public sealed class BookSchemaTests
         Assert.Equal(Samples.Income(3) with { Number = 8 }, book.Ledger.Movements[^1]);
         Assert.Equal(Structure.Of(StoreOfVersion1.Closed), Structure.Of(Assert.Single(book.Closed)));
         Assert.Equal(Structure.Of(StoreOfVersion1.Draft), Structure.Of(book.Draft));
+        Assert.True(book.Weeks.IsEmpty);
+    }
+
+    [Fact]
+    public void Open_StoreOfVersion1_CarriesItForward()
+    {
+        using var scratch = new ScratchFolder();
+        StoreOfVersion1.CopyTo(scratch.Data);
+        string before;
+        using (BookStore store = BookStore.Open(scratch.Data))
+        {
+            before = Samples.Text(store.Load());
+        }
+
+        RawDatabase.Edit(scratch.Data, database => Assert.Equal(
+            BookStore.SchemaVersion, database.GetCollection("meta").FindAll().Single()["version"].AsInt32));
+        using BookStore again = BookStore.Open(scratch.Data);
+        Assert.Equal(before, Samples.Text(again.Load()));
+
+        // And goes on from there.
+        Book book = again.Load()!;
+        Book spent = CardPurchases.Enter(book, new PurchaseEntry(Samples.Payday.PlusDays(2), null, Samples.Cents(1), "stamp")).Value!;
+        again.Save(BookChange.Between(book, spent));
+        Assert.Equal(Samples.Text(spent), Samples.Text(again.Load()));
     }
 
     [Fact]

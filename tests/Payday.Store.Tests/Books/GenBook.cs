@@ -10,7 +10,7 @@ using Payday.Core.Routines;
 namespace Payday.Store.Tests.Books;
 
 /// <summary>Generates what a store may be given, with every field filled or left.</summary>
-internal static class GenBook
+internal static partial class GenBook
 {
     // Ids are plain, but a one-off's name is whatever a person types, and it becomes an id in the ledger.
     public static readonly Gen<string> Names = Gen.OneOf(
@@ -39,6 +39,7 @@ internal static class GenBook
         Names.Select(Job.SetAside),
         Names.Select(Job.Pot),
         Names.Select(Job.KeptBack),
+        Names.Select(Job.Wallet),
         Names.Select(Job.OwedBack));
 
     private static readonly Gen<LedgerEnd> Sources = Gen.OneOf<LedgerEnd>(
@@ -58,26 +59,6 @@ internal static class GenBook
         from reverses in Gen.Select(Gen.Long[1, long.MaxValue], Gen.Bool)
         select new Movement(0, dates.Item1, ends.Item1, ends.Item2, amount, reason, dates.Item2, reverses.Item2 ? reverses.Item1 : null);
 
-    /// <summary>Closed paydays whose movements are the first of the ledger.</summary>
-    public static Gen<ClosedPayday> Closed { get; } =
-        from first in Dates
-        from days in Gen.Int[0, 60]
-        from movements in Gen.Long[0, 3]
-        from dues in Gen.Select(DueKeys, Amounts, Gen.Bool).Array[0, 4]
-        from parts in Gen.Select(Names, SomeDates, Notes).Array[0, 4]
-        from kept in Named
-        from notes in Gen.Select(Notes, Notes, Notes)
-        select new ClosedPayday(
-            new PayPeriod(first, first.PlusDays(days)),
-            1,
-            movements,
-            [.. dues.Select(due => new ClosedDue(due.Item1, due.Item2, due.Item3))],
-            [.. parts.Select(part => new ClosedPart(part.Item1, part.Item2, part.Item3))],
-            kept,
-            notes.Item1,
-            notes.Item2,
-            notes.Item3);
-
     /// <summary>Drafts with every field.</summary>
     public static Gen<RoutineDraft> Draft { get; } =
         from payday in Dates
@@ -88,13 +69,16 @@ internal static class GenBook
         from placed in Gen.Select(Gen.Enum<PlacementTarget>(), Names, Amounts).Array[0, 4]
         from isPlaced in Gen.Bool
         from chosen in Gen.Select(Names, SomeDates, Notes).Array[0, 4]
-        from ways in Gen.Select(Gen.Bool, Gen.Bool)
+        from ways in Gen.Select(Gen.Bool, Gen.Bool, Gen.Bool)
+        from ticked in Names.Array[0, 3]
         select new RoutineDraft(payday)
         {
             Notes = chosen.DistinctBy(part => (part.Item1, part.Item2))
                 .ToImmutableSortedDictionary(part => new PartKey(part.Item1, part.Item2), part => part.Item3),
+            PaidDebts = ticked.ToImmutableSortedSet(StringComparer.Ordinal),
             LeavesNotesAtHome = ways.Item1,
             AsksATeller = ways.Item2,
+            UsesOwedBack = ways.Item3,
             Step = step,
             Incomes = named.Item1,
             OneOffs = named.Item2,
@@ -104,6 +88,28 @@ internal static class GenBook
             SetAsides = mode.Item2 ? mode.Item1 : null,
             Placements = isPlaced ? [.. placed.Select(place => new Placement(place.Item1, place.Item2, place.Item3))] : null,
         };
+
+    /// <summary>Closed paydays whose movements are the first of the ledger.</summary>
+    public static Gen<ClosedPayday> Closed { get; } =
+        from first in Dates
+        from days in Gen.Int[0, 60]
+        from movements in Gen.Long[0, 3]
+        from dues in Gen.Select(DueKeys, Amounts, Gen.Bool).Array[0, 4]
+        from parts in Gen.Select(Names, SomeDates, Notes).Array[0, 4]
+        from kept in Named
+        from notes in Gen.Select(Notes, Notes, Notes)
+        from draft in Draft
+        select new ClosedPayday(
+            new PayPeriod(first, first.PlusDays(days)),
+            1,
+            movements,
+            [.. dues.Select(due => new ClosedDue(due.Item1, due.Item2, due.Item3))],
+            [.. parts.Select(part => new ClosedPart(part.Item1, part.Item2, part.Item3))],
+            kept,
+            notes.Item1,
+            notes.Item2,
+            notes.Item3,
+            draft);
 
     // Each of three ways for each of two fields.
     private static DueDecision Decision(Money actual, int way) =>

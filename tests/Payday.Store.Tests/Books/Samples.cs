@@ -37,7 +37,7 @@ internal static class Samples
     public static ImmutableArray<Movement> Incomes(int count) => [.. Enumerable.Range(1, count).Select(cents => Income(cents))];
 
     public static ClosedPayday Closed(LocalDate payday, long first, long last) => new(
-        new PayPeriod(payday, payday.PlusDays(13)), first, last, [], [], Empty<string, Money>(), Empty<long, int>(), Empty<long, int>(), Empty<long, int>());
+        new PayPeriod(payday, payday.PlusDays(13)), first, last, [], [], Empty<string, Money>(), Empty<long, int>(), Empty<long, int>(), Empty<long, int>(), new RoutineDraft(payday));
 
     /// <summary>A store that has begun.</summary>
     public static BookStore Begun(StoreFolder folder)
@@ -53,7 +53,8 @@ internal static class Samples
         HouseholdFile.Write(book.Household),
         Structure.Of(book.Ledger.Movements),
         Structure.Of(book.Closed),
-        Structure.Of(book.Draft));
+        Structure.Of(book.Draft),
+        Structure.Of(book.Weeks));
 
     private static ImmutableSortedDictionary<TKey, TValue> Empty<TKey, TValue>()
         where TKey : notnull => ImmutableSortedDictionary<TKey, TValue>.Empty;

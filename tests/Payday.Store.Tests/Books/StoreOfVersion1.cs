@@ -21,7 +21,8 @@ internal static class StoreOfVersion1
         Amounts(("food", 1_25)),
         Notes((100_00, 1), (20_00, 3)),
         Notes((20_00, 2)),
-        Notes((5_00, 9)));
+        Notes((5_00, 9)),
+        new RoutineDraft(Samples.Payday));
 
     /// <summary>The draft in it, with every field.</summary>
     public static RoutineDraft Draft { get; } = new(new LocalDate(2026, 3, 20))

@@ -8,6 +8,7 @@ using Payday.Core.Cash;
 using Payday.Core.Debts;
 using Payday.Core.Households;
 using Payday.Core.Pots;
+using Payday.Core.Weeks;
 
 namespace Payday.Store.Tests.HouseholdFiles;
 
@@ -96,7 +97,8 @@ internal static class GenHousehold
         from held in Gen.Enum<Held>()
         from floor in Amounts(currency)
         from wishes in held == Held.InCash ? Wishes(currency, cash, job) : Gen.Const(NoteWishes.None)
-        select new Pot("", "", held, 0, floor, job, wishes);
+        from toBuffer in Gen.Bool
+        select new Pot("", "", held, 0, floor, job, wishes) { MovesOnTo = toBuffer && held == Held.InCash ? MoveTarget.Buffer : null };
 
     private static Gen<PotJob> Jobs(Currency currency) => Gen.OneOf<PotJob>(
         Gen.Select(Amounts(currency), Gen.Enum<FillPer>()).Select((amount, per) => (PotJob)new PotJob.Spending(amount, per)),

@@ -19,8 +19,8 @@ public class ImportExportTests
     }
 
     [Theory]
-    [InlineData("\"start\": \"2026-03-05\"", "\"start\": \"2026-03-04\"", "The household started on 2026-03-05, and paydays have been closed since; leave \"start\" as it is.")]
-    [InlineData("\"account\": \"3318.37\"", "\"account\": \"3318.38\"", "Opening balances are part of the ledger once a payday is closed; leave them as they were.")]
+    [InlineData("\"start\": \"2026-03-05\"", "\"start\": \"2026-03-04\"", "The household started on 2026-03-05 and has a history since; leave \"start\" as it is.")]
+    [InlineData("\"account\": \"3318.37\"", "\"account\": \"3318.38\"", "Opening balances are part of the ledger once a payday is closed or a pot counted; leave them as they were.")]
     public void Import_AgainstHistory_RefusesAndChangesNothing(string written, string instead, string reason)
     {
         using TestShell shell = TestShell.WithDemo();

@@ -98,6 +98,9 @@ internal sealed class DemoTerminal : IDisposable
         "help" => [.. Way("pots"), new Key('?')],
         "calendar" => [new Key('c')],
         "ledger" => [new Key('l')],
+        "ledger-filter" => [new Key('l'), new Key('f')],
+        "undo" => [.. Closed, new Key('l'), .. Enumerable.Repeat(Key.CursorDown, 35), new Key('u')],
+        "reopen" => [.. Closed, new Key('l'), new Key('o')],
         "leave" => [Key.Esc],
         _ => throw new ArgumentOutOfRangeException(nameof(name), name, "no such screen"),
     };
@@ -110,6 +113,8 @@ internal sealed class DemoTerminal : IDisposable
         store.Dispose();
         folder.Dispose();
     }
+
+    private static IEnumerable<Key> Closed => [.. Way("close"), Key.Enter];
 
     private static IEnumerable<Key> Steps(int count) => Enumerable.Repeat(Key.CursorRight, count);
 }

@@ -6,17 +6,23 @@ namespace Payday.Tests.Screens;
 public class ScreenGoldenTests
 {
     public static TheoryData<string> Names =>
-        ["home", "income", "bills", "debts", "pots", "surplus", "withdrawal", "slip", "close", "papers", "help", "calendar", "ledger", "leave"];
-
-    public static TheoryData<string, int, int> Sizes => new() { { "home", 60, 20 }, { "home", 120, 40 }, { "pots", 60, 20 }, { "pots", 120, 40 } };
+        ["home", "income", "bills", "debts", "pots", "surplus", "withdrawal", "slip", "close", "papers", "help", "calendar", "ledger", "ledger-filter", "undo", "reopen", "leave"];
 
     [Theory]
     [MemberData(nameof(Names))]
     public void Screen_At80By24_IsAsRecorded(string name) => Check(name, 80, 24);
 
     [Theory]
-    [MemberData(nameof(Sizes))]
-    public void Screen_AtAnotherSize_IsAsRecorded(string name, int width, int height) => Check(name, width, height);
+    [MemberData(nameof(Names))]
+    public void Screen_At60By20_IsAsRecorded(string name) => Check(name, 60, 20);
+
+    [Theory]
+    [InlineData("home")]
+    [InlineData("bills")]
+    [InlineData("pots")]
+    [InlineData("withdrawal")]
+    [InlineData("ledger")]
+    public void Screen_At120By40_IsAsRecorded(string name) => Check(name, 120, 40);
 
     [Fact]
     public void Pots_WithoutColour_ShowByWeightAlone()

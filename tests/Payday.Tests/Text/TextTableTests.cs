@@ -51,6 +51,25 @@ public class TextTableTests
     }
 
     [Fact]
+    public void Lay_TwoThatShrink_CutsTheWiderFirst()
+    {
+        var table = new TextTable([new("") { Shrinks = true, MinWidth = 3 }, new("") { Shrinks = true, MinWidth = 3 }], [["Eating out", "Fares"]]);
+        Assert.Equal(["Eati…  Fares"], table.Lay(12).All);
+        Assert.Equal(["Ea…  Fa…"], table.Lay(2).All);
+    }
+
+    [Fact]
+    public void Lay_StillTooNarrow_LeavesOutColumnsThatMayGo()
+    {
+        var table = new TextTable(
+            [new("Debt"), new("rate") { Drops = 1 }, new("interest") { Drops = 2 }, new("pay")], [["Loan", "6 %", "1.00", "80.00"]]);
+        Assert.Equal(["Debt  rate  interest  pay", "---------------------------", "Loan  6 %   1.00      80.00"], table.Lay(30).All);
+        Assert.Equal("Loan  6 %   80.00", table.Lay(20).Rows[0]);
+        Assert.Equal("Loan  80.00", table.Lay(12).Rows[0]);
+        Assert.Equal(11, table.NarrowestWidth);
+    }
+
+    [Fact]
     public void Lay_WithAColumnThatGrows_TakesTheWholeWidth()
     {
         var table = new TextTable([new("Pot") { Grows = true }, new("Amount", Align.Right)], [["Car", "1.00"]]);

@@ -13,6 +13,12 @@ internal sealed record TextFrame(ImmutableArray<FrameLine> Lines)
     /// <summary>The smallest terminal in which anything is shown.</summary>
     public static Size Smallest { get; } = new(60, 20);
 
+    /// <summary>The widest frame: beyond it figures that belong together would stand too far apart to be read in one look.</summary>
+    public static int Widest => 132;
+
+    /// <summary>The frame with blanks on its right side, as wide as a terminal.</summary>
+    public TextFrame Fill(int width) => new([.. Lines.Select(line => line.Fit(width))]);
+
     /// <summary>
     /// Lays parts out from top to bottom: the head, the body filled up with empty lines, and the foot at the bottom.
     /// </summary>

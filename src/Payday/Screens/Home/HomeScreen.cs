@@ -12,6 +12,7 @@ using Payday.Screens.Frames;
 using Payday.Screens.Routines;
 using Payday.Screens.Setup;
 using Payday.Screens.Shell;
+using Payday.Screens.Weeks;
 using Payday.Text;
 using Terminal.Gui.Input;
 
@@ -30,6 +31,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     [
         ("Set aside", "money held in the account for a bill's next due dates."),
         ("Buffer", "account money deliberately left without another job."),
+        ("Owed back", "cash that a pot owes the account after a card purchase; below zero in the account, because the account has paid already."),
         ("Kept back", "the part of a fill that no note can make; it stays in the account and joins the pot's next fill."),
     ];
 
@@ -40,10 +42,15 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     protected override IReadOnlyList<Binding> Keys =>
     [
         new(Key.Enter, "Enter", "payday", "The routine of the next payday; one that was begun goes on where it was left.", ToRoutine),
-        new(new Key('c'), "c", "calendar", "Paydays, fill days and dues of the next months.", () => new Way.To(new CalendarScreen(session))),
+        new(new Key('w'), "w", "count", "The week-end count: what is left of the cash pots.", () => new Way.To(new CountScreen(session))),
+        new(new Key('b'), "b", "card", "Card purchases: enter, change, undo.", () => new Way.To(new PurchasesScreen(session))),
+        new(new Key('f'), "f", "", "Fill the wallet for the week.", () => new Way.To(new FillsScreen(session))),
+        new(new Key('r'), "r", "", "Take cash that is owed back to the bank.", () => new Way.To(new ReturnScreen(session))),
+        new(new Key('p'), "p", "", "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.To(Histories())),
+        new(new Key('c'), "c", "", "Paydays, fill days and dues of the next months.", () => new Way.To(new CalendarScreen(session))),
+        new(new Key('l'), "l", "", "Every movement of money.", () => new Way.To(new LedgerScreen(session))),
+        new(new Key('s'), "s", "", "The papers of the last closed payday.", ToSlip),
         new(new Key('h'), "h", "household", "Settings, income sources, bills, debts and pots.", () => new Way.To(new SetupScreen(new BookWork(session)))),
-        new(new Key('l'), "l", "ledger", "Every movement of money.", () => new Way.To(new LedgerScreen(session))),
-        new(new Key('s'), "s", "slip", "The papers of the last closed payday.", ToSlip),
     ];
 
     /// <inheritdoc/>
@@ -82,7 +89,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
 
     private IEnumerable<FrameLine> Hands(int width)
     {
-        foreach (string hand in OverviewHands.Of(session.Book).SelectMany(hand => TextWrap.Lines("! " + hand, width - 2)))
+        foreach (string hand in OverviewHands.Of(session.Book).Concat(WeekHands.Of(session.Book, session.Today)).SelectMany(hand => TextWrap.Lines("! " + hand, width - 2)))
         {
             yield return FrameLine.Of(" " + hand, Ink.Hand);
         }
@@ -101,16 +108,18 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
             [
                 Row("Set aside for bills", kind => kind == JobKind.SetAside),
                 Row("In pots", kind => kind == JobKind.Pot),
+                .. balances.JobsIn(Place.Cash).Any(job => job.Job.Kind == JobKind.Wallet) ? [Row("In the wallet", kind => kind == JobKind.Wallet)] : Array.Empty<ImmutableArray<string>>(),
                 Row("Kept back for pots", kind => kind == JobKind.KeptBack),
                 Row("Buffer", kind => kind == JobKind.Buffer),
-                Row("Left to place", kind => kind is JobKind.LeftToPlace or JobKind.OwedBack),
+                .. balances.All.Any(end => end.Key is LedgerEnd.Held { Job.Kind: JobKind.OwedBack }) ? [Row("Owed back", kind => kind == JobKind.OwedBack)] : Array.Empty<ImmutableArray<string>>(),
+                Row("Left to place", kind => kind == JobKind.LeftToPlace),
             ],
-            [["Together, as counted", balances.In(Place.Account).ToString(session.Style), balances.In(Place.Cash).ToString(session.Style)]]);
+            [["Together", balances.In(Place.Account).ToString(session.Style), balances.In(Place.Cash).ToString(session.Style)]]);
     }
 
     private IEnumerable<FrameLine> Pots(int width) => Lines(
         width,
-        [Report.Names("Pot"), new("held"), Report.Amounts("has"), new(""), new("towards")],
+        [Report.Names("Pot"), new("held"), Report.Amounts("has"), new(""), Report.Amounts("towards")],
         session.Book.Household.Pots.Select(pot =>
         {
             Money has = PotsReport.HasNow(session.Book.Ledger.Balances, pot);
@@ -146,6 +155,12 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         int filled = (int)Int128.Clamp((Int128)has.MinorUnits * BarWidth / target.MinorUnits, 0, BarWidth);
         return "[" + new string('#', filled) + new string('.', BarWidth - filled) + "]";
     }
+
+    private PickScreen<Pot> Histories() => new(
+        "History of which pot",
+        [.. session.Book.Household.Pots.Select(pot => new PickItem<Pot>(pot, pot.Name, PotsReport.Place(pot)))],
+        null,
+        pot => new Way.To(new HistoryScreen(session, pot)));
 
     private Way ToRoutine()
     {

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Payday.Core.Amounts;
+using Payday.Core.Calendar;
 using Payday.Core.Ledgers;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -9,39 +11,56 @@ using Terminal.Gui.Input;
 
 namespace Payday.Screens.Home;
 
-/// <summary>Every movement of money, the newest first, of one name or of all.</summary>
-internal sealed class LedgerScreen(BookSession session) : PageScreen
+/// <summary>Every movement of money, the newest first: all, or those about one thing or of some days.</summary>
+internal sealed class LedgerScreen(BookSession session) : CursorScreen
 {
-    private string filter = "";
+    private MovementFilter filter = new();
 
     /// <inheritdoc/>
-    public override string Title => filter.Length == 0 ? "Ledger" : $"Ledger: {filter}";
+    public override string Title => filter.Subject is { } subject ? "Ledger: " + SubjectText.Of(session.Book.Household, subject) : "Ledger";
 
     /// <inheritdoc/>
-    protected override string Aside => "newest first";
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+    [
+        ("Movement", "an amount that goes from one place and job to another. It is never changed; a mistake is undone by its reverse."),
+        ("Left to place", "money that waits for a job; the next payday carries it over."),
+    ];
+
+    /// <inheritdoc/>
+    protected override string Aside => filter.Dates is { } dates
+        ? dates.First == dates.Last ? DateText.Long(dates.First) : $"{DateText.Long(dates.First)} to {DateText.Long(dates.Last)}"
+        : "newest first";
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
-        new(new Key('f'), "f", "filter", "Only movements that name a pot, bill, debt, date or reason; empty for all.", () =>
-            new Way.Edit(new CellEdit("Only movements with", filter, text =>
-            {
-                filter = CleanText.OneLine(text).Trim();
-                return null;
-            }))),
+        new(new Key('f'), "f", "filter", "Only movements about one source, bill, debt or pot.", () => new Way.To(Subjects())),
+        new(new Key('d'), "d", "dates", "Only movements of a day, a month or some days; empty for all.", () => new Way.Edit(new CellEdit("Day, month, or one to another", "", Between))),
+        .. Here is null ? Array.Empty<Binding>() : [new Binding(new Key('u'), "u", "undo", "Undo this movement by its reverse, with a reason.", Undo)],
+        ReopenScreen.Opens(session),
     ];
 
     /// <inheritdoc/>
-    protected override IEnumerable<FrameLine> Lines(int width)
+    protected override int Count => Shown.Length;
+
+    /// <inheritdoc/>
+    protected override string Empty => filter == new MovementFilter() ? "Nothing has moved yet." : "No movement is like that; f and d change what is shown.";
+
+    /// <inheritdoc/>
+    protected override string Detail => Here is { } movement ? MovementText.Sentence(session.Book, movement) : "";
+
+    private ImmutableArray<Movement> Shown => [.. session.Book.Ledger.Movements.Reverse().Where(filter.Takes)];
+
+    private Movement? Here => Shown is { IsEmpty: false } shown ? shown[Math.Clamp(Cursor, 0, shown.Length - 1)] : null;
+
+    /// <inheritdoc/>
+    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
     {
-        ImmutableArray<ImmutableArray<string>> rows = [.. session.Book.Ledger.Movements.Reverse().Select(Cells)
-            .Where(cells => cells.Any(cell => cell.Contains(filter, StringComparison.OrdinalIgnoreCase)))];
-        return rows.IsEmpty
-            ? [FrameLine.Of(filter.Length == 0 ? " Nothing has moved yet." : " No movement has that; f changes the filter.")]
-            : new TextTable(
-                [new("", Align.Right), new("date"), new("from"), new("to") { Shrinks = true, MinWidth = 14 }, Report.Amounts("amount")],
-                rows,
-                decimalMark: session.Style.DecimalMark).Lay(width - 2).All.Select(line => FrameLine.Of(" " + line));
+        TextTableLines lines = new TextTable(
+            [new("", Align.Right), new("date"), new("from") { Shrinks = true, MinWidth = 12 }, new("to") { Shrinks = true, MinWidth = 12 }, Report.Amounts("amount")],
+            [.. Shown.Select(Cells)],
+            decimalMark: session.Style.DecimalMark).Lay(width);
+        return (lines.Header, lines.Rows);
     }
 
     private ImmutableArray<string> Cells(Movement movement) =>
@@ -52,4 +71,36 @@ internal sealed class LedgerScreen(BookSession session) : PageScreen
         EndText.Of(session.Book.Household, movement.To),
         movement.Amount.ToString(session.Style),
     ];
+
+    private PickScreen<LedgerSubject?> Subjects() => new(
+        "Show movements about",
+        [
+            new PickItem<LedgerSubject?>(null, "Everything", ""),
+            .. SubjectText.All(session.Book.Household).Select(subject =>
+                new PickItem<LedgerSubject?>(subject, SubjectText.Of(session.Book.Household, subject), SubjectText.List(subject.Kind))),
+        ],
+        filter.Subject,
+        Only);
+
+    private Way Only(LedgerSubject? subject)
+    {
+        filter = filter with { Subject = subject };
+        Cursor = 0;
+        return Way.Back;
+    }
+
+    private string? Between(string text)
+    {
+        Read<DateSpan> dates = text.Trim().Length == 0 ? default : DateSpan.Parse(text);
+        if (!dates.Ok)
+        {
+            return dates.Fault;
+        }
+
+        filter = filter with { Dates = text.Trim().Length == 0 ? null : dates.Value };
+        Cursor = 0;
+        return null;
+    }
+
+    private Way Undo() => new Way.To(new UndoScreen(session, Here!));
 }

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Frames;
+using Payday.Screens.Shell;
 using Payday.Text;
+using Terminal.Gui.Input;
 
 namespace Payday.Screens.Routines;
 
@@ -11,6 +13,15 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
 {
     /// <inheritdoc/>
     public override RoutineStep Step => RoutineStep.DebtMinimums;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Binding> Keys =>
+    [
+        new(new Key('p'), "p", "proposal", "Pay the minimum on every debt again.", TakeAll),
+    ];
+
+    /// <inheritdoc/>
+    public override string Note => $"{Shown(Plan.Debts.Total)} to pay, {Plan.Debts.Rows.Count(row => row.Paid)} of {Plan.Debts.Rows.Count(row => row.Due is not null)} ticked as paid";
 
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
@@ -24,8 +35,8 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     protected override ImmutableArray<TextColumn> Columns =>
     [
-        Report.Names("Debt"), new("due"), new("rate", Align.Right), Report.Amounts("balance"),
-        Report.Amounts("interest"), Report.Amounts("minimum"), Report.Amounts("pay"), Report.Amounts("then"),
+        Report.Names("Debt"), new("due"), new("rate", Align.Right) { Drops = 1 }, Report.Amounts("balance"),
+        Report.Amounts("interest") with { Drops = 2 }, Report.Amounts("minimum"), Report.Amounts("pay"), Report.Amounts("then"),
     ];
 
     private StepRow Row(DebtRow row) => new(
@@ -40,11 +51,11 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
         Shown(row.NewBalance),
     ])
     {
-        Sign = row.Payment < row.Minimum ? '!' : row.Changed ? '*' : ' ',
-        Ink = row.Payment < row.Minimum ? Ink.Hand : row.Due is null ? Ink.Quiet : Ink.Plain,
+        Sign = row.Payment < row.Minimum ? '!' : row.Paid ? 'v' : row.Changed ? '*' : ' ',
+        Ink = row.Payment < row.Minimum ? Ink.Hand : row.Due is null ? Ink.Quiet : row.Paid ? Ink.Done : Ink.Plain,
         Detail = Detail(row),
         Edit = row.Due is null ? null : Amount($"Pay on {row.Name}", row.Payment, (draft, amount) => draft with { DebtPayments = draft.DebtPayments.SetItem(row.DebtId, amount) }),
-        Tick = row.Due is null ? null : () => Work.Decide(draft => draft with { DebtPayments = draft.DebtPayments.Remove(row.DebtId) }),
+        Tick = row.Due is null ? null : () => Work.Decide(draft => draft with { PaidDebts = row.Paid ? draft.PaidDebts.Remove(row.DebtId) : draft.PaidDebts.Add(row.DebtId) }),
     };
 
     private ImmutableArray<string> Detail(DebtRow row)
@@ -56,6 +67,12 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
 
         string split = $"{row.Name}: {Shown(row.Payment)} pays {Shown(row.Interest)} interest and {Shown(row.Payment - row.Interest)} of the balance.";
         bool never = Plan.Surplus.Without.Never.Contains(row.DebtId);
-        return [split, row.Payment < row.Minimum ? "That is below the minimum." : never ? "At its minimum it never ends. Pay more, or talk to the lender." : ""];
+        return [split, row.Payment < row.Minimum ? "That is below the minimum." : never ? "At its minimum it never ends. Pay more, or talk to the lender." : row.Paid ? "Paid." : "Space ticks it once it is paid."];
+    }
+
+    private Way TakeAll()
+    {
+        Work.Decide(draft => draft with { DebtPayments = draft.DebtPayments.Clear() });
+        return Way.Stay;
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Routines;
+using Payday.Core.Weeks;
 using Payday.Reports;
 using Payday.Screens.Shell;
 using Payday.Text;
@@ -12,6 +13,7 @@ namespace Payday.Screens.Routines;
 internal sealed class IncomeView(RoutineWork work) : StepView(work)
 {
     private const int LongestName = 60;
+    private readonly PerPlan<ImmutableArray<OddPeriod>> odd = new(OddPeriods.Of);
 
     /// <inheritdoc/>
     public override RoutineStep Step => RoutineStep.Income;
@@ -30,7 +32,11 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
     ];
 
     /// <inheritdoc/>
-    public override string Note => Plan.Income.CarriedOver.IsZero ? "" : $"{Shown(Plan.Income.CarriedOver)} carried over from before";
+    public override string Note => string.Join(
+        ' ',
+        odd.Of(Plan).Select(one => one.Sentence)
+            .Prepend(Plan.Income.CarriedOver.IsZero ? "" : $"{Shown(Plan.Income.CarriedOver)} is carried over from before.")
+            .Where(sentence => sentence.Length > 0));
 
     /// <inheritdoc/>
     public override ImmutableArray<StepRow> Rows => [.. Plan.Income.Lines.Select(Row)];

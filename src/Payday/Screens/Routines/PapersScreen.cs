@@ -2,6 +2,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Routines;
 using Payday.Printing;
 using Payday.Screens.Frames;
+using Payday.Screens.Home;
 using Payday.Screens.Shell;
 using Payday.Slips;
 using Payday.Text;
@@ -28,6 +29,7 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
     [
         new(new Key('p'), "p", "print", "Print the slip and the filling sheet on the system's usual printer.", Print),
         new(new Key('d'), "d", "PDF", "Save both as PDF files: name.pdf and name-filling.pdf.", () => new Way.Edit(new CellEdit("Save as", $"payday-{payday.Payday:uuuu-MM-dd}.pdf", Save))),
+        .. payday == session.Book.LastClosed ? [ReopenScreen.Opens(session)] : Array.Empty<Binding>(),
     ];
 
     private Paper Slip => SlipLayout.Lay(BankPapers.Slip(session.Book.Household, payday), SlipWidth);

@@ -66,7 +66,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
             return [$"{row.Pot.Name}: nothing to withdraw."];
         }
 
-        string weeks = string.Join("   ", cash.Weeks.Select(week =>
+        string weeks = string.Join(", ", cash.Weeks.Select(week =>
             (week.Week is { } day ? $"week of {DateText.Short(day)} " : "at once ") + Shown(week.Amount)));
         string wishes = row.Pot.Notes switch
         {
@@ -75,7 +75,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
             { Small: { } small } => $"Notes: at least {Shown(small.AtLeast)} in {Value(small.Note)} or smaller",
             _ => "Notes: any",
         };
-        return [$"{row.Pot.Name}   {weeks}   kept back {Shown(cash.KeptBack)}", wishes];
+        return [$"{row.Pot.Name}: {weeks}, kept back {Shown(cash.KeptBack)}", wishes];
     }
 
     private static string Value(Money note) => NoteText.Value(note.MinorUnits, note.Currency);

@@ -17,6 +17,9 @@ internal sealed class RoutineScreen : Screen
     // The title, the steps, the table's header and the rule under it.
     private const int HeadLines = 4;
 
+    // So many lines below the table are kept for the row under the cursor, so that the table stands still.
+    private const int DetailLines = 2;
+
     private readonly RoutineWork work;
     private readonly ImmutableArray<StepView> views;
     private RoutineStep step;
@@ -24,9 +27,9 @@ internal sealed class RoutineScreen : Screen
     private int first;
     private int room = 1;
 
-    private RoutineScreen(RoutineWork work)
+    private RoutineScreen(BookSession session, RoutinePlan plan)
     {
-        this.work = work;
+        work = new RoutineWork(session, plan, dropped => Message = dropped);
         views =
         [
             new IncomeView(work), new BillsView(work), new DebtsView(work), new PotsView(work),
@@ -51,7 +54,7 @@ internal sealed class RoutineScreen : Screen
         new(Key.CursorDown, "Down", "", "To the row below.", () => Go(1)),
         new(Key.PageUp, "PgUp", "", "A screen up.", () => Go(-room)),
         new(Key.PageDown, "PgDn", "", "A screen down.", () => Go(room)),
-        new(Key.CursorLeft, "Left", "", "To the step before.", () => Turn(-1)),
+        .. step > RoutineStep.Income ? [new Binding(Key.CursorLeft, "Left", "", "To the step before.", () => Turn(-1))] : Array.Empty<Binding>(),
         .. step < RoutineStep.Slip ? [new Binding(Key.CursorRight, "Right", "next step", "To the next step; this one is kept as it is.", () => Turn(1))] : Array.Empty<Binding>(),
         ShellKeys.Help(this),
         new(Key.Esc, "Esc", "home", "Home; everything is kept, and the next time goes on here.", () => Way.Back),
@@ -61,11 +64,12 @@ internal sealed class RoutineScreen : Screen
 
     private StepRow? Row => View.Rows is { IsEmpty: false } rows ? rows[Math.Clamp(cursor, 0, rows.Length - 1)] : null;
 
-    private string TickLabel => step switch { RoutineStep.Bills => "paid", RoutineStep.Surplus => "place here", _ => "proposal" };
+    private string TickLabel => step switch { RoutineStep.Bills or RoutineStep.DebtMinimums => "paid", RoutineStep.Surplus => "place here", _ => "proposal" };
 
     private string TickHelp => step switch
     {
         RoutineStep.Bills => "Mark the bill paid, or not.",
+        RoutineStep.DebtMinimums => "Tick the minimum as paid, or not.",
         RoutineStep.Surplus => "Place all that is left here.",
         _ => "Take the proposal of this row again.",
     };
@@ -73,20 +77,14 @@ internal sealed class RoutineScreen : Screen
     /// <summary>Opens the routine of the next payday, or goes on with the one begun.</summary>
     public static Read<RoutineScreen> Open(BookSession session)
     {
-        RoutineDraft? draft = session.Book.Draft;
-        if (draft is null)
+        Read<RoutineDraft> draft = Routine.Begun(session.Book);
+        if (!draft.Ok)
         {
-            Read<LocalDate> next = Routine.Next(session.Book);
-            if (!next.Ok)
-            {
-                return Read.Refused<RoutineScreen>(next.Fault);
-            }
-
-            draft = new RoutineDraft(next.Value);
+            return Read.Refused<RoutineScreen>(draft.Fault);
         }
 
-        Read<RoutinePlan> plan = Routine.Plan(session.Book, draft);
-        return plan.Ok ? Read.Of(new RoutineScreen(new RoutineWork(session, plan.Value))) : Read.Refused<RoutineScreen>(plan.Fault);
+        Read<RoutinePlan> plan = Routine.Plan(session.Book, draft.Value);
+        return plan.Ok ? Read.Of(new RoutineScreen(session, plan.Value)) : Read.Refused<RoutineScreen>(plan.Fault);
     }
 
     /// <inheritdoc/>
@@ -119,7 +117,7 @@ internal sealed class RoutineScreen : Screen
         yield return FrameLine.Of(
             TextColumns.Ends(
                 $" Payday of {DateText.Long(plan.Period.First)}{extra}",
-                $"covers {DateText.Short(plan.Period.First)} to {DateText.Short(plan.Period.Last)}, {"fill day".ToQuantity(fillDays)} ",
+                $"{(width < TextFrame.Complete.Width ? "" : "covers ")}{DateText.Short(plan.Period.First)} to {DateText.Short(plan.Period.Last)}, {"fill day".ToQuantity(fillDays)} ",
                 width),
             Ink.Strong);
         yield return StepBar.Of(step, plan, width);
@@ -146,10 +144,16 @@ internal sealed class RoutineScreen : Screen
 
     private IEnumerable<FrameLine> Foot(int width)
     {
-        string[] detail = [.. (Row?.Detail ?? []).SelectMany(line => TextColumns.Width(line) < width ? [line] : TextWrap.Lines(line, width - 2)), "", ""];
-        yield return FrameLine.Of(" " + detail[0]);
-        yield return FrameLine.Of(" " + detail[1], Ink.Quiet);
-        yield return FrameLine.Of(" " + View.Note, View.Note.StartsWith('!') ? Ink.Hand : Ink.Quiet);
+        string[] detail = [.. (Row?.Detail ?? []).SelectMany(line => TextWrap.Lines(line, width - 2))];
+        foreach (string line in detail.Concat(Enumerable.Repeat("", Math.Max(0, DetailLines - detail.Length))))
+        {
+            yield return FrameLine.Of(" " + line);
+        }
+
+        foreach (string line in TextWrap.Lines(View.Note, width - 2).DefaultIfEmpty(""))
+        {
+            yield return FrameLine.Of(" " + line, View.Note.StartsWith('!') ? Ink.Hand : Ink.Quiet);
+        }
 
         // A message takes the place of the keys, and of as many lines above as it needs.
         FrameLine[] message = [.. TextWrap.Lines(Message, width - 2).Select(line => FrameLine.Of(" " + line, Ink.Hand))];
@@ -185,7 +189,11 @@ internal sealed class RoutineScreen : Screen
             return Way.Stay;
         }
 
-        Message = work.Decide(draft => draft with { Step = next }) ?? "";
+        if (work.Decide(draft => draft with { Step = next }) is { } fault)
+        {
+            Message = fault;
+        }
+
         step = next;
         cursor = 0;
         first = 0;

@@ -5,7 +5,10 @@ using Payday.Screens.Shell;
 namespace Payday.Screens.Routines;
 
 /// <summary>A routine worked on: each decision is stored as it is made, and the whole recomputed.</summary>
-internal sealed class RoutineWork(BookSession session, RoutinePlan plan)
+/// <param name="session">The book.</param>
+/// <param name="plan">The routine as it stood.</param>
+/// <param name="tell">Tells the person what a decision dropped; empty for nothing.</param>
+internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<string> tell)
 {
     /// <summary>The book.</summary>
     public BookSession Session { get; } = session;
@@ -18,14 +21,15 @@ internal sealed class RoutineWork(BookSession session, RoutinePlan plan)
     public string? Decide(Func<RoutineDraft, RoutineDraft> decide)
     {
         RoutineDraft draft = decide(Plan.Draft);
-        Read<RoutinePlan> next = Routine.Plan(Session.Book, draft);
+        Read<Recomputed> next = Recomputed.After(Plan, draft);
         if (!next.Ok)
         {
             return next.Fault;
         }
 
-        Session.Keep(draft);
-        Plan = next.Value;
+        Session.Keep(next.Value.Plan.Draft);
+        Plan = next.Value.Plan;
+        tell(string.Join(' ', next.Value.Dropped));
         return null;
     }
 }

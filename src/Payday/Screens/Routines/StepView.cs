@@ -10,6 +10,8 @@ namespace Payday.Screens.Routines;
 /// <param name="work">The routine worked on.</param>
 internal abstract class StepView(RoutineWork work)
 {
+    private const int Roomy = 74;
+
     /// <summary>The step.</summary>
     public abstract RoutineStep Step { get; }
 
@@ -40,7 +42,7 @@ internal abstract class StepView(RoutineWork work)
     /// <summary>The table as lines: header first, then a line a row.</summary>
     public (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(ImmutableArray<StepRow> rows, int width)
     {
-        TextTableLines lines = new TextTable(Columns, [.. rows.Select(row => row.Cells)], decimalMark: Style.DecimalMark).Lay(width);
+        TextTableLines lines = new TextTable(Columns, [.. rows.Select(row => row.Cells)], gap: width < Roomy ? 1 : 2, decimalMark: Style.DecimalMark).Lay(width);
         return (lines.Header, lines.Rows);
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -41,7 +42,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
         [
             .. Plan.Book.Household.Debts.Where(debt => !After(debt.Id).IsZero).Select(debt => Target(PlacementTarget.Debt, debt.Id, debt.Name, After(debt.Id), Course(debt.Id))),
             Target(PlacementTarget.Buffer, "", "Buffer", null, "stays in the account, free"),
-            .. Plan.Book.Household.Pots.Select(pot => Target(PlacementTarget.Pot, pot.Id, pot.Name, null, PotsReport.Place(pot))),
+            .. Plan.Book.Household.Pots.Select(pot => Target(PlacementTarget.Pot, pot.Id, pot.Name, null, Full(pot))),
         ];
 
     /// <inheritdoc/>
@@ -61,9 +62,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
 
     private StepRow Target(PlacementTarget target, string id, string name, Money? owed, string then)
     {
-        Money placed = Plan.Surplus.Placements
-            .Where(placement => placement.Target == target && placement.Id == id)
-            .Aggregate(Money.Zero(Plan.LeftToPlace.Currency), (sum, placement) => sum + placement.Amount);
+        Money placed = Placed(target, id);
         return new StepRow([name, owed is { } balance ? Shown(balance) : "", placed.IsZero ? "" : Marked(placed, Plan.Surplus.Changed), then])
         {
             Sign = placed.IsZero ? ' ' : 'v',
@@ -83,6 +82,13 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
         ImmutableArray<Placement> others = [.. Plan.Surplus.Placements.Where(placement => placement.Target != target || placement.Id != id)];
         return draft with { Placements = amount.IsPositive ? others.Add(new Placement(target, id, amount)) : others };
     }
+
+    private string Full(Pot pot) =>
+        Plan.Surplus.Pots.FirstOrDefault(course => course.PotId == pot.Id) is { With: not null } course ? SurplusReport.Course(course, Plan.Period.First) : PotsReport.Place(pot);
+
+    private Money Placed(PlacementTarget target, string id) => Plan.Surplus.Placements
+        .Where(placement => placement.Target == target && placement.Id == id)
+        .Aggregate(Money.Zero(Plan.LeftToPlace.Currency), (sum, placement) => sum + placement.Amount);
 
     private string Course(string debtId) => SurplusReport.Course(Plan.Surplus, debtId);
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Core.Cash;
 using Payday.Core.Routines;
+using Payday.Core.Weeks;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -14,6 +15,7 @@ namespace Payday.Screens.Routines;
 internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
 {
     private const int MostNotes = 10_000;
+    private readonly PerPlan<OwedBackOffer?> offer = new(OwedBackOffer.Of);
     private int column;
 
     /// <inheritdoc/>
@@ -26,6 +28,9 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
         new(Key.Tab.WithShift, "Shift+Tab", "", "To the note value before.", () => Turn(-1)),
         new(new Key('p'), "p", "proposal", "All notes as proposed.", () => Decided(draft => draft with { Notes = draft.Notes.Clear() })),
         new(new Key('n'), "n", "", "Use the loose notes at home, or leave them there.", () => Decided(draft => draft with { LeavesNotesAtHome = !draft.LeavesNotesAtHome })),
+        .. offer.Of(Plan) is null
+            ? Array.Empty<Binding>()
+            : [new Binding(new Key('b'), "b", "owed back", "Use the notes that pots owe back for the withdrawal, or take them to the bank.", () => Decided(draft => draft with { UsesOwedBack = !draft.UsesOwedBack }))],
         .. Plan.Book.Household.Settings.Bank is CashSource.Machine
             ? [new Binding(new Key('m'), "m", "", "From the machine, or from a teller this time.", () => Decided(draft => draft with { AsksATeller = !draft.AsksATeller }))]
             : Array.Empty<Binding>(),
@@ -46,8 +51,9 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
         {
             NotePlan plan = Plan.Withdrawal.Plan;
             string reused = plan.ReusedTotal.IsZero ? "" : $", {Shown(plan.ReusedTotal)} reused ({NoteText.Listed(plan.Reused, plan.Currency)})";
+            string ways = offer.Of(Plan) is { } both ? $" {OfferText(both)}" : "";
             string fault = plan.Faults.IsEmpty ? "" : "! " + plan.Faults[0].Sentence(Style) + " ";
-            return fault.Length > 0 ? fault : $"{Shown(plan.WithdrawTotal)} withdrawn{reused}, {Shown(Plan.Withdrawal.KeptBack)} kept back; {plan.NoteCount} notes";
+            return fault.Length > 0 ? fault : $"{Shown(plan.WithdrawTotal)} withdrawn{reused}, {Shown(Plan.Withdrawal.KeptBack)} kept back; {plan.NoteCount} notes.{ways}";
         }
     }
 
@@ -57,10 +63,17 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     protected override ImmutableArray<TextColumn> Columns =>
     [
-        Report.Names("Pot"), new("week of"), Report.Amounts("share"),
+        Report.Names("Pot"), new("week of"), Report.Amounts("share") with { Drops = 1 },
         .. Values.Select((note, i) => new TextColumn((i == Column ? ">" : "") + NoteText.Value(note, Plan.Withdrawal.Plan.Currency), Align.Right) { MinWidth = 4 }),
         Report.Amounts("open"),
     ];
+
+    private string OfferText(OwedBackOffer both)
+    {
+        (BankTrip now, BankTrip other) = Plan.Draft.UsesOwedBack ? (both.Together, both.Apart) : (both.Apart, both.Together);
+        return $"Owed-back notes {(Plan.Draft.UsesOwedBack ? "are used" : "go to the bank")}: {now.NotesCarried} notes carried, {Shown(now.Withdrawn)} withdrawn; "
+            + $"b the other way: {other.NotesCarried}, {Shown(other.Withdrawn)}.";
+    }
 
     private ImmutableArray<long> Values => [.. Plan.Book.Household.Settings.Cash.Notes.Select(note => note.MinorUnits).Union(Plan.Withdrawal.OnHand.Keys).OrderDescending()];
 

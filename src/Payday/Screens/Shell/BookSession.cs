@@ -42,7 +42,29 @@ internal sealed class BookSession(BookStore store, Book book, NodaTime.LocalDate
     /// <summary>Stores a closed payday.</summary>
     public void Close(Closing closing)
     {
-        store.Save(new BookChange { Movements = closing.Movements, Closed = closing.Closed, DropsDraft = true });
+        store.Save(BookChange.Of(closing));
         Book = closing.Book;
+    }
+
+    /// <summary>Takes the last closed payday up again.</summary>
+    public void Reopen(Reopening reopening)
+    {
+        store.Save(BookChange.Of(reopening));
+        Book = reopening.Book;
+    }
+
+    /// <summary>Stores what happened between paydays.</summary>
+    /// <param name="after">The book with it; see <see cref="BookChange.Between"/>.</param>
+    public void Take(Book after)
+    {
+        store.Save(BookChange.Between(Book, after));
+        Book = after;
+    }
+
+    /// <summary>Undoes a movement.</summary>
+    public void Undo(Undoing undoing)
+    {
+        store.Save(BookChange.Of(undoing));
+        Book = undoing.Book;
     }
 }

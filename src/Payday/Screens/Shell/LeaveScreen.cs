@@ -1,5 +1,6 @@
 using System.Drawing;
 using Payday.Screens.Frames;
+using Payday.Text;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Shell;
@@ -21,6 +22,6 @@ internal sealed class LeaveScreen : Screen
     public override TextFrame Draw(Size size) => TextFrame.Of(
         size,
         [FrameLine.Of(" Leave Payday?", Ink.Strong), FrameLine.Empty],
-        [FrameLine.Of(" Everything entered is kept. The next start goes on where you are.")],
+        TextWrap.Lines("Everything entered is kept. The next start goes on where you are.", size.Width - 2).Select(line => FrameLine.Of(" " + line)),
         [KeyBar.Of(Bindings, size.Width)]);
 }

@@ -21,6 +21,9 @@ internal abstract class Screen
     /// <summary>The screen as text.</summary>
     public abstract TextFrame Draw(Size size);
 
+    /// <summary>Takes pasted text, of several lines or one; false where nothing here takes any.</summary>
+    public virtual bool Pasted(string text) => false;
+
     /// <summary>What typing a character that is no key of the screen does: null for nothing.</summary>
     public virtual CellEdit? Typing(string text) => null;
 }

@@ -21,7 +21,7 @@ internal sealed class ShellView : Runnable
     private const int MostFaultLines = 3;
     private static readonly Key ToBackground = Key.Z.WithCtrl;
 
-    private readonly Stack<Screen> screens = new();
+    private readonly ScreenStack screens;
     private readonly FrameCanvas canvas;
     private readonly CellField field;
 
@@ -29,13 +29,13 @@ internal sealed class ShellView : Runnable
     {
         canvas = new FrameCanvas(this, look);
         field = new CellField(look);
-        screens.Push(first);
+        screens = new ScreenStack(first);
         field.KeyDown += OnFieldKey;
         Add(field);
     }
 
     /// <summary>The screen on top.</summary>
-    public Screen Top => screens.Peek();
+    public Screen Top => screens.Top;
 
     private bool HasRoom => Viewport.Width >= TextFrame.Smallest.Width && Viewport.Height >= TextFrame.Smallest.Height;
 
@@ -101,6 +101,25 @@ internal sealed class ShellView : Runnable
         return true;
     }
 
+    /// <inheritdoc/>
+    protected override bool OnPaste(string text)
+    {
+        if (field.Cell is not null || !HasRoom)
+        {
+            return false;
+        }
+
+        Top.Message = "";
+        bool taken = false;
+        Follow(Guarded(() =>
+        {
+            taken = Top.Pasted(text);
+            return Way.Stay;
+        }));
+        SetNeedsDraw();
+        return taken;
+    }
+
     // Everything the field doesn't use itself ends here while a cell is edited.
     private void OnFieldKey(object? sender, Key key)
     {
@@ -128,15 +147,13 @@ internal sealed class ShellView : Runnable
     {
         CellEdit cell = field.Cell!;
         string? fault = field.Text == cell.Text && leaves ? null : Refused(cell, field.Text);
-        Top.Message = fault ?? "";
-        if (fault is not null && !leaves)
-        {
-            return;
-        }
-
         if (fault is not null)
         {
-            Top.Message = fault + " It was left as it was.";
+            Top.Message = leaves ? fault + " It was left as it was." : fault;
+            if (!leaves)
+            {
+                return;
+            }
         }
 
         field.End();
@@ -145,47 +162,29 @@ internal sealed class ShellView : Runnable
 
     private string? Refused(CellEdit cell, string text)
     {
-        Top.Message = "";
+        // What taking it says, such as what it made stale, stays to be read; what a failing store says is the fault.
+        Screen screen = Top;
+        screen.Message = "";
+        string? fault = null;
+        bool ran = false;
         Guarded(() =>
         {
-            Top.Message = cell.Accept(text) ?? "";
+            fault = cell.Accept(text);
+            ran = true;
             return Way.Stay;
         });
-        return Top.Message.Length > 0 ? Top.Message : null;
+        return ran ? fault : screen.Message;
     }
 
     private void Follow(Way move)
     {
-        switch (move)
+        if (move is Way.Edit start)
         {
-            case Way.To to:
-                screens.Push(to.Screen);
-                break;
-            case Way.Instead instead:
-                screens.Pop();
-                screens.Push(instead.Screen);
-                break;
-            case Way.Afresh afresh:
-                screens.Clear();
-                screens.Push(afresh.Screen);
-                break;
-            case Way.Goes when screens.Count > 1:
-                screens.Pop();
-                break;
-            case Way.Goes or Way.Quits:
-                App?.RequestStop();
-                break;
-            case Way.Home home:
-                while (screens.Count > 1)
-                {
-                    screens.Pop();
-                }
-
-                Top.Message = home.Message;
-                break;
-            case Way.Edit start:
-                field.Begin(start.Cell, replaces: true);
-                break;
+            field.Begin(start.Cell, replaces: true);
+        }
+        else if (!screens.Follow(move))
+        {
+            App?.RequestStop();
         }
     }
 
@@ -215,7 +214,7 @@ internal sealed class ShellView : Runnable
             return TooSmall.Draw(size);
         }
 
-        TextFrame frame = Top.Draw(size);
+        TextFrame frame = Top.Draw(size with { Width = Math.Min(size.Width, TextFrame.Widest) }).Fill(size.Width);
         return field.Cell is null ? frame : WithPrompt(frame, size);
     }
 

@@ -16,11 +16,12 @@ internal sealed class DemoBook : IDisposable
     private readonly ScratchFolder folder = new();
     private readonly BookStore store;
 
-    public DemoBook()
+    /// <param name="today">The date, or null for that of the household's start.</param>
+    public DemoBook(LocalDate? today = null)
     {
         store = BookStore.Open(new StoreFolder(folder.Path));
         Household household = DemoCommand.Household();
-        Session = NewBook.Store(store, household, household.Start);
+        Session = NewBook.Store(store, household, today ?? household.Start);
         Hand = new Hand(new SetupScreen(new BookWork(Session)));
     }
 

@@ -7,12 +7,12 @@ namespace Payday.Tests.Screens.Setup;
 /// <summary>Works the screens the way the shell does, key by key.</summary>
 internal sealed class Hand
 {
-    private readonly Stack<Screen> screens = new();
+    private readonly ScreenStack screens;
     private CellEdit? edit;
 
-    public Hand(Screen first) => screens.Push(first);
+    public Hand(Screen first) => screens = new ScreenStack(first);
 
-    public Screen Top => screens.Peek();
+    public Screen Top => screens.Top;
 
     /// <summary>What the screen said last.</summary>
     public string Message => Top.Message;
@@ -86,25 +86,13 @@ internal sealed class Hand
 
     private void Follow(Way way)
     {
-        switch (way)
+        if (way is Way.Edit start)
         {
-            case Way.To to:
-                screens.Push(to.Screen);
-                break;
-            case Way.Instead instead:
-                screens.Pop();
-                screens.Push(instead.Screen);
-                break;
-            case Way.Afresh afresh:
-                screens.Clear();
-                screens.Push(afresh.Screen);
-                break;
-            case Way.Goes:
-                screens.Pop();
-                break;
-            case Way.Edit start:
-                edit = start.Cell;
-                break;
+            edit = start.Cell;
+        }
+        else
+        {
+            screens.Follow(way);
         }
     }
 }

@@ -35,7 +35,22 @@ internal static class PotFields
         {
             Applies = pot => InCash(pot) && pot["small"]?["note"] is not null,
         },
+        new SetupField("Left over", FieldPath.Of("leftOver"), new ChoiceType(LeftOver), "What the week-end count proposes for what is left: it stays in the pot, or moves on.") { Applies = InCash }.Optional(),
     ];
+
+    private static ImmutableArray<Choice> LeftOver(SetupWork work) =>
+    [
+        new("stays", null),
+        new("to the buffer", JsonValue.Create("buffer")),
+        .. work.Items("debts").Select(debt => Target("debt", debt)),
+        .. work.Items("pots").Select(pot => Target("pot", pot)),
+    ];
+
+    private static Choice Target(string list, JsonObject item)
+    {
+        string name = item["name"]?.ToString() ?? "";
+        return new("to " + name, new JsonObject { [list] = item["id"]?.ToString() ?? name });
+    }
 
     private static Func<JsonObject, bool> Is(string kind) => pot => pot["kind"]?.ToString() == kind;
 

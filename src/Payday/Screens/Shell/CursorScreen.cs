@@ -1,11 +1,10 @@
 using System.Collections.Immutable;
 using System.Drawing;
 using Payday.Screens.Frames;
-using Payday.Screens.Shell;
 using Payday.Text;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Setup;
+namespace Payday.Screens.Shell;
 
 /// <summary>A screen of rows with a cursor, and below them what the row under the cursor is about.</summary>
 internal abstract class CursorScreen : Screen
@@ -69,7 +68,7 @@ internal abstract class CursorScreen : Screen
         [
             FrameLine.Of(TextColumns.Ends(" " + CleanText.OneLine(Title), Aside + " ", width), Ink.Strong),
             .. Under(width),
-            .. header.Select(line => FrameLine.Of(" " + line, Ink.Strong)),
+            .. header.Take(1).Select(line => FrameLine.Of(" " + line, Ink.Strong)),
             FrameLine.Of(new string('-', width), Ink.Quiet),
         ];
         FrameLine[] foot = [.. Foot(width)];

@@ -1,0 +1,36 @@
+using Payday.Core.Amounts;
+using Payday.Core.Ledgers;
+
+namespace Payday.Core.Pots;
+
+/// <summary>What a pot has, over all the ends of the ledger that hold money for it.</summary>
+public static class PotMoney
+{
+    /// <summary>In its place, and kept back for its next fill.</summary>
+    public static Money HasNow(Balances balances, string potId)
+    {
+        ArgumentNullException.ThrowIfNull(balances);
+        return InItsPlace(balances, potId) + balances[LedgerEnd.InAccount(Job.KeptBack(potId))];
+    }
+
+    /// <summary>In the account for an account pot; at home and in the wallet for a cash pot.</summary>
+    public static Money InItsPlace(Balances balances, string potId)
+    {
+        ArgumentNullException.ThrowIfNull(balances);
+        return balances[LedgerEnd.InAccount(Job.Pot(potId))] + InCash(balances, potId);
+    }
+
+    /// <summary>In cash: at home and in the wallet, without what it owes back.</summary>
+    public static Money InCash(Balances balances, string potId)
+    {
+        ArgumentNullException.ThrowIfNull(balances);
+        return balances[LedgerEnd.InCash(Job.Pot(potId))] + balances[LedgerEnd.InCash(Job.Wallet(potId))];
+    }
+
+    /// <summary>In cash, put apart for the account.</summary>
+    public static Money OwedBack(Balances balances, string potId)
+    {
+        ArgumentNullException.ThrowIfNull(balances);
+        return balances[LedgerEnd.InCash(Job.OwedBack(potId))];
+    }
+}

@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+
+namespace Payday.Core.Routines;
+
+/// <summary>Undoing one movement by its reverse.</summary>
+/// <param name="Reverse">The reverse, numbered.</param>
+/// <param name="Closed">The last closed payday where a bill it had paid is open again, or null.</param>
+/// <param name="Book">The book afterwards.</param>
+public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
+{
+    /// <summary>The longest reason, in characters.</summary>
+    public const int LongestReason = 60;
+
+    /// <summary>Undoes a movement.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="number">The movement's number.</param>
+    /// <param name="today">The day on which it is undone.</param>
+    /// <param name="reason">Why, in a few words.</param>
+    /// <returns>The undoing; or one sentence on what stands in its way and what to do.</returns>
+    /// <remarks>
+    /// Money that had a job is left to place again, and the next payday carries it over. What moves notes isn't undone
+    /// alone: the notes of the pots would no longer agree with their amounts.
+    /// </remarks>
+    public static Read<Undoing> Of(Book book, long number, LocalDate today, string reason)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(reason);
+        if (reason.Trim().Length is 0 or > LongestReason)
+        {
+            return Read.Refused<Undoing>($"Say why it is undone, in 1 to {LongestReason} characters.");
+        }
+
+        Read<ImmutableArray<Movement>> reverses = book.Ledger.Reverse([number], today, reason.Trim());
+        if (!reverses.Ok)
+        {
+            return Read.Refused<Undoing>(reverses.Fault);
+        }
+
+        if (book.Weeks.OwnerOf(number) is { } owner)
+        {
+            return Read.Refused<Undoing>($"Movement {number} belongs to {owner}, so it isn't undone alone.");
+        }
+
+        Movement undone = reverses.Value[0];
+        if (IsCash(undone.From) || IsCash(undone.To))
+        {
+            return Read.Refused<Undoing>($"Movement {number} moves notes, so it isn't undone alone; reopen its payday, or count the pot instead.");
+        }
+
+        if (undone.From is LedgerEnd.Outside { Kind: OutsideKind.Opening } || undone.To is LedgerEnd.Outside { Kind: OutsideKind.Opening })
+        {
+            return Read.Refused<Undoing>($"Movement {number} is an opening balance; correct it in the household file and import that.");
+        }
+
+        Ledger ledger = book.Ledger.Add([undone]);
+        if (undone.From is LedgerEnd.Held from && from.Job.Kind is not (JobKind.LeftToPlace or JobKind.OwedBack) && ledger.Balances[from].IsNegative)
+        {
+            return Read.Refused<Undoing>(
+                $"Part of that money has gone on since: undoing it would leave {ledger.Balances[from].ToString(book.Household.Settings.Numbers)} there; undo first what took it.");
+        }
+
+        ClosedPayday? closed = WithOpenDue(book, undone);
+        return Read.Of(new Undoing(
+            ledger.Movements[^1],
+            closed,
+            book with { Ledger = ledger, Closed = closed is null ? book.Closed : book.Closed.SetItem(book.Closed.Length - 1, closed) }));
+    }
+
+    // A payment that is undone leaves its bill to be paid: the next payday takes it up again.
+    private static ClosedPayday? WithOpenDue(Book book, Movement undone)
+    {
+        if (undone.From is not LedgerEnd.Outside { Kind: OutsideKind.Bill } bill
+            || book.LastClosed is not { } last
+            || undone.Reverses < last.FirstMovement || undone.Reverses > last.LastMovement)
+        {
+            return null;
+        }
+
+        ClosedDue? due = last.Dues.FirstOrDefault(due => due.Paid && due.Key.BillId == bill.Id && due.Amount == undone.Amount);
+        return due is null ? null : last with { Dues = last.Dues.Replace(due, due with { Paid = false }) };
+    }
+
+    private static bool IsCash(LedgerEnd end) => end is LedgerEnd.Held { Place: Place.Cash };
+}

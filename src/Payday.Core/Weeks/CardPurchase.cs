@@ -1,0 +1,30 @@
+using NodaTime;
+using Payday.Core.Amounts;
+
+namespace Payday.Core.Weeks;
+
+/// <summary>Something paid by card, and so by the account, for a pot or from the buffer.</summary>
+/// <param name="Number">1 for the first, then without a gap.</param>
+/// <param name="Date">The day of the purchase.</param>
+/// <param name="PotId">The pot it is for, or null for the buffer.</param>
+/// <param name="Amount">What the card paid, above zero.</param>
+/// <param name="OwedBack">
+/// What a cash pot owes back: the amount rounded by the household's setting, but never more than the pot had; zero
+/// where the money was in the account.
+/// </param>
+/// <param name="What">What it was, in a few words; may be empty.</param>
+/// <param name="FirstMovement">The number of its first movement.</param>
+/// <param name="LastMovement">The number of its last movement.</param>
+public sealed record CardPurchase(
+    long Number,
+    LocalDate Date,
+    string? PotId,
+    Money Amount,
+    Money OwedBack,
+    string What,
+    long FirstMovement,
+    long LastMovement)
+{
+    /// <summary>Whether it was undone; its movements then have their reverses.</summary>
+    public bool Undone { get; init; }
+}

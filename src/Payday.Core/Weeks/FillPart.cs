@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Cash;
+using Payday.Core.Households;
+using Payday.Core.Pots;
+using Payday.Core.Routines;
+
+namespace Payday.Core.Weeks;
+
+/// <summary>A part of a spending pot's cash that goes from home into the wallet.</summary>
+/// <param name="Key">Which part.</param>
+/// <param name="Pot">The pot.</param>
+/// <param name="Amount">What its notes come to.</param>
+/// <param name="Notes">By value in minor units: the notes that the payday planned for it.</param>
+/// <param name="Marked">What became of it, or null while it waits.</param>
+public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, ImmutableSortedDictionary<long, int> Notes, WalletFill? Marked)
+{
+    /// <summary>The parts of all closed paydays, by day, then in the order of the household's pots.</summary>
+    /// <remarks>Only spending goes through the wallet; what is saved stays in its envelope at home.</remarks>
+    public static ImmutableArray<FillPart> Of(Book book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ImmutableArray<Pot> pots = [.. book.Household.Pots.Where(GoesThroughTheWallet)];
+        return [.. pots.SelectMany(pot => Of(book, pot)).OrderBy(part => part.Key.Day)];
+    }
+
+    /// <summary>Whether a pot's cash is spent from the wallet.</summary>
+    public static bool GoesThroughTheWallet(Pot pot)
+    {
+        ArgumentNullException.ThrowIfNull(pot);
+        return pot is { Held: Held.InCash, Job: PotJob.Spending };
+    }
+
+    /// <summary>The parts of one pot, by day.</summary>
+    internal static IEnumerable<FillPart> Of(Book book, Pot pot)
+    {
+        Dictionary<FillKey, WalletFill> marked = book.Weeks.Fills.Where(fill => fill.Key.PotId == pot.Id).ToDictionary(fill => fill.Key);
+        return
+        [
+            .. from closed in book.Closed
+               from part in closed.Parts
+               where part.PotId == pot.Id && !part.Notes.IsEmpty
+               let key = new FillKey(closed.Payday, part.Week, pot.Id)
+               orderby key.Day
+               select new FillPart(key, pot, NoteBag.Worth(part.Notes, book.Household.Currency), part.Notes, marked.GetValueOrDefault(key)),
+        ];
+    }
+}

@@ -1,0 +1,68 @@
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+
+namespace Payday.Core.Weeks;
+
+/// <summary>The lines of a pot's history, from the records and from the ledger where it says more.</summary>
+internal static class HistoryLines
+{
+    public static IEnumerable<PotHistoryLine> Of(Book book, string potId) =>
+        Fills(book, potId).Concat(Wallet(book, potId)).Concat(Cards(book, potId)).Concat(Counts(book, potId)).Concat(Moves(book, potId));
+
+    private static IEnumerable<PotHistoryLine> Fills(Book book, string potId)
+    {
+        LedgerEnd[] entries = [LedgerEnd.InAccount(Job.KeptBack(potId)), LedgerEnd.InAccount(Job.Pot(potId))];
+        HashSet<long> undone = [.. book.Ledger.Movements.Select(movement => movement.Reverses).OfType<long>()];
+        return book.Ledger.Movements
+            .Where(movement => movement.From == LedgerEnd.InAccount(Job.LeftToPlace) && entries.Contains(movement.To) && !undone.Contains(movement.Number))
+            .Select(movement => new PotHistoryLine(movement.Date, PotEvent.Fill, movement.Amount, null, movement.Reason));
+    }
+
+    private static IEnumerable<PotHistoryLine> Wallet(Book book, string potId) => book.Weeks.Fills
+        .Where(fill => fill.Key.PotId == potId)
+        .Select(fill => new PotHistoryLine(fill.Date, fill.State == FillState.Done ? PotEvent.Wallet : PotEvent.Skipped, fill.Amount, null, ""));
+
+    private static IEnumerable<PotHistoryLine> Cards(Book book, string potId) => book.Weeks.Purchases
+        .Where(purchase => purchase.PotId == potId && !purchase.Undone)
+        .Select(purchase => new PotHistoryLine(purchase.Date, PotEvent.Card, purchase.Amount, null, purchase.What));
+
+    private static IEnumerable<PotHistoryLine> Counts(Book book, string potId)
+    {
+        foreach (WeekCount count in book.Weeks.Counts.Where(count => count.PotId == potId))
+        {
+            yield return new PotHistoryLine(count.Date, PotEvent.Counted, count.Spent, count.Left, "");
+            if (!count.Difference.IsZero)
+            {
+                yield return new PotHistoryLine(count.Date, PotEvent.Difference, -count.Difference, null, count.DifferenceName);
+            }
+        }
+
+        foreach (SettledDifference settled in book.Weeks.Settled.Where(settled => settled.How == DifferenceEnd.TurnedUp))
+        {
+            WeekCount count = book.Weeks.Counts[(int)settled.Count - 1];
+            if (count.PotId == potId)
+            {
+                yield return new PotHistoryLine(settled.Date, PotEvent.Difference, count.Difference, null, count.DifferenceName);
+            }
+        }
+    }
+
+    private static IEnumerable<PotHistoryLine> Moves(Book book, string potId)
+    {
+        foreach (WeekCount count in book.Weeks.Counts.Where(count => count.Move is not null))
+        {
+            Movement move = book.Ledger.Movements[(int)count.Move!.Value - 1];
+            if (count.PotId == potId)
+            {
+                yield return new PotHistoryLine(move.Date, PotEvent.Move, -count.Left, null, "to " + (count.MovesOnTo!.NameIn(book.Household) ?? count.MovesOnTo.Id));
+            }
+            else if (count.MovesOnTo == MoveTarget.Pot(potId))
+            {
+                yield return new PotHistoryLine(move.Date, PotEvent.Move, count.Left, null, "from " + NameOf(book, count.PotId));
+            }
+        }
+    }
+
+    private static string NameOf(Book book, string potId) => book.Household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId;
+}

@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Text.Json;
+using NodaTime;
+using NodaTime.Text;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Weeks;
+using Payday.Json;
+using Payday.Reports;
+using Payday.Store;
+using Payday.Text;
+
+namespace Payday.Commands;
+
+/// <summary><c>payday count</c>: the week's end.</summary>
+internal static class CountCommand
+{
+    public static Command Build(CommandShell shell)
+    {
+        var left = new Argument<string[]>("POT=LEFT") { Description = "What is left of a pot: an amount or a sum. Without any, what should be there is shown.", Arity = ArgumentArity.ZeroOrMore };
+        Option<LocalDate?> on = OptionValues.Date("--on", "The day that is counted for, its end. Default: today; yesterday where today's fills wait.");
+        var move = new Option<string[]>("--move") { Description = "Where what is left goes: a pot, a debt, buffer or stays. Default: what the pot proposes.", HelpName = "POT=TARGET" };
+        var missing = new Option<string[]>("--missing") { Description = "What is neither there nor known to be spent; kept by its name.", HelpName = "POT=AMOUNT" };
+        var found = new Option<string[]>("--found") { Description = "Take more being left than was there as found; kept by its name.", HelpName = "POT" };
+        var name = new Option<string?>("--name") { Description = "What to call what is missing or found.", HelpName = "TEXT" };
+        var command = new PaydayCommand(
+            "count",
+            "Count what is left of the cash pots, and so what was spent.",
+            "payday count Food=21.50 Fares=3+2 --move Food=buffer") { left, on, move, missing, found, name };
+        return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
+        {
+            LocalDate today = call.Shell.Today();
+            LocalDate date = call.Parsed.GetValue(on) ?? CountWeeks.DayFor(book, today);
+            if (date > today)
+            {
+                return new Answer.WrongUse($"--on {LocalDatePattern.Iso.Format(date)}: that day is still to come.");
+            }
+
+            // Entries of the same day that were begun on the screen go on here.
+            var draft = new CountDraft(date);
+            string[] pots = call.Parsed.GetValue(left) ?? [];
+            Read<CountDraft> entered = CountInput.Left(book, pots.Length > 0 && book.Weeks.Draft?.Date == date ? book.Weeks.Draft : draft, pots);
+            entered = entered.Ok ? CountInput.Moves(book, entered.Value, call.Parsed.GetValue(move) ?? []) : entered;
+            entered = entered.Ok
+                ? CountInput.Differences(book, entered.Value, call.Parsed.GetValue(missing) ?? [], call.Parsed.GetValue(found) ?? [], call.Parsed.GetValue(name) ?? "")
+                : entered;
+            return entered.Ok ? Count(store, CountPlan.Of(book, entered.Value)) : new Answer.WrongUse(entered.Fault);
+        }));
+    }
+
+    private static Answer Count(BookStore store, CountPlan plan)
+    {
+        if (plan.Counted == 0)
+        {
+            return Shown(plan, "Say what is left with payday count POT=LEFT.");
+        }
+
+        if (plan.Faults.Any())
+        {
+            return new Answer.Refused([.. plan.Faults]);
+        }
+
+        Read<Book> counted = plan.Confirm();
+        if (!counted.Ok)
+        {
+            return Answer.Because(counted.Fault);
+        }
+
+        store.Save(BookChange.Between(plan.Book, counted.Value));
+        return Shown(plan, "Counted and stored.");
+    }
+
+    private static Answer.Done Shown(CountPlan plan, string last)
+    {
+        Household household = plan.Book.Household;
+        NumberStyle style = household.Settings.Numbers;
+        return new Answer.Done(
+            [
+                .. Report.Heading($"Week of {DateText.Long(plan.Week)}, counted for {DateText.Long(plan.Draft.Date)}"),
+                .. plan.Rows.IsEmpty ? ["No cash pot has anything to count."] : Report.Table(
+                    style,
+                    ["then", "owed back"],
+                    [Report.Names("Pot"), Report.Amounts("filled"), Report.Amounts("owed back"), Report.Amounts("expected"), Report.Amounts("left"), Report.Amounts("spent"), new("then")],
+                    plan.Rows.Select(row => ImmutableArray.Create(
+                        row.Pot.Name,
+                        row.Filled.ToString(style),
+                        row.OwedBack.ToString(style),
+                        row.Expected.ToString(style),
+                        row.Entry is null ? "" : row.Left.ToString(style),
+                        row.Entry is null ? "" : row.Spent.ToString(style),
+                        Then(household, row))),
+                    [["Spent", "", "", "", "", plan.Spent.ToString(style), ""]]),
+                .. plan.Rows.Where(row => !row.Difference.IsZero).Select(row => row.Difference.IsPositive
+                    ? $"! {row.Difference.ToString(style)} is missing from {row.Pot.Name}: {row.Entry!.DifferenceName}."
+                    : $"! {(-row.Difference).ToString(style)} was found in {row.Pot.Name}: {row.Entry!.DifferenceName}."),
+                last,
+            ],
+            JsonSerializer.Serialize(
+                new CountResult(
+                    LocalDatePattern.Iso.Format(plan.Draft.Date),
+                    LocalDatePattern.Iso.Format(plan.Week),
+                    [.. plan.Rows.Select(row => new CountedResult(
+                        row.Pot.Name,
+                        row.Filled.ToPlain(),
+                        row.OwedBack.ToPlain(),
+                        row.Expected.ToPlain(),
+                        row.Entry is null ? null : row.Left.ToPlain(),
+                        row.Entry is null ? null : row.Spent.ToPlain(),
+                        row.Difference.ToPlain(),
+                        Then(household, row)))]),
+                ResultJson.Readable.CountResult));
+    }
+
+    private static string Then(Household household, CountRow row) =>
+        row.MovesOnTo?.NameIn(household) is { } target ? $"moves on to {target}" : "stays";
+}

@@ -1,0 +1,116 @@
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Pots;
+using Payday.Core.Weeks;
+
+namespace Payday.Commands;
+
+/// <summary>Reads <c>POT=LEFT</c>, <c>--move POT=TARGET</c>, <c>--missing</c> and <c>--found</c> into a count.</summary>
+internal static class CountInput
+{
+    /// <summary>What is left of each pot: an amount or a sum in the household's own way to write numbers.</summary>
+    public static Read<CountDraft> Left(Book book, CountDraft draft, IEnumerable<string> pairs)
+    {
+        Household household = book.Household;
+        foreach (string text in pairs)
+        {
+            if (PotInput.Pair(text) is not var (name, left))
+            {
+                return Read.Refused<CountDraft>($"{text}: write what is left like Food=21.50.");
+            }
+
+            Read<Pot> pot = CashPot(household, name);
+            if (!pot.Ok)
+            {
+                return Read.Refused<CountDraft>(pot.Fault);
+            }
+
+            Read<Money> amount = Money.ParseSum(left, household.Currency, household.Settings.Numbers);
+            if (!amount.Ok)
+            {
+                return Read.Refused<CountDraft>($"{name}: {amount.Fault}");
+            }
+
+            draft = draft.With(pot.Value.Id, new CountEntry(amount.Value));
+        }
+
+        return Read.Of(draft);
+    }
+
+    /// <summary>Where what is left goes: another pot, a debt, the buffer, or nowhere.</summary>
+    public static Read<CountDraft> Moves(Book book, CountDraft draft, IEnumerable<string> pairs) => Each(book, draft, "--move", pairs, (entry, text) =>
+    {
+        Read<CountThen> then = Then(book.Household, text.Trim());
+        return then.Ok ? Read.Of(entry with { Then = then.Value }) : Read.Refused<CountEntry>(then.Fault);
+    });
+
+    /// <summary>What is missing, or found beyond what was there, with the name that it is kept by.</summary>
+    public static Read<CountDraft> Differences(Book book, CountDraft draft, IEnumerable<string> missing, IEnumerable<string> found, string name)
+    {
+        Read<CountDraft> less = Each(book, draft, "--missing", missing, (entry, text) =>
+        {
+            Read<Money> amount = Money.ParseSum(text, book.Household.Currency, book.Household.Settings.Numbers);
+            return amount.Ok ? Read.Of(entry with { Missing = amount.Value, DifferenceName = name }) : Read.Refused<CountEntry>($"--missing: {amount.Fault}");
+        });
+        return less.Ok
+            ? Each(book, less.Value, "--found", found.Select(pot => pot + "="), (entry, _) => Read.Of(entry with { IsFind = true, DifferenceName = name }))
+            : less;
+    }
+
+    private static Read<CountDraft> Each(
+        Book book, CountDraft draft, string option, IEnumerable<string> pairs, Func<CountEntry, string, Read<CountEntry>> change)
+    {
+        foreach (string text in pairs)
+        {
+            if (PotInput.Pair(text) is not var (name, value))
+            {
+                return Read.Refused<CountDraft>($"{option} {text}: write it like {option} Food=...");
+            }
+
+            Read<Pot> pot = CashPot(book.Household, name);
+            if (!pot.Ok)
+            {
+                return Read.Refused<CountDraft>($"{option}: {pot.Fault}");
+            }
+
+            if (draft.Entries.GetValueOrDefault(pot.Value.Id) is not { } entry)
+            {
+                return Read.Refused<CountDraft>($"{option} {text}: say as well what is left of {pot.Value.Name}.");
+            }
+
+            Read<CountEntry> changed = change(entry, value);
+            if (!changed.Ok)
+            {
+                return Read.Refused<CountDraft>(changed.Fault);
+            }
+
+            draft = draft.With(pot.Value.Id, changed.Value);
+        }
+
+        return Read.Of(draft);
+    }
+
+    private static Read<CountThen> Then(Household household, string text)
+    {
+        if (string.Equals(text, "stays", StringComparison.OrdinalIgnoreCase))
+        {
+            return Read.Of(CountThen.Stays);
+        }
+
+        Read<PotOrBuffer> pot = PotInput.PotOrBuffer(household, text);
+        if (pot.Ok)
+        {
+            return Read.Of(new CountThen(pot.Value.PotId is { } id ? MoveTarget.Pot(id) : MoveTarget.Buffer));
+        }
+
+        return household.Debts.FirstOrDefault(debt => string.Equals(debt.Name, text, StringComparison.OrdinalIgnoreCase) || debt.Id == text) is { } debt
+            ? Read.Of(new CountThen(MoveTarget.Debt(debt.Id)))
+            : Read.Refused<CountThen>($"--move: '{text}' is no pot and no debt; name one, or write buffer or stays.");
+    }
+
+    private static Read<Pot> CashPot(Household household, string name)
+    {
+        Read<Pot> pot = PotInput.Pot(household, name);
+        return pot is { Ok: true, Value.Held: Held.InTheAccount } ? Read.Refused<Pot>($"{pot.Value.Name} is held in the account, so there is no cash to count.") : pot;
+    }
+}

@@ -1,0 +1,35 @@
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Pots;
+
+namespace Payday.Commands;
+
+/// <summary>Reads pots as a person names them, and what stands beside them.</summary>
+internal static class PotInput
+{
+    /// <summary>What the buffer is called on a command line.</summary>
+    public const string Buffer = "buffer";
+
+    /// <summary>A pot by its name, whatever the case, or by its id.</summary>
+    public static Read<Pot> Pot(Household household, string text) =>
+        (household.Pots.FirstOrDefault(pot => string.Equals(pot.Name, text.Trim(), StringComparison.OrdinalIgnoreCase))
+            ?? household.Pots.FirstOrDefault(pot => pot.Id == text.Trim())) is { } pot
+            ? Read.Of(pot)
+            : Read.Refused<Pot>($"There is no pot '{text.Trim()}'; there {(household.Pots.Length == 0 ? "are none" : $"is {string.Join(", ", household.Pots.Select(known => known.Name))}")}.");
+
+    /// <summary>A pot's id, or null for the buffer.</summary>
+    public static Read<PotOrBuffer> PotOrBuffer(Household household, string text)
+    {
+        Read<Pot> pot = Pot(household, text);
+        return pot.Ok ? Read.Of(new PotOrBuffer(pot.Value.Id))
+            : string.Equals(text.Trim(), Buffer, StringComparison.OrdinalIgnoreCase) ? Read.Of(new PotOrBuffer(null))
+            : Read.Refused<PotOrBuffer>(pot.Fault);
+    }
+
+    /// <summary>Splits <c>NAME=VALUE</c> at the last equals sign: a name may hold one, what stands behind it can't.</summary>
+    public static (string Name, string Value)? Pair(string text) =>
+        text.LastIndexOf('=') is > 0 and var at ? (text[..at], text[(at + 1)..]) : null;
+}
+
+/// <summary>A pot's id; null stands for the buffer.</summary>
+internal sealed record PotOrBuffer(string? PotId);

@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Text.Json;
+using NodaTime;
+using NodaTime.Text;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Pots;
+using Payday.Core.Weeks;
+using Payday.Json;
+using Payday.Reports;
+using Payday.Store;
+
+namespace Payday.Commands;
+
+/// <summary><c>payday return</c>: taking owed-back cash to the bank.</summary>
+internal static class ReturnCommand
+{
+    public static Command Build(CommandShell shell)
+    {
+        var confirm = new Option<bool>("--confirm") { Description = "The cash is at the bank: write it in the ledger." };
+        Option<LocalDate?> on = OptionValues.Date("--on", "The day on which it is there. Default: today.");
+        var leave = new Option<string[]>("--leave") { Description = "A pot that stays owing this time.", HelpName = "POT" };
+        var command = new PaydayCommand(
+            "return",
+            "Show what the pots owe back, which notes to pull and what to swap, with the deposit slip; with --confirm write it.",
+            "payday return --confirm") { confirm, on, leave };
+        return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
+        {
+            LocalDate today = call.Shell.Today();
+            LocalDate date = call.Parsed.GetValue(on) ?? today;
+            return date > today
+                ? new Answer.WrongUse($"--on {LocalDatePattern.Iso.Format(date)}: that day is still to come.")
+                : Run(store, book, call.Parsed.GetValue(leave) ?? [], call.Parsed.GetValue(confirm) ? date : null);
+        }));
+    }
+
+    private static Answer Run(BookStore store, Book book, string[] leave, LocalDate? confirmed)
+    {
+        ReturnDraft draft = ReturnDraft.AsPlanned;
+        foreach (string name in leave)
+        {
+            Read<Pot> pot = PotInput.Pot(book.Household, name);
+            if (!pot.Ok)
+            {
+                return new Answer.WrongUse(pot.Fault);
+            }
+
+            draft = draft with { Leaves = draft.Leaves.Add(pot.Value.Id) };
+        }
+
+        ReturnPlan plan = ReturnPlan.Of(book, draft);
+        if (confirmed is not { } date)
+        {
+            return Shown(plan, stored: false, plan.Total.IsPositive ? "When it is at the bank, write it with payday return --confirm." : "Nothing goes to the bank.");
+        }
+
+        Read<Book> returned = plan.Confirm(date);
+        if (!returned.Ok)
+        {
+            return Answer.Because(returned.Fault);
+        }
+
+        store.Save(BookChange.Between(book, returned.Value));
+        return Shown(plan, stored: true, "Returned and stored.");
+    }
+
+    private static Answer.Done Shown(ReturnPlan plan, bool stored, string last)
+    {
+        Household household = plan.Book.Household;
+        NumberStyle style = household.Settings.Numbers;
+        return new Answer.Done(
+            [
+                .. Report.Heading("Cash return"),
+                .. plan.Lines.IsEmpty ? ["No pot owes any cash."] : Lines(plan, household, style),
+                last,
+            ],
+            JsonSerializer.Serialize(
+                new ReturnResult(
+                    stored,
+                    [.. plan.Lines.Select(line => new ReturnPotResult(
+                        line.Pot.Name,
+                        line.Owes.ToPlain(),
+                        line.Notes is { } notes ? NoteText.Counts(notes, household.Currency) : null,
+                        line.Swap is { } swap ? Swap(household, swap) : null,
+                        line.Goes,
+                        line.Advice(style)))],
+                    NoteText.Counts(plan.SlipNotes, household.Currency),
+                    plan.Unlisted.ToPlain(),
+                    plan.Total.ToPlain()),
+                ResultJson.Readable.ReturnResult));
+    }
+
+    private static IEnumerable<string> Lines(ReturnPlan plan, Household household, NumberStyle style) =>
+    [
+        .. Report.Table(
+            style,
+            [Report.Names("Pot"), Report.Amounts("owes"), new("pull")],
+            plan.Lines.Select(line => ImmutableArray.Create(
+                line.Pot.Name,
+                line.Owes.ToString(style),
+                !line.Goes ? "stays owed" : line.Notes is { } notes ? NoteText.Listed(notes, household.Currency) : "?")),
+            [["To the bank", plan.Total.ToString(style), ""]]),
+        .. plan.Swaps.SelectMany(swap => Report.Prose($"First swap: {Swap(household, swap)}.")),
+        .. plan.Lines.Select(line => line.Advice(style)).OfType<string>().SelectMany(advice => Report.Prose("! " + advice)),
+        "",
+        .. Report.Heading("Deposit slip"),
+        .. plan.SlipNotes.Reverse().Select(note =>
+            $"{note.Value,4} x {NoteText.Value(note.Key, household.Currency),-6} {(Money.FromMinorUnits(note.Key, household.Currency) * note.Value).ToString(style),12}"),
+        .. plan.Unlisted.IsPositive ? [$"not listed    {plan.Unlisted.ToString(style),12}"] : Array.Empty<string>(),
+        $"total         {plan.Total.ToString(style),12}",
+        "",
+    ];
+
+    private static string Swap(Household household, NoteSwap swap)
+    {
+        string with = swap.With is { } id ? Name(household, id) : "the loose notes";
+        return $"{NoteText.Listed(swap.Gives, household.Currency)} of {Name(household, swap.PotId)} for {NoteText.Listed(swap.Gets, household.Currency)} of {with}";
+    }
+
+    private static string Name(Household household, string potId) => household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId;
+}

@@ -1,0 +1,69 @@
+using System.CommandLine;
+using System.Text.Json;
+using Humanizer;
+using NodaTime;
+using NodaTime.Text;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Weeks;
+using Payday.Json;
+using Payday.Text;
+
+namespace Payday.Commands;
+
+/// <summary><c>payday status</c>: one line, for a shell's prompt or a job that runs each morning.</summary>
+internal static class StatusCommand
+{
+    public static Command Build(CommandShell shell) => Invocation.Does(
+        new PaydayCommand(
+            "status",
+            "Say in one line what is next and what waits. Exit code 1: a payday, a count, a fill or owed-back cash waits; 0: nothing does.",
+            "payday status"),
+        shell,
+        call => call.OnBook((_, book) => Of(book, call.Shell.Today())));
+
+    private static Answer Of(Book book, LocalDate today)
+    {
+        BookStatus status = BookStatus.Of(book, today);
+        string line = string.Join(" · ", Parts(status, book.Household.Settings.Numbers));
+        string json = JsonSerializer.Serialize(
+            new StatusResult(
+                status.IsWaiting,
+                Iso(status.NextPayday),
+                status.PaydayDue,
+                Iso(status.CountOpenSince),
+                status.FillsWaiting,
+                status.OwedBack.ToPlain(),
+                status.OpenDifferences),
+            ResultJson.Readable.StatusResult);
+        return status.IsWaiting ? new Answer.Waiting([line], json) : new Answer.Done([line], json);
+    }
+
+    private static IEnumerable<string> Parts(BookStatus status, NumberStyle style)
+    {
+        yield return status.NextPayday is { } next
+            ? $"payday {DateText.Weekday(next)}{(status.PaydayDue ? " is due" : "")}"
+            : "no payday known";
+        if (status.CountOpenSince is { } week)
+        {
+            yield return $"count open since {DateText.Weekday(week)}";
+        }
+
+        if (status.FillsWaiting > 0)
+        {
+            yield return $"{"fill".ToQuantity(status.FillsWaiting)} to make";
+        }
+
+        if (status.OwedBack.IsPositive)
+        {
+            yield return $"{status.OwedBack.ToString(style)} owed back";
+        }
+
+        if (status.OpenDifferences > 0)
+        {
+            yield return $"{"difference".ToQuantity(status.OpenDifferences)} open";
+        }
+    }
+
+    private static string? Iso(LocalDate? date) => date is { } known ? LocalDatePattern.Iso.Format(known) : null;
+}

@@ -1,0 +1,30 @@
+namespace Payday.Json;
+
+/// <summary>The answer of <c>fill</c>.</summary>
+internal sealed record FillsResult(IReadOnlyList<FillResult> Fills);
+
+/// <summary>A fill of the wallet.</summary>
+internal sealed record FillResult(string Pot, string Day, string Amount, IReadOnlyDictionary<string, int> Notes, string State);
+
+/// <summary>The answer of <c>count</c>.</summary>
+internal sealed record CountResult(string Date, string Week, IReadOnlyList<CountedResult> Pots);
+
+/// <summary>A pot of <see cref="CountResult"/>; what is left is null where it was not counted.</summary>
+internal sealed record CountedResult(
+    string Pot, string Filled, string OwedBack, string Expected, string? Left, string? Spent, string Difference, string Then);
+
+/// <summary>The answer of <c>spend</c>.</summary>
+internal sealed record SpendResult(bool Stored, IReadOnlyList<SpentResult> Purchases);
+
+/// <summary>A card purchase; the number is null while it is not stored.</summary>
+internal sealed record SpentResult(long? Number, string Date, string Pot, string Amount, string? OwedBack, string What);
+
+/// <summary>The answer of <c>return</c>.</summary>
+internal sealed record ReturnResult(bool Stored, IReadOnlyList<ReturnPotResult> Pots, IReadOnlyDictionary<string, int> Slip, string Unlisted, string Total);
+
+/// <summary>A pot of <see cref="ReturnResult"/>; the notes are null where they are not known.</summary>
+internal sealed record ReturnPotResult(string Pot, string Owes, IReadOnlyDictionary<string, int>? Notes, string? Swap, bool Goes, string? Advice);
+
+/// <summary>The answer of <c>status</c>.</summary>
+internal sealed record StatusResult(
+    bool Waiting, string? NextPayday, bool PaydayDue, string? CountOpenSince, int FillsWaiting, string OwedBack, int OpenDifferences);

@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using Humanizer;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Weeks;
+using Payday.Text;
+
+namespace Payday.Reports;
+
+/// <summary>What waits between paydays, with the key of home that leads to it.</summary>
+internal static class WeekHands
+{
+    /// <summary>A sentence each; none where nothing waits.</summary>
+    public static IEnumerable<string> Of(Book book, LocalDate today)
+    {
+        NumberStyle style = book.Household.Settings.Numbers;
+        BookStatus status = BookStatus.Of(book, today);
+        if (status.CountOpenSince is { } week)
+        {
+            int pots = CountWeeks.Open(book, today)[0].PotIds.Length;
+            yield return $"{"pot".ToQuantity(pots)} to count for the week of {DateText.Weekday(week)} (w).";
+        }
+
+        if (status.FillsWaiting > 0)
+        {
+            LocalDate current = CountWeeks.WeekOf(book.Household, today);
+            ImmutableArray<FillPart> waiting = [.. WalletFills.Waiting(book, today).Where(part => part.Key.Day >= current)];
+            Money sum = Money.Sum(waiting.Select(part => part.Amount), book.Household.Currency);
+            ImmutableSortedDictionary<long, int> notes = waiting
+                .SelectMany(part => part.Notes)
+                .GroupBy(note => note.Key)
+                .ToImmutableSortedDictionary(note => note.Key, note => note.Sum(part => part.Value));
+            yield return $"Fill the wallet (f): {"pot".ToQuantity(waiting.Length)}, {sum.ToString(style)} in {NoteText.Listed(notes, sum.Currency)}.";
+        }
+
+        if (status.OwedBack.IsPositive)
+        {
+            yield return $"{status.OwedBack.ToString(style)} in cash is owed back to the account (r).";
+        }
+
+        foreach (WeekCount open in Differences.Open(book))
+        {
+            yield return WeekText.Difference(book, open);
+        }
+    }
+}

@@ -1,0 +1,23 @@
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Weeks;
+using Payday.Text;
+
+namespace Payday.Reports;
+
+/// <summary>What happens between paydays, in words.</summary>
+internal static class WeekText
+{
+    /// <summary>A pot's name; its id where the household has it no more.</summary>
+    public static string PotName(Book book, string? potId) =>
+        potId is null ? "Buffer" : book.Household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId;
+
+    /// <summary>An open difference in a sentence.</summary>
+    public static string Difference(Book book, WeekCount count)
+    {
+        bool missing = count.Difference.IsPositive;
+        Money amount = missing ? count.Difference : -count.Difference;
+        return $"{amount.ToString(book.Household.Settings.Numbers)} {(missing ? "missing from" : "found in")} {PotName(book, count.PotId)} "
+            + $"since the count of {DateText.Weekday(count.Date)}: {CleanText.OneLine(count.DifferenceName)}.";
+    }
+}

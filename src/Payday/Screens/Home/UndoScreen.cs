@@ -1,0 +1,74 @@
+using Payday.Core.Amounts;
+using Payday.Core.Ledgers;
+using Payday.Core.Routines;
+using Payday.Reports;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Home;
+
+/// <summary>What undoing a movement would write, and why it is undone.</summary>
+internal sealed class UndoScreen(BookSession session, Movement movement) : PageScreen
+{
+    private readonly Read<Undoing> trial = Undoing.Of(session.Book, movement.Number, session.Today, "trial");
+    private bool done;
+
+    /// <inheritdoc/>
+    public override string Title => $"Undo movement {movement.Number}";
+
+    /// <inheritdoc/>
+    protected override string Aside => DateText.Long(movement.Date);
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys => trial.Ok && !done
+        ? [new(Key.Enter, "Enter", "undo it", "Say why, and write the reverse to the ledger.", () => new Way.Edit(new CellEdit("Undone because", "", Undo)))]
+        : [];
+
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Lines(int width)
+    {
+        string[] lines = trial.Ok
+            ? [MovementText.Sentence(session.Book, movement), "", .. After(trial.Value)]
+            : [MovementText.Sentence(session.Book, movement), "", "! " + trial.Fault];
+        return lines.SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2))
+            .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Hand : Ink.Plain));
+    }
+
+    private IEnumerable<string> After(Undoing undoing)
+    {
+        if (done)
+        {
+            yield return "It is undone. Esc leads back to the ledger.";
+            yield break;
+        }
+
+        yield return $"This will be written: {MovementText.Ends(session.Book, undoing.Reverse)}.";
+        Money left = undoing.Book.Ledger.Balances[LedgerEnd.InAccount(Job.LeftToPlace)];
+        if (!left.IsZero)
+        {
+            yield return $"{left.ToString(session.Style)} is left to place then; the next payday carries it over.";
+        }
+
+        if (undoing.Closed is not null)
+        {
+            yield return "The bill is to be paid then; the next payday takes it up again.";
+        }
+
+        yield return "Both movements stay in the ledger.";
+    }
+
+    private string? Undo(string reason)
+    {
+        Read<Undoing> undoing = Undoing.Of(session.Book, movement.Number, session.Today, CleanText.OneLine(reason));
+        if (!undoing.Ok)
+        {
+            return undoing.Fault;
+        }
+
+        session.Undo(undoing.Value);
+        done = true;
+        return null;
+    }
+}

@@ -1,0 +1,48 @@
+namespace Payday.Screens.Shell;
+
+/// <summary>The screens that lie on one another, and where a key leads among them.</summary>
+internal sealed class ScreenStack
+{
+    private readonly Stack<Screen> screens = new();
+
+    /// <param name="first">The screen at the bottom.</param>
+    public ScreenStack(Screen first) => screens.Push(first);
+
+    /// <summary>The screen in view.</summary>
+    public Screen Top => screens.Peek();
+
+    /// <summary>Follows a way.</summary>
+    /// <returns>False where it leads out of the program.</returns>
+    public bool Follow(Way way)
+    {
+        switch (way)
+        {
+            case Way.To to:
+                screens.Push(to.Screen);
+                break;
+            case Way.Instead instead:
+                screens.Pop();
+                screens.Push(instead.Screen);
+                break;
+            case Way.Afresh afresh:
+                screens.Clear();
+                screens.Push(afresh.Screen);
+                break;
+            case Way.Goes when screens.Count > 1:
+                screens.Pop();
+                break;
+            case Way.Goes or Way.Quits:
+                return false;
+            case Way.Home home:
+                while (screens.Count > 1)
+                {
+                    screens.Pop();
+                }
+
+                Top.Message = home.Message;
+                break;
+        }
+
+        return true;
+    }
+}

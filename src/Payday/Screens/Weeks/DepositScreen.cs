@@ -1,0 +1,52 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Weeks;
+using Payday.Printing;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Slips;
+using Payday.Screens.Routines;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Weeks;
+
+/// <summary>The slip for a cash return, as it prints.</summary>
+internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : PageScreen
+{
+    /// <inheritdoc/>
+    public override string Title => "Deposit slip";
+
+    /// <inheritdoc/>
+    protected override string Aside => DateText.Long(session.Today);
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys =>
+    [
+        new(new Key('p'), "p", "print", "Print the slip on the system's usual printer.", Print),
+        new(new Key('d'), "d", "PDF", "Save the slip as a PDF file.", () => new Way.Edit(new CellEdit("Save as", $"deposit-{session.Today:uuuu-MM-dd}.pdf", Save))),
+    ];
+
+    private Paper Slip => SlipLayout.Lay(BankPapers.Deposit(session.Book.Household, session.Today, plan.SlipNotes), PapersScreen.SlipWidth);
+
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Lines(int width) =>
+    [
+        .. Slip.Lines.Select(line => FrameLine.Of(" " + line)),
+        FrameLine.Empty,
+        .. plan.Unlisted.IsZero
+            ? []
+            : TextWrap.Lines($"! {plan.Unlisted.ToString(session.Style)} more goes in notes that are not known: pick them in the cash return, or write them on the slip.", width - 2)
+                .Select(line => FrameLine.Of(" " + line, Ink.Hand)),
+    ];
+
+    private Way Print()
+    {
+        Read<string> printed = new LinePrinter(Environment.GetEnvironmentVariable("PATH")).Print(Slip.Lines, null, ascii: false);
+        Message = printed.Ok ? "Handed to the printer." : printed.Fault;
+        return Way.Stay;
+    }
+
+    private string? Save(string path) =>
+        OutputFile.Write(path, PdfPaper.Render(Slip, PaperSize.A6, "Deposit"), replace: false).Fault?.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
+}

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Weeks;
+using Payday.Reports;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Weeks;
+
+/// <summary>Differences of counts that are still open: since when, and how they are cleared up.</summary>
+internal sealed class DifferencesScreen(BookSession session) : CursorScreen
+{
+    /// <inheritdoc/>
+    public override string Title => "Open differences";
+
+    /// <inheritdoc/>
+    protected override int Count => Open.Length;
+
+    /// <inheritdoc/>
+    protected override string Empty => "No count has an open difference. Esc leads back.";
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys => Count == 0
+        ? []
+        :
+        [
+            new(new Key('e'), "e", "explained", "It is known what it went for: what was missing was spent, what was found had not been.", () => Settle(DifferenceEnd.Explained)),
+            new(new Key('t'), "t", "turned up", "What was missing turned up and is in the pot again.", () => Settle(DifferenceEnd.TurnedUp)),
+        ];
+
+    /// <inheritdoc/>
+    protected override string Detail => Count == 0 ? "" : WeekText.Difference(session.Book, Open[Cursor]);
+
+    private ImmutableArray<WeekCount> Open => Differences.Open(session.Book);
+
+    /// <inheritdoc/>
+    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    {
+        TextTableLines lines = new TextTable(
+            [Report.Names("Pot"), new("since"), Report.Amounts("missing"), Report.Amounts("found"), new("name") { Shrinks = true, MinWidth = 10 }],
+            [.. Open.Select(count => ImmutableArray.Create(
+                WeekText.PotName(session.Book, count.PotId),
+                DateText.Short(count.Date),
+                count.Difference.IsPositive ? count.Difference.ToString(session.Style) : "",
+                count.Difference.IsNegative ? (-count.Difference).ToString(session.Style) : "",
+                count.DifferenceName))],
+            decimalMark: session.Style.DecimalMark).Lay(width);
+        return (lines.Header, lines.Rows);
+    }
+
+    private Way Settle(DifferenceEnd how)
+    {
+        Read<Book> after = Differences.Settle(session.Book, Open[Cursor].Number, how, session.Today);
+        if (after.Ok)
+        {
+            session.Take(after.Value);
+        }
+
+        Message = after.Fault ?? "It is cleared up.";
+        return Way.Stay;
+    }
+}

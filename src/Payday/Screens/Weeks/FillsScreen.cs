@@ -1,0 +1,132 @@
+using System.Collections.Immutable;
+using Humanizer;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Weeks;
+using Payday.Reports;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Weeks;
+
+/// <summary>Which pots to fill the wallet from, week by week, and with which notes.</summary>
+internal sealed class FillsScreen(BookSession session) : CursorScreen
+{
+    /// <inheritdoc/>
+    public override string Title => "Fill the wallet";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+    [
+        ("Fill day", "the weekday on which the wallet is filled."),
+        ("Skipped", "the cash stays at home in its envelope and can still be filled later."),
+    ];
+
+    /// <inheritdoc/>
+    protected override string Aside => DateText.Long(session.Today);
+
+    /// <inheritdoc/>
+    protected override int Count => Parts.Length;
+
+    /// <inheritdoc/>
+    protected override string Empty => "No payday has left anything to fill. Esc leads back.";
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys => Here is null
+        ? []
+        :
+        [
+            new(Key.Enter, "Enter", "done", "This pot is filled for this week.", () => Mark(FillState.Done)),
+            new(new Key('k'), "k", "skip", "Not this time: the cash stays at home.", () => Mark(FillState.Skipped)),
+            new(new Key('a'), "a", "all done", "All pots whose day has come are filled.", All),
+        ];
+
+    /// <inheritdoc/>
+    protected override string Detail => Here is { } part
+        ? $"{part.Pot.Name}, week of {DateText.Weekday(part.Key.Day)}: {NoteText.Listed(part.Notes, part.Amount.Currency)} = {part.Amount.ToString(session.Style)}."
+        : "";
+
+    /// <inheritdoc/>
+    protected override string Status
+    {
+        get
+        {
+            ImmutableArray<FillPart> waiting = WalletFills.Waiting(session.Book, session.Today);
+            Money sum = Money.Sum(waiting.Select(part => part.Amount), session.Book.Household.Currency);
+            return waiting.IsEmpty ? "Nothing waits to be filled today." : $"{"pot".ToQuantity(waiting.Length)} to fill by today, {sum.ToString(session.Style)}.";
+        }
+    }
+
+    // What waits, and what was marked since the last payday.
+    private ImmutableArray<FillPart> Parts
+    {
+        get
+        {
+            LocalDate? last = session.Book.LastClosed?.Payday;
+            return [.. FillPart.Of(session.Book).Where(part => part.Marked is null || part.Key.Payday == last)];
+        }
+    }
+
+    private FillPart? Here => Parts is { IsEmpty: false } parts ? parts[Math.Clamp(Cursor, 0, parts.Length - 1)] : null;
+
+    /// <inheritdoc/>
+    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    {
+        TextTableLines lines = new TextTable(
+            [Report.Names("Pot"), new("week of"), Report.Amounts("fill"), new("notes") { Shrinks = true, MinWidth = 12 }, new("")],
+            [.. Parts.Select(part => ImmutableArray.Create(
+                part.Pot.Name,
+                DateText.Weekday(part.Key.Day),
+                part.Amount.ToString(session.Style),
+                NoteText.Listed(part.Notes, part.Amount.Currency),
+                State(part)))],
+            gap: width < 74 ? 1 : 2,
+            decimalMark: session.Style.DecimalMark).Lay(width);
+        return (lines.Header, lines.Rows);
+    }
+
+    /// <inheritdoc/>
+    protected override (char Sign, Ink Ink) Mark(int row) => Parts[row].Marked?.State switch
+    {
+        FillState.Done => ('v', Ink.Done),
+        FillState.Skipped => ('-', Ink.Quiet),
+        _ => Parts[row].Key.Day <= session.Today ? (' ', Ink.Plain) : (' ', Ink.Quiet),
+    };
+
+    private string State(FillPart part) => part.Marked?.State switch
+    {
+        FillState.Done => "done",
+        FillState.Skipped => "skipped",
+        _ => part.Key.Day <= session.Today ? "to fill" : "later",
+    };
+
+    private Way Mark(FillState state)
+    {
+        Read<Book> after = WalletFills.Mark(session.Book, Here!.Key, state, session.Today);
+        if (!after.Ok)
+        {
+            Message = after.Fault;
+            return Way.Stay;
+        }
+
+        session.Take(after.Value);
+        Cursor = Math.Min(Cursor + 1, Count - 1);
+        return Way.Stay;
+    }
+
+    private Way All()
+    {
+        int waiting = WalletFills.Waiting(session.Book, session.Today).Length;
+        Read<Book> after = WalletFills.FillAll(session.Book, session.Today);
+        if (after.Ok && waiting > 0)
+        {
+            session.Take(after.Value);
+        }
+
+        Message = after.Fault ?? (waiting == 0 ? "Nothing waits to be filled today." : $"{"pot".ToQuantity(waiting)} filled.");
+        return Way.Stay;
+    }
+}

@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Payday.Core.Amounts;
+using Payday.Reports;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Weeks;
+
+/// <summary>Notes and coins by value, counted one value after the other.</summary>
+internal sealed class NotesScreen : CursorScreen
+{
+    private const int Most = 10_000;
+
+    private readonly BookSession session;
+    private readonly string title;
+    private readonly string about;
+    private readonly Action<ImmutableSortedDictionary<long, int>> take;
+    private readonly ImmutableArray<long> values;
+    private ImmutableSortedDictionary<long, int> notes;
+    private bool touched;
+
+    /// <param name="session">The book.</param>
+    /// <param name="title">What is counted.</param>
+    /// <param name="about">A sentence on what is expected.</param>
+    /// <param name="notes">What is known so far, by value in minor units.</param>
+    /// <param name="take">Takes what was counted, when the screen is left; not called where nothing was typed.</param>
+    public NotesScreen(BookSession session, string title, string about, ImmutableSortedDictionary<long, int> notes, Action<ImmutableSortedDictionary<long, int>> take)
+    {
+        this.session = session;
+        this.title = title;
+        this.about = about;
+        this.notes = notes;
+        this.take = take;
+        Core.Cash.CashPieces cash = session.Book.Household.Settings.Cash;
+        values = [.. cash.Notes.Concat(cash.Coins).Select(piece => piece.MinorUnits).Union(notes.Keys).OrderDescending()];
+    }
+
+    /// <inheritdoc/>
+    public override string Title => title;
+
+    /// <inheritdoc/>
+    protected override int Count => values.Length;
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys => [new(Key.Enter, "Enter", "how many", "Type how many there are of this value.", () => new Way.Edit(HowMany(Number(values[Cursor]))))];
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> LastKeys =>
+    [
+        ShellKeys.Help(this),
+        new(Key.Esc, "Esc", "done", "Take what was counted, and go back.", Done),
+    ];
+
+    /// <inheritdoc/>
+    protected override string Detail => about;
+
+    /// <inheritdoc/>
+    protected override string Status => $"Together {Worth(notes, session.Book.Household.Currency).ToString(session.Style)}";
+
+    /// <summary>What notes come to.</summary>
+    public static Money Worth(ImmutableSortedDictionary<long, int> notes, Currency currency) =>
+        Money.Sum(notes.Select(note => Money.FromMinorUnits(note.Key, currency) * note.Value), currency);
+
+    /// <inheritdoc/>
+    public override CellEdit? Typing(string text) => char.IsAsciiDigit(text[0]) ? HowMany(text) : null;
+
+    /// <inheritdoc/>
+    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    {
+        Currency currency = session.Book.Household.Currency;
+        TextTableLines lines = new TextTable(
+            [new("Value", Align.Right) { MinWidth = 8 }, new("how many", Align.Right), Report.Amounts("amount") with { MinWidth = 12 }],
+            [.. values.Select(value => ImmutableArray.Create(
+                NoteText.Value(value, currency),
+                notes.ContainsKey(value) ? Number(value) : ".",
+                notes.TryGetValue(value, out int count) ? (Money.FromMinorUnits(value, currency) * count).ToString(session.Style) : ""))],
+            decimalMark: session.Style.DecimalMark).Lay(width);
+        return (lines.Header, lines.Rows);
+    }
+
+    private string Number(long value) => notes.GetValueOrDefault(value).ToString(CultureInfo.InvariantCulture);
+
+    private CellEdit HowMany(string text) => new($"How many {NoteText.Value(values[Cursor], session.Book.Household.Currency)}", text, typed =>
+    {
+        if (!int.TryParse(typed.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int count) || count > Most)
+        {
+            return $"Write a whole number, at most {Most}.";
+        }
+
+        notes = count == 0 ? notes.Remove(values[Cursor]) : notes.SetItem(values[Cursor], count);
+        touched = true;
+        Cursor = Math.Min(Cursor + 1, Count - 1);
+        return null;
+    });
+
+    private Way Done()
+    {
+        if (touched)
+        {
+            take(notes);
+        }
+
+        return Way.Back;
+    }
+}

@@ -1,0 +1,204 @@
+using System.Collections.Immutable;
+using NodaTime;
+using NodaTime.Text;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Weeks;
+using Payday.Reports;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Weeks;
+
+/// <summary>One card purchase: what, how much, from which pot, when.</summary>
+internal sealed class PurchaseForm : CursorScreen
+{
+    private const int Amount = 1;
+    private const int Pot = 2;
+    private const int LongestWhat = 60;
+
+    private readonly BookSession session;
+    private readonly CardPurchase? changes;
+    private readonly ImmutableArray<string?> pots;
+    private string what;
+    private Money? amount;
+    private string? potId;
+    private bool potChosen;
+    private LocalDate date;
+
+    /// <param name="session">The book.</param>
+    /// <param name="changes">The purchase to change, or null for another one.</param>
+    public PurchaseForm(BookSession session, CardPurchase? changes)
+    {
+        this.session = session;
+        this.changes = changes;
+        pots = [.. session.Book.Household.Pots.Select(pot => pot.Id), null];
+        what = changes?.What ?? "";
+        amount = changes?.Amount;
+        potId = changes is null ? pots[0] : changes.PotId;
+        potChosen = changes is not null;
+        date = changes?.Date ?? session.Today;
+    }
+
+    /// <inheritdoc/>
+    public override string Title => changes is null ? "Bought by card" : $"Change card purchase {changes.Number}";
+
+    /// <inheritdoc/>
+    protected override int Count => 4;
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys =>
+    [
+        new(Key.Enter, "Enter", "change", "Change this field; in the pot's row, pick one.", () => Cursor == Pot ? new Way.To(Picks()) : new Way.Edit(Edit(Typed()))),
+    ];
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> LastKeys =>
+    [
+        new(Key.CursorRight, "Right", "enter it", "Write the purchase to the ledger.", Enter),
+        ShellKeys.Help(this),
+        new(Key.Esc, "Esc", "back", "Back, without entering anything.", () => Way.Back),
+    ];
+
+    /// <inheritdoc/>
+    protected override string Detail => Cursor switch
+    {
+        0 => "What it was, in a few words: it helps to guess the pot the next time.",
+        Amount => "What the card paid; a sum like 12.50+3 is taken.",
+        Pot => potChosen
+            ? "The pot it is for; a letter goes to the next one that begins with it. For a cash pot that cash is owed back to the account."
+            : "A guess from what was bought before; a letter goes to the next pot that begins with it.",
+        _ => "The day of the purchase.",
+    };
+
+    /// <inheritdoc/>
+    public override CellEdit? Typing(string text)
+    {
+        if (Cursor != Pot)
+        {
+            return Edit(text);
+        }
+
+        potId = pots[NextName.From([.. pots.Select(pot => WeekText.PotName(session.Book, pot))], pots.IndexOf(potId), text)];
+        potChosen = true;
+        return null;
+    }
+
+    /// <inheritdoc/>
+    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width) =>
+    (
+        [],
+        new TextTable(
+            [new(""), new("") { Shrinks = true, MinWidth = 10 }],
+            [
+                ["What", what],
+                ["Amount", amount is { } known ? known.ToString(session.Style) : "-"],
+                ["Pot", WeekText.PotName(session.Book, potId)],
+                ["Day", DateText.Long(date)],
+            ],
+            decimalMark: "").Lay(width).Rows
+    );
+
+    private string Typed() => Cursor switch
+    {
+        0 => what,
+        Amount => amount is { } known ? known.ToString(session.Style) : "",
+        _ => LocalDatePattern.Iso.Format(date),
+    };
+
+    private CellEdit Edit(string text) => Cursor switch
+    {
+        0 => new CellEdit("What was it", text, TakeWhat),
+        Amount => new CellEdit("What the card paid", text, TakeAmount),
+        _ => new CellEdit("The day", text, TakeDay),
+    };
+
+    private string? TakeWhat(string text)
+    {
+        string clean = CleanText.OneLine(text).Trim();
+        if (clean.Length > LongestWhat)
+        {
+            return $"At most {LongestWhat} characters, please.";
+        }
+
+        what = clean;
+        if (!potChosen && PotGuess.For(session.Book, what) is { } guess)
+        {
+            potId = guess.PotId;
+        }
+
+        Cursor++;
+        return null;
+    }
+
+    private string? TakeAmount(string text)
+    {
+        Read<Money> read = Money.ParseSum(text, session.Book.Household.Currency, session.Style);
+        if (!read.Ok)
+        {
+            return read.Fault;
+        }
+
+        if (!read.Value.IsPositive)
+        {
+            return "A card purchase is above zero; to take one back, undo it.";
+        }
+
+        amount = read.Value;
+        Cursor++;
+        return null;
+    }
+
+    private string? TakeDay(string text)
+    {
+        if (LocalDatePattern.Iso.Parse(text.Trim()) is not { Success: true, Value: var day })
+        {
+            return "Write the day like 2026-03-12.";
+        }
+
+        if (day > session.Today)
+        {
+            return $"{DateText.Weekday(day)} has not come yet.";
+        }
+
+        date = day;
+        return null;
+    }
+
+    private PickScreen<string?> Picks() => new(
+        "Which pot",
+        [.. pots.Select(pot => new PickItem<string?>(pot, WeekText.PotName(session.Book, pot), Place(pot)))],
+        potId,
+        pot =>
+        {
+            potId = pot;
+            potChosen = true;
+            return Way.Back;
+        });
+
+    private string Place(string? pot) => pot is null ? "account" : PotsReport.Place(session.Book.Household.Pots.Single(known => known.Id == pot));
+
+    private Way Enter()
+    {
+        if (amount is not { } paid)
+        {
+            Message = "Type what the card paid first.";
+            Cursor = Amount;
+            return Way.Stay;
+        }
+
+        var entry = new PurchaseEntry(date, potId, paid, what);
+        Read<Book> after = changes is null
+            ? CardPurchases.Enter(session.Book, entry)
+            : CardPurchases.Change(session.Book, changes.Number, entry, session.Today);
+        if (!after.Ok)
+        {
+            Message = after.Fault;
+            return Way.Stay;
+        }
+
+        session.Take(after.Value);
+        return Way.Back;
+    }
+}

@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Weeks;
+using Payday.Reports;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Weeks;
+
+/// <summary>What was bought by card, the newest first, and what the pots owe back for it.</summary>
+internal sealed class PurchasesScreen(BookSession session) : CursorScreen
+{
+    /// <inheritdoc/>
+    public override string Title => "Card purchases";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+    [
+        ("Card purchase", "bought by card for a pot; for a cash pot the account paid, and the pot owes it that cash."),
+        ("Owed back", "rounded up to the smallest note, or exact, as the household's settings say; the rounding goes to the buffer."),
+    ];
+
+    /// <inheritdoc/>
+    protected override int Count => Newest.Length;
+
+    /// <inheritdoc/>
+    protected override string Empty => "Nothing was bought by card yet; a enters the first.";
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys =>
+    [
+        new(new Key('a'), "a", "add", "Enter another purchase.", () => new Way.To(new PurchaseForm(session, null))),
+        new(new Key('p'), "p", "paste a list", "Enter many at once, from a pasted list or a file.", () => new Way.To(new PurchaseListScreen(session))),
+        .. Here is { Undone: false }
+            ?
+            [
+                new Binding(Key.Enter, "Enter", "change", "Change this purchase: it is undone and entered again.", () => new Way.To(new PurchaseForm(session, Here!))),
+                new Binding(new Key('u'), "u", "undo", "Undo this purchase: account and pot are as if it had not been.", Undo),
+            ]
+            : Array.Empty<Binding>(),
+        new(new Key('r'), "r", "", "Take cash that is owed back to the bank.", () => new Way.To(new ReturnScreen(session))),
+    ];
+
+    /// <inheritdoc/>
+    protected override string Detail => Here is { } purchase
+        ? CleanText.OneLine($"{DateText.Long(purchase.Date)}: {purchase.Amount.ToString(session.Style)} from {WeekText.PotName(session.Book, purchase.PotId)}"
+            + $"{(purchase.What.Length == 0 ? "" : ", " + purchase.What)}. {State(purchase)}.")
+        : "";
+
+    /// <inheritdoc/>
+    protected override string Status => $"{ReturnPlan.Of(session.Book, ReturnDraft.AsPlanned).Total.ToString(session.Style)} in cash is owed back; r takes it to the bank.";
+
+    private ImmutableArray<CardPurchase> Newest => [.. session.Book.Weeks.Purchases.Reverse().OrderByDescending(purchase => purchase.Date)];
+
+    private CardPurchase? Here => Newest is { IsEmpty: false } all ? all[Math.Clamp(Cursor, 0, all.Length - 1)] : null;
+
+    /// <inheritdoc/>
+    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    {
+        TextTableLines lines = new TextTable(
+            [
+                new("", Align.Right) { Drops = 1 }, new("date"), Report.Names("pot"), new("what") { Shrinks = true, MinWidth = 8 },
+                Report.Amounts("amount"), Report.Amounts("owed back"),
+            ],
+            [.. Newest.Select(purchase => ImmutableArray.Create(
+                purchase.Number.ToString(CultureInfo.InvariantCulture),
+                DateText.Short(purchase.Date),
+                WeekText.PotName(session.Book, purchase.PotId),
+                purchase.What,
+                purchase.Amount.ToString(session.Style),
+                purchase.OwedBack.IsZero ? "" : purchase.OwedBack.ToString(session.Style)))],
+            gap: width < 74 ? 1 : 2,
+            decimalMark: session.Style.DecimalMark).Lay(width);
+        return (lines.Header, lines.Rows);
+    }
+
+    /// <inheritdoc/>
+    protected override (char Sign, Ink Ink) Mark(int row) => Newest[row] switch
+    {
+        { Undone: true } => ('x', Ink.Quiet),
+        { OwedBack.IsZero: true } => ('v', Ink.Plain),
+        var purchase => IsBack(purchase) ? ('v', Ink.Done) : (' ', Ink.Plain),
+    };
+
+    private string State(CardPurchase purchase) => purchase switch
+    {
+        { Undone: true } => "Undone",
+        { OwedBack.IsZero: true } => "Paid from the account",
+        _ => IsBack(purchase) ? $"{purchase.OwedBack.ToString(session.Style)} came back" : $"{purchase.OwedBack.ToString(session.Style)} is owed back",
+    };
+
+    private bool IsBack(CardPurchase purchase) => session.Book.Weeks.Returns.Any(
+        back => back.Settles.Any(settled => settled.Item == new OwedKey(OwedKind.Purchase, purchase.Number)));
+
+    private Way Undo()
+    {
+        Read<Book> after = CardPurchases.Undo(session.Book, Here!.Number, session.Today);
+        if (after.Ok)
+        {
+            session.Take(after.Value);
+        }
+
+        Message = after.Fault ?? "It is undone.";
+        return Way.Stay;
+    }
+}

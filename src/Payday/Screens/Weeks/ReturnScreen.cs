@@ -1,0 +1,149 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Weeks;
+using Payday.Reports;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Weeks;
+
+/// <summary>Cash that pots owe the account, the notes to pull for it, and the slip for the bank.</summary>
+internal sealed class ReturnScreen : CursorScreen
+{
+    private readonly BookSession session;
+    private ReturnPlan plan;
+
+    /// <summary>Plans the return of all that is owed.</summary>
+    public ReturnScreen(BookSession session)
+    {
+        this.session = session;
+        plan = ReturnPlan.Of(session.Book, ReturnDraft.AsPlanned);
+    }
+
+    /// <inheritdoc/>
+    public override string Title => "Cash return";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+    [
+        ("Cash return", "taking owed-back cash to the bank, with its own slip."),
+        ("Swap", "notes of equal worth that change places between two pots, so that both are right and the sum can be made."),
+    ];
+
+    /// <inheritdoc/>
+    protected override string Aside => $"{plan.Total.ToString(session.Style)} to the bank";
+
+    /// <inheritdoc/>
+    protected override int Count => plan.Lines.Length;
+
+    /// <inheritdoc/>
+    protected override string Empty => "No pot owes the account any cash. Esc leads back.";
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys => Here is not { } line
+        ? []
+        :
+        [
+            new(Key.Space, "Space", line.Goes ? "leave owed" : "take along", "Whether this pot's cash goes to the bank this time.", Turn),
+            new(Key.Enter, "Enter", "notes", "Say which notes you pull from this pot.", () => new Way.To(Notes(line))),
+            new(new Key('p'), "p", "", "The notes of this pot as planned.", () => Decide(plan.Draft with { Picked = plan.Draft.Picked.Remove(line.Pot.Id) })),
+            new(new Key('s'), "s", "slip", "The slip for the bank, to print or to save as PDF.", () => new Way.To(new DepositScreen(session, plan))),
+        ];
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> LastKeys =>
+    [
+        .. plan.Total.IsPositive ? [new Binding(new Key('c'), "c", "confirm", "The cash is at the bank: write it to the ledger.", Confirm)] : Array.Empty<Binding>(),
+        ShellKeys.Help(this),
+        ShellKeys.Back,
+    ];
+
+    /// <inheritdoc/>
+    protected override string Detail => Here is { } line ? $"{line.Pot.Name}: {WayText(line)}" : "";
+
+    /// <inheritdoc/>
+    protected override string Status => plan.Total.IsZero
+        ? ""
+        : $"Slip: {NoteText.Listed(plan.SlipNotes, plan.Total.Currency)}{(plan.Unlisted.IsZero ? "" : $", and {plan.Unlisted.ToString(session.Style)} in notes not known")}";
+
+    private ReturnLine? Here => plan.Lines.IsEmpty ? null : plan.Lines[Math.Clamp(Cursor, 0, plan.Lines.Length - 1)];
+
+    /// <inheritdoc/>
+    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    {
+        TextTableLines lines = new TextTable(
+            [Report.Names("Pot"), Report.Amounts("owes"), new("pull") { Shrinks = true, MinWidth = 12 }, new("swap first") { Shrinks = true, MinWidth = 10 }, new("")],
+            [.. plan.Lines.Select(line => ImmutableArray.Create(
+                line.Pot.Name,
+                line.Owes.ToString(session.Style),
+                line.Notes is { } notes ? NoteText.Listed(notes, line.Owes.Currency) : line.Way == ReturnWay.NoWay ? "no way" : "pick them",
+                line.Swap is { } swap ? $"{NoteText.Listed(swap.Gives, line.Owes.Currency)} for {NoteText.Listed(swap.Gets, line.Owes.Currency)}" : "",
+                line.Goes ? "" : "stays owed"))],
+            gap: width < 74 ? 1 : 2,
+            decimalMark: session.Style.DecimalMark).Lay(width);
+        return (lines.Header, lines.Rows);
+    }
+
+    /// <inheritdoc/>
+    protected override (char Sign, Ink Ink) Mark(int row) => plan.Lines[row] switch
+    {
+        { Fault: not null } => ('!', Ink.Hand),
+        { Way: ReturnWay.NoWay or ReturnWay.NotesUnknown } => ('!', Ink.Hand),
+        { Goes: true } => ('v', Ink.Plain),
+        _ => (' ', Ink.Quiet),
+    };
+
+    private string WayText(ReturnLine line)
+    {
+        if (line.Fault is { } fault)
+        {
+            return fault;
+        }
+
+        if (line.Advice(session.Style) is { } advice)
+        {
+            return advice;
+        }
+
+        string pull = line.Notes is { } notes ? $"pull {NoteText.Listed(notes, line.Owes.Currency)}" : "";
+        return line.Swap is { } swap
+            ? $"first give {NoteText.Listed(swap.Gives, line.Owes.Currency)} to {(swap.With is null ? "the loose notes" : WeekText.PotName(session.Book, swap.With))} for {NoteText.Listed(swap.Gets, line.Owes.Currency)}, then {pull}."
+            : pull + ".";
+    }
+
+    private NotesScreen Notes(ReturnLine line) => new(
+        session,
+        $"Notes to pull from {line.Pot.Name}",
+        $"{line.Owes.ToString(session.Style)} is owed.",
+        line.Notes ?? ImmutableSortedDictionary<long, int>.Empty,
+        notes => Decide(plan.Draft with { Picked = plan.Draft.Picked.SetItem(line.Pot.Id, notes) }));
+
+    private Way Turn()
+    {
+        ReturnLine line = Here!;
+        return Decide(plan.Draft with { Leaves = line.Goes ? plan.Draft.Leaves.Add(line.Pot.Id) : plan.Draft.Leaves.Remove(line.Pot.Id) });
+    }
+
+    private Way Decide(ReturnDraft draft)
+    {
+        plan = ReturnPlan.Of(session.Book, draft);
+        return Way.Stay;
+    }
+
+    private Way Confirm()
+    {
+        Read<Book> after = plan.Confirm(session.Today);
+        if (!after.Ok)
+        {
+            Message = after.Fault;
+            return Way.Stay;
+        }
+
+        string done = $"{plan.Total.ToString(session.Style)} is back in the account.";
+        session.Take(after.Value);
+        return new Way.Home(done);
+    }
+}

@@ -1,0 +1,131 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Weeks;
+using static Payday.Core.Tests.Amounts.Amount;
+using static Payday.Core.Tests.Routines.Homes;
+using static Payday.Core.Tests.Weeks.WeekHomes;
+
+namespace Payday.Core.Tests.Weeks;
+
+public class CardPurchaseTests
+{
+    private static readonly LocalDate Sunday8 = new(2026, 3, 8);
+
+    // Rounded up to a whole note when the cash is pulled: common practice, no source.
+    [Theory]
+    [InlineData(12.34, 15)]
+    [InlineData(15, 15)]
+    [InlineData(0.01, 5)]
+    public void Enter_RoundingUp_OwesWholeNotes(decimal amount, decimal owed)
+    {
+        Book book = Closed.Spend("food", amount, Sunday8);
+
+        Assert.Equal((Usd(owed), Usd(-amount), Usd(60 - owed)), (book.Has("cash/owed-back:food"), book.Has("account/owed-back:food"), book.Has("cash/wallet:food")));
+        Assert.Equal(Usd(amount), book.Has("outside/spending:food"));
+        AssertSound(book);
+    }
+
+    [Fact]
+    public void Enter_Exact_OwesTheAmount()
+    {
+        Household exact = House with { Settings = House.Settings with { CardRounding = CardRounding.Exact } };
+        Assert.Equal(Usd(12.34m), Close(Book.Begin(exact), Friday6March).Spend("food", 12.34m, Sunday8).Weeks.Purchases[0].OwedBack);
+    }
+
+    [Fact]
+    public void Enter_RoundingBeyondWhatThePotHas_OwesAllItHas()
+    {
+        Book book = Closed.Count(new(2026, 3, 19), "food", 12);
+        Assert.Equal(Usd(12), book.Spend("food", 11.50m, new(2026, 3, 19)).Weeks.Purchases[0].OwedBack);
+    }
+
+    [Fact]
+    public void Enter_MoreThanTheWalletHas_TakesTheRestFromHome()
+    {
+        Book book = Closed.Spend("food", 75, Sunday8);
+        Assert.Equal((Usd(0), Usd(45), Usd(75)), (book.Has("cash/wallet:food"), book.Has("cash/pot:food"), book.Has("cash/owed-back:food")));
+    }
+
+    [Theory]
+    [InlineData("food", 130, "Food has 120.00, less than 130.00; enter what it has, and the rest on another pot or the buffer.")]
+    [InlineData("gifts", 16, "Gifts has 15.00, less than 16.00; enter what it has, and the rest on another pot or the buffer.")]
+    [InlineData(null, 501, "The buffer has 500.00, less than 501.00; enter what it has, and the rest on a pot.")]
+    [InlineData("hats", 1, "There is no pot 'hats'.")]
+    [InlineData("food", 0, "A card purchase is above zero; to take one back, undo it.")]
+    public void Enter_WhatCannotBe_IsRefused(string? pot, decimal amount, string fault) =>
+        Assert.Equal(fault, CardPurchases.Enter(Closed, new PurchaseEntry(Sunday8, pot, Usd(amount), "")).Fault);
+
+    [Fact]
+    public void Enter_OnAnEmptyPot_SaysWhereElse()
+    {
+        Book book = Closed.Count(new(2026, 3, 19), "food", 0);
+        Assert.Equal(
+            "Food has nothing to pay 5.00 with; enter it on another pot or the buffer.",
+            CardPurchases.Enter(book, new PurchaseEntry(new(2026, 3, 19), "food", Usd(5), "")).Fault);
+    }
+
+    [Fact]
+    public void Enter_OnAccountPotOrBuffer_SpendsThere()
+    {
+        Book book = Closed.Spend("gifts", 4, Sunday8).Spend(null, 30, Sunday8);
+
+        Assert.Equal((Usd(11), Usd(470), Usd(30)), (book.Has("account/pot:gifts"), book.Has("account/buffer"), book.Has("outside/spending")));
+        Assert.Empty(OwedItems.Of(book));
+    }
+
+    [Fact]
+    public void Enter_ForgottenInACountedWeek_LeavesTheCountAlone()
+    {
+        Book counted = Closed.Count(new(2026, 3, 12), "food", 40);
+        Book book = counted.Spend("food", 10, Sunday8);
+
+        Assert.Equal(counted.Weeks.Counts, book.Weeks.Counts);
+        CountRow next = book.Row(new(2026, 3, 19), "food", new CountEntry(Usd(0)));
+        Assert.Equal((Usd(40), Usd(60), Usd(10), Usd(90)), (next.Before, next.Filled, next.OwedBack, next.Spent));
+    }
+
+    [Fact]
+    public void Undo_GivesAllBack()
+    {
+        Book book = Closed.Spend("food", 75, Sunday8);
+        Book undone = CardPurchases.Undo(book, 1, new(2026, 3, 9)).Value!;
+
+        Assert.Equal((Usd(0), Usd(0), Usd(60), Usd(60)), (
+            undone.Has("cash/owed-back:food"), undone.Has("account/owed-back:food"), undone.Has("cash/wallet:food"), undone.Has("cash/pot:food")));
+        Assert.Equal("Card purchase 1 is undone already.", CardPurchases.Undo(undone, 1, Sunday8).Fault);
+        Assert.Equal("There is no card purchase 2.", CardPurchases.Undo(undone, 2, Sunday8).Fault);
+        Assert.Empty(OwedItems.Of(undone));
+    }
+
+    [Fact]
+    public void Undo_Returned_IsRefused()
+    {
+        Book book = ReturnPlan.Of(Closed.Spend("food", 12, Sunday8), ReturnDraft.AsPlanned).Confirm(Friday13March).Value!;
+        Assert.Equal(
+            "The cash for card purchase 1 was returned on 13 Mar 2026, so it can't be undone; enter what is wrong as another purchase or count the pot.",
+            CardPurchases.Undo(book, 1, Friday13March).Fault);
+    }
+
+    [Fact]
+    public void Change_IsUndoneAndEnteredAgain()
+    {
+        Book book = CardPurchases.Change(Closed.Spend("food", 12, Sunday8), 1, new PurchaseEntry(Sunday8, "fares", Usd(7), "bus"), Sunday8).Value!;
+
+        Assert.Equal([(true, "food"), (false, "fares")], book.Weeks.Purchases.Select(purchase => (purchase.Undone, purchase.PotId!)));
+        Assert.Equal((Usd(60), Usd(10)), (book.Has("cash/wallet:food"), book.Has("cash/owed-back:fares")));
+        Assert.False(CardPurchases.Change(book, 2, new PurchaseEntry(Sunday8, "fares", Usd(700), "bus"), Sunday8).Ok);
+    }
+
+    [Fact]
+    public void HouseholdChange_PotOrTargetOfOwedCash_MustStay()
+    {
+        Book book = Closed
+            .Count(new(2026, 3, 12), "food", new CountEntry(Usd(25)) { Then = new CountThen(MoveTarget.Debt("card")) })
+            .Spend("fares", 12, new(2026, 3, 14));
+        HouseholdChange change = HouseholdChange.Of(book, House with { Debts = [], Pots = [] });
+
+        Assert.Contains("Fares (id fares) owes 15.00 back; return it to the account first.", change.Refusals);
+        Assert.Contains("25.00 is on its way to Card (id card); return it to the account first.", change.Refusals);
+    }
+}

@@ -1,0 +1,70 @@
+using NodaTime;
+using Payday.Core.Households;
+using Payday.Core.Weeks;
+using static Payday.Core.Tests.Amounts.Amount;
+using static Payday.Core.Tests.Routines.Homes;
+using static Payday.Core.Tests.Weeks.WeekHomes;
+
+namespace Payday.Core.Tests.Weeks;
+
+public class OverviewTests
+{
+    private static readonly LocalDate Thursday12 = new(2026, 3, 12);
+
+    [Fact]
+    public void Status_PaydayToday_IsWaiting()
+    {
+        BookStatus status = BookStatus.Of(Book.Begin(House), Friday6March);
+        Assert.Equal((Friday6March, true, true), (status.NextPayday!.Value, status.PaydayDue, status.IsWaiting));
+    }
+
+    [Fact]
+    public void Status_AllDone_IsNotWaiting()
+    {
+        Book book = Closed;
+        foreach (FillPart part in WalletFills.Waiting(book, Friday6March))
+        {
+            book = WalletFills.Mark(book, part.Key, FillState.Done, Friday6March).Value!;
+        }
+
+        BookStatus status = BookStatus.Of(book, Thursday12);
+        Assert.Equal(new BookStatus(new(2026, 3, 20), false, null, 0, Usd(0), 0), status);
+        Assert.False(status.IsWaiting);
+        Assert.Equal(Friday6March, BookStatus.Of(book, Friday13March).CountOpenSince);
+        Assert.Equal(Usd(15), BookStatus.Of(book.Spend("food", 12, Thursday12), Thursday12).OwedBack);
+    }
+
+    [Fact]
+    public void Status_FillsOfThisWeek_AreWaiting() => Assert.Equal(2, BookStatus.Of(Closed, Friday6March).FillsWaiting);
+
+    [Fact]
+    public void History_CountsAndPurchases_GiveAWeeksAverage()
+    {
+        Book book = Closed.Spend("food", 12, new(2026, 3, 8))
+            .Count(Thursday12, "food", 21.50m)
+            .Count(new(2026, 3, 19), "food", new CountEntry(Usd(0)) { Then = new CountThen(MoveTarget.Pot("boots")) });
+
+        PotHistory history = PotHistory.Of(book, "food");
+
+        // 23.50 and 12 by card, then 81.50.
+        Assert.Equal((2, Usd(58.50m)), (history.Weeks, history.SpentAWeek!.Value));
+        Assert.Equal(
+            [PotEvent.Fill, PotEvent.Wallet, PotEvent.Card, PotEvent.Counted, PotEvent.Wallet, PotEvent.Counted],
+            history.Lines.Select(line => line.Kind));
+    }
+
+    [Fact]
+    public void History_MovesAndDifferences_AreLinesOfBothPots()
+    {
+        Book book = Closed.Count(Thursday12, "food", new CountEntry(Usd(20)) { Missing = Usd(1), DifferenceName = "short", Then = new CountThen(MoveTarget.Pot("boots")) });
+
+        Assert.Contains(new PotHistoryLine(Thursday12, PotEvent.Move, Usd(-20), null, "to Boots"), PotHistory.Of(book, "food").Lines);
+        Assert.Contains(new PotHistoryLine(Thursday12, PotEvent.Difference, Usd(-1), null, "short"), PotHistory.Of(book, "food").Lines);
+        Assert.Contains(new PotHistoryLine(Thursday12, PotEvent.Move, Usd(20), null, "from Food"), PotHistory.Of(book, "boots").Lines);
+        Assert.Null(PotHistory.Of(book, "boots").SpentAWeek);
+    }
+
+    [Fact]
+    public void History_CountOverTwoWeeks_CountsBoth() =>
+        Assert.Equal((2, Usd(60)), PotHistory.Of(Closed.Count(new(2026, 3, 19), "food", 0), "food") is var history ? (history.Weeks, history.SpentAWeek!.Value) : default);
+}

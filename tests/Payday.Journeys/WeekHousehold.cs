@@ -1,0 +1,35 @@
+using System.Globalization;
+
+namespace Payday.Journeys;
+
+/// <summary>A household of eight cash pots whose first payday of two was eight days ago and is closed.</summary>
+internal static class WeekHousehold
+{
+    private static readonly string[] Pots = ["Food", "Fares", "Fuel", "Soap", "Treats", "Meals", "Socks", "Hair"];
+
+    /// <summary>Today, as the program has it.</summary>
+    public static DateOnly Today { get; } = DateOnly.FromDateTime(DateTime.Now);
+
+    /// <summary>Stores the household and closes its first payday.</summary>
+    public static ScratchFolder WithWeeks(this ScratchFolder folder)
+    {
+        string file = folder.In("household.json");
+        DateOnly payday = Today.AddDays(-8);
+        string pots = string.Join(",\n", Pots.Select((name, i) =>
+            $$"""{"name":"{{name}}","kind":"spending","amount":"{{20 + (10 * i)}}.00","per":"week","held":"cash"}"""));
+        File.WriteAllText(
+            file,
+            $$"""
+            {"version":1,"name":"Mill lane","start":"{{Iso(payday)}}","currency":"USD","notes":["20","10","5"],"fillDay":"{{payday.DayOfWeek}}","holidays":"none",
+            "opening":{"account":"100.00"},
+            "sources":[{"name":"Bakery","schedule":{"kind":"fortnightly","anchor":"{{Iso(payday)}}"},"shift":"none","expected":"1200.00"}],
+            "pots":[{{pots}}]}
+            """);
+        ProgramUnderTest.Run("import", file, "--data", folder.Data);
+        ProgramUnderTest.Run("run", "--accept", "--data", folder.Data);
+        return folder;
+    }
+
+    /// <summary>A date as the program takes it.</summary>
+    public static string Iso(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,55 @@
+namespace Payday.Journeys;
+
+public class WeekJourneys
+{
+    [Fact]
+    public void Count_OfEightPots_TakesUnder30Keys()
+    {
+        using ScratchFolder folder = new ScratchFolder().WithWeeks();
+        using var terminal = TerminalSession.Home(folder).WaitFor("8 pots to count");
+        int before = terminal.Keys;
+        terminal.Press("w", "0 of 8 counted");
+        string[] left = ["4", "0", "12", "9", "0", "35", "7", "0"];
+        for (int i = 0; i < left.Length; i++)
+        {
+            terminal.Type(left[i], ": " + left[i]).Press("Enter", $"{i + 1} of 8 counted");
+        }
+
+        terminal.Press("c", "8 pots counted");
+        Assert.InRange(terminal.Keys - before, 1, 29);
+    }
+
+    [Fact]
+    public void Count_Killed_GoesOnWithWhatWasCounted()
+    {
+        using ScratchFolder folder = new ScratchFolder().WithWeeks();
+        using (var first = TerminalSession.Home(folder))
+        {
+            first.Press("w", "0 of 8 counted").Type("4.50", ": 4.50").Press("Enter", "1 of 8 counted").Signal("KILL").WaitForEnd(137);
+        }
+
+        using var second = TerminalSession.Home(folder);
+        second.Press("w", "1 of 8 counted").WaitFor("15.50");
+    }
+
+    [Fact]
+    public void Purchases_AReturnAndTheNextPayday_UseTheOwedBackNotes()
+    {
+        using ScratchFolder folder = new ScratchFolder().WithWeeks();
+        using var terminal = TerminalSession.Home(folder);
+        terminal.Press("f", "16 pots to fill").Press("a", "16 pots filled").Press("Escape", "Esc leave");
+
+        terminal.Press("b", "Nothing was bought").Buy("Corner shop", "12.40", "15.00").Buy("Corner shop", "7", "10.00");
+        terminal.Press("r", "25.00 to the bank").Press("s", "Deposit").Press("Escape", "c confirm").Press("c", "25.00 is back in the account");
+
+        terminal.Press("b", "7.00").Buy("Corner shop", "10", "10.00").Press("Escape", "Esc leave");
+        terminal.Press("w", "0 of 8 counted").Press("w", "Count for: ").Press("C-a", "Count for: ").Press("C-k", "Count for: \n")
+            .Type(WeekHousehold.Iso(WeekHousehold.Today), WeekHousehold.Iso(WeekHousehold.Today)).Press("Enter", "0 of 8 counted");
+        terminal.Press("n", "Count Food by notes").Press("Down", ">   10").Type("1", ": 1").Press("Enter", "Together 10.00").Press("Escape", "1 of 8 counted");
+        terminal.Press("c", "counted");
+
+        terminal.To(6).WaitFor("Owed-back notes go to the bank").Press("b", "Owed-back notes are used");
+        terminal.Press("Right", Steps.Mark(7)).Press("c", "Enter close it").Press("Enter", "The payday is closed.");
+        Assert.DoesNotContain("owed back to the account", terminal.Settled(), StringComparison.Ordinal);
+    }
+}

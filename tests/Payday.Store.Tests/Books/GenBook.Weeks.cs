@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using CsCheck;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Routines;
+using Payday.Core.Weeks;
+
+namespace Payday.Store.Tests.Books;
+
+internal static partial class GenBook
+{
+    private static readonly Gen<ImmutableSortedDictionary<long, int>?> SomeNotes = Gen.Select(Notes, Gen.Bool).Select((notes, there) => there ? notes : null);
+
+    private static readonly Gen<long?> SomeNumbers = Gen.Select(Gen.Long[1, 3], Gen.Bool).Select((number, there) => there ? number : (long?)null);
+
+    private static readonly Gen<MoveTarget?> SomeTargets =
+        Gen.Select(Gen.Enum<PlacementTarget>(), Names, Gen.Bool).Select((target, id, there) => there ? new MoveTarget(target, id) : null);
+
+    /// <summary>Fills with every field.</summary>
+    public static Gen<WalletFill> Fill { get; } =
+        Gen.Select(Gen.Select(Dates, SomeDates, Names), Gen.Enum<FillState>(), Dates, Amounts, SomeNumbers)
+            .Select((key, state, date, amount, movement) => new WalletFill(new FillKey(key.Item1, key.Item2, key.Item3), state, date, amount, movement));
+
+    /// <summary>Purchases with every field.</summary>
+    public static Gen<CardPurchase> Purchase { get; } =
+        Gen.Select(Dates, Gen.Select(Names, Gen.Bool), Amounts, Amounts, Names, Gen.Bool)
+            .Select((date, pot, amount, owed, what, undone) => new CardPurchase(1, date, pot.Item2 ? pot.Item1 : null, amount, owed, what, 1, 2) { Undone = undone });
+
+    /// <summary>Counts with every field.</summary>
+    public static Gen<WeekCount> Count { get; } =
+        from dates in Gen.Select(Dates, Dates, SomeDates)
+        from names in Gen.Select(Names, Names)
+        from amounts in Amounts.Array[7]
+        from notes in SomeNotes
+        from target in SomeTargets
+        from move in SomeNumbers
+        select new WeekCount(
+            1, dates.Item1, dates.Item2, names.Item1, dates.Item3, amounts[0], amounts[1], amounts[2], amounts[3], amounts[4],
+            notes, amounts[5], amounts[6], names.Item2, target, 1, 2, move);
+
+    /// <summary>Returns with every field.</summary>
+    public static Gen<CashReturn> Return { get; } =
+        from dates in Gen.Select(Dates, SomeDates)
+        from pots in Gen.Select(Names, Amounts, SomeNotes).Array[0, 3]
+        from swaps in Gen.Select(Names, Names, Gen.Bool, Notes, Notes).Array[0, 3]
+        from settles in Gen.Select(Gen.Enum<OwedKind>(), Gen.Long[1, 99], Amounts).Array[0, 3]
+        select new CashReturn(
+            1,
+            dates.Item1,
+            dates.Item2,
+            [.. pots.Select(pot => new ReturnedPot(pot.Item1, pot.Item2, pot.Item3))],
+            [.. swaps.Select(swap => new NoteSwap(swap.Item1, swap.Item3 ? swap.Item2 : null, swap.Item4, swap.Item5))],
+            [.. settles.Select(settle => new SettledItem(new OwedKey(settle.Item1, settle.Item2), settle.Item3))],
+            1,
+            3);
+
+    /// <summary>Counts begun, with every field.</summary>
+    public static Gen<CountDraft> CountDraft { get; } =
+        from date in Dates
+        from entries in Gen.Select(Names, Gen.Select(Amounts, SomeNotes, Amounts), Names, Gen.Select(Gen.Bool, Gen.Bool), SomeTargets).Array[0, 4]
+        select entries.DistinctBy(entry => entry.Item1).Aggregate(new CountDraft(date), (draft, entry) => draft.With(
+            entry.Item1,
+            new CountEntry(entry.Item2.Item1)
+            {
+                Notes = entry.Item2.Item2,
+                Missing = entry.Item2.Item3,
+                DifferenceName = entry.Item3,
+                IsFind = entry.Item4.Item1,
+                Then = entry.Item4.Item2 ? new CountThen(entry.Item5) : null,
+            }));
+
+    /// <summary>All that can happen between paydays, in the order in which a store gives it back.</summary>
+    public static Gen<WeekRecords> Weeks { get; } =
+        from fills in Fill.Array[0, 4]
+        from purchases in Purchase.Array[0, 4]
+        from counts in Count.Array[0, 4]
+        from settled in Gen.Select(Gen.Enum<DifferenceEnd>(), Dates).Array[0, 2]
+        from returns in Return.Array[0, 3]
+        from draft in Gen.Select(CountDraft, Gen.Bool)
+        select new WeekRecords(
+            [.. fills.DistinctBy(fill => fill.Key).OrderBy(fill => fill.Key.Payday).ThenBy(fill => fill.Key.Week).ThenBy(fill => fill.Key.PotId, StringComparer.Ordinal)],
+            [.. purchases.Select((purchase, i) => purchase with { Number = i + 1 })],
+            [.. counts.Select((count, i) => count with { Number = i + 1 })],
+            [.. settled.Select((one, i) => new SettledDifference(i + 1, one.Item1, one.Item2, i + 1))],
+            [.. returns.Select((back, i) => back with { Number = i + 1 })],
+            draft.Item2 ? draft.Item1 : null);
+}

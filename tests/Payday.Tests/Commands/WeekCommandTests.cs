@@ -1,0 +1,95 @@
+using NodaTime;
+
+namespace Payday.Tests.Commands;
+
+public class WeekCommandTests
+{
+    private static readonly LocalDate Thursday12 = new(2026, 3, 12);
+
+    [Fact]
+    public void Week_FromFillToReturn_IsStored()
+    {
+        using TestShell shell = Closed();
+        Assert.Contains("done", shell.Run("fill", "--on", "2026-03-06", "--done").Fine().Out, StringComparison.Ordinal);
+
+        Assert.Equal("Stored.", shell.Run("spend", "Food", "12.34", "--what", "Corner shop", "--on", "2026-03-07").Fine().Lines[^1]);
+        Assert.Equal("Counted and stored.", shell.Run("count", "food=21.50", "Fares=3+2", "--move", "Food=buffer").Fine().Lines[^1]);
+        Assert.Contains("owed back", shell.Run("status").Out, StringComparison.Ordinal);
+        Assert.Equal("Returned and stored.", shell.Run("return", "--confirm").Fine().Lines[^1]);
+        Assert.Equal(new Ran(1, "", "payday: No pot owes any cash.\n"), shell.Run("return", "--confirm"));
+    }
+
+    [Fact]
+    public void Status_ExitCode_SaysWhetherSomethingWaits()
+    {
+        using TestShell shell = Closed();
+
+        Assert.Equal((1, ""), shell.Run("status") is var waiting ? (waiting.Exit, waiting.Error) : default);
+        shell.Run("fill", "--on", "2026-03-06", "--done").Fine();
+        Assert.Equal("payday Fri 20 Mar", shell.Run("status").Fine().Out.TrimEnd());
+        shell.Today = new(2026, 3, 13);
+        Assert.StartsWith("payday Fri 20 Mar · count open since Fri 6 Mar", shell.Run("status").Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(1, "99999 is more", "count", "Food=99999")]
+    [InlineData(2, "There is no pot 'Hats'", "count", "Hats=1")]
+    [InlineData(2, "write what is left like Food=21.50", "count", "Food")]
+    [InlineData(2, "Reserve is held in the account", "count", "Reserve=1")]
+    [InlineData(2, "that day is still to come", "count", "Food=1", "--on", "2026-04-01")]
+    [InlineData(2, "'Moon' is no pot and no debt", "count", "Food=1", "--move", "Food=Moon")]
+    [InlineData(1, "Name what is missing from Food", "count", "Food=1", "--missing", "Food=5")]
+    [InlineData(1, "less than 5,000.00", "spend", "Food", "5000")]
+    [InlineData(2, "is not an amount", "spend", "Food", "much")]
+    [InlineData(2, "Give a pot and an amount", "spend", "Food")]
+    [InlineData(1, "There is no card purchase 7.", "spend", "--undo", "7")]
+    [InlineData(1, "There is no file", "spend", "--list", "/nowhere/list")]
+    [InlineData(2, "There is no pot 'Hats'", "fill", "--skip", "Hats")]
+    [InlineData(2, "There is no pot 'Hats'", "return", "--leave", "Hats")]
+    public void Run_WhatCannotBe_IsRefusedInOneSentence(int exit, string part, params string[] args)
+    {
+        using TestShell shell = Closed();
+        string before = shell.Run("show", "ledger").Fine().Out;
+
+        Ran ran = shell.Run(args);
+
+        Assert.Equal((exit, ""), (ran.Exit, ran.Out));
+        Assert.Contains(part.Replace("99999", "99,999.00", StringComparison.Ordinal), ran.Error, StringComparison.Ordinal);
+        Assert.Equal(before, shell.Run("show", "ledger").Fine().Out);
+    }
+
+    [Fact]
+    public void SpendList_GuessesFromEarlierOnes_AndStoresWhenAccepted()
+    {
+        using TestShell shell = Closed();
+        shell.Run("spend", "Food", "3", "--what", "CORNER SHOP 0441").Fine();
+        const string list = "2026-03-07, 12.50, Corner shop 0517\n2026-03-08, 4, Chemist\n";
+
+        Assert.StartsWith("Nothing is stored.", shell.RunOn(list, "spend", "--list", "-").Fine().Lines[^1], StringComparison.Ordinal);
+        Assert.Equal(
+            new Ran(1, "", "payday: No pot is known for line 2; name it with --pot 2=POT.\n"), shell.RunOn(list, "spend", "--list", "-", "--accept"));
+        Assert.Equal("Stored.", shell.RunOn(list, "spend", "--list", "-", "--pot", "2=buffer", "--accept").Fine().Lines[^1]);
+        Assert.Equal("Taken back.", shell.Run("spend", "--undo", "2").Fine().Lines[^1]);
+    }
+
+    [Theory]
+    [InlineData("fill")]
+    [InlineData("count")]
+    [InlineData("count Food=5")]
+    [InlineData("spend Food 4")]
+    [InlineData("return")]
+    public void Json_OfAWeekCommand_IsOneDocument(string line)
+    {
+        using TestShell shell = Closed();
+        using var document = System.Text.Json.JsonDocument.Parse(shell.Run([.. line.Split(' '), "--json"]).Fine().Out);
+        Assert.Equal(System.Text.Json.JsonValueKind.Object, document.RootElement.ValueKind);
+    }
+
+    private static TestShell Closed()
+    {
+        TestShell shell = TestShell.WithDemo();
+        shell.Run("run", "--accept").Fine();
+        shell.Today = Thursday12;
+        return shell;
+    }
+}
