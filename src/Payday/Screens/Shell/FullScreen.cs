@@ -1,5 +1,6 @@
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
+using Terminal.Gui.ViewBase;
 
 namespace Payday.Screens.Shell;
 
@@ -26,6 +27,9 @@ internal static class FullScreen
         using var looks = new Looks(keyboard);
         app.Iteration += (_, _) => BeforeLook(app, looks, ending);
         using var view = new ShellView(first, look);
+
+        // The terminal's title stays the shell's: the library would leave it empty.
+        view.Border.Settings &= ~BorderSettings.TerminalTitle;
         app.Run(view);
         TerminalModes.UsualCursorShape(app.Driver!);
         TerminalModes.LeaveTheKeysAlone(app.Driver!);

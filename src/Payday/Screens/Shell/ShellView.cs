@@ -30,9 +30,6 @@ internal sealed class ShellView : Runnable
         canvas = new FrameCanvas(this, look);
         field = new CellField(look);
         screens = new ScreenStack(first);
-
-        // The terminal's title stays the shell's: the library would leave it empty.
-        Border.Settings &= ~BorderSettings.TerminalTitle;
         field.KeyDown += OnFieldKey;
         Add(field);
     }
