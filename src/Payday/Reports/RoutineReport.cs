@@ -4,6 +4,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Routines;
+using Payday.Core.Weeks;
 using Payday.Text;
 
 namespace Payday.Reports;
@@ -19,6 +20,7 @@ internal static class RoutineReport
         return
         [
             .. Report.Heading($"Payday of {DateText.Long(plan.Period.First)}{extra}", Covers(plan)),
+            .. OddPeriods.Of(plan).SelectMany(odd => Report.Prose("! " + odd.Sentence)),
             "",
             .. IncomeLines(plan.Income, style),
             "",

@@ -54,6 +54,16 @@ public class CellInputTests
     }
 
     [Fact]
+    public void Cell_ThatDoesSomething_IsLeftUndoneByEsc()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Open("undo").Press(Key.Enter).Type("typed wrong").Press(Key.Esc);
+        Assert.DoesNotContain(terminal.Session.Book.Ledger.Movements, movement => movement.Reverses is not null);
+        terminal.Press(Key.Enter).Type("typed wrong").Press(Key.Enter);
+        Assert.Single(terminal.Session.Book.Ledger.Movements, movement => movement.Reverses is not null);
+    }
+
+    [Fact]
     public void Cell_TypedAmountAndEsc_IsKept()
     {
         using var terminal = new DemoTerminal();

@@ -23,6 +23,8 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
 {
     private const int BarWidth = 12;
 
+    private readonly PurchasesScreen purchases = new(session);
+
     /// <inheritdoc/>
     public override string Title => session.Book.Household.Name;
 
@@ -43,7 +45,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     [
         new(Key.Enter, "Enter", "payday", "The routine of the next payday; one that was begun goes on where it was left.", ToRoutine),
         new(new Key('w'), "w", "count", "The week-end count: what is left of the cash pots.", () => new Way.To(new CountScreen(session))),
-        new(new Key('b'), "b", "card", "Card purchases: enter, change, undo.", () => new Way.To(new PurchasesScreen(session))),
+        new(new Key('b'), "b", "card", "Card purchases: enter, change, undo.", () => new Way.To(purchases)),
         new(new Key('f'), "f", "", "Fill the wallet for the week.", () => new Way.To(new FillsScreen(session))),
         new(new Key('r'), "r", "", "Take cash that is owed back to the bank.", () => new Way.To(new ReturnScreen(session))),
         new(new Key('p'), "p", "", "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.To(Histories())),

@@ -23,7 +23,7 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => trial.Ok && !done
-        ? [new(Key.Enter, "Enter", "undo it", "Say why, and write the reverse to the ledger.", () => new Way.Edit(new CellEdit("Undone because", "", Undo)))]
+        ? [new(Key.Enter, "Enter", "undo it", "Say why, and write the reverse to the ledger.", () => new Way.Edit(new CellEdit("Undone because", "", Undo) { Acts = true }))]
         : [];
 
     /// <inheritdoc/>

@@ -28,7 +28,7 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
     protected override IReadOnlyList<Binding> Keys =>
     [
         new(new Key('p'), "p", "print", "Print the slip and the filling sheet on the system's usual printer.", Print),
-        new(new Key('d'), "d", "PDF", "Save both as PDF files: name.pdf and name-filling.pdf.", () => new Way.Edit(new CellEdit("Save as", $"payday-{payday.Payday:uuuu-MM-dd}.pdf", Save))),
+        new(new Key('d'), "d", "PDF", "Save both as PDF files: name.pdf and name-filling.pdf.", () => new Way.Edit(new CellEdit("Save as", $"payday-{payday.Payday:uuuu-MM-dd}.pdf", Save) { Acts = true })),
         .. payday == session.Book.LastClosed ? [ReopenScreen.Opens(session)] : Array.Empty<Binding>(),
     ];
 

@@ -146,7 +146,7 @@ internal sealed class ShellView : Runnable
     private void Finish(bool leaves)
     {
         CellEdit cell = field.Cell!;
-        string? fault = field.Text == cell.Text && leaves ? null : Refused(cell, field.Text);
+        string? fault = leaves && (cell.Acts || field.Text == cell.Text) ? null : Refused(cell, field.Text);
         if (fault is not null)
         {
             Top.Message = leaves ? fault + " It was left as it was." : fault;

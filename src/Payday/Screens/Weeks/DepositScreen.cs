@@ -24,7 +24,7 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
     protected override IReadOnlyList<Binding> Keys =>
     [
         new(new Key('p'), "p", "print", "Print the slip on the system's usual printer.", Print),
-        new(new Key('d'), "d", "PDF", "Save the slip as a PDF file.", () => new Way.Edit(new CellEdit("Save as", $"deposit-{session.Today:uuuu-MM-dd}.pdf", Save))),
+        new(new Key('d'), "d", "PDF", "Save the slip as a PDF file.", () => new Way.Edit(new CellEdit("Save as", $"deposit-{session.Today:uuuu-MM-dd}.pdf", Save) { Acts = true })),
     ];
 
     private Paper Slip => SlipLayout.Lay(BankPapers.Deposit(session.Book.Household, session.Today, plan.SlipNotes), PapersScreen.SlipWidth);

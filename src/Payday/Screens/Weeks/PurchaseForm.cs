@@ -41,6 +41,9 @@ internal sealed class PurchaseForm : CursorScreen
         date = changes?.Date ?? session.Today;
     }
 
+    /// <summary>Whether it is in the ledger, and the form done with.</summary>
+    public bool IsEntered { get; private set; }
+
     /// <inheritdoc/>
     public override string Title => changes is null ? "Bought by card" : $"Change card purchase {changes.Number}";
 
@@ -58,7 +61,7 @@ internal sealed class PurchaseForm : CursorScreen
     [
         new(Key.CursorRight, "Right", "enter it", "Write the purchase to the ledger.", Enter),
         ShellKeys.Help(this),
-        new(Key.Esc, "Esc", "back", "Back, without entering anything.", () => Way.Back),
+        new(Key.Esc, "Esc", "back", "Back; what was typed is here again the next time.", () => Way.Back),
     ];
 
     /// <inheritdoc/>
@@ -199,6 +202,7 @@ internal sealed class PurchaseForm : CursorScreen
         }
 
         session.Take(after.Value);
+        IsEntered = true;
         return Way.Back;
     }
 }

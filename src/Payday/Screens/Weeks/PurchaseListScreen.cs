@@ -43,7 +43,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
                 new(Key.Enter, "Enter", "pot", "Pick the pot of this purchase; a letter goes to the next one that begins with it.", () => new Way.To(Picks())),
                 new(new Key('x').WithCtrl, "Ctrl+X", "leave out", "Leave this line out.", LeaveOut),
             ],
-        new(new Key('f').WithCtrl, "Ctrl+F", "file", "Read the list from a file.", () => new Way.Edit(new CellEdit("File", "", FromFile))),
+        new(new Key('f').WithCtrl, "Ctrl+F", "file", "Read the list from a file.", () => new Way.Edit(new CellEdit("File", "", FromFile) { Acts = true })),
     ];
 
     /// <inheritdoc/>
@@ -51,7 +51,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     [
         .. lines.IsEmpty ? Array.Empty<Binding>() : [new Binding(Key.CursorRight, "Right", "enter all", "Write all of them to the ledger, or none.", Enter)],
         ShellKeys.Help(this),
-        new(Key.Esc, "Esc", "back", "Back, without entering anything.", () => Way.Back),
+        new(Key.Esc, "Esc", "back", "Back; the list is here again until it is entered.", () => Way.Back),
     ];
 
     /// <inheritdoc/>
@@ -164,6 +164,8 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
         }
 
         session.Take(after.Value);
+        lines = [];
+        faults = [];
         return Way.Back;
     }
 }

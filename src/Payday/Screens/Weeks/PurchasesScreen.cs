@@ -14,6 +14,10 @@ namespace Payday.Screens.Weeks;
 /// <summary>What was bought by card, the newest first, and what the pots owe back for it.</summary>
 internal sealed class PurchasesScreen(BookSession session) : CursorScreen
 {
+    // What was typed and not entered is there again the next time.
+    private readonly PurchaseListScreen list = new(session);
+    private PurchaseForm another = new(session, null);
+
     /// <inheritdoc/>
     public override string Title => "Card purchases";
 
@@ -33,8 +37,8 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
-        new(new Key('a'), "a", "add", "Enter another purchase.", () => new Way.To(new PurchaseForm(session, null))),
-        new(new Key('p'), "p", "paste a list", "Enter many at once, from a pasted list or a file.", () => new Way.To(new PurchaseListScreen(session))),
+        new(new Key('a'), "a", "add", "Enter another purchase.", () => new Way.To(Another())),
+        new(new Key('p'), "p", "paste a list", "Enter many at once, from a pasted list or a file.", () => new Way.To(list)),
         .. Here is { Undone: false }
             ?
             [
@@ -95,6 +99,8 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
 
     private bool IsBack(CardPurchase purchase) => session.Book.Weeks.Returns.Any(
         back => back.Settles.Any(settled => settled.Item == new OwedKey(OwedKind.Purchase, purchase.Number)));
+
+    private PurchaseForm Another() => another = another.IsEntered ? new PurchaseForm(session, null) : another;
 
     private Way Undo()
     {

@@ -146,6 +146,15 @@ public sealed class WeekScreenTests : IDisposable
     }
 
     [Fact]
+    public void Purchase_LeftByEsc_IsThereAgain()
+    {
+        Hand hand = On(new HomeScreen(demo.Session)).Press("b", "a").Type("Corner shop", "12.40").Press("Esc", "Esc", "b", "a");
+        Assert.Contains(hand.Shown(Complete), line => line.Contains("12.40", StringComparison.Ordinal));
+        hand.Press("Right", "a");
+        Assert.DoesNotContain(hand.Shown(Complete), line => line.Contains("12.40", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Purchase_MoreThanThePotHas_SaysWhatToDo()
     {
         Hand hand = On(new PurchasesScreen(demo.Session)).Press("a").Type("Feast", "9000").Press("Right");
