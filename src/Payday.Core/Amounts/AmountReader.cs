@@ -28,7 +28,7 @@ internal static class AmountReader
 
         Read<Int128> size = Size(rest, currency, style);
         return size.Ok
-            ? InRange(negative ? -size.Value : size.Value, currency, "The amount is too large.")
+            ? InRange(negative ? -size.Value : size.Value, currency, "The amount is too large; look at its digits.")
             : Read.Refused<Money>(size.Fault);
     }
 
@@ -61,7 +61,7 @@ internal static class AmountReader
             sum += negative ? -size.Value : size.Value;
             if (next < 0)
             {
-                return InRange(sum, currency, "The sum is too large.");
+                return InRange(sum, currency, "The sum is too large; look at its digits.");
             }
 
             negative = rest[next] == '-';
@@ -125,8 +125,8 @@ internal static class AmountReader
         if (fraction.Length > currency.Decimals)
         {
             return Read.Refused<Int128>(currency.Decimals == 0
-                ? $"{currency.Code} has no decimals."
-                : string.Create(CultureInfo.InvariantCulture, $"{currency.Code} has at most {currency.Decimals} decimals."));
+                ? $"{currency.Code} has no decimals; write it like {SampleOf(currency, style)}."
+                : string.Create(CultureInfo.InvariantCulture, $"{currency.Code} has at most {currency.Decimals} decimals; write it like {SampleOf(currency, style)}."));
         }
 
         Int128 minor = 0;
@@ -135,7 +135,7 @@ internal static class AmountReader
             minor = (minor * 10) + (c - '0');
             if (minor > -(Int128)long.MinValue)
             {
-                return Read.Refused<Int128>("The amount is too large.");
+                return Read.Refused<Int128>("The amount is too large; look at its digits.");
             }
         }
 

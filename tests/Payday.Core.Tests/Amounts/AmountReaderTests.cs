@@ -47,10 +47,10 @@ public class AmountReaderTests
     [InlineData("1,234,", "'1,234,' is not an amount; write it like 12.55.")]
     [InlineData("1.2,345", "'1.2,345' is not an amount; write it like 12.55.")]
     [InlineData("\u0661\u0662", "'\u0661\u0662' is not an amount; write it like 12.55.")] // digits of another script
-    [InlineData("12.345", "USD has at most 2 decimals.")]
-    [InlineData("123456789012345678901234567890", "The amount is too large.")]
-    [InlineData("92233720368547758.08", "The amount is too large.")]
-    [InlineData("-92233720368547758.09", "The amount is too large.")]
+    [InlineData("12.345", "USD has at most 2 decimals; write it like 12.55.")]
+    [InlineData("123456789012345678901234567890", "The amount is too large; look at its digits.")]
+    [InlineData("92233720368547758.08", "The amount is too large; look at its digits.")]
+    [InlineData("-92233720368547758.09", "The amount is too large; look at its digits.")]
     [InlineData("1\n2", "An amount can't hold control characters such as a line break.")]
     [InlineData("1\u001B[2J", "An amount can't hold control characters such as a line break.")]
     [InlineData("1\u202E2", "An amount can't hold control characters such as a line break.")]
@@ -68,7 +68,7 @@ public class AmountReaderTests
         Assert.Equal("That is too long for an amount.", Money.ParsePlain(new string('0', 201), Dollars).Fault);
 
     [Theory]
-    [InlineData("1.5", "JPY has no decimals.")]
+    [InlineData("1.5", "JPY has no decimals; write it like 1234.")]
     [InlineData("x", "'x' is not an amount; write it like 1234.")]
     public void Parse_Yen_KnowsItHasNoDecimals(string text, string fault) =>
         Assert.Equal(fault, Money.ParsePlain(text, Currency.FromCode("JPY")).Fault);
@@ -90,8 +90,8 @@ public class AmountReaderTests
     [InlineData("-", "The sum has a + or - without an amount beside it.")]
     [InlineData("5+x", "'x' is not an amount; write it like 12.55.")]
     [InlineData("5*3", "'5*3' is not an amount; write it like 12.55.")]
-    [InlineData("5+1.234", "USD has at most 2 decimals.")]
-    [InlineData("92233720368547758.07+0.01", "The sum is too large.")]
+    [InlineData("5+1.234", "USD has at most 2 decimals; write it like 12.55.")]
+    [InlineData("92233720368547758.07+0.01", "The sum is too large; look at its digits.")]
     [InlineData("5+\t3", "An amount can't hold control characters such as a line break.")]
     public void ParseSum_WhatIsNoSum_IsRefusedWithTheMend(string text, string fault) =>
         Assert.Equal(fault, Money.ParseSum(text, Dollars, NumberStyle.CommaPoint).Fault);

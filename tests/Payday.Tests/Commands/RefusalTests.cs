@@ -13,7 +13,7 @@ public class RefusalTests
     [InlineData("notes", "{'currency':'USD','notes':['20'],'pots':[{'name':'Food','amount':'-85.00'}]}", "standard input: pots[0].amount, line 1: This amount is below zero; write zero or more.")]
     [InlineData("notes", "{'currency':'USD','notes':['20'],'pots':[{'name':'Food','amount':85}]}", "standard input: pots[0].amount, line 1: 85 stands here without quotes; write it as \"85\".")]
     [InlineData("notes", "{'currency':'USD','notes':['20'],'pots':[{'name':'Food','amount':'85 EUR'}]}", "standard input: pots[0].amount, line 1: \"85 EUR\" is in EUR and the rest in USD, and two currencies can't mix; convert it and write the number alone.")]
-    [InlineData("notes", "{'currency':'USD','notes':['20'],'pots':[{'name':'Food','amount':'92233720368547758.08'}]}", "standard input: pots[0].amount, line 1: The amount is too large.")]
+    [InlineData("notes", "{'currency':'USD','notes':['20'],'pots':[{'name':'Food','amount':'92233720368547758.08'}]}", "standard input: pots[0].amount, line 1: The amount is too large; look at its digits.")]
     [InlineData("notes", "{'currency':'USD','notes':['20'],'pots':[{'name':'Food','amount':'90000000000000000'},{'name':'Fuel','amount':'90000000000000000'}]}", TooLarge)]
     [InlineData("notes", "{'currency':'USD','notes':['20'],'pots':[{'name':'F\\u001b[31m','amount':'85'}]}", "standard input: pots[0].name, line 1: This text holds a character that can't be shown (U+001B); take it out.")]
     [InlineData("notes", "{'currency':'USD','notes':['20','5'],'pots':[{'name':'Food','amount':'4.00'}]}", "No note makes any part of Food's 4.00; add smaller notes, or raise the amount or its top note.")]
