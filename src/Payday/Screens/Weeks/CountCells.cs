@@ -1,0 +1,92 @@
+using NodaTime.Text;
+using Payday.Core.Amounts;
+using Payday.Core.Weeks;
+using Payday.Screens.Shell;
+using Payday.Text;
+
+namespace Payday.Screens.Weeks;
+
+/// <summary>What can be typed in a week-end count.</summary>
+/// <param name="work">The count worked on.</param>
+/// <param name="entered">Told whether what was entered can be confirmed.</param>
+internal sealed class CountCells(CountWork work, Action<bool> entered)
+{
+    private NumberStyle Style => work.Session.Style;
+
+    /// <summary>What is left of a pot; nothing at all leaves it uncounted.</summary>
+    /// <param name="row">The pot.</param>
+    /// <param name="text">What stands there to begin with.</param>
+    public CellEdit Left(CountRow row, string text) => new($"Left of {row.Pot.Name}", text, typed =>
+    {
+        if (typed.Trim().Length == 0)
+        {
+            work.Clear(row.Pot.Id);
+            return null;
+        }
+
+        Read<Money> amount = Money.ParseSum(typed, work.Session.Book.Household.Currency, Style);
+        if (!amount.Ok)
+        {
+            return amount.Fault;
+        }
+
+        return amount.Value.IsNegative
+            ? "What is left can't be below zero."
+            : Enter(row, (row.Entry ?? new CountEntry(amount.Value)) with { Left = amount.Value, Notes = null, IsFind = false });
+    });
+
+    /// <summary>What is missing, as <c>Lost coin=0.50</c>; where more is left than was there, a name alone says that it was found.</summary>
+    public CellEdit Difference(CountRow row)
+    {
+        bool found = row.Entry is not null && row.Left > row.Expected;
+        return new CellEdit(found ? "Found; what is it" : "Missing, as Name=AMOUNT", row.Entry?.DifferenceName ?? "", text => (row.Entry, found) switch
+        {
+            (null, _) => "Type what is left first.",
+            (_, true) => Enter(row, row.Entry with { IsFind = true, DifferenceName = CleanText.OneLine(text).Trim() }),
+            _ => Missing(row, row.Entry, text),
+        });
+    }
+
+    /// <summary>The day that is counted for.</summary>
+    public CellEdit Day() => new("Count for", LocalDatePattern.Iso.Format(work.Plan.Draft.Date), text =>
+    {
+        if (LocalDatePattern.Iso.Parse(text.Trim()) is not { Success: true, Value: var date })
+        {
+            return "Write the day like 2026-03-12.";
+        }
+
+        if (date > work.Session.Today)
+        {
+            return $"{DateText.Weekday(date)} has not come yet; count for today or before.";
+        }
+
+        work.CountFor(date);
+        return null;
+    });
+
+    private string? Missing(CountRow row, CountEntry entry, string text)
+    {
+        if (text.Trim().Length == 0)
+        {
+            return Enter(row, entry with { Missing = Money.Zero(row.Left.Currency), DifferenceName = "" });
+        }
+
+        int at = text.LastIndexOf('=');
+        if (at < 1)
+        {
+            return "Write it like Lost coin=0.50.";
+        }
+
+        Read<Money> amount = Money.ParseSum(text[(at + 1)..], row.Left.Currency, Style);
+        return amount.Ok
+            ? Enter(row, entry with { Missing = amount.Value, DifferenceName = CleanText.OneLine(text[..at]).Trim() })
+            : amount.Fault;
+    }
+
+    // What is wrong with an entry stands beside it, and nothing is confirmed until it is mended.
+    private string? Enter(CountRow row, CountEntry entry)
+    {
+        entered(work.Enter(row.Pot.Id, entry));
+        return null;
+    }
+}

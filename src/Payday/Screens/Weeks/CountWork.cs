@@ -1,0 +1,60 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Weeks;
+using Payday.Screens.Shell;
+
+namespace Payday.Screens.Weeks;
+
+/// <summary>A week-end count worked on: each entry is stored as it is made, so a count goes on where it stopped.</summary>
+internal sealed class CountWork
+{
+    /// <summary>Goes on with the count begun, or begins that of the first week that is to be counted.</summary>
+    public CountWork(BookSession session)
+    {
+        Session = session;
+        Plan = CountPlan.Of(session.Book, CountWeeks.Begun(session.Book, session.Today));
+    }
+
+    /// <summary>The book.</summary>
+    public BookSession Session { get; }
+
+    /// <summary>The count as it stands.</summary>
+    public CountPlan Plan { get; private set; }
+
+    /// <summary>Keeps what was entered for a pot.</summary>
+    /// <returns>Whether it can be confirmed so.</returns>
+    public bool Enter(string potId, CountEntry entry)
+    {
+        Keep(Plan.Draft.With(potId, entry));
+        return Plan.Rows.Single(row => row.Pot.Id == potId).Fault is null;
+    }
+
+    /// <summary>Keeps the pot uncounted.</summary>
+    public void Clear(string potId) => Keep(Plan.Draft.Without(potId));
+
+    /// <summary>Counts for another day.</summary>
+    public void CountFor(LocalDate date) => Keep(Plan.Draft with { Date = date });
+
+    /// <summary>Writes the count to the ledger, and begins that of the next week that is over.</summary>
+    /// <returns>Whether there is such a week; or why nothing was written.</returns>
+    public Read<bool> Confirm()
+    {
+        Read<Book> after = Plan.Confirm();
+        if (!after.Ok)
+        {
+            return Read.Refused<bool>(after.Fault);
+        }
+
+        LocalDate counted = Plan.Draft.Date;
+        Session.Take(after.Value);
+        Plan = CountPlan.Of(Session.Book, CountWeeks.Begun(Session.Book, Session.Today, counted));
+        return Read.Of(CountWeeks.Open(Session.Book, Session.Today).Any(week => week.LastDay > counted));
+    }
+
+    private void Keep(CountDraft draft)
+    {
+        Session.Take(Session.Book with { Weeks = Session.Book.Weeks with { Draft = draft } });
+        Plan = CountPlan.Of(Session.Book, draft);
+    }
+}
