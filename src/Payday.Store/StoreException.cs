@@ -14,4 +14,7 @@ public sealed class StoreException : Exception
         : base(message, inner)
     {
     }
+
+    /// <summary>Whether what is stored is damaged, so that another attempt would not help.</summary>
+    internal bool IsDamage { get; init; }
 }
