@@ -67,6 +67,22 @@ public sealed class BookStore : IDisposable
         });
     }
 
+    /// <summary>The book as another process that has the folder open last stored it, read from the journal alone; nothing is written.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <returns>The book, null where no household is stored yet; and who has the folder, one sentence.</returns>
+    /// <exception cref="StoreException">The journal can't be read.</exception>
+    public static (Book? Book, string Notice) Look(StoreFolder folder)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        return StoreFaults.Explained(folder, StoreAction.Read, () =>
+        {
+            // A line that is being written is not whole yet, and so not part of it.
+            Journals.JournalScan journal = Journals.JournalScan.Read(folder.Journal);
+            Book? book = journal.HasItsBeginning ? ContentBook.Of(folder, journal.Content())?.Book : throw StoreFaults.Damage(folder);
+            return (book, $"{FolderLock.Taken(folder)}. This is a look at what is stored.");
+        });
+    }
+
     /// <summary>The whole book, or null where no household has been stored.</summary>
     /// <exception cref="StoreException">The store can't be read, or what it holds doesn't add up.</exception>
     public Book? Load()

@@ -17,4 +17,7 @@ public sealed class StoreException : Exception
 
     /// <summary>Whether what is stored is damaged, so that another attempt would not help.</summary>
     internal bool IsDamage { get; init; }
+
+    /// <summary>Whether another process has the folder, so that a look is all there is.</summary>
+    public bool IsTaken { get; internal init; }
 }

@@ -50,7 +50,9 @@ internal static class Mending
             throw Undecided(folder, reason, journal);
         }
 
-        if (BackupFiles.Newest(folder) is { } backup && backup.Number > journal.Last!.Number)
+        // A backup that goes on from where the journal ends: then the journal is an old copy.
+        if (BackupFiles.Newest(folder) is { } backup && backup.Number > journal.Last!.Number
+            && BackupFiles.TryRead(backup.Path)?.Lines.Any(line => line.Sha == journal.Last.Sha) == true)
         {
             throw Undecided(folder, reason, journal, $" A backup goes on to change {backup.Number}.");
         }
