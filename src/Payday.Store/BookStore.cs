@@ -44,6 +44,9 @@ public sealed class BookStore : IDisposable
     /// <summary>The number of the last change stored; 0 where none was.</summary>
     public long LastChange => files.Journal.Last?.Number ?? 0;
 
+    /// <summary>The digest over all that is stored.</summary>
+    internal Digest LastDigest => files.Journal.Last?.Digest ?? default;
+
     /// <summary>Opens the store of a folder, making both where they are missing.</summary>
     /// <exception cref="StoreException">
     /// Another process has it, the folder can't be used, or what is in it is damaged, not Payday's or of a newer version.

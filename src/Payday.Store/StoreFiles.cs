@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Store.Backups;
 using Payday.Store.Contents;
 using Payday.Store.Databases;
 using Payday.Store.Journals;
@@ -99,7 +100,7 @@ internal sealed class StoreFiles : IDisposable
             journal = database.Version < Schema.FirstWithJournal ? null : JournalFile.OpenSound(folder.Journal);
             if (journal is not null && journal.Last?.Sha == database.LastLine?.Sha)
             {
-                var files = new StoreFiles(folder, database, journal) { Notices = notices.IsDefault ? [] : notices };
+                var files = new StoreFiles(folder, database, journal) { Notices = [.. notices.IsDefault ? [] : notices, .. Doubts(folder, journal)] };
                 (database, journal) = (null, null);
                 return files;
             }
@@ -116,6 +117,10 @@ internal sealed class StoreFiles : IDisposable
             database?.Dispose();
         }
     }
+
+    private static IEnumerable<string> Doubts(StoreFolder folder, JournalFile journal) => BackupFiles.GoingOn(folder, journal.Last) is { } further
+        ? [$"A backup goes on to change {further.Number}, but the store ends with {journal.Last?.ToString() ?? "nothing"}. If you did not go back yourself, it is an old copy: see payday restore."]
+        : [];
 
     private void TakeBack(long length, JournalLine? last)
     {

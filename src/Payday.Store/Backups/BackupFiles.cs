@@ -15,6 +15,13 @@ internal static class BackupFiles
     /// <summary>The backup that goes furthest, or null.</summary>
     public static BackupFile? Newest(StoreFolder folder) => List(folder.Backups).MaxBy(file => file.Number);
 
+    /// <summary>A backup that goes on from a line that the store ends with, so that the store seems to be an old copy; or null.</summary>
+    public static BackupFile? GoingOn(StoreFolder folder, JournalLine? last) =>
+        Newest(folder) is { } newest && newest.Number > (last?.Number ?? 0)
+        && TryRead(newest.Path) is { } scan && (last is null || scan.Lines.Any(line => line.Sha == last.Sha))
+            ? newest
+            : null;
+
     /// <summary>The lines of each sound backup, those that go furthest first.</summary>
     public static IEnumerable<ImmutableArray<JournalLine>> Lines(StoreFolder folder) =>
         List(folder.Backups).OrderByDescending(file => file.Number).Select(file => TryRead(file.Path)).OfType<JournalScan>().Select(scan => scan.Lines);

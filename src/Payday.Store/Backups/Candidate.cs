@@ -15,8 +15,11 @@ public sealed class Candidate
     /// <summary>The database, where it is sound.</summary>
     public const string Database = "database";
 
-    private Candidate(string choice, ImmutableArray<JournalLine> lines, BookContent content, Book? book)
+    private readonly JournalLine? last;
+
+    private Candidate(string choice, ImmutableArray<JournalLine> lines, BookContent content, Book? book, JournalLine? last)
     {
+        this.last = last;
         Choice = choice;
         Lines = lines;
         Content = content;
@@ -30,10 +33,10 @@ public sealed class Candidate
     public Book? Book { get; }
 
     /// <summary>The number of its last change.</summary>
-    public long Changes => Lines.LastOrDefault()?.Number ?? 0;
+    public long Changes => last?.Number ?? 0;
 
     /// <summary>When its last change was made, in UTC, as the clock had it.</summary>
-    public string At => Lines.LastOrDefault()?.At ?? "";
+    public string At => last?.At ?? "";
 
     /// <summary>The lines of the journal that come to it.</summary>
     internal ImmutableArray<JournalLine> Lines { get; }
@@ -54,7 +57,7 @@ public sealed class Candidate
             {
                 Journal when JournalScan.Read(folder.Journal) is { HasItsBeginning: true, Last: not null } scan => Of(folder, choice, scan.Lines, scan.Content()),
                 Journal => null,
-                Database when DatabaseState.Read(folder) is DatabaseState.Sound sound => Of(folder, choice, JournalStart.Lines(sound.Content), sound.Content),
+                Database when DatabaseState.Read(folder) is DatabaseState.Sound sound => Of(folder, choice, JournalStart.Lines(sound.Content), sound.Content, sound.Last),
                 Database => null,
                 _ when BackupFiles.TryRead(choice) is { } scan => Of(folder, choice, scan.Lines, scan.Content()),
                 _ => null,
@@ -66,6 +69,6 @@ public sealed class Candidate
         }
     }
 
-    private static Candidate Of(StoreFolder folder, string choice, ImmutableArray<JournalLine> lines, BookContent content) =>
-        new(choice, lines, content, ContentBook.Of(folder, content)?.Book);
+    private static Candidate Of(StoreFolder folder, string choice, ImmutableArray<JournalLine> lines, BookContent content, JournalLine? last = null) =>
+        new(choice, lines, content, ContentBook.Of(folder, content)?.Book, last ?? lines.LastOrDefault());
 }

@@ -36,6 +36,10 @@ internal sealed class JournalMending(StoreFolder folder, JournalScan journal, Da
         return [.. Behind(after), .. Whole(after)];
     }
 
+    private string Wrong => journal.Length == 0 ? "The journal was missing."
+        : journal.Last is { } last ? $"The journal was damaged after {last}."
+        : "The journal was damaged from its beginning.";
+
     private IEnumerable<JournalLine> All() => journal.Lines.Concat(journal.Loose);
 
     private bool Holds(JournalLine wanted) => All().Any(line => line.Sha == wanted.Sha);
@@ -98,18 +102,23 @@ internal sealed class JournalMending(StoreFolder folder, JournalScan journal, Da
 
         ImmutableArray<JournalLine> lines = Joined(journal.Lines, after);
         string told = lines.Length > journal.Lines.Length
-            ? $"The journal lacked {journal.Lines.LastOrDefault()?.Number + 1 ?? 1} and what comes after, and has it back from the database."
+            ? $"The journal lacked change {(journal.Last?.Number ?? 0) + 1} and what comes after, and has it back from the database."
             : $"The journal ended in {journal.Length - journal.SoundLength} bytes that are no confirmed change, as after a power cut; they were taken off. A copy is kept in {folder.Aside}.";
         if (lines.LastOrDefault()?.Sha != end?.Sha || (lines.Length > 0 && lines[0].Of > lines.Length))
         {
             lines = BackupFiles.Lines(folder).Select(backup => Joined(backup, after)).FirstOrDefault(joined => joined.LastOrDefault()?.Sha == end?.Sha);
-            told = $"The journal was damaged after {journal.Last?.ToString() ?? "nothing"}; its lines are back from a backup and the database. The damaged one is kept in {folder.Aside}.";
+            told = $"{Wrong} Its lines are back from a backup and the database.{(journal.Length == 0 ? "" : $" The damaged one is kept in {folder.Aside}.")}";
         }
 
         if (lines.IsDefaultOrEmpty && end is not null)
         {
+            if (BackupFiles.GoingOn(folder, end) is { } further)
+            {
+                throw Mending.Undecided(folder, $"{folder.Database} ends with {end}.", journal, $" A backup goes on to change {further.Number}.");
+            }
+
             lines = JournalStart.Lines(database.Content);
-            told = $"The journal was damaged after {journal.Last?.ToString() ?? "nothing"}; it begins anew with all that the database holds, so nothing is lost. The damaged one is kept in {folder.Aside}.";
+            told = $"{Wrong} It begins anew with all that the database holds, up to {end}.{(journal.Length == 0 ? "" : $" The damaged one is kept in {folder.Aside}.")}";
         }
 
         AsideFiles.CopyJournal(folder);

@@ -51,8 +51,7 @@ internal static class Mending
         }
 
         // A backup that goes on from where the journal ends: then the journal is an old copy.
-        if (BackupFiles.Newest(folder) is { } backup && backup.Number > journal.Last!.Number
-            && BackupFiles.TryRead(backup.Path)?.Lines.Any(line => line.Sha == journal.Last.Sha) == true)
+        if (BackupFiles.GoingOn(folder, journal.Last) is { } backup)
         {
             throw Undecided(folder, reason, journal, $" A backup goes on to change {backup.Number}.");
         }

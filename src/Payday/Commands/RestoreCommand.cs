@@ -81,9 +81,9 @@ internal static class RestoreCommand
         [
             .. Report.Table(
                 NumberStyle.CommaPoint,
-                [new("last change"), new("changes", Align.Right), new("movements", Align.Right), new("paydays", Align.Right), new("choice")],
+                [new("last change"), new("movements", Align.Right), new("paydays", Align.Right), new("choice")],
                 candidates.Select(one => ImmutableArray.Create(
-                    one.At.Replace('T', ' ').TrimEnd('Z'), Number(one.Changes), Number(Movements(one)), Number(Paydays(one)), Path.GetFileName(one.Choice)))),
+                    one.At.Replace('T', ' ').TrimEnd('Z'), Number(Movements(one)), Number(Paydays(one)), Path.GetFileName(one.Choice)))),
             .. Report.Prose(last),
         ],
         JsonSerializer.Serialize(

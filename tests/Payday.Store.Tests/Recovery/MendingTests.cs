@@ -57,7 +57,7 @@ public sealed class MendingTests : IDisposable
             (string book, string notice) = lived.Open();
 
             Assert.Equal(lived.Books[Last], book);
-            Assert.StartsWith("The journal lacked 6 ", notice, StringComparison.Ordinal);
+            Assert.StartsWith("The journal lacked change 6 ", notice, StringComparison.Ordinal);
             Assert.Equal(lived.Journals[Last], File.ReadAllBytes(lived.Folder.Journal));
         }
     }
