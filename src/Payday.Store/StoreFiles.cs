@@ -35,7 +35,22 @@ internal sealed class StoreFiles : IDisposable
     /// <summary>Opens both after mending, where a whole look found damage that opening doesn't see.</summary>
     public static StoreFiles Mended(StoreFolder folder)
     {
-        ImmutableArray<string> notices = Mending.Mend(folder);
+        ImmutableArray<string> notices;
+        try
+        {
+            notices = Mending.Mend(folder);
+            if (TryOpen(folder, notices) is { } files)
+            {
+                return files;
+            }
+        }
+        catch (Exception fault) when (fault is not StoreException && StoreFaults.IsDamage(fault))
+        {
+            notices = [];
+        }
+
+        // A database can be read and yet fail when it is written to: pages of a torn log do that.
+        notices = [.. notices, .. Mending.Rebuild(folder)];
         return TryOpen(folder, notices) ?? throw StoreFaults.Damage(folder);
     }
 

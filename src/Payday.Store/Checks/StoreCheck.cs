@@ -34,7 +34,8 @@ public static class StoreCheck
         return StoreFaults.Explained<ImmutableArray<string>>(folder, StoreAction.Write, () =>
         {
             using FolderLock taken = FolderLock.Take(folder);
-            return [.. Mending.Mend(folder), .. FilePermissions.Close(folder)];
+            using StoreFiles files = StoreFiles.Mended(folder);
+            return [.. files.Notices, .. FilePermissions.Close(folder)];
         });
     }
 

@@ -32,8 +32,11 @@ internal sealed class JournalMending(StoreFolder folder, JournalScan journal, Da
                 folder, $"{folder.Database} ({database.Last?.ToString() ?? "nothing stored"}) and {folder.Journal} tell different things.", journal);
         }
 
-        CatchUp(after);
-        return [.. Behind(after), .. Whole(after)];
+        // The journal first: once it is whole, a database that fails under the work can be made from it.
+        Foresee(after);
+        ImmutableArray<string> told = [.. Behind(after), .. Whole(after, out JournalLine? end)];
+        CatchUp(after, end);
+        return told;
     }
 
     private string Wrong => journal.Length == 0 ? "The journal was missing."
@@ -59,7 +62,8 @@ internal sealed class JournalMending(StoreFolder folder, JournalScan journal, Da
         return found.ToImmutable();
     }
 
-    private void CatchUp(ImmutableArray<JournalLine> after)
+    // What the documents will be; nothing is written yet.
+    private void Foresee(ImmutableArray<JournalLine> after)
     {
         foreach (JournalLine line in after)
         {
@@ -73,18 +77,20 @@ internal sealed class JournalMending(StoreFolder folder, JournalScan journal, Da
                 throw Mending.Undecided(folder, $"{folder.Journal} holds {line}, which doesn't come to what it says.", journal);
             }
         }
-
-        if (!after.IsEmpty)
-        {
-            InDatabase(open =>
-            {
-                foreach (JournalLine line in after)
-                {
-                    open.Take(line, line.Edits());
-                }
-            });
-        }
     }
+
+    private void CatchUp(ImmutableArray<JournalLine> after, JournalLine? end) => InDatabase(open =>
+    {
+        foreach (JournalLine line in after)
+        {
+            open.Take(line, line.Edits());
+        }
+
+        if (open.LastLine?.Sha != end?.Sha)
+        {
+            open.Mark(end);
+        }
+    });
 
     // One change ahead is what a program leaves that was ended between its two files: nothing to tell.
     private IEnumerable<string> Behind(ImmutableArray<JournalLine> after) => after.Length > 1
@@ -92,21 +98,22 @@ internal sealed class JournalMending(StoreFolder folder, JournalScan journal, Da
         : [];
 
     // Gives the journal what it lacks and takes off what is not of it.
-    private IEnumerable<string> Whole(ImmutableArray<JournalLine> after)
+    private IEnumerable<string> Whole(ImmutableArray<JournalLine> after, out JournalLine? end)
     {
-        JournalLine? end = after.LastOrDefault() ?? database.Last;
+        end = after.LastOrDefault() ?? database.Last;
         if (journal.IsWhole && journal.Last?.Sha == end?.Sha)
         {
             return [];
         }
 
+        string? wanted = end?.Sha;
         ImmutableArray<JournalLine> lines = Joined(journal.Lines, after);
         string told = lines.Length > journal.Lines.Length
             ? $"The journal lacked change {(journal.Last?.Number ?? 0) + 1} and what comes after, and has it back from the database."
             : $"The journal ended in {journal.Length - journal.SoundLength} bytes that are no confirmed change, as after a power cut; they were taken off. A copy is kept in {folder.Aside}.";
-        if (lines.LastOrDefault()?.Sha != end?.Sha || (lines.Length > 0 && lines[0].Of > lines.Length))
+        if (lines.LastOrDefault()?.Sha != wanted || (lines.Length > 0 && lines[0].Of > lines.Length))
         {
-            lines = BackupFiles.Lines(folder).Select(backup => Joined(backup, after)).FirstOrDefault(joined => joined.LastOrDefault()?.Sha == end?.Sha);
+            lines = BackupFiles.Lines(folder).Select(backup => Joined(backup, after)).FirstOrDefault(joined => joined.LastOrDefault()?.Sha == wanted);
             told = $"{Wrong} Its lines are back from a backup and the database.{(journal.Length == 0 ? "" : $" The damaged one is kept in {folder.Aside}.")}";
         }
 
@@ -123,11 +130,7 @@ internal sealed class JournalMending(StoreFolder folder, JournalScan journal, Da
 
         AsideFiles.CopyJournal(folder);
         JournalStart.Write(folder, lines);
-        if (lines.LastOrDefault() is { } last && last.Sha != end?.Sha)
-        {
-            InDatabase(open => open.Mark(last));
-        }
-
+        end = lines.LastOrDefault();
         return [told];
     }
 

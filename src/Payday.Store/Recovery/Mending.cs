@@ -34,6 +34,10 @@ internal static class Mending
         };
     }
 
+    /// <summary>Makes the database anew, where it fails although it could be read; the journal is whole then.</summary>
+    public static ImmutableArray<string> Rebuild(StoreFolder folder) =>
+        Rebuild(folder, JournalScan.Read(folder.Journal), $"{folder.Database} is damaged.");
+
     /// <summary>Makes the database anew from the journal.</summary>
     /// <param name="folder">The folder.</param>
     /// <param name="journal">Its journal.</param>
