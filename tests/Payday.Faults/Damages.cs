@@ -16,13 +16,13 @@ internal static class Damages
     private const int Changes = 14;
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 
-    public static bool Run(int count, int seed)
+    public static bool Run(int count, int seed, int from = 0)
     {
         using var scratch = new Scratch();
         (List<Dictionary<string, byte[]>> ages, Digest sound) = Grow(scratch);
         HashSet<Digest> older = [.. ages.Select(age => JournalScan.Of(age["payday.journal"]).Last!.Digest)];
         var tally = new Tally();
-        for (int i = 0; i < count; i++)
+        for (int i = from; i < from + count; i++)
         {
             var random = new Random(HashCode(seed, i));
             Dictionary<string, byte[]> files = new(ages[^1], StringComparer.Ordinal);
@@ -34,10 +34,17 @@ internal static class Damages
                 _ => ["payday.db"],
             };
             string what = string.Join(" + ", hit.Select(name => $"{Part(name)} {Damage.Do(random, files, ages, name)}"));
-            what = hit.Length > 1 ? "database and journal at once" : what;
+            bool wholeOfBefore = hit.Length > 1 && ages[..^1].Any(age => hit.All(name => files.TryGetValue(name, out byte[]? now) && ReferenceEquals(now, age[name])));
+            what = wholeOfBefore ? "whole folder of before" : hit.Length > 1 ? "database and journal at once" : what;
             scratch.Put(files);
             Task<(string, string)> opened = Task.Run(() => Open(scratch.Folder, older, sound));
             (string outcome, string detail) = opened.Wait(Patience) ? opened.Result : ("CRASH", "it does not come to an end");
+            if (wholeOfBefore && outcome == "WRONG")
+            {
+                // Nothing in the folder can tell, where no backup goes further.
+                outcome = "older, unsaid";
+            }
+
             if (outcome is "refused" or "older, said" && hit.Length == 1)
             {
                 outcome = "LOST";

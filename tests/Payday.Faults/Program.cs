@@ -1,13 +1,13 @@
 using System.Globalization;
 using Payday.Faults;
 
-// usage: damages COUNT [SEED] | kills COUNT [SEED] | power [SEED]; without words a short run of each.
+// usage: damages COUNT [SEED [FROM]] | kills COUNT [SEED] | power [SEED]; without words a short run of each.
 int Number(int at, int otherwise) => args.Length > at ? int.Parse(args[at], CultureInfo.InvariantCulture) : otherwise;
 
 bool sound = args.FirstOrDefault() switch
 {
     "work" => Worker.Run(args[1], Number(2, 0)),
-    "damages" => Damages.Run(Number(1, 10_000), Number(2, 1)),
+    "damages" => Damages.Run(Number(1, 10_000), Number(2, 1), Number(3, 0)),
     "kills" => Kills.Run(Number(1, 1_000), Number(2, 1)),
     "power" => PowerCuts.Run(Number(1, 1)),
     "growth" => Growth.Run(),

@@ -3,7 +3,7 @@ namespace Payday.Faults;
 /// <summary>The table of what was tried and what came out.</summary>
 internal sealed class Tally
 {
-    private static readonly string[] Outcomes = ["same", "mended", "found", "refused", "older, said", "LOST", "WRONG", "CRASH"];
+    private static readonly string[] Outcomes = ["same", "mended", "found", "refused", "older, said", "older, unsaid", "LOST", "WRONG", "CRASH"];
     private readonly SortedDictionary<string, SortedDictionary<string, int>> table = new(StringComparer.Ordinal);
 
     /// <summary>Whether nothing came out that must not.</summary>
