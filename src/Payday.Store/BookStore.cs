@@ -1,26 +1,24 @@
 using System.Collections.Immutable;
-using Payday.Core.Amounts;
 using Payday.Core.Households;
-using Payday.Core.Ledgers;
-using Payday.Core.Routines;
 using Payday.Core.Weeks;
-using Payday.Store.Databases;
+using Payday.Store.Backups;
+using Payday.Store.Contents;
 using Payday.Store.Documents;
 
 namespace Payday.Store;
 
-/// <summary>The book of one data folder, in a LiteDB database that one process at a time may open.</summary>
+/// <summary>The book of one data folder, in a LiteDB database and a journal that one process at a time may open.</summary>
 /// <remarks>
-/// Each <see cref="Save"/> is one transaction, synced to disk before it returns: what was acknowledged is there
-/// after a power cut. Use it from one thread at a time.
+/// Each <see cref="Save"/> is one line of the journal and one transaction of the database, both synced to disk before
+/// it returns: what was acknowledged is there twice after a power cut. Use it from one thread at a time.
 /// </remarks>
 public sealed class BookStore : IDisposable
 {
     /// <summary>The version of the documents that this program reads and writes.</summary>
-    public const int SchemaVersion = 2;
+    public const int SchemaVersion = 3;
 
     private readonly FolderLock folderLock;
-    private readonly BookDatabase database;
+    private StoreFiles files;
 
     // The number of the last movement stored, once it is known.
     private long? lastMovement;
@@ -29,15 +27,25 @@ public sealed class BookStore : IDisposable
     private WeekRecords? lastWeeks;
     private bool isDisposed;
 
-    private BookStore(StoreFolder folder, FolderLock folderLock, BookDatabase database)
+    private BookStore(StoreFolder folder, FolderLock folderLock, StoreFiles files)
     {
         Folder = folder;
         this.folderLock = folderLock;
-        this.database = database;
+        this.files = files;
+        Notices = files.Notices;
     }
 
     /// <summary>The folder.</summary>
     public StoreFolder Folder { get; }
+
+    /// <summary>What was found wrong and was mended, or could not be done beside the work: a sentence each, to be shown to the person.</summary>
+    public ImmutableArray<string> Notices { get; private set; }
+
+    /// <summary>The number of the last change stored; 0 where none was.</summary>
+    public long LastChange => files.Journal.Last?.Number ?? 0;
+
+    /// <summary>The digest over all that is stored.</summary>
+    internal Digest LastDigest => files.Journal.Last?.Digest ?? default;
 
     /// <summary>Opens the store of a folder, making both where they are missing.</summary>
     /// <exception cref="StoreException">
@@ -52,13 +60,29 @@ public sealed class BookStore : IDisposable
             FolderLock folderLock = FolderLock.Take(folder);
             try
             {
-                return new BookStore(folder, folderLock, BookDatabase.Open(folder));
+                return new BookStore(folder, folderLock, StoreFiles.Open(folder));
             }
             catch
             {
                 folderLock.Dispose();
                 throw;
             }
+        });
+    }
+
+    /// <summary>The book as another process that has the folder open last stored it, read from the journal alone; nothing is written.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <returns>The book, null where no household is stored yet; and who has the folder, one sentence.</returns>
+    /// <exception cref="StoreException">The journal can't be read.</exception>
+    public static (Book? Book, string Notice) Look(StoreFolder folder)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        return StoreFaults.Explained(folder, StoreAction.Read, () =>
+        {
+            // A line that is being written is not whole yet, and so not part of it.
+            Journals.JournalScan journal = Journals.JournalScan.Read(folder.Journal);
+            Book? book = journal.HasItsBeginning ? ContentBook.Of(folder, journal.Content())?.Book : throw StoreFaults.Damage(folder);
+            return (book, $"{FolderLock.Taken(folder)}. This is a look at what is stored.");
         });
     }
 
@@ -77,14 +101,19 @@ public sealed class BookStore : IDisposable
     {
         ArgumentNullException.ThrowIfNull(change);
         ObjectDisposedException.ThrowIf(isDisposed, this);
-        long last = StoreFaults.Explained(
-            Folder, StoreAction.Read, () => lastMovement ?? database.Movements.FindAll().LastOrDefault()?["_id"].AsInt64 ?? 0);
+        long last = StoreFaults.Explained(Folder, StoreAction.Read, () => lastMovement ?? Content().In(CollectionNames.Movements).Count());
+        if (change.Closed is not null)
+        {
+            Notices = Notices.AddRange(AutomaticBackup.Make(Folder));
+        }
 
         // A fault of the program comes out here, as it is; from here on whatever goes wrong is one of disk or database.
         var documents = new ChangeDocuments(change, last, lastWeeks);
         StoreFaults.Explained(Folder, StoreAction.Write, () =>
         {
-            database.Change(() => documents.WriteTo(database));
+            var edits = new EditList(files.Database, files.Journal.Last?.Digest ?? default);
+            documents.AddTo(edits);
+            files.Write(edits);
             return true;
         });
         lastMovement = last + change.Movements.Length;
@@ -95,28 +124,34 @@ public sealed class BookStore : IDisposable
     public void Dispose()
     {
         isDisposed = true;
-        database.Dispose();
+        files.Dispose();
         folderLock.Dispose();
     }
 
     private Book? ReadBook()
     {
-        if (database.Households.FindAll().FirstOrDefault() is not { } stored)
+        BookContent content = Content();
+        if (ContentBook.Of(Folder, content) is not { } read)
         {
-            return database.Movements.FindAll().Any() ? throw new StoreException(StoreFaults.Damaged(Folder)) : null;
+            return null;
         }
 
-        Household household = HouseholdDocument.To(stored);
-        Currency currency = household.Currency;
-        ImmutableArray<Movement> movements =
-            [.. database.Movements.FindAll().Select(document => MovementDocument.To(document, currency)).OrderBy(movement => movement.Number)];
-        ImmutableArray<ClosedPayday> closed =
-            [.. database.Closed.FindAll().Select(document => ClosedDocument.To(document, currency)).OrderBy(payday => payday.Payday)];
-        RoutineDraft? draft = database.Drafts.FindAll().Select(document => DraftDocument.To(document, currency)).FirstOrDefault();
-        WeekRecords weeks = WeekDocuments.Read(database, currency);
-        Ledger ledger = StoredLedger.Sound(Folder, household, movements, closed, weeks);
-        lastMovement = movements.Length;
-        lastWeeks = weeks;
-        return new Book(household, ledger, closed, draft is null ? null : DraftFit.To(household, draft)) { Weeks = weeks.Fitting(household) };
+        lastMovement = read.Book.Ledger.Movements.Count;
+        lastWeeks = read.Weeks;
+        return read.Book;
+    }
+
+    // Opening looks at the ends of both files alone; damage in the middle of the database is met here.
+    private BookContent Content()
+    {
+        if (files.Content() is { } content)
+        {
+            return content;
+        }
+
+        files.Dispose();
+        files = StoreFiles.Mended(Folder);
+        Notices = Notices.AddRange(files.Notices);
+        return files.Content() ?? throw StoreFaults.Damage(Folder);
     }
 }

@@ -27,7 +27,7 @@ internal sealed class FolderLock : IDisposable
         FileStream? stream = TryLock(folder.Lock);
         if (stream is null)
         {
-            throw new StoreException($"Another Payday has {folder.Path} open ({Holder(folder)}). Close it there and try again.");
+            throw new StoreException($"{Taken(folder)}. Close it there and try again.") { IsTaken = true };
         }
 
         try
@@ -42,6 +42,9 @@ internal sealed class FolderLock : IDisposable
             throw;
         }
     }
+
+    /// <summary>That somebody else has the folder, and since when.</summary>
+    public static string Taken(StoreFolder folder) => $"Another Payday has {folder.Path} open ({Holder(folder)})";
 
     /// <inheritdoc/>
     public void Dispose()

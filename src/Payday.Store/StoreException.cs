@@ -14,4 +14,10 @@ public sealed class StoreException : Exception
         : base(message, inner)
     {
     }
+
+    /// <summary>Whether what is stored is damaged, so that another attempt would not help.</summary>
+    internal bool IsDamage { get; init; }
+
+    /// <summary>Whether another process has the folder, so that a look is all there is.</summary>
+    public bool IsTaken { get; internal init; }
 }

@@ -40,6 +40,18 @@ internal static class StoreFaults
     public static string Damaged(StoreFolder folder) =>
         $"{folder.Database} is damaged. Nothing was changed; keep a copy of the folder, then put back a copy from before.";
 
+    /// <summary>The same, to be thrown.</summary>
+    public static StoreException Damage(StoreFolder folder) => new(Damaged(folder)) { IsDamage = true };
+
+    /// <summary>Whether a fault met in reading a database means that the database is damaged, and not that the system is in the way.</summary>
+    public static bool IsDamage(Exception fault) => fault switch
+    {
+        StoreException store => store.IsDamage,
+        EndOfStreamException => true,
+        UnauthorizedAccessException or IOException or OutOfMemoryException => false,
+        _ => true,
+    };
+
     private static string OfDisk(StoreFolder folder, StoreAction action, IOException fault) => fault.HResult switch
     {
         // ENOSPC, EDQUOT on Linux and macOS; ERROR_DISK_FULL.

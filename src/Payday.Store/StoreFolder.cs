@@ -10,9 +10,24 @@ public sealed record StoreFolder(string Path)
     /// <summary>The file whose lock says that a process writes. It stays, empty, so that its lock is always the same one.</summary>
     public string Lock => In("payday.lock");
 
+    /// <summary>The journal: every change, a line each.</summary>
+    public string Journal => In("payday.journal");
+
+    /// <summary>Where backups are.</summary>
+    public string Backups => In("backups");
+
+    /// <summary>Holds the path of the folder to which backups go too.</summary>
+    internal string SecondPlace => In("payday.backup-to");
+
+    /// <summary>Where damaged files are kept that others took the place of.</summary>
+    public string Aside => In("aside");
+
     /// <summary>Whether a store has been made here.</summary>
-    /// <remarks>A log alone is one too: its database is lost, and opening says so.</remarks>
-    public bool HasBook => File.Exists(Database) || File.Exists(In("payday-log.db"));
+    /// <remarks>A log, a journal or backups alone are one too: its database is lost, and opening mends it or says so.</remarks>
+    public bool HasBook => File.Exists(Database) || File.Exists(In("payday-log.db")) || File.Exists(Journal) || Directory.Exists(Backups);
+
+    /// <summary>The journal while it is being made; it takes its own name once it is whole.</summary>
+    internal string UnfinishedJournal => In("payday-new.journal");
 
     /// <summary>The database while it is being made; it takes its own name once it is whole.</summary>
     internal string Unfinished => In("payday-new.db");

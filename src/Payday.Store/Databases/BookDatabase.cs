@@ -1,4 +1,6 @@
 using LiteDB;
+using Payday.Store.Contents;
+using Payday.Store.Journals;
 
 namespace Payday.Store.Databases;
 
@@ -16,48 +18,24 @@ internal sealed class BookDatabase : IDisposable
 
     private BookDatabase(StoreFolder folder) => this.folder = folder;
 
-    public ILiteCollection<BsonDocument> Households => Collection("household");
+    /// <summary>The version of what is stored.</summary>
+    public int Version { get; private set; }
 
-    public ILiteCollection<BsonDocument> Movements => Collection("movements");
-
-    public ILiteCollection<BsonDocument> Closed => Collection("closed");
-
-    public ILiteCollection<BsonDocument> Drafts => Collection("drafts");
-
-    public ILiteCollection<BsonDocument> Fills => Collection("fills");
-
-    public ILiteCollection<BsonDocument> Purchases => Collection("purchases");
-
-    public ILiteCollection<BsonDocument> Counts => Collection("counts");
-
-    public ILiteCollection<BsonDocument> Settled => Collection("settled");
-
-    public ILiteCollection<BsonDocument> Returns => Collection("returns");
-
-    public ILiteCollection<BsonDocument> CountDrafts => Collection("countDrafts");
+    /// <summary>The last line of the journal that is in the database; null in a store where nothing was stored yet.</summary>
+    public JournalLine? LastLine => Schema.LastLine(folder, Collection(Schema.Collection));
 
     // After a failure the database is opened afresh: LiteDB's state in memory can't be trusted then.
     private Connection Connected => connection ??= Connect();
 
-    /// <summary>Opens the database of a folder whose lock is held, making it where it is missing.</summary>
-    /// <exception cref="StoreException">The files are not a sound database of this program and version.</exception>
+    /// <summary>Opens the database of a folder whose lock is held.</summary>
+    /// <exception cref="StoreException">The files are missing, or not a sound database of this program and version.</exception>
     public static BookDatabase Open(StoreFolder folder)
     {
-        if (!DatabaseCheck.Exists(folder))
-        {
-            Create(folder);
-        }
-
         var database = new BookDatabase(folder);
         try
         {
-            int version = Schema.Check(folder, database.Collection(Schema.Collection));
+            database.Version = Schema.Check(folder, database.Collection(Schema.Collection));
             database.Settle();
-            if (version < BookStore.SchemaVersion)
-            {
-                database.Change(() => Schema.CarryForward(database.Collection(Schema.Collection)));
-            }
-
             return database;
         }
         catch
@@ -66,6 +44,31 @@ internal sealed class BookDatabase : IDisposable
             throw;
         }
     }
+
+    /// <summary>A collection by its name.</summary>
+    public ILiteCollection<BsonDocument> Collection(string name) => Connected.Database.GetCollection(name);
+
+    /// <summary>Does what a line of the journal says; afterwards it is the last line in the database.</summary>
+    public void Take(JournalLine line, IEnumerable<Edit> edits) => Change(() =>
+    {
+        foreach (Edit edit in edits)
+        {
+            ILiteCollection<BsonDocument> collection = Collection(edit.Collection);
+            if (edit.Document is { } document)
+            {
+                collection.Upsert(document);
+            }
+            else
+            {
+                collection.Delete(edit.Id);
+            }
+        }
+
+        Schema.Mark(Collection(Schema.Collection), line);
+    });
+
+    /// <summary>Marks the line of the journal that comes to what is stored, and the version.</summary>
+    public void Mark(JournalLine? line) => Change(() => Schema.Mark(Collection(Schema.Collection), line));
 
     /// <summary>Does all of some work on the collections, or none of it; when it returns, the disk has it.</summary>
     public void Change(Action work)
@@ -91,9 +94,13 @@ internal sealed class BookDatabase : IDisposable
     /// <inheritdoc/>
     public void Dispose() => Disconnect();
 
-    // Made under another name, so that a database of the right name is always whole: an empty one is a damaged one.
-    private static void Create(StoreFolder folder)
+    /// <summary>Makes the database of a folder that has none.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="content">What is in it.</param>
+    /// <param name="last">The line of the journal that comes to this.</param>
+    public static void Create(StoreFolder folder, BookContent content, JournalLine? last)
     {
+        // Made under another name, so that a database of the right name is always whole: an empty one is a damaged one.
         var unfinished = new DatabaseFiles(folder.Unfinished);
         unfinished.Delete();
         try
@@ -103,7 +110,7 @@ internal sealed class BookDatabase : IDisposable
             using (Connection made = Connection.Open(unfinished))
             {
                 made.Database.CheckpointSize = 0;
-                Schema.Begin(made.Database.GetCollection(Schema.Collection));
+                Fill(made.Database, content, last);
                 made.Log.Sync();
                 made.Database.Checkpoint();
             }
@@ -116,7 +123,18 @@ internal sealed class BookDatabase : IDisposable
         }
     }
 
-    private ILiteCollection<BsonDocument> Collection(string name) => Connected.Database.GetCollection(name);
+    private static void Fill(LiteDatabase made, BookContent content, JournalLine? last)
+    {
+        made.BeginTrans();
+        foreach (string name in CollectionNames.All)
+        {
+            // In the order of their ids, which is the order in which they were stored and are read.
+            made.GetCollection(name).Insert(content.In(name).OrderBy(document => document["_id"]));
+        }
+
+        Schema.Mark(made.GetCollection(Schema.Collection), last);
+        made.Commit();
+    }
 
     private Connection Connect() => DatabaseCheck.Exists(folder)
         ? Connection.Open(new DatabaseFiles(folder.Database))

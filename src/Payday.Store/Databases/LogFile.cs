@@ -21,6 +21,9 @@ internal sealed class LogFile : Stream
         file = PrivateFile.Open(path, FileShare.Read);
     }
 
+    /// <summary>Called each time a log is synced, with its path; a simulation of power cuts looks at the files there.</summary>
+    internal static Action<string>? Synced { get; set; }
+
     /// <inheritdoc/>
     public override bool CanRead => true;
 
@@ -50,6 +53,7 @@ internal sealed class LogFile : Stream
         }
 
         file.Flush(flushToDisk: true);
+        Synced?.Invoke(path);
     }
 
     /// <summary>Takes off what was added after a length.</summary>

@@ -1,34 +1,53 @@
+using System.Text;
 using LiteDB;
+using Payday.Store.Journals;
 
 namespace Payday.Store.Databases;
 
-/// <summary>The version of the stored documents, in a document of its own that every store has.</summary>
+/// <summary>The version of the stored documents and the last line of the journal, in documents of their own.</summary>
+/// <remarks>
+/// Version 2 added what happens between paydays, in collections of its own, and the wallet among the jobs of cash.
+/// Version 3 added the journal. What an older version holds is all of this one as it stands, so there is nothing to
+/// rewrite: the version keeps a program that knows no journal from opening what this one wrote.
+/// </remarks>
 internal static class Schema
 {
-    /// <summary>The collection that the document is in.</summary>
+    /// <summary>The collection that the documents are in.</summary>
     public const string Collection = "meta";
 
+    /// <summary>The first version with a journal.</summary>
+    public const int FirstWithJournal = 3;
+
     private const string Id = "schema";
+    private const string JournalId = "journal";
 
-    /// <summary>Writes the version into a new database.</summary>
-    public static void Begin(ILiteCollection<BsonDocument> meta) =>
-        meta.Insert(new BsonDocument { ["_id"] = Id, ["version"] = BookStore.SchemaVersion });
+    /// <summary>Writes the version, and the journal's line that comes to what is stored.</summary>
+    public static void Mark(ILiteCollection<BsonDocument> meta, JournalLine? line)
+    {
+        meta.Upsert(new BsonDocument { ["_id"] = Id, ["version"] = BookStore.SchemaVersion });
+        if (line is null)
+        {
+            meta.Delete(JournalId);
+        }
+        else
+        {
+            meta.Upsert(new BsonDocument { ["_id"] = JournalId, ["line"] = Encoding.UTF8.GetString(line.Text.Span) });
+        }
+    }
 
-    /// <summary>Makes an older store one of this version.</summary>
-    /// <remarks>
-    /// Version 2 added what happens between paydays, in collections of its own, and the wallet among the jobs of cash.
-    /// What a version 1 holds is all of version 2 as it stands, so there is nothing to rewrite but the version: it keeps
-    /// a program that knows no wallet from opening what this one wrote.
-    /// </remarks>
-    public static void CarryForward(ILiteCollection<BsonDocument> meta) =>
-        meta.Update(new BsonDocument { ["_id"] = Id, ["version"] = BookStore.SchemaVersion });
+    /// <summary>The line of the journal that comes to what is stored; null where nothing was stored yet.</summary>
+    /// <exception cref="StoreException">It is damaged.</exception>
+    public static JournalLine? LastLine(StoreFolder folder, ILiteCollection<BsonDocument> meta) =>
+        Find(meta, JournalId) is { } marked
+            ? JournalLine.Read(Encoding.UTF8.GetBytes(marked["line"].AsString)) ?? throw StoreFaults.Damage(folder)
+            : null;
 
     /// <summary>Refuses what this program can't read.</summary>
     /// <exception cref="StoreException">There is no version, or a newer one.</exception>
     /// <returns>The version that is stored.</returns>
     public static int Check(StoreFolder folder, ILiteCollection<BsonDocument> meta)
     {
-        BsonValue version = meta.FindAll().FirstOrDefault(document => document["_id"] == Id)?["version"] ?? BsonValue.Null;
+        BsonValue version = Find(meta, Id)?["version"] ?? BsonValue.Null;
         if (!version.IsInt32 || version.AsInt32 < 1)
         {
             throw DatabaseCheck.NotOurs(folder);
@@ -41,4 +60,7 @@ internal static class Schema
 
         return version.AsInt32;
     }
+
+    // Read through the whole collection: what is damaged there is met too.
+    private static BsonDocument? Find(ILiteCollection<BsonDocument> meta, string id) => meta.FindAll().FirstOrDefault(document => document["_id"] == id);
 }

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using LiteDB;
 using Payday.Core.Weeks;
-using Payday.Store.Databases;
+using Payday.Store.Contents;
 
 namespace Payday.Store.Documents;
 
@@ -36,44 +36,45 @@ internal sealed class ChangeDocuments
         weeks = change.Weeks is { } happened ? WeekDocuments.Of(lastWeeks, happened) : null;
     }
 
-    /// <summary>Writes them, within a change.</summary>
-    public void WriteTo(BookDatabase database)
+    /// <summary>Says what they do to the documents stored.</summary>
+    /// <exception cref="InvalidOperationException">Something new is stored already.</exception>
+    public void AddTo(EditList edits)
     {
         if (household is not null)
         {
-            database.Households.Upsert(household);
+            edits.Put(CollectionNames.Households, household);
         }
 
         foreach (BsonDocument movement in movements)
         {
-            database.Movements.Insert(movement);
+            edits.Add(CollectionNames.Movements, movement);
         }
 
         if (closed is not null)
         {
-            database.Closed.Insert(closed);
+            edits.Add(CollectionNames.Closed, closed);
         }
 
         if (corrected is not null)
         {
-            database.Closed.Update(corrected);
+            edits.Put(CollectionNames.Closed, corrected);
         }
 
         if (reopened is not null)
         {
-            database.Closed.Delete(reopened);
+            edits.Remove(CollectionNames.Closed, reopened);
         }
 
         if (dropsDraft)
         {
-            database.Drafts.DeleteAll();
+            edits.Clear(CollectionNames.Drafts);
         }
 
         if (draft is not null)
         {
-            database.Drafts.Insert(draft);
+            edits.Add(CollectionNames.Drafts, draft);
         }
 
-        weeks?.WriteTo(database);
+        weeks?.AddTo(edits);
     }
 }

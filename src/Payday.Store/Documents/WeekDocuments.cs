@@ -2,14 +2,14 @@ using System.Collections.Immutable;
 using LiteDB;
 using Payday.Core.Amounts;
 using Payday.Core.Weeks;
-using Payday.Store.Databases;
+using Payday.Store.Contents;
 
 namespace Payday.Store.Documents;
 
 /// <summary>What happened between paydays, as the documents that differ from those stored.</summary>
 internal sealed class WeekDocuments
 {
-    private readonly List<Action<BookDatabase>> writes = [];
+    private readonly List<Action<EditList>> writes = [];
 
     /// <summary>The documents to write and to take out.</summary>
     /// <param name="before">What is stored; null where that is not known, and all is written anew.</param>
@@ -19,20 +19,20 @@ internal sealed class WeekDocuments
         var documents = new WeekDocuments();
         WeekRecords known = before ?? WeekRecords.None;
         bool anew = before is null;
-        documents.Add(database => database.Fills, known.Fills, after.Fills, FillDocument.From, anew);
-        documents.Add(database => database.Purchases, known.Purchases, after.Purchases, PurchaseDocument.From, anew);
-        documents.Add(database => database.Counts, known.Counts, after.Counts, CountDocument.From, anew);
-        documents.Add(database => database.Settled, known.Settled, after.Settled, SettledDocument.From, anew);
-        documents.Add(database => database.Returns, known.Returns, after.Returns, ReturnDocument.From, anew);
+        documents.Add(CollectionNames.Fills, known.Fills, after.Fills, FillDocument.From, anew);
+        documents.Add(CollectionNames.Purchases, known.Purchases, after.Purchases, PurchaseDocument.From, anew);
+        documents.Add(CollectionNames.Counts, known.Counts, after.Counts, CountDocument.From, anew);
+        documents.Add(CollectionNames.Settled, known.Settled, after.Settled, SettledDocument.From, anew);
+        documents.Add(CollectionNames.Returns, known.Returns, after.Returns, ReturnDocument.From, anew);
         if (anew || !ReferenceEquals(known.Draft, after.Draft))
         {
             BsonDocument? draft = after.Draft is { } begun ? CountDraftDocument.From(begun) : null;
-            documents.writes.Add(database =>
+            documents.writes.Add(edits =>
             {
-                database.CountDrafts.DeleteAll();
+                edits.Clear(CollectionNames.CountDrafts);
                 if (draft is not null)
                 {
-                    database.CountDrafts.Insert(draft);
+                    edits.Add(CollectionNames.CountDrafts, draft);
                 }
             });
         }
@@ -41,20 +41,20 @@ internal sealed class WeekDocuments
     }
 
     /// <summary>Reads them all.</summary>
-    public static WeekRecords Read(BookDatabase database, Currency currency) => new(
-        [.. database.Fills.FindAll().Select(document => FillDocument.To(document, currency)).OrderBy(fill => fill.Key.Payday).ThenBy(fill => fill.Key.Week).ThenBy(fill => fill.Key.PotId, StringComparer.Ordinal)],
-        [.. database.Purchases.FindAll().Select(document => PurchaseDocument.To(document, currency)).OrderBy(purchase => purchase.Number)],
-        [.. database.Counts.FindAll().Select(document => CountDocument.To(document, currency)).OrderBy(count => count.Number)],
-        [.. database.Settled.FindAll().Select(SettledDocument.To).OrderBy(settled => settled.Movement)],
-        [.. database.Returns.FindAll().Select(document => ReturnDocument.To(document, currency)).OrderBy(back => back.Number)],
-        database.CountDrafts.FindAll().Select(document => CountDraftDocument.To(document, currency)).FirstOrDefault());
+    public static WeekRecords Read(BookContent content, Currency currency) => new(
+        [.. content.In(CollectionNames.Fills).Select(document => FillDocument.To(document, currency)).OrderBy(fill => fill.Key.Payday).ThenBy(fill => fill.Key.Week).ThenBy(fill => fill.Key.PotId, StringComparer.Ordinal)],
+        [.. content.In(CollectionNames.Purchases).Select(document => PurchaseDocument.To(document, currency)).OrderBy(purchase => purchase.Number)],
+        [.. content.In(CollectionNames.Counts).Select(document => CountDocument.To(document, currency)).OrderBy(count => count.Number)],
+        [.. content.In(CollectionNames.Settled).Select(SettledDocument.To).OrderBy(settled => settled.Movement)],
+        [.. content.In(CollectionNames.Returns).Select(document => ReturnDocument.To(document, currency)).OrderBy(back => back.Number)],
+        content.In(CollectionNames.CountDrafts).Select(document => CountDraftDocument.To(document, currency)).FirstOrDefault());
 
-    /// <summary>Writes them, within a change.</summary>
-    public void WriteTo(BookDatabase database) => writes.ForEach(write => write(database));
+    /// <summary>Says what they do to the documents stored.</summary>
+    public void AddTo(EditList edits) => writes.ForEach(write => write(edits));
 
     // A record that is the same object is the same document: they never change in themselves.
     private void Add<T>(
-        Func<BookDatabase, ILiteCollection<BsonDocument>> collection,
+        string collection,
         ImmutableArray<T> before,
         ImmutableArray<T> after,
         Func<T, BsonDocument> document,
@@ -66,22 +66,21 @@ internal sealed class WeekDocuments
         known.ExceptWith(after);
         HashSet<BsonValue> written = [.. changed.Select(one => one["_id"])];
         BsonValue[] gone = [.. known.Select(record => document(record)["_id"]).Where(id => !written.Contains(id))];
-        writes.Add(database =>
+        writes.Add(edits =>
         {
-            ILiteCollection<BsonDocument> stored = collection(database);
             if (anew)
             {
-                stored.DeleteAll();
+                edits.Clear(collection);
             }
 
             foreach (BsonValue id in gone)
             {
-                stored.Delete(id);
+                edits.Remove(collection, id);
             }
 
             foreach (BsonDocument one in changed)
             {
-                stored.Upsert(one);
+                edits.Put(collection, one);
             }
         });
     }

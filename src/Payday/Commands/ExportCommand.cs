@@ -20,7 +20,7 @@ internal static class ExportCommand
             "export",
             "Print the household file, which payday import takes back exactly; or write the book as CSV.",
             "payday export > household.json") { csv, replace };
-        return Invocation.Does(command, shell, call => call.OnBook((_, book) =>
+        return Invocation.Does(command, shell, call => call.OnLook(book =>
             call.Parsed.GetValue(csv) is { } folder ? Tables(book, folder, call.Parsed.GetValue(replace))
             : call.Parsed.GetValue(replace) ? new Answer.WrongUse("--replace goes with --csv.")
             : File(book.Household)));

@@ -18,14 +18,18 @@ internal static class ImportCommand
             "Take a household file into the data folder: a new household, or changes to the one there.",
             "payday import household.json") { file };
         return Invocation.Does(command, shell, call => CommandInput.WithFile(
-            shell, call.Parsed.GetRequiredValue(file), HouseholdFile.Read, household => Import(call.Folder, household)));
+            shell, call.Parsed.GetRequiredValue(file), HouseholdFile.Read, household => Import(call.Folder, household, call.Tell)));
     }
 
     /// <summary>Stores a household.</summary>
-    public static Answer Import(StoreFolder folder, Household household)
+    /// <param name="folder">Where.</param>
+    /// <param name="household">The household.</param>
+    /// <param name="tell">Tells what the store found; see <see cref="Invocation.Tell"/>.</param>
+    public static Answer Import(StoreFolder folder, Household household, Func<BookStore, int, int>? tell = null)
     {
         using BookStore store = BookStore.Open(folder);
         Book? book = store.Load();
+        tell?.Invoke(store, 0);
         if (book is null)
         {
             Book begun = Book.Begin(household);

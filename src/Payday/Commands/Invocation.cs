@@ -60,9 +60,45 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
         }
 
         using BookStore store = BookStore.Open(Folder);
-        return store.Load() is { } book ? work(store, book) : NoHousehold();
+        Book? book = store.Load();
+        int told = Tell(store, 0);
+        Answer answer = book is null ? NoHousehold() : work(store, book);
+        Tell(store, told);
+        return answer;
     }
 
-    private Answer NoHousehold() =>
+    /// <summary>Loads the book to look at it; where another process has it open, as that last stored it.</summary>
+    public Answer OnLook(Func<Book, Answer> work)
+    {
+        try
+        {
+            return OnBook((_, book) => work(book));
+        }
+        catch (StoreException fault) when (fault.IsTaken)
+        {
+            (Book? book, string notice) = BookStore.Look(Folder);
+            Note(notice);
+            return book is null ? NoHousehold() : work(book);
+        }
+    }
+
+    /// <summary>That there is nothing yet.</summary>
+    public Answer NoHousehold() =>
         Answer.Because($"There is no household in {Folder.Path} yet. Look at one with payday demo, or bring your own with payday import FILE.");
+
+    /// <summary>Says what the store found and mended, beside the answer.</summary>
+    /// <param name="store">The store.</param>
+    /// <param name="told">How many notices were told before.</param>
+    /// <returns>How many are told now.</returns>
+    public int Tell(BookStore store, int told)
+    {
+        foreach (string notice in store.Notices.Skip(told))
+        {
+            Note(notice);
+        }
+
+        return store.Notices.Length;
+    }
+
+    private void Note(string notice) => Shell.Error.WriteLine("payday: note: " + Text.CleanText.OneLine(notice));
 }

@@ -13,7 +13,9 @@ internal static class ScreensCommand
     {
         using BookStore store = BookStore.Open(call.Folder);
         using var demo = new DemoFolder();
-        FullScreen.Run(store.Load() is { } book
+        Book? stored = store.Load();
+        call.Tell(store, 0);
+        FullScreen.Run(stored is { } book
             ? new Screens.Home.HomeScreen(new BookSession(store, book, call.Shell.Today()))
             : new StartScreen(new StartDoor(store, call.Shell.Today(), path => Offer(call.Shell, path), demo.Open)));
         return new Answer.Done([], "{}");

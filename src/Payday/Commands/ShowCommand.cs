@@ -20,13 +20,13 @@ internal static class ShowCommand
             "Show the household: an overview, or one part of it.",
             "payday show pots") { what };
         return Invocation.Does(command, shell, call => call.Parsed.GetValue(what) is { } part
-            ? call.OnBook((_, book) => Part(shell, book, part))
+            ? call.OnLook(book => Part(shell, book, part))
             : Overview(call));
     }
 
     /// <summary>What is next, whether the money agrees, and what needs a hand.</summary>
     public static Answer Overview(Invocation call) =>
-        call.OnBook((_, book) => OverviewAnswer.Of(book, call.Shell.Today()));
+        call.OnLook(book => OverviewAnswer.Of(book, call.Shell.Today()));
 
     private static Answer Part(CommandShell shell, Book book, string part) => part switch
     {

@@ -41,7 +41,7 @@ internal static class SlipCommand
                 parsed.GetValue(print));
             return wish.Fault is { } fault
                 ? new Answer.WrongUse(fault)
-                : call.OnBook((_, book) =>
+                : call.OnLook(book =>
                 {
                     Read<PaydayOnPaper> found = PaydayOnPaper.Find(book, parsed.GetValue(on));
                     return found.Ok ? Make(book.Household, found.Value, wish) : Answer.Because(found.Fault);

@@ -20,7 +20,7 @@ internal static class StatusCommand
             "Say in one line what is next and what waits. Exit code 1: a payday, a count, a fill or owed-back cash waits; 0: nothing does.",
             "payday status"),
         shell,
-        call => call.OnBook((_, book) => Of(book, call.Shell.Today())));
+        call => call.OnLook(book => Of(book, call.Shell.Today())));
 
     private static Answer Of(Book book, LocalDate today)
     {

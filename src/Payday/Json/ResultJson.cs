@@ -25,6 +25,9 @@ namespace Payday.Json;
 [JsonSerializable(typeof(SpendResult))]
 [JsonSerializable(typeof(ReturnResult))]
 [JsonSerializable(typeof(StatusResult))]
+[JsonSerializable(typeof(CheckResult))]
+[JsonSerializable(typeof(BackupResult))]
+[JsonSerializable(typeof(RestoreResult))]
 internal sealed partial class ResultJson : JsonSerializerContext
 {
     /// <summary>The answers as a person would write them: an apostrophe or an umlaut is no escape. It goes to a shell, never into a web page.</summary>

@@ -37,7 +37,7 @@ public sealed class BookSchemaTests
         }
 
         RawDatabase.Edit(scratch.Data, database => Assert.Equal(
-            BookStore.SchemaVersion, database.GetCollection("meta").FindAll().Single()["version"].AsInt32));
+            BookStore.SchemaVersion, database.GetCollection("meta").FindById("schema")["version"].AsInt32));
         using BookStore again = BookStore.Open(scratch.Data);
         Assert.Equal(before, Samples.Text(again.Load()));
 

@@ -27,7 +27,7 @@ public sealed class BookStoreTests
         {
             Assert.Equal("-rwx------", Mode(scratch.Data.Path));
             Assert.Equal(
-                ["payday-log.db -rw-------", "payday.db -rw-------", "payday.holder -rw-------", "payday.lock -rw-------"],
+                ["payday-log.db -rw-------", "payday.db -rw-------", "payday.holder -rw-------", "payday.journal -rw-------", "payday.lock -rw-------"],
                 Directory.GetFiles(scratch.Data.Path).Order(StringComparer.Ordinal).Select(file => $"{Path.GetFileName(file)} {Mode(file)}"));
         }
     }
@@ -55,7 +55,7 @@ public sealed class BookStoreTests
         Samples.Begun(scratch.Data).Dispose();
 
         Assert.Equal(
-            ["payday.db", "payday.lock"],
+            ["payday.db", "payday.journal", "payday.lock"],
             Directory.GetFileSystemEntries(scratch.Data.Path).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.Equal(0, new FileInfo(scratch.Data.Lock).Length);
     }

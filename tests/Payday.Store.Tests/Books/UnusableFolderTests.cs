@@ -104,7 +104,6 @@ public sealed class UnusableFolderTests
             catch (StoreException fault)
             {
                 Assert.Equal($"The disk that holds {folder.Path} is full. Nothing was changed; free some room and try again.", fault.Message);
-                Assert.False(File.Exists(Path.Combine(folder.Path, "payday-log.db")), "What was refused is still in the log.");
                 refused++;
             }
 

@@ -1,0 +1,13 @@
+namespace Payday.Store.Backups;
+
+/// <summary>Why a backup could not be written, for the person.</summary>
+internal static class BackupFaults
+{
+    public static string Sentence(string into, Exception fault) => fault switch
+    {
+        DirectoryNotFoundException => $"{into} is not there, so there is no backup in it. Is its disk plugged in? What you enter is stored all the same.",
+        UnauthorizedAccessException => $"Payday may not write in {into}, so there is no backup in it. Change its permissions, or choose another folder.",
+        IOException { HResult: 28 or 122 or 69 or unchecked((int)0x80070070) } => $"The disk of {into} is full, so there is no backup in it. Free some room there.",
+        _ => $"The disk of {into} failed, so there is no backup in it. Check that disk.",
+    };
+}

@@ -1,0 +1,55 @@
+using System.Buffers.Binary;
+using System.Globalization;
+using System.Security.Cryptography;
+using LiteDB;
+
+namespace Payday.Store.Contents;
+
+/// <summary>A digest over a set of documents, kept up as single ones come and go.</summary>
+/// <remarks>
+/// The sum, in four lanes of 64 bits, of the SHA-256 of each document with its collection. It doesn't depend on the
+/// order, so a change costs as much as the documents that it touches; the default is that of no documents.
+/// It finds damage, not malice: who can write the files can write a fitting digest.
+/// </remarks>
+internal readonly record struct Digest(ulong A, ulong B, ulong C, ulong D)
+{
+    private const int LaneDigits = 16;
+
+    /// <summary>That of a document alone.</summary>
+    public static Digest Of(string collection, BsonDocument document)
+    {
+        Span<byte> hash = stackalloc byte[SHA256.HashSizeInBytes];
+        SHA256.HashData(DocumentJson.Utf8(collection, document), hash);
+        return new Digest(Lane(hash), Lane(hash[8..]), Lane(hash[16..]), Lane(hash[24..]));
+    }
+
+    /// <summary>The digest of both sets.</summary>
+    public static Digest operator +(Digest left, Digest right) =>
+        unchecked(new(left.A + right.A, left.B + right.B, left.C + right.C, left.D + right.D));
+
+    /// <summary>The digest without some of the documents.</summary>
+    public static Digest operator -(Digest left, Digest right) =>
+        unchecked(new(left.A - right.A, left.B - right.B, left.C - right.C, left.D - right.D));
+
+    /// <summary>Reads what <see cref="ToString"/> writes.</summary>
+    public static bool TryParse(string? text, out Digest digest)
+    {
+        digest = default;
+        if (text?.Length != LaneDigits * 4
+            || !Lane(text, 0, out ulong a) || !Lane(text, 1, out ulong b) || !Lane(text, 2, out ulong c) || !Lane(text, 3, out ulong d))
+        {
+            return false;
+        }
+
+        digest = new Digest(a, b, c, d);
+        return true;
+    }
+
+    /// <summary>64 hexadecimal digits.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{A:x16}{B:x16}{C:x16}{D:x16}");
+
+    private static ulong Lane(ReadOnlySpan<byte> hash) => BinaryPrimitives.ReadUInt64BigEndian(hash);
+
+    private static bool Lane(string text, int lane, out ulong value) =>
+        ulong.TryParse(text.AsSpan(lane * LaneDigits, LaneDigits), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out value);
+}

@@ -1,0 +1,95 @@
+namespace Payday.Store.Journals;
+
+/// <summary>The journal while the store is open: it grows by whole, synced lines.</summary>
+internal sealed class JournalFile : IDisposable
+{
+    private const int TailAtFirst = 64 * 1024;
+    private readonly FileStream file;
+
+    private JournalFile(FileStream file) => this.file = file;
+
+    /// <summary>The last line; null in an empty journal.</summary>
+    public JournalLine? Last { get; private set; }
+
+    /// <summary>How long the file is, in bytes.</summary>
+    public long Length => file.Length;
+
+    /// <summary>Opens a journal, making it where it is missing, and reads its last line alone.</summary>
+    /// <returns>The journal; null where its last line is not whole.</returns>
+    public static JournalFile? OpenSound(string path)
+    {
+        FileStream file = PrivateFile.Open(path, FileShare.Read);
+        try
+        {
+            var journal = new JournalFile(file);
+            if (file.Length == 0 || (journal.Last = LastOf(file)) is not null)
+            {
+                return journal;
+            }
+        }
+        catch
+        {
+            file.Dispose();
+            throw;
+        }
+
+        file.Dispose();
+        return null;
+    }
+
+    /// <summary>Adds a line; when this returns, the disk has it, and when it throws, the journal is as before.</summary>
+    /// <exception cref="IOException">It can't be written.</exception>
+    public void Append(JournalLine line)
+    {
+        long before = file.Length;
+        try
+        {
+            file.Position = before;
+            file.Write([.. line.Text.Span, (byte)'\n']);
+            file.Flush(flushToDisk: true);
+        }
+        catch
+        {
+            file.SetLength(before);
+            throw;
+        }
+
+        Last = line;
+    }
+
+    /// <summary>Takes the last line off, where the database could not take it.</summary>
+    /// <param name="length">The length before it.</param>
+    /// <param name="last">The line before it.</param>
+    public void TakeBack(long length, JournalLine? last)
+    {
+        file.SetLength(length);
+        file.Flush(flushToDisk: true);
+        Last = last;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => file.Dispose();
+
+    // The end of the file, more of it each time until a line begins in it.
+    private static JournalLine? LastOf(FileStream file)
+    {
+        for (long size = TailAtFirst; ; size *= 8)
+        {
+            long from = Math.Max(0, file.Length - size);
+            byte[] tail = new byte[file.Length - from];
+            file.Position = from;
+            file.ReadExactly(tail);
+            if (tail[^1] != (byte)'\n')
+            {
+                return null;
+            }
+
+            int start = tail.AsSpan(0, tail.Length - 1).LastIndexOf((byte)'\n') + 1;
+            if (start > 0 || from == 0)
+            {
+                JournalLine? last = JournalLine.Read(tail.AsMemory(start, tail.Length - 1 - start));
+                return last is null || last.Number < last.Of ? null : last;
+            }
+        }
+    }
+}

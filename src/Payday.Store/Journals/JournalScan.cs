@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using Payday.Store.Contents;
+
+namespace Payday.Store.Journals;
+
+/// <summary>A journal read whole: the lines that follow on from the first, and what comes after them.</summary>
+internal sealed class JournalScan
+{
+    private JournalScan(ImmutableArray<JournalLine> lines, long soundLength, long length, ImmutableArray<JournalLine> loose)
+    {
+        Lines = lines;
+        SoundLength = soundLength;
+        Length = length;
+        Loose = loose;
+    }
+
+    /// <summary>The sound lines, each following the one before.</summary>
+    public ImmutableArray<JournalLine> Lines { get; }
+
+    /// <summary>How many bytes they take.</summary>
+    public long SoundLength { get; }
+
+    /// <summary>How long the file is; 0 where there is none.</summary>
+    public long Length { get; }
+
+    /// <summary>Lines after them that are sound in themselves, but whose place can't be proven.</summary>
+    public ImmutableArray<JournalLine> Loose { get; }
+
+    /// <summary>The last sound line, or null.</summary>
+    public JournalLine? Last => Lines.LastOrDefault();
+
+    /// <summary>Whether all of the file is sound.</summary>
+    public bool IsWhole => SoundLength == Length && HasItsBeginning;
+
+    /// <summary>Whether the content it was begun on is all there.</summary>
+    public bool HasItsBeginning => Lines.IsEmpty || Lines[0].Of <= Lines.Length;
+
+    /// <summary>Reads a journal file; one that is missing is empty.</summary>
+    /// <exception cref="StoreException">It is of a newer version.</exception>
+    public static JournalScan Read(string path) => Of(File.Exists(path) ? File.ReadAllBytes(path) : []);
+
+    /// <summary>Reads the bytes of a journal.</summary>
+    public static JournalScan Of(ReadOnlyMemory<byte> bytes)
+    {
+        var lines = ImmutableArray.CreateBuilder<JournalLine>();
+        var loose = ImmutableArray.CreateBuilder<JournalLine>();
+        int sound = 0;
+        for (int start = 0; start < bytes.Length;)
+        {
+            int length = bytes.Span[start..].IndexOf((byte)'\n');
+            int end = length < 0 ? bytes.Length : start + length;
+            JournalLine? line = JournalLine.Read(bytes[start..end]);
+            if (length >= 0 && line is not null && sound == start && line.Follows(lines.LastOrDefault()))
+            {
+                lines.Add(line);
+                sound = end + 1;
+            }
+            else if (line is not null)
+            {
+                loose.Add(line);
+            }
+
+            start = end + 1;
+        }
+
+        return new JournalScan(lines.ToImmutable(), sound, bytes.Length, loose.ToImmutable());
+    }
+
+    /// <summary>What the lines come to.</summary>
+    /// <param name="count">How many of them; all where not said.</param>
+    /// <exception cref="FormatException">They don't come to what they say.</exception>
+    public BookContent Content(int? count = null)
+    {
+        var content = new BookContent();
+        foreach (JournalLine line in Lines.Take(count ?? Lines.Length))
+        {
+            foreach (Edit edit in line.Edits())
+            {
+                content.Apply(edit);
+            }
+
+            if (content.Digest != line.Digest)
+            {
+                throw new FormatException($"The journal's {line} doesn't come to what it says.");
+            }
+        }
+
+        return content;
+    }
+}

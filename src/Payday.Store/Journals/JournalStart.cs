@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using Payday.Store.Contents;
+
+namespace Payday.Store.Journals;
+
+/// <summary>Writes a whole journal, under another name until it is whole and synced.</summary>
+internal static class JournalStart
+{
+    private const int EditsALine = 500;
+
+    /// <summary>The lines of a journal that begins with content.</summary>
+    public static ImmutableArray<JournalLine> Lines(BookContent content)
+    {
+        Edit[][] parts = [.. content.Edits.Chunk(EditsALine)];
+        var lines = ImmutableArray.CreateBuilder<JournalLine>(parts.Length);
+        Digest digest = default;
+        foreach (Edit[] part in parts)
+        {
+            digest = part.Aggregate(digest, (sum, edit) => sum + Digest.Of(edit.Collection, edit.Document!));
+            lines.Add(JournalLine.Make(lines.LastOrDefault(), part, digest, parts.Length));
+        }
+
+        return lines.ToImmutable();
+    }
+
+    /// <summary>Puts a journal of these lines in the place of the one there.</summary>
+    public static void Write(StoreFolder folder, IEnumerable<JournalLine> lines)
+    {
+        File.Delete(folder.UnfinishedJournal);
+        using (FileStream unbuffered = PrivateFile.Open(folder.UnfinishedJournal, FileShare.None))
+        {
+            using var file = new BufferedStream(unbuffered, 1 << 20);
+            foreach (JournalLine line in lines)
+            {
+                file.Write(line.Text.Span);
+                file.WriteByte((byte)'\n');
+            }
+
+            file.Flush();
+            unbuffered.Flush(flushToDisk: true);
+        }
+
+        File.Move(folder.UnfinishedJournal, folder.Journal, overwrite: true);
+    }
+}

@@ -1,0 +1,38 @@
+using System.Globalization;
+using Payday.Store.Databases;
+
+namespace Payday.Store.Recovery;
+
+/// <summary>Keeps what is damaged: nothing of a person's is ever deleted because it looks wrong.</summary>
+internal static class AsideFiles
+{
+    /// <summary>Moves the database aside, both its files.</summary>
+    public static void MoveDatabase(StoreFolder folder)
+    {
+        var files = new DatabaseFiles(folder.Database);
+        Keep(folder, files.Log, File.Move);
+        Keep(folder, files.Data, File.Move);
+    }
+
+    /// <summary>Keeps a copy of the journal as it is.</summary>
+    public static void CopyJournal(StoreFolder folder) => Keep(folder, folder.Journal, File.Copy);
+
+    private static void Keep(StoreFolder folder, string path, Action<string, string> how)
+    {
+        if (!File.Exists(path))
+        {
+            return;
+        }
+
+        PrivateFolder.Make(folder.Aside);
+        string stamp = DateTime.UtcNow.ToString("yyyyMMdd'T'HHmmss", CultureInfo.InvariantCulture);
+        string name = Path.GetFileName(path);
+        string target = Path.Combine(folder.Aside, $"{stamp}-{name}");
+        for (int i = 2; File.Exists(target); i++)
+        {
+            target = Path.Combine(folder.Aside, string.Create(CultureInfo.InvariantCulture, $"{stamp}-{i}-{name}"));
+        }
+
+        how(path, target);
+    }
+}

@@ -1,0 +1,54 @@
+using Payday.Store.Contents;
+using Payday.Store.Databases;
+using Payday.Store.Journals;
+
+namespace Payday.Store.Recovery;
+
+/// <summary>A database read whole. One of the nested cases.</summary>
+internal abstract record DatabaseState
+{
+    private DatabaseState()
+    {
+    }
+
+    /// <summary>There is none.</summary>
+    public sealed record Missing : DatabaseState;
+
+    /// <summary>It can't be read, or what it holds is not what was written.</summary>
+    /// <param name="Reason">What is wrong with it.</param>
+    /// <param name="Refusal">The same with what to do, where nothing can be done here.</param>
+    public sealed record Damaged(string Reason, string Refusal) : DatabaseState;
+
+    /// <summary>It holds what was written to it.</summary>
+    /// <param name="Version">The version of the store.</param>
+    /// <param name="Last">The last line of the journal that is in it.</param>
+    /// <param name="Content">All that it holds.</param>
+    public sealed record Sound(int Version, JournalLine? Last, BookContent Content) : DatabaseState;
+
+    /// <summary>Reads the database of a folder whose lock is held.</summary>
+    /// <exception cref="StoreException">It is of a newer version.</exception>
+    /// <exception cref="IOException">The system doesn't let it be read.</exception>
+    public static DatabaseState Read(StoreFolder folder)
+    {
+        try
+        {
+            if (!DatabaseCheck.Exists(folder))
+            {
+                return new Missing();
+            }
+
+            using BookDatabase database = BookDatabase.Open(folder);
+            BookContent content = BookContent.Read(database);
+            JournalLine? last = database.Version < Schema.FirstWithJournal ? null : database.LastLine;
+            return database.Version < Schema.FirstWithJournal || (last?.Digest ?? default) == content.Digest
+                ? new Sound(database.Version, last, content)
+                : new Damaged($"{folder.Database} holds something else than was written to it.", StoreFaults.Damaged(folder));
+        }
+        catch (Exception fault) when (StoreFaults.IsDamage(fault))
+        {
+            return fault is StoreException
+                ? new Damaged(fault.Message.Split(". Nothing was changed")[0].TrimEnd('.') + ".", fault.Message)
+                : new Damaged($"{folder.Database} can't be read.", StoreFaults.Damaged(folder));
+        }
+    }
+}

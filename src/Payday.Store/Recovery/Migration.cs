@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Payday.Store.Contents;
+using Payday.Store.Databases;
+using Payday.Store.Journals;
+
+namespace Payday.Store.Recovery;
+
+/// <summary>Makes a store from before the journal one of this version.</summary>
+internal static class Migration
+{
+    /// <summary>Copies the database to the backups, begins the journal with all that is in it, and then sets the version.</summary>
+    /// <exception cref="StoreException">What is in it doesn't add up, or a journal is there that tells something else.</exception>
+    public static ImmutableArray<string> CarryForward(StoreFolder folder, JournalScan journal, DatabaseState.Sound old)
+    {
+        if (journal.IsWhole && journal.Lines.Any(line => line.Digest == old.Content.Digest))
+        {
+            return journal.Last!.Digest == old.Content.Digest
+                ? Marked(folder, journal.Last)
+                : Mending.Rebuild(folder, journal, $"{folder.Database} is an old copy.");
+        }
+
+        if (!journal.Lines.IsEmpty)
+        {
+            throw Mending.Undecided(folder, $"{folder.Database} is of version {old.Version}, from before the journal beside it.", journal);
+        }
+
+        // Nothing here proves that a store of those versions is undamaged; what doesn't add up must not become its journal.
+        ContentBook.Of(folder, old.Content);
+        AsideFiles.CopyJournal(folder);
+        string copy = Copy(folder, old.Version);
+        ImmutableArray<JournalLine> lines = JournalStart.Lines(old.Content);
+        JournalStart.Write(folder, lines);
+        Marked(folder, lines.LastOrDefault());
+        return [$"The store was of version {old.Version} and is of version {BookStore.SchemaVersion} now. A copy from before is {copy}."];
+    }
+
+    private static ImmutableArray<string> Marked(StoreFolder folder, JournalLine? last)
+    {
+        using BookDatabase database = BookDatabase.Open(folder);
+        database.Mark(last);
+        return [];
+    }
+
+    private static string Copy(StoreFolder folder, int version)
+    {
+        PrivateFolder.Make(folder.Backups);
+        string stamp = DateTime.UtcNow.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture);
+        string path = Path.Combine(folder.Backups, string.Create(CultureInfo.InvariantCulture, $"payday-{stamp}-version-{version}.db"));
+        using FileStream copy = PrivateFile.Open(path, FileShare.None);
+        using FileStream database = File.OpenRead(folder.Database);
+        database.CopyTo(copy);
+        copy.SetLength(copy.Position);
+        copy.Flush(flushToDisk: true);
+        return path;
+    }
+}

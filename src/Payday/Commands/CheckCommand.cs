@@ -1,0 +1,52 @@
+using System.CommandLine;
+using System.Text.Json;
+using Humanizer;
+using Payday.Json;
+using Payday.Reports;
+using Payday.Store;
+using Payday.Store.Checks;
+
+namespace Payday.Commands;
+
+/// <summary><c>payday check</c>: a look at all that is stored.</summary>
+internal static class CheckCommand
+{
+    public static Command Build(CommandShell shell)
+    {
+        var mend = new Option<bool>("--mend") { Description = "Mend what can be mended; damaged files are kept aside." };
+        var command = new PaydayCommand(
+            "check",
+            "Check all that is stored: journal, database, ledger, slips, backups, permissions. Exit code 1: something is wrong.",
+            "payday check") { mend };
+        return Invocation.Does(command, shell, call => call.Folder.HasBook
+            ? Run(call.Folder, call.Parsed.GetValue(mend))
+            : call.NoHousehold());
+    }
+
+    private static Answer Run(StoreFolder folder, bool mend)
+    {
+        IReadOnlyList<string> mended = mend ? StoreCheck.Mend(folder) : [];
+        CheckReport report = StoreCheck.Run(folder);
+        string[] lines =
+        [
+            .. mended.SelectMany(Report.Prose),
+            $"Checked: {"change".ToQuantity(report.Changes)}, {"movement".ToQuantity(report.Movements)}, {"closed payday".ToQuantity(report.ClosedPaydays)}, {"backup".ToQuantity(report.Backups)}.",
+            .. report.Findings.SelectMany(Told),
+            .. report.Findings.IsEmpty ? ["Nothing is wrong."] : Array.Empty<string>(),
+        ];
+        string json = JsonSerializer.Serialize(
+            new CheckResult(
+                report.Findings.IsEmpty,
+                report.Changes,
+                report.Movements,
+                report.ClosedPaydays,
+                report.Backups,
+                [.. report.Findings.Select(finding => new FindingResult(finding.Part, finding.What, finding.Since, finding.Then))],
+                mended),
+            ResultJson.Readable.CheckResult);
+        return report.Findings.IsEmpty ? new Answer.Done(lines, json) : new Answer.Waiting(lines, json);
+    }
+
+    private static IEnumerable<string> Told(Finding finding) =>
+        Report.Prose($"! {finding.Part}: {finding.What}{(finding.Since.Length > 0 ? $" Since: {finding.Since}." : "")} {finding.Then}");
+}

@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Globalization;
+using System.Text.Json;
+using NodaTime.Text;
+using Payday.Core.Amounts;
+using Payday.Json;
+using Payday.Reports;
+using Payday.Store;
+using Payday.Store.Backups;
+using Payday.Text;
+
+namespace Payday.Commands;
+
+/// <summary><c>payday restore</c>: what there is to go back to, what that would change, and going back.</summary>
+internal static class RestoreCommand
+{
+    public static Command Build(CommandShell shell)
+    {
+        var choice = new Argument<string?>("CHOICE") { Description = "A backup's file, or journal or database for what is there now.", Arity = ArgumentArity.ZeroOrOne };
+        var accept = new Option<bool>("--accept") { Description = "Do it. What is there now is kept aside." };
+        var command = new PaydayCommand(
+            "restore",
+            "List what the data can be put back to; with a CHOICE show what would change, and with --accept do it.",
+            "payday restore database") { choice, accept };
+        return Invocation.Does(command, shell, call => (call.Parsed.GetValue(choice), call.Parsed.GetValue(accept)) switch
+        {
+            _ when !call.Folder.HasBook && call.Parsed.GetValue(choice) is null => call.NoHousehold(),
+            (null, true) => new Answer.WrongUse("--accept needs a CHOICE."),
+            (null, _) => List(call.Folder),
+            ({ } chosen, var accepted) => Chosen(call.Folder, chosen, accepted),
+        });
+    }
+
+    private static Answer List(StoreFolder folder)
+    {
+        ImmutableArray<Candidate> all = StoreBackups.List(folder);
+        return all.IsEmpty
+            ? Answer.Because($"Nothing in {folder.Path} can be read whole: no journal, no database, no backup. Name a backup elsewhere: payday restore FILE.")
+            : Told(all, restored: false, "Nothing is changed. See what one would change with payday restore CHOICE.");
+    }
+
+    private static Answer Chosen(StoreFolder folder, string chosen, bool accept)
+    {
+        string choice = chosen is Candidate.Journal or Candidate.Database ? chosen : Path.GetFullPath(chosen, folder.Backups);
+        if (chosen is not (Candidate.Journal or Candidate.Database) && !File.Exists(choice))
+        {
+            choice = Path.GetFullPath(chosen);
+        }
+
+        if (StoreBackups.Find(folder, choice) is not { } candidate)
+        {
+            return Answer.Because($"{chosen} is not there, or is damaged; nothing was changed. See what there is with payday restore.");
+        }
+
+        ImmutableArray<Candidate> now = [.. StoreBackups.List(folder).Where(one => one.Choice is Candidate.Journal or Candidate.Database && one.Choice != choice).Take(1)];
+        if (!accept)
+        {
+            return Told([.. now, candidate], restored: false, $"Nothing is changed. {Difference(now.FirstOrDefault(), candidate)} Do it with --accept.");
+        }
+
+        StoreBackups.Restore(folder, candidate);
+        return Told([candidate], restored: true, $"Restored. What was there before is kept in {folder.Aside}.");
+    }
+
+    private static string Difference(Candidate? now, Candidate then)
+    {
+        if (now is null)
+        {
+            return "Nothing else in the folder can be read whole.";
+        }
+
+        int movements = Movements(now) - Movements(then);
+        int paydays = Paydays(now) - Paydays(then);
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"It would {(movements >= 0 ? "take off" : "bring back")} {Math.Abs(movements)} movements and {(paydays >= 0 ? "take off" : "bring back")} {Math.Abs(paydays)} closed paydays.");
+    }
+
+    private static Answer.Done Told(IReadOnlyList<Candidate> candidates, bool restored, string last) => new(
+        [
+            .. Report.Table(
+                NumberStyle.CommaPoint,
+                [new("last change"), new("movements", Align.Right), new("paydays", Align.Right), new("choice")],
+                candidates.Select(one => ImmutableArray.Create(
+                    one.At.Replace('T', ' ').TrimEnd('Z'), Number(Movements(one)), Number(Paydays(one)), Path.GetFileName(one.Choice)))),
+            .. Report.Prose(last),
+        ],
+        JsonSerializer.Serialize(
+            new RestoreResult(restored, [.. candidates.Select(one => new CandidateResult(
+                one.Choice,
+                one.At,
+                one.Changes,
+                Movements(one),
+                Paydays(one),
+                one.Book?.Closed.LastOrDefault() is { } payday ? LocalDatePattern.Iso.Format(payday.Payday) : null))]),
+            ResultJson.Readable.RestoreResult));
+
+    private static int Movements(Candidate one) => one.Book?.Ledger.Movements.Count ?? 0;
+
+    private static int Paydays(Candidate one) => one.Book?.Closed.Length ?? 0;
+
+    private static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,43 @@
+using Payday.Store;
+
+namespace Payday.Faults;
+
+/// <summary>A throw-away data folder, in memory where the system has such a place.</summary>
+internal sealed class Scratch : IDisposable
+{
+    private readonly string root;
+
+    public Scratch()
+    {
+        string parent = Directory.Exists("/dev/shm") ? "/dev/shm" : Path.GetTempPath();
+        root = Path.Combine(parent, "payday-faults-" + Path.GetRandomFileName());
+        Directory.CreateDirectory(root);
+        Folder = new StoreFolder(Path.Combine(root, "data"));
+    }
+
+    public StoreFolder Folder { get; }
+
+    /// <summary>Puts files in the place of all that is there.</summary>
+    /// <param name="files">Their contents by path within the folder.</param>
+    public void Put(IReadOnlyDictionary<string, byte[]> files)
+    {
+        if (Directory.Exists(Folder.Path))
+        {
+            Directory.Delete(Folder.Path, recursive: true);
+        }
+
+        Directory.CreateDirectory(Folder.Path);
+        foreach ((string name, byte[] bytes) in files)
+        {
+            string path = Path.Combine(Folder.Path, name);
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            File.WriteAllBytes(path, bytes);
+        }
+    }
+
+    /// <summary>All files of the folder.</summary>
+    public Dictionary<string, byte[]> Take() => Directory.GetFiles(Folder.Path, "*", SearchOption.AllDirectories)
+        .ToDictionary(path => Path.GetRelativePath(Folder.Path, path), File.ReadAllBytes, StringComparer.Ordinal);
+
+    public void Dispose() => Directory.Delete(root, recursive: true);
+}
