@@ -111,9 +111,7 @@ public sealed class BookStore : IDisposable
         var documents = new ChangeDocuments(change, last, lastWeeks);
         StoreFaults.Explained(Folder, StoreAction.Write, () =>
         {
-            var edits = new EditList(files.Database, files.Journal.Last?.Digest ?? default);
-            documents.AddTo(edits);
-            files.Write(edits);
+            Write(documents);
             return true;
         });
         lastMovement = last + change.Movements.Length;
@@ -126,6 +124,30 @@ public sealed class BookStore : IDisposable
         isDisposed = true;
         files.Dispose();
         folderLock.Dispose();
+    }
+
+    // A database can be read and yet be damaged where it is written to. Nothing of the change is in the journal then,
+    // which has all that was acknowledged: the database is made anew from it, and the change tried once more.
+    private void Write(ChangeDocuments documents)
+    {
+        try
+        {
+            WriteOnce(documents);
+        }
+        catch (Exception fault) when (fault is not StoreException && StoreFaults.IsDamage(fault))
+        {
+            files.Dispose();
+            files = StoreFiles.Rebuilt(Folder);
+            Notices = Notices.AddRange(files.Notices);
+            WriteOnce(documents);
+        }
+    }
+
+    private void WriteOnce(ChangeDocuments documents)
+    {
+        var edits = new EditList(files.Database, files.Journal.Last?.Digest ?? default);
+        documents.AddTo(edits);
+        files.Write(edits);
     }
 
     private Book? ReadBook()

@@ -54,6 +54,13 @@ internal sealed class StoreFiles : IDisposable
         return TryOpen(folder, notices) ?? throw StoreFaults.Damage(folder);
     }
 
+    /// <summary>Makes the database anew from the journal, where it could be read and failed when it was written to.</summary>
+    public static StoreFiles Rebuilt(StoreFolder folder)
+    {
+        ImmutableArray<string> notices = Mending.Rebuild(folder);
+        return TryOpen(folder, notices) ?? throw StoreFaults.Damage(folder);
+    }
+
     /// <summary>All documents, if they are those that were written.</summary>
     /// <returns>The documents; null where the database is damaged.</returns>
     public BookContent? Content()

@@ -6,7 +6,7 @@ public class WeekJourneys
     public void Count_OfEightPots_TakesUnder30Keys()
     {
         using ScratchFolder folder = new ScratchFolder().WithWeeks();
-        using var terminal = TerminalSession.Home(folder).WaitFor("8 pots to count");
+        using var terminal = TerminalSession.Home(folder).WaitFor("8 spending pots to count");
         int before = terminal.Keys;
         terminal.Press("w", "0 of 8 counted");
         string[] left = ["4", "0", "12", "9", "0", "35", "7", "0"];
@@ -40,7 +40,7 @@ public class WeekJourneys
         terminal.Press("f", "16 pots to fill").Press("a", "16 pots filled").Press("Escape", "Esc leave");
 
         terminal.Press("b", "Nothing was bought").Buy("Corner shop", "12.40", "15.00").Buy("Corner shop", "7", "10.00");
-        terminal.Press("r", "25.00 to the bank").Press("s", "Deposit").Press("Escape", "c confirm").Press("c", "25.00 is back in the account");
+        terminal.Press("r", "25.00 to the bank").Press("c", "Deposit slip").Press("Enter", "25.00 is back in the account");
 
         terminal.Press("b", "7.00").Buy("Corner shop", "10", "10.00").Press("Escape", "Esc leave");
         terminal.Press("w", "0 of 8 counted").Press("w", "Count for: ")
@@ -49,7 +49,7 @@ public class WeekJourneys
             .Type("1", ": 1").Press("Enter", "Together 10.00").Type("1", ": 1").Press("Enter", "Together 15.00").Press("Escape", "1 of 8 counted");
         terminal.Press("c", "1 pot counted");
 
-        terminal.To(6).WaitFor("go to the bank").Press("b", "notes are used");
+        terminal.To(6).WaitFor("notes taken to the").Press("b", "used here:");
         terminal.Press("Right", Steps.Mark(7)).Press("c", "Enter close it").Press("Enter", "The payday is closed.");
         Assert.DoesNotContain("owed back to the account", terminal.Settled(), StringComparison.Ordinal);
     }

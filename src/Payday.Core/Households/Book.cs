@@ -29,6 +29,9 @@ public sealed record Book(
     /// <summary>The first date on which a payday can still be closed.</summary>
     public LocalDate OpenFrom => LastClosed is { } last ? last.Payday.PlusDays(1) : Household.Start;
 
+    /// <summary>Whether a closed payday has paid a bill's due.</summary>
+    public bool HasPaid(DueKey due) => Closed.Any(payday => payday.Dues.Any(closed => closed.Paid && closed.Key == due));
+
     /// <summary>A book that begins with a household and its opening balances.</summary>
     public static Book Begin(Household household)
     {

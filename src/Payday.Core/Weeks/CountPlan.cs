@@ -37,7 +37,7 @@ public sealed record CountPlan(Book Book, CountDraft Draft, LocalDate Week, Immu
             [.. book.Household.Pots
                 .Where(pot => pot.Held == Held.InCash)
                 .Select(pot => CountRules.Row(book, pot, draft.Date, draft.Entries.GetValueOrDefault(pot.Id)))
-                .Where(row => row.Entry is not null || !(row.Expected.IsZero && row.Filled.IsZero && row.OwedBack.IsZero && row.Moved.IsZero))]);
+                .Where(row => row.Entry is not null || (!(row.Since > draft.Date) && !(row.Expected.IsZero && row.Filled.IsZero && row.OwedBack.IsZero && row.Moved.IsZero)))]);
     }
 
     /// <summary>Confirms what was entered. Pots without an entry stay uncounted; the draft is done with.</summary>

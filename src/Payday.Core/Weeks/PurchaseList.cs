@@ -28,7 +28,7 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
         ArgumentNullException.ThrowIfNull(text);
         var lines = ImmutableArray.CreateBuilder<PurchaseLine>();
         var faults = ImmutableArray.CreateBuilder<string>();
-        string[] rows = text.Split('\n');
+        string[] rows = text.ReplaceLineEndings("\n").Split('\n');
         if (rows.Length > MostLines)
         {
             return new PurchaseList([], [string.Create(CultureInfo.InvariantCulture, $"The list has {rows.Length} lines, more than {MostLines}; enter it in parts.")]);

@@ -19,7 +19,7 @@ internal static class WeekHands
         if (status.CountOpenSince is { } week)
         {
             int pots = CountWeeks.Open(book, today)[0].PotIds.Length;
-            yield return $"{"pot".ToQuantity(pots)} to count for the week of {DateText.Weekday(week)} (w).";
+            yield return $"{"spending pot".ToQuantity(pots)} to count for the week of {DateText.Weekday(week)} (w).";
         }
 
         if (status.FillsWaiting > 0)

@@ -19,6 +19,13 @@ public class PurchaseListTests
     public void Read_EachSeparator_IsUnderstood(string text) =>
         Assert.Equal(new PurchaseEntry(Saturday7, null, Usd(12.50m), "Corner shop"), PurchaseList.Read(Closed, text).Lines.Single().Entry);
 
+    [Theory]
+    [InlineData("\r")]
+    [InlineData("\n")]
+    [InlineData("\r\n")]
+    public void Read_LineEndsOfAnyKind_EndALine(string end) => Assert.Equal(
+        2, PurchaseList.Read(WeekHomes.Closed, $"2026-03-07,8.40,Bakery{end}2026-03-08,23.10,Corner shop{end}").Lines.Length);
+
     [Fact]
     public void Read_DecimalComma_NeedsAnotherSeparator()
     {

@@ -85,7 +85,7 @@ public class ReadmeKeysTests
             ("count", new Hand(new CountScreen(session)).Type("1").Top), ("by notes", new Hand(new CountScreen(session)).Press("n").Top),
             ("differences", new DifferencesScreen(session)), ("fills", new FillsScreen(session)), ("card purchases", purchases.Top),
             ("card purchase", new PurchaseForm(session, null)), ("purchase list", list), ("cash return", new ReturnScreen(session)),
-            ("deposit slip", new Hand(new ReturnScreen(session)).Press("s").Top), ("history", new HistoryScreen(session, session.Book.Household.Pots[0])),
+            ("deposit slip", new Hand(new ReturnScreen(session)).Press("c").Top), ("history", new HistoryScreen(session, session.Book.Household.Pots[0])),
         ];
         return [.. screens.SelectMany(screen => screen.Screen.Bindings.Select(binding => (screen.Name, binding)))];
     }

@@ -43,8 +43,10 @@ internal sealed class CloseScreen : PageScreen
         RoutinePlan plan = work.Plan;
         NumberStyle style = work.Session.Style;
         Core.Ledgers.Balances after = closing.Value.Book.Ledger.Balances;
+        int days = NodaTime.Period.DaysBetween(work.Session.Today, plan.Period.First);
         string[] lines =
         [
+            .. days > 1 ? [$"! This payday is {"day".ToQuantity(days)} off: close it once the money is there.", ""] : Array.Empty<string>(),
             $"{plan.Income.CameIn.ToString(style)} came in.",
             $"{plan.Bills.Total.ToString(style)} is set aside for bills; {plan.Bills.Dues.Count(due => due.Paid)} of {plan.Bills.Dues.Length} due are marked paid.",
             $"{plan.Debts.Total.ToString(style)} goes to debt minimums.",
@@ -58,7 +60,7 @@ internal sealed class CloseScreen : PageScreen
             "Arithmetic, not financial advice: the lender's statement, the bank's terms and local rules decide.",
             "Cash at home may be uninsured.",
         ];
-        return lines.SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2)).Select(line => FrameLine.Of(" " + line));
+        return lines.SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2)).Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Hand : Ink.Plain));
     }
 
     private Way Close()

@@ -88,7 +88,7 @@ internal sealed class RoutineScreen : Screen
     }
 
     /// <inheritdoc/>
-    public override CellEdit? Typing(string text) => Row?.Edit is { } edit && char.IsAsciiDigit(text[0]) ? edit with { Text = text } : null;
+    public override CellEdit? Typing(string text) => Row?.Edit is { } edit && (char.IsAsciiDigit(text[0]) || text == "-") ? edit with { Text = text } : null;
 
     /// <inheritdoc/>
     public override TextFrame Draw(Size size)

@@ -52,14 +52,19 @@ internal abstract class StepView(RoutineWork work)
     /// <summary>An amount, marked where the person changed it.</summary>
     protected string Marked(Money amount, bool changed) => (changed ? "*" : "") + Shown(amount);
 
-    /// <summary>Edits an amount of zero or more; sums are taken.</summary>
-    protected CellEdit Amount(string prompt, Money now, Func<RoutineDraft, Money, RoutineDraft> decide) =>
+    /// <summary>Edits an amount of zero or more, up to the most that makes sense where there is one; sums are taken.</summary>
+    protected CellEdit Amount(string prompt, Money now, Func<RoutineDraft, Money, RoutineDraft> decide, Money? most = null) =>
         new(prompt, Shown(now), text =>
         {
             Read<Money> amount = Money.ParseSum(text, now.Currency, Style);
             if (!amount.Ok)
             {
                 return amount.Fault;
+            }
+
+            if (most is { } limit && amount.Value > limit)
+            {
+                return $"That is more than is owed; at most {Shown(limit)}.";
             }
 
             return amount.Value.IsNegative ? "An amount below zero has no place here." : Work.Decide(draft => decide(draft, amount.Value));

@@ -22,7 +22,7 @@ internal static class SumLine
             $"- {plan.Surplus.Placed.ToString(style)} placed",
         ];
         Money left = plan.LeftToPlace;
-        string result = left.IsZero ? $"= {left.ToString(style)}, all placed " : $"= {left.ToString(style)} left to place ";
+        string result = left.IsZero ? $"= {left.ToString(style)}, all placed " : left.IsNegative ? $"= {left.ToString(style)}, too much has a job " : $"= {left.ToString(style)} left to place ";
         Ink ink = left.IsZero ? Ink.Done : left.IsNegative ? Ink.Hand : Ink.Strong;
         yield return FrameLine.Of(new string('-', width), Ink.Quiet);
         string line = "";

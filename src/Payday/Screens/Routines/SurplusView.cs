@@ -68,7 +68,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
             Sign = placed.IsZero ? ' ' : 'v',
             Ink = placed.IsZero ? Ink.Plain : Ink.Done,
             Detail = [$"{name}: Space places all that is left here; Enter an amount.", .. SurplusReport.Effects(Plan.Surplus, Style).Skip(1).Take(1)],
-            Edit = Amount($"Place on {name}", placed, (draft, amount) => With(draft, target, id, amount)),
+            Edit = Amount($"Place on {name}", placed, (draft, amount) => With(draft, target, id, amount), owed),
             Tick = () =>
             {
                 Money more = placed + Plan.LeftToPlace;

@@ -71,8 +71,9 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
     private string OfferText(OwedBackOffer both)
     {
         (BankTrip now, BankTrip other) = Plan.Draft.UsesOwedBack ? (both.Together, both.Apart) : (both.Apart, both.Together);
-        return $"Owed-back notes {(Plan.Draft.UsesOwedBack ? "are used" : "go to the bank")}: {now.NotesCarried} notes carried, {Shown(now.Withdrawn)} withdrawn; "
-            + $"b the other way: {other.NotesCarried}, {Shown(other.Withdrawn)}.";
+        (string here, string there) = Plan.Draft.UsesOwedBack ? ("used here", "taken to the bank") : ("taken to the bank", "used here");
+        return $"Owed-back notes {here}: {now.NotesCarried} notes carried, {Shown(now.Withdrawn)} withdrawn. "
+            + $"With b, {there}: {other.NotesCarried} notes and {Shown(other.Withdrawn)}.";
     }
 
     private ImmutableArray<long> Values => [.. Plan.Book.Household.Settings.Cash.Notes.Select(note => note.MinorUnits).Union(Plan.Withdrawal.OnHand.Keys).OrderDescending()];

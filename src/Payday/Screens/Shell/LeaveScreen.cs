@@ -22,6 +22,6 @@ internal sealed class LeaveScreen : Screen
     public override TextFrame Draw(Size size) => TextFrame.Of(
         size,
         [FrameLine.Of(" Leave Payday?", Ink.Strong), FrameLine.Empty],
-        TextWrap.Lines("Everything entered is kept. The next start goes on where you are.", size.Width - 2).Select(line => FrameLine.Of(" " + line)),
+        TextWrap.Lines("Everything entered is kept, and the next start goes on where you are. Only the demo household is thrown away.", size.Width - 2).Select(line => FrameLine.Of(" " + line)),
         [KeyBar.Of(Bindings, size.Width)]);
 }

@@ -72,7 +72,7 @@ internal sealed class CountScreen : CursorScreen
     protected override string Detail => Here is not { } row
         ? ""
         : row.Fault is { } fault
-            ? row.Left > row.Expected ? $"{fault} d names it." : fault
+            ? row.Left > row.Expected && !(row.Since > Plan.Draft.Date) ? $"{fault} d names it." : fault
             : $"{row.Pot.Name}: {Shown(row.Expected)} should be there, {(row.Since is { } since ? $"since the count of {DateText.Weekday(since)}" : "not counted before")}.{Split(row)}{Open(row)}";
 
     /// <inheritdoc/>
@@ -85,7 +85,7 @@ internal sealed class CountScreen : CursorScreen
     private CountRow? Here => Plan.Rows.IsEmpty ? null : Plan.Rows[Math.Clamp(Cursor, 0, Plan.Rows.Length - 1)];
 
     /// <inheritdoc/>
-    public override CellEdit? Typing(string text) => Here is { } row && char.IsAsciiDigit(text[0]) ? cells.Left(row, text) : null;
+    public override CellEdit? Typing(string text) => Here is { } row && (char.IsAsciiDigit(text[0]) || text == "-") ? cells.Left(row, text) : null;
 
     /// <inheritdoc/>
     protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)

@@ -33,8 +33,8 @@ internal sealed class CountWork
     /// <summary>Keeps the pot uncounted.</summary>
     public void Clear(string potId) => Keep(Plan.Draft.Without(potId));
 
-    /// <summary>Counts for another day.</summary>
-    public void CountFor(LocalDate date) => Keep(Plan.Draft with { Date = date });
+    /// <summary>Counts for another day; what was entered was for the day before.</summary>
+    public void CountFor(LocalDate date) => Keep(date == Plan.Draft.Date ? Plan.Draft : new CountDraft(date));
 
     /// <summary>Writes the count to the ledger, and begins that of the next week that is over.</summary>
     /// <returns>Whether there is such a week; or why nothing was written.</returns>

@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Households;
 using Payday.Core.Weeks;
 using Payday.Printing;
 using Payday.Screens.Frames;
@@ -23,6 +24,7 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
+        new(Key.Enter, "Enter", "it is there", "The cash is at the bank: write it to the ledger.", Confirm),
         new(new Key('p'), "p", "print", "Print the slip on the system's usual printer.", Print),
         new(new Key('d'), "d", "PDF", "Save the slip as a PDF file.", () => new Way.Edit(new CellEdit("Save as", $"deposit-{session.Today:uuuu-MM-dd}.pdf", Save) { Acts = true })),
     ];
@@ -34,11 +36,25 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
     [
         .. Slip.Lines.Select(line => FrameLine.Of(" " + line)),
         FrameLine.Empty,
+        FrameLine.Of($" {plan.Total.ToString(session.Style)} goes back to the account once Enter says that it is there.", Ink.Strong),
         .. plan.Unlisted.IsZero
             ? []
             : TextWrap.Lines($"! {plan.Unlisted.ToString(session.Style)} more goes in notes that are not known: pick them in the cash return, or write them on the slip.", width - 2)
                 .Select(line => FrameLine.Of(" " + line, Ink.Hand)),
     ];
+
+    private Way Confirm()
+    {
+        Read<Book> after = plan.Confirm(session.Today);
+        if (!after.Ok)
+        {
+            Message = after.Fault;
+            return Way.Stay;
+        }
+
+        session.Take(after.Value);
+        return new Way.Home($"{plan.Total.ToString(session.Style)} is back in the account.");
+    }
 
     private Way Print()
     {

@@ -31,7 +31,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
 
     /// <inheritdoc/>
     protected override string Empty =>
-        "Paste the list here, or give its file with f. Each line has date, amount and text, such as 2026-03-07, 12.50, Corner shop; between them a tab, a semicolon or a comma.";
+        "Paste the list here, or give its file with Ctrl+F. Each line has date, amount and text, such as 2026-03-07, 12.50, Corner shop; between them a tab, a semicolon or a comma.";
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>

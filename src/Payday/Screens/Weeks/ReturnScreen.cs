@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
 using Payday.Core.Weeks;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -50,13 +49,12 @@ internal sealed class ReturnScreen : CursorScreen
             new(Key.Space, "Space", line.Goes ? "leave owed" : "take along", "Whether this pot's cash goes to the bank this time.", Turn),
             new(Key.Enter, "Enter", "notes", "Say which notes you pull from this pot.", () => new Way.To(Notes(line))),
             new(new Key('p'), "p", "", "The notes of this pot as planned.", () => Decide(plan.Draft with { Picked = plan.Draft.Picked.Remove(line.Pot.Id) })),
-            new(new Key('s'), "s", "slip", "The slip for the bank, to print or to save as PDF.", () => new Way.To(new DepositScreen(session, plan))),
         ];
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> LastKeys =>
     [
-        .. plan.Total.IsPositive ? [new Binding(new Key('c'), "c", "confirm", "The cash is at the bank: write it to the ledger.", Confirm)] : Array.Empty<Binding>(),
+        .. plan.Total.IsPositive ? [new Binding(new Key('c'), "c", "slip", "The slip for the bank, to print or to save; there it is confirmed too.", ToSlip)] : Array.Empty<Binding>(),
         ShellKeys.Help(this),
         ShellKeys.Back,
     ];
@@ -133,17 +131,9 @@ internal sealed class ReturnScreen : CursorScreen
         return Way.Stay;
     }
 
-    private Way Confirm()
+    private Way ToSlip()
     {
-        Read<Book> after = plan.Confirm(session.Today);
-        if (!after.Ok)
-        {
-            Message = after.Fault;
-            return Way.Stay;
-        }
-
-        string done = $"{plan.Total.ToString(session.Style)} is back in the account.";
-        session.Take(after.Value);
-        return new Way.Home(done);
+        Message = string.Join(' ', plan.Lines.Where(line => line.Fault is not null).Select(line => line.Fault));
+        return Message.Length > 0 ? Way.Stay : new Way.To(new DepositScreen(session, plan));
     }
 }

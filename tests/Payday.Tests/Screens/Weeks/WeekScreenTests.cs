@@ -128,9 +128,9 @@ public sealed class WeekScreenTests : IDisposable
         Golden.Equal("purchases-80x24", hand.Shown(Complete));
         hand.Press("r");
         Golden.Equal("return-80x24", hand.Shown(Complete));
-        hand.Press("s");
+        hand.Press("c");
         Golden.Equal("deposit-80x24", hand.Shown(Complete));
-        hand.Press("Esc", "c");
+        hand.Press("Enter");
 
         Balances after = demo.Session.Book.Ledger.Balances;
         Assert.Empty(LedgerCheck.Faults(after, NumberStyle.Plain));
