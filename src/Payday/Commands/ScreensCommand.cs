@@ -16,10 +16,13 @@ internal static class ScreensCommand
         Book? stored = store.Load();
         call.Tell(store, 0);
         FullScreen.Run(stored is { } book
-            ? new Screens.Home.HomeScreen(new BookSession(store, book, call.Shell.Today()))
+            ? Home(new BookSession(store, book, call.Shell.Today()))
             : new StartScreen(new StartDoor(store, call.Shell.Today(), path => Offer(call.Shell, path), demo.Open)));
         return new Answer.Done([], "{}");
     }
+
+    // What was mended at opening is said where it is read.
+    private static Screens.Home.HomeScreen Home(BookSession session) => new(session) { Message = session.News() };
 
     private static HouseholdOffer Offer(CommandShell shell, string path)
     {

@@ -66,6 +66,6 @@ internal sealed class CloseScreen : PageScreen
     private Way Close()
     {
         work.Session.Close(closing.Value!);
-        return new Way.Home("The payday is closed. s shows its papers.");
+        return new Way.Home($"The payday is closed. s shows its papers. {work.Session.News()}".TrimEnd());
     }
 }

@@ -8,8 +8,18 @@ namespace Payday.Screens.Shell;
 /// <summary>The book that the screens work on: every change is stored as it is made.</summary>
 internal sealed class BookSession(BookStore store, Book book, NodaTime.LocalDate today)
 {
+    private int told;
+
     /// <summary>The book as it stands.</summary>
     public Book Book { get; private set; } = book;
+
+    /// <summary>What the store mended or could not do since this was last asked, e.g. a backup whose disk is not there; empty for nothing.</summary>
+    public string News()
+    {
+        string news = string.Join(' ', store.Notices.Skip(told));
+        told = store.Notices.Length;
+        return news;
+    }
 
     /// <summary>The date.</summary>
     public NodaTime.LocalDate Today { get; } = today;
