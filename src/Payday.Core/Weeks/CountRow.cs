@@ -33,6 +33,9 @@ public sealed record CountRow(
     MoveTarget? MovesOnTo,
     string? Fault)
 {
+    /// <summary>All that was in it since its last count: what stayed, what was filled in, what came from other pots.</summary>
+    public Money WasIn => Before + Filled + Moved;
+
     /// <summary>What should be there, without what is owed back.</summary>
-    public Money Expected => Before + Filled - OwedBack + Moved;
+    public Money Expected => WasIn - OwedBack;
 }

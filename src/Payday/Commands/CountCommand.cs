@@ -84,7 +84,7 @@ internal static class CountCommand
                     [Report.Names("Pot"), Report.Amounts("filled"), Report.Amounts("owed back"), Report.Amounts("expected"), Report.Amounts("left"), Report.Amounts("spent"), new("then")],
                     plan.Rows.Select(row => ImmutableArray.Create(
                         row.Pot.Name,
-                        row.Filled.ToString(style),
+                        row.WasIn.ToString(style),
                         row.OwedBack.ToString(style),
                         row.Expected.ToString(style),
                         row.Entry is null ? "" : row.Left.ToString(style),

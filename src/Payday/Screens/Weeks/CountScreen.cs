@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Humanizer;
 using Payday.Core.Amounts;
+using Payday.Core.Cash;
 using Payday.Core.Weeks;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -112,7 +113,7 @@ internal sealed class CountScreen : CursorScreen
     private ImmutableArray<string> Cells(CountRow row) =>
     [
         row.Pot.Name,
-        Shown(row.Expected + row.OwedBack),
+        Shown(row.WasIn),
         Shown(row.OwedBack),
         Shown(row.Expected),
         row.Entry is null ? "" : Shown(row.Left),
@@ -150,7 +151,7 @@ internal sealed class CountScreen : CursorScreen
         row.Entry?.Notes ?? ImmutableSortedDictionary<long, int>.Empty,
         notes =>
         {
-            Money worth = NotesScreen.Worth(notes, session.Book.Household.Currency);
+            Money worth = NoteBag.Worth(notes, session.Book.Household.Currency);
             Entered(work.Enter(row.Pot.Id, (row.Entry ?? new CountEntry(worth)) with { Left = worth, Notes = notes, IsFind = false }));
         });
 

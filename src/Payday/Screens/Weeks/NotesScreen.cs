@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Core.Amounts;
+using Payday.Core.Cash;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -34,7 +35,7 @@ internal sealed class NotesScreen : CursorScreen
         this.about = about;
         this.notes = notes;
         this.take = take;
-        Core.Cash.CashPieces cash = session.Book.Household.Settings.Cash;
+        CashPieces cash = session.Book.Household.Settings.Cash;
         values = [.. cash.Notes.Concat(cash.Coins).Select(piece => piece.MinorUnits).Union(notes.Keys).OrderDescending()];
     }
 
@@ -58,11 +59,7 @@ internal sealed class NotesScreen : CursorScreen
     protected override string Detail => about;
 
     /// <inheritdoc/>
-    protected override string Status => $"Together {Worth(notes, session.Book.Household.Currency).ToString(session.Style)}";
-
-    /// <summary>What notes come to.</summary>
-    public static Money Worth(ImmutableSortedDictionary<long, int> notes, Currency currency) =>
-        Money.Sum(notes.Select(note => Money.FromMinorUnits(note.Key, currency) * note.Value), currency);
+    protected override string Status => $"Together {NoteBag.Worth(notes, session.Book.Household.Currency).ToString(session.Style)}";
 
     /// <inheritdoc/>
     public override CellEdit? Typing(string text) => char.IsAsciiDigit(text[0]) ? HowMany(text) : null;

@@ -97,8 +97,8 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
         _ => IsBack(purchase) ? $"{purchase.OwedBack.ToString(session.Style)} came back" : $"{purchase.OwedBack.ToString(session.Style)} is owed back",
     };
 
-    private bool IsBack(CardPurchase purchase) => session.Book.Weeks.Returns.Any(
-        back => back.Settles.Any(settled => settled.Item == new OwedKey(OwedKind.Purchase, purchase.Number)));
+    private bool IsBack(CardPurchase purchase) =>
+        !OwedItems.Of(session.Book).Any(item => item.Key == new OwedKey(OwedKind.Purchase, purchase.Number));
 
     private PurchaseForm Another() => another = another.IsEntered ? new PurchaseForm(session, null) : another;
 
