@@ -77,7 +77,7 @@ public class ReadmeKeysTests
         BookSession session = demo.Session;
         var count = new Hand(new CountScreen(session)).Type("100");
         count.To("Food").Press("d").Type("Lost note=5").Press("c");
-        var purchases = new Hand(new PurchasesScreen(session)).Press("a").Type("Corner shop", "12.40").Press("Right");
+        var purchases = new Hand(new PurchasesScreen(session)).Press("a").Type("Corner shop", "12.40").Pick("f").Press("Right");
         var list = new PurchaseListScreen(session);
         list.Pasted("2026-03-10, 8.20, Corner shop");
         (string Name, Screen Screen)[] screens =

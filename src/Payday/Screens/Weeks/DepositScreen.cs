@@ -25,8 +25,13 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
     protected override IReadOnlyList<Binding> Keys =>
     [
         new(Key.Enter, "Enter", "it is there", "The cash is at the bank: write it to the ledger.", Confirm),
-        new(new Key('p'), "p", "print", "Print the slip on the system's usual printer.", Print),
-        new(new Key('d'), "d", "PDF", "Save the slip as a PDF file.", () => new Way.Edit(new CellEdit("Save as", $"deposit-{session.Today:uuuu-MM-dd}.pdf", Save) { Acts = true })),
+        .. plan.SlipNotes.IsEmpty
+            ? Array.Empty<Binding>()
+            :
+            [
+                new Binding(new Key('p'), "p", "print", "Print the slip on the system's usual printer.", Print),
+                new Binding(new Key('d'), "d", "PDF", "Save the slip as a PDF file.", () => new Way.Edit(new CellEdit("Save as", $"deposit-{session.Today:uuuu-MM-dd}.pdf", Save) { Acts = true })),
+            ],
     ];
 
     private Paper Slip => SlipLayout.Lay(BankPapers.Deposit(session.Book.Household, session.Today, plan.SlipNotes), PapersScreen.SlipWidth);
@@ -34,7 +39,8 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) =>
     [
-        .. Slip.Lines.Select(line => FrameLine.Of(" " + line)),
+        // Without a note that is known there is no slip to show: it would say that there is nothing to pay in.
+        .. plan.SlipNotes.IsEmpty ? [] : Slip.Lines.Select(line => FrameLine.Of(" " + line)),
         FrameLine.Empty,
         FrameLine.Of($" {plan.Total.ToString(session.Style)} goes back to the account once Enter says that it is there.", Ink.Strong),
         .. plan.Unlisted.IsZero
