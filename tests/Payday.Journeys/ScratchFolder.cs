@@ -43,5 +43,19 @@ internal sealed class ScratchFolder : IDisposable
         return kept;
     }
 
-    public void Dispose() => Directory.Delete(path, recursive: true);
+    // A program whose terminal has just gone may still be taking away the demo household it was looking at.
+    public void Dispose()
+    {
+        for (int left = 50; Directory.Exists(path); left--)
+        {
+            try
+            {
+                Directory.Delete(path, recursive: true);
+            }
+            catch (IOException) when (left > 0)
+            {
+                Thread.Sleep(100);
+            }
+        }
+    }
 }
