@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using Payday.Core.Households;
-using Payday.Core.Weeks;
 using Payday.Store.Backups;
 using Payday.Store.Contents;
 using Payday.Store.Documents;
+using Payday.Store.Snapshots;
 
 namespace Payday.Store;
 
@@ -18,13 +18,14 @@ public sealed class BookStore : IDisposable
     public const int SchemaVersion = 3;
 
     private readonly FolderLock folderLock;
+    private readonly BackupWork backups;
     private StoreFiles files;
 
-    // The number of the last movement stored, once it is known.
-    private long? lastMovement;
+    // What is stored, once it is known.
+    private StoredState? state;
 
-    // What is stored of what happened between paydays, once it is known.
-    private WeekRecords? lastWeeks;
+    // The snapshot to be written when the store is closed, where there is none or an old one.
+    private Snapshot? snapshot;
     private bool isDisposed;
 
     private BookStore(StoreFolder folder, FolderLock folderLock, StoreFiles files)
@@ -32,6 +33,7 @@ public sealed class BookStore : IDisposable
         Folder = folder;
         this.folderLock = folderLock;
         this.files = files;
+        backups = new BackupWork(folder);
         Notices = files.Notices;
     }
 
@@ -39,7 +41,11 @@ public sealed class BookStore : IDisposable
     public StoreFolder Folder { get; }
 
     /// <summary>What was found wrong and was mended, or could not be done beside the work: a sentence each, to be shown to the person.</summary>
-    public ImmutableArray<string> Notices { get; private set; }
+    public ImmutableArray<string> Notices
+    {
+        get => field = field.AddRange(backups.TakeWarnings());
+        private set;
+    }
 
     /// <summary>The number of the last change stored; 0 where none was.</summary>
     public long LastChange => files.Journal.Last?.Number ?? 0;
@@ -101,66 +107,78 @@ public sealed class BookStore : IDisposable
     {
         ArgumentNullException.ThrowIfNull(change);
         ObjectDisposedException.ThrowIf(isDisposed, this);
-        long last = StoreFaults.Explained(Folder, StoreAction.Read, () => lastMovement ?? Content().In(CollectionNames.Movements).Count());
+        StoredState before = StoreFaults.Explained(Folder, StoreAction.Read, () => state ??= new StoredState(Read(), null));
         if (change.Closed is not null)
         {
-            Notices = Notices.AddRange(AutomaticBackup.Make(Folder));
+            backups.Begin(files.Journal.End);
         }
 
         // A fault of the program comes out here, as it is; from here on whatever goes wrong is one of disk or database.
-        var documents = new ChangeDocuments(change, last, lastWeeks);
+        var documents = new ChangeDocuments(change, before.Digests.Movements, before.Weeks);
         StoreFaults.Explained(Folder, StoreAction.Write, () =>
         {
-            Write(documents);
+            before.Take(Write(documents, before.Digests), change);
             return true;
         });
-        lastMovement = last + change.Movements.Length;
-        lastWeeks = change.Weeks ?? lastWeeks;
     }
+
+    /// <summary>Waits for the backups that are being made beside the work; what can't be done is in <see cref="Notices"/> then.</summary>
+    /// <param name="most">How long at most; until they are done where not said.</param>
+    public void FinishBackups(TimeSpan? most = null) => backups.Finish(most ?? Timeout.InfiniteTimeSpan);
 
     /// <inheritdoc/>
     public void Dispose()
     {
         isDisposed = true;
+        backups.Finish(Timeout.InfiniteTimeSpan);
         files.Dispose();
+        if (snapshot is not null)
+        {
+            SnapshotFile.TryWrite(Folder, snapshot);
+            snapshot = null;
+        }
+
         folderLock.Dispose();
     }
 
     // A database can be read and yet be damaged where it is written to. Nothing of the change is in the journal then,
     // which has all that was acknowledged: the database is made anew from it, and the change tried once more.
-    private void Write(ChangeDocuments documents)
+    private EditList Write(ChangeDocuments documents, StoredDigests stored)
     {
+        var edits = new EditList(stored, LastDigest);
+        documents.AddTo(edits);
         try
         {
-            WriteOnce(documents);
+            files.Write(edits);
         }
         catch (Exception fault) when (fault is not StoreException && StoreFaults.IsDamage(fault))
         {
             files.Dispose();
             files = StoreFiles.Rebuilt(Folder);
             Notices = Notices.AddRange(files.Notices);
-            WriteOnce(documents);
+            files.Write(edits);
         }
-    }
 
-    private void WriteOnce(ChangeDocuments documents)
-    {
-        var edits = new EditList(files.Database, files.Journal.Last?.Digest ?? default);
-        documents.AddTo(edits);
-        files.Write(edits);
+        return edits;
     }
 
     private Book? ReadBook()
     {
-        BookContent content = Content();
-        if (ContentBook.Of(Folder, content) is not { } read)
-        {
-            return null;
-        }
+        StoredRecords? records = Read();
+        ContentBook? read = records is null ? null : ContentBook.Of(Folder, records);
+        state = new StoredState(records, read?.Weeks);
+        return read?.Book;
+    }
 
-        lastMovement = read.Book.Ledger.Movements.Count;
-        lastWeeks = read.Weeks;
-        return read.Book;
+    // From the snapshot, where it is of this journal; else all documents are read.
+    private StoredRecords? Read()
+    {
+        Snapshot? kept = SnapshotFile.TryRead(Folder);
+        StoredRecords? records = kept?.CarriedOn(files.Journal) ?? ContentBook.Records(Folder, Content());
+        bool isWorthIt = records?.Count >= Snapshot.FewestRecords
+            && !(records == kept?.Records && files.Journal.Length - kept.Place.Offset < Snapshot.FurthestBehind);
+        snapshot = isWorthIt ? new Snapshot(files.Journal.End, records!) : null;
+        return records;
     }
 
     // Opening looks at the ends of both files alone; damage in the middle of the database is met here.

@@ -26,6 +26,12 @@ public sealed record StoreFolder(string Path)
     /// <remarks>A log, a journal or backups alone are one too: its database is lost, and opening mends it or says so.</remarks>
     public bool HasBook => File.Exists(Database) || File.Exists(In("payday-log.db")) || File.Exists(Journal) || Directory.Exists(Backups);
 
+    /// <summary>What is stored as of a change some time ago, for quick reading; made anew when it is missing.</summary>
+    internal string Snapshot => In("payday.snapshot");
+
+    /// <summary>The snapshot while it is being made; it takes its own name once it is whole.</summary>
+    internal string UnfinishedSnapshot => In("payday-new.snapshot");
+
     /// <summary>The journal while it is being made; it takes its own name once it is whole.</summary>
     internal string UnfinishedJournal => In("payday-new.journal");
 

@@ -1,50 +1,74 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
-using Payday.Core.Amounts;
+using System.Globalization;
+using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Store;
 
 namespace Payday.Faults;
 
-/// <summary>How long opening, loading and storing take in stores of growing size.</summary>
+/// <summary>How long opening, reading and storing take in stores of growing age.</summary>
 internal static class Growth
 {
-    public static bool Run()
+    private const int WeeksAYear = 52;
+    private const int Times = 9;
+    private const int Changes = 10;
+
+    /// <summary>Makes a store of an age in a folder.</summary>
+    public static bool Make(string path, int years)
     {
-        Console.WriteLine("| movements | open ms | load ms | change ms | journal MB | database MB |");
-        Console.WriteLine("| --- | --- | --- | --- | --- | --- |");
-        foreach (int size in (int[])[10_000, 50_000, 100_000, 200_000])
+        using BookStore store = BookStore.Open(new StoreFolder(path));
+        long start = Stopwatch.GetTimestamp();
+        Book book = LongLife.Live(store, years * WeeksAYear);
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{years} years: {book.Ledger.Movements.Count} movements, {store.LastChange} changes, {Since(start) / 1000:0} s."));
+        return true;
+    }
+
+    /// <summary>Measures the stores of some folders.</summary>
+    public static bool Measure(IEnumerable<string> paths)
+    {
+        Console.WriteLine("| paydays | movements | records | open and read, ms | the same without a snapshot | change, ms | journal MB | database MB | snapshot MB |");
+        Console.WriteLine("| --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+        foreach (string path in paths)
         {
-            using var scratch = new Scratch();
-            using (BookStore store = BookStore.Open(scratch.Folder))
-            {
-                Life.Of(store);
-                Movement like = store.Load()!.Ledger.Movements[0];
-                for (int left = size; left > 0; left -= 5_000)
-                {
-                    store.Save(new BookChange { Movements = [.. Enumerable.Repeat(like with { Amount = Money.FromMinorUnits(1, like.Amount.Currency) }, 5_000)] });
-                }
-            }
-
-            long start = Stopwatch.GetTimestamp();
-            using BookStore grown = BookStore.Open(scratch.Folder);
-            double open = Since(start);
-            start = Stopwatch.GetTimestamp();
-            Movement one = grown.Load()!.Ledger.Movements[^1];
-            double load = Since(start);
-            start = Stopwatch.GetTimestamp();
-            for (int i = 0; i < 20; i++)
-            {
-                grown.Save(new BookChange { Movements = ImmutableArray.Create(one) });
-            }
-
-            Console.WriteLine($"| {size} | {open:0} | {load:0} | {Since(start) / 20:0.0} | {Megabytes(grown.Folder.Journal)} | {Megabytes(grown.Folder.Database)} |");
+            var folder = new StoreFolder(path);
+            File.Delete(folder.Snapshot);
+            double whole = Opened(folder, out Book book, out double _);
+            double[] opened = [.. Enumerable.Range(0, Times).Select(_ => Opened(folder, out book, out double _)).Order()];
+            Opened(folder, out book, out double change);
+            int records = book.Ledger.Movements.Count + book.Closed.Length + book.Weeks.Fills.Length + book.Weeks.Purchases.Length + book.Weeks.Counts.Length;
+            Console.WriteLine(string.Create(
+                CultureInfo.InvariantCulture,
+                $"| {book.Closed.Length} | {book.Ledger.Movements.Count} | {records} | {opened[Times / 2]:0} | {whole:0} | {change:0.0} | {Megabytes(folder.Journal)} | {Megabytes(folder.Database)} | {Megabytes(folder.Snapshot)} |"));
         }
 
         return true;
     }
 
+    private static double Opened(StoreFolder folder, out Book book, out double change)
+    {
+        long start = Stopwatch.GetTimestamp();
+        using BookStore store = BookStore.Open(folder);
+        book = store.Load()!;
+        double opened = Since(start);
+        change = Change(store, book.Ledger.Movements[^1]);
+        return opened;
+    }
+
+    // There and back as often, so that all balances stay.
+    private static double Change(BookStore store, Movement like)
+    {
+        double[] times = [.. Enumerable.Range(0, Changes).Select(i =>
+        {
+            Movement movement = i % 2 == 0 ? like : like with { From = like.To, To = like.From };
+            long start = Stopwatch.GetTimestamp();
+            store.Save(new BookChange { Movements = ImmutableArray.Create(movement) });
+            return Since(start);
+        }).Order()];
+        return times[Changes / 2];
+    }
+
     private static double Since(long start) => Stopwatch.GetElapsedTime(start).TotalMilliseconds;
 
-    private static string Megabytes(string path) => $"{new FileInfo(path).Length / 1e6:0.0}";
+    private static string Megabytes(string path) => File.Exists(path) ? $"{new FileInfo(path).Length / 1e6:0.0}" : "-";
 }

@@ -75,7 +75,8 @@ internal sealed class Life
         }
     }
 
-    private static string Demo()
+    /// <summary>The file of the demo household.</summary>
+    public static string Demo()
     {
         for (DirectoryInfo? folder = new(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Payday.Core.Amounts;
 
 namespace Payday.Core.Ledgers;
@@ -52,18 +53,19 @@ public sealed class Balances
     public Balances After(IEnumerable<Movement> movements)
     {
         ArgumentNullException.ThrowIfNull(movements);
-        ImmutableDictionary<LedgerEnd, Money>.Builder changed = byEnd.ToBuilder();
-        Money newAccount = account;
-        Money newCash = cash;
+
+        // By object first: a ledger that is read has few ends, each the same object in all its movements.
+        var moved = new Dictionary<LedgerEnd, Money>(ReferenceEqualityComparer.Instance);
         foreach (Movement movement in movements)
         {
             Move(movement.From, -movement.Amount);
             Move(movement.To, movement.Amount);
         }
 
-        return new Balances(Currency, changed.ToImmutable(), newAccount, newCash);
-
-        void Move(LedgerEnd end, Money amount)
+        ImmutableDictionary<LedgerEnd, Money>.Builder changed = byEnd.ToBuilder();
+        Money newAccount = account;
+        Money newCash = cash;
+        foreach ((LedgerEnd end, Money amount) in moved)
         {
             changed[end] = changed.GetValueOrDefault(end, Money.Zero(Currency)) + amount;
             switch (end)
@@ -75,6 +77,14 @@ public sealed class Balances
                     newCash += amount;
                     break;
             }
+        }
+
+        return new Balances(Currency, changed.ToImmutable(), newAccount, newCash);
+
+        void Move(LedgerEnd end, Money amount)
+        {
+            ref Money sum = ref CollectionsMarshal.GetValueRefOrAddDefault(moved, end, out bool known);
+            sum = known ? sum + amount : amount;
         }
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using NodaTime;
 using Payday.Core.Amounts;
 
@@ -11,23 +12,30 @@ namespace Payday.Core.Ledgers;
 /// </remarks>
 public sealed class Ledger
 {
-    private readonly ImmutableDictionary<LedgerEnd, ImmutableList<Movement>> byEnd;
+    private readonly GrowingList<Movement> movements;
 
-    private Ledger(ImmutableList<Movement> movements, ImmutableDictionary<LedgerEnd, ImmutableList<Movement>> byEnd, Balances balances)
+    // Made when it is first asked for, and kept up from there.
+    private ImmutableDictionary<LedgerEnd, GrowingList<Movement>>? byEnd;
+
+    private Ledger(GrowingList<Movement> movements, ImmutableDictionary<LedgerEnd, GrowingList<Movement>>? byEnd, Balances balances)
     {
-        Movements = movements;
+        this.movements = movements;
         this.byEnd = byEnd;
         Balances = balances;
     }
 
     /// <summary>The movements; the one at index i has number i + 1.</summary>
-    public ImmutableList<Movement> Movements { get; }
+    public IReadOnlyList<Movement> Movements => movements;
 
     /// <summary>What every end holds.</summary>
     public Balances Balances { get; }
 
     /// <summary>The movements out of and into an end, in order.</summary>
-    public IReadOnlyList<Movement> Of(LedgerEnd end) => byEnd.GetValueOrDefault(end, []);
+    public IReadOnlyList<Movement> Of(LedgerEnd end)
+    {
+        byEnd ??= Indexed(ImmutableDictionary<LedgerEnd, GrowingList<Movement>>.Empty, movements);
+        return byEnd.GetValueOrDefault(end, GrowingList<Movement>.Empty);
+    }
 
     /// <summary>The movements that stand: neither undone nor the undoing of another.</summary>
     public IEnumerable<Movement> Live
@@ -40,7 +48,7 @@ public sealed class Ledger
     }
 
     /// <summary>A ledger without movements.</summary>
-    public static Ledger Empty(Currency currency) => new([], ImmutableDictionary<LedgerEnd, ImmutableList<Movement>>.Empty, Balances.Empty(currency));
+    public static Ledger Empty(Currency currency) => new(GrowingList<Movement>.Empty, null, Balances.Empty(currency));
 
     /// <summary>The ledger with further movements, numbered on from the last.</summary>
     /// <param name="movements">Any numbers they carry are replaced.</param>
@@ -62,17 +70,14 @@ public sealed class Ledger
                 throw new ArgumentException($"A movement from {movement.From.Key} to itself moves nothing.", nameof(movements));
             }
 
-            added.Add(movement with { Number = Movements.Count + added.Count + 1 });
+            int number = Movements.Count + added.Count + 1;
+            added.Add(movement.Number == number ? movement : movement with { Number = number });
         }
 
-        ImmutableDictionary<LedgerEnd, ImmutableList<Movement>>.Builder ends = byEnd.ToBuilder();
-        foreach (Movement movement in added)
-        {
-            ends[movement.From] = ends.GetValueOrDefault(movement.From, []).Add(movement);
-            ends[movement.To] = ends.GetValueOrDefault(movement.To, []).Add(movement);
-        }
-
-        return new Ledger(Movements.AddRange(added), ends.ToImmutable(), Balances.After(added));
+        return new Ledger(
+            this.movements.Add(CollectionsMarshal.AsSpan(added)),
+            byEnd is null ? null : Indexed(byEnd, added),
+            Balances.After(added));
     }
 
     /// <summary>The movements that undo others: the same amounts, the other way.</summary>
@@ -107,6 +112,22 @@ public sealed class Ledger
         }
 
         return Read.Of(reverses.ToImmutable());
+    }
+
+    private static ImmutableDictionary<LedgerEnd, GrowingList<Movement>> Indexed(
+        ImmutableDictionary<LedgerEnd, GrowingList<Movement>> before, IEnumerable<Movement> added)
+    {
+        var more = new Dictionary<LedgerEnd, List<Movement>>();
+        foreach (Movement movement in added)
+        {
+            At(movement.From).Add(movement);
+            At(movement.To).Add(movement);
+        }
+
+        return before.SetItems(more.Select(pair => KeyValuePair.Create(
+            pair.Key, before.GetValueOrDefault(pair.Key, GrowingList<Movement>.Empty).Add(CollectionsMarshal.AsSpan(pair.Value)))));
+
+        List<Movement> At(LedgerEnd end) => CollectionsMarshal.GetValueRefOrAddDefault(more, end, out _) ??= [];
     }
 
     private HashSet<long> Undone() => [.. Movements.Where(movement => movement.Reverses is not null).Select(movement => movement.Reverses!.Value)];

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Store.Snapshots;
 
 namespace Payday.Store.Backups;
 
@@ -6,25 +7,27 @@ namespace Payday.Store.Backups;
 internal static class AutomaticBackup
 {
     /// <summary>Makes a backup in the data folder, and in the second place where one was named.</summary>
+    /// <param name="folder">The store.</param>
+    /// <param name="upTo">How far the journal is copied.</param>
     /// <returns>What could not be done, a sentence each.</returns>
-    public static ImmutableArray<string> Make(StoreFolder folder)
+    public static ImmutableArray<string> Make(StoreFolder folder, JournalPlace upTo)
     {
         var warnings = ImmutableArray.CreateBuilder<string>();
-        Try(warnings, folder, folder.Backups, () => PrivateFolder.Make(folder.Backups));
+        Try(warnings, folder, upTo, folder.Backups, () => PrivateFolder.Make(folder.Backups));
         if (SecondPlace.Of(folder) is { } second)
         {
-            Try(warnings, folder, second, () => { });
+            Try(warnings, folder, upTo, second, () => { });
         }
 
         return warnings.ToImmutable();
     }
 
-    private static void Try(ImmutableArray<string>.Builder warnings, StoreFolder folder, string into, Action prepare)
+    private static void Try(ImmutableArray<string>.Builder warnings, StoreFolder folder, JournalPlace upTo, string into, Action prepare)
     {
         try
         {
             prepare();
-            BackupFiles.Make(folder, into);
+            BackupFiles.Make(folder, into, upTo);
             foreach (BackupFile file in BackupLadder.Beyond(BackupFiles.List(into)))
             {
                 File.Delete(file.Path);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.IO.Compression;
 using Payday.Store.Journals;
+using Payday.Store.Snapshots;
 
 namespace Payday.Store.Backups;
 
@@ -29,12 +30,13 @@ internal static class BackupFiles
     /// <summary>Copies a journal into a folder, and reads the copy again.</summary>
     /// <param name="folder">The store.</param>
     /// <param name="into">The folder to copy to, which is there.</param>
+    /// <param name="upTo">How far it is copied; whole where not said.</param>
     /// <returns>The backup; the one made last where nothing changed since.</returns>
     /// <exception cref="StoreException">The journal is damaged, or the copy is not what was copied.</exception>
     /// <exception cref="IOException">It can't be written.</exception>
-    public static BackupFile Make(StoreFolder folder, string into)
+    public static BackupFile Make(StoreFolder folder, string into, JournalPlace? upTo = null)
     {
-        JournalScan journal = JournalScan.Read(folder.Journal);
+        JournalScan journal = JournalScan.Read(folder.Journal, upTo?.Offset);
         if (!journal.IsWhole || journal.Last is not { } last)
         {
             throw new StoreException(journal.Length == 0

@@ -6,8 +6,8 @@ namespace Payday.Store.Contents;
 /// <summary>All documents of a store, wherever they were read from.</summary>
 internal sealed class BookContent
 {
-    private readonly Dictionary<string, Dictionary<object, BsonDocument>> collections =
-        CollectionNames.All.ToDictionary(name => name, _ => new Dictionary<object, BsonDocument>(), StringComparer.Ordinal);
+    private readonly Dictionary<string, Dictionary<object, Stored<BsonDocument>>> collections =
+        CollectionNames.All.ToDictionary(name => name, _ => new Dictionary<object, Stored<BsonDocument>>(), StringComparer.Ordinal);
 
     /// <summary>The digest over all of them.</summary>
     public Digest Digest { get; private set; }
@@ -16,19 +16,18 @@ internal sealed class BookContent
     public int Count => collections.Values.Sum(documents => documents.Count);
 
     /// <summary>All documents, as the edits that would make them.</summary>
-    public IEnumerable<Edit> Edits => collections.SelectMany(pair => pair.Value.Values.Select(document => new Edit(pair.Key, document["_id"], document)));
+    public IEnumerable<Edit> Edits => collections.SelectMany(pair => pair.Value.Values.Select(stored => new Edit(pair.Key, stored.Record["_id"], stored.Record)));
 
     /// <summary>Reads a database whole.</summary>
     /// <exception cref="Exception">Anything: a damaged one trips in any way there is.</exception>
     public static BookContent Read(BookDatabase database)
     {
         var content = new BookContent();
-        foreach ((string name, Dictionary<object, BsonDocument> documents) in content.collections)
+        foreach (string name in CollectionNames.All)
         {
             foreach (BsonDocument document in database.Collection(name).FindAll())
             {
-                documents.Add(Edit.Key(document["_id"]), document);
-                content.Digest += Digest.Of(name, document);
+                content.Add(name, document);
             }
         }
 
@@ -36,30 +35,38 @@ internal sealed class BookContent
     }
 
     /// <summary>The documents of a collection, in no order.</summary>
-    public IEnumerable<BsonDocument> In(string collection) => collections[collection].Values;
+    public IEnumerable<BsonDocument> In(string collection) => collections[collection].Values.Select(stored => stored.Record);
+
+    /// <summary>The documents of a collection with their digests, in no order.</summary>
+    public IReadOnlyList<Stored<BsonDocument>> Stored(string collection) => [.. collections[collection].Values];
 
     /// <summary>A document, or null.</summary>
-    public BsonDocument? Find(string collection, BsonValue id) => collections[collection].GetValueOrDefault(Edit.Key(id));
+    public BsonDocument? Find(string collection, BsonValue id) => collections[collection].GetValueOrDefault(Edit.Key(id)).Record;
 
     /// <summary>Does an edit.</summary>
     /// <exception cref="FormatException">It is of a collection that no store has.</exception>
     public void Apply(Edit edit)
     {
-        if (!collections.TryGetValue(edit.Collection, out Dictionary<object, BsonDocument>? documents))
+        if (!collections.TryGetValue(edit.Collection, out Dictionary<object, Stored<BsonDocument>>? documents))
         {
             throw new FormatException($"{edit.Collection} is no collection of a store.");
         }
 
-        object key = Edit.Key(edit.Id);
-        if (documents.Remove(key, out BsonDocument? old))
+        if (documents.Remove(Edit.Key(edit.Id), out Stored<BsonDocument> old))
         {
-            Digest -= Digest.Of(edit.Collection, old);
+            Digest -= old.Digest;
         }
 
         if (edit.Document is { } put)
         {
-            documents.Add(key, put);
-            Digest += Digest.Of(edit.Collection, put);
+            Add(edit.Collection, put);
         }
+    }
+
+    private void Add(string collection, BsonDocument document)
+    {
+        var stored = new Stored<BsonDocument>(document, Digest.Of(collection, document));
+        collections[collection].Add(Edit.Key(document["_id"]), stored);
+        Digest += stored.Digest;
     }
 }

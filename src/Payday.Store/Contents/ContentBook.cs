@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
@@ -16,22 +15,29 @@ internal sealed record ContentBook(Book Book, WeekRecords Weeks)
     /// <summary>Makes a book of documents.</summary>
     /// <returns>The book; null where no household was stored.</returns>
     /// <exception cref="StoreException">The documents don't add up.</exception>
-    public static ContentBook? Of(StoreFolder folder, BookContent content)
-    {
-        if (content.In(CollectionNames.Households).FirstOrDefault() is not { } stored)
-        {
-            return content.In(CollectionNames.Movements).Any() ? throw StoreFaults.Damage(folder) : null;
-        }
+    public static ContentBook? Of(StoreFolder folder, BookContent content) => Records(folder, content) is { } records ? Of(folder, records) : null;
 
-        Household household = HouseholdDocument.To(stored);
-        Currency currency = household.Currency;
-        ImmutableArray<Movement> movements =
-            [.. content.In(CollectionNames.Movements).Select(document => MovementDocument.To(document, currency)).OrderBy(movement => movement.Number)];
-        ImmutableArray<ClosedPayday> closed =
-            [.. content.In(CollectionNames.Closed).Select(document => ClosedDocument.To(document, currency)).OrderBy(payday => payday.Payday)];
-        RoutineDraft? draft = content.In(CollectionNames.Drafts).Select(document => DraftDocument.To(document, currency)).FirstOrDefault();
-        WeekRecords weeks = WeekDocuments.Read(content, currency);
-        Ledger ledger = StoredLedger.Sound(folder, household, movements, closed, weeks);
+    /// <summary>The records that documents stand for.</summary>
+    /// <returns>The records; null where no household was stored.</returns>
+    /// <exception cref="StoreException">There are movements without a household.</exception>
+    public static StoredRecords? Records(StoreFolder folder, BookContent content) =>
+        StoredRecords.Of(content) ?? (content.In(CollectionNames.Movements).Any() ? throw StoreFaults.Damage(folder) : null);
+
+    /// <summary>Makes a book of records.</summary>
+    /// <exception cref="StoreException">They don't add up.</exception>
+    public static ContentBook Of(StoreFolder folder, StoredRecords records)
+    {
+        Household household = HouseholdDocument.To(records.Household.Record);
+        ImmutableArray<ClosedPayday> closed = [.. records.Closed.Records];
+        var weeks = new WeekRecords(
+            [.. records.Fills.Records],
+            [.. records.Purchases.Records],
+            [.. records.Counts.Records],
+            [.. records.Settled.Records],
+            [.. records.Returns.Records],
+            records.CountDrafts.Records is [var count, ..] ? count : null);
+        RoutineDraft? draft = records.Drafts.Records is [var begun, ..] ? begun : null;
+        Ledger ledger = StoredLedger.Sound(folder, household, [.. records.Movements.Records], closed, weeks);
         return new ContentBook(
             new Book(household, ledger, closed, draft is null ? null : DraftFit.To(household, draft)) { Weeks = weeks.Fitting(household) },
             weeks);

@@ -13,6 +13,9 @@ namespace Payday.Store.Contents;
 /// </remarks>
 internal readonly record struct Digest(ulong A, ulong B, ulong C, ulong D)
 {
+    /// <summary>How many bytes it takes.</summary>
+    public const int Length = 32;
+
     private const int LaneDigits = 16;
 
     /// <summary>That of a document alone.</summary>
@@ -20,7 +23,7 @@ internal readonly record struct Digest(ulong A, ulong B, ulong C, ulong D)
     {
         Span<byte> hash = stackalloc byte[SHA256.HashSizeInBytes];
         SHA256.HashData(DocumentJson.Utf8(collection, document), hash);
-        return new Digest(Lane(hash), Lane(hash[8..]), Lane(hash[16..]), Lane(hash[24..]));
+        return From(hash);
     }
 
     /// <summary>The digest of both sets.</summary>
@@ -30,6 +33,9 @@ internal readonly record struct Digest(ulong A, ulong B, ulong C, ulong D)
     /// <summary>The digest without some of the documents.</summary>
     public static Digest operator -(Digest left, Digest right) =>
         unchecked(new(left.A - right.A, left.B - right.B, left.C - right.C, left.D - right.D));
+
+    /// <summary>Reads what <see cref="CopyTo"/> writes.</summary>
+    public static Digest From(ReadOnlySpan<byte> bytes) => new(Lane(bytes), Lane(bytes[8..]), Lane(bytes[16..]), Lane(bytes[24..]));
 
     /// <summary>Reads what <see cref="ToString"/> writes.</summary>
     public static bool TryParse(string? text, out Digest digest)
@@ -43,6 +49,15 @@ internal readonly record struct Digest(ulong A, ulong B, ulong C, ulong D)
 
         digest = new Digest(a, b, c, d);
         return true;
+    }
+
+    /// <summary>Writes it as <see cref="Length"/> bytes.</summary>
+    public void CopyTo(Span<byte> bytes)
+    {
+        BinaryPrimitives.WriteUInt64BigEndian(bytes, A);
+        BinaryPrimitives.WriteUInt64BigEndian(bytes[8..], B);
+        BinaryPrimitives.WriteUInt64BigEndian(bytes[16..], C);
+        BinaryPrimitives.WriteUInt64BigEndian(bytes[24..], D);
     }
 
     /// <summary>64 hexadecimal digits.</summary>

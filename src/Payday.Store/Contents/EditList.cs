@@ -1,72 +1,70 @@
 using LiteDB;
-using Payday.Store.Databases;
 
 namespace Payday.Store.Contents;
 
-/// <summary>What a change does to the documents of a database, before anything is written.</summary>
-/// <param name="database">The database as it is.</param>
+/// <summary>What a change does to the documents stored, before anything is written.</summary>
+/// <param name="stored">What is stored.</param>
 /// <param name="before">The digest of all its documents.</param>
-internal sealed class EditList(BookDatabase database, Digest before)
+internal sealed class EditList(StoredDigests stored, Digest before)
 {
-    private readonly OrderedDictionary<(string Collection, object Id), Edit> edits = [];
+    private readonly OrderedDictionary<(string Collection, object Id), Stored<Edit>> edits = [];
 
     /// <summary>The digest once they are done.</summary>
     public Digest After { get; private set; } = before;
 
     /// <summary>The edits, one for each document.</summary>
-    public IReadOnlyList<Edit> Edits => [.. edits.Values];
+    public IReadOnlyList<Edit> Edits => [.. edits.Values.Select(edit => edit.Record)];
+
+    /// <summary>The digest of the document that one of the edits puts.</summary>
+    public Digest DigestOf(Edit edit) => edits[(edit.Collection, Edit.Key(edit.Id))].Digest;
 
     /// <summary>Adds a document that is not there.</summary>
     /// <exception cref="InvalidOperationException">It is there.</exception>
     public void Add(string collection, BsonDocument document)
     {
-        if (Find(collection, document["_id"]) is not null)
+        if (Find(collection, document["_id"]).IsStored)
         {
             throw new InvalidOperationException($"{collection} {document["_id"]} is stored already.");
         }
 
-        Set(new Edit(collection, document["_id"], document), null);
+        Put(collection, document);
     }
 
     /// <summary>Puts a document in its place, whether one is there or not.</summary>
-    public void Put(string collection, BsonDocument document) =>
-        Set(new Edit(collection, document["_id"], document), Find(collection, document["_id"]));
+    public void Put(string collection, BsonDocument document) => Set(new Edit(collection, document["_id"], document));
 
     /// <summary>Takes a document out, if it is there.</summary>
     public void Remove(string collection, BsonValue id)
     {
-        if (Find(collection, id) is { } old)
+        if (Find(collection, id).IsStored)
         {
-            Set(new Edit(collection, id, null), old);
+            Set(new Edit(collection, id, null));
         }
     }
 
     /// <summary>Takes all documents of a collection out.</summary>
     public void Clear(string collection)
     {
-        BsonValue[] ids = [.. database.Collection(collection).FindAll().Select(document => document["_id"])];
-        foreach (BsonValue id in ids)
+        foreach (object key in stored.Keys(collection))
         {
-            Remove(collection, id);
+            Remove(collection, key is long number ? number : (string)key);
         }
     }
 
-    private BsonDocument? Find(string collection, BsonValue id) => edits.TryGetValue((collection, Edit.Key(id)), out Edit? pending)
-        ? pending.Document
-        : database.Collection(collection).FindById(id);
+    private (bool IsStored, Digest Digest) Find(string collection, BsonValue id) => edits.TryGetValue((collection, Edit.Key(id)), out Stored<Edit> pending)
+        ? (pending.Record.Document is not null, pending.Digest)
+        : stored.Find(collection, Edit.Key(id));
 
-    private void Set(Edit edit, BsonDocument? old)
+    private void Set(Edit edit)
     {
-        if (old is not null)
+        (bool isStored, Digest old) = Find(edit.Collection, edit.Id);
+        if (isStored)
         {
-            After -= Digest.Of(edit.Collection, old);
+            After -= old;
         }
 
-        if (edit.Document is not null)
-        {
-            After += Digest.Of(edit.Collection, edit.Document);
-        }
-
-        edits[(edit.Collection, Edit.Key(edit.Id))] = edit;
+        Digest digest = edit.Document is null ? default : Digest.Of(edit.Collection, edit.Document);
+        After += digest;
+        edits[(edit.Collection, Edit.Key(edit.Id))] = new Stored<Edit>(edit, digest);
     }
 }

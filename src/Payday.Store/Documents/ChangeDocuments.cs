@@ -27,11 +27,11 @@ internal sealed class ChangeDocuments
     public ChangeDocuments(BookChange change, long lastMovement, WeekRecords? lastWeeks)
     {
         household = change.Household is { } set ? HouseholdDocument.From(set, HouseholdId) : null;
-        movements = [.. change.Movements.Select((movement, i) => MovementDocument.From(movement with { Number = lastMovement + 1 + i }))];
-        closed = change.Closed is { } done ? ClosedDocument.From(done) : null;
-        corrected = change.Corrected is { } put ? ClosedDocument.From(put) : null;
+        movements = [.. change.Movements.Select((movement, i) => MovementDocument.Form.From(movement with { Number = lastMovement + 1 + i }))];
+        closed = change.Closed is { } done ? ClosedDocument.Form.From(done) : null;
+        corrected = change.Corrected is { } put ? ClosedDocument.Form.From(put) : null;
         reopened = change.Reopened is { } again ? Bson.Of(again) : null;
-        draft = change.Draft is { } begun ? DraftDocument.From(begun) : null;
+        draft = change.Draft is { } begun ? DraftDocument.Form.From(begun) : null;
         dropsDraft = change.DropsDraft || draft is not null;
         weeks = change.Weeks is { } happened ? WeekDocuments.Of(lastWeeks, happened) : null;
     }

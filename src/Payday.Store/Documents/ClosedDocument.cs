@@ -1,54 +1,58 @@
-using LiteDB;
-using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using Payday.Core.Routines;
+using Payday.Store.Contents;
+using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
 
 /// <summary>A closed payday as it is stored.</summary>
 internal static class ClosedDocument
 {
-    public static BsonDocument From(ClosedPayday closed) => new()
+    public static readonly RecordForm<ClosedPayday> Form =
+        new(CollectionNames.Closed, closed => Bson.Of(closed.Payday), (left, right) => left.Payday.CompareTo(right.Payday), Write, Read);
+
+    private static void Write(IFieldWriter to, ClosedPayday closed)
     {
-        ["_id"] = Bson.Of(closed.Payday),
-        ["last"] = Bson.Of(closed.Period.Last),
-        ["firstMovement"] = closed.FirstMovement,
-        ["lastMovement"] = closed.LastMovement,
-        ["dues"] = Bson.Array(closed.Dues.Select(due => new BsonDocument
+        to.Date("_id", closed.Payday);
+        to.Date("last", closed.Period.Last);
+        to.Whole("firstMovement", closed.FirstMovement);
+        to.Whole("lastMovement", closed.LastMovement);
+        to.List("dues", closed.Dues, static (item, due) =>
         {
-            ["bill"] = due.Key.BillId,
-            ["date"] = Bson.Of(due.Key.Date),
-            ["amount"] = due.Amount.MinorUnits,
-            ["paid"] = due.Paid,
-        })),
-        ["parts"] = Bson.Array(closed.Parts.Select(part => new BsonDocument
+            item.Text("bill", due.Key.BillId);
+            item.Date("date", due.Key.Date);
+            item.Amount("amount", due.Amount);
+            item.Flag("paid", due.Paid);
+        });
+        to.List("parts", closed.Parts, static (item, part) =>
         {
-            ["pot"] = part.PotId,
-            ["week"] = Bson.Of(part.Week),
-            ["notes"] = Bson.Of(part.Notes),
-        })),
-        ["keptBack"] = Bson.Of(closed.KeptBack),
-        ["withdraw"] = Bson.Of(closed.Withdraw),
-        ["reused"] = Bson.Of(closed.Reused),
-        ["onHandAfter"] = Bson.Of(closed.OnHandAfter),
-        ["draft"] = DraftDocument.From(closed.Draft),
-    };
+            item.Text("pot", part.PotId);
+            item.OptionalDate("week", part.Week);
+            item.Notes("notes", part.Notes);
+        });
+        to.Amounts("keptBack", closed.KeptBack);
+        to.Notes("withdraw", closed.Withdraw);
+        to.Notes("reused", closed.Reused);
+        to.Notes("onHandAfter", closed.OnHandAfter);
+        to.OptionalPart("draft", closed.Draft, DraftDocument.Form.Write);
+    }
 
-    public static ClosedPayday To(BsonDocument document, Currency currency) => new(
-        new PayPeriod(Bson.Date(document["_id"]), Bson.Date(document["last"])),
-        document["firstMovement"].AsInt64,
-        document["lastMovement"].AsInt64,
-        [.. document["dues"].AsArray.Select(due => new ClosedDue(
-            new DueKey(due["bill"].AsString, Bson.Date(due["date"])),
-            Bson.Amount(due["amount"], currency),
-            due["paid"].AsBoolean))],
-        [.. document["parts"].AsArray.Select(part => new ClosedPart(
-            part["pot"].AsString, Bson.OptionalDate(part["week"]), Bson.Notes(part["notes"])))],
-        Bson.Amounts(document["keptBack"], currency),
-        Bson.Notes(document["withdraw"]),
-        Bson.Notes(document["reused"]),
-        Bson.Notes(document["onHandAfter"]),
+    private static ClosedPayday Read(IFieldReader from)
+    {
+        var period = new PayPeriod(from.Date("_id"), from.Date("last"));
+        return new(
+            period,
+            from.Whole("firstMovement"),
+            from.Whole("lastMovement"),
+            [.. from.List("dues", static item => new ClosedDue(
+                new DueKey(item.Text("bill"), item.Date("date")), item.Amount("amount"), item.Flag("paid")))],
+            [.. from.List("parts", static item => new ClosedPart(item.Text("pot"), item.OptionalDate("week"), item.Notes("notes")))],
+            from.Amounts("keptBack"),
+            from.Notes("withdraw"),
+            from.Notes("reused"),
+            from.Notes("onHandAfter"),
 
-        // Paydays closed in the first weeks of this format don't have it: all their proposals were taken, as far as is known.
-        document["draft"].IsNull ? new RoutineDraft(Bson.Date(document["_id"])) : DraftDocument.To(document["draft"].AsDocument, currency));
+            // Paydays closed in the first weeks of this format don't have it: all their proposals were taken, as far as is known.
+            from.OptionalPart("draft", DraftDocument.Form.Read) ?? new RoutineDraft(period.First));
+    }
 }

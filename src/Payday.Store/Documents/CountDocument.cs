@@ -1,60 +1,63 @@
-using LiteDB;
-using Payday.Core.Amounts;
 using Payday.Core.Routines;
 using Payday.Core.Weeks;
+using Payday.Store.Contents;
+using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
 
 /// <summary>A confirmed count as it is stored.</summary>
 internal static class CountDocument
 {
-    public static BsonDocument From(WeekCount count) => new()
+    public static readonly RecordForm<WeekCount> Form =
+        new(CollectionNames.Counts, count => count.Number, (left, right) => left.Number.CompareTo(right.Number), Write, Read);
+
+    public static void WriteTarget(IFieldWriter to, MoveTarget target)
     {
-        ["_id"] = count.Number,
-        ["date"] = Bson.Of(count.Date),
-        ["week"] = Bson.Of(count.Week),
-        ["pot"] = count.PotId,
-        ["since"] = Bson.Of(count.Since),
-        ["before"] = count.Before.MinorUnits,
-        ["filled"] = count.Filled.MinorUnits,
-        ["owedBack"] = count.OwedBack.MinorUnits,
-        ["moved"] = count.Moved.MinorUnits,
-        ["left"] = count.Left.MinorUnits,
-        ["notes"] = count.Notes is { } notes ? Bson.Of(notes) : BsonValue.Null,
-        ["spent"] = count.Spent.MinorUnits,
-        ["difference"] = count.Difference.MinorUnits,
-        ["differenceName"] = count.DifferenceName,
-        ["movesOnTo"] = Of(count.MovesOnTo),
-        ["firstMovement"] = count.FirstMovement,
-        ["lastMovement"] = count.LastMovement,
-        ["move"] = count.Move is { } move ? move : BsonValue.Null,
-    };
+        to.Choice("target", target.Target);
+        to.Text("id", target.Id);
+    }
 
-    public static WeekCount To(BsonDocument document, Currency currency) => new(
-        document["_id"].AsInt64,
-        Bson.Date(document["date"]),
-        Bson.Date(document["week"]),
-        document["pot"].AsString,
-        Bson.OptionalDate(document["since"]),
-        Bson.Amount(document["before"], currency),
-        Bson.Amount(document["filled"], currency),
-        Bson.Amount(document["owedBack"], currency),
-        Bson.Amount(document["moved"], currency),
-        Bson.Amount(document["left"], currency),
-        document["notes"].IsNull ? null : Bson.Notes(document["notes"]),
-        Bson.Amount(document["spent"], currency),
-        Bson.Amount(document["difference"], currency),
-        document["differenceName"].AsString,
-        Target(document["movesOnTo"]),
-        document["firstMovement"].AsInt64,
-        document["lastMovement"].AsInt64,
-        document["move"].IsNull ? null : document["move"].AsInt64);
+    public static MoveTarget ReadTarget(IFieldReader from) => new(from.Choice<PlacementTarget>("target"), from.Text("id"));
 
-    public static BsonValue Of(MoveTarget? target) => target is null
-        ? BsonValue.Null
-        : new BsonDocument { ["target"] = target.Target.ToString(), ["id"] = target.Id };
+    private static void Write(IFieldWriter to, WeekCount count)
+    {
+        to.Whole("_id", count.Number);
+        to.Date("date", count.Date);
+        to.Date("week", count.Week);
+        to.Text("pot", count.PotId);
+        to.OptionalDate("since", count.Since);
+        to.Amount("before", count.Before);
+        to.Amount("filled", count.Filled);
+        to.Amount("owedBack", count.OwedBack);
+        to.Amount("moved", count.Moved);
+        to.Amount("left", count.Left);
+        to.OptionalNotes("notes", count.Notes);
+        to.Amount("spent", count.Spent);
+        to.Amount("difference", count.Difference);
+        to.Text("differenceName", count.DifferenceName);
+        to.OptionalPart("movesOnTo", count.MovesOnTo, WriteTarget);
+        to.Whole("firstMovement", count.FirstMovement);
+        to.Whole("lastMovement", count.LastMovement);
+        to.OptionalWhole("move", count.Move);
+    }
 
-    public static MoveTarget? Target(BsonValue value) => value.IsNull
-        ? null
-        : new MoveTarget(Enum.Parse<PlacementTarget>(value["target"].AsString), value["id"].AsString);
+    private static WeekCount Read(IFieldReader from) => new(
+        from.Whole("_id"),
+        from.Date("date"),
+        from.Date("week"),
+        from.Text("pot"),
+        from.OptionalDate("since"),
+        from.Amount("before"),
+        from.Amount("filled"),
+        from.Amount("owedBack"),
+        from.Amount("moved"),
+        from.Amount("left"),
+        from.OptionalNotes("notes"),
+        from.Amount("spent"),
+        from.Amount("difference"),
+        from.Text("differenceName"),
+        from.OptionalPart("movesOnTo", ReadTarget),
+        from.Whole("firstMovement"),
+        from.Whole("lastMovement"),
+        from.OptionalWhole("move"));
 }

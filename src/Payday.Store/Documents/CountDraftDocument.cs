@@ -1,40 +1,46 @@
 using System.Collections.Immutable;
-using LiteDB;
-using Payday.Core.Amounts;
 using Payday.Core.Weeks;
+using Payday.Store.Contents;
+using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
 
 /// <summary>A count begun, as it is stored: only what was entered.</summary>
 internal static class CountDraftDocument
 {
-    public static BsonDocument From(CountDraft draft) => new()
-    {
-        ["_id"] = Bson.Of(draft.Date),
-        ["entries"] = Bson.Array(draft.Entries.Select(pair => new BsonDocument
-        {
-            ["pot"] = pair.Key,
-            ["left"] = pair.Value.Left.MinorUnits,
-            ["notes"] = pair.Value.Notes is { } notes ? Bson.Of(notes) : BsonValue.Null,
-            ["missing"] = pair.Value.Missing.MinorUnits,
-            ["isFind"] = pair.Value.IsFind,
-            ["differenceName"] = pair.Value.DifferenceName,
-            ["isDecided"] = pair.Value.Then is not null,
-            ["movesOnTo"] = CountDocument.Of(pair.Value.Then?.MovesOnTo),
-        })),
-    };
+    public static readonly RecordForm<CountDraft> Form =
+        new(CollectionNames.CountDrafts, draft => Bson.Of(draft.Date), (left, right) => left.Date.CompareTo(right.Date), Write, Read);
 
-    public static CountDraft To(BsonDocument document, Currency currency) => new(
-        Bson.Date(document["_id"]),
-        document["entries"].AsArray.ToImmutableSortedDictionary(
-            entry => entry["pot"].AsString,
-            entry => new CountEntry(Bson.Amount(entry["left"], currency))
-            {
-                Notes = entry["notes"].IsNull ? null : Bson.Notes(entry["notes"]),
-                Missing = Bson.Amount(entry["missing"], currency),
-                IsFind = entry["isFind"].AsBoolean,
-                DifferenceName = entry["differenceName"].AsString,
-                Then = entry["isDecided"].AsBoolean ? new CountThen(CountDocument.Target(entry["movesOnTo"])) : null,
-            },
-            StringComparer.Ordinal));
+    private static void Write(IFieldWriter to, CountDraft draft)
+    {
+        to.Date("_id", draft.Date);
+        to.List("entries", draft.Entries, static (item, pair) =>
+        {
+            item.Text("pot", pair.Key);
+            item.Amount("left", pair.Value.Left);
+            item.OptionalNotes("notes", pair.Value.Notes);
+            item.Amount("missing", pair.Value.Missing);
+            item.Flag("isFind", pair.Value.IsFind);
+            item.Text("differenceName", pair.Value.DifferenceName);
+            item.Flag("isDecided", pair.Value.Then is not null);
+            item.OptionalPart("movesOnTo", pair.Value.Then?.MovesOnTo, CountDocument.WriteTarget);
+        });
+    }
+
+    private static CountDraft Read(IFieldReader from) => new(
+        from.Date("_id"),
+        from.List("entries", Entry).ToImmutableSortedDictionary(StringComparer.Ordinal));
+
+    private static KeyValuePair<string, CountEntry> Entry(IFieldReader from) => KeyValuePair.Create(
+        from.Text("pot"),
+        new CountEntry(from.Amount("left"))
+        {
+            Notes = from.OptionalNotes("notes"),
+            Missing = from.Amount("missing"),
+            IsFind = from.Flag("isFind"),
+            DifferenceName = from.Text("differenceName"),
+            Then = Then(from.Flag("isDecided"), from.OptionalPart("movesOnTo", CountDocument.ReadTarget)),
+        });
+
+    private static CountThen? Then(bool isDecided, MoveTarget? movesOnTo) => isDecided ? new CountThen(movesOnTo) : null;
 }

@@ -1,85 +1,70 @@
 using System.Collections.Immutable;
-using LiteDB;
-using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Routines;
+using Payday.Store.Contents;
+using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
 
 /// <summary>A routine begun, as it is stored: the decisions alone.</summary>
 internal static class DraftDocument
 {
-    private static readonly ImmutableSortedDictionary<PartKey, ImmutableSortedDictionary<long, int>> None =
-        ImmutableSortedDictionary<PartKey, ImmutableSortedDictionary<long, int>>.Empty;
+    public static readonly RecordForm<RoutineDraft> Form =
+        new(CollectionNames.Drafts, draft => Bson.Of(draft.Payday), (left, right) => left.Payday.CompareTo(right.Payday), Write, Read);
 
-    public static BsonDocument From(RoutineDraft draft) => new()
+    private static void Write(IFieldWriter to, RoutineDraft draft)
     {
-        ["_id"] = Bson.Of(draft.Payday),
-        ["step"] = draft.Step.ToString(),
-        ["incomes"] = Bson.Of(draft.Incomes),
-        ["oneOffs"] = Bson.Of(draft.OneOffs),
-        ["dues"] = Bson.Array(draft.Dues.Select(Due)),
-        ["setAsides"] = draft.SetAsides?.ToString() is { } mode ? mode : BsonValue.Null,
-        ["debtPayments"] = Bson.Of(draft.DebtPayments),
-        ["paidDebts"] = new BsonArray(draft.PaidDebts.Select(id => new BsonValue(id))),
-        ["fills"] = Bson.Of(draft.Fills),
-        ["notes"] = Bson.Array(draft.Notes.Select(Chosen)),
-        ["leavesNotesAtHome"] = draft.LeavesNotesAtHome,
-        ["asksATeller"] = draft.AsksATeller,
-        ["usesOwedBack"] = draft.UsesOwedBack,
-        ["placements"] = draft.Placements is { } placements ? Bson.Array(placements.Select(Placed)) : BsonValue.Null,
-    };
+        to.Date("_id", draft.Payday);
+        to.Choice("step", draft.Step);
+        to.Amounts("incomes", draft.Incomes);
+        to.Amounts("oneOffs", draft.OneOffs);
+        to.List("dues", draft.Dues, static (item, due) =>
+        {
+            item.Text("bill", due.Key.BillId);
+            item.Date("date", due.Key.Date);
+            item.OptionalAmount("actual", due.Value.Actual);
+            item.OptionalFlag("paid", due.Value.Paid);
+        });
+        to.OptionalChoice("setAsides", draft.SetAsides);
+        to.Amounts("debtPayments", draft.DebtPayments);
+        to.Texts("paidDebts", draft.PaidDebts);
+        to.Amounts("fills", draft.Fills);
+        to.List("notes", draft.Notes, static (item, part) =>
+        {
+            item.Text("pot", part.Key.PotId);
+            item.OptionalDate("week", part.Key.Week);
+            item.Notes("notes", part.Value);
+        });
+        to.Flag("leavesNotesAtHome", draft.LeavesNotesAtHome);
+        to.Flag("asksATeller", draft.AsksATeller);
+        to.Flag("usesOwedBack", draft.UsesOwedBack);
+        to.OptionalList<Placement>("placements", draft.Placements, static (item, placed) =>
+        {
+            item.Choice("target", placed.Target);
+            item.Text("id", placed.Id);
+            item.Amount("amount", placed.Amount);
+        });
+    }
 
-    public static RoutineDraft To(BsonDocument document, Currency currency) => new(Bson.Date(document["_id"]))
+    // Fields with "Optional" are not in drafts of the first weeks of this format.
+    private static RoutineDraft Read(IFieldReader from) => new(from.Date("_id"))
     {
-        Step = Enum.Parse<RoutineStep>(document["step"].AsString),
-        Incomes = Bson.Amounts(document["incomes"], currency),
-        OneOffs = Bson.Amounts(document["oneOffs"], currency),
-        Dues = document["dues"].AsArray.ToImmutableSortedDictionary(
-            due => new DueKey(due["bill"].AsString, Bson.Date(due["date"])),
-            due => new DueDecision(
-                due["actual"].IsNull ? null : Bson.Amount(due["actual"], currency),
-                due["paid"].IsNull ? null : due["paid"].AsBoolean)),
-        SetAsides = document["setAsides"].IsNull ? null : Enum.Parse<SetAsideMode>(document["setAsides"].AsString),
-        DebtPayments = Bson.Amounts(document["debtPayments"], currency),
-        PaidDebts = document["paidDebts"].IsNull
-            ? ImmutableSortedSet.Create<string>(StringComparer.Ordinal)
-            : document["paidDebts"].AsArray.Select(id => id.AsString).ToImmutableSortedSet(StringComparer.Ordinal),
-        Fills = Bson.Amounts(document["fills"], currency),
-        // Drafts of the first weeks of this format don't have the next three.
-        Notes = document["notes"].IsNull ? None : document["notes"].AsArray.ToImmutableSortedDictionary(
-            part => new PartKey(part["pot"].AsString, Bson.OptionalDate(part["week"])),
-            part => Bson.Notes(part["notes"])),
-        LeavesNotesAtHome = !document["leavesNotesAtHome"].IsNull && document["leavesNotesAtHome"].AsBoolean,
-        UsesOwedBack = !document["usesOwedBack"].IsNull && document["usesOwedBack"].AsBoolean,
-        AsksATeller = !document["asksATeller"].IsNull && document["asksATeller"].AsBoolean,
-        Placements = document["placements"].IsNull
-            ? null
-            : [.. document["placements"].AsArray.Select(placed => new Placement(
-                Enum.Parse<PlacementTarget>(placed["target"].AsString),
-                placed["id"].AsString,
-                Bson.Amount(placed["amount"], currency)))],
-    };
-
-    private static BsonDocument Due(KeyValuePair<DueKey, DueDecision> due) => new()
-    {
-        ["bill"] = due.Key.BillId,
-        ["date"] = Bson.Of(due.Key.Date),
-        ["actual"] = due.Value.Actual is { } actual ? actual.MinorUnits : BsonValue.Null,
-        ["paid"] = due.Value.Paid is { } paid ? paid : BsonValue.Null,
-    };
-
-    private static BsonDocument Chosen(KeyValuePair<PartKey, ImmutableSortedDictionary<long, int>> part) => new()
-    {
-        ["pot"] = part.Key.PotId,
-        ["week"] = Bson.Of(part.Key.Week),
-        ["notes"] = Bson.Of(part.Value),
-    };
-
-    private static BsonDocument Placed(Placement placement) => new()
-    {
-        ["target"] = placement.Target.ToString(),
-        ["id"] = placement.Id,
-        ["amount"] = placement.Amount.MinorUnits,
+        Step = from.Choice<RoutineStep>("step"),
+        Incomes = from.Amounts("incomes"),
+        OneOffs = from.Amounts("oneOffs"),
+        Dues = from.List("dues", static item => KeyValuePair.Create(
+            new DueKey(item.Text("bill"), item.Date("date")),
+            new DueDecision(item.OptionalAmount("actual"), item.OptionalFlag("paid")))).ToImmutableSortedDictionary(),
+        SetAsides = from.OptionalChoice<SetAsideMode>("setAsides"),
+        DebtPayments = from.Amounts("debtPayments"),
+        PaidDebts = (from.OptionalTexts("paidDebts") ?? []).ToImmutableSortedSet(StringComparer.Ordinal),
+        Fills = from.Amounts("fills"),
+        Notes = (from.OptionalList("notes", static item => KeyValuePair.Create(
+            new PartKey(item.Text("pot"), item.OptionalDate("week")), item.Notes("notes"))) ?? []).ToImmutableSortedDictionary(),
+        LeavesNotesAtHome = from.OptionalFlag("leavesNotesAtHome") ?? false,
+        AsksATeller = from.OptionalFlag("asksATeller") ?? false,
+        UsesOwedBack = from.OptionalFlag("usesOwedBack") ?? false,
+        Placements = from.OptionalList("placements", static item => new Placement(
+            item.Choice<PlacementTarget>("target"), item.Text("id"), item.Amount("amount"))) is { } placements ? [.. placements] : null,
     };
 }

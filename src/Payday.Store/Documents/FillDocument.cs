@@ -1,33 +1,43 @@
 using System.Text;
 using LiteDB;
-using Payday.Core.Amounts;
 using Payday.Core.Weeks;
+using Payday.Store.Contents;
+using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
 
 /// <summary>A fill of the wallet as it is stored.</summary>
 internal static class FillDocument
 {
-    public static BsonDocument From(WalletFill fill) => new()
-    {
-        ["_id"] = Id(fill.Key),
-        ["payday"] = Bson.Of(fill.Key.Payday),
-        ["week"] = Bson.Of(fill.Key.Week),
-        ["pot"] = fill.Key.PotId,
-        ["state"] = fill.State.ToString(),
-        ["date"] = Bson.Of(fill.Date),
-        ["amount"] = fill.Amount.MinorUnits,
-        ["movement"] = fill.Movement is { } number ? number : BsonValue.Null,
-    };
+    public static readonly RecordForm<WalletFill> Form = new(CollectionNames.Fills, fill => Id(fill.Key), InOrder, Write, Read);
 
-    public static WalletFill To(BsonDocument document, Currency currency) => new(
-        new FillKey(Bson.Date(document["payday"]), Bson.OptionalDate(document["week"]), document["pot"].AsString),
-        Enum.Parse<FillState>(document["state"].AsString),
-        Bson.Date(document["date"]),
-        Bson.Amount(document["amount"], currency),
-        document["movement"].IsNull ? null : document["movement"].AsInt64);
+    private static void Write(IFieldWriter to, WalletFill fill)
+    {
+        to.Derived("_id", Id(fill.Key));
+        to.Date("payday", fill.Key.Payday);
+        to.OptionalDate("week", fill.Key.Week);
+        to.Text("pot", fill.Key.PotId);
+        to.Choice("state", fill.State);
+        to.Date("date", fill.Date);
+        to.Amount("amount", fill.Amount);
+        to.OptionalWhole("movement", fill.Movement);
+    }
+
+    private static WalletFill Read(IFieldReader from) => new(
+        new FillKey(from.Date("payday"), from.OptionalDate("week"), from.Text("pot")),
+        from.Choice<FillState>("state"),
+        from.Date("date"),
+        from.Amount("amount"),
+        from.OptionalWhole("movement"));
+
+    private static int InOrder(WalletFill left, WalletFill right)
+    {
+        int order = left.Key.Payday.CompareTo(right.Key.Payday);
+        order = order != 0 ? order : Nullable.Compare(left.Key.Week, right.Key.Week);
+        return order != 0 ? order : string.CompareOrdinal(left.Key.PotId, right.Key.PotId);
+    }
 
     // The pot in hexadecimal, because ids of documents don't differ by case alone.
     private static string Id(FillKey key) =>
-        $"{Bson.Of(key.Payday).AsString} {(key.Week is null ? "-" : Bson.Of(key.Week).AsString)} {Convert.ToHexString(Encoding.UTF8.GetBytes(key.PotId))}";
+        $"{Bson.Of(key.Payday).AsString} {(key.Week is { } week ? Bson.Of(week).AsString : "-")} {Convert.ToHexString(Encoding.UTF8.GetBytes(key.PotId))}";
 }

@@ -8,7 +8,7 @@ namespace Payday.Store.Documents;
 /// <summary>The household as it is stored: the text of its household file, so that there is one mapping of it.</summary>
 internal static class HouseholdDocument
 {
-    /// <exception cref="ArgumentException">The household is one that <see cref="To"/> would not take again.</exception>
+    /// <exception cref="ArgumentException">The household is one that <see cref="To(string)"/> would not take again.</exception>
     public static BsonDocument From(Household household, string id)
     {
         string file = HouseholdFile.Write(household);
@@ -18,9 +18,12 @@ internal static class HouseholdDocument
             : throw new ArgumentException(read.Faults[0].ToString(), nameof(household));
     }
 
-    public static Household To(BsonDocument document)
+    public static Household To(BsonDocument document) => To(document["file"].AsString);
+
+    /// <summary>The household of a file's text.</summary>
+    public static Household To(string file)
     {
-        JsonReading<Household> read = HouseholdFile.Read(document["file"].AsString);
+        JsonReading<Household> read = HouseholdFile.Read(file);
         return read.Value ?? throw new FormatException(read.Faults[0].ToString());
     }
 }

@@ -1,31 +1,34 @@
-using LiteDB;
-using Payday.Core.Amounts;
 using Payday.Core.Ledgers;
+using Payday.Store.Contents;
+using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
 
 /// <summary>A movement as it is stored.</summary>
 internal static class MovementDocument
 {
-    public static BsonDocument From(Movement movement) => new()
-    {
-        ["_id"] = movement.Number,
-        ["date"] = Bson.Of(movement.Date),
-        ["from"] = movement.From.Key,
-        ["to"] = movement.To.Key,
-        ["amount"] = movement.Amount.MinorUnits,
-        ["reason"] = movement.Reason,
-        ["payday"] = Bson.Of(movement.Payday),
-        ["reverses"] = movement.Reverses is { } number ? number : BsonValue.Null,
-    };
+    public static readonly RecordForm<Movement> Form =
+        new(CollectionNames.Movements, movement => movement.Number, (left, right) => left.Number.CompareTo(right.Number), Write, Read);
 
-    public static Movement To(BsonDocument document, Currency currency) => new(
-        document["_id"].AsInt64,
-        Bson.Date(document["date"]),
-        LedgerEnd.FromKey(document["from"].AsString),
-        LedgerEnd.FromKey(document["to"].AsString),
-        Bson.Amount(document["amount"], currency),
-        document["reason"].AsString,
-        Bson.OptionalDate(document["payday"]),
-        document["reverses"].IsNull ? null : document["reverses"].AsInt64);
+    private static void Write(IFieldWriter to, Movement movement)
+    {
+        to.Whole("_id", movement.Number);
+        to.Date("date", movement.Date);
+        to.Text("from", movement.From.Key);
+        to.Text("to", movement.To.Key);
+        to.Amount("amount", movement.Amount);
+        to.Text("reason", movement.Reason);
+        to.OptionalDate("payday", movement.Payday);
+        to.OptionalWhole("reverses", movement.Reverses);
+    }
+
+    private static Movement Read(IFieldReader from) => new(
+        from.Whole("_id"),
+        from.Date("date"),
+        from.End("from"),
+        from.End("to"),
+        from.Amount("amount"),
+        from.Text("reason"),
+        from.OptionalDate("payday"),
+        from.OptionalWhole("reverses"));
 }

@@ -1,35 +1,38 @@
-using LiteDB;
-using Payday.Core.Amounts;
 using Payday.Core.Weeks;
+using Payday.Store.Contents;
+using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
 
 /// <summary>A card purchase as it is stored.</summary>
 internal static class PurchaseDocument
 {
-    public static BsonDocument From(CardPurchase purchase) => new()
-    {
-        ["_id"] = purchase.Number,
-        ["date"] = Bson.Of(purchase.Date),
-        ["pot"] = purchase.PotId is { } pot ? pot : BsonValue.Null,
-        ["amount"] = purchase.Amount.MinorUnits,
-        ["owedBack"] = purchase.OwedBack.MinorUnits,
-        ["what"] = purchase.What,
-        ["firstMovement"] = purchase.FirstMovement,
-        ["lastMovement"] = purchase.LastMovement,
-        ["undone"] = purchase.Undone,
-    };
+    public static readonly RecordForm<CardPurchase> Form =
+        new(CollectionNames.Purchases, purchase => purchase.Number, (left, right) => left.Number.CompareTo(right.Number), Write, Read);
 
-    public static CardPurchase To(BsonDocument document, Currency currency) => new(
-        document["_id"].AsInt64,
-        Bson.Date(document["date"]),
-        document["pot"].IsNull ? null : document["pot"].AsString,
-        Bson.Amount(document["amount"], currency),
-        Bson.Amount(document["owedBack"], currency),
-        document["what"].AsString,
-        document["firstMovement"].AsInt64,
-        document["lastMovement"].AsInt64)
+    private static void Write(IFieldWriter to, CardPurchase purchase)
     {
-        Undone = document["undone"].AsBoolean,
+        to.Whole("_id", purchase.Number);
+        to.Date("date", purchase.Date);
+        to.OptionalText("pot", purchase.PotId);
+        to.Amount("amount", purchase.Amount);
+        to.Amount("owedBack", purchase.OwedBack);
+        to.Text("what", purchase.What);
+        to.Whole("firstMovement", purchase.FirstMovement);
+        to.Whole("lastMovement", purchase.LastMovement);
+        to.Flag("undone", purchase.Undone);
+    }
+
+    private static CardPurchase Read(IFieldReader from) => new(
+        from.Whole("_id"),
+        from.Date("date"),
+        from.OptionalText("pot"),
+        from.Amount("amount"),
+        from.Amount("owedBack"),
+        from.Text("what"),
+        from.Whole("firstMovement"),
+        from.Whole("lastMovement"))
+    {
+        Undone = from.Flag("undone"),
     };
 }

@@ -1,50 +1,51 @@
-using LiteDB;
-using Payday.Core.Amounts;
 using Payday.Core.Weeks;
+using Payday.Store.Contents;
+using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
 
 /// <summary>A cash return as it is stored.</summary>
 internal static class ReturnDocument
 {
-    public static BsonDocument From(CashReturn back) => new()
-    {
-        ["_id"] = back.Number,
-        ["date"] = Bson.Of(back.Date),
-        ["payday"] = Bson.Of(back.Payday),
-        ["pots"] = Bson.Array(back.Pots.Select(pot => new BsonDocument
-        {
-            ["pot"] = pot.PotId,
-            ["amount"] = pot.Amount.MinorUnits,
-            ["notes"] = pot.Notes is { } notes ? Bson.Of(notes) : BsonValue.Null,
-        })),
-        ["swaps"] = Bson.Array(back.Swaps.Select(swap => new BsonDocument
-        {
-            ["pot"] = swap.PotId,
-            ["with"] = swap.With is { } with ? with : BsonValue.Null,
-            ["gives"] = Bson.Of(swap.Gives),
-            ["gets"] = Bson.Of(swap.Gets),
-        })),
-        ["settles"] = Bson.Array(back.Settles.Select(settle => new BsonDocument
-        {
-            ["kind"] = settle.Item.Kind.ToString(),
-            ["number"] = settle.Item.Number,
-            ["amount"] = settle.Amount.MinorUnits,
-        })),
-        ["firstMovement"] = back.FirstMovement,
-        ["lastMovement"] = back.LastMovement,
-    };
+    public static readonly RecordForm<CashReturn> Form =
+        new(CollectionNames.Returns, back => back.Number, (left, right) => left.Number.CompareTo(right.Number), Write, Read);
 
-    public static CashReturn To(BsonDocument document, Currency currency) => new(
-        document["_id"].AsInt64,
-        Bson.Date(document["date"]),
-        Bson.OptionalDate(document["payday"]),
-        [.. document["pots"].AsArray.Select(pot => new ReturnedPot(
-            pot["pot"].AsString, Bson.Amount(pot["amount"], currency), pot["notes"].IsNull ? null : Bson.Notes(pot["notes"])))],
-        [.. document["swaps"].AsArray.Select(swap => new NoteSwap(
-            swap["pot"].AsString, swap["with"].IsNull ? null : swap["with"].AsString, Bson.Notes(swap["gives"]), Bson.Notes(swap["gets"])))],
-        [.. document["settles"].AsArray.Select(settle => new SettledItem(
-            new OwedKey(Enum.Parse<OwedKind>(settle["kind"].AsString), settle["number"].AsInt64), Bson.Amount(settle["amount"], currency)))],
-        document["firstMovement"].AsInt64,
-        document["lastMovement"].AsInt64);
+    private static void Write(IFieldWriter to, CashReturn back)
+    {
+        to.Whole("_id", back.Number);
+        to.Date("date", back.Date);
+        to.OptionalDate("payday", back.Payday);
+        to.List("pots", back.Pots, static (item, pot) =>
+        {
+            item.Text("pot", pot.PotId);
+            item.Amount("amount", pot.Amount);
+            item.OptionalNotes("notes", pot.Notes);
+        });
+        to.List("swaps", back.Swaps, static (item, swap) =>
+        {
+            item.Text("pot", swap.PotId);
+            item.OptionalText("with", swap.With);
+            item.Notes("gives", swap.Gives);
+            item.Notes("gets", swap.Gets);
+        });
+        to.List("settles", back.Settles, static (item, settle) =>
+        {
+            item.Choice("kind", settle.Item.Kind);
+            item.Whole("number", settle.Item.Number);
+            item.Amount("amount", settle.Amount);
+        });
+        to.Whole("firstMovement", back.FirstMovement);
+        to.Whole("lastMovement", back.LastMovement);
+    }
+
+    private static CashReturn Read(IFieldReader from) => new(
+        from.Whole("_id"),
+        from.Date("date"),
+        from.OptionalDate("payday"),
+        [.. from.List("pots", static item => new ReturnedPot(item.Text("pot"), item.Amount("amount"), item.OptionalNotes("notes")))],
+        [.. from.List("swaps", static item => new NoteSwap(item.Text("pot"), item.OptionalText("with"), item.Notes("gives"), item.Notes("gets")))],
+        [.. from.List("settles", static item => new SettledItem(
+            new OwedKey(item.Choice<OwedKind>("kind"), item.Whole("number")), item.Amount("amount")))],
+        from.Whole("firstMovement"),
+        from.Whole("lastMovement"));
 }

@@ -1,22 +1,23 @@
-using LiteDB;
 using Payday.Core.Weeks;
+using Payday.Store.Contents;
+using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
 
 /// <summary>A difference that was cleared up, as it is stored.</summary>
 internal static class SettledDocument
 {
-    public static BsonDocument From(SettledDifference settled) => new()
-    {
-        ["_id"] = settled.Count,
-        ["how"] = settled.How.ToString(),
-        ["date"] = Bson.Of(settled.Date),
-        ["movement"] = settled.Movement,
-    };
+    public static readonly RecordForm<SettledDifference> Form =
+        new(CollectionNames.Settled, settled => settled.Count, (left, right) => left.Movement.CompareTo(right.Movement), Write, Read);
 
-    public static SettledDifference To(BsonDocument document) => new(
-        document["_id"].AsInt64,
-        Enum.Parse<DifferenceEnd>(document["how"].AsString),
-        Bson.Date(document["date"]),
-        document["movement"].AsInt64);
+    private static void Write(IFieldWriter to, SettledDifference settled)
+    {
+        to.Whole("_id", settled.Count);
+        to.Choice("how", settled.How);
+        to.Date("date", settled.Date);
+        to.Whole("movement", settled.Movement);
+    }
+
+    private static SettledDifference Read(IFieldReader from) => new(
+        from.Whole("_id"), from.Choice<DifferenceEnd>("how"), from.Date("date"), from.Whole("movement"));
 }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using LiteDB;
-using Payday.Core.Amounts;
 using Payday.Core.Weeks;
 using Payday.Store.Contents;
 
@@ -19,14 +18,14 @@ internal sealed class WeekDocuments
         var documents = new WeekDocuments();
         WeekRecords known = before ?? WeekRecords.None;
         bool anew = before is null;
-        documents.Add(CollectionNames.Fills, known.Fills, after.Fills, FillDocument.From, anew);
-        documents.Add(CollectionNames.Purchases, known.Purchases, after.Purchases, PurchaseDocument.From, anew);
-        documents.Add(CollectionNames.Counts, known.Counts, after.Counts, CountDocument.From, anew);
-        documents.Add(CollectionNames.Settled, known.Settled, after.Settled, SettledDocument.From, anew);
-        documents.Add(CollectionNames.Returns, known.Returns, after.Returns, ReturnDocument.From, anew);
+        documents.Add(FillDocument.Form, known.Fills, after.Fills, anew);
+        documents.Add(PurchaseDocument.Form, known.Purchases, after.Purchases, anew);
+        documents.Add(CountDocument.Form, known.Counts, after.Counts, anew);
+        documents.Add(SettledDocument.Form, known.Settled, after.Settled, anew);
+        documents.Add(ReturnDocument.Form, known.Returns, after.Returns, anew);
         if (anew || !ReferenceEquals(known.Draft, after.Draft))
         {
-            BsonDocument? draft = after.Draft is { } begun ? CountDraftDocument.From(begun) : null;
+            BsonDocument? draft = after.Draft is { } begun ? CountDraftDocument.Form.From(begun) : null;
             documents.writes.Add(edits =>
             {
                 edits.Clear(CollectionNames.CountDrafts);
@@ -40,48 +39,65 @@ internal sealed class WeekDocuments
         return documents;
     }
 
-    /// <summary>Reads them all.</summary>
-    public static WeekRecords Read(BookContent content, Currency currency) => new(
-        [.. content.In(CollectionNames.Fills).Select(document => FillDocument.To(document, currency)).OrderBy(fill => fill.Key.Payday).ThenBy(fill => fill.Key.Week).ThenBy(fill => fill.Key.PotId, StringComparer.Ordinal)],
-        [.. content.In(CollectionNames.Purchases).Select(document => PurchaseDocument.To(document, currency)).OrderBy(purchase => purchase.Number)],
-        [.. content.In(CollectionNames.Counts).Select(document => CountDocument.To(document, currency)).OrderBy(count => count.Number)],
-        [.. content.In(CollectionNames.Settled).Select(SettledDocument.To).OrderBy(settled => settled.Movement)],
-        [.. content.In(CollectionNames.Returns).Select(document => ReturnDocument.To(document, currency)).OrderBy(back => back.Number)],
-        content.In(CollectionNames.CountDrafts).Select(document => CountDraftDocument.To(document, currency)).FirstOrDefault());
-
     /// <summary>Says what they do to the documents stored.</summary>
     public void AddTo(EditList edits) => writes.ForEach(write => write(edits));
 
     // A record that is the same object is the same document: they never change in themselves.
     private void Add<T>(
-        string collection,
+        RecordForm<T> form,
         ImmutableArray<T> before,
         ImmutableArray<T> after,
-        Func<T, BsonDocument> document,
         bool anew)
         where T : class
     {
-        var known = new HashSet<T>(before, ReferenceEqualityComparer.Instance);
-        BsonDocument[] changed = [.. after.Where(record => !known.Contains(record)).Select(document)];
-        known.ExceptWith(after);
+        // Of many records few are other ones, and these are together: what is the same before and behind them is passed over.
+        int same = SameAtTheStart(before, after);
+        int sameBehind = SameAtTheEnd(before.AsSpan()[same..], after.AsSpan()[same..]);
+        T[] known = before.AsSpan()[same..^sameBehind].ToArray();
+        var still = new HashSet<T>(known, ReferenceEqualityComparer.Instance);
+        BsonDocument[] changed = [.. after.AsSpan()[same..^sameBehind].ToArray().Where(record => !still.Remove(record)).Select(form.From)];
         HashSet<BsonValue> written = [.. changed.Select(one => one["_id"])];
-        BsonValue[] gone = [.. known.Select(record => document(record)["_id"]).Where(id => !written.Contains(id))];
+        BsonValue[] gone = [.. known.Where(still.Contains).Select(form.Id).Where(id => !written.Contains(id))];
         writes.Add(edits =>
         {
             if (anew)
             {
-                edits.Clear(collection);
+                edits.Clear(form.Collection);
             }
 
             foreach (BsonValue id in gone)
             {
-                edits.Remove(collection, id);
+                edits.Remove(form.Collection, id);
             }
 
             foreach (BsonDocument one in changed)
             {
-                edits.Put(collection, one);
+                edits.Put(form.Collection, one);
             }
         });
+    }
+
+    private static int SameAtTheStart<T>(ImmutableArray<T> before, ImmutableArray<T> after)
+        where T : class
+    {
+        int same = 0;
+        while (same < before.Length && same < after.Length && ReferenceEquals(before[same], after[same]))
+        {
+            same++;
+        }
+
+        return same;
+    }
+
+    private static int SameAtTheEnd<T>(ReadOnlySpan<T> before, ReadOnlySpan<T> after)
+        where T : class
+    {
+        int same = 0;
+        while (same < before.Length && same < after.Length && ReferenceEquals(before[^(same + 1)], after[^(same + 1)]))
+        {
+            same++;
+        }
+
+        return same;
     }
 }

@@ -1,3 +1,5 @@
+using Payday.Store.Snapshots;
+
 namespace Payday.Store.Journals;
 
 /// <summary>The journal while the store is open: it grows by whole, synced lines.</summary>
@@ -13,6 +15,9 @@ internal sealed class JournalFile : IDisposable
 
     /// <summary>How long the file is, in bytes.</summary>
     public long Length => file.Length;
+
+    /// <summary>The place after its last line.</summary>
+    public JournalPlace End => new(Last?.Number ?? 0, Last?.Sha ?? JournalLine.Nothing, file.Length);
 
     /// <summary>Opens a journal, making it where it is missing, and reads its last line alone.</summary>
     /// <returns>The journal; null where its last line is not whole.</returns>
@@ -35,6 +40,22 @@ internal sealed class JournalFile : IDisposable
 
         file.Dispose();
         return null;
+    }
+
+    /// <summary>The lines after a place.</summary>
+    /// <returns>The lines; null where they don't go on from there to the last one.</returns>
+    public IReadOnlyList<JournalLine>? After(JournalPlace place)
+    {
+        if (place.Offset > file.Length || Last is null)
+        {
+            return null;
+        }
+
+        byte[] bytes = new byte[file.Length - place.Offset];
+        file.Position = place.Offset;
+        file.ReadExactly(bytes);
+        JournalScan scan = JournalScan.Of(bytes, place);
+        return scan.IsWhole && scan.Last?.Sha == Last.Sha ? scan.Lines : null;
     }
 
     /// <summary>Adds a line; when this returns, the disk has it, and when it throws, the journal is as before.</summary>

@@ -18,8 +18,10 @@ internal sealed class JournalLine
     /// <summary>What the first line names as the one before it.</summary>
     public static readonly string Nothing = new('0', SHA256.HashSizeInBytes * 2);
 
+    /// <summary>How many bytes the hash with its name takes at the end of a line.</summary>
+    public const int EndLength = 74;
+
     private const string EndBegins = ",\"sha\":\"";
-    private const int EndLength = 74;
 
     private JournalLine(ReadOnlyMemory<byte> text) => Text = text;
 
@@ -96,7 +98,10 @@ internal sealed class JournalLine
         new(text) { Sha = sha, Number = number, Of = of, At = at, Previous = previous, Digest = digest };
 
     /// <summary>Whether it comes right after another, or first where that is null.</summary>
-    public bool Follows(JournalLine? before) => Number == (before?.Number ?? 0) + 1 && Previous == (before?.Sha ?? Nothing);
+    public bool Follows(JournalLine? before) => Follows(before?.Number ?? 0, before?.Sha ?? Nothing);
+
+    /// <summary>Whether it comes right after the line with a number and a hash; 0 and <see cref="Nothing"/> for none.</summary>
+    public bool Follows(long number, string sha) => Number == number + 1 && Previous == sha;
 
     /// <summary>What the line does.</summary>
     public IEnumerable<Edit> Edits() => JournalEdits.Read(Text);

@@ -1,11 +1,14 @@
+using System.Text;
 using System.Text.Json;
 using Payday.Store.Contents;
 
 namespace Payday.Store.Journals;
 
-/// <summary>Reads the fields of a line without what it does, which is most of it.</summary>
+/// <summary>Reads the fields of a line without what it does, which is most of it: those before, and the digest behind it.</summary>
 internal static class JournalLineReader
 {
+    private static ReadOnlySpan<byte> DigestBegins => ",\"digest\":\""u8;
+
     public static JournalLine? Read(ReadOnlyMemory<byte> text, string sha)
     {
         long version = 0;
@@ -13,7 +16,6 @@ internal static class JournalLineReader
         long of = 0;
         string at = "";
         string previous = "";
-        string digest = "";
         try
         {
             var json = new Utf8JsonReader(text.Span);
@@ -39,12 +41,10 @@ internal static class JournalLineReader
                     case "prev":
                         previous = json.GetString() ?? "";
                         break;
-                    case "digest":
-                        digest = json.GetString() ?? "";
-                        break;
                     default:
-                        json.Skip();
-                        break;
+                        return version > BookStore.SchemaVersion ? throw Newer() : DigestOf(text.Span) is { } after
+                            ? JournalLine.Known(text, sha, number, of, at, previous, after)
+                            : null;
                 }
             }
         }
@@ -53,11 +53,21 @@ internal static class JournalLineReader
             return null;
         }
 
-        if (version > BookStore.SchemaVersion)
-        {
-            throw new StoreException("The journal was written by a newer Payday. Use that version, or another folder with --data.");
-        }
-
-        return Digest.TryParse(digest, out Digest after) ? JournalLine.Known(text, sha, number, of, at, previous, after) : null;
+        return version > BookStore.SchemaVersion ? throw Newer() : null;
     }
+
+    // Right before the hash, which is right: so it is what was written, and it was written there.
+    private static Digest? DigestOf(ReadOnlySpan<byte> line)
+    {
+        int digits = Digest.Length * 2;
+        ReadOnlySpan<byte> before = line[..^JournalLine.EndLength];
+        return before.Length > digits + 1
+            && before[^1] == (byte)'"'
+            && before[..^(digits + 1)].EndsWith(DigestBegins)
+            && Digest.TryParse(Encoding.ASCII.GetString(before[^(digits + 1)..^1]), out Digest digest)
+            ? digest
+            : null;
+    }
+
+    private static StoreException Newer() => new("The journal was written by a newer Payday. Use that version, or another folder with --data.");
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Store.Contents;
+using Payday.Store.Snapshots;
 
 namespace Payday.Store.Journals;
 
@@ -36,24 +37,45 @@ internal sealed class JournalScan
     public bool HasItsBeginning => Lines.IsEmpty || Lines[0].Of <= Lines.Length;
 
     /// <summary>Reads a journal file; one that is missing is empty.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="length">How much of it, in bytes; all where not said.</param>
     /// <exception cref="StoreException">It is of a newer version.</exception>
-    public static JournalScan Read(string path) => Of(File.Exists(path) ? File.ReadAllBytes(path) : []);
+    /// <exception cref="EndOfStreamException">It is shorter than that.</exception>
+    public static JournalScan Read(string path, long? length = null)
+    {
+        if (!File.Exists(path))
+        {
+            return Of(ReadOnlyMemory<byte>.Empty);
+        }
+
+        if (length is null)
+        {
+            return Of(File.ReadAllBytes(path));
+        }
+
+        byte[] bytes = new byte[length.Value];
+        using FileStream file = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, bufferSize: 0);
+        file.ReadExactly(bytes);
+        return Of(bytes);
+    }
 
     /// <summary>Reads the bytes of a journal.</summary>
-    public static JournalScan Of(ReadOnlyMemory<byte> bytes)
+    /// <param name="bytes">The bytes.</param>
+    /// <param name="from">The place that they go on from; the beginning where not said.</param>
+    public static JournalScan Of(ReadOnlyMemory<byte> bytes, JournalPlace? from = null)
     {
         var lines = ImmutableArray.CreateBuilder<JournalLine>();
         var loose = ImmutableArray.CreateBuilder<JournalLine>();
-        int sound = 0;
+        (long number, string sha, int sound) = (from?.Number ?? 0, from?.Sha ?? JournalLine.Nothing, 0);
         for (int start = 0; start < bytes.Length;)
         {
             int length = bytes.Span[start..].IndexOf((byte)'\n');
             int end = length < 0 ? bytes.Length : start + length;
             JournalLine? line = JournalLine.Read(bytes[start..end]);
-            if (length >= 0 && line is not null && sound == start && line.Follows(lines.LastOrDefault()))
+            if (length >= 0 && line is not null && sound == start && line.Follows(number, sha))
             {
                 lines.Add(line);
-                sound = end + 1;
+                (number, sha, sound) = (line.Number, line.Sha, end + 1);
             }
             else if (line is not null)
             {

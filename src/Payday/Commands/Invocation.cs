@@ -63,6 +63,7 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
         Book? book = store.Load();
         int told = Tell(store, 0);
         Answer answer = book is null ? NoHousehold() : work(store, book);
+        store.FinishBackups();
         Tell(store, told);
         return answer;
     }

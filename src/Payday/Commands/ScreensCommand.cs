@@ -14,10 +14,14 @@ internal static class ScreensCommand
         using BookStore store = BookStore.Open(call.Folder);
         using var demo = new DemoFolder();
         Book? stored = store.Load();
-        call.Tell(store, 0);
+        int told = call.Tell(store, 0);
         FullScreen.Run(stored is { } book
             ? Home(new BookSession(store, book, call.Shell.Today()))
             : new StartScreen(new StartDoor(store, call.Shell.Today(), path => Offer(call.Shell, path), demo.Open)));
+
+        // Also what was said on the screen: here it stays in sight.
+        store.FinishBackups();
+        call.Tell(store, told);
         return new Answer.Done([], "{}");
     }
 

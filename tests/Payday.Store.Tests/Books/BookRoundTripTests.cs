@@ -14,26 +14,26 @@ public sealed class BookRoundTripTests
 {
     [Fact]
     public void Movement_AsBytesAndBack_IsTheSame() => GenBook.Movement.Sample(
-        movement => Same(movement, MovementDocument.To(Stored(MovementDocument.From(movement)), Samples.Usd)), iter: 500);
+        movement => Same(movement, MovementDocument.Form.To(Stored(MovementDocument.Form.From(movement)), Samples.Usd)), iter: 500);
 
     [Fact]
     public void Closed_AsBytesAndBack_IsTheSame() => GenBook.Closed.Sample(
-        closed => Same(closed, ClosedDocument.To(Stored(ClosedDocument.From(closed)), Samples.Usd)), iter: 300);
+        closed => Same(closed, ClosedDocument.Form.To(Stored(ClosedDocument.Form.From(closed)), Samples.Usd)), iter: 300);
 
     [Fact]
     public void Draft_AsBytesAndBack_IsTheSame() => GenBook.Draft.Sample(
-        draft => Same(draft, DraftDocument.To(Stored(DraftDocument.From(draft)), Samples.Usd)), iter: 300);
+        draft => Same(draft, DraftDocument.Form.To(Stored(DraftDocument.Form.From(draft)), Samples.Usd)), iter: 300);
 
     [Fact]
     public void Weeks_AsBytesAndBack_AreTheSame() => GenBook.Weeks.Sample(
         weeks =>
         {
-            Assert.All(weeks.Fills, fill => Same(fill, FillDocument.To(Stored(FillDocument.From(fill)), Samples.Usd)));
-            Assert.All(weeks.Purchases, purchase => Same(purchase, PurchaseDocument.To(Stored(PurchaseDocument.From(purchase)), Samples.Usd)));
-            Assert.All(weeks.Counts, count => Same(count, CountDocument.To(Stored(CountDocument.From(count)), Samples.Usd)));
-            Assert.All(weeks.Settled, settled => Same(settled, SettledDocument.To(Stored(SettledDocument.From(settled)))));
-            Assert.All(weeks.Returns, back => Same(back, ReturnDocument.To(Stored(ReturnDocument.From(back)), Samples.Usd)));
-            Same(weeks.Draft, weeks.Draft is { } draft ? CountDraftDocument.To(Stored(CountDraftDocument.From(draft)), Samples.Usd) : null);
+            Assert.All(weeks.Fills, fill => Same(fill, FillDocument.Form.To(Stored(FillDocument.Form.From(fill)), Samples.Usd)));
+            Assert.All(weeks.Purchases, purchase => Same(purchase, PurchaseDocument.Form.To(Stored(PurchaseDocument.Form.From(purchase)), Samples.Usd)));
+            Assert.All(weeks.Counts, count => Same(count, CountDocument.Form.To(Stored(CountDocument.Form.From(count)), Samples.Usd)));
+            Assert.All(weeks.Settled, settled => Same(settled, SettledDocument.Form.To(Stored(SettledDocument.Form.From(settled)), Samples.Usd)));
+            Assert.All(weeks.Returns, back => Same(back, ReturnDocument.Form.To(Stored(ReturnDocument.Form.From(back)), Samples.Usd)));
+            Same(weeks.Draft, weeks.Draft is { } draft ? CountDraftDocument.Form.To(Stored(CountDraftDocument.Form.From(draft)), Samples.Usd) : null);
         },
         iter: 200);
 

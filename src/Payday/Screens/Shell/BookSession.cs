@@ -8,6 +8,9 @@ namespace Payday.Screens.Shell;
 /// <summary>The book that the screens work on: every change is stored as it is made.</summary>
 internal sealed class BookSession(BookStore store, Book book, NodaTime.LocalDate today)
 {
+    // A backup that takes longer, of a long life or on a slow disk, is told of at the end.
+    private static readonly TimeSpan PatienceForBackups = TimeSpan.FromMilliseconds(200);
+
     private int told;
 
     /// <summary>The book as it stands.</summary>
@@ -16,6 +19,7 @@ internal sealed class BookSession(BookStore store, Book book, NodaTime.LocalDate
     /// <summary>What the store mended or could not do since this was last asked, e.g. a backup whose disk is not there; empty for nothing.</summary>
     public string News()
     {
+        store.FinishBackups(PatienceForBackups);
         string news = string.Join(' ', store.Notices.Skip(told));
         told = store.Notices.Length;
         return news;

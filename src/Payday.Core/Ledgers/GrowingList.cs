@@ -1,0 +1,120 @@
+using System.Collections;
+
+namespace Payday.Core.Ledgers;
+
+/// <summary>A list that only grows, as a value: adding gives another list, and the old one stays as it was.</summary>
+/// <remarks>
+/// The items are in pieces of an array, which lists that grow from one another share; each sees its own beginning of
+/// the last one. So reading costs about what an array costs, and adding what is added: the ledger of a long life is
+/// read whole many times an evening, and each proposal adds to it and is thrown away. Only the first to add to a list
+/// takes the room behind it in its last piece, the next one copies that piece.
+/// </remarks>
+internal sealed class GrowingList<T> : IReadOnlyList<T>
+{
+    private const int PieceBits = 9;
+    private const int PieceLength = 1 << PieceBits;
+
+    private readonly Piece[] pieces;
+
+    private GrowingList(Piece[] pieces, int count)
+    {
+        this.pieces = pieces;
+        Count = count;
+    }
+
+    /// <summary>The list without items.</summary>
+    public static GrowingList<T> Empty { get; } = new([], 0);
+
+    /// <inheritdoc/>
+    public int Count { get; }
+
+    // How much of the last piece is of this list.
+    private int InLast => Count == 0 ? PieceLength : ((Count - 1) & (PieceLength - 1)) + 1;
+
+    /// <inheritdoc/>
+    public T this[int index] => index >= 0 && index < Count
+        ? pieces[index >> PieceBits].Items[index & (PieceLength - 1)]
+        : throw new ArgumentOutOfRangeException(nameof(index));
+
+    /// <summary>The list with more items behind its own.</summary>
+    public GrowingList<T> Add(params ReadOnlySpan<T> items)
+    {
+        if (items.IsEmpty)
+        {
+            return this;
+        }
+
+        int count = checked(Count + items.Length);
+        var grown = new Piece[((count - 1) >> PieceBits) + 1];
+        pieces.CopyTo(grown, 0);
+        int first = Math.Min(items.Length, PieceLength - InLast);
+        if (first > 0)
+        {
+            grown[pieces.Length - 1] = pieces[^1].Add(InLast, items[..first]);
+        }
+
+        for (int at = pieces.Length; at < grown.Length; at++)
+        {
+            ReadOnlySpan<T> left = items[first..];
+            int length = Math.Min(left.Length, PieceLength);
+            grown[at] = new Piece(left[..length]);
+            first += length;
+        }
+
+        return new GrowingList<T>(grown, count);
+    }
+
+    /// <inheritdoc/>
+    public IEnumerator<T> GetEnumerator()
+    {
+        int left = Count;
+        foreach (Piece piece in pieces)
+        {
+            T[] items = piece.Items;
+            for (int i = 0; i < items.Length && left > 0; i++, left--)
+            {
+                yield return items[i];
+            }
+        }
+    }
+
+    IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
+
+    private sealed class Piece
+    {
+        private int taken;
+
+        /// <param name="items">The first of its items, not more than fit in it.</param>
+        public Piece(ReadOnlySpan<T> items)
+        {
+            // A list with few items stays small; there are many of these, one for each end of the ledger.
+            Items = new T[Math.Min(PieceLength, Math.Max(4, items.Length))];
+            items.CopyTo(Items);
+            taken = items.Length;
+        }
+
+        private Piece(T[] items, int taken)
+        {
+            Items = items;
+            this.taken = taken;
+        }
+
+        public T[] Items { get; }
+
+        /// <summary>A piece with items behind a number of its own: this one if nobody has added there and they fit.</summary>
+        public Piece Add(int from, ReadOnlySpan<T> items)
+        {
+            int to = from + items.Length;
+            if (to <= Items.Length && Interlocked.CompareExchange(ref taken, to, from) == from)
+            {
+                items.CopyTo(Items.AsSpan(from));
+                return this;
+            }
+
+            var room = new T[Math.Min(PieceLength, Math.Max(to, from * 2))];
+            Items.AsSpan(0, from).CopyTo(room);
+            items.CopyTo(room.AsSpan(from));
+            return new Piece(room, to);
+        }
+    }
+}

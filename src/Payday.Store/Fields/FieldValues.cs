@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+
+namespace Payday.Store.Fields;
+
+/// <summary>Values that are written as simpler ones: an amount as whole minor units, a choice as its name.</summary>
+internal static class FieldValues
+{
+    public static void Text(this IFieldWriter to, string name, string value) => to.OptionalText(name, value);
+
+    public static string Text(this IFieldReader from, string name) => from.OptionalText(name) ?? throw Missing(name);
+
+    public static void Flag(this IFieldWriter to, string name, bool value) => to.OptionalFlag(name, value);
+
+    public static bool Flag(this IFieldReader from, string name) => from.OptionalFlag(name) ?? throw Missing(name);
+
+    public static void Date(this IFieldWriter to, string name, LocalDate value) => to.OptionalDate(name, value);
+
+    public static LocalDate Date(this IFieldReader from, string name) => from.OptionalDate(name) ?? throw Missing(name);
+
+    public static void Amount(this IFieldWriter to, string name, Money value) => to.Whole(name, value.MinorUnits);
+
+    public static Money Amount(this IFieldReader from, string name) => Money.FromMinorUnits(from.Whole(name), from.Currency);
+
+    public static void OptionalAmount(this IFieldWriter to, string name, Money? value) => to.OptionalWhole(name, value?.MinorUnits);
+
+    public static Money? OptionalAmount(this IFieldReader from, string name) =>
+        from.OptionalWhole(name) is { } minorUnits ? Money.FromMinorUnits(minorUnits, from.Currency) : null;
+
+    public static void Choice<T>(this IFieldWriter to, string name, T value)
+        where T : struct, Enum => to.OptionalText(name, value.ToString());
+
+    public static T Choice<T>(this IFieldReader from, string name)
+        where T : struct, Enum => Enum.Parse<T>(from.Text(name));
+
+    public static void OptionalChoice<T>(this IFieldWriter to, string name, T? value)
+        where T : struct, Enum => to.OptionalText(name, value?.ToString());
+
+    public static T? OptionalChoice<T>(this IFieldReader from, string name)
+        where T : struct, Enum => from.OptionalText(name) is { } text ? Enum.Parse<T>(text) : null;
+
+    public static void Notes(this IFieldWriter to, string name, ImmutableSortedDictionary<long, int> value) => to.OptionalNotes(name, value);
+
+    public static ImmutableSortedDictionary<long, int> Notes(this IFieldReader from, string name) => from.OptionalNotes(name) ?? throw Missing(name);
+
+    public static void List<T>(this IFieldWriter to, string name, IReadOnlyCollection<T> items, Action<IFieldWriter, T> write) =>
+        to.OptionalList(name, items, write);
+
+    public static List<T> List<T>(this IFieldReader from, string name, Func<IFieldReader, T> read) => from.OptionalList(name, read) ?? throw Missing(name);
+
+    // A list, not a document: the fields of a BSON document don't differ by case alone, and names that people give may.
+    public static void Amounts(this IFieldWriter to, string name, ImmutableSortedDictionary<string, Money> value) =>
+        to.OptionalList(name, value, static (item, pair) =>
+        {
+            item.Text("id", pair.Key);
+            item.Amount("amount", pair.Value);
+        });
+
+    public static ImmutableSortedDictionary<string, Money> Amounts(this IFieldReader from, string name) =>
+        from.List(name, static item => KeyValuePair.Create(item.Text("id"), item.Amount("amount"))).ToImmutableSortedDictionary(StringComparer.Ordinal);
+
+    private static FormatException Missing(string name) => new($"The field '{name}' is missing.");
+}

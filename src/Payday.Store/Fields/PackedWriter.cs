@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using NodaTime;
+
+namespace Payday.Store.Fields;
+
+/// <summary>Writes the fields of records without their names, in as few bytes as is easy; each text is written once.</summary>
+/// <param name="to">Where to.</param>
+internal sealed class PackedWriter(BinaryWriter to) : IFieldWriter
+{
+    private readonly OrderedDictionary<string, int> texts = new(StringComparer.Ordinal);
+
+    /// <summary>All texts so far; the number that stands for one is its place here, from 1, and 0 stands for none.</summary>
+    public IReadOnlyCollection<string> AllTexts => texts.Keys;
+
+    /// <summary>How many records follow.</summary>
+    public void Count(int count) => to.Write7BitEncodedInt(count);
+
+    /// <summary>Bytes as they are.</summary>
+    public void Bytes(ReadOnlySpan<byte> bytes) => to.Write(bytes);
+
+    // Small numbers of either sign are short: 0, -1, 1, -2 are 0, 1, 2, 3.
+    public void Whole(string name, long value) => to.Write7BitEncodedInt64((value << 1) ^ (value >> 63));
+
+    public void OptionalWhole(string name, long? value)
+    {
+        to.Write(value.HasValue);
+        if (value is { } number)
+        {
+            Whole(name, number);
+        }
+    }
+
+    public void OptionalText(string name, string? value)
+    {
+        if (value is null)
+        {
+            to.Write7BitEncodedInt(0);
+            return;
+        }
+
+        if (!texts.TryGetValue(value, out int number))
+        {
+            number = texts.Count + 1;
+            texts.Add(value, number);
+        }
+
+        to.Write7BitEncodedInt(number);
+    }
+
+    public void OptionalFlag(string name, bool? value) => to.Write((byte)(value switch { null => 0, false => 1, true => 2 }));
+
+    public void OptionalDate(string name, LocalDate? value) => to.Write7BitEncodedInt(value is { } date ? PackedDate.Of(date) : 0);
+
+    public void OptionalNotes(string name, ImmutableSortedDictionary<long, int>? value)
+    {
+        to.Write7BitEncodedInt(value is null ? 0 : value.Count + 1);
+        foreach ((long note, int count) in value ?? ImmutableSortedDictionary<long, int>.Empty)
+        {
+            Whole(name, note);
+            Whole(name, count);
+        }
+    }
+
+    public void Texts(string name, IReadOnlyCollection<string> value) => OptionalList(name, value, static (item, text) => item.Text("", text));
+
+    public void OptionalList<T>(string name, IReadOnlyCollection<T>? items, Action<IFieldWriter, T> write)
+    {
+        to.Write7BitEncodedInt(items is null ? 0 : items.Count + 1);
+        foreach (T item in items ?? [])
+        {
+            write(this, item);
+        }
+    }
+
+    public void OptionalPart<T>(string name, T? part, Action<IFieldWriter, T> write)
+        where T : class
+    {
+        to.Write(part is not null);
+        if (part is not null)
+        {
+            write(this, part);
+        }
+    }
+
+    public void Derived(string name, string value)
+    {
+    }
+}

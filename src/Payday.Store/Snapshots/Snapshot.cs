@@ -1,0 +1,54 @@
+using Payday.Store.Contents;
+using Payday.Store.Documents;
+using Payday.Store.Journals;
+
+namespace Payday.Store.Snapshots;
+
+/// <summary>What a journal came to at one of its lines, kept so that a long life is not read line by line each evening.</summary>
+/// <param name="Place">The place in the journal.</param>
+/// <param name="Records">What was stored there.</param>
+/// <remarks>
+/// It is made from journal and database and holds nothing that is not there: lost, damaged or left behind, it is
+/// passed over and made anew. It is believed only where its hash is right and the journal goes on from its place.
+/// </remarks>
+internal sealed record Snapshot(JournalPlace Place, StoredRecords Records)
+{
+    /// <summary>From how many records on one is kept: a smaller store is read whole as fast as one needs.</summary>
+    public const int FewestRecords = 4_000;
+
+    /// <summary>How far the journal may go on before a new one is made, in bytes.</summary>
+    public const long FurthestBehind = 512 * 1024;
+
+    /// <summary>What is stored now: the snapshot, and what the journal says since.</summary>
+    /// <param name="journal">The journal, open.</param>
+    /// <returns>The records; null where the journal is another one, or holds what can't be done here.</returns>
+    public StoredRecords? CarriedOn(JournalFile journal)
+    {
+        if (journal.Last?.Number == Place.Number)
+        {
+            return journal.Last.Sha == Place.Sha ? Records : null;
+        }
+
+        return journal.After(Place) is { } lines && Apply([.. lines.SelectMany(line => line.Edits())]) ? Records : null;
+    }
+
+    private bool Apply(IReadOnlyList<Edit> edits)
+    {
+        ILookup<string, Edit> byCollection = edits.ToLookup(edit => edit.Collection, StringComparer.Ordinal);
+
+        return byCollection[CollectionNames.Households].All(Settles)
+            && Records.Columns.All(column => !byCollection.Contains(column.Collection) || column.Apply(byCollection[column.Collection], Records.Currency));
+    }
+
+    // In another currency all would have to be read anew.
+    private bool Settles(Edit household)
+    {
+        if (household.Document is not { } document || HouseholdDocument.To(document).Currency != Records.Currency)
+        {
+            return false;
+        }
+
+        Records.Household = new Stored<string>(document["file"].AsString, Digest.Of(household.Collection, document));
+        return true;
+    }
+}

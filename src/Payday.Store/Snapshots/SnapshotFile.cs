@@ -1,0 +1,133 @@
+using System.Security.Cryptography;
+using Payday.Core.Amounts;
+using Payday.Store.Contents;
+using Payday.Store.Documents;
+using Payday.Store.Fields;
+
+namespace Payday.Store.Snapshots;
+
+/// <summary>The file of a snapshot.</summary>
+/// <remarks>
+/// A name and the version, the place in the journal, the household, all texts, then the records of each kind, and at
+/// the end the SHA-256 of all that. Which fields a record has is not in it: another version passes it over.
+/// </remarks>
+internal static class SnapshotFile
+{
+    // Changes with the fields of any record and with how they are packed.
+    private const int Version = (BookStore.SchemaVersion * 1_000) + 1;
+
+    private static ReadOnlySpan<byte> Name => "Payday snapshot\n"u8;
+
+    /// <summary>Reads the snapshot of a folder.</summary>
+    /// <returns>It; null where there is none that is whole and of this version.</returns>
+    public static Snapshot? TryRead(StoreFolder folder)
+    {
+        byte[] bytes;
+        try
+        {
+            bytes = File.ReadAllBytes(folder.Snapshot);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+
+        int end = bytes.Length - SHA256.HashSizeInBytes;
+        try
+        {
+            return end > Name.Length && bytes.AsSpan().StartsWith(Name) && SHA256.HashData(bytes.AsSpan(0, end)).AsSpan().SequenceEqual(bytes.AsSpan(end))
+                ? Read(new BinaryReader(new MemoryStream(bytes, Name.Length, end - Name.Length)))
+                : null;
+        }
+        catch (Exception fault) when (StoreFaults.IsDamage(fault))
+        {
+            // Whole, and of a program that took another household for sound.
+            return null;
+        }
+    }
+
+    /// <summary>Writes a snapshot in the place of the one before, if it can be written: the store is whole without it.</summary>
+    public static void TryWrite(StoreFolder folder, Snapshot snapshot)
+    {
+        try
+        {
+            Write(folder, snapshot);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            // The next one to open the store tries again.
+        }
+    }
+
+    private static void Write(StoreFolder folder, Snapshot snapshot)
+    {
+        byte[] bytes = Packed(snapshot);
+        using (FileStream file = PrivateFile.Open(folder.UnfinishedSnapshot, FileShare.None))
+        {
+            file.SetLength(0);
+            file.Write(bytes);
+            file.Write(SHA256.HashData(bytes));
+        }
+
+        // Not synced: half of it after a power cut is a snapshot that is not whole.
+        File.Move(folder.UnfinishedSnapshot, folder.Snapshot, overwrite: true);
+    }
+
+    private static Snapshot? Read(BinaryReader from)
+    {
+        if (from.Read7BitEncodedInt() != Version)
+        {
+            return null;
+        }
+
+        var place = new JournalPlace(from.ReadInt64(), from.ReadString(), from.ReadInt64());
+        string household = from.ReadString();
+        Digest digest = Digest.From(from.ReadBytes(Digest.Length));
+        string[] texts = new string[from.Read7BitEncodedInt()];
+        for (int i = 0; i < texts.Length; i++)
+        {
+            texts[i] = from.ReadString();
+        }
+
+        Currency currency = HouseholdDocument.To(household).Currency;
+        var records = new StoredRecords(new(household, digest), currency);
+        var reader = new PackedReader(from, texts, currency);
+        foreach (IColumn column in records.Columns)
+        {
+            column.Read(reader);
+        }
+
+        return new Snapshot(place, records);
+    }
+
+    private static byte[] Packed(Snapshot snapshot)
+    {
+        // The texts are known once all is written, and are needed before any of it is read.
+        using var columns = new MemoryStream();
+        var writer = new PackedWriter(new BinaryWriter(columns));
+        foreach (IColumn column in snapshot.Records.Columns)
+        {
+            column.Write(writer);
+        }
+
+        using var whole = new MemoryStream();
+        var to = new BinaryWriter(whole);
+        to.Write(Name);
+        to.Write7BitEncodedInt(Version);
+        to.Write(snapshot.Place.Number);
+        to.Write(snapshot.Place.Sha);
+        to.Write(snapshot.Place.Offset);
+        to.Write(snapshot.Records.Household.Record);
+        byte[] digest = new byte[Digest.Length];
+        snapshot.Records.Household.Digest.CopyTo(digest);
+        to.Write(digest);
+        to.Write7BitEncodedInt(writer.AllTexts.Count);
+        foreach (string text in writer.AllTexts)
+        {
+            to.Write(text);
+        }
+
+        columns.WriteTo(whole);
+        return whole.ToArray();
+    }
+}

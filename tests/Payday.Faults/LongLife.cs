@@ -1,0 +1,87 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Calendar;
+using Payday.Core.Households;
+using Payday.Core.Routines;
+using Payday.Core.Weeks;
+using Payday.Store;
+using Payday.Store.HouseholdFiles;
+
+namespace Payday.Faults;
+
+/// <summary>Years of a household that is paid every week, each change stored as the program would store it.</summary>
+internal sealed class LongLife
+{
+    // With what the routine and the counts write, a little over 128 movements a week: 200,000 in 30 years.
+    private const int PurchasesAWeek = 52;
+
+    private readonly BookStore store;
+    private readonly Random random = new(1);
+    private Book book;
+
+    private LongLife(BookStore store, Book book)
+    {
+        this.store = store;
+        this.book = book;
+    }
+
+    /// <summary>Lives so many weeks in an empty store.</summary>
+    public static Book Live(BookStore store, int weeks)
+    {
+        Household demo = HouseholdFile.Read(File.ReadAllText(Life.Demo())).Value!;
+        LocalDate anchor = demo.Start;
+        Household household = demo with
+        {
+            Sources = [demo.Sources[0] with { Schedule = new Schedule.EveryWeeks(1, anchor), Expected = Money.FromMinorUnits(160_000, demo.Currency) }],
+        };
+        Book begun = Book.Begin(household);
+        store.Save(new BookChange { Household = household, Movements = [.. begun.Ledger.Movements] });
+        var life = new LongLife(store, begun);
+        for (int week = 0; week < weeks; week++)
+        {
+            life.Week();
+        }
+
+        return life.book;
+    }
+
+    private void Week()
+    {
+        RoutinePlan plan = Routine.Plan(book, Routine.Begun(book, null).Value!).Value!;
+        Closing closing = Closing.Of(plan).Value!;
+        store.Save(BookChange.Of(closing));
+        book = closing.Book;
+        LocalDate payday = closing.Closed.Payday;
+        Take(WalletFills.FillAll(book, payday));
+        for (int i = 0; i < PurchasesAWeek; i++)
+        {
+            var pot = book.Household.Pots[random.Next(book.Household.Pots.Length)];
+            var amount = Money.FromMinorUnits(random.Next(100, 400), book.Household.Currency);
+            Take(CardPurchases.Enter(book, new PurchaseEntry(payday.PlusDays(random.Next(1, 6)), random.Next(2) == 0 ? pot.Id : null, amount, $"errand {book.Ledger.Movements.Count}")));
+        }
+
+        Count(payday.PlusDays(6));
+    }
+
+    private void Count(LocalDate day)
+    {
+        var draft = new CountDraft(day);
+        foreach (CountRow row in CountPlan.Of(book, draft).Rows.Where(row => row.Expected.IsPositive))
+        {
+            var left = Money.FromMinorUnits(row.Expected.MinorUnits * random.Next(0, 4) / 4, row.Expected.Currency);
+            draft = draft.With(row.Pot.Id, new CountEntry(left) { Then = CountThen.Stays });
+        }
+
+        Take(CountPlan.Of(book, draft).Confirm());
+    }
+
+    // What the rules refuse is left out, as a person would.
+    private void Take(Read<Book> after)
+    {
+        if (after.Ok && after.Value != book)
+        {
+            store.Save(BookChange.Between(book, after.Value));
+            book = after.Value;
+        }
+    }
+}
