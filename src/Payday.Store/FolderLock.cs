@@ -88,7 +88,7 @@ internal sealed class FolderLock : IDisposable
 
     private static void SayWho(StoreFolder folder)
     {
-        string holder = string.Create(CultureInfo.InvariantCulture, $"process {Environment.ProcessId}, since {DateTimeOffset.Now:yyyy-MM-dd HH:mm}");
+        string holder = string.Create(CultureInfo.InvariantCulture, $"process {Environment.ProcessId}, since {folder.Clock.GetLocalNow():yyyy-MM-dd HH:mm}");
         using FileStream words = PrivateFile.Open(folder.Holder, FileShare.ReadWrite);
         words.SetLength(0);
         words.Write(Encoding.UTF8.GetBytes(holder));

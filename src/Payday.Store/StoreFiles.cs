@@ -87,7 +87,7 @@ internal sealed class StoreFiles : IDisposable
 
         JournalLine? before = Journal.Last;
         long length = Journal.Length;
-        JournalLine line = JournalLine.Make(before, edits.Edits, edits.After);
+        JournalLine line = JournalLine.Make(before, edits.Edits, edits.After, folder.Clock.GetUtcNow());
         Journal.Append(line);
         try
         {

@@ -47,7 +47,7 @@ internal static class BackupFiles
             return newest;
         }
 
-        DateTime made = DateTime.UtcNow;
+        DateTime made = folder.Clock.GetUtcNow().UtcDateTime;
         string path = Path.Combine(into, BackupFile.NameOf(made, last.Number));
         string unfinished = path + ".new";
         try
@@ -59,6 +59,7 @@ internal static class BackupFiles
             }
 
             File.Move(unfinished, path, overwrite: true);
+            FolderSync.Of(into);
         }
         finally
         {

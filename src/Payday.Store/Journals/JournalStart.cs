@@ -9,7 +9,9 @@ internal static class JournalStart
     private const int EditsALine = 500;
 
     /// <summary>The lines of a journal that begins with content.</summary>
-    public static ImmutableArray<JournalLine> Lines(BookContent content)
+    /// <param name="content">The content.</param>
+    /// <param name="clock">What says the time they are of.</param>
+    public static ImmutableArray<JournalLine> Lines(BookContent content, TimeProvider clock)
     {
         Edit[][] parts = [.. content.Edits.Chunk(EditsALine)];
         var lines = ImmutableArray.CreateBuilder<JournalLine>(parts.Length);
@@ -17,7 +19,7 @@ internal static class JournalStart
         foreach (Edit[] part in parts)
         {
             digest = part.Aggregate(digest, (sum, edit) => sum + Digest.Of(edit.Collection, edit.Document!));
-            lines.Add(JournalLine.Make(lines.LastOrDefault(), part, digest, parts.Length));
+            lines.Add(JournalLine.Make(lines.LastOrDefault(), part, digest, clock.GetUtcNow(), parts.Length));
         }
 
         return lines.ToImmutable();
@@ -41,5 +43,6 @@ internal static class JournalStart
         }
 
         File.Move(folder.UnfinishedJournal, folder.Journal, overwrite: true);
+        FolderSync.Of(folder.Path);
     }
 }

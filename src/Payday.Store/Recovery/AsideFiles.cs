@@ -12,10 +12,11 @@ internal static class AsideFiles
         var files = new DatabaseFiles(folder.Database);
         Keep(folder, files.Log, File.Move);
         Keep(folder, files.Data, File.Move);
+        FolderSync.Of(folder.Path);
     }
 
     /// <summary>Keeps a copy of the journal as it is.</summary>
-    public static void CopyJournal(StoreFolder folder) => Keep(folder, folder.Journal, File.Copy);
+    public static void CopyJournal(StoreFolder folder) => Keep(folder, folder.Journal, Copy);
 
     private static void Keep(StoreFolder folder, string path, Action<string, string> how)
     {
@@ -25,7 +26,7 @@ internal static class AsideFiles
         }
 
         PrivateFolder.Make(folder.Aside);
-        string stamp = DateTime.UtcNow.ToString("yyyyMMdd'T'HHmmss", CultureInfo.InvariantCulture);
+        string stamp = folder.Clock.GetUtcNow().ToString("yyyyMMdd'T'HHmmss", CultureInfo.InvariantCulture);
         string name = Path.GetFileName(path);
         string target = Path.Combine(folder.Aside, $"{stamp}-{name}");
         for (int i = 2; File.Exists(target); i++)
@@ -34,5 +35,15 @@ internal static class AsideFiles
         }
 
         how(path, target);
+
+        // Before its old place is given up: a rename from folder to folder is two changes to a disk.
+        FolderSync.Of(folder.Aside);
+    }
+
+    private static void Copy(string path, string target)
+    {
+        File.Copy(path, target);
+        using FileStream copy = PrivateFile.Open(target, FileShare.None);
+        copy.Flush(flushToDisk: true);
     }
 }

@@ -124,7 +124,7 @@ internal sealed class JournalMending(StoreFolder folder, JournalScan journal, Da
                 throw Mending.Undecided(folder, $"{folder.Database} ends with {end}.", journal, $" A backup goes on to change {further.Number}.");
             }
 
-            lines = JournalStart.Lines(database.Content);
+            lines = JournalStart.Lines(database.Content, folder.Clock);
             told = $"{Wrong} It begins anew with all that the database holds, up to {end}.{(journal.Length == 0 ? "" : $" The damaged one is kept in {folder.Aside}.")}";
         }
 
