@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Payday.Core.Households;
 using Payday.Core.Weeks;
 using Payday.Store.Backups;
+using Payday.Store.Checks;
 using Payday.Store.Contents;
 using Payday.Store.Documents;
 
@@ -20,6 +21,9 @@ public sealed class BookStore : IDisposable
     private readonly FolderLock folderLock;
     private StoreFiles files;
 
+    // Whether they are closed since they could not be opened anew; the next call tries again, and says what it meets.
+    private bool areClosed;
+
     // The number of the last movement stored, once it is known.
     private long? lastMovement;
 
@@ -32,7 +36,7 @@ public sealed class BookStore : IDisposable
         Folder = folder;
         this.folderLock = folderLock;
         this.files = files;
-        Notices = files.Notices;
+        Notices = [.. files.Notices, .. FolderDoubts.Of(folder)];
     }
 
     /// <summary>The folder.</summary>
@@ -132,13 +136,12 @@ public sealed class BookStore : IDisposable
     {
         try
         {
+            Reopen();
             WriteOnce(documents);
         }
         catch (Exception fault) when (fault is not StoreException && StoreFaults.IsDamage(fault))
         {
-            files.Dispose();
-            files = StoreFiles.Rebuilt(Folder);
-            Notices = Notices.AddRange(files.Notices);
+            Renew(StoreFiles.Rebuilt);
             WriteOnce(documents);
         }
     }
@@ -148,6 +151,23 @@ public sealed class BookStore : IDisposable
         var edits = new EditList(files.Database, files.Journal.Last?.Digest ?? default);
         documents.AddTo(edits);
         files.Write(edits);
+    }
+
+    private void Renew(Func<StoreFolder, StoreFiles> open)
+    {
+        files.Dispose();
+        areClosed = true;
+        files = open(Folder);
+        areClosed = false;
+        Notices = Notices.AddRange(files.Notices);
+    }
+
+    private void Reopen()
+    {
+        if (areClosed)
+        {
+            Renew(StoreFiles.Open);
+        }
     }
 
     private Book? ReadBook()
@@ -166,14 +186,13 @@ public sealed class BookStore : IDisposable
     // Opening looks at the ends of both files alone; damage in the middle of the database is met here.
     private BookContent Content()
     {
+        Reopen();
         if (files.Content() is { } content)
         {
             return content;
         }
 
-        files.Dispose();
-        files = StoreFiles.Mended(Folder);
-        Notices = Notices.AddRange(files.Notices);
+        Renew(StoreFiles.Mended);
         return files.Content() ?? throw StoreFaults.Damage(Folder);
     }
 }

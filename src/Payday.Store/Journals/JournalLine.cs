@@ -18,6 +18,9 @@ internal sealed class JournalLine
     /// <summary>What the first line names as the one before it.</summary>
     public static readonly string Nothing = new('0', SHA256.HashSizeInBytes * 2);
 
+    /// <summary>How many bytes a line may have: the database keeps the last one in a document, which may have 16 MB.</summary>
+    public const int Longest = 12_000_000;
+
     private const string EndBegins = ",\"sha\":\"";
     private const int EndLength = 74;
 
