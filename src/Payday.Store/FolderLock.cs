@@ -89,9 +89,16 @@ internal sealed class FolderLock : IDisposable
     private static void SayWho(StoreFolder folder)
     {
         string holder = string.Create(CultureInfo.InvariantCulture, $"process {Environment.ProcessId}, since {folder.Clock.GetLocalNow():yyyy-MM-dd HH:mm}");
-        using FileStream words = PrivateFile.Open(folder.Holder, FileShare.ReadWrite);
-        words.SetLength(0);
-        words.Write(Encoding.UTF8.GetBytes(holder));
+        try
+        {
+            using FileStream words = PrivateFile.Open(folder.Holder, FileShare.ReadWrite);
+            words.SetLength(0);
+            words.Write(Encoding.UTF8.GetBytes(holder));
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            // On a full disk, say. What is stored can still be looked at; another process is only told less.
+        }
     }
 
     private static string Holder(StoreFolder folder)
