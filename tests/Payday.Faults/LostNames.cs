@@ -10,7 +10,7 @@ namespace Payday.Faults;
 /// <remarks>
 /// A name is on the disk for certain once its folder was synced; before, any of the names that changed since may be
 /// there or not, in any combination. The bytes of a file are taken as synced, which <see cref="PowerCuts"/> tries. To
-/// show that it would see a sync that is missing, each is left out once: then something must be lost somewhere.
+/// show that it would see syncs that are missing, all are left out from each on: then something must be lost somewhere.
 /// </remarks>
 internal static class LostNames
 {
@@ -40,7 +40,7 @@ internal static class LostNames
             }
         }
 
-        Console.WriteLine($"Of {syncs} syncs of a folder, {seen} left out one at a time would lose something.");
+        Console.WriteLine($"Of {syncs} syncs of a folder, {seen} lose something where they and all after them are left out.");
         return seen > 0;
     }
 
@@ -63,7 +63,7 @@ internal static class LostNames
             FolderImage memory = FolderImage.Of(scratch.Root);
             moments.Add((disk, memory));
             string synced = Path.GetRelativePath(scratch.Root, folder);
-            disk = moments.Count - 1 == leftOut ? disk : disk.With(synced == "." ? "" : synced, memory);
+            disk = leftOut >= 0 && moments.Count > leftOut ? disk : disk.With(synced == "." ? "" : synced, memory);
         };
         Digest after = work(scratch.Folder);
         FolderSync.Syncing = null;

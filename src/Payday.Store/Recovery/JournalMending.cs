@@ -125,7 +125,7 @@ internal sealed class JournalMending(StoreFolder folder, JournalScan journal, Da
             }
 
             lines = JournalStart.Lines(database.Content, folder.Clock);
-            told = $"{Wrong} It begins anew with all that the database holds, up to {end}.{(journal.Length == 0 ? "" : $" The damaged one is kept in {folder.Aside}.")}";
+            told = $"{Wrong} It begins anew with all that the database holds, up to {end}; nothing is lost.{(journal.Length == 0 ? "" : $" The damaged one is kept in {folder.Aside}.")}";
         }
 
         AsideFiles.CopyJournal(folder);
