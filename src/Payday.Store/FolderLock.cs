@@ -79,7 +79,7 @@ internal sealed class FolderLock : IDisposable
         using FileStream? second = TryLock(folder.Lock);
         if (second is not null)
         {
-            throw new StoreException($"Files in {folder.Path} can't be locked, so two programs could write there at once. Choose a folder on a local disk with --data.");
+            throw new StoreException($"Files in {folder.Path} can't be locked, so two programs could write there at once. Nothing was changed; choose a folder on a local disk with --data.");
         }
     }
 

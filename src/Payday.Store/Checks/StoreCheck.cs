@@ -61,7 +61,7 @@ public static class StoreCheck
     private static IEnumerable<Finding> OfJournal(StoreFolder folder, JournalScan journal, DatabaseState database)
     {
         string since = journal.Last?.ToString() ?? "its beginning";
-        string then = database is DatabaseState.Sound ? AtNextOpening(folder, "database") : Choose;
+        string then = database is DatabaseState.Sound ? MendFrom(folder, "database") : Choose;
         if (!journal.IsWhole)
         {
             yield return new Finding("journal", $"{folder.Journal} is damaged: its last {Bytes(journal.Length - journal.SoundLength)} can't be relied on.", since, then);
@@ -80,8 +80,8 @@ public static class StoreCheck
         }
     }
 
-    private static string AtNextOpening(StoreFolder folder, string other) =>
-        $"Payday makes it good from the {other} when it opens next, or now with payday check --mend; what is damaged is kept in {folder.Aside}.";
+    private static string MendFrom(StoreFolder folder, string other) =>
+        $"It can be made good from the {other} with payday check --mend; what is damaged is kept in {folder.Aside}.";
 
     private static string Bytes(long count) => count == 1 ? "byte" : string.Create(CultureInfo.InvariantCulture, $"{count:#,0} bytes");
 
@@ -103,8 +103,8 @@ public static class StoreCheck
 
     private static IEnumerable<Finding> OfDatabase(StoreFolder folder, JournalScan journal, DatabaseState database) => database switch
     {
-        DatabaseState.Damaged damaged => [new Finding("database", damaged.Reason, "", journal.IsWhole && journal.Last is not null ? AtNextOpening(folder, "journal") : Choose)],
-        DatabaseState.Missing when journal.Last is not null => [new Finding("database", $"{folder.Database} is missing.", "", journal.IsWhole ? AtNextOpening(folder, "journal") : Choose)],
+        DatabaseState.Damaged damaged => [new Finding("database", damaged.Reason, "", journal.IsWhole && journal.Last is not null ? MendFrom(folder, "journal") : Choose)],
+        DatabaseState.Missing when journal.Last is not null => [new Finding("database", $"{folder.Database} is missing.", "", journal.IsWhole ? MendFrom(folder, "journal") : Choose)],
         _ => [],
     };
 

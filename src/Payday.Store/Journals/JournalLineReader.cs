@@ -55,7 +55,7 @@ internal static class JournalLineReader
 
         if (version > BookStore.SchemaVersion)
         {
-            throw new StoreException("The journal was written by a newer Payday. Use that version, or another folder with --data.");
+            throw new StoreException("The journal was written by a newer Payday. Nothing was changed; use that version, or another folder with --data.");
         }
 
         return Digest.TryParse(digest, out Digest after) ? JournalLine.Known(text, sha, number, of, at, previous, after) : null;

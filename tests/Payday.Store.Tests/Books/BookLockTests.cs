@@ -57,7 +57,7 @@ public sealed class BookLockTests
         using Process child = ChildProcess.StartHoldingWithoutLocks(scratch.Data);
 
         Assert.Equal(
-            $"Files in {scratch.Data.Path} can't be locked, so two programs could write there at once. Choose a folder on a local disk with --data.",
+            $"Files in {scratch.Data.Path} can't be locked, so two programs could write there at once. Nothing was changed; choose a folder on a local disk with --data.",
             child.StandardOutput.ReadLine());
         child.WaitForExit();
         Assert.False(scratch.Data.HasBook);

@@ -25,7 +25,7 @@ public sealed class FaultPageTests
         page.Add("the database is cut short", () => File.WriteAllBytes(data.Database, database[..9000]), "show", "pots");
         page.Add("the database is another file", () => File.WriteAllBytes(data.Database, [.. Enumerable.Repeat((byte)'x', 20_000)]), "show", "pots");
         page.Add("the database holds another amount", () => File.WriteAllBytes(data.Database, Changed(database, "Corner shop", "Corner stop")), "show", "pots");
-        page.Add("the database is a copy of two changes ago", () => File.WriteAllBytes(data.Database, page.Early["payday.db"]), "show", "pots");
+        page.Add("the database is a copy of three changes ago", () => File.WriteAllBytes(data.Database, page.Early["payday.db"]), "show", "pots");
         page.Add("the journal is gone", () => File.Delete(data.Journal), "show", "pots");
         page.Add("the journal's last line is torn", () => File.WriteAllBytes(data.Journal, journal[..^30]), "show", "pots");
         page.Add("the journal has the start of a change that was never confirmed", () => File.WriteAllBytes(data.Journal, [.. journal, .. journal[last..^30]]), "show", "pots");
