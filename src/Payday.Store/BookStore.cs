@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Households;
 using Payday.Store.Backups;
+using Payday.Store.Checks;
 using Payday.Store.Contents;
 using Payday.Store.Documents;
 using Payday.Store.Snapshots;
@@ -21,6 +22,9 @@ public sealed class BookStore : IDisposable
     private readonly BackupWork backups;
     private StoreFiles files;
 
+    // Whether they are closed since they could not be opened anew; the next call tries again, and says what it meets.
+    private bool areClosed;
+
     // What is stored, once it is known.
     private StoredState? state;
 
@@ -34,7 +38,7 @@ public sealed class BookStore : IDisposable
         this.folderLock = folderLock;
         this.files = files;
         backups = new BackupWork(folder);
-        Notices = files.Notices;
+        Notices = [.. files.Notices, .. FolderDoubts.Of(folder)];
     }
 
     /// <summary>The folder.</summary>
@@ -107,6 +111,7 @@ public sealed class BookStore : IDisposable
     {
         ArgumentNullException.ThrowIfNull(change);
         ObjectDisposedException.ThrowIf(isDisposed, this);
+        StoreFaults.Explained(Folder, StoreAction.Write, Reopen);
         StoredState before = StoreFaults.Explained(Folder, StoreAction.Read, () => state ??= new StoredState(Read(), null));
         if (change.Closed is not null)
         {
@@ -153,13 +158,30 @@ public sealed class BookStore : IDisposable
         }
         catch (Exception fault) when (fault is not StoreException && StoreFaults.IsDamage(fault))
         {
-            files.Dispose();
-            files = StoreFiles.Rebuilt(Folder);
-            Notices = Notices.AddRange(files.Notices);
+            Renew(StoreFiles.Rebuilt);
             files.Write(edits);
         }
 
         return edits;
+    }
+
+    private void Renew(Func<StoreFolder, StoreFiles> open)
+    {
+        files.Dispose();
+        areClosed = true;
+        files = open(Folder);
+        areClosed = false;
+        Notices = Notices.AddRange(files.Notices);
+    }
+
+    private bool Reopen()
+    {
+        if (areClosed)
+        {
+            Renew(StoreFiles.Open);
+        }
+
+        return true;
     }
 
     private Book? ReadBook()
@@ -173,6 +195,7 @@ public sealed class BookStore : IDisposable
     // From the snapshot, where it is of this journal; else all documents are read.
     private StoredRecords? Read()
     {
+        Reopen();
         Snapshot? kept = SnapshotFile.TryRead(Folder);
         StoredRecords? records = kept?.CarriedOn(files.Journal) ?? ContentBook.Records(Folder, Content());
         bool isWorthIt = records?.Count >= Snapshot.FewestRecords
@@ -189,9 +212,7 @@ public sealed class BookStore : IDisposable
             return content;
         }
 
-        files.Dispose();
-        files = StoreFiles.Mended(Folder);
-        Notices = Notices.AddRange(files.Notices);
+        Renew(StoreFiles.Mended);
         return files.Content() ?? throw StoreFaults.Damage(Folder);
     }
 }

@@ -79,7 +79,7 @@ internal sealed class FolderLock : IDisposable
         using FileStream? second = TryLock(folder.Lock);
         if (second is not null)
         {
-            throw new StoreException($"Files in {folder.Path} can't be locked, so two programs could write there at once. Choose a folder on a local disk with --data.");
+            throw new StoreException($"Files in {folder.Path} can't be locked, so two programs could write there at once. Nothing was changed; choose a folder on a local disk with --data.");
         }
     }
 
@@ -88,10 +88,17 @@ internal sealed class FolderLock : IDisposable
 
     private static void SayWho(StoreFolder folder)
     {
-        string holder = string.Create(CultureInfo.InvariantCulture, $"process {Environment.ProcessId}, since {DateTimeOffset.Now:yyyy-MM-dd HH:mm}");
-        using FileStream words = PrivateFile.Open(folder.Holder, FileShare.ReadWrite);
-        words.SetLength(0);
-        words.Write(Encoding.UTF8.GetBytes(holder));
+        string holder = string.Create(CultureInfo.InvariantCulture, $"process {Environment.ProcessId}, since {folder.Clock.GetLocalNow():yyyy-MM-dd HH:mm}");
+        try
+        {
+            using FileStream words = PrivateFile.Open(folder.Holder, FileShare.ReadWrite);
+            words.SetLength(0);
+            words.Write(Encoding.UTF8.GetBytes(holder));
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            // On a full disk, say. What is stored can still be looked at; another process is only told less.
+        }
     }
 
     private static string Holder(StoreFolder folder)

@@ -3,9 +3,10 @@ namespace Payday.Store;
 /// <summary>Folders that only their owner may enter.</summary>
 internal static class PrivateFolder
 {
-    /// <summary>Makes a folder, for its owner alone (0700); one that is there keeps its permissions.</summary>
+    /// <summary>Makes a folder, for its owner alone (0700), and syncs its name to disk; one that is there keeps its permissions.</summary>
     public static void Make(string path)
     {
+        string[] missing = [.. Missing(path)];
         if (OperatingSystem.IsWindows())
         {
             Directory.CreateDirectory(path);
@@ -13,6 +14,20 @@ internal static class PrivateFolder
         else
         {
             Directory.CreateDirectory(path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
+
+        foreach (string made in missing)
+        {
+            FolderSync.OfFile(made);
+        }
+    }
+
+    // The folder and those above it that have to be made with it, the highest last.
+    private static IEnumerable<string> Missing(string path)
+    {
+        for (string? folder = Path.GetFullPath(path); folder is not null && !Directory.Exists(folder); folder = Path.GetDirectoryName(folder))
+        {
+            yield return folder;
         }
     }
 }

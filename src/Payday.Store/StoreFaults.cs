@@ -24,7 +24,7 @@ internal static class StoreFaults
     {
         StoreException => null,
         UnauthorizedAccessException =>
-            $"Payday may not {Verb(action)} in {folder.Path}. Change the permissions of the folder and its files, or choose another folder with --data.",
+            $"Payday may not {Verb(action)} in {folder.Path}. Nothing was changed; change the permissions of the folder and its files, or choose another folder with --data.",
         PathTooLongException or DirectoryNotFoundException =>
             $"{folder.Path} can't be made a folder. Choose another with --data.",
         EndOfStreamException => Damaged(folder),
@@ -60,7 +60,7 @@ internal static class StoreFaults
 
         // EROFS; ERROR_WRITE_PROTECT.
         30 or unchecked((int)0x80070013) =>
-            $"The disk that holds {folder.Path} is read-only. Make it writable, or choose a folder on another with --data.",
+            $"The disk that holds {folder.Path} is read-only. Nothing was changed; make it writable, or choose a folder on another with --data.",
 
         // ENOTDIR, ELOOP.
         20 or 40 => $"{folder.Path} can't be made a folder. Choose another with --data.",

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Payday.Store.Backups;
 using Payday.Store.Contents;
 using Payday.Store.Databases;
@@ -77,6 +78,7 @@ internal sealed class StoreFiles : IDisposable
     }
 
     /// <summary>Writes a change to both; when this returns, both disks have it.</summary>
+    /// <exception cref="StoreException">It is too large for one line of the journal; it is in neither.</exception>
     /// <exception cref="Exception">It could not be written; it is in neither.</exception>
     public void Write(EditList edits)
     {
@@ -87,7 +89,14 @@ internal sealed class StoreFiles : IDisposable
 
         JournalLine? before = Journal.Last;
         long length = Journal.Length;
-        JournalLine line = JournalLine.Make(before, edits.Edits, edits.After);
+        JournalLine line = JournalLine.Make(before, edits.Edits, edits.After, folder.Clock.GetUtcNow());
+        if (line.Text.Length > JournalLine.Longest)
+        {
+            throw new StoreException(string.Create(
+                CultureInfo.InvariantCulture,
+                $"This change takes {line.Text.Length / 1e6:0.#} MB, and no more than {JournalLine.Longest / 1e6:0} MB can be stored at once. Nothing was changed; shorten its texts, or enter it in parts."));
+        }
+
         Journal.Append(line);
         try
         {

@@ -56,6 +56,9 @@ public sealed record StoreFolder(string Path)
         return new StoreFolder(System.IO.Path.Combine(data, "payday"));
     }
 
+    /// <summary>What says the time that journal lines, backups and the holder of the lock are told to be of.</summary>
+    internal TimeProvider Clock { get; init; } = TimeProvider.System;
+
     /// <summary>Makes the folder, for its owner alone; one that is there keeps its permissions.</summary>
     internal void Make()
     {
@@ -64,14 +67,7 @@ public sealed record StoreFolder(string Path)
             throw new StoreException($"{Path} is a file, not a folder. Choose another with --data.");
         }
 
-        if (OperatingSystem.IsWindows())
-        {
-            Directory.CreateDirectory(Path);
-        }
-        else
-        {
-            Directory.CreateDirectory(Path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
-        }
+        PrivateFolder.Make(Path);
     }
 
     private string In(string name) => System.IO.Path.Combine(Path, name);

@@ -33,6 +33,17 @@ internal sealed class Life
         return new Life(store, begun);
     }
 
+    /// <summary>Begins, or makes the next change where a store stands.</summary>
+    public static void Next(BookStore store)
+    {
+        bool begins = store.LastChange == 0;
+        Life life = Of(store);
+        if (!begins)
+        {
+            life.Step();
+        }
+    }
+
     /// <summary>The next change: purchases, drafts, now and then a closed payday, now and then one reopened.</summary>
     public void Step()
     {

@@ -56,7 +56,8 @@ internal static class PowerCuts
         }
 
         Try(tally, "closed", scratch, after, [closed]);
-        return tally.Print("power cuts");
+        bool isSeen = LostNames.Run(tally, random);
+        return tally.Print("power cuts") & isSeen;
     }
 
     private static (Dictionary<string, byte[]> Before, byte[] Log, Dictionary<string, byte[]> After) Closing(Scratch scratch)
@@ -141,7 +142,13 @@ internal static class PowerCuts
         return with;
     }
 
-    private static void Try(Tally tally, string what, Scratch scratch, Dictionary<string, byte[]> files, Digest[] allowed)
+    /// <summary>Opens what a cut may have left.</summary>
+    /// <param name="tally">Where the outcome goes.</param>
+    /// <param name="what">What was under way.</param>
+    /// <param name="scratch">Where to put the files.</param>
+    /// <param name="files">What is on the disk.</param>
+    /// <param name="allowed">What the book may be; a refusal where one of them is none at all.</param>
+    public static void Try(Tally tally, string what, Scratch scratch, IReadOnlyDictionary<string, byte[]> files, Digest?[] allowed)
     {
         scratch.Put(files);
         try
@@ -160,7 +167,7 @@ internal static class PowerCuts
         }
         catch (StoreException fault)
         {
-            tally.Add(what, "LOST", fault.Message);
+            tally.Add(what, allowed.Contains(null) ? "refused" : "LOST", fault.Message);
         }
         catch (Exception fault)
         {

@@ -1,7 +1,8 @@
 using System.Globalization;
 using Payday.Faults;
 
-// usage: damages COUNT [SEED [FROM]] | kills COUNT [SEED] | power [SEED] | live FOLDER YEARS | growth FOLDER...; without words a short run of each.
+// usage: damages COUNT [SEED [FROM]] | kills COUNT [SEED] | power [SEED] | disks [EACH [SEED]] | clocks LIVES [SEED] |
+// two ROUNDS | live FOLDER YEARS | growth FOLDER...; without words a short run of each but the last two.
 int Number(int at, int otherwise) => args.Length > at ? int.Parse(args[at], CultureInfo.InvariantCulture) : otherwise;
 
 bool sound = args.FirstOrDefault() switch
@@ -10,9 +11,15 @@ bool sound = args.FirstOrDefault() switch
     "damages" => Damages.Run(Number(1, 10_000), Number(2, 1), Number(3, 0)),
     "kills" => Kills.Run(Number(1, 1_000), Number(2, 1)),
     "power" => PowerCuts.Run(Number(1, 1)),
+    "disks" => Disks.Run(Number(1, 1), Number(2, 0)),
+    "once" => OneChange.Run(args[1]),
+    "clocks" => Clocks.Run(Number(1, 200), Number(2, 1)),
+    "two" => Neighbours.Run(Number(1, 20)),
+    "hold" => Neighbours.Hold(args[1]),
+    "turns" => Neighbours.TakeTurns(args[1]),
     "live" => Growth.Make(args[1], Number(2, 30)),
     "growth" => Growth.Measure(args[1..]),
-    null => Damages.Run(500, 1) & Kills.Run(40, 1) & PowerCuts.Run(1),
-    _ => throw new ArgumentException("Not called right: damages COUNT [SEED], kills COUNT [SEED], power [SEED], live FOLDER YEARS or growth FOLDER..."),
+    null => Damages.Run(500, 1) & Kills.Run(40, 1) & PowerCuts.Run(1) & Disks.Run(25, 1) & Clocks.Run(10, 1) & Neighbours.Run(3),
+    _ => throw new ArgumentException("Not called right: damages COUNT [SEED], kills COUNT [SEED], power [SEED], disks [EACH [SEED]], clocks LIVES [SEED], two ROUNDS, live FOLDER YEARS or growth FOLDER..."),
 };
 return sound ? 0 : 1;

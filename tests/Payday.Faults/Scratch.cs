@@ -11,9 +11,12 @@ internal sealed class Scratch : IDisposable
     {
         string parent = Directory.Exists("/dev/shm") ? "/dev/shm" : Path.GetTempPath();
         root = Path.Combine(parent, "payday-faults-" + Path.GetRandomFileName());
-        Directory.CreateDirectory(root);
+        PrivateFolder.Make(root);
         Folder = new StoreFolder(Path.Combine(root, "data"));
     }
+
+    /// <summary>The folder around the data folder.</summary>
+    public string Root => root;
 
     public StoreFolder Folder { get; }
 
@@ -26,12 +29,13 @@ internal sealed class Scratch : IDisposable
             Directory.Delete(Folder.Path, recursive: true);
         }
 
-        Directory.CreateDirectory(Folder.Path);
+        PrivateFolder.Make(Folder.Path);
         foreach ((string name, byte[] bytes) in files)
         {
             string path = Path.Combine(Folder.Path, name);
-            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            File.WriteAllBytes(path, bytes);
+            PrivateFolder.Make(Path.GetDirectoryName(path)!);
+            using FileStream file = PrivateFile.Open(path, FileShare.None);
+            file.Write(bytes);
         }
     }
 

@@ -9,6 +9,9 @@ internal sealed class Tally
     /// <summary>Whether nothing came out that must not.</summary>
     public bool IsSound { get; private set; } = true;
 
+    /// <summary>Whether what must not be is only counted, where it is meant to come.</summary>
+    public bool IsQuiet { get; init; }
+
     public void Add(string what, string outcome, string detail)
     {
         if (!table.TryGetValue(what, out SortedDictionary<string, int>? row))
@@ -20,7 +23,10 @@ internal sealed class Tally
         if (outcome is "LOST" or "WRONG" or "CRASH")
         {
             IsSound = false;
-            Console.WriteLine($"{outcome}: {what}: {detail}");
+            if (!IsQuiet)
+            {
+                Console.WriteLine($"{outcome}: {what}: {detail}");
+            }
         }
     }
 

@@ -49,7 +49,7 @@ internal static class BackupFiles
             return newest;
         }
 
-        DateTime made = DateTime.UtcNow;
+        DateTime made = folder.Clock.GetUtcNow().UtcDateTime;
         string path = Path.Combine(into, BackupFile.NameOf(made, last.Number));
         string unfinished = path + ".new";
         try
@@ -61,6 +61,7 @@ internal static class BackupFiles
             }
 
             File.Move(unfinished, path, overwrite: true);
+            FolderSync.Of(into);
         }
         finally
         {

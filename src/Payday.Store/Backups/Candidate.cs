@@ -57,7 +57,7 @@ public sealed class Candidate
             {
                 Journal when JournalScan.Read(folder.Journal) is { HasItsBeginning: true, Last: not null } scan => Of(folder, choice, scan.Lines, scan.Content()),
                 Journal => null,
-                Database when DatabaseState.Read(folder) is DatabaseState.Sound sound => Of(folder, choice, JournalStart.Lines(sound.Content), sound.Content, sound.Last),
+                Database when DatabaseState.Read(folder) is DatabaseState.Sound sound => Of(folder, choice, JournalStart.Lines(sound.Content, folder.Clock), sound.Content, sound.Last),
                 Database => null,
                 _ when BackupFiles.TryRead(choice) is { } scan => Of(folder, choice, scan.Lines, scan.Content()),
                 _ => null,

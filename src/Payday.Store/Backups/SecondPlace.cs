@@ -25,11 +25,14 @@ internal static class SecondPlace
         if (path is null)
         {
             File.Delete(folder.SecondPlace);
+            FolderSync.Of(folder.Path);
             return;
         }
 
         using FileStream file = PrivateFile.Open(folder.SecondPlace, FileShare.None);
         file.SetLength(0);
         file.Write(Encoding.UTF8.GetBytes(path + "\n"));
+        file.Flush(flushToDisk: true);
+        FolderSync.Of(folder.Path);
     }
 }

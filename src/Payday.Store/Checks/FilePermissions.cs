@@ -13,6 +13,9 @@ internal static class FilePermissions
         ? [.. Directory.EnumerateFileSystemEntries(folder.Path, "*", SearchOption.AllDirectories).Prepend(folder.Path).Where(IsLoose)]
         : [];
 
+    /// <summary>Whether others may enter a folder or see what is in it. Where they can't, nothing in it is open to them.</summary>
+    public static bool IsOpen(string folder) => IsLoose(folder);
+
     /// <summary>Takes them from the others.</summary>
     public static IEnumerable<string> Close(StoreFolder folder)
     {

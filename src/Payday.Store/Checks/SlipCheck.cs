@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
 using Payday.Core.Households;
+using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 
 namespace Payday.Store.Checks;
@@ -9,29 +11,76 @@ namespace Payday.Store.Checks;
 /// <summary>Holds the slips of closed paydays against the notes in the pots and the movements of the ledger.</summary>
 internal static class SlipCheck
 {
+    private const string Mend = "Reopen that payday or correct the pots by a count.";
+
     /// <summary>What doesn't agree.</summary>
-    public static IEnumerable<Finding> Of(Book book)
+    public static IEnumerable<Finding> Of(Book book) => book.Closed.SelectMany(closed =>
+        IsRange(book, closed) ? OfTotals(book, closed).Concat(OfPots(book, closed)) : [NoRange(closed)]);
+
+    private static bool IsRange(Book book, ClosedPayday closed) =>
+        closed.FirstMovement >= 1 && closed.FirstMovement <= closed.LastMovement + 1 && closed.LastMovement <= book.Ledger.Movements.Count;
+
+    private static Finding NoRange(ClosedPayday closed) => new(
+        "slips",
+        $"The payday of {Date(closed)} names movements {closed.FirstMovement} to {closed.LastMovement}, which are none.",
+        Date(closed),
+        "Go back to a backup with payday restore.");
+
+    private static IEnumerable<Finding> OfTotals(Book book, ClosedPayday closed)
     {
         Currency currency = book.Household.Currency;
         NumberStyle style = book.Household.Settings.Numbers;
-        foreach (ClosedPayday closed in book.Closed)
+        Money slip = NoteBag.Worth(closed.Withdraw, currency) + NoteBag.Worth(closed.Reused, currency);
+        Money pots = Money.Sum(closed.Parts.Select(part => NoteBag.Worth(part.Notes, currency)), currency);
+        if (slip != pots)
         {
-            Money slip = NoteBag.Worth(closed.Withdraw, currency) + NoteBag.Worth(closed.Reused, currency);
-            Money pots = Money.Sum(closed.Parts.Select(part => NoteBag.Worth(part.Notes, currency)), currency);
-            string date = LocalDatePattern.Iso.Format(closed.Payday);
-            if (slip != pots)
+            yield return new Finding(
+                "slips",
+                $"The slip of {Date(closed)} and the notes used again come to {slip.ToString(style)}, but {pots.ToString(style)} went into the pots.",
+                Date(closed),
+                Mend);
+        }
+    }
+
+    // What comes to a pot in cash while a payday is closed is its notes, fetched or used again, and nothing else.
+    private static IEnumerable<Finding> OfPots(Book book, ClosedPayday closed)
+    {
+        NumberStyle style = book.Household.Settings.Numbers;
+        ImmutableSortedDictionary<string, Money> notes = Sums(book, closed.Parts.Select(part => (part.PotId, NoteBag.Worth(part.Notes, book.Household.Currency))));
+        ImmutableSortedDictionary<string, Money> moved = Sums(book, Moved(book, closed));
+        Money nothing = Money.Zero(book.Household.Currency);
+        foreach (string pot in notes.Keys.Union(moved.Keys).Order(StringComparer.Ordinal))
+        {
+            Money onSheet = notes.GetValueOrDefault(pot, nothing);
+            Money inLedger = moved.GetValueOrDefault(pot, nothing);
+            if (onSheet != inLedger)
             {
                 yield return new Finding(
                     "slips",
-                    $"The slip of {date} and the notes used again come to {slip.ToString(style)}, but {pots.ToString(style)} went into the pots.",
-                    date,
-                    "Reopen that payday or correct the pots by a count.");
-            }
-
-            if (closed.FirstMovement > closed.LastMovement + 1 || closed.FirstMovement < 1)
-            {
-                yield return new Finding("slips", $"The payday of {date} names movements {closed.FirstMovement} to {closed.LastMovement}, which are none.", date, "Go back to a backup with payday restore.");
+                    $"The filling sheet of {Date(closed)} puts {onSheet.ToString(style)} into {Name(book, pot)}, but the ledger moved {inLedger.ToString(style)} there.",
+                    Date(closed),
+                    Mend);
             }
         }
     }
+
+    private static IEnumerable<(string PotId, Money Amount)> Moved(Book book, ClosedPayday closed)
+    {
+        for (long number = closed.FirstMovement; number <= closed.LastMovement; number++)
+        {
+            Movement movement = book.Ledger.Movements[(int)number - 1];
+            if (movement.To is LedgerEnd.Held { Place: Place.Cash, Job: { Kind: JobKind.Pot } job })
+            {
+                yield return (job.Id, movement.Amount);
+            }
+        }
+    }
+
+    private static ImmutableSortedDictionary<string, Money> Sums(Book book, IEnumerable<(string PotId, Money Amount)> parts) => parts
+        .GroupBy(part => part.PotId)
+        .ToImmutableSortedDictionary(pot => pot.Key, pot => Money.Sum(pot.Select(part => part.Amount), book.Household.Currency), StringComparer.Ordinal);
+
+    private static string Name(Book book, string id) => book.Household.Pots.FirstOrDefault(pot => pot.Id == id)?.Name ?? id;
+
+    private static string Date(ClosedPayday closed) => LocalDatePattern.Iso.Format(closed.Payday);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Payday.Core.Households;
 using Payday.Store.Backups;
 using Payday.Store.Contents;
@@ -11,7 +12,7 @@ namespace Payday.Store.Checks;
 /// <summary>Looks at all of a store: the chain of the journal, the database against it, the ledger, the slips, the backups, who may read the files.</summary>
 public static class StoreCheck
 {
-    private const string AtNextOpening = "It is mended from the other when Payday opens next, or now with payday check --mend; the damaged file is kept.";
+    private const string Choose = "See what there is with payday restore, and choose.";
 
     /// <summary>Checks a folder and changes nothing.</summary>
     /// <exception cref="StoreException">Another process has it open, it is of a newer version, or the system is in the way.</exception>
@@ -45,7 +46,7 @@ public static class StoreCheck
         DatabaseState database = DatabaseState.Read(folder);
         ImmutableArray<BackupFile> backups = BackupFiles.List(folder.Backups);
         BackupFile[] broken = [.. backups.Where(file => BackupFiles.TryRead(file.Path) is null)];
-        BookContent? content = (database as DatabaseState.Sound)?.Content;
+        BookContent? content = (database as DatabaseState.Sound)?.Content ?? ContentOf(journal);
         var findings = ImmutableArray.CreateBuilder<Finding>();
         findings.AddRange(OfJournal(folder, journal, database));
         findings.AddRange(OfDatabase(folder, journal, database));
@@ -59,24 +60,33 @@ public static class StoreCheck
 
     private static IEnumerable<Finding> OfJournal(StoreFolder folder, JournalScan journal, DatabaseState database)
     {
-        string since = journal.Last is { } last ? $"after {last}" : "from its beginning";
+        string since = journal.Last?.ToString() ?? "its beginning";
+        string then = database is DatabaseState.Sound ? MendFrom(folder, "database") : Choose;
         if (!journal.IsWhole)
         {
-            yield return new Finding("journal", $"{folder.Journal} is damaged: {journal.Length - journal.SoundLength} bytes are not what was written.", since, AtNextOpening);
+            yield return new Finding("journal", $"{folder.Journal} is damaged: its last {Bytes(journal.Length - journal.SoundLength)} can't be relied on.", since, then);
         }
         else if (journal.Last is null && database is DatabaseState.Sound { Content.Count: > 0 })
         {
-            yield return new Finding("journal", $"{folder.Journal} is missing.", "", AtNextOpening);
+            yield return new Finding("journal", $"{folder.Journal} is missing.", "", then);
         }
         else if (database is DatabaseState.Sound { Version: >= Schema.FirstWithJournal } sound && journal.Last?.Sha != sound.Last?.Sha)
         {
-            yield return new Finding("journal", $"{folder.Journal} ends with {journal.Last?.ToString() ?? "nothing"}, the database with {sound.Last?.ToString() ?? "nothing"}.", since, AtNextOpening);
+            yield return new Finding("journal", $"{folder.Journal} ends with {journal.Last?.ToString() ?? "nothing"}, the database with {sound.Last?.ToString() ?? "nothing"}.", since, then);
         }
         else if (Wrong(journal) is { } wrong)
         {
             yield return new Finding("journal", wrong, since, "Keep a copy of the folder; the database is what counts until this is understood.");
         }
     }
+
+    private static string MendFrom(StoreFolder folder, string other) =>
+        $"It can be made good from the {other} with payday check --mend; what is damaged is kept in {folder.Aside}.";
+
+    private static string Bytes(long count) => count == 1 ? "byte" : string.Create(CultureInfo.InvariantCulture, $"{count:#,0} bytes");
+
+    private static BookContent? ContentOf(JournalScan journal) =>
+        journal is { IsWhole: true, Last: not null } && Wrong(journal) is null ? journal.Content() : null;
 
     private static string? Wrong(JournalScan journal)
     {
@@ -93,8 +103,8 @@ public static class StoreCheck
 
     private static IEnumerable<Finding> OfDatabase(StoreFolder folder, JournalScan journal, DatabaseState database) => database switch
     {
-        DatabaseState.Damaged damaged => [new Finding("database", damaged.Reason, "", journal.IsWhole && journal.Last is not null ? AtNextOpening : "See payday restore for what there is.")],
-        DatabaseState.Missing when journal.Last is not null => [new Finding("database", $"{folder.Database} is missing.", "", AtNextOpening)],
+        DatabaseState.Damaged damaged => [new Finding("database", damaged.Reason, "", journal.IsWhole && journal.Last is not null ? MendFrom(folder, "journal") : Choose)],
+        DatabaseState.Missing when journal.Last is not null => [new Finding("database", $"{folder.Database} is missing.", "", journal.IsWhole ? MendFrom(folder, "journal") : Choose)],
         _ => [],
     };
 

@@ -116,6 +116,7 @@ internal sealed class BookDatabase : IDisposable
             }
 
             File.Move(unfinished.Data, folder.Database);
+            FolderSync.Of(folder.Path);
         }
         finally
         {

@@ -14,6 +14,9 @@ internal sealed class LogFile : Stream
     private readonly FileStream file;
     private Exception? fault;
 
+    // Whether the folder has the name of this log on the disk, and not that of one before.
+    private bool isNamed;
+
     /// <summary>Opens a log, making it where it is missing.</summary>
     public LogFile(string path)
     {
@@ -53,6 +56,12 @@ internal sealed class LogFile : Stream
         }
 
         file.Flush(flushToDisk: true);
+        if (!isNamed)
+        {
+            FolderSync.OfFile(path);
+            isNamed = true;
+        }
+
         Synced?.Invoke(path);
     }
 

@@ -55,7 +55,7 @@ internal static class Schema
 
         if (version.AsInt32 > BookStore.SchemaVersion)
         {
-            throw new StoreException($"{folder.Path} was written by a newer Payday. Use that version, or another folder with --data.");
+            throw new StoreException($"{folder.Path} was written by a newer Payday. Nothing was changed; use that version, or another folder with --data.");
         }
 
         return version.AsInt32;

@@ -23,9 +23,15 @@ internal sealed class JournalFile : IDisposable
     /// <returns>The journal; null where its last line is not whole.</returns>
     public static JournalFile? OpenSound(string path)
     {
+        bool isNew = !File.Exists(path);
         FileStream file = PrivateFile.Open(path, FileShare.Read);
         try
         {
+            if (isNew)
+            {
+                FolderSync.OfFile(path);
+            }
+
             var journal = new JournalFile(file);
             if (file.Length == 0 || (journal.Last = LastOf(file)) is not null)
             {

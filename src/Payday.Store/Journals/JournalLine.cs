@@ -21,6 +21,9 @@ internal sealed class JournalLine
     /// <summary>How many bytes the hash with its name takes at the end of a line.</summary>
     public const int EndLength = 74;
 
+    /// <summary>How many bytes a line may have: the database keeps the last one in a document, which may have 16 MB.</summary>
+    public const int Longest = 12_000_000;
+
     private const string EndBegins = ",\"sha\":\"";
 
     private JournalLine(ReadOnlyMemory<byte> text) => Text = text;
@@ -50,8 +53,9 @@ internal sealed class JournalLine
     /// <param name="before">The line before it, or null where there is none.</param>
     /// <param name="edits">What it does.</param>
     /// <param name="after">The digest once it is done.</param>
+    /// <param name="at">When.</param>
     /// <param name="of">How many lines the content takes, or 0.</param>
-    public static JournalLine Make(JournalLine? before, IEnumerable<Edit> edits, Digest after, long of = 0)
+    public static JournalLine Make(JournalLine? before, IEnumerable<Edit> edits, Digest after, DateTimeOffset at, long of = 0)
     {
         using var text = new MemoryStream();
         using (var json = new Utf8JsonWriter(text, DocumentJson.Options))
@@ -64,7 +68,7 @@ internal sealed class JournalLine
                 json.WriteNumber("of", of);
             }
 
-            json.WriteString("at", DateTime.UtcNow.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture));
+            json.WriteString("at", at.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture));
             json.WriteString("prev", before?.Sha ?? Nothing);
             JournalEdits.Write(json, edits);
             json.WriteString("digest", after.ToString());

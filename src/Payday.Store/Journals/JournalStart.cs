@@ -7,20 +7,43 @@ namespace Payday.Store.Journals;
 internal static class JournalStart
 {
     private const int EditsALine = 500;
+    private const int BytesALine = JournalLine.Longest / 4;
 
     /// <summary>The lines of a journal that begins with content.</summary>
-    public static ImmutableArray<JournalLine> Lines(BookContent content)
+    /// <param name="content">The content.</param>
+    /// <param name="clock">What says the time they are of.</param>
+    public static ImmutableArray<JournalLine> Lines(BookContent content, TimeProvider clock)
     {
-        Edit[][] parts = [.. content.Edits.Chunk(EditsALine)];
-        var lines = ImmutableArray.CreateBuilder<JournalLine>(parts.Length);
+        List<List<Edit>> parts = Parts(content);
+        var lines = ImmutableArray.CreateBuilder<JournalLine>(parts.Count);
         Digest digest = default;
-        foreach (Edit[] part in parts)
+        foreach (List<Edit> part in parts)
         {
             digest = part.Aggregate(digest, (sum, edit) => sum + Digest.Of(edit.Collection, edit.Document!));
-            lines.Add(JournalLine.Make(lines.LastOrDefault(), part, digest, parts.Length));
+            lines.Add(JournalLine.Make(lines.LastOrDefault(), part, digest, clock.GetUtcNow(), parts.Count));
         }
 
         return lines.ToImmutable();
+    }
+
+    // No document is larger than a line may be, or it had not been stored.
+    private static List<List<Edit>> Parts(BookContent content)
+    {
+        List<List<Edit>> parts = [];
+        int bytes = BytesALine;
+        foreach (Edit edit in content.Edits)
+        {
+            if (bytes >= BytesALine || parts[^1].Count == EditsALine)
+            {
+                parts.Add([]);
+                bytes = 0;
+            }
+
+            parts[^1].Add(edit);
+            bytes += DocumentJson.Utf8(edit.Collection, edit.Document!).Length;
+        }
+
+        return parts;
     }
 
     /// <summary>Puts a journal of these lines in the place of the one there.</summary>
@@ -41,5 +64,6 @@ internal static class JournalStart
         }
 
         File.Move(folder.UnfinishedJournal, folder.Journal, overwrite: true);
+        FolderSync.Of(folder.Path);
     }
 }

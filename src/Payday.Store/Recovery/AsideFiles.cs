@@ -7,25 +7,27 @@ namespace Payday.Store.Recovery;
 internal static class AsideFiles
 {
     /// <summary>Moves the database aside, both its files.</summary>
-    public static void MoveDatabase(StoreFolder folder)
+    /// <returns>Whether there was anything.</returns>
+    public static bool MoveDatabase(StoreFolder folder)
     {
         var files = new DatabaseFiles(folder.Database);
-        Keep(folder, files.Log, File.Move);
-        Keep(folder, files.Data, File.Move);
+        bool isAny = Keep(folder, files.Log, File.Move) | Keep(folder, files.Data, File.Move);
+        FolderSync.Of(folder.Path);
+        return isAny;
     }
 
     /// <summary>Keeps a copy of the journal as it is.</summary>
-    public static void CopyJournal(StoreFolder folder) => Keep(folder, folder.Journal, File.Copy);
+    public static void CopyJournal(StoreFolder folder) => Keep(folder, folder.Journal, Copy);
 
-    private static void Keep(StoreFolder folder, string path, Action<string, string> how)
+    private static bool Keep(StoreFolder folder, string path, Action<string, string> how)
     {
         if (!File.Exists(path))
         {
-            return;
+            return false;
         }
 
         PrivateFolder.Make(folder.Aside);
-        string stamp = DateTime.UtcNow.ToString("yyyyMMdd'T'HHmmss", CultureInfo.InvariantCulture);
+        string stamp = folder.Clock.GetUtcNow().ToString("yyyyMMdd'T'HHmmss", CultureInfo.InvariantCulture);
         string name = Path.GetFileName(path);
         string target = Path.Combine(folder.Aside, $"{stamp}-{name}");
         for (int i = 2; File.Exists(target); i++)
@@ -34,5 +36,16 @@ internal static class AsideFiles
         }
 
         how(path, target);
+
+        // Before its old place is given up: a rename from folder to folder is two changes to a disk.
+        FolderSync.Of(folder.Aside);
+        return true;
+    }
+
+    private static void Copy(string path, string target)
+    {
+        File.Copy(path, target);
+        using FileStream copy = PrivateFile.Open(target, FileShare.None);
+        copy.Flush(flushToDisk: true);
     }
 }

@@ -94,7 +94,7 @@ internal sealed class JournalMending(StoreFolder folder, JournalScan journal, Da
 
     // One change ahead is what a program leaves that was ended between its two files: nothing to tell.
     private IEnumerable<string> Behind(ImmutableArray<JournalLine> after) => after.Length > 1
-        ? [string.Create(CultureInfo.InvariantCulture, $"{folder.Database} was {after.Length} changes behind the journal and has taken them from there.")]
+        ? [string.Create(CultureInfo.InvariantCulture, $"{folder.Database} was {after.Length} changes behind the journal and has taken them from there; nothing is lost.")]
         : [];
 
     // Gives the journal what it lacks and takes off what is not of it.
@@ -109,8 +109,8 @@ internal sealed class JournalMending(StoreFolder folder, JournalScan journal, Da
         string? wanted = end?.Sha;
         ImmutableArray<JournalLine> lines = Joined(journal.Lines, after);
         string told = lines.Length > journal.Lines.Length
-            ? $"The journal lacked change {(journal.Last?.Number ?? 0) + 1} and what comes after, and has it back from the database."
-            : $"The journal ended in {journal.Length - journal.SoundLength} bytes that are no confirmed change, as after a power cut; they were taken off. A copy is kept in {folder.Aside}.";
+            ? $"The journal lacked change {(journal.Last?.Number ?? 0) + 1} and what comes after, and has it back from the database; nothing is lost."
+            : $"The journal ended in {journal.Length - journal.SoundLength} bytes that are no confirmed change, as after a power cut; they were taken off, and all that was confirmed is there. A copy is kept in {folder.Aside}.";
         if (lines.LastOrDefault()?.Sha != wanted || (lines.Length > 0 && lines[0].Of > lines.Length))
         {
             lines = BackupFiles.Lines(folder).Select(backup => Joined(backup, after)).FirstOrDefault(joined => joined.LastOrDefault()?.Sha == wanted);
@@ -124,8 +124,8 @@ internal sealed class JournalMending(StoreFolder folder, JournalScan journal, Da
                 throw Mending.Undecided(folder, $"{folder.Database} ends with {end}.", journal, $" A backup goes on to change {further.Number}.");
             }
 
-            lines = JournalStart.Lines(database.Content);
-            told = $"{Wrong} It begins anew with all that the database holds, up to {end}.{(journal.Length == 0 ? "" : $" The damaged one is kept in {folder.Aside}.")}";
+            lines = JournalStart.Lines(database.Content, folder.Clock);
+            told = $"{Wrong} It begins anew with all that the database holds, up to {end}; nothing is lost.{(journal.Length == 0 ? "" : $" The damaged one is kept in {folder.Aside}.")}";
         }
 
         AsideFiles.CopyJournal(folder);

@@ -70,9 +70,9 @@ internal static class Mending
             throw Undecided(folder, reason, journal);
         }
 
-        AsideFiles.MoveDatabase(folder);
+        string kept = AsideFiles.MoveDatabase(folder) ? $" What was there is kept in {folder.Aside}." : "";
         BookDatabase.Create(folder, content, journal.Last);
-        return [string.Create(CultureInfo.InvariantCulture, $"{reason} It was rebuilt from the journal, up to {journal.Last}; nothing is lost. What was there is kept in {folder.Aside}.")];
+        return [string.Create(CultureInfo.InvariantCulture, $"{reason} It was rebuilt from the journal, up to {journal.Last}; nothing is lost.{kept}")];
     }
 
     /// <summary>That a person has to choose.</summary>

@@ -29,7 +29,7 @@ internal static class Migration
         ContentBook.Of(folder, old.Content);
         AsideFiles.CopyJournal(folder);
         string copy = Copy(folder, old.Version);
-        ImmutableArray<JournalLine> lines = JournalStart.Lines(old.Content);
+        ImmutableArray<JournalLine> lines = JournalStart.Lines(old.Content, folder.Clock);
         JournalStart.Write(folder, lines);
         Marked(folder, lines.LastOrDefault());
         return [$"The store was of version {old.Version} and is of version {BookStore.SchemaVersion} now. A copy from before is {copy}."];
@@ -45,13 +45,14 @@ internal static class Migration
     private static string Copy(StoreFolder folder, int version)
     {
         PrivateFolder.Make(folder.Backups);
-        string stamp = DateTime.UtcNow.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture);
+        string stamp = folder.Clock.GetUtcNow().ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture);
         string path = Path.Combine(folder.Backups, string.Create(CultureInfo.InvariantCulture, $"payday-{stamp}-version-{version}.db"));
         using FileStream copy = PrivateFile.Open(path, FileShare.None);
         using FileStream database = File.OpenRead(folder.Database);
         database.CopyTo(copy);
         copy.SetLength(copy.Position);
         copy.Flush(flushToDisk: true);
+        FolderSync.Of(folder.Backups);
         return path;
     }
 }

@@ -29,7 +29,15 @@ internal sealed record Snapshot(JournalPlace Place, StoredRecords Records)
             return journal.Last.Sha == Place.Sha ? Records : null;
         }
 
-        return journal.After(Place) is { } lines && Apply([.. lines.SelectMany(line => line.Edits())]) ? Records : null;
+        try
+        {
+            return journal.After(Place) is { } lines && Apply([.. lines.SelectMany(line => line.Edits())]) ? Records : null;
+        }
+        catch (Exception fault) when (StoreFaults.IsDamage(fault))
+        {
+            // The whole read finds out what is wrong, and says it.
+            return null;
+        }
     }
 
     private bool Apply(IReadOnlyList<Edit> edits)

@@ -47,6 +47,7 @@ internal static class BackupCommand
         return new Answer.Done(
             [
                 $"Backed up {"change".ToQuantity(made.Number)} to {made.Path}, and read it again.",
+                .. forgets ? ["Closed paydays are backed up in the data folder alone from now on."] : Array.Empty<string>(),
                 .. keeps ? [$"From now on each closed payday is backed up to {path} too."] : Array.Empty<string>(),
             ],
             JsonSerializer.Serialize(new BackupResult(made.Path, made.Number), ResultJson.Readable.BackupResult));

@@ -16,6 +16,8 @@ namespace Payday.Commands;
 /// <summary><c>payday fill</c>: the week's cash, from home into the wallet.</summary>
 internal static class FillCommand
 {
+    private const string ToFill = "to fill";
+
     public static Command Build(CommandShell shell)
     {
         Option<LocalDate?> on = OptionValues.Date("--on", "The day. Default: today.");
@@ -63,7 +65,7 @@ internal static class FillCommand
         }
 
         Dictionary<FillKey, FillState> states = after.Weeks.Fills.ToDictionary(fill => fill.Key, fill => fill.State);
-        return Shown(book.Household, waiting, part => states.TryGetValue(part.Key, out FillState state) ? state == FillState.Done ? "done" : "skipped" : "to fill");
+        return Shown(book.Household, waiting, part => states.TryGetValue(part.Key, out FillState state) ? state == FillState.Done ? "done" : "skipped" : ToFill);
     }
 
     private static Answer.Done Shown(Household household, ImmutableArray<FillPart> parts, Func<FillPart, string> state) => new(
@@ -80,6 +82,7 @@ internal static class FillCommand
                         part.Amount.ToString(household.Settings.Numbers),
                         NoteText.Listed(part.Notes, household.Currency),
                         state(part)))),
+                .. parts.Any(part => state(part) == ToFill) ? ["When they are filled, mark them with payday fill --done."] : Array.Empty<string>(),
             ],
         JsonSerializer.Serialize(
             new FillsResult([.. parts.Select(part => new FillResult(

@@ -84,8 +84,9 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
     }
 
     /// <summary>That there is nothing yet.</summary>
-    public Answer NoHousehold() =>
-        Answer.Because($"There is no household in {Folder.Path} yet. Look at one with payday demo, or bring your own with payday import FILE.");
+    public Answer NoHousehold() => Answer.Because(File.Exists(Folder.Path)
+        ? $"{Folder.Path} is a file, not a folder. Choose another with --data."
+        : $"There is no household in {Folder.Path} yet. Look at one with payday demo, or bring your own with payday import FILE.");
 
     /// <summary>Says what the store found and mended, beside the answer.</summary>
     /// <param name="store">The store.</param>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
 using System.Text.Json;
+using Humanizer;
 using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Json;
@@ -56,7 +57,7 @@ internal static class RestoreCommand
         ImmutableArray<Candidate> now = [.. StoreBackups.List(folder).Where(one => one.Choice is Candidate.Journal or Candidate.Database && one.Choice != choice).Take(1)];
         if (!accept)
         {
-            return Told([.. now, candidate], restored: false, $"Nothing is changed. {Difference(now.FirstOrDefault(), candidate)} Do it with --accept.");
+            return Told([.. now, candidate], restored: false, $"Nothing is changed. {Difference(now.FirstOrDefault(), candidate)} Do it with --accept; what is there now would be kept in {folder.Aside}.");
         }
 
         StoreBackups.Restore(folder, candidate);
@@ -70,11 +71,17 @@ internal static class RestoreCommand
             return "Nothing else in the folder can be read whole.";
         }
 
-        int movements = Movements(now) - Movements(then);
-        int paydays = Paydays(now) - Paydays(then);
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"It would {(movements >= 0 ? "take off" : "bring back")} {Math.Abs(movements)} movements and {(paydays >= 0 ? "take off" : "bring back")} {Math.Abs(paydays)} closed paydays.");
+        (string Thing, int Count)[] gone = [("movement", Movements(now) - Movements(then)), ("closed payday", Paydays(now) - Paydays(then))];
+        string[] changes = [.. Changes("take off", gone), .. Changes("bring back", gone.Select(thing => (thing.Thing, -thing.Count)))];
+        return changes.Length > 0
+            ? $"It would {string.Join(" and ", changes)}."
+            : "It has as many movements and closed paydays as what is there now.";
+    }
+
+    private static IEnumerable<string> Changes(string verb, IEnumerable<(string Thing, int Count)> things)
+    {
+        string[] counted = [.. things.Where(thing => thing.Count > 0).Select(thing => thing.Thing.ToQuantity(thing.Count))];
+        return counted.Length > 0 ? [$"{verb} {string.Join(" and ", counted)}"] : [];
     }
 
     private static Answer.Done Told(IReadOnlyList<Candidate> candidates, bool restored, string last) => new(

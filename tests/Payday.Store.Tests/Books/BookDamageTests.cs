@@ -148,12 +148,44 @@ public sealed class BookDamageTests
             threads: 1);
     }
 
+    [Fact]
+    public void Save_DatabaseAndJournalFailingWhileOpen_SaysSoEachTimeAndGoesOnOnceTheyAreBack()
+    {
+        using var scratch = new ScratchFolder();
+        string before = Lived(scratch.Data);
+        byte[] database = File.ReadAllBytes(scratch.Data.Database);
+        byte[] journal = File.ReadAllBytes(scratch.Data.Journal);
+        using BookStore store = BookStore.Open(scratch.Data);
+        Overwrite(scratch.Data.Database, new byte[database.Length]);
+        Overwrite(scratch.Data.Journal, journal[..^10]);
+
+        for (int i = 0; i < 3; i++)
+        {
+            Assert.Contains("The journal can't settle it", Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1) })).Message, StringComparison.Ordinal);
+            Assert.Contains("The journal can't settle it", Assert.Throws<StoreException>(store.Load).Message, StringComparison.Ordinal);
+        }
+
+        Overwrite(scratch.Data.Database, database);
+        Overwrite(scratch.Data.Journal, journal);
+        Assert.Equal(before, Samples.Text(store.Load()));
+        store.Save(new BookChange { Movements = Samples.Incomes(1) });
+        Assert.Equal(10, store.Load()!.Ledger.Movements.Count);
+    }
+
     // Two changes and nine movements.
     private static string Lived(StoreFolder folder)
     {
         using BookStore begun = Samples.Begun(folder);
         begun.Save(new BookChange { Movements = Samples.Incomes(9 - Samples.Beginning.Movements.Length), Draft = new Core.Routines.RoutineDraft(Samples.Payday) });
         return Samples.Text(begun.Load());
+    }
+
+    // As a failing disk does it: under the program that has the file open.
+    private static void Overwrite(string path, byte[] bytes)
+    {
+        using var file = new FileStream(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite | FileShare.Delete);
+        file.SetLength(0);
+        file.Write(bytes);
     }
 
     private static void AssertRebuilt(Action<LiteDB.LiteDatabase> damage)

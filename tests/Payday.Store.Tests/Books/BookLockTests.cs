@@ -49,6 +49,20 @@ public sealed class BookLockTests
         Assert.NotNull(store.Load());
     }
 
+    [Fact]
+    public void Open_WhereFilesCannotBeLocked_IsRefusedAndMakesNothing()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows always locks.");
+        using var scratch = new ScratchFolder();
+        using Process child = ChildProcess.StartHoldingWithoutLocks(scratch.Data);
+
+        Assert.Equal(
+            $"Files in {scratch.Data.Path} can't be locked, so two programs could write there at once. Nothing was changed; choose a folder on a local disk with --data.",
+            child.StandardOutput.ReadLine());
+        child.WaitForExit();
+        Assert.False(scratch.Data.HasBook);
+    }
+
     private static void AssertTaken(StoreFolder folder, int process)
     {
         string message = Assert.Throws<StoreException>(() => BookStore.Open(folder)).Message;

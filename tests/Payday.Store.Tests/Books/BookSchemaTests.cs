@@ -59,7 +59,7 @@ public sealed class BookSchemaTests
 
         var fault = Assert.Throws<StoreException>(() => BookStore.Open(scratch.Data));
 
-        Assert.Equal($"{scratch.Data.Path} was written by a newer Payday. Use that version, or another folder with --data.", fault.Message);
+        Assert.Equal($"{scratch.Data.Path} was written by a newer Payday. Nothing was changed; use that version, or another folder with --data.", fault.Message);
         Assert.Equal(before, File.ReadAllBytes(scratch.Data.Database));
     }
 

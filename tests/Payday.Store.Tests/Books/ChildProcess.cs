@@ -22,6 +22,9 @@ internal static class ChildProcess
     /// <summary>Starts a process that opens the store, says so in a line, and keeps it until its input ends.</summary>
     public static Process StartHolding(StoreFolder folder) => Start(folder, "hold");
 
+    /// <summary>The same where the system is told to lock no files, as some network drives do; it says in a line why it can't.</summary>
+    public static Process StartHoldingWithoutLocks(StoreFolder folder) => Start(folder, "hold", locks: false);
+
     /// <summary>Starts a process that stores change after change, and says the number of each in a line once it is stored.</summary>
     /// <param name="folder">The folder of the store.</param>
     /// <param name="saved">The number of the last change stored before.</param>
@@ -39,8 +42,9 @@ internal static class ChildProcess
             return;
         }
 
-        using (BookStore store = BookStore.Open(new StoreFolder(path)))
+        try
         {
+            using BookStore store = BookStore.Open(new StoreFolder(path));
             if (Environment.GetEnvironmentVariable(Work) == "save")
             {
                 KeepSaving(store);
@@ -48,6 +52,10 @@ internal static class ChildProcess
 
             Console.WriteLine("open");
             Console.ReadLine();
+        }
+        catch (StoreException fault)
+        {
+            Console.WriteLine(fault.Message);
         }
 
         Environment.Exit(0);
@@ -71,12 +79,18 @@ internal static class ChildProcess
         }
     }
 
-    private static Process Start(StoreFolder folder, string work, long saved = 0)
+    private static Process Start(StoreFolder folder, string work, long saved = 0, bool locks = true)
     {
         string program = Path.Combine(AppContext.BaseDirectory, "Payday.Store.Tests" + (OperatingSystem.IsWindows() ? ".exe" : ""));
         return Process.Start(new ProcessStartInfo(program)
         {
-            Environment = { [Folder] = folder.Path, [Work] = work, [Saved] = saved.ToString(CultureInfo.InvariantCulture) },
+            Environment =
+            {
+                [Folder] = folder.Path,
+                [Work] = work,
+                [Saved] = saved.ToString(CultureInfo.InvariantCulture),
+                ["DOTNET_SYSTEM_IO_DISABLEFILELOCKING"] = locks ? "0" : "1",
+            },
             RedirectStandardInput = true,
             RedirectStandardOutput = true,
         })!;

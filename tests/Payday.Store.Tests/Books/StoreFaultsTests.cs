@@ -8,14 +8,14 @@ public sealed class StoreFaultsTests
 
     public static TheoryData<string, Exception, string> Faults => new()
     {
-        { nameof(StoreAction.Open), new UnauthorizedAccessException("Access to the path is denied."), "Payday may not open its files in DIR. Change the permissions of the folder and its files, or choose another folder with --data." },
-        { nameof(StoreAction.Write), new UnauthorizedAccessException("Access to the path is denied."), "Payday may not write in DIR. Change the permissions of the folder and its files, or choose another folder with --data." },
+        { nameof(StoreAction.Open), new UnauthorizedAccessException("Access to the path is denied."), "Payday may not open its files in DIR. Nothing was changed; change the permissions of the folder and its files, or choose another folder with --data." },
+        { nameof(StoreAction.Write), new UnauthorizedAccessException("Access to the path is denied."), "Payday may not write in DIR. Nothing was changed; change the permissions of the folder and its files, or choose another folder with --data." },
         { nameof(StoreAction.Open), new PathTooLongException(), "DIR can't be made a folder. Choose another with --data." },
         { nameof(StoreAction.Open), new DirectoryNotFoundException(), "DIR can't be made a folder. Choose another with --data." },
         { nameof(StoreAction.Open), new IOException("Not a directory", 20), "DIR can't be made a folder. Choose another with --data." },
         { nameof(StoreAction.Write), new IOException("No space left on device", 28), "The disk that holds DIR is full. Nothing was changed; free some room and try again." },
         { nameof(StoreAction.Write), new IOException("Disk quota exceeded", 122), "The disk that holds DIR is full. Nothing was changed; free some room and try again." },
-        { nameof(StoreAction.Open), new IOException("Read-only file system", 30), "The disk that holds DIR is read-only. Make it writable, or choose a folder on another with --data." },
+        { nameof(StoreAction.Open), new IOException("Read-only file system", 30), "The disk that holds DIR is read-only. Nothing was changed; make it writable, or choose a folder on another with --data." },
         { nameof(StoreAction.Read), new IOException("Input/output error", 5), "The disk that holds DIR failed when Payday tried to read there. Nothing was changed; check the disk and try again." },
         { nameof(StoreAction.Read), new EndOfStreamException(), "DB is damaged. Nothing was changed; keep a copy of the folder, then put back a copy from before." },
         { nameof(StoreAction.Read), new LiteException(0, "Detected loop in FindAll"), "DB is damaged. Nothing was changed; keep a copy of the folder, then put back a copy from before." },

@@ -38,7 +38,7 @@ public sealed class UnusableFolderTests
         Samples.Begun(scratch.Data).Dispose();
         using Mount mount = Mount.ReadOnly(scratch.Data.Path);
 
-        AssertRefused(scratch.Data, $"The disk that holds {scratch.Data.Path} is read-only. Make it writable, or choose a folder on another with --data.");
+        AssertRefused(scratch.Data, $"The disk that holds {scratch.Data.Path} is read-only. Nothing was changed; make it writable, or choose a folder on another with --data.");
     }
 
     [Fact]
@@ -48,7 +48,7 @@ public sealed class UnusableFolderTests
         Samples.Begun(scratch.Data).Dispose();
         using Mount mount = Mount.ReadOnly(scratch.Data.Database);
 
-        AssertRefused(scratch.Data, $"The disk that holds {scratch.Data.Path} is read-only. Make it writable, or choose a folder on another with --data.");
+        AssertRefused(scratch.Data, $"The disk that holds {scratch.Data.Path} is read-only. Nothing was changed; make it writable, or choose a folder on another with --data.");
     }
 
     [Theory]
@@ -67,7 +67,7 @@ public sealed class UnusableFolderTests
         {
             UnixFileMode before = File.GetUnixFileMode(path);
             File.SetUnixFileMode(path, (UnixFileMode)mode);
-            AssertRefused(scratch.Data, $"Payday may not open its files in {scratch.Data.Path}. Change the permissions of the folder and its files, or choose another folder with --data.");
+            AssertRefused(scratch.Data, $"Payday may not open its files in {scratch.Data.Path}. Nothing was changed; change the permissions of the folder and its files, or choose another folder with --data.");
             File.SetUnixFileMode(path, before);
         }
     }

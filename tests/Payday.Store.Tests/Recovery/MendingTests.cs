@@ -90,7 +90,7 @@ public sealed class MendingTests : IDisposable
         (string book, string notice) = lived.Open();
 
         Assert.Equal(lived.Books[Last], book);
-        Assert.Equal(change == Last - 1 ? "" : $"{lived.Folder.Database} was {Last - change} changes behind the journal and has taken them from there.", notice);
+        Assert.Equal(change == Last - 1 ? "" : $"{lived.Folder.Database} was {Last - change} changes behind the journal and has taken them from there; nothing is lost.", notice);
     }
 
     [Theory]

@@ -68,7 +68,7 @@ public class SafetyCommandTests
         string backup = Path.GetFileName(Assert.Single(Directory.GetFiles(shell.Data.Backups)));
 
         Ran look = shell.Run("restore", backup).Fine();
-        Assert.Contains("It would take off 41 movements and take off 1 closed paydays.", look.Out.Replace("\n  ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("It would take off 41 movements and 1 closed payday.", look.Out.Replace("\n  ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.Equal(65, int.Parse(shell.Run("check").Fine().Lines[0].Split(", ")[1].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture));
 
         shell.Run("restore", backup, "--accept").Fine();

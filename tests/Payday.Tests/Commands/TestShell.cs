@@ -12,7 +12,7 @@ internal sealed class TestShell : IDisposable
 
     public LocalDate Today { get; set; } = new(2026, 3, 6);
 
-    public StoreFolder Data => new(scratch.In("data"));
+    public StoreFolder Data => new(scratch.In("data")) { Clock = new TenOClock(() => Today) };
 
     /// <summary>A shell whose data folder holds the demo household.</summary>
     public static TestShell WithDemo()
@@ -44,4 +44,12 @@ internal sealed class TestShell : IDisposable
     }
 
     public void Dispose() => scratch.Dispose();
+
+    // Ten in the morning of that day, everywhere.
+    private sealed class TenOClock(Func<LocalDate> today) : TimeProvider
+    {
+        public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
+
+        public override DateTimeOffset GetUtcNow() => new(today().ToDateTimeUnspecified().AddHours(10), TimeSpan.Zero);
+    }
 }

@@ -1,0 +1,152 @@
+using System.Diagnostics;
+using System.Globalization;
+using Payday.Store;
+using Payday.Store.Checks;
+using Payday.Store.Contents;
+using Payday.Store.Journals;
+
+namespace Payday.Faults;
+
+/// <summary>Lets the system refuse what a closing asks of it: input/output errors, a full disk, one that turns read-only.</summary>
+/// <remarks>
+/// strace answers the n-th call on a file of the store with an error instead of letting it through, for each n until
+/// there are no more calls. So every call of Payday and of LiteDB fails once, but nothing is half written before it
+/// does, as on a real disk; the row of a real full disk is beside it (<see cref="FullDisk"/>).
+/// </remarks>
+internal static class Disks
+{
+    private const string Calls = "openat,read,pread64,write,pwrite64,pwritev,fsync,fdatasync,ftruncate,rename,unlink";
+    private const string Writes = "write,pwrite64,pwritev,fsync,fdatasync";
+    private const string Changes = "openat,write,pwrite64,pwritev,fsync,fdatasync,ftruncate,rename,unlink";
+    private const int MostCalls = 2_000;
+
+    private static readonly string[] Names = ["payday.db", "payday-log.db", "payday.journal", "payday.holder", "backups", "."];
+
+    private static readonly (string What, string Calls, string Error, bool GoesOn)[] Faults =
+    [
+        ("input/output error, once", Calls, "EIO", false),
+        ("input/output error, from then on", Calls, "EIO", true),
+        ("disk full from then on", Writes, "ENOSPC", true),
+        ("disk read-only from then on", Changes, "EROFS", true),
+    ];
+
+    /// <summary>Tries them.</summary>
+    /// <param name="each">Of how many calls one fails: 1 for every call there is.</param>
+    /// <param name="seed">Where to begin.</param>
+    public static bool Run(int each, int seed)
+    {
+        var tally = new Tally();
+        using var scratch = new Scratch();
+        Dictionary<string, byte[]> before = Lived(scratch);
+        Digest old = JournalScan.Of(before["payday.journal"]).Last!.Digest;
+        Digest closed = Closed(scratch);
+        if (HasStrace())
+        {
+            foreach ((string what, string calls, string error, bool goesOn) in Faults)
+            {
+                for (int call = 1 + (seed % each); call < MostCalls; call += each)
+                {
+                    scratch.Put(before);
+                    string injected = $"{calls}:error={error}:when={call.ToString(CultureInfo.InvariantCulture)}{(goesOn ? "+" : "")}";
+                    if (!UnderStrace(scratch, calls, injected, out string said))
+                    {
+                        break;
+                    }
+
+                    (string outcome, string detail) = Look(scratch.Folder, said, old, closed);
+                    tally.Add(what, outcome, $"call {call}: {said} {detail}");
+                }
+            }
+        }
+        else
+        {
+            Console.WriteLine("strace is missing or may not trace here: errors of the disk were not tried.");
+        }
+
+        FullDisk.Run(tally, each);
+        return tally.Print("disks");
+    }
+
+    private static Dictionary<string, byte[]> Lived(Scratch scratch)
+    {
+        for (int i = 0; i < 3; i++)
+        {
+            using BookStore store = BookStore.Open(scratch.Folder);
+            Life.Next(store);
+        }
+
+        return scratch.Take();
+    }
+
+    private static Digest Closed(Scratch scratch)
+    {
+        using BookStore store = BookStore.Open(scratch.Folder);
+        Life.Next(store);
+        return store.LastDigest;
+    }
+
+    private static bool HasStrace()
+    {
+        try
+        {
+            return Traced("-qq", "-o", "/dev/null", "true").Exit == 0;
+        }
+        catch (System.ComponentModel.Win32Exception)
+        {
+            return false;
+        }
+    }
+
+    // Whether there was such a call; else the change went through untouched.
+    private static bool UnderStrace(Scratch scratch, string calls, string injected, out string said)
+    {
+        string log = Path.Combine(scratch.Root, "calls");
+        string[] paths = [.. Names.SelectMany(name => (string[])["-P", Path.GetFullPath(Path.Combine(scratch.Folder.Path, name)).TrimEnd('/')])];
+        string[] arguments = ["-f", "-qq", "-o", log, "-e", "trace=" + calls, "-e", "inject=" + injected, .. paths, Environment.ProcessPath!, "once", scratch.Folder.Path];
+        said = Traced(arguments).Said.Trim();
+        return File.ReadAllText(log).Contains("(INJECTED)", StringComparison.Ordinal);
+    }
+
+    private static (int Exit, string Said) Traced(params string[] arguments)
+    {
+        using Process process = Process.Start(new ProcessStartInfo("strace", arguments) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        Task<string> errors = process.StandardError.ReadToEndAsync();
+        string said = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, said.Length > 0 ? said : errors.Result);
+    }
+
+    // What was said must be what is there once the disk is well again.
+    private static (string Outcome, string Detail) Look(StoreFolder folder, string said, Digest old, Digest closed)
+    {
+        bool isStored = said.StartsWith(OneChange.Stored, StringComparison.Ordinal);
+        if (!isStored && !said.StartsWith(OneChange.Refused, StringComparison.Ordinal))
+        {
+            return ("CRASH", "");
+        }
+
+        try
+        {
+            using BookStore store = BookStore.Open(folder);
+            store.Load();
+            Digest found = store.LastDigest;
+            string notices = string.Join(' ', store.Notices);
+            store.Dispose();
+            string findings = string.Join(' ', StoreCheck.Run(folder).Findings);
+            bool isUnclear = said.Contains("look whether it is there", StringComparison.Ordinal);
+            return (isStored, found == closed, found == old) switch
+            {
+                _ when findings.Length > 0 => ("WRONG", findings),
+                (true, true, _) => (notices.Length > 0 ? "mended" : "same", ""),
+                (false, _, true) => ("refused", ""),
+                (false, true, _) when isUnclear => ("refused", ""),
+                (true, _, _) => ("LOST", notices),
+                _ => ("WRONG", "it is stored although it was refused. " + notices),
+            };
+        }
+        catch (StoreException fault)
+        {
+            return ("LOST", fault.Message);
+        }
+    }
+}
