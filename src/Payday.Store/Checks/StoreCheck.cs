@@ -35,6 +35,7 @@ public static class StoreCheck
         return StoreFaults.Explained<ImmutableArray<string>>(folder, StoreAction.Write, () =>
         {
             using FolderLock taken = FolderLock.Take(folder);
+            File.Delete(folder.Snapshot);
             using StoreFiles files = StoreFiles.Mended(folder);
             return [.. files.Notices, .. FilePermissions.Close(folder)];
         });
@@ -50,6 +51,7 @@ public static class StoreCheck
         var findings = ImmutableArray.CreateBuilder<Finding>();
         findings.AddRange(OfJournal(folder, journal, database));
         findings.AddRange(OfDatabase(folder, journal, database));
+        findings.AddRange(SnapshotCheck.Of(folder, journal));
         Book? book = content is null ? null : OfBook(folder, content, findings);
         findings.AddRange(broken.Select(file => new Finding("backups", $"{file.Path} is damaged.", "", "Make a new one with payday backup; delete this one when you like.")));
         findings.AddRange(FilePermissions.Loose(folder).Select(path => new Finding(

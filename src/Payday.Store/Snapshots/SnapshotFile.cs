@@ -59,6 +59,38 @@ internal static class SnapshotFile
         }
     }
 
+    /// <summary>All of a snapshot but its hash: the same bytes for the same records at the same place.</summary>
+    public static byte[] Packed(Snapshot snapshot)
+    {
+        // The texts are known once all is written, and are needed before any of it is read.
+        using var columns = new MemoryStream();
+        var writer = new PackedWriter(new BinaryWriter(columns));
+        foreach (IColumn column in snapshot.Records.Columns)
+        {
+            column.Write(writer);
+        }
+
+        using var whole = new MemoryStream();
+        var to = new BinaryWriter(whole);
+        to.Write(Name);
+        to.Write7BitEncodedInt(Version);
+        to.Write(snapshot.Place.Number);
+        to.Write(snapshot.Place.Sha);
+        to.Write(snapshot.Place.Offset);
+        to.Write(snapshot.Records.Household.Record);
+        byte[] digest = new byte[Digest.Length];
+        snapshot.Records.Household.Digest.CopyTo(digest);
+        to.Write(digest);
+        to.Write7BitEncodedInt(writer.AllTexts.Count);
+        foreach (string text in writer.AllTexts)
+        {
+            to.Write(text);
+        }
+
+        columns.WriteTo(whole);
+        return whole.ToArray();
+    }
+
     private static void Write(StoreFolder folder, Snapshot snapshot)
     {
         byte[] bytes = Packed(snapshot);
@@ -98,36 +130,5 @@ internal static class SnapshotFile
         }
 
         return new Snapshot(place, records);
-    }
-
-    private static byte[] Packed(Snapshot snapshot)
-    {
-        // The texts are known once all is written, and are needed before any of it is read.
-        using var columns = new MemoryStream();
-        var writer = new PackedWriter(new BinaryWriter(columns));
-        foreach (IColumn column in snapshot.Records.Columns)
-        {
-            column.Write(writer);
-        }
-
-        using var whole = new MemoryStream();
-        var to = new BinaryWriter(whole);
-        to.Write(Name);
-        to.Write7BitEncodedInt(Version);
-        to.Write(snapshot.Place.Number);
-        to.Write(snapshot.Place.Sha);
-        to.Write(snapshot.Place.Offset);
-        to.Write(snapshot.Records.Household.Record);
-        byte[] digest = new byte[Digest.Length];
-        snapshot.Records.Household.Digest.CopyTo(digest);
-        to.Write(digest);
-        to.Write7BitEncodedInt(writer.AllTexts.Count);
-        foreach (string text in writer.AllTexts)
-        {
-            to.Write(text);
-        }
-
-        columns.WriteTo(whole);
-        return whole.ToArray();
     }
 }

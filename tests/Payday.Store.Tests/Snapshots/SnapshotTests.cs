@@ -3,6 +3,8 @@ using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Store.Backups;
 using Payday.Store.Checks;
+using Payday.Store.Contents;
+using Payday.Store.Journals;
 using Payday.Store.Snapshots;
 using Payday.Store.Tests.Books;
 
@@ -153,6 +155,21 @@ public sealed class SnapshotTests : IDisposable
             store.Save(new BookChange { DropsDraft = true });
         }
 
+        Assert.Empty(StoreCheck.Run(Folder).Findings);
+    }
+
+    [Fact]
+    public void Check_SnapshotOfSomethingElse_FindsItAndMendMakesItAnew()
+    {
+        Assert.Empty(StoreCheck.Run(Folder).Findings);
+        Snapshot told = SnapshotFile.TryRead(Folder)!;
+        StoredRecords older = StoredRecords.Of(JournalScan.Read(Folder.Journal).Content((int)told.Place.Number - 1))!;
+        SnapshotFile.TryWrite(Folder, told with { Records = older });
+
+        Assert.Equal("snapshot", Assert.Single(StoreCheck.Run(Folder).Findings).Part);
+        StoreCheck.Mend(Folder);
+        Load();
+        Assert.True(File.Exists(Folder.Snapshot));
         Assert.Empty(StoreCheck.Run(Folder).Findings);
     }
 
