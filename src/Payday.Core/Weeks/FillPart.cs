@@ -33,7 +33,12 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, ImmutableSorte
     }
 
     /// <summary>The parts of one pot, by day.</summary>
-    internal static IEnumerable<FillPart> Of(Book book, Pot pot)
+    internal static IEnumerable<FillPart> Of(Book book, Pot pot) => Of(book, pot, _ => true);
+
+    /// <summary>Those of a pot that were skipped or not marked: few, however long the household has been at it.</summary>
+    internal static IEnumerable<FillPart> NotDone(Book book, Pot pot) => Of(book, pot, marked => marked?.State != FillState.Done);
+
+    private static IEnumerable<FillPart> Of(Book book, Pot pot, Func<WalletFill?, bool> takes)
     {
         Dictionary<FillKey, WalletFill> marked = book.Weeks.Fills.Where(fill => fill.Key.PotId == pot.Id).ToDictionary(fill => fill.Key);
         return
@@ -42,8 +47,10 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, ImmutableSorte
                from part in closed.Parts
                where part.PotId == pot.Id && !part.Notes.IsEmpty
                let key = new FillKey(closed.Payday, part.Week, pot.Id)
+               let mark = marked.GetValueOrDefault(key)
+               where takes(mark)
                orderby key.Day
-               select new FillPart(key, pot, NoteBag.Worth(part.Notes, book.Household.Currency), part.Notes, marked.GetValueOrDefault(key)),
+               select new FillPart(key, pot, NoteBag.Worth(part.Notes, book.Household.Currency), part.Notes, mark),
         ];
     }
 }

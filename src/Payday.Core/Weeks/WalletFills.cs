@@ -77,14 +77,14 @@ public static class WalletFills
             return;
         }
 
-        foreach (FillPart part in FillPart.Of(writer.Book, pot).Where(part => part.Marked is null && part.Key.Day <= date))
+        foreach (FillPart part in FillPart.NotDone(writer.Book, pot).Where(part => part.Marked is null && part.Key.Day <= date))
         {
             Fill(writer, part, part.Key.Day);
         }
 
         Money waiting = Money.Sum(
-            FillPart.Of(writer.Book, pot)
-                .Where(part => part.Key.Payday <= date && part.Marked is null or { State: FillState.Skipped })
+            FillPart.NotDone(writer.Book, pot)
+                .Where(part => part.Key.Payday <= date)
                 .Select(part => part.Amount),
             writer.Book.Household.Currency);
         Money rest = EndCourse.Of(writer.Book.Ledger, AtHome(pot)).LeastFrom(date) - waiting;
