@@ -4,6 +4,7 @@ using Payday.Store.Backups;
 using Payday.Store.Checks;
 using Payday.Store.Contents;
 using Payday.Store.Documents;
+using Payday.Store.Journals;
 using Payday.Store.Snapshots;
 
 namespace Payday.Store;
@@ -80,7 +81,7 @@ public sealed class BookStore : IDisposable
         });
     }
 
-    /// <summary>The book as another process that has the folder open last stored it, read from the journal alone; nothing is written.</summary>
+    /// <summary>The book as another process that has the folder open last stored it, read without the database; nothing is written.</summary>
     /// <param name="folder">The folder.</param>
     /// <returns>The book, null where no household is stored yet; and who has the folder, one sentence.</returns>
     /// <exception cref="StoreException">The journal can't be read.</exception>
@@ -89,9 +90,7 @@ public sealed class BookStore : IDisposable
         ArgumentNullException.ThrowIfNull(folder);
         return StoreFaults.Explained(folder, StoreAction.Read, () =>
         {
-            // A line that is being written is not whole yet, and so not part of it.
-            Journals.JournalScan journal = Journals.JournalScan.Read(folder.Journal);
-            Book? book = journal.HasItsBeginning ? ContentBook.Of(folder, journal.Content())?.Book : throw StoreFaults.Damage(folder);
+            Book? book = SnapshotFile.TryLook(folder) is { } records ? ContentBook.Of(folder, records).Book : ContentBook.Of(folder, Content(folder))?.Book;
             return (book, $"{FolderLock.Taken(folder)}. This is a look at what is stored.");
         });
     }
@@ -173,6 +172,11 @@ public sealed class BookStore : IDisposable
         areClosed = false;
         Notices = Notices.AddRange(files.Notices);
     }
+
+    // A line that is being written is not whole yet, and so not part of it.
+    private static BookContent Content(StoreFolder folder) => JournalScan.Read(folder.Journal) is { HasItsBeginning: true } journal
+        ? journal.Content()
+        : throw StoreFaults.Damage(folder);
 
     private bool Reopen()
     {

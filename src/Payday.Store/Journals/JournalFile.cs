@@ -32,21 +32,19 @@ internal sealed class JournalFile : IDisposable
                 FolderSync.OfFile(path);
             }
 
-            var journal = new JournalFile(file);
-            if (file.Length == 0 || (journal.Last = LastOf(file)) is not null)
-            {
-                return journal;
-            }
+            return Sound(file);
         }
         catch
         {
             file.Dispose();
             throw;
         }
-
-        file.Dispose();
-        return null;
     }
+
+    /// <summary>Opens a journal that another process may be writing to.</summary>
+    /// <returns>The journal; null where its last line is not whole.</returns>
+    public static JournalFile? OpenToLook(string path) =>
+        Sound(new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, bufferSize: 0));
 
     /// <summary>The lines after a place.</summary>
     /// <returns>The lines; null where they don't go on from there to the last one.</returns>
@@ -96,6 +94,18 @@ internal sealed class JournalFile : IDisposable
 
     /// <inheritdoc/>
     public void Dispose() => file.Dispose();
+
+    private static JournalFile? Sound(FileStream file)
+    {
+        var journal = new JournalFile(file);
+        if (file.Length == 0 || (journal.Last = LastOf(file)) is not null)
+        {
+            return journal;
+        }
+
+        file.Dispose();
+        return null;
+    }
 
     // The end of the file, more of it each time until a line begins in it.
     private static JournalLine? LastOf(FileStream file)

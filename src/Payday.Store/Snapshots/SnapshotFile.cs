@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Store.Contents;
 using Payday.Store.Documents;
 using Payday.Store.Fields;
+using Payday.Store.Journals;
 
 namespace Payday.Store.Snapshots;
 
@@ -44,6 +45,19 @@ internal static class SnapshotFile
             // Whole, and of a program that took another household for sound.
             return null;
         }
+    }
+
+    /// <summary>What is stored now, where another process may be at it.</summary>
+    /// <returns>The records; null where there is no snapshot, or the journal doesn't go on from it to a whole line.</returns>
+    public static StoredRecords? TryLook(StoreFolder folder)
+    {
+        if (!File.Exists(folder.Journal) || TryRead(folder) is not { } snapshot)
+        {
+            return null;
+        }
+
+        using JournalFile? journal = JournalFile.OpenToLook(folder.Journal);
+        return journal is null ? null : snapshot.CarriedOn(journal);
     }
 
     /// <summary>Writes a snapshot in the place of the one before, if it can be written: the store is whole without it.</summary>

@@ -172,6 +172,36 @@ public sealed class BookDamageTests
         Assert.Equal(10, store.Load()!.Ledger.Movements.Count);
     }
 
+    [Fact]
+    public void Save_AfterARebuildThatFailed_OpensTheFilesAnew()
+    {
+        using var scratch = new ScratchFolder();
+        Lived(scratch.Data);
+        byte[] journal = File.ReadAllBytes(scratch.Data.Journal);
+        using BookStore store = BookStore.Open(scratch.Data);
+        store.Load();
+        Databases.LogFile.Synced = path =>
+        {
+            if (path.StartsWith(scratch.Data.Path, StringComparison.Ordinal))
+            {
+                Overwrite(scratch.Data.Journal, journal[..^10]);
+                throw new InvalidOperationException("A page of the database can't be written to.");
+            }
+        };
+        try
+        {
+            Assert.Contains("The journal can't settle it", Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1) })).Message, StringComparison.Ordinal);
+        }
+        finally
+        {
+            Databases.LogFile.Synced = null;
+        }
+
+        store.Save(new BookChange { Movements = Samples.Incomes(1) });
+        Assert.Equal(10, store.Load()!.Ledger.Movements.Count);
+        Assert.StartsWith("The journal lacked change 2 ", Assert.Single(store.Notices), StringComparison.Ordinal);
+    }
+
     // Two changes and nine movements.
     private static string Lived(StoreFolder folder)
     {

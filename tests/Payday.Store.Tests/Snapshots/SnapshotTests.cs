@@ -70,6 +70,16 @@ public sealed class SnapshotTests : IDisposable
     }
 
     [Fact]
+    public void Look_WhileAnotherHasChangedIt_HasTheChanges()
+    {
+        using BookStore store = BookStore.Open(Folder);
+        store.Save(new BookChange { Movements = Samples.Incomes(3), DropsDraft = true });
+        Assert.NotNull(SnapshotFile.TryLook(Folder));
+
+        Assert.Equal(Samples.Text(store.Load()), Samples.Text(BookStore.Look(Folder).Book));
+    }
+
+    [Fact]
     public void Load_JournalFarBeyondTheSnapshot_LeavesANewOne()
     {
         byte[] first = File.ReadAllBytes(Folder.Snapshot);

@@ -9,6 +9,7 @@ public sealed class SafetyGoldenTests : IDisposable
 
     public SafetyGoldenTests()
     {
+        shell.NeedsShortPath();
         shell.Run("run", "--accept").Fine();
         shell.Today = new(2026, 3, 7);
         shell.Run("spend", "Food", "12.34", "--what", "Corner shop").Fine();

@@ -13,6 +13,7 @@ internal sealed class FaultPage : IDisposable
 
     public FaultPage()
     {
+        shell.NeedsShortPath();
         Early = Files();
         shell.Run("run", "--accept").Fine();
         shell.Today = new(2026, 3, 7);
@@ -82,7 +83,7 @@ internal sealed class FaultPage : IDisposable
     {
         int start = recorded.IndexOf($"== {title}\n", StringComparison.Ordinal);
         int end = start < 0 ? -1 : recorded.IndexOf("\n== ", start, StringComparison.Ordinal);
-        page.Append(start < 0 ? $"== {title}\n" : recorded[start..(end < 0 ? recorded.Length : end + 1)]);
+        page.Append('\n').Append(start < 0 ? $"== {title}\n" : recorded[start..(end < 0 ? recorded.Length : end)]);
     }
 
     public void Put(Dictionary<string, byte[]> files)
