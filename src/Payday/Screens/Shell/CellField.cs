@@ -53,6 +53,13 @@ internal sealed class CellField : TextField
         ClearAllSelection();
     }
 
+    /// <summary>Goes on after a refusal: the first character typed takes the place of what was refused; an arrow keeps it, to be mended.</summary>
+    public void Again()
+    {
+        MoveEnd();
+        SelectAll();
+    }
+
     /// <summary>Ends editing.</summary>
     public void End()
     {

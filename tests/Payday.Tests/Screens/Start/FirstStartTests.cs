@@ -150,5 +150,5 @@ public sealed class FirstStartTests : IDisposable
     private Hand Begun() => new Hand(Door(_ => new HouseholdOffer(null, []))).Press("Enter");
 
     private StartScreen Door(Func<string, HouseholdOffer> read) =>
-        new(new StartDoor(store, Today, read, () => throw new InvalidOperationException("No demo here.")));
+        new(new StartDoor(store, Today, read, _ => throw new InvalidOperationException("No demo here.")));
 }

@@ -166,6 +166,9 @@ public sealed class WeekScreenTests : IDisposable
     public void Purchase_Undone_IsMarkedAndStays()
     {
         Hand hand = On(new PurchasesScreen(demo.Session)).Press("a").Type("Corner shop", "12.40").Press("Right", "u");
+        Golden.Equal("undo-purchase-80x24", hand.Shown(Complete));
+        Assert.False(demo.Session.Book.Weeks.Purchases[0].Undone);
+        hand.Press("Enter");
         Assert.Contains(hand.Shown(Complete), line => line.Contains("Undone", StringComparison.Ordinal));
         Assert.DoesNotContain(hand.Top.Bindings, binding => binding.Name == "u");
     }
