@@ -21,7 +21,7 @@ internal static class OverviewAnswer
         Household household = book.Household;
         NumberStyle style = household.Settings.Numbers;
         Read<LocalDate> next = Routine.Next(book);
-        ImmutableArray<string> hands = [.. OverviewHands.Of(book)];
+        ImmutableArray<string> hands = [.. OverviewHands.Of(book), .. WeekHands.Of(book, today, HandWays.Commands)];
         Balances balances = book.Ledger.Balances;
         (Place Place, Job Job, Money Amount)[] jobs =
         [

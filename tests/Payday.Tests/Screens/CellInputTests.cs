@@ -45,6 +45,26 @@ public class CellInputTests
     }
 
     [Fact]
+    public void Cell_Refused_IsReplacedByWhatIsTypedNext()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Open("income").Press(Key.Enter).Type("12,,5").Press(Key.Enter);
+        Assert.EndsWith(": 12,,5", terminal.BottomLine, StringComparison.Ordinal);
+        terminal.Type("2300");
+        Assert.EndsWith(": 2300", terminal.BottomLine, StringComparison.Ordinal);
+        terminal.Press(Key.Enter);
+        Assert.Contains("*2,300.00", terminal.Lines[4], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Cell_RefusedAndAnArrow_IsMended()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Open("income").Press(Key.Enter).Type("2300x").Press(Key.Enter, Key.End, Key.Backspace, Key.Enter);
+        Assert.Contains("*2,300.00", terminal.Lines[4], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Cell_BadThenRight_TakesTheRightOne()
     {
         using var terminal = new DemoTerminal();

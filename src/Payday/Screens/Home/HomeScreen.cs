@@ -112,7 +112,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
 
     private IEnumerable<FrameLine> Hands(int width)
     {
-        foreach (string hand in OverviewHands.Of(session.Book).Concat(WeekHands.Of(session.Book, session.Today)).SelectMany(hand => TextWrap.Lines("! " + hand, width - 2)))
+        foreach (string hand in OverviewHands.Of(session.Book).Concat(WeekHands.Of(session.Book, session.Today, session.IsLook ? HandWays.None : HandWays.Keys)).SelectMany(hand => TextWrap.Lines("! " + hand, width - 2)))
         {
             yield return FrameLine.Of(" " + hand, Ink.Hand);
         }

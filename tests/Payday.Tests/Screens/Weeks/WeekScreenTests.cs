@@ -108,6 +108,17 @@ public sealed class WeekScreenTests : IDisposable
     }
 
     [Fact]
+    public void Count_ByNotesAndLeft_IsAsItWas()
+    {
+        Hand hand = On(new CountScreen(demo.Session)).Press("n");
+        Assert.Equal("back", hand.Top.Bindings.Single(key => key.Name == "Esc").Label);
+        hand.Type("1");
+        Assert.Equal("take it, back", hand.Top.Bindings.Single(key => key.Name == "Esc").Label);
+        hand.Press("x");
+        Assert.Null(demo.Session.Book.Weeks.Draft);
+    }
+
+    [Fact]
     public void Fills_AllDone_AreInTheWallet()
     {
         Hand hand = On(new FillsScreen(demo.Session));
@@ -190,6 +201,20 @@ public sealed class WeekScreenTests : IDisposable
     {
         Hand hand = On(new HomeScreen(demo.Session)).Press("w").Type("21.50").Press("c", "p", "Enter");
         Golden.Equal("history-80x24", hand.Shown(Complete));
+    }
+
+    [Fact]
+    public void PurchaseList_LinesNotRead_AreEachShownAndCanBeLeftOut()
+    {
+        Hand hand = On(new PurchasesScreen(demo.Session)).Press("p");
+        hand.Top.Pasted("2026-11-31, 8.20, Shop\n2026-03-10, much, Shop\n2026-03-11, 30, Tyres\n");
+        string[] first = hand.Shown(Complete);
+        Assert.Contains("2 lines not read", first[0], StringComparison.Ordinal);
+        Assert.Contains(first, line => line.Contains("Line 1: '2026-11-31': November 2026 has 30 days.", StringComparison.Ordinal));
+        Assert.Contains(hand.Press("Down").Shown(Complete), line => line.Contains("Line 2: 'much' is not an amount", StringComparison.Ordinal));
+        Assert.DoesNotContain(hand.Top.Bindings, key => key.Name == "Enter");
+        hand.Press("Ctrl+X", "Up", "Ctrl+X").Pick("f").Pick("f").Press("Right");
+        Assert.Single(demo.Session.Book.Weeks.Purchases);
     }
 
     [Fact]
