@@ -57,10 +57,10 @@ public class CellInputTests
     }
 
     [Fact]
-    public void Cell_RefusedAndAnArrow_IsMended()
+    public void Cell_RefusedAndAnArrowOrBackspace_IsMended()
     {
         using var terminal = new DemoTerminal();
-        terminal.Open("income").Press(Key.Enter).Type("2300x").Press(Key.Enter, Key.End, Key.Backspace, Key.Enter);
+        terminal.Open("income").Press(Key.Enter).Type("2300xy").Press(Key.Enter, Key.End, Key.Backspace, Key.Enter, Key.Backspace, Key.Enter);
         Assert.Contains("*2,300.00", terminal.Lines[4], StringComparison.Ordinal);
     }
 

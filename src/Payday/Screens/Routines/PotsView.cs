@@ -40,8 +40,15 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
     public override ImmutableArray<StepRow> Rows => [.. Plan.Pots.Rows.Select(Row)];
 
     /// <inheritdoc/>
-    protected override ImmutableArray<TextColumn> Columns =>
-        [Report.Names("Pot") with { MinWidth = 15 }, new("held") { Drops = 2 }, Report.Amounts("has now") with { Drops = 1 }, Report.Amounts("proposed"), Report.Amounts("fill"), new("why") { Shrinks = true, MinWidth = 16 }];
+    protected override ImmutableArray<TextColumn> Columns => ColumnsIn(Roomy);
+
+    /// <inheritdoc/>
+    /// <remarks>Where a pot is held and what it has give way to its name and the reason; all of it stands below the table too.</remarks>
+    protected override ImmutableArray<TextColumn> ColumnsIn(int width) =>
+    [
+        Report.Names("Pot") with { MinWidth = 15 }, new("held") { Drops = 2 }, Report.Amounts("has now") with { Drops = 1 },
+        Report.Amounts("proposed"), Report.Amounts("fill"), new("why") { Shrinks = true, MinWidth = width < Roomy ? 16 : 31 },
+    ];
 
     private StepRow Row(PotRow row) => new(
         [row.Pot.Name, PotsReport.Place(row.Pot), Shown(row.HasNow), Shown(row.Proposed), Marked(row.Fill, row.Changed), row.Why])

@@ -125,6 +125,7 @@ internal sealed class ShellView : Runnable
     // Everything the field doesn't use itself ends here while a cell is edited.
     private void OnFieldKey(object? sender, Key key)
     {
+        field.Before(key);
         if (key == ToBackground)
         {
             key.Handled = true;
