@@ -65,6 +65,14 @@ public class CellInputTests
     }
 
     [Fact]
+    public void Cell_RefusedInTwoLines_SaysItOnce()
+    {
+        using var terminal = new DemoTerminal(60, 20);
+        terminal.Open("ledger").Type("d11/12/2026").Press(Key.Enter);
+        Assert.Single(terminal.Lines, line => line.Contains("It can be 11 December or 12 November", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Cell_BadThenRight_TakesTheRightOne()
     {
         using var terminal = new DemoTerminal();

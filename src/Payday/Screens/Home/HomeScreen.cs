@@ -69,7 +69,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         ShellKeys.Help(this),
         Leave is { } back
             ? new(Key.Esc, "Esc", "leave", "Leave the demo household, after a question; what was tried in it is thrown away.", () => new Way.To(LeaveScreen.Demo(back)))
-            : new(Key.Esc, "Esc", "leave", "Leave Payday, after a question; everything is kept.", () => new Way.To(new LeaveScreen())),
+            : new(Key.Esc, "Esc", "leave", "Leave Payday, after a question; everything is kept.", () => new Way.To(session.IsLook ? LeaveScreen.Look() : new LeaveScreen())),
     ];
 
     /// <inheritdoc/>

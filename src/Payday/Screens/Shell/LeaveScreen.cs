@@ -32,6 +32,12 @@ internal sealed class LeaveScreen(string question, string after, Binding leaves)
         "What was tried in it is thrown away, and the first start shows again: there your own household can be set up. Nothing of yours was touched.",
         new Binding(Key.Enter, "Enter", "leave the demo", "Throw the demo household away, and go back to the first start.", () => new Way.Afresh(back())));
 
+    /// <summary>Whether to leave where there was only a look.</summary>
+    public static LeaveScreen Look() => new(
+        "Leave Payday?",
+        "Nothing was changed here. The other Payday has the household open as before.",
+        new Binding(Key.Enter, "Enter", "leave", "Leave Payday.", () => Way.Quit));
+
     /// <inheritdoc/>
     public override TextFrame Draw(Size size) => TextFrame.Of(
         size,

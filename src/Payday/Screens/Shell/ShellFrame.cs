@@ -19,9 +19,14 @@ internal sealed class ShellFrame(Func<string> standing)
     {
         int width = Math.Min(size.Width, TextFrame.Widest);
         FrameLine[] head = [.. TextWrap.Lines(standing(), width - 2).Select(line => FrameLine.Of(" " + line, Ink.Hand))];
+        string message = top.Message;
+
+        // While something is typed, what is wrong with it is said above it, and not by the screen as well.
+        top.Message = field.Cell is null ? message : "";
         TextFrame screen = top.Draw(new Size(width, size.Height - head.Length));
+        top.Message = message;
         TextFrame frame = new TextFrame([.. head, .. screen.Lines]).Fill(size.Width);
-        return field.Cell is null ? frame : WithPrompt(frame, top.Message, field, size);
+        return field.Cell is null ? frame : WithPrompt(frame, message, field, size);
     }
 
     // What is typed stands on the last line, and what is wrong with it on the lines above. The field draws its own cells.
