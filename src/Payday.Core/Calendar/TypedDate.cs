@@ -102,7 +102,8 @@ public static class TypedDate
     private static Read<LocalDate> Latest(int month, int day, LocalDate today)
     {
         Read<LocalDate> date = Of(today.Year, month, day);
-        return date.Ok && date.Value <= today ? date : Of(today.Year - 1, month, day);
+        Read<LocalDate> before = Of(today.Year - 1, month, day);
+        return (date.Ok && date.Value <= today) || !before.Ok ? date : before;
     }
 
     private static Read<LocalDate> Of(int year, int month, int day)

@@ -35,6 +35,14 @@ public class TypedDateTests
     public void Parse_WithoutAYear_IsTheLatestNotAfterToday(string text, string date) => Assert.Equal(date, Iso(TypedDate.Parse(text, Thursday12March)));
 
     [Theory]
+    [InlineData("30 Feb", "February 2026 has 28 days.")]
+    [InlineData("31 Nov", "November 2026 has 30 days.")]
+    public void Parse_WithoutAYearAndNoDay_NamesThisYears(string text, string fault) => Assert.Equal(fault, TypedDate.Parse(text, Thursday12March).Fault);
+
+    [Fact]
+    public void Parse_TheLeapDayOfLastYear_IsTaken() => Assert.Equal("2024-02-29", Iso(TypedDate.Parse("29 Feb", new LocalDate(2025, 3, 1))));
+
+    [Theory]
     [InlineData("2026-11-31", "November 2026 has 30 days.")]
     [InlineData("29 Feb 2027", "February 2027 has 28 days.")]
     [InlineData("2026-03-00", "March 2026 has 31 days.")]

@@ -44,6 +44,13 @@ public class WeekCommandTests
         Assert.DoesNotContain("Nothing needs a hand", shown, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Show_OnAPayday_SaysThatNothingElseWaits()
+    {
+        using TestShell shell = TestShell.WithDemo();
+        Assert.Contains("Nothing else needs a hand.", shell.Run("show").Fine().Out, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(1, "99999 is more", "count", "Food=99999")]
     [InlineData(2, "There is no pot 'Hats'", "count", "Hats=1")]
