@@ -185,36 +185,10 @@ public sealed class WeekScreenTests : IDisposable
     }
 
     [Fact]
-    public void PurchaseList_Pasted_GuessesPotsAndIsEnteredWhole()
-    {
-        Hand hand = On(new PurchasesScreen(demo.Session)).Press("a").Type("Corner shop", "12.40").Press("Right", "p");
-        hand.Top.Pasted("2026-03-10, 8.20, CORNER SHOP 0042\r\n2026-03-11; 30; Tyres\nnonsense\n");
-        Golden.Equal("purchase-list-80x24", hand.Shown(Complete));
-        hand.To("Tyres").Pick("f").Pick("f").Press("Right");
-
-        Assert.Equal(3, demo.Session.Book.Weeks.Purchases.Length);
-        Assert.Equal("food", demo.Session.Book.Weeks.Purchases[1].PotId);
-    }
-
-    [Fact]
     public void History_OfACountedPot_ShowsFiguresBesideBars()
     {
         Hand hand = On(new HomeScreen(demo.Session)).Press("w").Type("21.50").Press("c", "p", "Enter");
         Golden.Equal("history-80x24", hand.Shown(Complete));
-    }
-
-    [Fact]
-    public void PurchaseList_LinesNotRead_AreEachShownAndCanBeLeftOut()
-    {
-        Hand hand = On(new PurchasesScreen(demo.Session)).Press("p");
-        hand.Top.Pasted("2026-11-31, 8.20, Shop\n2026-03-10, much, Shop\n2026-03-11, 30, Tyres\n");
-        string[] first = hand.Shown(Complete);
-        Assert.Contains("2 lines not read", first[0], StringComparison.Ordinal);
-        Assert.Contains(first, line => line.Contains("Line 1: '2026-11-31': November 2026 has 30 days.", StringComparison.Ordinal));
-        Assert.Contains(hand.Press("Down").Shown(Complete), line => line.Contains("Line 2: 'much' is not an amount", StringComparison.Ordinal));
-        Assert.DoesNotContain(hand.Top.Bindings, key => key.Name == "Enter");
-        hand.Press("Ctrl+X", "Up", "Ctrl+X").Pick("f").Pick("f").Press("Right");
-        Assert.Single(demo.Session.Book.Weeks.Purchases);
     }
 
     [Fact]
