@@ -10,43 +10,51 @@ namespace Payday.Core.Calendar;
 public readonly record struct DateSpan(LocalDate First, LocalDate Last)
 {
     private const string Between = " to ";
+    private const string Forms = "Write a day like 2026-03-06, a month like 2026-03, a year, or two of these with 'to' between.";
     private static readonly LocalDatePattern Month = LocalDatePattern.CreateWithInvariantCulture("uuuu-MM");
     private static readonly LocalDatePattern Year = LocalDatePattern.CreateWithInvariantCulture("uuuu");
 
     /// <summary>Whether a day is in it.</summary>
     public bool Has(LocalDate date) => date >= First && date <= Last;
 
-    /// <summary>Reads a day (<c>2026-03-06</c>), a month (<c>2026-03</c>), a year, or two of them with <c>to</c> between.</summary>
+    /// <summary>Reads a day (<c>2026-03-06</c>, or as <see cref="TypedDate"/> has it), a month (<c>2026-03</c>), a year, or two of them with <c>to</c> between.</summary>
     /// <param name="text">What was typed.</param>
     /// <returns>The days; or one sentence on what is wrong.</returns>
     public static Read<DateSpan> Parse(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         string[] ends = text.Trim().Split(Between, StringSplitOptions.TrimEntries);
-        if (ends.Length > 2 || One(ends[0]) is not { } first || One(ends[^1]) is not { } last)
+        if (ends.Length > 2)
         {
-            return Read.Refused<DateSpan>("Write a day like 2026-03-06, a month like 2026-03, a year, or two of these with 'to' between.");
+            return Read.Refused<DateSpan>(Forms);
         }
 
+        Read<DateSpan> from = One(ends[0]);
+        Read<DateSpan> to = One(ends[^1]);
+        if (!from.Ok || !to.Ok)
+        {
+            return Read.Refused<DateSpan>(from.Fault ?? to.Fault!);
+        }
+
+        (DateSpan first, DateSpan last) = (from.Value, to.Value);
         return last.Last < first.First
             ? Read.Refused<DateSpan>("The second date is before the first; turn them round.")
             : Read.Of(new DateSpan(first.First, last.Last));
     }
 
-    private static DateSpan? One(string text)
+    private static Read<DateSpan> One(string text)
     {
-        if (LocalDatePattern.Iso.Parse(text) is { Success: true, Value: var day })
-        {
-            return new DateSpan(day, day);
-        }
-
         if (Month.Parse(text) is { Success: true, Value: var month })
         {
-            return new DateSpan(month, month.With(DateAdjusters.EndOfMonth));
+            return Read.Of(new DateSpan(month, month.With(DateAdjusters.EndOfMonth)));
         }
 
-        return text.Length == 4 && Year.Parse(text) is { Success: true, Value: var year }
-            ? new DateSpan(year, new LocalDate(year.Year, 12, 31))
-            : null;
+        if (text.Length == 4 && Year.Parse(text) is { Success: true, Value: var year })
+        {
+            return Read.Of(new DateSpan(year, new LocalDate(year.Year, 12, 31)));
+        }
+
+        Read<LocalDate> day = TypedDate.Parse(text);
+        return day.Ok ? Read.Of(new DateSpan(day.Value, day.Value)) : Read.Refused<DateSpan>(day.Fault == TypedDate.NotADate ? Forms : day.Fault);
     }
 }

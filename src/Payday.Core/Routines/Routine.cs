@@ -94,8 +94,7 @@ public static class Routine
             household.Sources, holidays, date, date.PlusMonths(Bills.BillDues.MonthsAhead));
         if (from.IsEmpty || from[0].Date != date)
         {
-            string next = PayCalendar.Next(household.Sources, holidays, date) is { } known ? $" The next payday is {Iso(known.Date)}." : "";
-            return Read.Refused<RoutineFacts>($"{Iso(date)} is not a payday.{next}");
+            return Read.Refused<RoutineFacts>($"{Iso(date)} is not a payday.{Instead(book, holidays, date)}");
         }
 
         if (from.Length == 1)
@@ -111,6 +110,15 @@ public static class Routine
             holidays,
             from[1..],
             PayCalendar.MonthsOf(household.Sources, holidays, date)));
+    }
+
+    // The payday to work on next is the first that is not closed, whatever date was named.
+    private static string Instead(Book book, BankHolidays holidays, LocalDate date)
+    {
+        LocalDate? open = PayCalendar.Next(book.Household.Sources, holidays, book.OpenFrom.PlusDays(-1))?.Date;
+        LocalDate? after = PayCalendar.Next(book.Household.Sources, holidays, date)?.Date;
+        string next = open is { } first ? $" The next payday is {Iso(first)}." : "";
+        return after is { } later && later != open ? $"{next} The first after {Iso(date)} is {Iso(later)}." : next;
     }
 
     private static string Iso(LocalDate date) => NodaTime.Text.LocalDatePattern.Iso.Format(date);

@@ -8,7 +8,7 @@ namespace Payday.Core.Weeks;
 internal static class HistoryLines
 {
     public static IEnumerable<PotHistoryLine> Of(Book book, string potId) =>
-        Fills(book, potId).Concat(Wallet(book, potId)).Concat(Cards(book, potId)).Concat(Counts(book, potId)).Concat(Moves(book, potId));
+        Fills(book, potId).Concat(Wallet(book, potId)).Concat(Cards(book, potId)).Concat(Returns(book, potId)).Concat(Counts(book, potId)).Concat(Moves(book, potId));
 
     private static IEnumerable<PotHistoryLine> Fills(Book book, string potId)
     {
@@ -23,9 +23,23 @@ internal static class HistoryLines
         .Where(fill => fill.Key.PotId == potId)
         .Select(fill => new PotHistoryLine(fill.Date, fill.State == FillState.Done ? PotEvent.Wallet : PotEvent.Skipped, fill.Amount, null, ""));
 
-    private static IEnumerable<PotHistoryLine> Cards(Book book, string potId) => book.Weeks.Purchases
-        .Where(purchase => purchase.PotId == potId && !purchase.Undone)
-        .Select(purchase => new PotHistoryLine(purchase.Date, PotEvent.Card, purchase.Amount, null, purchase.What));
+    private static IEnumerable<PotHistoryLine> Cards(Book book, string potId)
+    {
+        foreach (CardPurchase purchase in book.Weeks.Purchases.Where(purchase => purchase.PotId == potId && !purchase.Undone))
+        {
+            yield return new PotHistoryLine(purchase.Date, PotEvent.Card, purchase.Amount, null, purchase.What);
+            if (purchase.OwedBack.IsPositive)
+            {
+                yield return new PotHistoryLine(purchase.Date, PotEvent.OwedBack, purchase.OwedBack, null, purchase.What);
+            }
+        }
+    }
+
+    private static IEnumerable<PotHistoryLine> Returns(Book book, string potId) =>
+        from back in book.Weeks.Returns
+        from pot in back.Pots
+        where pot.PotId == potId
+        select new PotHistoryLine(back.Date, PotEvent.Returned, pot.Amount, null, back.Payday is null ? "" : "used for a withdrawal");
 
     private static IEnumerable<PotHistoryLine> Counts(Book book, string potId)
     {

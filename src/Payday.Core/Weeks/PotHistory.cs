@@ -91,7 +91,7 @@ public sealed record CountedSpending(LocalDate Date, Money Cash, Money Card)
 /// <param name="Kind">What sort.</param>
 /// <param name="Amount">Of it: filled, spent, bought or moved; above zero is into the pot for fills and moves.</param>
 /// <param name="Left">For a count: what was left.</param>
-/// <param name="What">For a purchase what it was, for a move where to or from, for a count its difference's name.</param>
+/// <param name="What">For a purchase and what it owes back what it was, for a move where to or from, for a count its difference's name.</param>
 public sealed record PotHistoryLine(LocalDate Date, PotEvent Kind, Money Amount, Money? Left, string What);
 
 /// <summary>What can happen to a pot.</summary>
@@ -111,6 +111,12 @@ public enum PotEvent
 
     /// <summary>A card purchase.</summary>
     Card,
+
+    /// <summary>Cash of it was put apart, owed back to the account after a card purchase.</summary>
+    OwedBack,
+
+    /// <summary>Owed-back cash reached the account.</summary>
+    Returned,
 
     /// <summary>What was left moved on, or came from another pot.</summary>
     Move,

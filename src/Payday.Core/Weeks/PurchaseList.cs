@@ -1,16 +1,16 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime;
-using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Calendar;
 using Payday.Core.Households;
 
 namespace Payday.Core.Weeks;
 
 /// <summary>Card purchases pasted from elsewhere: a line each with date, amount and text.</summary>
 /// <param name="Lines">The lines that were read, in their order.</param>
-/// <param name="Faults">What could not be read, a sentence a line that begins with its number.</param>
-public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableArray<string> Faults)
+/// <param name="Faults">What could not be read, in its order.</param>
+public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableArray<PurchaseFault> Faults)
 {
     // A year of purchases has some thousand lines; more is another file by mistake.
     private const int MostLines = 10_000;
@@ -27,11 +27,11 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(text);
         var lines = ImmutableArray.CreateBuilder<PurchaseLine>();
-        var faults = ImmutableArray.CreateBuilder<string>();
+        var faults = ImmutableArray.CreateBuilder<PurchaseFault>();
         string[] rows = text.ReplaceLineEndings("\n").Split('\n');
         if (rows.Length > MostLines)
         {
-            return new PurchaseList([], [string.Create(CultureInfo.InvariantCulture, $"The list has {rows.Length} lines, more than {MostLines}; enter it in parts.")]);
+            return new PurchaseList([], [new PurchaseFault(0, string.Create(CultureInfo.InvariantCulture, $"The list has {rows.Length} lines, more than {MostLines}; enter it in parts."))]);
         }
 
         for (int i = 0; i < rows.Length; i++)
@@ -49,7 +49,7 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
             }
             else
             {
-                faults.Add(string.Create(CultureInfo.InvariantCulture, $"Line {i + 1}: {line.Fault}"));
+                faults.Add(new PurchaseFault(i + 1, line.Fault));
             }
         }
 
@@ -85,9 +85,10 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
             return Amounts.Read.Refused<PurchaseLine>("write date, amount and text, such as 2026-03-07, 12.50, Corner shop.");
         }
 
-        if (LocalDatePattern.Iso.Parse(parts[0]) is not { Success: true, Value: var date })
+        Read<LocalDate> date = TypedDate.Parse(parts[0]);
+        if (!date.Ok)
         {
-            return Amounts.Read.Refused<PurchaseLine>($"'{Short(parts[0])}' is not a date; write it like 2026-03-07.");
+            return Amounts.Read.Refused<PurchaseLine>($"'{Short(parts[0])}': {date.Fault}");
         }
 
         Read<Money> amount = Money.Parse(parts[1], book.Household.Currency, book.Household.Settings.Numbers);
@@ -103,7 +104,7 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
 
         Money size = amount.Value.IsNegative ? -amount.Value : amount.Value;
         PotGuess? guess = PotGuess.For(book, parts[2]);
-        return Amounts.Read.Of(new PurchaseLine(number, new PurchaseEntry(date, guess?.PotId, size, parts[2]), guess));
+        return Amounts.Read.Of(new PurchaseLine(number, new PurchaseEntry(date.Value, guess?.PotId, size, parts[2]), guess));
     }
 
     private static string[] Parts(string row)

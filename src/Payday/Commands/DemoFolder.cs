@@ -15,14 +15,16 @@ internal sealed class DemoFolder : IDisposable
     private ThrowAwayFolder? folder;
     private BookStore? store;
 
-    /// <summary>The home screen of the demo household.</summary>
+    /// <summary>The home screen of the demo household, as it is to begin with.</summary>
+    /// <param name="back">The screen that leaving it leads to; null leaves the program.</param>
     /// <remarks>The demo plays on the days before its first payday, so that nothing is overdue.</remarks>
-    public Screen Open()
+    public Screen Open(Func<Screen>? back = null)
     {
+        Dispose();
         folder = new ThrowAwayFolder(Prefix);
         store = BookStore.Open(new StoreFolder(folder.Path));
         Household household = DemoCommand.Household();
-        return new HomeScreen(NewBook.Store(store, household, household.Start));
+        return new HomeScreen(NewBook.Store(store, household, household.Start)) { Leave = back is null ? null : () => Left(back) };
     }
 
     /// <inheritdoc/>
@@ -30,5 +32,13 @@ internal sealed class DemoFolder : IDisposable
     {
         store?.Dispose();
         folder?.Dispose();
+        store = null;
+        folder = null;
+    }
+
+    private Screen Left(Func<Screen> back)
+    {
+        Dispose();
+        return back();
     }
 }

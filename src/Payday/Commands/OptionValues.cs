@@ -2,17 +2,17 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using NodaTime;
-using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Calendar;
 
 namespace Payday.Commands;
 
 /// <summary>Options and arguments that take a date, a count or one of some words, and say what is wrong with anything else.</summary>
 internal static class OptionValues
 {
-    /// <summary>An option that takes a date of the ISO calendar.</summary>
+    /// <summary>An option that takes a date; see <see cref="TypedDate"/>.</summary>
     public static Option<LocalDate?> Date(string name, string description) =>
-        new(name) { Description = description, HelpName = "DATE", CustomParser = token => Value(token, ReadDate) };
+        new(name) { Description = description, HelpName = "DATE", CustomParser = token => Value(token, text => TypedDate.Parse(text)) };
 
     /// <summary>An option that takes a whole number in a range.</summary>
     public static Option<int?> Count(string name, string description, int least, int most) =>
@@ -43,12 +43,6 @@ internal static class OptionValues
         }
 
         return value.Value;
-    }
-
-    private static Read<LocalDate> ReadDate(string text)
-    {
-        ParseResult<LocalDate> parsed = LocalDatePattern.Iso.Parse(text);
-        return parsed.Success ? Read.Of(parsed.Value) : Read.Refused<LocalDate>("that is no date; write it like 2026-03-06.");
     }
 
     private static Read<int> ReadCount(string text, int least, int most) =>

@@ -7,6 +7,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
+using Payday.Core.Weeks;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Text;
@@ -21,7 +22,7 @@ internal static class OverviewAnswer
         Household household = book.Household;
         NumberStyle style = household.Settings.Numbers;
         Read<LocalDate> next = Routine.Next(book);
-        ImmutableArray<string> hands = [.. OverviewHands.Of(book)];
+        ImmutableArray<string> hands = [.. OverviewHands.Of(book), .. WeekHands.Of(book, today, HandWays.Commands)];
         Balances balances = book.Ledger.Balances;
         (Place Place, Job Job, Money Amount)[] jobs =
         [
@@ -37,7 +38,7 @@ internal static class OverviewAnswer
                 "",
                 .. Jobs(household, style, "In cash", jobs.Where(job => job.Place == Place.Cash), balances.In(Place.Cash)),
                 "",
-                .. hands.IsEmpty ? ["Nothing needs a hand."] : hands.SelectMany(hand => Report.Prose("! " + hand)),
+                .. hands.IsEmpty ? [BookStatus.Of(book, today).PaydayDue ? "Nothing else needs a hand." : "Nothing needs a hand."] : hands.SelectMany(hand => Report.Prose("! " + hand)),
             ],
             JsonSerializer.Serialize(
                 new OverviewResult(

@@ -1,4 +1,6 @@
 using Payday.Core.Households;
+using Payday.Screens.Home;
+using Payday.Screens.Looking;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
 using Payday.Store;
@@ -6,12 +8,32 @@ using Payday.Store.HouseholdFiles;
 
 namespace Payday.Commands;
 
-/// <summary><c>payday</c> alone at a terminal: the full screen; where there is no household yet, the way to one.</summary>
+/// <summary>
+/// <c>payday</c> alone at a terminal: the full screen; where there is no household yet, the way to one; where another
+/// process has it open, a look at it.
+/// </summary>
 internal static class ScreensCommand
 {
     public static Answer Open(Invocation call)
     {
-        using BookStore store = BookStore.Open(call.Folder);
+        BookStore store;
+        try
+        {
+            store = BookStore.Open(call.Folder);
+        }
+        catch (StoreException fault) when (fault.IsTaken && call.Folder.HasBook && LookFolder.First(call.Folder) is { } seen)
+        {
+            return Look(call, seen);
+        }
+
+        using (store)
+        {
+            return Change(call, store);
+        }
+    }
+
+    private static Answer.Done Change(Invocation call, BookStore store)
+    {
         using var demo = new DemoFolder();
         Book? stored = store.Load();
         int told = call.Tell(store, 0);
@@ -25,8 +47,16 @@ internal static class ScreensCommand
         return new Answer.Done([], "{}");
     }
 
+    private static Answer.Done Look(Invocation call, Seen seen)
+    {
+        using var folder = new LookFolder(call.Folder, call.Shell.Today());
+        var looking = new Looking(folder, seen, call.Shell.Today());
+        FullScreen.Run(looking.Home(), () => looking.Standing);
+        return new Answer.Done([], "{}");
+    }
+
     // What was mended at opening is said where it is read.
-    private static Screens.Home.HomeScreen Home(BookSession session) => new(session) { Message = session.News() };
+    private static HomeScreen Home(BookSession session) => new(session) { Message = session.News() };
 
     private static HouseholdOffer Offer(CommandShell shell, string path)
     {

@@ -75,7 +75,7 @@ internal static class SpendCommand
         PurchaseList list = PurchaseList.Read(book, text);
         string[] faults =
         [
-            .. list.Faults,
+            .. list.Faults.Select(fault => fault.ToString()),
             .. list.Lines.Where(line => line.Entry.Date > today).Select(line => $"Line {line.Number}: that day is still to come."),
         ];
         if (faults.Length > 0)

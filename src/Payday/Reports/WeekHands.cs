@@ -8,18 +8,21 @@ using Payday.Text;
 
 namespace Payday.Reports;
 
-/// <summary>What waits between paydays, with the key of home that leads to it.</summary>
+/// <summary>What waits between paydays, with what leads to it.</summary>
 internal static class WeekHands
 {
     /// <summary>A sentence each; none where nothing waits.</summary>
-    public static IEnumerable<string> Of(Book book, LocalDate today)
+    /// <param name="book">The book.</param>
+    /// <param name="today">The date.</param>
+    /// <param name="ways">What leads to each.</param>
+    public static IEnumerable<string> Of(Book book, LocalDate today, HandWays ways)
     {
         NumberStyle style = book.Household.Settings.Numbers;
         BookStatus status = BookStatus.Of(book, today);
         if (status.CountOpenSince is { } week)
         {
             int pots = CountWeeks.Open(book, today)[0].PotIds.Length;
-            yield return $"{"spending pot".ToQuantity(pots)} to count for the week of {DateText.Weekday(week)} (w).";
+            yield return $"{"spending pot".ToQuantity(pots)} to count for the week of {DateText.Weekday(week)}{ways.Count}.";
         }
 
         if (status.FillsWaiting > 0)
@@ -31,12 +34,12 @@ internal static class WeekHands
                 .SelectMany(part => part.Notes)
                 .GroupBy(note => note.Key)
                 .ToImmutableSortedDictionary(note => note.Key, note => note.Sum(part => part.Value));
-            yield return $"Fill the wallet (f): {"pot".ToQuantity(waiting.Length)}, {sum.ToString(style)} in {NoteText.Listed(notes, sum.Currency)}.";
+            yield return $"Fill the wallet{ways.Fill}: {"pot".ToQuantity(waiting.Length)}, {sum.ToString(style)} in {NoteText.Listed(notes, sum.Currency)}.";
         }
 
         if (status.OwedBack.IsPositive)
         {
-            yield return $"{status.OwedBack.ToString(style)} in cash is owed back to the account (r).";
+            yield return $"{status.OwedBack.ToString(style)} in cash is owed back to the account{ways.Return}.";
         }
 
         foreach (WeekCount open in Differences.Open(book))

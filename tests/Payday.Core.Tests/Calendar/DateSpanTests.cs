@@ -11,6 +11,7 @@ public class DateSpanTests
     [InlineData("2028", "2028-01-01", "2028-12-31")]
     [InlineData("2026-03 to 2026-04-10", "2026-03-01", "2026-04-10")]
     [InlineData("2025 to 2026-01", "2025-01-01", "2026-01-31")]
+    [InlineData("6 Mar 2026 to 2026-03-09", "2026-03-06", "2026-03-09")]
     public void Parse_DaysMonthsAndYears_AreTaken(string text, string first, string last)
     {
         DateSpan span = DateSpan.Parse(text).Value;
@@ -23,7 +24,6 @@ public class DateSpanTests
     [InlineData("")]
     [InlineData("March")]
     [InlineData("2026-13")]
-    [InlineData("2026-02-30")]
     [InlineData("26")]
     [InlineData("2026 to 2027 to 2028")]
     [InlineData("2026-03-06 to")]
@@ -31,6 +31,11 @@ public class DateSpanTests
     public void Parse_AnythingElse_SaysHowToWriteIt(string text) =>
         Assert.Equal(
             "Write a day like 2026-03-06, a month like 2026-03, a year, or two of these with 'to' between.", DateSpan.Parse(text).Fault);
+
+    [Theory]
+    [InlineData("2026-02-30", "February 2026 has 28 days.")]
+    [InlineData("6 Mar to 9 Mar 2026", "Which year? Write it like 6 Mar 2026.")]
+    public void Parse_ADayThatIsNone_SaysWhatIsWrongWithIt(string text, string fault) => Assert.Equal(fault, DateSpan.Parse(text).Fault);
 
     [Fact]
     public void Parse_TurnedRound_IsRefused() =>

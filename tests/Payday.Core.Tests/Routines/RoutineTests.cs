@@ -29,7 +29,7 @@ public class RoutineTests
 
     [Theory]
     [InlineData("2026-03-05", "The household starts on 2026-03-06, after 2026-03-05.")]
-    [InlineData("2026-03-07", "2026-03-07 is not a payday. The next payday is 2026-03-20.")]
+    [InlineData("2026-03-07", "2026-03-07 is not a payday. The next payday is 2026-03-06. The first after 2026-03-07 is 2026-03-20.")]
     public void Plan_NotAnOpenPayday_SaysWhy(string date, string fault) =>
         Assert.Equal(fault, Routine.Plan(Book.Begin(Bare), new RoutineDraft(Date(date))).Fault);
 

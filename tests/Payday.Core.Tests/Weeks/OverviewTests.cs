@@ -49,8 +49,19 @@ public class OverviewTests
         // 23.50 and 12 by card, then 81.50.
         Assert.Equal((2, Usd(58.50m)), (history.Weeks, history.SpentAWeek!.Value));
         Assert.Equal(
-            [PotEvent.Fill, PotEvent.Wallet, PotEvent.Card, PotEvent.Counted, PotEvent.Wallet, PotEvent.Counted],
+            [PotEvent.Fill, PotEvent.Wallet, PotEvent.Card, PotEvent.OwedBack, PotEvent.Counted, PotEvent.Wallet, PotEvent.Counted],
             history.Lines.Select(line => line.Kind));
+    }
+
+    [Fact]
+    public void History_OwedBackCash_IsThereWhenItIsOwedAndWhenItIsBack()
+    {
+        LocalDate sunday8 = new(2026, 3, 8);
+        Book book = Closed.Spend("food", 12, sunday8, "Bakery");
+        Assert.Equal(new PotHistoryLine(sunday8, PotEvent.OwedBack, Usd(15), null, "Bakery"), PotHistory.Of(book, "food").Lines[^1]);
+
+        book = ReturnPlan.Of(book, ReturnDraft.AsPlanned).Confirm(Thursday12).Value!;
+        Assert.Equal(new PotHistoryLine(Thursday12, PotEvent.Returned, Usd(15), null, ""), PotHistory.Of(book, "food").Lines[^1]);
     }
 
     [Fact]

@@ -16,6 +16,7 @@ public class PurchaseListTests
     [InlineData("2026-03-07\t-12.50\tCorner shop\r")]
     [InlineData("2026-03-07;12.50;\"Corner shop\"")]
     [InlineData("2026-03-07 12.50 Corner shop")]
+    [InlineData("7 Mar 2026; 12.50; Corner shop")]
     public void Read_EachSeparator_IsUnderstood(string text) =>
         Assert.Equal(new PurchaseEntry(Saturday7, null, Usd(12.50m), "Corner shop"), PurchaseList.Read(Closed, text).Lines.Single().Entry);
 
@@ -41,11 +42,11 @@ public class PurchaseListTests
         Assert.Equal(
             [
                 "Line 1: write date, amount and text, such as 2026-03-07, 12.50, Corner shop.",
-                "Line 3: '7.3.2026' is not a date; write it like 2026-03-07.",
+                "Line 3: '7.3.2026': It can be 7 March or 3 July; write it like 2026-03-12 or 12 Mar 2026.",
                 "Line 4: 'five' is not an amount; write it like 12.55.",
                 "Line 5: the amount is zero; leave the line out.",
             ],
-            list.Faults);
+            list.Faults.Select(fault => fault.ToString()));
         Assert.Equal(6, list.Lines.Single().Number);
     }
 

@@ -71,7 +71,7 @@ public class RefusalTests
     }
 
     [Theory]
-    [InlineData("2026-03-07", "2026-03-07 is not a payday. The next payday is 2026-03-20.")]
+    [InlineData("2026-03-07", "2026-03-07 is not a payday. The next payday is 2026-03-06. The first after 2026-03-07 is 2026-03-20.")]
     [InlineData("2026-01-02", "The household starts on 2026-03-05, after 2026-01-02.")]
     public void RunOn_NoPayday_NamesTheNext(string on, string reason)
     {

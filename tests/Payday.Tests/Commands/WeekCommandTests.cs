@@ -31,6 +31,26 @@ public class WeekCommandTests
         Assert.StartsWith("payday Fri 20 Mar · count open since Fri 6 Mar", shell.Run("status").Out, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Show_WhileWeeksWait_NamesThemWithTheirCommands()
+    {
+        using TestShell shell = Closed();
+        Assert.Contains("! Fill the wallet (payday fill): ", shell.Run("show").Fine().Out, StringComparison.Ordinal);
+        shell.Run("fill", "--on", "2026-03-06", "--done").Fine();
+        Assert.Contains("Nothing needs a hand.", shell.Run("show").Fine().Out, StringComparison.Ordinal);
+        shell.Today = new(2026, 3, 13);
+        string shown = shell.Run("show").Fine().Out;
+        Assert.Contains("to count for the week of Fri 6 Mar (payday count).", shown, StringComparison.Ordinal);
+        Assert.DoesNotContain("Nothing needs a hand", shown, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Show_OnAPayday_SaysThatNothingElseWaits()
+    {
+        using TestShell shell = TestShell.WithDemo();
+        Assert.Contains("Nothing else needs a hand.", shell.Run("show").Fine().Out, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(1, "99999 is more", "count", "Food=99999")]
     [InlineData(2, "There is no pot 'Hats'", "count", "Hats=1")]

@@ -45,6 +45,34 @@ public class CellInputTests
     }
 
     [Fact]
+    public void Cell_Refused_IsReplacedByWhatIsTypedNext()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Open("income").Press(Key.Enter).Type("12,,5").Press(Key.Enter);
+        Assert.EndsWith(": 12,,5", terminal.BottomLine, StringComparison.Ordinal);
+        terminal.Type("2300");
+        Assert.EndsWith(": 2300", terminal.BottomLine, StringComparison.Ordinal);
+        terminal.Press(Key.Enter);
+        Assert.Contains("*2,300.00", terminal.Lines[4], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Cell_RefusedAndAnArrowOrBackspace_IsMended()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Open("income").Press(Key.Enter).Type("2300xy").Press(Key.Enter, Key.End, Key.Backspace, Key.Enter, Key.Backspace, Key.Enter);
+        Assert.Contains("*2,300.00", terminal.Lines[4], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Cell_RefusedInTwoLines_SaysItOnce()
+    {
+        using var terminal = new DemoTerminal(60, 20);
+        terminal.Open("ledger").Type("d11/12/2026").Press(Key.Enter);
+        Assert.Single(terminal.Lines, line => line.Contains("It can be 11 December or 12 November", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Cell_BadThenRight_TakesTheRightOne()
     {
         using var terminal = new DemoTerminal();

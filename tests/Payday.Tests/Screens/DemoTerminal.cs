@@ -25,7 +25,7 @@ internal sealed class DemoTerminal : IDisposable
     // A test run at a terminal must not take that terminal.
     static DemoTerminal() => Environment.SetEnvironmentVariable("DisableRealDriverIO", "1");
 
-    public DemoTerminal(int width = 80, int height = 24, bool colour = true, bool ascii = false, Func<BookSession, Screen>? first = null)
+    public DemoTerminal(int width = 80, int height = 24, bool colour = true, bool ascii = false, Func<BookSession, Screen>? first = null, Func<string>? standing = null)
     {
         store = BookStore.Open(new StoreFolder(folder.Path));
         Household household = DemoCommand.Household();
@@ -33,7 +33,7 @@ internal sealed class DemoTerminal : IDisposable
         app = Application.Create(new VirtualTimeProvider());
         app.Init("ansi");
         Resize(width, height);
-        view = new ShellView(first?.Invoke(Session) ?? new HomeScreen(Session), new Look(colour, ascii));
+        view = new ShellView(first?.Invoke(Session) ?? new HomeScreen(Session), new Look(colour, ascii), standing);
         token = app.Begin(view)!;
         app.LayoutAndDraw();
     }

@@ -9,6 +9,7 @@ using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Frames;
+using Payday.Screens.Looking;
 using Payday.Screens.Routines;
 using Payday.Screens.Setup;
 using Payday.Screens.Shell;
@@ -24,6 +25,12 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     private const int BarWidth = 12;
 
     private readonly PurchasesScreen purchases = new(session);
+
+    /// <summary>What reads the book anew where it is only looked at.</summary>
+    public Looking.Looking? Looking { get; init; }
+
+    /// <summary>Where leaving leads; null leaves the program.</summary>
+    public Func<Screen>? Leave { get; init; }
 
     /// <inheritdoc/>
     public override string Title => session.Book.Household.Name;
@@ -43,23 +50,26 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
-        new(Key.Enter, "Enter", "payday", "The routine of the next payday; one that was begun goes on where it was left.", ToRoutine),
-        new(new Key('w'), "w", "count", "The week-end count: what is left of the cash pots.", () => new Way.To(new CountScreen(session))),
-        new(new Key('b'), "b", "card", "Card purchases: enter, change, undo.", () => new Way.To(purchases)),
-        new(new Key('f'), "f", "", "Fill the wallet for the week.", () => new Way.To(new FillsScreen(session))),
-        new(new Key('r'), "r", "", "Take cash that is owed back to the bank.", () => new Way.To(new ReturnScreen(session))),
-        new(new Key('p'), "p", "", "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.To(Histories())),
-        new(new Key('c'), "c", "", "Paydays, fill days and dues of the next months.", () => new Way.To(new CalendarScreen(session))),
-        new(new Key('l'), "l", "", "Every movement of money.", () => new Way.To(new LedgerScreen(session))),
+        .. Looking is { } looking ? [looking.ReadAgain(this)] : Array.Empty<Binding>(),
+        Changing(new(Key.Enter, "Enter", "payday", "The routine of the next payday; one that was begun goes on where it was left.", ToRoutine)),
+        Changing(new(new Key('w'), "w", "count", "The week-end count: what is left of the cash pots.", () => new Way.To(new CountScreen(session)))),
+        new(new Key('b'), "b", "card", session.IsLook ? "Card purchases." : "Card purchases: enter, change, undo.", () => new Way.To(purchases)),
+        Changing(new(new Key('f'), "f", "", "Fill the wallet for the week.", () => new Way.To(new FillsScreen(session)))),
+        Changing(new(new Key('r'), "r", "", "Take cash that is owed back to the bank.", () => new Way.To(new ReturnScreen(session)))),
+        new(new Key('p'), "p", Looks("history"), "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.To(Histories())),
+        new(new Key('c'), "c", Looks("calendar"), "Paydays, fill days and dues of the next months.", () => new Way.To(new CalendarScreen(session))),
+        new(new Key('l'), "l", Looks("ledger"), "Every movement of money.", () => new Way.To(new LedgerScreen(session))),
         new(new Key('s'), "s", "", "The papers of the last closed payday.", ToSlip),
-        new(new Key('h'), "h", "household", "Settings, income sources, bills, debts and pots.", () => new Way.To(new SetupScreen(new BookWork(session)))),
+        Changing(new(new Key('h'), "h", "household", "Settings, income sources, bills, debts and pots.", () => new Way.To(new SetupScreen(new BookWork(session))))),
     ];
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> LastKeys =>
     [
         ShellKeys.Help(this),
-        new(Key.Esc, "Esc", "leave", "Leave Payday, after a question; everything is kept.", () => new Way.To(new LeaveScreen())),
+        Leave is { } back
+            ? new(Key.Esc, "Esc", "leave", "Leave the demo household, after a question; what was tried in it is thrown away.", () => new Way.To(LeaveScreen.Demo(back)))
+            : new(Key.Esc, "Esc", "leave", "Leave Payday, after a question; everything is kept.", () => new Way.To(session.IsLook ? LeaveScreen.Look() : new LeaveScreen())),
     ];
 
     /// <inheritdoc/>
@@ -85,13 +95,24 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
 
         int days = Period.DaysBetween(session.Today, next.Value);
         string when = days switch { 0 => "today", 1 => "tomorrow", > 1 => $"in {"day".ToQuantity(days)}", _ => $"{"day".ToQuantity(-days)} ago, not closed yet" };
-        string todo = session.Book.Draft is { } draft ? $"Enter goes on with its routine, at step {(int)draft.Step} of 7." : "Enter begins its routine.";
-        return $"Next payday: {DateText.Weekday(next.Value)}, {when}. {todo}";
+        string todo = (session.Book.Draft, session.IsLook) switch
+        {
+            ({ } draft, false) => $" Enter goes on with its routine, at step {(int)draft.Step} of 7.",
+            ({ } draft, true) => $" Its routine is begun, at step {(int)draft.Step} of 7.",
+            (null, false) => " Enter begins its routine.",
+            _ => "",
+        };
+        return $"Next payday: {DateText.Weekday(next.Value)}, {when}.{todo}";
     }
+
+    private Binding Changing(Binding binding) => session.Changing(this, binding);
+
+    // Where nothing can be changed, the bottom line has room for what there is to look at.
+    private string Looks(string label) => session.IsLook ? label : "";
 
     private IEnumerable<FrameLine> Hands(int width)
     {
-        foreach (string hand in OverviewHands.Of(session.Book).Concat(WeekHands.Of(session.Book, session.Today)).SelectMany(hand => TextWrap.Lines("! " + hand, width - 2)))
+        foreach (string hand in OverviewHands.Of(session.Book).Concat(WeekHands.Of(session.Book, session.Today, session.IsLook ? HandWays.None : HandWays.Keys)).SelectMany(hand => TextWrap.Lines("! " + hand, width - 2)))
         {
             yield return FrameLine.Of(" " + hand, Ink.Hand);
         }

@@ -5,6 +5,7 @@ using Payday.Core.Calendar;
 using Payday.Core.Ledgers;
 using Payday.Reports;
 using Payday.Screens.Frames;
+using Payday.Screens.Looking;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Terminal.Gui.Input;
@@ -36,8 +37,8 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
     [
         new(new Key('f'), "f", "filter", "Only movements about one source, bill, debt or pot.", () => new Way.To(Subjects())),
         new(new Key('d'), "d", "dates", "Only movements of a day, a month or some days; empty for all.", () => new Way.Edit(new CellEdit("Day, month, or one to another", "", Between))),
-        .. Here is null ? Array.Empty<Binding>() : [new Binding(new Key('u'), "u", "undo", "Undo this movement by its reverse, with a reason.", Undo)],
-        ReopenScreen.Opens(session),
+        .. Here is null ? Array.Empty<Binding>() : [session.Changing(this, new(new Key('u'), "u", "undo", "Undo this movement by its reverse, with a reason.", Undo))],
+        ReopenScreen.Opens(session, this),
     ];
 
     /// <inheritdoc/>

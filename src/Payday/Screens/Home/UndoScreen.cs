@@ -56,8 +56,15 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
             yield return "The bill is to be paid then; the next payday takes it up again.";
         }
 
-        yield return "Both movements stay in the ledger.";
+        if (MovementPair.Of(session.Book, movement) is { } other)
+        {
+            yield return $"! Movement {other.Number} goes with it and stays as it is: {MovementText.Ends(session.Book, other)}. Undo that one too where both are wrong{(IsCash(other) ? "; as it moves notes, by taking the whole payday up again (o in the ledger)" : "")}.";
+        }
+
+        yield return "The movement and its reverse both stay in the ledger.";
     }
+
+    private static bool IsCash(Movement other) => other.From is LedgerEnd.Held { Place: Place.Cash } || other.To is LedgerEnd.Held { Place: Place.Cash };
 
     private string? Undo(string reason)
     {

@@ -54,7 +54,7 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
         Sign = row.Payment < row.Minimum ? '!' : row.Paid ? 'v' : row.Changed ? '*' : ' ',
         Ink = row.Payment < row.Minimum ? Ink.Hand : row.Due is null ? Ink.Quiet : row.Paid ? Ink.Done : Ink.Plain,
         Detail = Detail(row),
-        Edit = row.Due is null ? null : Amount($"Pay on {row.Name}", row.Payment, (draft, amount) => draft with { DebtPayments = draft.DebtPayments.SetItem(row.DebtId, amount) }),
+        Edit = row.Due is null ? null : Amount($"Pay on {row.Name}", row.Payment, (draft, amount) => draft with { DebtPayments = draft.DebtPayments.SetItem(row.DebtId, amount) }, row.Balance + row.Interest),
         Tick = row.Due is null ? null : () => Work.Decide(draft => draft with { PaidDebts = row.Paid ? draft.PaidDebts.Remove(row.DebtId) : draft.PaidDebts.Add(row.DebtId) }),
     };
 
@@ -67,7 +67,8 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
 
         string split = $"{row.Name}: {Shown(row.Payment)} pays {Shown(row.Interest)} interest and {Shown(row.Payment - row.Interest)} of the balance.";
         bool never = Plan.Surplus.Without.Never.Contains(row.DebtId);
-        return [split, row.Payment < row.Minimum ? "That is below the minimum." : never ? "At its minimum it never ends. Pay more, or talk to the lender." : row.Paid ? "Paid." : "Space ticks it once it is paid."];
+        string end = row.NewBalance.IsZero ? "That is all that is owed, so it is paid off. " : "";
+        return [split, end + (row.Payment < row.Minimum ? "That is below the minimum." : never ? "At its minimum it never ends. Pay more, or talk to the lender." : row.Paid ? "Paid." : "Space ticks it once it is paid.")];
     }
 
     private Way TakeAll()

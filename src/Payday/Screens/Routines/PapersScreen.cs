@@ -29,7 +29,7 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
     [
         new(new Key('p'), "p", "print", "Print the slip and the filling sheet on the system's usual printer.", Print),
         new(new Key('d'), "d", "PDF", "Save both as PDF files: name.pdf and name-filling.pdf.", () => new Way.Edit(new CellEdit("Save as", $"payday-{payday.Payday:uuuu-MM-dd}.pdf", Save) { Acts = true })),
-        .. payday == session.Book.LastClosed ? [ReopenScreen.Opens(session)] : Array.Empty<Binding>(),
+        .. payday == session.Book.LastClosed ? [ReopenScreen.Opens(session, this)] : Array.Empty<Binding>(),
     ];
 
     private Paper Slip => SlipLayout.Lay(BankPapers.Slip(session.Book.Household, payday), SlipWidth);

@@ -40,8 +40,15 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
     public override ImmutableArray<StepRow> Rows => [.. Plan.Pots.Rows.Select(Row)];
 
     /// <inheritdoc/>
-    protected override ImmutableArray<TextColumn> Columns =>
-        [Report.Names("Pot"), new("held"), Report.Amounts("has now"), Report.Amounts("proposed"), Report.Amounts("fill"), new("why")];
+    protected override ImmutableArray<TextColumn> Columns => ColumnsIn(Roomy);
+
+    /// <inheritdoc/>
+    /// <remarks>Where a pot is held and what it has give way to its name and the reason; all of it stands below the table too.</remarks>
+    protected override ImmutableArray<TextColumn> ColumnsIn(int width) =>
+    [
+        Report.Names("Pot") with { MinWidth = 15 }, new("held") { Drops = 2 }, Report.Amounts("has now") with { Drops = 1 },
+        Report.Amounts("proposed"), Report.Amounts("fill"), new("why") { Shrinks = true, MinWidth = width < Roomy ? 16 : 31 },
+    ];
 
     private StepRow Row(PotRow row) => new(
         [row.Pot.Name, PotsReport.Place(row.Pot), Shown(row.HasNow), Shown(row.Proposed), Marked(row.Fill, row.Changed), row.Why])
@@ -57,13 +64,13 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
     {
         if (row.Pot.Held == Held.InTheAccount)
         {
-            return [$"{row.Pot.Name}: held in the account; {Shown(row.HasNow + row.Fill)} from today."];
+            return [$"{row.Pot.Name}: held in the account; {Shown(row.HasNow + row.Fill)} from today.", row.Why];
         }
 
         CashPotRow? cash = Plan.Withdrawal.Pots.FirstOrDefault(pot => pot.Pot.Id == row.Pot.Id);
         if (cash is null)
         {
-            return [$"{row.Pot.Name}: nothing to withdraw."];
+            return [$"{row.Pot.Name}: nothing to withdraw.", row.Why];
         }
 
         string weeks = string.Join(", ", cash.Weeks.Select(week =>
@@ -75,7 +82,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
             { Small: { } small } => $"Notes: at least {Shown(small.AtLeast)} in {Value(small.Note)} or smaller",
             _ => "Notes: any",
         };
-        return [$"{row.Pot.Name}: {weeks}, kept back {Shown(cash.KeptBack)}", wishes];
+        return [$"{row.Pot.Name}: {weeks}, kept back {Shown(cash.KeptBack)}", $"{row.Why}. {wishes}"];
     }
 
     private static string Value(Money note) => NoteText.Value(note.MinorUnits, note.Currency);

@@ -64,7 +64,14 @@ internal sealed class RoutineScreen : Screen
 
     private StepRow? Row => View.Rows is { IsEmpty: false } rows ? rows[Math.Clamp(cursor, 0, rows.Length - 1)] : null;
 
-    private string TickLabel => step switch { RoutineStep.Bills or RoutineStep.DebtMinimums => "paid", RoutineStep.Surplus => "place here", _ => "proposal" };
+    // In the withdrawal the bottom line's room is for the keys of its notes.
+    private string TickLabel => step switch
+    {
+        RoutineStep.Bills or RoutineStep.DebtMinimums => "paid",
+        RoutineStep.Surplus => "place here",
+        RoutineStep.Withdrawal => "",
+        _ => "proposal",
+    };
 
     private string TickHelp => step switch
     {
@@ -102,7 +109,7 @@ internal sealed class RoutineScreen : Screen
         first = Rows.First(first, cursor, rows.Length, room);
         return TextFrame.Of(
             size,
-            [.. Head(width), .. header.Take(1).Select(line => FrameLine.Of(" " + line, Ink.Strong)), Rule(width)],
+            [.. Head(width), .. header.Take(1).Select(line => FrameLine.Of("  " + line, Ink.Strong)), Rule(width)],
             lines.IsEmpty
                 ? [FrameLine.Of(" Nothing here this time. Right goes on.")]
                 : lines.Select((line, i) => Line(rows[i], line, i == cursor)).Skip(first).Take(room),
@@ -128,12 +135,12 @@ internal sealed class RoutineScreen : Screen
     {
         if (!here)
         {
-            return FrameLine.Of(row.Sign + text, row.Ink);
+            return FrameLine.Of($"{row.Sign} {text}", row.Ink);
         }
 
         int gap = text.IndexOf("  ", StringComparison.Ordinal);
         int name = gap < 0 ? text.Length : gap;
-        return new FrameLine([new Span(">" + text[..name], Ink.Here), new Span(text[name..], row.Ink)]);
+        return new FrameLine([new Span(row.Sign.ToString(), row.Ink), new Span(">" + text[..name], Ink.Here), new Span(text[name..], row.Ink)]);
     }
 
     private FrameLine Below(int rows, int width)

@@ -10,7 +10,8 @@ namespace Payday.Screens.Routines;
 /// <param name="work">The routine worked on.</param>
 internal abstract class StepView(RoutineWork work)
 {
-    private const int Roomy = 74;
+    /// <summary>From so many columns on there is room for wide gaps and whole reasons.</summary>
+    protected const int Roomy = 74;
 
     /// <summary>The step.</summary>
     public abstract RoutineStep Step { get; }
@@ -36,13 +37,16 @@ internal abstract class StepView(RoutineWork work)
     /// <summary>The columns of the table.</summary>
     protected abstract ImmutableArray<TextColumn> Columns { get; }
 
+    /// <summary>The columns where they depend on the room there is.</summary>
+    protected virtual ImmutableArray<TextColumn> ColumnsIn(int width) => Columns;
+
     /// <summary>A line under the table, such as a total; empty for none.</summary>
     public virtual string Note => "";
 
     /// <summary>The table as lines: header first, then a line a row.</summary>
     public (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(ImmutableArray<StepRow> rows, int width)
     {
-        TextTableLines lines = new TextTable(Columns, [.. rows.Select(row => row.Cells)], gap: width < Roomy ? 1 : 2, decimalMark: Style.DecimalMark).Lay(width);
+        TextTableLines lines = new TextTable(ColumnsIn(width), [.. rows.Select(row => row.Cells)], gap: width < Roomy ? 1 : 2, decimalMark: Style.DecimalMark).Lay(width);
         return (lines.Header, lines.Rows);
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Payday.Core.Amounts;
 using Payday.Core.Cash;
 using Payday.Core.Routines;
 using Payday.Core.Weeks;
@@ -52,7 +53,9 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
             NotePlan plan = Plan.Withdrawal.Plan;
             string reused = plan.ReusedTotal.IsZero ? "" : $", {Shown(plan.ReusedTotal)} reused ({NoteText.Listed(plan.Reused, plan.Currency)})";
             string ways = offer.Of(Plan) is { } both ? $" {OfferText(both)}" : "";
-            string fault = plan.Faults.IsEmpty ? "" : "! " + plan.Faults[0].Sentence(Style) + " ";
+            string fault = Plan.Withdrawal.Pots.FirstOrDefault(row => row.KeptBack.IsNegative) is { } over
+                ? $"! The notes for {over.Pot.Name} are {Shown(-over.KeptBack)} more than it has; lower one before the payday can be closed."
+                : plan.Faults.IsEmpty ? "" : "! " + plan.Faults[0].Sentence(Style) + " ";
             return fault.Length > 0 ? fault : $"{Shown(plan.WithdrawTotal)} withdrawn{reused}, {Shown(Plan.Withdrawal.KeptBack)} kept back; {plan.NoteCount} notes.{ways}";
         }
     }
@@ -105,10 +108,19 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
                 $"How many {NoteText.Value(value, row.Amount.Currency)} for {row.Pot.Name} {day}".TrimEnd(),
                 count.ToString(CultureInfo.InvariantCulture),
                 text => int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number <= MostNotes
-                    ? Work.Decide(draft => With(draft, row, week, value, number))
+                    ? TooMany(row, value, number - count) ?? Work.Decide(draft => With(draft, row, week, value, number))
                     : $"Write a whole number of notes, at most {MostNotes}."),
             Tick = () => Work.Decide(draft => draft with { Notes = draft.Notes.Remove(new PartKey(row.Pot.Id, week.Week)) }),
         };
+    }
+
+    // Money isn't kept back below zero: what goes in one envelope has to come out of another first.
+    private string? TooMany(CashPotRow row, long value, int more)
+    {
+        Money added = Money.FromMinorUnits(value, row.Amount.Currency) * more;
+        return more > 0 && row.KeptBack < added
+            ? $"{row.Pot.Name} has {Shown(row.Amount)}, and its notes would come to {Shown(row.Amount - row.KeptBack + added)}; lower another first."
+            : null;
     }
 
     private static RoutineDraft With(RoutineDraft draft, CashPotRow row, WeekPart week, long value, int number)

@@ -46,11 +46,11 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
     /// <inheritdoc/>
     protected override string Detail => Choices.IsEmpty
         ? Field.Help
-        : $"{Field.Help} Choices: {string.Join(", ", Choices.Select(choice => choice.Label))}.";
+        : $"{Field.Help} Choices: {string.Join(" / ", Choices.Select(choice => choice.Label))}.";
 
     /// <inheritdoc/>
     protected override string Status => form.Missing is { IsEmpty: false } missing
-        ? $"{(form.IsStored || work.TakesParts ? "" : "Not stored yet. ")}Still to fill in: {string.Join(", ", missing.Select(needed => needed.Label))}"
+        ? $"{(form.IsStored || work.TakesParts ? "Still to fill in" : "Not stored before this is filled in")}: {string.Join(", ", missing.Select(needed => needed.Label))}"
         : form.IsStored ? "Stored." : "";
 
     private SetupField Field => form.Fields[Math.Clamp(Cursor, 0, form.Fields.Length - 1)];

@@ -5,36 +5,56 @@ using Payday.Store;
 
 namespace Payday.Screens.Shell;
 
-/// <summary>The book that the screens work on: every change is stored as it is made.</summary>
-internal sealed class BookSession(BookStore store, Book book, NodaTime.LocalDate today)
+/// <summary>The book that the screens work on: every change is stored as it is made. A look at a book has no store, and changes nothing.</summary>
+internal sealed class BookSession
 {
     // A backup that takes longer, of a long life or on a slow disk, is told of at the end.
     private static readonly TimeSpan PatienceForBackups = TimeSpan.FromMilliseconds(200);
 
+    private readonly BookStore? store;
     private int told;
 
+    /// <param name="store">Where changes are stored.</param>
+    /// <param name="book">The book as it is stored.</param>
+    /// <param name="today">The date.</param>
+    public BookSession(BookStore store, Book book, NodaTime.LocalDate today)
+        : this(book, today) => this.store = store;
+
+    private BookSession(Book book, NodaTime.LocalDate today) => (Book, Today) = (book, today);
+
+    /// <summary>Whether the book is only looked at: another process has it open. Screens then offer no key that changes something.</summary>
+    public bool IsLook => store is null;
+
     /// <summary>The book as it stands.</summary>
-    public Book Book { get; private set; } = book;
+    public Book Book { get; private set; }
 
     /// <summary>What the store mended or could not do since this was last asked, e.g. a backup whose disk is not there; empty for nothing.</summary>
     public string News()
     {
-        store.FinishBackups(PatienceForBackups);
-        string news = string.Join(' ', store.Notices.Skip(told));
-        told = store.Notices.Length;
+        Store.FinishBackups(PatienceForBackups);
+        string news = string.Join(' ', Store.Notices.Skip(told));
+        told = Store.Notices.Length;
         return news;
     }
 
     /// <summary>The date.</summary>
-    public NodaTime.LocalDate Today { get; } = today;
+    public NodaTime.LocalDate Today { get; }
 
     /// <summary>How numbers are written.</summary>
     public NumberStyle Style => Book.Household.Settings.Numbers;
 
+    private BookStore Store => store ?? throw new InvalidOperationException("A look at a book changes nothing.");
+
+    /// <summary>A look at a book that another process has open.</summary>
+    public static BookSession Look(Book book, NodaTime.LocalDate today) => new(book, today);
+
+    /// <summary>Looks at the book as it is stored now.</summary>
+    public void See(Book now) => Book = IsLook ? now : throw new InvalidOperationException("Only a look reads a book anew.");
+
     /// <summary>Keeps what was decided so far.</summary>
     public void Keep(RoutineDraft draft)
     {
-        store.Save(new BookChange { Draft = draft });
+        Store.Save(new BookChange { Draft = draft });
         Book = Book with { Draft = draft };
     }
 
@@ -48,7 +68,7 @@ internal sealed class BookSession(BookStore store, Book book, NodaTime.LocalDate
             return change.Refusals[0];
         }
 
-        store.Save(BookChange.Of(change));
+        Store.Save(BookChange.Of(change));
         Book = change.Book;
         return null;
     }
@@ -56,14 +76,14 @@ internal sealed class BookSession(BookStore store, Book book, NodaTime.LocalDate
     /// <summary>Stores a closed payday.</summary>
     public void Close(Closing closing)
     {
-        store.Save(BookChange.Of(closing));
+        Store.Save(BookChange.Of(closing));
         Book = closing.Book;
     }
 
     /// <summary>Takes the last closed payday up again.</summary>
     public void Reopen(Reopening reopening)
     {
-        store.Save(BookChange.Of(reopening));
+        Store.Save(BookChange.Of(reopening));
         Book = reopening.Book;
     }
 
@@ -71,14 +91,14 @@ internal sealed class BookSession(BookStore store, Book book, NodaTime.LocalDate
     /// <param name="after">The book with it; see <see cref="BookChange.Between"/>.</param>
     public void Take(Book after)
     {
-        store.Save(BookChange.Between(Book, after));
+        Store.Save(BookChange.Between(Book, after));
         Book = after;
     }
 
     /// <summary>Undoes a movement.</summary>
     public void Undo(Undoing undoing)
     {
-        store.Save(BookChange.Of(undoing));
+        Store.Save(BookChange.Of(undoing));
         Book = undoing.Book;
     }
 }

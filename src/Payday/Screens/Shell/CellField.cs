@@ -11,6 +11,7 @@ namespace Payday.Screens.Shell;
 internal sealed class CellField : TextField
 {
     private const int StartsAtPercent = 55;
+    private bool isRefused;
 
     public CellField(Look look)
     {
@@ -51,6 +52,25 @@ internal sealed class CellField : TextField
         SetFocus();
         MoveEnd();
         ClearAllSelection();
+    }
+
+    /// <summary>Goes on after a refusal: the first character typed takes the place of what was refused; an arrow or Backspace mends it.</summary>
+    public void Again()
+    {
+        MoveEnd();
+        SelectAll();
+        isRefused = true;
+    }
+
+    /// <summary>Told of each key before the field has it.</summary>
+    public void Before(Key key)
+    {
+        if (isRefused && key == Key.Backspace)
+        {
+            GoOn();
+        }
+
+        isRefused = false;
     }
 
     /// <summary>Ends editing.</summary>

@@ -68,7 +68,7 @@ internal abstract class CursorScreen : Screen
         [
             FrameLine.Of(TextColumns.Ends(" " + CleanText.OneLine(Title), Aside + " ", width), Ink.Strong),
             .. Under(width),
-            .. header.Take(1).Select(line => FrameLine.Of(" " + line, Ink.Strong)),
+            .. header.Take(1).Select(line => FrameLine.Of("  " + line, Ink.Strong)),
             FrameLine.Of(new string('-', width), Ink.Quiet),
         ];
         FrameLine[] foot = [.. Foot(width)];
@@ -89,7 +89,7 @@ internal abstract class CursorScreen : Screen
     {
         (char sign, Ink ink) = Mark(row);
         bool here = row == Cursor;
-        return FrameLine.Of((here ? '>' : sign) + text, here ? Ink.Here : ink).Fit(width);
+        return FrameLine.Of($"{sign}{(here ? '>' : ' ')}{text}", here ? Ink.Here : ink).Fit(width);
     }
 
     // A message that is longer than its line takes the place of the detail.

@@ -12,7 +12,9 @@ internal static class FullScreen
         !Console.IsInputRedirected && !Console.IsOutputRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb";
 
     /// <summary>Shows a screen, and those it leads to, until the person leaves.</summary>
-    public static void Run(Screen first)
+    /// <param name="first">The screen.</param>
+    /// <param name="standing">A sentence that stands on every screen; null or empty for none.</param>
+    public static void Run(Screen first, Func<string>? standing = null)
     {
         var look = Look.For(Environment.GetEnvironmentVariable);
         Application.MaximumIterationsPerSecond = Looks.MostPerSecond;
@@ -26,7 +28,7 @@ internal static class FullScreen
         using var ending = new Ending(keyboard.Tell);
         using var looks = new Looks(keyboard);
         app.Iteration += (_, _) => BeforeLook(app, looks, ending);
-        using var view = new ShellView(first, look);
+        using var view = new ShellView(first, look, standing);
 
         // The terminal's title stays the shell's: the library would leave it empty.
         view.Border.Settings &= ~BorderSettings.TerminalTitle;

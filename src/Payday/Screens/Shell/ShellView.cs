@@ -1,7 +1,6 @@
 using System.Drawing;
 using Payday.Screens.Frames;
 using Payday.Store;
-using Payday.Text;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -17,16 +16,19 @@ namespace Payday.Screens.Shell;
 /// </remarks>
 internal sealed class ShellView : Runnable
 {
-    // So many lines of what is wrong are shown over the line where it is typed.
-    private const int MostFaultLines = 3;
     private static readonly Key ToBackground = Key.Z.WithCtrl;
 
     private readonly ScreenStack screens;
     private readonly FrameCanvas canvas;
+    private readonly ShellFrame frame;
     private readonly CellField field;
 
-    public ShellView(Screen first, Look look)
+    /// <param name="first">The screen at the bottom.</param>
+    /// <param name="look">How it shows.</param>
+    /// <param name="standing">A sentence that stands on every screen; null or empty for none.</param>
+    public ShellView(Screen first, Look look, Func<string>? standing = null)
     {
+        frame = new ShellFrame(standing ?? (() => ""));
         canvas = new FrameCanvas(this, look);
         field = new CellField(look);
         screens = new ScreenStack(first);
@@ -56,7 +58,7 @@ internal sealed class ShellView : Runnable
     /// <inheritdoc/>
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        canvas.Show(Drawn());
+        canvas.Show(HasRoom ? frame.Draw(Top, field, Viewport.Size) : TooSmall.Draw(Viewport.Size));
         return true;
     }
 
@@ -123,6 +125,7 @@ internal sealed class ShellView : Runnable
     // Everything the field doesn't use itself ends here while a cell is edited.
     private void OnFieldKey(object? sender, Key key)
     {
+        field.Before(key);
         if (key == ToBackground)
         {
             key.Handled = true;
@@ -152,6 +155,7 @@ internal sealed class ShellView : Runnable
             Top.Message = leaves ? fault + " It was left as it was." : fault;
             if (!leaves)
             {
+                field.Again();
                 return;
             }
         }
@@ -204,29 +208,6 @@ internal sealed class ShellView : Runnable
             Top.Message = "The amounts are too large together; nothing was changed.";
             return Way.Stay;
         }
-    }
-
-    private TextFrame Drawn()
-    {
-        Size size = Viewport.Size;
-        if (!HasRoom)
-        {
-            return TooSmall.Draw(size);
-        }
-
-        TextFrame frame = Top.Draw(size with { Width = Math.Min(size.Width, TextFrame.Widest) }).Fill(size.Width);
-        return field.Cell is null ? frame : WithPrompt(frame, size);
-    }
-
-    // What is typed stands on the last line, and what is wrong with it on the lines above. The field draws its own cells.
-    private TextFrame WithPrompt(TextFrame frame, Size size)
-    {
-        string[] fault = [.. TextWrap.Lines(Top.Message, size.Width - 2).Take(MostFaultLines)];
-        IEnumerable<FrameLine> lines = frame.Lines
-            .Take(size.Height - 1 - fault.Length)
-            .Concat(fault.Select(line => FrameLine.Of(" " + line, Ink.Hand).Fit(size.Width)))
-            .Append(FrameLine.Of(field.Prompt(), Ink.Strong));
-        return new TextFrame([.. lines]);
     }
 
     // The library comes back from the background with the mouse reported, and with nothing drawn.

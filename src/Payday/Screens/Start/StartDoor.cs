@@ -8,5 +8,5 @@ namespace Payday.Screens.Start;
 /// <param name="Store">The store of the data folder, without a household.</param>
 /// <param name="Today">The date.</param>
 /// <param name="ReadFile">Reads the household file of a path.</param>
-/// <param name="OpenDemo">The demo household's home screen, in a folder that is thrown away.</param>
-internal sealed record StartDoor(BookStore Store, LocalDate Today, Func<string, HouseholdOffer> ReadFile, Func<Screen> OpenDemo);
+/// <param name="OpenDemo">The demo household's home screen, in a folder that is thrown away; given is the screen that leaving it leads to.</param>
+internal sealed record StartDoor(BookStore Store, LocalDate Today, Func<string, HouseholdOffer> ReadFile, Func<Func<Screen>, Screen> OpenDemo);

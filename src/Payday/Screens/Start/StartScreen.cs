@@ -51,10 +51,12 @@ internal sealed class StartScreen(StartDoor door) : CursorScreen
     protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width) =>
         ([], IsBegun ? Ways.SetItem(0, "Go on setting up your household") : Ways);
 
+    private StartScreen AfterTheDemo() => new(door) { Message = "The demo household is thrown away. Your own can be set up here." };
+
     private Way Choose() => Cursor switch
     {
         0 => new Way.To(new GuideScreen(new DraftWork(door.Store, door.Today))),
-        1 => new Way.Afresh(door.OpenDemo()),
+        1 => new Way.Afresh(door.OpenDemo(AfterTheDemo)),
         _ => new Way.To(new TakeFileScreen(door)),
     };
 }

@@ -1,5 +1,7 @@
+using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Calendar;
 using Payday.Core.Weeks;
 using Payday.Screens.Shell;
 using Payday.Text;
@@ -50,17 +52,18 @@ internal sealed class CountCells(CountWork work, Action<bool> entered)
     /// <summary>The day that is counted for.</summary>
     public CellEdit Day() => new("Count for", LocalDatePattern.Iso.Format(work.Plan.Draft.Date), text =>
     {
-        if (LocalDatePattern.Iso.Parse(text.Trim()) is not { Success: true, Value: var date })
+        Read<LocalDate> date = TypedDate.Parse(text, work.Session.Today);
+        if (!date.Ok)
         {
-            return "Write the day like 2026-03-12.";
+            return date.Fault;
         }
 
-        if (date > work.Session.Today)
+        if (date.Value > work.Session.Today)
         {
-            return $"{DateText.Weekday(date)} has not come yet; count for today or before.";
+            return $"{DateText.Weekday(date.Value)} has not come yet; count for today or before.";
         }
 
-        work.CountFor(date);
+        work.CountFor(date.Value);
         return null;
     });
 

@@ -67,7 +67,7 @@ internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
             Word(line.Kind),
             line.Amount.ToString(session.Style),
             line.Left is { } left ? left.ToString(session.Style) : "",
-            line.What)));
+            line.What == Word(line.Kind) ? "" : line.What)));
 
     private IEnumerable<FrameLine> Table(int width, ImmutableArray<TextColumn> columns, IEnumerable<ImmutableArray<string>> rows) =>
         new TextTable(columns, [.. rows], decimalMark: session.Style.DecimalMark).Lay(width - 2).All.Select(line => FrameLine.Of(" " + line));
@@ -79,6 +79,8 @@ internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
         PotEvent.Skipped => "skipped",
         PotEvent.Counted => "counted, spent",
         PotEvent.Card => "by card",
+        PotEvent.OwedBack => "owed back",
+        PotEvent.Returned => "brought back",
         PotEvent.Move => "moved",
         _ => "difference",
     };

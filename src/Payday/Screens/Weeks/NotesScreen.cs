@@ -46,20 +46,27 @@ internal sealed class NotesScreen : CursorScreen
     protected override int Count => values.Length;
 
     /// <inheritdoc/>
-    protected override IReadOnlyList<Binding> Keys => [new(Key.Enter, "Enter", "how many", "Type how many there are of this value.", () => new Way.Edit(HowMany(Number(values[Cursor]))))];
+    protected override IReadOnlyList<Binding> Keys =>
+    [
+        new(Key.Enter, "Enter", "how many", "Type how many there are of this value.", () => new Way.Edit(HowMany(Number(values[Cursor])))),
+        .. touched ? [new Binding(new Key('x'), "x", "leave as it was", "Go back without taking what was typed here.", () => Way.Back)] : Array.Empty<Binding>(),
+    ];
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> LastKeys =>
     [
         ShellKeys.Help(this),
-        new(Key.Esc, "Esc", "done", "Take what was counted, and go back.", Done),
+        touched
+            ? new(Key.Esc, "Esc", "take it, back", "Take the notes as they stand here, and go back.", Done)
+            : new(Key.Esc, "Esc", "back", "Go back; nothing was changed here.", Done),
     ];
 
     /// <inheritdoc/>
     protected override string Detail => about;
 
     /// <inheritdoc/>
-    protected override string Status => $"Together {NoteBag.Worth(notes, session.Book.Household.Currency).ToString(session.Style)}";
+    protected override string Status =>
+        $"Together {NoteBag.Worth(notes, session.Book.Household.Currency).ToString(session.Style)}{(touched ? ". Esc takes it, x leaves what was there before." : "")}";
 
     /// <inheritdoc/>
     public override CellEdit? Typing(string text) => char.IsAsciiDigit(text[0]) ? HowMany(text) : null;

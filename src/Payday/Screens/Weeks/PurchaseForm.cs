@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Calendar;
 using Payday.Core.Households;
 using Payday.Core.Weeks;
 using Payday.Reports;
@@ -72,7 +73,7 @@ internal sealed class PurchaseForm : CursorScreen
         Pot => potChosen
             ? "The pot it is for; a letter goes to the next one that begins with it. For a cash pot that cash is owed back to the account."
             : "A guess from what was bought before; a letter goes to the next pot that begins with it.",
-        _ => "The day of the purchase.",
+        _ => "The day of the purchase, like 2026-03-12 or 12 Mar; yesterday works too.",
     };
 
     /// <inheritdoc/>
@@ -155,17 +156,18 @@ internal sealed class PurchaseForm : CursorScreen
 
     private string? TakeDay(string text)
     {
-        if (LocalDatePattern.Iso.Parse(text.Trim()) is not { Success: true, Value: var day })
+        Read<LocalDate> day = TypedDate.Parse(text, session.Today);
+        if (!day.Ok)
         {
-            return "Write the day like 2026-03-12.";
+            return day.Fault;
         }
 
-        if (day > session.Today)
+        if (day.Value > session.Today)
         {
-            return $"{DateText.Weekday(day)} has not come yet.";
+            return $"{DateText.Weekday(day.Value)} has not come yet.";
         }
 
-        date = day;
+        date = day.Value;
         return null;
     }
 

@@ -18,16 +18,19 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     private const long LargestFile = 5_000_000;
 
     private ImmutableArray<PurchaseLine> lines = [];
-    private ImmutableArray<string> faults = [];
+    private ImmutableArray<PurchaseFault> faults = [];
 
     /// <inheritdoc/>
     public override string Title => "Card purchases from a list";
 
     /// <inheritdoc/>
-    protected override string Aside => lines.IsEmpty ? "" : $"{"purchase".ToQuantity(lines.Length)}, {Money.Sum(lines.Select(line => line.Entry.Amount), session.Book.Household.Currency).ToString(session.Style)}";
+    protected override string Aside => Count == 0
+        ? ""
+        : $"{"purchase".ToQuantity(lines.Length)}, {Money.Sum(lines.Select(line => line.Entry.Amount), session.Book.Household.Currency).ToString(session.Style)}"
+            + (faults.IsEmpty ? "" : $"; {"line".ToQuantity(faults.Length)} not read");
 
     /// <inheritdoc/>
-    protected override int Count => lines.Length;
+    protected override int Count => faults.Length + lines.Length;
 
     /// <inheritdoc/>
     protected override string Empty =>
@@ -36,32 +39,37 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
-        .. lines.IsEmpty
-            ? Array.Empty<Binding>()
-            :
-            [
-                new(Key.Enter, "Enter", "pot", "Pick the pot of this purchase; a letter goes to the next one that begins with it.", () => new Way.To(Picks())),
-                new(new Key('x').WithCtrl, "Ctrl+X", "leave out", "Leave this line out.", LeaveOut),
-            ],
+        .. Here is null ? Array.Empty<Binding>() : [new Binding(Key.Enter, "Enter", "pot", "Pick the pot of this purchase; a letter goes to the next one that begins with it.", () => new Way.To(Picks(Here!)))],
+        .. Count == 0 ? Array.Empty<Binding>() : [new Binding(new Key('x').WithCtrl, "Ctrl+X", "leave out", "Leave this line out.", LeaveOut)],
         new(new Key('f').WithCtrl, "Ctrl+F", "file", "Read the list from a file.", () => new Way.Edit(new CellEdit("File", "", FromFile) { Acts = true })),
     ];
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> LastKeys =>
     [
-        .. lines.IsEmpty ? Array.Empty<Binding>() : [new Binding(Key.CursorRight, "Right", "enter all", "Write all of them to the ledger, or none.", Enter)],
+        .. lines.IsEmpty ? Array.Empty<Binding>() : [new Binding(Key.CursorRight, "Right", "enter all", "Write all of them to the ledger, or none; a line that was not read is not among them.", Enter)],
         ShellKeys.Help(this),
         new(Key.Esc, "Esc", "back", "Back; the list is here again until it is entered.", () => Way.Back),
     ];
 
     /// <inheritdoc/>
-    protected override string Detail => !faults.IsEmpty
-        ? $"Not read, {"line".ToQuantity(faults.Length)}: {CleanText.OneLine(faults[0])}"
-        : lines.IsEmpty ? "" : Here.Guess is { } guess
-            ? $"Like purchase {guess.LikeNumber}, {CleanText.OneLine(session.Book.Weeks.Purchases[(int)guess.LikeNumber - 1].What)}."
-            : "Nothing like it was bought before: pick its pot, or it is taken from the buffer.";
+    protected override string Detail => (Fault, Here) switch
+    {
+        ({ } fault, _) => CleanText.OneLine(fault.ToString()),
+        (_, { Guess: { } guess }) => $"Like purchase {guess.LikeNumber}, {CleanText.OneLine(session.Book.Weeks.Purchases[(int)guess.LikeNumber - 1].What)}.",
+        (_, not null) => "Nothing like it was bought before: pick its pot, or it is taken from the buffer.",
+        _ => "",
+    };
 
-    private PurchaseLine Here => lines[Math.Clamp(Cursor, 0, lines.Length - 1)];
+    /// <inheritdoc/>
+    protected override string Status => faults.IsEmpty
+        ? ""
+        : $"{"line".ToQuantity(faults.Length)} at the top not read, and not entered: mend and paste the list again.";
+
+    // What was not read comes first, where it is seen.
+    private PurchaseFault? Fault => Cursor < faults.Length ? faults[Cursor] : null;
+
+    private PurchaseLine? Here => Cursor >= faults.Length && Cursor < Count ? lines[Cursor - faults.Length] : null;
 
     /// <inheritdoc/>
     public override bool Pasted(string text)
@@ -73,10 +81,10 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     public override CellEdit? Typing(string text)
     {
-        if (!lines.IsEmpty)
+        if (Here is { } line)
         {
             string?[] pots = [.. session.Book.Household.Pots.Select(pot => pot.Id), null];
-            Choose(pots[NextName.From([.. pots.Select(pot => WeekText.PotName(session.Book, pot))], Array.IndexOf(pots, Here.Entry.PotId), text)]);
+            Choose(line, pots[NextName.From([.. pots.Select(pot => WeekText.PotName(session.Book, pot))], Array.IndexOf(pots, line.Entry.PotId), text)]);
         }
 
         return null;
@@ -87,18 +95,22 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     {
         TextTableLines table = new TextTable(
             [new("line", Align.Right), new("date"), Report.Amounts("amount"), new("what") { Shrinks = true, MinWidth = 10 }, Report.Names("pot")],
-            [.. lines.Select(line => ImmutableArray.Create(
-                line.Number.ToString(CultureInfo.InvariantCulture),
-                DateText.Short(line.Entry.Date),
-                line.Entry.Amount.ToString(session.Style),
-                line.Entry.What,
-                WeekText.PotName(session.Book, line.Entry.PotId)))],
+            [
+                .. faults.Select(fault => ImmutableArray.Create(fault.Number == 0 ? "" : fault.Number.ToString(CultureInfo.InvariantCulture), "", "", CleanText.OneLine(fault.Fault), "")),
+                .. lines.Select(line => ImmutableArray.Create(
+                    line.Number.ToString(CultureInfo.InvariantCulture),
+                    DateText.Short(line.Entry.Date),
+                    line.Entry.Amount.ToString(session.Style),
+                    line.Entry.What,
+                    WeekText.PotName(session.Book, line.Entry.PotId))),
+            ],
             decimalMark: session.Style.DecimalMark).Lay(width);
         return (table.Header, table.Rows);
     }
 
     /// <inheritdoc/>
-    protected override (char Sign, Ink Ink) Mark(int row) => lines[row] is { Guess: null, Entry.PotId: null } ? ('!', Ink.Hand) : (' ', Ink.Plain);
+    protected override (char Sign, Ink Ink) Mark(int row) =>
+        row < faults.Length ? ('!', Ink.Hand) : lines[row - faults.Length] is { Guess: null, Entry.PotId: null } ? ('!', Ink.Hand) : (' ', Ink.Plain);
 
     private void Read(string text)
     {
@@ -133,24 +145,32 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
         }
     }
 
-    private PickScreen<string?> Picks() => new(
-        $"{DateText.Short(Here.Entry.Date)}, {Here.Entry.Amount.ToString(session.Style)}: which pot",
+    private PickScreen<string?> Picks(PurchaseLine line) => new(
+        $"{DateText.Short(line.Entry.Date)}, {line.Entry.Amount.ToString(session.Style)}: which pot",
         [
             .. session.Book.Household.Pots.Select(pot => new PickItem<string?>(pot.Id, pot.Name, PotsReport.Place(pot))),
             new PickItem<string?>(null, "Buffer", "account"),
         ],
-        Here.Entry.PotId,
+        line.Entry.PotId,
         pot =>
         {
-            Choose(pot);
+            Choose(line, pot);
             return Way.Back;
         });
 
-    private void Choose(string? pot) => lines = lines.SetItem(Cursor, Here.For(pot));
+    private void Choose(PurchaseLine line, string? pot) => lines = lines.Replace(line, line.For(pot));
 
     private Way LeaveOut()
     {
-        lines = lines.RemoveAt(Cursor);
+        if (Fault is { } fault)
+        {
+            faults = faults.Remove(fault);
+        }
+        else
+        {
+            lines = lines.Remove(Here!);
+        }
+
         return Way.Stay;
     }
 

@@ -5,6 +5,7 @@ using Payday.Core.Households;
 using Payday.Core.Weeks;
 using Payday.Reports;
 using Payday.Screens.Frames;
+using Payday.Screens.Looking;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Terminal.Gui.Input;
@@ -32,21 +33,21 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     protected override int Count => Newest.Length;
 
     /// <inheritdoc/>
-    protected override string Empty => "Nothing was bought by card yet; a enters the first.";
+    protected override string Empty => session.IsLook ? "Nothing was bought by card yet." : "Nothing was bought by card yet; a enters the first.";
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
-        new(new Key('a'), "a", "add", "Enter another purchase.", () => new Way.To(Another())),
-        new(new Key('p'), "p", "paste a list", "Enter many at once, from a pasted list or a file.", () => new Way.To(list)),
+        Changing(new(new Key('a'), "a", "add", "Enter another purchase.", () => new Way.To(Another()))),
+        Changing(new(new Key('p'), "p", "paste a list", "Enter many at once, from a pasted list or a file.", () => new Way.To(list))),
         .. Here is { Undone: false }
             ?
             [
-                new Binding(Key.Enter, "Enter", "change", "Change this purchase: it is undone and entered again.", () => new Way.To(new PurchaseForm(session, Here!))),
-                new Binding(new Key('u'), "u", "undo", "Undo this purchase: account and pot are as if it had not been.", Undo),
+                Changing(new(Key.Enter, "Enter", "change", "Change this purchase: it is undone and entered again.", () => new Way.To(new PurchaseForm(session, Here!)))),
+                Changing(new(new Key('u'), "u", "undo", "Undo this purchase, after a question: account and pot are as if it had not been.", () => new Way.To(new UndoPurchaseScreen(session, Here!)))),
             ]
             : Array.Empty<Binding>(),
-        new(new Key('r'), "r", "", "Take cash that is owed back to the bank.", () => new Way.To(new ReturnScreen(session))),
+        Changing(new(new Key('r'), "r", "", "Take cash that is owed back to the bank.", () => new Way.To(new ReturnScreen(session)))),
     ];
 
     /// <inheritdoc/>
@@ -56,7 +57,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
         : "";
 
     /// <inheritdoc/>
-    protected override string Status => $"{ReturnPlan.Of(session.Book, ReturnDraft.AsPlanned).Total.ToString(session.Style)} in cash is owed back; r takes it to the bank.";
+    protected override string Status => $"{ReturnPlan.Of(session.Book, ReturnDraft.AsPlanned).Total.ToString(session.Style)} in cash is owed back{(session.IsLook ? "." : "; r takes it to the bank.")}";
 
     private ImmutableArray<CardPurchase> Newest => [.. session.Book.Weeks.Purchases.Reverse().OrderByDescending(purchase => purchase.Date)];
 
@@ -102,15 +103,5 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
 
     private PurchaseForm Another() => another = another.IsEntered ? new PurchaseForm(session, null) : another;
 
-    private Way Undo()
-    {
-        Read<Book> after = CardPurchases.Undo(session.Book, Here!.Number, session.Today);
-        if (after.Ok)
-        {
-            session.Take(after.Value);
-        }
-
-        Message = after.Fault ?? "It is undone.";
-        return Way.Stay;
-    }
+    private Binding Changing(Binding binding) => session.Changing(this, binding);
 }

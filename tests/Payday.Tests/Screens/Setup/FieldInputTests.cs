@@ -20,10 +20,10 @@ public sealed class FieldInputTests : IDisposable
     [InlineData("Bills", "Day", "32", "'32' is no day of a month; write 1 to 31, last, last working day, or 2nd Friday.")]
     [InlineData("Bills", "Day", "9th Friday", "'9th Friday' is no day of a month; write 1 to 31, last, last working day, or 2nd Friday.")]
     [InlineData("Bills", "Day", "123456789012345678901234567890", "'123456789012345678901234567890' is no day of a month; write 1 to 31, last, last working day, or 2nd Friday.")]
-    [InlineData("Bills", "Until", "soon", "'soon' is not a date of the calendar; write it like 2026-03-05.")]
-    [InlineData("Bills", "Until", "2026-02-30", "'2026-02-30' is not a date of the calendar; write it like 2026-03-05.")]
+    [InlineData("Bills", "Until", "soon", "Not a date; write it like 2026-03-12 or 12 Mar 2026.")]
+    [InlineData("Bills", "Until", "2026-02-30", "February 2026 has 28 days.")]
     [InlineData("Bills", "Until", "2020-01-01", "2020-01-01 is before the household starts, 2026-03-05; write a later date.")]
-    [InlineData("Bills", "Until", "\u001b[2J", "'?[2J' is not a date of the calendar; write it like 2026-03-05.")]
+    [InlineData("Bills", "Until", "\u001b[2J", "Not a date; write it like 2026-03-12 or 12 Mar 2026.")]
     [InlineData("Debts", "Yearly rate", "much", "'much' is not a percentage; write 19.99 for 19.99 %.")]
     [InlineData("Debts", "Yearly rate", "-1", "'-1' is not a percentage; write 19.99 for 19.99 %.")]
     [InlineData("Debts", "Yearly rate", "1.23456", "A percentage has at most 4 decimals here; round it.")]
@@ -33,7 +33,7 @@ public sealed class FieldInputTests : IDisposable
     [InlineData("Settings", "Notes", "20 twenty", "'twenty' is not an amount; write it like 12.55.")]
     [InlineData("Settings", "Notes", "20 20", "20 stands there twice; write it once.")]
     [InlineData("Settings", "Notes", "0", "0 is no value of a note or coin; write one above zero.")]
-    [InlineData("Settings", "Further holidays", "2026-13-01", "'2026-13-01' is not a date of the calendar; write it like 2026-03-05.")]
+    [InlineData("Settings", "Further holidays", "2026-13-01", "'2026-13-01': There is no month 13; months go from 1 to 12.")]
     [InlineData("Settings", "Slip lines", "1|2|3|4|5|6|7", "There are 7 lines; at most 6 are taken.")]
     [InlineData("Opening", "Notes of 20", "3.5", "'3.5' doesn't fit; write a whole number from 0 to 1000000.")]
     [InlineData("Opening", "Notes of 20", "-1", "'-1' doesn't fit; write a whole number from 0 to 1000000.")]
@@ -59,6 +59,15 @@ public sealed class FieldInputTests : IDisposable
     {
         demo.Hand.To("Bills").Press("Enter", "Enter").To("Day").Type(text);
 
-        Assert.Contains(demo.Hand.Shown(new System.Drawing.Size(80, 24)), line => line.StartsWith(" Day ", StringComparison.Ordinal) && line.EndsWith(shown, StringComparison.Ordinal));
+        Assert.Contains(demo.Hand.Shown(new System.Drawing.Size(80, 24)), line => line[2..].StartsWith("Day ", StringComparison.Ordinal) && line.EndsWith(shown, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Choices_OfMoreThanOneWord_StandApart()
+    {
+        string shown = string.Join(' ', demo.Hand.To("Pots").Press("Enter", "Enter").To("Per").Shown(new System.Drawing.Size(80, 24)).Select(line => line.Trim()));
+
+        Assert.Contains("Choices: week / payday / month / month, spread.", shown, StringComparison.Ordinal);
+        Assert.Contains("month", demo.Hand.Pick("m").Shown(new System.Drawing.Size(80, 24)).Single(line => line.Contains("Per ", StringComparison.Ordinal)), StringComparison.Ordinal);
     }
 }

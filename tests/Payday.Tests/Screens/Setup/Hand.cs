@@ -65,7 +65,7 @@ internal sealed class Hand
 
         for (int i = 0; i < 40; i++)
         {
-            if (Shown(new Size(120, 60)).Any(line => line.StartsWith('>') && line.Contains(text, StringComparison.Ordinal)))
+            if (Shown(new Size(120, 60)).Any(line => line is [_, '>', ..] && line.Contains(text, StringComparison.Ordinal)))
             {
                 return this;
             }

@@ -147,8 +147,24 @@ public sealed class FirstStartTests : IDisposable
         Golden.Equal($"start-{width}x{height}", lines.Select(line => line.StartsWith(" Everything is kept in", StringComparison.Ordinal) ? " Everything is kept in DIR" : line));
     }
 
+    [Fact]
+    public void Demo_LoadedFromHereAndLeft_ComesBackAndSaysSo()
+    {
+        using var demo = new DemoFolder();
+        var hand = new Hand(new StartScreen(new StartDoor(store, Today, _ => new HouseholdOffer(null, []), demo.Open)));
+        hand.To("Load the demo").Press("Enter", "Enter", "Esc", "Esc");
+        Assert.Contains("Throw the demo household away", hand.Top.Bindings[0].Help, StringComparison.Ordinal);
+        hand.Press("Enter");
+
+        Assert.IsType<StartScreen>(hand.Top);
+        Assert.Equal("The demo household is thrown away. Your own can be set up here.", hand.Message);
+        Assert.Null(store.Load());
+        hand.To("Load the demo").Press("Enter");
+        Assert.IsType<HomeScreen>(hand.Top);
+    }
+
     private Hand Begun() => new Hand(Door(_ => new HouseholdOffer(null, []))).Press("Enter");
 
     private StartScreen Door(Func<string, HouseholdOffer> read) =>
-        new(new StartDoor(store, Today, read, () => throw new InvalidOperationException("No demo here.")));
+        new(new StartDoor(store, Today, read, _ => throw new InvalidOperationException("No demo here.")));
 }

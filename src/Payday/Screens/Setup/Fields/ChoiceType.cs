@@ -34,5 +34,5 @@ internal sealed class ChoiceType(Func<SetupWork, ImmutableArray<Choice>> choices
     public override Read<JsonNode> Take(string text, SetupWork work) =>
         Choices(work).FirstOrDefault(choice => string.Equals(choice.Label, text.Trim(), StringComparison.OrdinalIgnoreCase))?.Value is { } value
             ? Read.Of(value.DeepClone())
-            : Read.Refused<JsonNode>($"'{Shown(text)}' is none of {string.Join(", ", Choices(work).Select(choice => choice.Label))}.");
+            : Read.Refused<JsonNode>($"'{Shown(text)}' is none of {string.Join(" / ", Choices(work).Select(choice => choice.Label))}.");
 }

@@ -2,12 +2,13 @@ using System.Text.Json.Nodes;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Calendar;
 using Payday.Store.Json;
 using Payday.Text;
 
 namespace Payday.Screens.Setup.Fields;
 
-/// <summary>A date, typed like 2026-03-05.</summary>
+/// <summary>A date, typed like 2026-03-05 or 5 Mar 2026.</summary>
 internal sealed class DateType : FieldType
 {
     /// <inheritdoc/>
@@ -32,14 +33,14 @@ internal sealed class DateType : FieldType
             return Read.Of(today);
         }
 
-        ParseResult<LocalDate> date = LocalDatePattern.Iso.Parse(text);
-        if (!date.Success)
+        Read<LocalDate> date = TypedDate.Parse(text);
+        if (!date.Ok)
         {
-            return Read.Refused<LocalDate>($"'{Shown(text)}' is not a date of the calendar; write it like 2026-03-05.");
+            return date;
         }
 
         return date.Value.Year is < JsonCursor.FirstYear or > JsonCursor.LastYear
             ? Read.Refused<LocalDate>($"{text} is too far off; dates go from {JsonCursor.FirstYear} to {JsonCursor.LastYear}.")
-            : Read.Of(date.Value);
+            : date;
     }
 }

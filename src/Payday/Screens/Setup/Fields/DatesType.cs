@@ -17,10 +17,12 @@ internal sealed class DatesType : FieldType
     /// <inheritdoc/>
     public override Read<JsonNode> Take(string text, SetupWork work)
     {
-        string[] words = text.Split([' ', ',', ';'], StringSplitOptions.RemoveEmptyEntries);
+        // A date with its month's name has blanks in it.
+        char[] between = text.Any(char.IsLetter) ? [',', ';'] : [' ', ',', ';'];
+        string[] words = text.Split(between, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         if (words.Length is 0 or > Most)
         {
-            return Read.Refused<JsonNode>($"Write 1 to {Most} dates like 2026-03-05, with blanks between them.");
+            return Read.Refused<JsonNode>($"Write 1 to {Most} dates like 2026-03-05, with blanks between them, or like 5 Mar 2026, with commas.");
         }
 
         var dates = new SortedSet<LocalDate>();
@@ -29,7 +31,7 @@ internal sealed class DatesType : FieldType
             Read<LocalDate> date = DateType.Date(word, work.Today);
             if (!date.Ok)
             {
-                return Read.Refused<JsonNode>(date.Fault);
+                return Read.Refused<JsonNode>($"'{Shown(word)}': {date.Fault}");
             }
 
             dates.Add(date.Value);

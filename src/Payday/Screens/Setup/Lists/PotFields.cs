@@ -15,7 +15,7 @@ internal static class PotFields
         new("Name", FieldPath.Of("name"), new LineType(), "What stands on the envelope, 1 to 60 characters."),
         new("Kind", FieldPath.Of("kind"), ChoiceType.Of(("spending", "spending"), ("sinking", "sinking"), ("ladder", "ladder"), ("reserve", "reserve")), "Spending is used up each period; sinking reaches a target by a date; a ladder saves in steps; a reserve is kept for trouble."),
         new("Amount", FieldPath.Of("amount"), new AmountType(), "What goes in, for each week, payday or month as chosen below.") { Applies = Is("spending") },
-        new("Per", FieldPath.Of("per"), ChoiceType.Of(("week", "a week"), ("payday", "a payday"), ("month", "a month"), ("monthSpread", "a month, spread")), "A month's amount goes in over its usual paydays, so that an extra payday finds it full; spread, over all of them.") { Applies = Is("spending") },
+        new("Per", FieldPath.Of("per"), ChoiceType.Of(("week", "week"), ("payday", "payday"), ("month", "month"), ("monthSpread", "month, spread")), "A month's amount goes in over its usual paydays, so that an extra payday finds it full; spread, over all of them.") { Applies = Is("spending") },
         new("Target", FieldPath.Of("target"), new AmountType(aboveZero: true), "What must be there by the date.") { Applies = Is("sinking") },
         new("By", FieldPath.Of("by"), new DateType(), "The date by which the target must be there, like 2026-12-01.") { Applies = Is("sinking") },
         new("Unit", FieldPath.Of("unit"), new AmountType(aboveZero: true), "The smallest step, such as 5.") { Applies = Is("ladder") },

@@ -52,7 +52,7 @@ internal sealed record PotList() : SetupList(
 
     private string Job(JsonObject pot, SetupWork work) => pot["kind"]?.ToString() switch
     {
-        "spending" => $"{Amount(pot["amount"], work)} {Shown(pot, "Per", work)}",
+        "spending" => $"{Amount(pot["amount"], work)} a {Shown(pot, "Per", work)}",
         "sinking" => $"{Amount(pot["target"], work)} by {Shown(pot, "By", work)}",
         "ladder" => $"{Shown(pot, "Steps", work)} steps, {Shown(pot, "Order", work)}",
         _ => $"{Amount(pot["perPayday"], work)} a payday to {Amount(pot["level"], work)}",

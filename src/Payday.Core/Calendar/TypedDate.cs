@@ -1,0 +1,133 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using NodaTime;
+using Payday.Core.Amounts;
+
+namespace Payday.Core.Calendar;
+
+/// <summary>Reads a date as people write it, where it can be only one.</summary>
+/// <remarks>
+/// Taken are <c>2026-03-12</c> (also with one digit, points or slashes, as the year comes first), <c>12 Mar 2026</c> in any
+/// order with an English month of three letters or more, with its weekday or without, and <c>25.3.2026</c> where one number
+/// can only be the day. What could be two dates, such as <c>12.3.2026</c>, is refused, and so is a year of two digits.
+/// </remarks>
+public static class TypedDate
+{
+    /// <summary>What is said of a text that is like no date at all.</summary>
+    public const string NotADate = "Not a date; write it like 2026-03-12 or 12 Mar 2026.";
+
+    private const int FewestLetters = 3;
+
+    private static readonly ImmutableArray<string> Months =
+        ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
+
+    private static readonly ImmutableArray<string> Weekdays =
+        ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
+
+    /// <summary>Reads a date.</summary>
+    /// <param name="text">What was typed.</param>
+    /// <param name="today">
+    /// Where the date can't be after today: today, which <c>today</c>, <c>yesterday</c> and a date without a year are counted
+    /// from, the last being the latest such day; null refuses all three.
+    /// </param>
+    /// <returns>The date; or one sentence on what is wrong.</returns>
+    public static Read<LocalDate> Parse(string text, LocalDate? today = null)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        string trimmed = text.Trim();
+        if (today is { } day && (Is(trimmed, "today") || Is(trimmed, "yesterday")))
+        {
+            return Read.Of(Is(trimmed, "today") ? day : day.PlusDays(-1));
+        }
+
+        char separator = Array.Find(['-', '.', '/'], trimmed.Contains);
+        return separator != default && !trimmed.Any(char.IsLetter)
+            ? InNumbers(trimmed.Split(separator))
+            : WithAName(trimmed.Split([' ', ',', '-'], StringSplitOptions.RemoveEmptyEntries), today);
+    }
+
+    private static Read<LocalDate> InNumbers(string[] parts)
+    {
+        if (parts.Length != 3 || parts.Any(part => part.Length is 0 or > 4 || !part.All(char.IsAsciiDigit)))
+        {
+            return Refused(NotADate);
+        }
+
+        int[] numbers = [.. parts.Select(Number)];
+        if (parts[0].Length == 4 && parts[1].Length <= 2 && parts[2].Length <= 2)
+        {
+            return Of(numbers[0], numbers[1], numbers[2]);
+        }
+
+        if (parts[2].Length != 4 || parts[0].Length > 2 || parts[1].Length > 2)
+        {
+            return Refused(NotADate);
+        }
+
+        return (numbers[0] > 12, numbers[1] > 12) switch
+        {
+            (false, false) when numbers[0] != numbers[1] && numbers[0] > 0 && numbers[1] > 0 => Refused(string.Create(
+                CultureInfo.InvariantCulture,
+                $"It can be {numbers[0]} {Months[numbers[1] - 1]} or {numbers[1]} {Months[numbers[0] - 1]}; write it like 2026-03-12 or 12 Mar 2026.")),
+            (false, true) => Of(numbers[2], numbers[0], numbers[1]),
+            _ => Of(numbers[2], numbers[1], numbers[0]),
+        };
+    }
+
+    private static Read<LocalDate> WithAName(string[] words, LocalDate? today)
+    {
+        int? weekday = words.Length > 2 ? Find(Weekdays, words[0]) : null;
+        string[] rest = weekday is null ? words : words[1..];
+        int[] months = [.. rest.Select(word => Find(Months, word)).OfType<int>()];
+        string[] numbers = [.. rest.Where(word => word.All(char.IsAsciiDigit))];
+        string[] days = [.. numbers.Where(word => word.Length <= 2)];
+        string[] years = [.. numbers.Where(word => word.Length == 4)];
+        if (months.Length != 1 || days.Length != 1 || years.Length > 1 || rest.Length != 2 + years.Length)
+        {
+            return Refused(NotADate);
+        }
+
+        int month = months[0] + 1;
+        if (years.Length == 0 && today is null)
+        {
+            return Refused($"Which year? Write it like {days[0]} {Months[month - 1][..FewestLetters]} 2026.");
+        }
+
+        Read<LocalDate> date = years.Length == 1 ? Of(Number(years[0]), month, Number(days[0])) : Latest(month, Number(days[0]), today!.Value);
+        return date.Ok && weekday is { } wanted && (int)date.Value.DayOfWeek != wanted + 1
+            ? Refused($"That day is a {date.Value.DayOfWeek}; correct the day, or leave the weekday out.")
+            : date;
+    }
+
+    private static Read<LocalDate> Latest(int month, int day, LocalDate today)
+    {
+        Read<LocalDate> date = Of(today.Year, month, day);
+        Read<LocalDate> before = Of(today.Year - 1, month, day);
+        return (date.Ok && date.Value <= today) || !before.Ok ? date : before;
+    }
+
+    private static Read<LocalDate> Of(int year, int month, int day)
+    {
+        if (month is < 1 or > 12)
+        {
+            return Refused(string.Create(CultureInfo.InvariantCulture, $"There is no month {month}; months go from 1 to 12."));
+        }
+
+        int last = CalendarSystem.Iso.GetDaysInMonth(year, month);
+        return day < 1 || day > last
+            ? Refused(string.Create(CultureInfo.InvariantCulture, $"{Months[month - 1]} {year:0000} has {last} days."))
+            : Read.Of(new LocalDate(year, month, day));
+    }
+
+    private static int? Find(ImmutableArray<string> names, string word)
+    {
+        int at = word.Length < FewestLetters ? -1 : names.ToList().FindIndex(name => name.StartsWith(word, StringComparison.OrdinalIgnoreCase));
+        return at < 0 ? null : at;
+    }
+
+    private static int Number(string digits) => int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
+
+    private static bool Is(string text, string word) => string.Equals(text, word, StringComparison.OrdinalIgnoreCase);
+
+    private static Read<LocalDate> Refused(string fault) => Read.Refused<LocalDate>(fault);
+}

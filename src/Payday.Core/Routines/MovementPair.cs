@@ -1,0 +1,38 @@
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+
+namespace Payday.Core.Routines;
+
+/// <summary>Movements of a closed payday that say one thing together, so that undoing one alone leaves the other standing.</summary>
+public static class MovementPair
+{
+    /// <summary>The other half of a movement, or null where there is none or it is undone.</summary>
+    /// <remarks>
+    /// Pairs are loose notes that went in a pot and the account money that became buffer for them; the interest of a debt and
+    /// the minimum payment on it, each written one after the other; and a bill's set-aside and its payment.
+    /// </remarks>
+    public static Movement? Of(Book book, Movement movement)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(movement);
+        if (movement.Payday is null || movement.Reverses is not null)
+        {
+            return null;
+        }
+
+        HashSet<long> undone = [.. book.Ledger.Movements.Select(known => known.Reverses).OfType<long>()];
+        return book.Ledger.Movements
+            .Where(other => other.Payday == movement.Payday && other.Number != movement.Number && other.Reverses is null && !undone.Contains(other.Number))
+            .FirstOrDefault(other => Belong(movement, other) || Belong(other, movement));
+    }
+
+    private static bool Belong(Movement first, Movement second) => (first.From, first.To, second.From, second.To) switch
+    {
+        (LedgerEnd.Held { Place: Place.Cash, Job.Kind: JobKind.Buffer }, LedgerEnd.Held { Place: Place.Cash, Job: { Kind: JobKind.Pot } pot }, LedgerEnd.Held { Job: { Kind: JobKind.KeptBack } kept }, LedgerEnd.Held { Place: Place.Account, Job.Kind: JobKind.Buffer }) =>
+            pot.Id == kept.Id && second.Number == first.Number + 1,
+        (LedgerEnd.Owed charged, LedgerEnd.Outside { Kind: OutsideKind.Interest }, LedgerEnd.Held { Job.Kind: JobKind.LeftToPlace }, LedgerEnd.Owed paid) =>
+            charged.DebtId == paid.DebtId && second.Number == first.Number + 1,
+        (LedgerEnd.Held { Job.Kind: JobKind.LeftToPlace }, LedgerEnd.Held { Job: { Kind: JobKind.SetAside } held }, LedgerEnd.Held { Job: { Kind: JobKind.SetAside } spent }, LedgerEnd.Outside { Kind: OutsideKind.Bill }) => held.Id == spent.Id,
+        _ => false,
+    };
+}

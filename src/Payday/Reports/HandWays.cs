@@ -1,0 +1,17 @@
+namespace Payday.Reports;
+
+/// <summary>What leads to what waits between paydays, in brackets with a blank before; empty for nothing.</summary>
+/// <param name="Count">To the count.</param>
+/// <param name="Fill">To the fills.</param>
+/// <param name="Return">To the cash return.</param>
+internal sealed record HandWays(string Count, string Fill, string Return)
+{
+    /// <summary>Keys of home.</summary>
+    public static HandWays Keys { get; } = new(" (w)", " (f)", " (r)");
+
+    /// <summary>Commands.</summary>
+    public static HandWays Commands { get; } = new(" (payday count)", " (payday fill)", " (payday return)");
+
+    /// <summary>Nothing, where there is only a look.</summary>
+    public static HandWays None { get; } = new("", "", "");
+}

@@ -1,0 +1,20 @@
+using Payday.Screens.Shell;
+
+namespace Payday.Screens.Looking;
+
+/// <summary>What looking at a data folder that another process has open needs of the outside.</summary>
+internal interface ILookDoor
+{
+    /// <summary>
+    /// Reads the book as it is stored now. Where nobody has the folder any more, it is held from here on, until it is given
+    /// back, so that the offer to open it stands.
+    /// </summary>
+    /// <exception cref="Payday.Store.StoreException">It can't be read.</exception>
+    Seen Look();
+
+    /// <summary>The book of the folder that is held, for changes.</summary>
+    BookSession Open();
+
+    /// <summary>Holds the folder no more.</summary>
+    void GiveBack();
+}

@@ -1,0 +1,32 @@
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Looking;
+
+/// <summary>Offers to open the folder for changes, now that nobody else has it.</summary>
+internal sealed class OpenScreen(Looking looking) : PageScreen
+{
+    /// <inheritdoc/>
+    public override string Title => "Open it for changes?";
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys =>
+        [new(Key.Enter, "Enter", "open", "Open the household here, to change it.", () => new Way.Afresh(looking.Open()))];
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> LastKeys =>
+        [ShellKeys.Help(this), new(Key.Esc, "Esc", "only look", "Go on looking; another Payday can open it then.", Stay)];
+
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Lines(int width) => TextWrap
+        .Lines("The other Payday has ended; all that it stored has been read. Enter opens the household here, so that it can be changed. Esc goes on looking.", width - 2)
+        .Select(line => FrameLine.Of(" " + line));
+
+    private Way Stay()
+    {
+        looking.GiveBack();
+        return Way.Back;
+    }
+}

@@ -1,0 +1,54 @@
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Weeks;
+using Payday.Reports;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Weeks;
+
+/// <summary>What undoing a card purchase would write, and the question whether to.</summary>
+internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purchase) : PageScreen
+{
+    private readonly Read<Book> undone = CardPurchases.Undo(session.Book, purchase.Number, session.Today);
+
+    /// <inheritdoc/>
+    public override string Title => $"Undo card purchase {purchase.Number}";
+
+    /// <inheritdoc/>
+    protected override string Aside => DateText.Long(purchase.Date);
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys => undone.Ok
+        ? [new(Key.Enter, "Enter", "undo it", "Undo the purchase: write the reverse of its movements to the ledger.", Undo)]
+        : [];
+
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Lines(int width) => Texts()
+        .SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2))
+        .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Hand : Ink.Plain));
+
+    private IEnumerable<string> Texts()
+    {
+        yield return CleanText.OneLine($"{purchase.Amount.ToString(session.Style)} from {WeekText.PotName(session.Book, purchase.PotId)}{(purchase.What.Length == 0 ? "" : ", " + purchase.What)}.");
+        yield return "";
+        if (!undone.Ok)
+        {
+            yield return "! " + undone.Fault;
+            yield break;
+        }
+
+        yield return purchase.OwedBack.IsZero
+            ? "The account has the money again, for what it was for before."
+            : $"The pot owes {purchase.OwedBack.ToString(session.Style)} less, and the account is as if the card had not paid.";
+        yield return "The purchase stays in the list, marked as undone, and its movements stay in the ledger beside their reverse.";
+    }
+
+    private Way Undo()
+    {
+        session.Take(undone.Value!);
+        return Way.Back;
+    }
+}

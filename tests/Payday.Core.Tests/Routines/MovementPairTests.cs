@@ -1,0 +1,52 @@
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Core.Routines;
+using static Payday.Core.Tests.Routines.Homes;
+
+namespace Payday.Core.Tests.Routines;
+
+public class MovementPairTests
+{
+    private static readonly Book Closed = Closing.Of(Routine.Plan(
+        Book.Begin(Bare with
+        {
+            Bills = [Bill("Rent", 610, Friday6March, essential: true)],
+            Debts = [Debt("Card", 6400, 0.12m, 25, due: 15)],
+            Pots = [AccountPot("Gifts", 12.50m)],
+        }),
+        new RoutineDraft(Friday6March)).Value!).Value!.Book;
+
+    [Fact]
+    public void Of_ABillsSetAsideAndPayment_AreEachOthers()
+    {
+        Movement paid = To(new LedgerEnd.Outside(OutsideKind.Bill, "rent"));
+        Movement held = To(LedgerEnd.InAccount(Job.SetAside("rent")));
+
+        Assert.Equal((held, paid), (MovementPair.Of(Closed, paid), MovementPair.Of(Closed, held)));
+    }
+
+    [Fact]
+    public void Of_InterestAndPayment_AreEachOthers()
+    {
+        Movement interest = To(new LedgerEnd.Outside(OutsideKind.Interest, "card"));
+        Movement payment = Closed.Ledger.Movements[(int)interest.Number];
+        Movement surplus = To(new LedgerEnd.Owed("card"));
+
+        Assert.Equal(("minimum payment", "surplus"), (payment.Reason, surplus.Reason));
+        Assert.Equal((payment, interest, null), (MovementPair.Of(Closed, interest), MovementPair.Of(Closed, payment), MovementPair.Of(Closed, surplus)));
+    }
+
+    [Fact]
+    public void Of_WhatStandsAlone_IsNothing() => Assert.Null(MovementPair.Of(Closed, To(LedgerEnd.InAccount(Job.Pot("gifts")))));
+
+    [Fact]
+    public void Of_AHalfThatIsUndone_IsNothing()
+    {
+        Movement interest = To(new LedgerEnd.Outside(OutsideKind.Interest, "card"));
+        Book undone = Undoing.Of(Closed, interest.Number, Friday6March, "not charged").Value!.Book;
+
+        Assert.Null(MovementPair.Of(undone, Closed.Ledger.Movements[(int)interest.Number]));
+    }
+
+    private static Movement To(LedgerEnd end) => Closed.Ledger.Movements.Last(movement => movement.To == end && movement.Payday is not null);
+}

@@ -1,0 +1,54 @@
+using Payday.Core.Routines;
+using Payday.Screens.Looking;
+using Payday.Tests.Slips;
+using Terminal.Gui.Input;
+
+namespace Payday.Tests.Screens.Looks;
+
+/// <summary>The demo household looked at, after its first payday was closed elsewhere.</summary>
+[Collection(OneTerminal.Name)]
+public class LookGoldenTests
+{
+    [Theory]
+    [InlineData("home", 80, 24)]
+    [InlineData("home", 60, 20)]
+    [InlineData("refused", 80, 24, "Enter")]
+    [InlineData("refused", 60, 20, "Enter")]
+    [InlineData("ledger", 80, 24, "l")]
+    [InlineData("ledger", 60, 20, "l")]
+    [InlineData("filter", 80, 24, "l", "f")]
+    [InlineData("calendar", 60, 20, "c")]
+    [InlineData("history", 80, 24, "p", "Enter")]
+    [InlineData("papers", 80, 24, "s")]
+    [InlineData("help", 80, 24, "?")]
+    [InlineData("free", 80, 24, "free", "a")]
+    public void Look_AtASize_IsAsRecorded(string name, int width, int height, params string[] keys)
+    {
+        Looking? looking = null;
+        OneLook? door = null;
+        using var terminal = new DemoTerminal(
+            width,
+            height,
+            first: session =>
+            {
+                session.Close(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!);
+                door = new OneLook(() => session.Book);
+                looking = new Looking(door, door.Look(), session.Today);
+                return looking.Home();
+            },
+            standing: () => looking?.Standing ?? "");
+        foreach (string key in keys)
+        {
+            if (key == "free")
+            {
+                door!.Holder = null;
+            }
+            else
+            {
+                terminal.Press(key == "Enter" ? Key.Enter : new Key(key[0]));
+            }
+        }
+
+        Golden.Equal($"{name}-{width}x{height}", terminal.Lines.Select(line => line.TrimEnd()));
+    }
+}

@@ -1,0 +1,129 @@
+using NodaTime;
+using Payday.Commands;
+using Payday.Core.Routines;
+using Payday.Screens.Home;
+using Payday.Screens.Looking;
+using Payday.Screens.Routines;
+using Payday.Screens.Shell;
+using Payday.Screens.Start;
+using Payday.Store;
+using Payday.Tests.Printing;
+using Payday.Tests.Screens.Setup;
+
+namespace Payday.Tests.Screens.Looks;
+
+/// <summary>A folder that is open once, and looked at beside that.</summary>
+public sealed class LookTests : IDisposable
+{
+    private static readonly LocalDate Today = new(2026, 3, 2);
+    private readonly ScratchFolder scratch = new();
+    private readonly StoreFolder folder;
+    private readonly BookStore there;
+    private readonly BookSession session;
+    private readonly LookFolder door;
+
+    public LookTests()
+    {
+        folder = new StoreFolder(scratch.Path);
+        there = BookStore.Open(folder);
+        session = NewBook.Store(there, DemoCommand.Household(), Today);
+        door = new LookFolder(folder, Today);
+    }
+
+    public void Dispose()
+    {
+        door.Dispose();
+        there.Dispose();
+        scratch.Dispose();
+    }
+
+    [Fact]
+    public void Look_WhileItIsOpenElsewhere_SaysWhoHasIt()
+    {
+        string standing = Looked().Standing;
+        Assert.StartsWith($"Only looking, no changes: process {Environment.ProcessId} since 20", standing, StringComparison.Ordinal);
+        Assert.EndsWith(" has it open.", standing, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData]
+    [InlineData("c")]
+    [InlineData("l")]
+    [InlineData("l", "f")]
+    [InlineData("p")]
+    [InlineData("p", "Enter")]
+    [InlineData("s")]
+    [InlineData("b")]
+    [InlineData("?")]
+    public void Look_EachKeyOfEachScreen_StoresNothing(params string[] way)
+    {
+        CloseOne();
+        long before = there.LastChange;
+        foreach (Binding key in new Hand(Looked().Home()).Press(way).Top.Bindings.Where(key => key.Label is not ("print" or "PDF")))
+        {
+            var hand = new Hand(Looked().Home());
+            Screen screen = hand.Press(way).Top;
+            hand.Press(key.Name);
+            Assert.True(!key.Help.StartsWith(LookOnly.Waits, StringComparison.Ordinal) || (hand.Top == screen && screen.Message.Length > 0), $"{key.Name} of {screen.Title} neither looks nor says why not.");
+        }
+
+        Assert.Equal(before, there.LastChange);
+        Assert.Null(there.Load()!.Draft);
+    }
+
+    [Fact]
+    public void Home_KeysThatChange_SayWhyNotAndAreNotOnTheBottomLine()
+    {
+        Screen home = Looked().Home();
+        string[] waiting = [.. home.Bindings.Where(key => key.Help.StartsWith(LookOnly.Waits, StringComparison.Ordinal)).Select(key => key.Name)];
+        Assert.Equal(["Enter", "w", "f", "r", "h"], waiting);
+        Assert.All(home.Bindings.Where(key => waiting.Contains(key.Name)), key => Assert.Empty(key.Label));
+        Assert.StartsWith("Nothing can be changed", new Hand(home).Press("Enter").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ReadAgain_AfterAChangeThere_ShowsIt()
+    {
+        Looking looking = Looked();
+        var hand = new Hand(looking.Home());
+        Assert.Equal("It is read again: no new movement.", hand.Press("a").Message);
+        CloseOne();
+        Assert.Empty(looking.Session.Book.Closed);
+        Assert.Contains("new movements.", hand.Press("a").Message, StringComparison.Ordinal);
+        Assert.Single(looking.Session.Book.Closed);
+    }
+
+    [Fact]
+    public void ReadAgain_OnceNobodyHasIt_OffersToOpenItAndThenChanges()
+    {
+        Looking looking = Looked();
+        var hand = new Hand(looking.Home());
+        there.Dispose();
+
+        hand.Press("a");
+        Assert.IsType<OpenScreen>(hand.Top);
+        hand.Press("Esc", "a", "Enter");
+
+        Assert.IsType<HomeScreen>(hand.Top);
+        Assert.Equal("", looking.Standing);
+        Assert.IsType<RoutineScreen>(hand.Press("Enter").Top);
+    }
+
+    [Fact]
+    public void Offer_NotTaken_LeavesTheFolderToOthers()
+    {
+        var hand = new Hand(Looked().Home());
+        there.Dispose();
+        hand.Press("a", "Esc");
+        using BookStore other = BookStore.Open(folder);
+        Assert.Equal("Nothing can be changed", hand.Press("Enter").Message[..22]);
+    }
+
+    [Fact]
+    public void Session_OfALook_RefusesToStore() =>
+        Assert.Throws<InvalidOperationException>(() => Looked().Session.Keep(new RoutineDraft(Today)));
+
+    private Looking Looked() => new(door, LookFolder.First(folder)!, Today);
+
+    private void CloseOne() => session.Close(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!);
+}

@@ -1,0 +1,72 @@
+using Payday.Tests.Slips;
+using Terminal.Gui.Input;
+
+namespace Payday.Tests.Screens;
+
+[Collection(OneTerminal.Name)]
+public class RoutineStepTests
+{
+    [Theory]
+    [InlineData("bills", "v>After-school club")]
+    [InlineData("debts", "v>Sofa card")]
+    public void Row_UnderTheCursorAndTicked_ShowsBothSigns(string step, string shows)
+    {
+        using var terminal = new DemoTerminal();
+        Assert.DoesNotContain(terminal.Open(step).Lines, line => line.StartsWith(shows, StringComparison.Ordinal));
+        Assert.Contains(terminal.Press(Key.Space).Lines, line => line.StartsWith(shows, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(60, 20)]
+    public void Pots_WhenMoneyIsShort_ShowNamesAndWhy(int width, int height)
+    {
+        using var terminal = new DemoTerminal(width, height);
+        terminal.Open("income").Press(Key.Enter).Type("1500").Press(Key.Enter, Key.CursorRight, Key.CursorRight, Key.CursorRight);
+        Golden.Equal($"pots-short-{width}x{height}", terminal.Lines.Select(line => line.TrimEnd()));
+    }
+
+    [Fact]
+    public void Withdrawal_MoreNotesThanThePotHas_AreRefused()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Open("withdrawal").Press(Key.Enter).Type("3").Press(Key.Enter);
+        Assert.Equal("Food has 410.00, and its notes would come to 710.00; lower another first.", terminal.Top.Message);
+        Assert.Empty(terminal.Session.Book.Draft!.Notes);
+    }
+
+    [Fact]
+    public void Withdrawal_FewerOfOneAndMoreOfAnother_IsTaken()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Open("withdrawal").Press(Key.Tab, Key.Tab, Key.Enter).Type("4").Press(Key.Enter, Key.CursorUp, Key.CursorUp);
+        terminal.Press(Key.Tab.WithShift, Key.Tab.WithShift, Key.Enter).Type("1").Press(Key.Enter);
+        Assert.Empty(terminal.Top.Message);
+        Assert.Single(terminal.Session.Book.Draft!.Notes);
+    }
+
+    [Fact]
+    public void Debt_MoreThanIsOwed_IsRefusedWithTheMost()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Open("debts").Press(Key.Enter).Type("99999").Press(Key.Enter);
+        Assert.Equal("That is more than is owed; at most 1,882.33.", terminal.Top.Message);
+        terminal.Type("1882.33").Press(Key.Enter);
+        Assert.Contains("paid off", string.Join(' ', terminal.Lines), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Undo_OfOneHalfOfAPair_NamesTheOther()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Open("close").Press(Key.Enter, new Key('l'));
+        for (int i = 0; i < 40 && !terminal.Lines.Any(line => line is [_, '>', ..] && line.Contains("account: buffer", StringComparison.Ordinal)); i++)
+        {
+            terminal.Press(Key.CursorDown);
+        }
+
+        string shown = string.Join(' ', terminal.Press(new Key('u')).Lines.Select(line => line.Trim()));
+        Assert.Contains("goes with it and stays as it is: 70.00 from cash: buffer to cash: Food.", shown, StringComparison.Ordinal);
+        Assert.Contains("by taking the whole payday up again", shown, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,43 @@
+using System.Drawing;
+using Payday.Screens.Weeks;
+using Payday.Tests.Screens.Setup;
+using Payday.Tests.Slips;
+
+namespace Payday.Tests.Screens.Weeks;
+
+/// <summary>The demo household on Friday 13 March, with purchases from a list.</summary>
+public sealed class PurchaseListScreenTests : IDisposable
+{
+    private static readonly Size Complete = new(80, 24);
+    private readonly DemoBook demo = new(new(2026, 3, 13));
+
+    public PurchaseListScreenTests() => demo.CloseOne();
+
+    public void Dispose() => demo.Dispose();
+
+    [Fact]
+    public void List_Pasted_GuessesPotsAndIsEnteredWhole()
+    {
+        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("a").Type("Corner shop", "12.40").Press("Right", "p");
+        hand.Top.Pasted("2026-03-10, 8.20, CORNER SHOP 0042\r\n2026-03-11; 30; Tyres\nnonsense\n");
+        Golden.Equal("purchase-list-80x24", hand.Shown(Complete));
+        hand.To("Tyres").Pick("f").Pick("f").Press("Right");
+
+        Assert.Equal(3, demo.Session.Book.Weeks.Purchases.Length);
+        Assert.Equal("food", demo.Session.Book.Weeks.Purchases[1].PotId);
+    }
+
+    [Fact]
+    public void List_LinesNotRead_AreEachShownAndCanBeLeftOut()
+    {
+        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("p");
+        hand.Top.Pasted("2026-11-31, 8.20, Shop\n2026-03-10, much, Shop\n2026-03-11, 30, Tyres\n");
+        string[] first = hand.Shown(Complete);
+        Assert.Contains("2 lines not read", first[0], StringComparison.Ordinal);
+        Assert.Contains(first, line => line.Contains("Line 1: '2026-11-31': November 2026 has 30 days.", StringComparison.Ordinal));
+        Assert.Contains(hand.Press("Down").Shown(Complete), line => line.Contains("Line 2: 'much' is not an amount", StringComparison.Ordinal));
+        Assert.DoesNotContain(hand.Top.Bindings, key => key.Name == "Enter");
+        hand.Press("Ctrl+X", "Up", "Ctrl+X").Pick("f").Pick("f").Press("Right");
+        Assert.Single(demo.Session.Book.Weeks.Purchases);
+    }
+}
