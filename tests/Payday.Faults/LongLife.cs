@@ -53,12 +53,17 @@ internal sealed class LongLife
         book = closing.Book;
         LocalDate payday = closing.Closed.Payday;
         Take(WalletFills.FillAll(book, payday));
+        Book after = book;
         for (int i = 0; i < PurchasesAWeek; i++)
         {
             var pot = book.Household.Pots[random.Next(book.Household.Pots.Length)];
             var amount = Money.FromMinorUnits(random.Next(100, 400), book.Household.Currency);
-            Take(CardPurchases.Enter(book, new PurchaseEntry(payday.PlusDays(random.Next(1, 6)), random.Next(2) == 0 ? pot.Id : null, amount, $"errand {book.Ledger.Movements.Count}")));
+            var entry = new PurchaseEntry(payday.PlusDays(random.Next(1, 6)), random.Next(2) == 0 ? pot.Id : null, amount, $"errand {after.Ledger.Movements.Count}");
+            after = CardPurchases.Enter(after, entry) is { Ok: true } entered ? entered.Value : after;
         }
+
+        // As a list that was pasted.
+        Take(Read.Of(after));
 
         Count(payday.PlusDays(6));
     }
