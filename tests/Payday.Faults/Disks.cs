@@ -32,7 +32,7 @@ internal static class Disks
     ];
 
     /// <summary>Tries them.</summary>
-    /// <param name="each">Of how many calls one fails: 1 for every call there is.</param>
+    /// <param name="each">Of how many calls one fails: 1 for every call there is; syncs all do.</param>
     /// <param name="seed">Where to begin.</param>
     public static bool Run(int each, int seed)
     {
@@ -45,7 +45,9 @@ internal static class Disks
         {
             foreach ((string what, string kind, string error, bool goesOn) in Faults)
             {
-                for (int call = 1 + (seed % each); call < MostCalls; call += each)
+                // There are few syncs, and each counts.
+                int step = kind == "fsync" ? 1 : each;
+                for (int call = 1 + (seed % step); call < MostCalls; call += step)
                 {
                     scratch.Put(before);
                     string injected = $"{kind}:error={error}:when={call.ToString(CultureInfo.InvariantCulture)}{(goesOn ? "+" : "")}";
@@ -54,7 +56,7 @@ internal static class Disks
                         break;
                     }
 
-                    (string outcome, string detail) = Look(scratch.Folder, said, old, closed);
+                    (string outcome, string detail) = IsUnsyncedYetStored(scratch, said) ? ("WRONG", "stored, although its sync failed") : Look(scratch.Folder, said, old, closed);
                     tally.Add(what, outcome, $"call {call}: {said} {detail}");
                 }
             }
@@ -101,12 +103,20 @@ internal static class Disks
     // Whether there was such a call; else the change went through untouched.
     private static bool UnderStrace(Scratch scratch, string kind, string injected, out string said)
     {
-        string log = Path.Combine(scratch.Root, "calls");
+        string log = Log(scratch);
         string[] paths = [.. Names.SelectMany(name => (string[])["-P", Path.GetFullPath(Path.Combine(scratch.Folder.Path, name)).TrimEnd('/')])];
-        string[] arguments = ["-f", "-qq", "-o", log, "-e", "trace=" + kind, "-e", "inject=" + injected, .. paths, Environment.ProcessPath!, "once", scratch.Folder.Path];
+        string[] arguments = ["-f", "-qq", "-y", "-o", log, "-e", "trace=" + kind, "-e", "inject=" + injected, .. paths, Environment.ProcessPath!, "once", scratch.Folder.Path];
         said = Traced(arguments).Said.Trim();
         return File.ReadAllText(log).Contains("(INJECTED)", StringComparison.Ordinal);
     }
+
+    private static string Log(Scratch scratch) => Path.Combine(scratch.Root, "calls");
+
+    // What is stored must be in the journal and the log for certain.
+    private static bool IsUnsyncedYetStored(Scratch scratch, string said) =>
+        said.StartsWith(OneChange.Stored, StringComparison.Ordinal)
+        && File.ReadLines(Log(scratch)).Any(call => call.Contains("fsync(", StringComparison.Ordinal) && call.Contains("(INJECTED)", StringComparison.Ordinal)
+            && (call.Contains("/payday.journal>", StringComparison.Ordinal) || call.Contains("/payday-log.db>", StringComparison.Ordinal)));
 
     private static (int Exit, string Said) Traced(params string[] arguments)
     {
