@@ -38,7 +38,7 @@ internal static partial class FolderSync
         }
 
         using var handle = new SafeFileHandle(descriptor, ownsHandle: true);
-        RandomAccess.FlushToDisk(handle);
+        DiskSync.Of(handle, folder);
     }
 
     /// <summary>The same for the folder that a file is in.</summary>

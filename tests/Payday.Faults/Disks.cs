@@ -15,23 +15,24 @@ namespace Payday.Faults;
 /// </remarks>
 internal static class Disks
 {
-    private const string Calls = "openat,read,pread64,write,pwrite64,pwritev,fsync,fdatasync,ftruncate,rename,unlink";
-    private const string Writes = "write,pwrite64,pwritev,fsync,fdatasync";
-    private const string Changes = "openat,write,pwrite64,pwritev,fsync,fdatasync,ftruncate,rename,unlink";
     private const int MostCalls = 2_000;
 
     private static readonly string[] Names = ["payday.db", "payday-log.db", "payday.journal", "payday.holder", "backups", "."];
 
-    private static readonly (string What, string Calls, string Error, bool GoesOn)[] Faults =
+    // strace counts the calls of each kind for itself, so one kind at a time: else an early one hides the later.
+    private static readonly (string What, string Call)[] Kinds =
+        [("opening", "openat"), ("reading", "pread64"), ("writing", "pwrite64"), ("syncing", "fsync"), ("cutting", "ftruncate"), ("deleting", "unlink")];
+
+    private static readonly (string What, string Call, string Error, bool GoesOn)[] Faults =
     [
-        ("input/output error, once", Calls, "EIO", false),
-        ("input/output error, from then on", Calls, "EIO", true),
-        ("disk full from then on", Writes, "ENOSPC", true),
-        ("disk read-only from then on", Changes, "EROFS", true),
+        .. Kinds.Select(kind => ($"input/output error in {kind.What}, once", kind.Call, "EIO", false)),
+        .. Kinds.Select(kind => ($"input/output error in {kind.What}, from then on", kind.Call, "EIO", true)),
+        ("disk full from then on", "pwrite64", "ENOSPC", true),
+        ("disk read-only from then on", "pwrite64", "EROFS", true),
     ];
 
     /// <summary>Tries them.</summary>
-    /// <param name="each">Of how many calls one fails: 1 for every call there is.</param>
+    /// <param name="each">Of how many calls one fails: 1 for every call there is; syncs all do.</param>
     /// <param name="seed">Where to begin.</param>
     public static bool Run(int each, int seed)
     {
@@ -42,18 +43,20 @@ internal static class Disks
         Digest closed = Closed(scratch);
         if (HasStrace())
         {
-            foreach ((string what, string calls, string error, bool goesOn) in Faults)
+            foreach ((string what, string kind, string error, bool goesOn) in Faults)
             {
-                for (int call = 1 + (seed % each); call < MostCalls; call += each)
+                // There are few syncs, and each counts.
+                int step = kind == "fsync" ? 1 : each;
+                for (int call = 1 + (seed % step); call < MostCalls; call += step)
                 {
                     scratch.Put(before);
-                    string injected = $"{calls}:error={error}:when={call.ToString(CultureInfo.InvariantCulture)}{(goesOn ? "+" : "")}";
-                    if (!UnderStrace(scratch, calls, injected, out string said))
+                    string injected = $"{kind}:error={error}:when={call.ToString(CultureInfo.InvariantCulture)}{(goesOn ? "+" : "")}";
+                    if (!UnderStrace(scratch, kind, injected, out string said))
                     {
                         break;
                     }
 
-                    (string outcome, string detail) = Look(scratch.Folder, said, old, closed);
+                    (string outcome, string detail) = IsUnsyncedYetStored(scratch, said) ? ("WRONG", "stored, although its sync failed") : Look(scratch.Folder, said, old, closed);
                     tally.Add(what, outcome, $"call {call}: {said} {detail}");
                 }
             }
@@ -98,14 +101,22 @@ internal static class Disks
     }
 
     // Whether there was such a call; else the change went through untouched.
-    private static bool UnderStrace(Scratch scratch, string calls, string injected, out string said)
+    private static bool UnderStrace(Scratch scratch, string kind, string injected, out string said)
     {
-        string log = Path.Combine(scratch.Root, "calls");
+        string log = Log(scratch);
         string[] paths = [.. Names.SelectMany(name => (string[])["-P", Path.GetFullPath(Path.Combine(scratch.Folder.Path, name)).TrimEnd('/')])];
-        string[] arguments = ["-f", "-qq", "-o", log, "-e", "trace=" + calls, "-e", "inject=" + injected, .. paths, Environment.ProcessPath!, "once", scratch.Folder.Path];
+        string[] arguments = ["-f", "-qq", "-y", "-o", log, "-e", "trace=" + kind, "-e", "inject=" + injected, .. paths, Environment.ProcessPath!, "once", scratch.Folder.Path];
         said = Traced(arguments).Said.Trim();
         return File.ReadAllText(log).Contains("(INJECTED)", StringComparison.Ordinal);
     }
+
+    private static string Log(Scratch scratch) => Path.Combine(scratch.Root, "calls");
+
+    // What is stored must be in the journal and the log for certain.
+    private static bool IsUnsyncedYetStored(Scratch scratch, string said) =>
+        said.StartsWith(OneChange.Stored, StringComparison.Ordinal)
+        && File.ReadLines(Log(scratch)).Any(call => call.Contains("fsync(", StringComparison.Ordinal) && call.Contains("(INJECTED)", StringComparison.Ordinal)
+            && (call.Contains("/payday.journal>", StringComparison.Ordinal) || call.Contains("/payday-log.db>", StringComparison.Ordinal)));
 
     private static (int Exit, string Said) Traced(params string[] arguments)
     {

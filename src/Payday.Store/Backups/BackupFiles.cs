@@ -107,7 +107,7 @@ internal static class BackupFiles
             }
         }
 
-        file.Flush(flushToDisk: true);
+        DiskSync.Of(file);
     }
 
     private static void Discard(string path)

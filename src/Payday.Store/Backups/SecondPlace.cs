@@ -32,7 +32,7 @@ internal static class SecondPlace
         using FileStream file = PrivateFile.Open(folder.SecondPlace, FileShare.None);
         file.SetLength(0);
         file.Write(Encoding.UTF8.GetBytes(path + "\n"));
-        file.Flush(flushToDisk: true);
+        DiskSync.Of(file);
         FolderSync.Of(folder.Path);
     }
 }

@@ -55,7 +55,7 @@ internal sealed class LogFile : Stream
             ExceptionDispatchInfo.Throw(fault);
         }
 
-        file.Flush(flushToDisk: true);
+        DiskSync.Of(file);
         if (!isNamed)
         {
             FolderSync.OfFile(path);
@@ -71,7 +71,7 @@ internal sealed class LogFile : Stream
         if (file.Length > length)
         {
             file.SetLength(length);
-            file.Flush(flushToDisk: true);
+            DiskSync.Of(file);
         }
     }
 

@@ -71,7 +71,7 @@ internal sealed class JournalFile : IDisposable
         {
             file.Position = before;
             file.Write([.. line.Text.Span, (byte)'\n']);
-            file.Flush(flushToDisk: true);
+            DiskSync.Of(file);
         }
         catch
         {
@@ -88,7 +88,7 @@ internal sealed class JournalFile : IDisposable
     public void TakeBack(long length, JournalLine? last)
     {
         file.SetLength(length);
-        file.Flush(flushToDisk: true);
+        DiskSync.Of(file);
         Last = last;
     }
 

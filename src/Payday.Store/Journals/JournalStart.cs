@@ -60,7 +60,7 @@ internal static class JournalStart
             }
 
             file.Flush();
-            unbuffered.Flush(flushToDisk: true);
+            DiskSync.Of(unbuffered);
         }
 
         File.Move(folder.UnfinishedJournal, folder.Journal, overwrite: true);

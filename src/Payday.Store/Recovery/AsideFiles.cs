@@ -46,6 +46,6 @@ internal static class AsideFiles
     {
         File.Copy(path, target);
         using FileStream copy = PrivateFile.Open(target, FileShare.None);
-        copy.Flush(flushToDisk: true);
+        DiskSync.Of(copy);
     }
 }

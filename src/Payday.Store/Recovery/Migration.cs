@@ -51,7 +51,7 @@ internal static class Migration
         using FileStream database = File.OpenRead(folder.Database);
         database.CopyTo(copy);
         copy.SetLength(copy.Position);
-        copy.Flush(flushToDisk: true);
+        DiskSync.Of(copy);
         FolderSync.Of(folder.Backups);
         return path;
     }
