@@ -18,6 +18,7 @@ bool sound = args.FirstOrDefault() switch
     "hold" => Neighbours.Hold(args[1]),
     "turns" => Neighbours.TakeTurns(args[1]),
     "live" => Growth.Make(args[1], Number(2, 30)),
+    "open" => Growth.Open(args[1]),
     "growth" => Growth.Measure(args[1..]),
     null => Damages.Run(500, 1) & Kills.Run(40, 1) & PowerCuts.Run(1) & Disks.Run(25, 1) & Clocks.Run(10, 1) & Neighbours.Run(3),
     _ => throw new ArgumentException("Not called right: damages COUNT [SEED], kills COUNT [SEED], power [SEED], disks [EACH [SEED]], clocks LIVES [SEED], two ROUNDS, live FOLDER YEARS or growth FOLDER..."),

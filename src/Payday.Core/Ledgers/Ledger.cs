@@ -57,7 +57,7 @@ public sealed class Ledger
     public Ledger Add(IEnumerable<Movement> movements)
     {
         ArgumentNullException.ThrowIfNull(movements);
-        var added = new List<Movement>();
+        var added = new List<Movement>(movements.TryGetNonEnumeratedCount(out int count) ? count : 0);
         foreach (Movement movement in movements)
         {
             if (!movement.Amount.IsPositive)

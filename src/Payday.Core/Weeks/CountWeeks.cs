@@ -66,7 +66,7 @@ public static class CountWeeks
     private static LocalDate? Uncounted(Book book, Pot pot)
     {
         LocalDate? counted = book.Weeks.LastCountOf(pot.Id)?.Date;
-        LocalDate? fill = FillPart.Of(book, pot)
+        LocalDate? fill = FillPart.Beyond(book, pot, counted)
             .Where(part => part.Marked?.State != FillState.Skipped && (counted is null || part.Key.Day > counted))
             .Select(part => (LocalDate?)part.Key.Day)
             .FirstOrDefault();

@@ -33,24 +33,36 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, ImmutableSorte
     }
 
     /// <summary>The parts of one pot, by day.</summary>
-    internal static IEnumerable<FillPart> Of(Book book, Pot pot) => Of(book, pot, _ => true);
+    internal static ImmutableArray<FillPart> Of(Book book, Pot pot) => Of(book, pot, book.Closed, _ => true);
 
     /// <summary>Those of a pot that were skipped or not marked: few, however long the household has been at it.</summary>
-    internal static IEnumerable<FillPart> NotDone(Book book, Pot pot) => Of(book, pot, marked => marked?.State != FillState.Done);
+    internal static ImmutableArray<FillPart> NotDone(Book book, Pot pot) => Of(book, pot, book.Closed, marked => marked?.State != FillState.Done);
 
-    private static IEnumerable<FillPart> Of(Book book, Pot pot, Func<WalletFill?, bool> takes)
+    /// <summary>Those of all pots that were skipped or not marked, by day.</summary>
+    internal static ImmutableArray<FillPart> NotDone(Book book) =>
+        [.. book.Household.Pots.Where(GoesThroughTheWallet).SelectMany(pot => NotDone(book, pot)).OrderBy(part => part.Key.Day)];
+
+    /// <summary>Those of a pot of the paydays whose period goes beyond a day.</summary>
+    internal static ImmutableArray<FillPart> Beyond(Book book, Pot pot, LocalDate? day) =>
+        Of(book, pot, day is { } last ? book.Closed.Where(closed => closed.Period.Last > last) : book.Closed, _ => true);
+
+    // Loops, not a query: it is asked many times on a screen, and goes through all paydays ever closed.
+    private static ImmutableArray<FillPart> Of(Book book, Pot pot, IEnumerable<ClosedPayday> paydays, Func<WalletFill?, bool> takes)
     {
         Dictionary<FillKey, WalletFill> marked = book.Weeks.Fills.Where(fill => fill.Key.PotId == pot.Id).ToDictionary(fill => fill.Key);
-        return
-        [
-            .. from closed in book.Closed
-               from part in closed.Parts
-               where part.PotId == pot.Id && !part.Notes.IsEmpty
-               let key = new FillKey(closed.Payday, part.Week, pot.Id)
-               let mark = marked.GetValueOrDefault(key)
-               where takes(mark)
-               orderby key.Day
-               select new FillPart(key, pot, NoteBag.Worth(part.Notes, book.Household.Currency), part.Notes, mark),
-        ];
+        var parts = new List<FillPart>();
+        foreach (ClosedPayday closed in paydays)
+        {
+            foreach (ClosedPart part in closed.Parts)
+            {
+                var key = new FillKey(closed.Payday, part.Week, pot.Id);
+                if (part.PotId == pot.Id && !part.Notes.IsEmpty && marked.GetValueOrDefault(key) is var mark && takes(mark))
+                {
+                    parts.Add(new FillPart(key, pot, NoteBag.Worth(part.Notes, book.Household.Currency), part.Notes, mark));
+                }
+            }
+        }
+
+        return [.. parts.OrderBy(part => part.Key.Day)];
     }
 }

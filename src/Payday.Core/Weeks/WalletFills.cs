@@ -13,7 +13,7 @@ public static class WalletFills
 {
     /// <summary>The parts to fill by a day that are neither done nor skipped, by day.</summary>
     public static ImmutableArray<FillPart> Waiting(Book book, LocalDate day) =>
-        [.. FillPart.Of(book).Where(part => part.Marked is null && part.Key.Day <= day)];
+        [.. FillPart.NotDone(book).Where(part => part.Marked is null && part.Key.Day <= day)];
 
     /// <summary>Marks every fill that waits as done.</summary>
     /// <param name="book">The book.</param>

@@ -25,6 +25,12 @@ internal sealed class Column<T>(RecordForm<T> form) : IColumn
 
     public IEnumerable<KeyValuePair<object, Digest>> Digests => digests.Select((digest, i) => KeyValuePair.Create(Edit.Key(form.Id(records[i])), digest));
 
+    public Digest? Find(object key)
+    {
+        int at = form.IsNumbered ? Search((long)key) : records.FindLastIndex(record => Edit.Key(form.Id(record)).Equals(key));
+        return at < 0 ? null : digests[at];
+    }
+
     public void Take(IEnumerable<Stored<BsonDocument>> documents, Currency currency)
     {
         Stored<T>[] taken = [.. documents.Select(document => new Stored<T>(form.To(document.Record, currency), document.Digest))];
@@ -85,6 +91,7 @@ internal sealed class Column<T>(RecordForm<T> form) : IColumn
     {
         int count = from.Count();
         records.EnsureCapacity(count);
+        digests.EnsureCapacity(OnlyGrows ? 0 : count);
         Span<byte> bytes = stackalloc byte[Digest.Length];
         for (int i = 0; i < count; i++)
         {
@@ -96,6 +103,25 @@ internal sealed class Column<T>(RecordForm<T> form) : IColumn
 
             Add(record, OnlyGrows ? default : Digest.From(bytes));
         }
+    }
+
+    // Of the many that are numbered not each is asked for its id.
+    private int Search(long number)
+    {
+        (int low, int high) = (0, records.Count - 1);
+        while (low <= high)
+        {
+            int middle = (low + high) / 2;
+            long at = form.Id(records[middle]).AsInt64;
+            if (at == number)
+            {
+                return middle;
+            }
+
+            (low, high) = at < number ? (middle + 1, high) : (low, middle - 1);
+        }
+
+        return -1;
     }
 
     private bool Grow(Edit edit, Currency currency)

@@ -22,7 +22,7 @@ internal sealed class EditList(StoredDigests stored, Digest before)
     /// <exception cref="InvalidOperationException">It is there.</exception>
     public void Add(string collection, BsonDocument document)
     {
-        if (Find(collection, document["_id"]).IsStored)
+        if (Find(collection, document["_id"]) is not null)
         {
             throw new InvalidOperationException($"{collection} {document["_id"]} is stored already.");
         }
@@ -36,7 +36,7 @@ internal sealed class EditList(StoredDigests stored, Digest before)
     /// <summary>Takes a document out, if it is there.</summary>
     public void Remove(string collection, BsonValue id)
     {
-        if (Find(collection, id).IsStored)
+        if (Find(collection, id) is not null)
         {
             Set(new Edit(collection, id, null));
         }
@@ -51,14 +51,13 @@ internal sealed class EditList(StoredDigests stored, Digest before)
         }
     }
 
-    private (bool IsStored, Digest Digest) Find(string collection, BsonValue id) => edits.TryGetValue((collection, Edit.Key(id)), out Stored<Edit> pending)
-        ? (pending.Record.Document is not null, pending.Digest)
+    private Digest? Find(string collection, BsonValue id) => edits.TryGetValue((collection, Edit.Key(id)), out Stored<Edit> pending)
+        ? pending.Record.Document is null ? null : pending.Digest
         : stored.Find(collection, Edit.Key(id));
 
     private void Set(Edit edit)
     {
-        (bool isStored, Digest old) = Find(edit.Collection, edit.Id);
-        if (isStored)
+        if (Find(edit.Collection, edit.Id) is { } old)
         {
             After -= old;
         }

@@ -7,43 +7,32 @@ namespace Payday.Store.Contents;
 /// Not read from the database when a change is made: a document that was damaged there would go into the digest of
 /// all, and the journal would vouch for it.
 /// </remarks>
-internal sealed class StoredDigests
+/// <param name="records">What is stored when this begins; null where nothing is.</param>
+internal sealed class StoredDigests(StoredRecords? records)
 {
-    private readonly Dictionary<string, Dictionary<object, Digest>> collections;
-
-    /// <param name="records">What is stored; null where nothing is.</param>
-    public StoredDigests(StoredRecords? records)
-    {
-        collections = CollectionNames.All.Where(name => name != CollectionNames.Movements)
-            .ToDictionary(name => name, _ => new Dictionary<object, Digest>(), StringComparer.Ordinal);
-        if (records is null)
-        {
-            return;
-        }
-
-        Movements = records.Movements.Count;
-        collections[CollectionNames.Households].Add(ChangeDocuments.HouseholdId, records.Household.Digest);
-        foreach (IColumn column in records.Columns.Where(column => column.Collection != CollectionNames.Movements))
-        {
-            Dictionary<object, Digest> digests = collections[column.Collection];
-            digests.EnsureCapacity(column.Count);
-            foreach ((object key, Digest digest) in column.Digests)
-            {
-                digests.Add(key, digest);
-            }
-        }
-    }
+    // What changed since; null for a document that was taken out.
+    private readonly Dictionary<(string Collection, object Key), Digest?> changed = [];
 
     /// <summary>How many movements are stored, which is the number of the last one.</summary>
-    public long Movements { get; private set; }
+    public long Movements { get; private set; } = records?.Movements.Count ?? 0;
 
-    /// <summary>Whether a document is stored, and its digest where that is kept.</summary>
-    public (bool IsStored, Digest Digest) Find(string collection, object key) => collection == CollectionNames.Movements
-        ? (key is long number && number >= 1 && number <= Movements, default)
-        : (collections[collection].TryGetValue(key, out Digest digest), digest);
+    /// <summary>The digest of a document; null where it is not stored. Of movements none is kept, as they never change.</summary>
+    public Digest? Find(string collection, object key)
+    {
+        if (collection == CollectionNames.Movements)
+        {
+            return key is long number && number >= 1 && number <= Movements ? default(Digest) : null;
+        }
+
+        return changed.TryGetValue((collection, key), out Digest? digest) ? digest : AtFirst(collection, key);
+    }
 
     /// <summary>The ids of all documents of a collection other than that of the movements.</summary>
-    public IReadOnlyCollection<object> Keys(string collection) => collections[collection].Keys;
+    public IReadOnlyCollection<object> Keys(string collection) =>
+    [
+        .. (Column(collection)?.Digests.Select(pair => pair.Key) ?? []).Where(key => !changed.ContainsKey((collection, key))),
+        .. changed.Where(pair => pair.Key.Collection == collection && pair.Value is not null).Select(pair => pair.Key.Key),
+    ];
 
     /// <summary>Takes note of a change that was stored.</summary>
     public void Take(EditList edits)
@@ -54,14 +43,16 @@ internal sealed class StoredDigests
             {
                 Movements++;
             }
-            else if (edit.Document is not null)
-            {
-                collections[edit.Collection][Edit.Key(edit.Id)] = edits.DigestOf(edit);
-            }
             else
             {
-                collections[edit.Collection].Remove(Edit.Key(edit.Id));
+                changed[(edit.Collection, Edit.Key(edit.Id))] = edit.Document is null ? null : edits.DigestOf(edit);
             }
         }
     }
+
+    private Digest? AtFirst(string collection, object key) => collection == CollectionNames.Households
+        ? key is ChangeDocuments.HouseholdId ? records?.Household.Digest : null
+        : Column(collection)?.Find(key);
+
+    private IColumn? Column(string collection) => records?.Columns.Single(column => column.Collection == collection);
 }

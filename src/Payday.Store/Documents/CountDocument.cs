@@ -9,7 +9,7 @@ namespace Payday.Store.Documents;
 internal static class CountDocument
 {
     public static readonly RecordForm<WeekCount> Form =
-        new(CollectionNames.Counts, count => count.Number, (left, right) => left.Number.CompareTo(right.Number), Write, Read);
+        new(CollectionNames.Counts, count => count.Number, (left, right) => left.Number.CompareTo(right.Number), Write, Read) { IsNumbered = true };
 
     public static void WriteTarget(IFieldWriter to, MoveTarget target)
     {

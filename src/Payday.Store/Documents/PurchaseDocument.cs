@@ -8,7 +8,7 @@ namespace Payday.Store.Documents;
 internal static class PurchaseDocument
 {
     public static readonly RecordForm<CardPurchase> Form =
-        new(CollectionNames.Purchases, purchase => purchase.Number, (left, right) => left.Number.CompareTo(right.Number), Write, Read);
+        new(CollectionNames.Purchases, purchase => purchase.Number, (left, right) => left.Number.CompareTo(right.Number), Write, Read) { IsNumbered = true };
 
     private static void Write(IFieldWriter to, CardPurchase purchase)
     {

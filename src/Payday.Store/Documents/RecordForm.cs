@@ -13,6 +13,9 @@ namespace Payday.Store.Documents;
 internal sealed record RecordForm<T>(
     string Collection, Func<T, BsonValue> Id, Comparison<T> Order, Action<IFieldWriter, T> Write, Func<IFieldReader, T> Read)
 {
+    /// <summary>Whether their ids are numbers that rise in the order of a book.</summary>
+    public bool IsNumbered { get; init; }
+
     /// <summary>A record as a document.</summary>
     public BsonDocument From(T record) => DocumentWriter.Of(record, Write);
 

@@ -8,7 +8,7 @@ namespace Payday.Store.Documents;
 internal static class ReturnDocument
 {
     public static readonly RecordForm<CashReturn> Form =
-        new(CollectionNames.Returns, back => back.Number, (left, right) => left.Number.CompareTo(right.Number), Write, Read);
+        new(CollectionNames.Returns, back => back.Number, (left, right) => left.Number.CompareTo(right.Number), Write, Read) { IsNumbered = true };
 
     private static void Write(IFieldWriter to, CashReturn back)
     {

@@ -5,13 +5,9 @@ namespace Payday.Store.Fields;
 
 /// <summary>Writes the fields of records without their names, in as few bytes as is easy; each text is written once.</summary>
 /// <param name="to">Where to.</param>
-internal sealed class PackedWriter(BinaryWriter to) : IFieldWriter
+/// <param name="texts">The texts, for which their numbers stand; 0 stands for none.</param>
+internal sealed class PackedWriter(BinaryWriter to, TextTable texts) : IFieldWriter
 {
-    private readonly OrderedDictionary<string, int> texts = new(StringComparer.Ordinal);
-
-    /// <summary>All texts so far; the number that stands for one is its place here, from 1, and 0 stands for none.</summary>
-    public IReadOnlyCollection<string> AllTexts => texts.Keys;
-
     /// <summary>How many records follow.</summary>
     public void Count(int count) => to.Write7BitEncodedInt(count);
 
@@ -30,22 +26,7 @@ internal sealed class PackedWriter(BinaryWriter to) : IFieldWriter
         }
     }
 
-    public void OptionalText(string name, string? value)
-    {
-        if (value is null)
-        {
-            to.Write7BitEncodedInt(0);
-            return;
-        }
-
-        if (!texts.TryGetValue(value, out int number))
-        {
-            number = texts.Count + 1;
-            texts.Add(value, number);
-        }
-
-        to.Write7BitEncodedInt(number);
-    }
+    public void OptionalText(string name, string? value) => to.Write7BitEncodedInt(value is null ? 0 : texts.NumberOf(value));
 
     public void OptionalFlag(string name, bool? value) => to.Write((byte)(value switch { null => 0, false => 1, true => 2 }));
 

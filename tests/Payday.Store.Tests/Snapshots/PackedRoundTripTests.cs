@@ -40,7 +40,8 @@ public sealed class PackedRoundTripTests
     public void Whole_PackedAndBack_IsTheSame(long number)
     {
         using var bytes = new MemoryStream();
-        var writer = new PackedWriter(new BinaryWriter(bytes));
+        var texts = new TextTable();
+        var writer = new PackedWriter(new BinaryWriter(bytes), texts);
         writer.Whole("", number);
         writer.OptionalWhole("", number);
         writer.OptionalWhole("", null);
@@ -55,14 +56,15 @@ public sealed class PackedRoundTripTests
     private static void Same<T>(RecordForm<T> form, T[] records)
     {
         using var bytes = new MemoryStream();
-        var writer = new PackedWriter(new BinaryWriter(bytes));
+        var texts = new TextTable();
+        var writer = new PackedWriter(new BinaryWriter(bytes), texts);
         foreach (T record in records)
         {
             form.Write(writer, record);
         }
 
         bytes.Position = 0;
-        var reader = new PackedReader(new BinaryReader(bytes), [.. writer.AllTexts], Samples.Usd);
+        var reader = new PackedReader(new BinaryReader(bytes), [.. texts.All], Samples.Usd);
         Assert.Equal(records.Select(record => Structure.Of(record)), records.Select(_ => Structure.Of(form.Read(reader))).ToArray());
         Assert.Equal(bytes.Length, bytes.Position);
     }
