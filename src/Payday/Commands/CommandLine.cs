@@ -66,6 +66,10 @@ internal static class CommandLine
         {
             return Refuse(shell, [$"The system refused: {fault.Message.Split('\n')[0]}"]);
         }
+        catch (Exception fault) when (fault is not OutOfMemoryException)
+        {
+            return Refuse(shell, [OwnFault.Sentence(fault)]);
+        }
     }
 
     private static int Refuse(CommandShell shell, IReadOnlyList<string> reasons) => Say(shell.Error, "payday: ", Refused, reasons);
