@@ -34,13 +34,14 @@ internal static class Damages
                 _ => ["payday.db"],
             };
             string what = string.Join(" + ", hit.Select(name => $"{Part(name)} {Damage.Do(random, files, ages, name)}"));
-            bool wholeOfBefore = hit.Length > 1 && ages[..^1].Any(age => hit.All(name => files.TryGetValue(name, out byte[]? now) && ReferenceEquals(now, age[name])));
+            bool wholeOfBefore = hit.Length > 1 && hit.All(name => files.TryGetValue(name, out byte[]? now) && ages[..^1].Any(age => ReferenceEquals(now, age[name])));
             what = wholeOfBefore ? "whole folder of before" : hit.Length > 1 ? "database and journal at once" : what;
             scratch.Put(files);
             Task<(string, string)> opened = Task.Run(() => Open(scratch.Folder, older, sound));
             (string outcome, string detail) = opened.Wait(Patience) ? opened.Result : ("CRASH", "it does not come to an end");
             if (wholeOfBefore && outcome == "WRONG")
             {
+                // Sound copies of before, one change apart at most: as a program leaves them that is killed between the two.
                 // Nothing in the folder can tell, where no backup goes further.
                 outcome = "older, unsaid";
             }
