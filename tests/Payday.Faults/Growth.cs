@@ -37,7 +37,7 @@ internal static class Growth
             string[][] opened = [.. Enumerable.Range(0, Times).Select(_ => Process(path))];
             Console.WriteLine(string.Create(
                 CultureInfo.InvariantCulture,
-                $"| {whole[0]} | {Median(opened, 3):0} | {whole[3]} | {Median(opened, 4):0.0} | {Median(opened, 5):0.0} | {Megabytes(folder.Journal)} | {Megabytes(folder.Database)} | {Megabytes(folder.Snapshot)} |"));
+                $"| {whole[0]} | {Median(opened, 1):0} | {whole[1]} | {Median(opened, 2):0.0} | {Median(opened, 3):0.0} | {Megabytes(folder.Journal)} | {Megabytes(folder.Database)} | {Megabytes(folder.Snapshot)} |"));
         }
 
         return true;
@@ -53,7 +53,7 @@ internal static class Growth
         double[] changes = Changes(store, book.Ledger.Movements[^1]);
         int records = book.Ledger.Movements.Count + book.Closed.Length + book.Weeks.Fills.Length + book.Weeks.Purchases.Length + book.Weeks.Counts.Length;
         Console.WriteLine(string.Create(
-            CultureInfo.InvariantCulture, $"{book.Closed.Length} | {book.Ledger.Movements.Count} | {records};;;{opened:0.0};{changes[0]:0.00};{changes.Skip(1).Order().ElementAt(HowMany / 2):0.00}"));
+            CultureInfo.InvariantCulture, $"{book.Closed.Length} | {book.Ledger.Movements.Count} | {records};{opened:0.0};{changes[0]:0.00};{changes.Skip(1).Order().ElementAt(HowMany / 2):0.00}"));
         return true;
     }
 
