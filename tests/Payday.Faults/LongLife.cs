@@ -13,7 +13,7 @@ namespace Payday.Faults;
 internal sealed class LongLife
 {
     // With what the routine and the counts write, a little over 128 movements a week: 200,000 in 30 years.
-    private const int PurchasesAWeek = 52;
+    private const int PurchasesAWeek = 66;
 
     private readonly BookStore store;
     private readonly Random random = new(1);
