@@ -16,7 +16,7 @@ internal static class StoredLedger
     /// <param name="closed">The closed paydays in order.</param>
     /// <param name="weeks">What happened between them.</param>
     /// <exception cref="StoreException">A movement is missing, or they don't add up.</exception>
-    public static Ledger Sound(StoreFolder folder, Household household, ImmutableArray<Movement> movements, ImmutableArray<ClosedPayday> closed, WeekRecords weeks)
+    public static Ledger Sound(StoreFolder folder, Household household, ReadOnlySpan<Movement> movements, ImmutableArray<ClosedPayday> closed, WeekRecords weeks)
     {
         for (int i = 0; i < movements.Length; i++)
         {
@@ -26,12 +26,13 @@ internal static class StoredLedger
             }
         }
 
-        if (closed.Any(payday => payday.LastMovement > movements.Length) || weeks.LastMovement > movements.Length)
+        int count = movements.Length;
+        if (closed.Any(payday => payday.LastMovement > count) || weeks.LastMovement > count)
         {
-            throw Missing(folder, movements.Length + 1);
+            throw Missing(folder, count + 1);
         }
 
-        Ledger ledger = Ledger.Empty(household.Currency).Add(movements);
+        Ledger ledger = Ledger.Of(household.Currency, movements);
         string? fault = LedgerCheck.Faults(ledger.Balances, household.Settings.Numbers).FirstOrDefault();
         return fault is null
             ? ledger

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using Payday.Core.Amounts;
 
@@ -50,12 +51,10 @@ public sealed class Balances
 
     /// <summary>The balances after further movements.</summary>
     /// <exception cref="OverflowException">A balance leaves the range of 64 bits.</exception>
-    public Balances After(IEnumerable<Movement> movements)
+    public Balances After(params ReadOnlySpan<Movement> movements)
     {
-        ArgumentNullException.ThrowIfNull(movements);
-
         // By object first: a ledger that is read has few ends, each the same object in all its movements.
-        var moved = new Dictionary<LedgerEnd, Money>(ReferenceEqualityComparer.Instance);
+        var moved = new Dictionary<SameEnd, Money>();
         foreach (Movement movement in movements)
         {
             Move(movement.From, -movement.Amount);
@@ -65,8 +64,9 @@ public sealed class Balances
         ImmutableDictionary<LedgerEnd, Money>.Builder changed = byEnd.ToBuilder();
         Money newAccount = account;
         Money newCash = cash;
-        foreach ((LedgerEnd end, Money amount) in moved)
+        foreach ((SameEnd same, Money amount) in moved)
         {
+            LedgerEnd end = same.End;
             changed[end] = changed.GetValueOrDefault(end, Money.Zero(Currency)) + amount;
             switch (end)
             {
@@ -83,8 +83,20 @@ public sealed class Balances
 
         void Move(LedgerEnd end, Money amount)
         {
-            ref Money sum = ref CollectionsMarshal.GetValueRefOrAddDefault(moved, end, out bool known);
+            ref Money sum = ref CollectionsMarshal.GetValueRefOrAddDefault(moved, new SameEnd(end), out bool known);
             sum = known ? sum + amount : amount;
         }
+    }
+
+    // A dictionary calls the methods of a struct as they stand, where it would look up those of a comparer each time.
+    private readonly struct SameEnd(LedgerEnd end) : IEquatable<SameEnd>
+    {
+        public LedgerEnd End => end;
+
+        public bool Equals(SameEnd other) => ReferenceEquals(end, other.End);
+
+        public override bool Equals(object? obj) => obj is SameEnd other && Equals(other);
+
+        public override int GetHashCode() => RuntimeHelpers.GetHashCode(end);
     }
 }

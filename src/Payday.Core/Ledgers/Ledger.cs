@@ -50,6 +50,25 @@ public sealed class Ledger
     /// <summary>A ledger without movements.</summary>
     public static Ledger Empty(Currency currency) => new(GrowingList<Movement>.Empty, null, Balances.Empty(currency));
 
+    /// <summary>The ledger of movements that have their numbers, as one that was stored.</summary>
+    /// <param name="currency">The currency of all of them.</param>
+    /// <param name="movements">The movements, the one at index i with number i + 1.</param>
+    /// <exception cref="ArgumentException">A movement is not above zero, has the same end twice, or another number.</exception>
+    /// <exception cref="OverflowException">A balance leaves the range of 64 bits.</exception>
+    public static Ledger Of(Currency currency, ReadOnlySpan<Movement> movements)
+    {
+        for (int i = 0; i < movements.Length; i++)
+        {
+            Check(movements[i]);
+            if (movements[i].Number != i + 1)
+            {
+                throw new ArgumentException($"Movement {movements[i].Number} is in the place of movement {i + 1}.", nameof(movements));
+            }
+        }
+
+        return new Ledger(GrowingList<Movement>.Empty.Add(movements), null, Balances.Empty(currency).After(movements));
+    }
+
     /// <summary>The ledger with further movements, numbered on from the last.</summary>
     /// <param name="movements">Any numbers they carry are replaced.</param>
     /// <exception cref="ArgumentException">A movement is not above zero, or has the same end twice.</exception>
@@ -60,24 +79,13 @@ public sealed class Ledger
         var added = new List<Movement>(movements.TryGetNonEnumeratedCount(out int count) ? count : 0);
         foreach (Movement movement in movements)
         {
-            if (!movement.Amount.IsPositive)
-            {
-                throw new ArgumentException($"A movement of {movement.Amount} moves nothing.", nameof(movements));
-            }
-
-            if (movement.From == movement.To)
-            {
-                throw new ArgumentException($"A movement from {movement.From.Key} to itself moves nothing.", nameof(movements));
-            }
-
+            Check(movement);
             int number = Movements.Count + added.Count + 1;
             added.Add(movement.Number == number ? movement : movement with { Number = number });
         }
 
-        return new Ledger(
-            this.movements.Add(CollectionsMarshal.AsSpan(added)),
-            byEnd is null ? null : Indexed(byEnd, added),
-            Balances.After(added));
+        ReadOnlySpan<Movement> numbered = CollectionsMarshal.AsSpan(added);
+        return new Ledger(this.movements.Add(numbered), byEnd is null ? null : Indexed(byEnd, added), Balances.After(numbered));
     }
 
     /// <summary>The movements that undo others: the same amounts, the other way.</summary>
@@ -112,6 +120,19 @@ public sealed class Ledger
         }
 
         return Read.Of(reverses.ToImmutable());
+    }
+
+    private static void Check(Movement movement)
+    {
+        if (!movement.Amount.IsPositive)
+        {
+            throw new ArgumentException($"A movement of {movement.Amount} moves nothing.", nameof(movement));
+        }
+
+        if (movement.From == movement.To)
+        {
+            throw new ArgumentException($"A movement from {movement.From.Key} to itself moves nothing.", nameof(movement));
+        }
     }
 
     private static ImmutableDictionary<LedgerEnd, GrowingList<Movement>> Indexed(

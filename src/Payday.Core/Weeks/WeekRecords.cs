@@ -31,13 +31,14 @@ public sealed record WeekRecords(
     public bool IsEmpty => Fills.IsEmpty && Purchases.IsEmpty && Counts.IsEmpty && Returns.IsEmpty;
 
     /// <summary>The number of the last movement that any of them has; zero where none has one.</summary>
-    public long LastMovement => Purchases.Select(purchase => purchase.LastMovement)
-        .Concat(Counts.Select(count => Math.Max(count.LastMovement, count.Move ?? 0)))
-        .Concat(Returns.Select(back => back.LastMovement))
-        .Concat(Settled.Select(settled => settled.Movement))
-        .Concat(Fills.Select(fill => fill.Movement ?? 0))
-        .DefaultIfEmpty()
-        .Max();
+    public long LastMovement => new[]
+    {
+        Last(Purchases, purchase => purchase.LastMovement),
+        Last(Counts, count => Math.Max(count.LastMovement, count.Move ?? 0)),
+        Last(Returns, back => back.LastMovement),
+        Last(Settled, settled => settled.Movement),
+        Last(Fills, fill => fill.Movement ?? 0),
+    }.Max();
 
     /// <summary>The records without what a payday wrote in them, for when it is reopened: what it used again, and fills of its parts.</summary>
     public WeekRecords Without(ClosedPayday payday)
@@ -72,4 +73,6 @@ public sealed record WeekRecords(
 
     /// <summary>The last count of a pot, or null.</summary>
     public WeekCount? LastCountOf(string potId) => Counts.LastOrDefault(count => count.PotId == potId);
+
+    private static long Last<T>(ImmutableArray<T> records, Func<T, long> movement) => records.IsEmpty ? 0 : records.Max(movement);
 }

@@ -75,33 +75,33 @@ internal sealed class Column<T>(RecordForm<T> form) : IColumn
     public void Write(PackedWriter to)
     {
         to.Count(records.Count);
-        Span<byte> bytes = stackalloc byte[Digest.Length];
-        for (int i = 0; i < records.Count; i++)
+        foreach (T record in records)
         {
-            form.Write(to, records[i]);
-            if (!OnlyGrows)
-            {
-                digests[i].CopyTo(bytes);
-                to.Bytes(bytes);
-            }
+            form.Write(to, record);
+        }
+
+        Span<byte> bytes = stackalloc byte[Digest.Length];
+        foreach (Digest digest in digests)
+        {
+            digest.CopyTo(bytes);
+            to.Bytes(bytes);
         }
     }
 
     public void Read(PackedReader from)
     {
         int count = from.Count();
-        records.EnsureCapacity(count);
-        digests.EnsureCapacity(OnlyGrows ? 0 : count);
-        Span<byte> bytes = stackalloc byte[Digest.Length];
-        for (int i = 0; i < count; i++)
+        CollectionsMarshal.SetCount(records, count);
+        Span<T> read = CollectionsMarshal.AsSpan(records);
+        for (int i = 0; i < read.Length; i++)
         {
-            T record = form.Read(from);
-            if (!OnlyGrows)
-            {
-                from.Bytes(bytes);
-            }
+            read[i] = form.Read(from);
+        }
 
-            Add(record, OnlyGrows ? default : Digest.From(bytes));
+        if (!OnlyGrows)
+        {
+            CollectionsMarshal.SetCount(digests, count);
+            Digest.CopyAll(from.Bytes(count * Digest.Length), CollectionsMarshal.AsSpan(digests));
         }
     }
 

@@ -37,7 +37,7 @@ internal sealed record ContentBook(Book Book, WeekRecords Weeks)
             [.. records.Returns.Records],
             records.CountDrafts.Records is [var count, ..] ? count : null);
         RoutineDraft? draft = records.Drafts.Records is [var begun, ..] ? begun : null;
-        Ledger ledger = StoredLedger.Sound(folder, household, [.. records.Movements.Records], closed, weeks);
+        Ledger ledger = StoredLedger.Sound(folder, household, records.Movements.Records, closed, weeks);
         return new ContentBook(
             new Book(household, ledger, closed, draft is null ? null : DraftFit.To(household, draft)) { Weeks = weeks.Fitting(household) },
             weeks);

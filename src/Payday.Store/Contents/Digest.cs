@@ -37,6 +37,15 @@ internal readonly record struct Digest(ulong A, ulong B, ulong C, ulong D)
     /// <summary>Reads what <see cref="CopyTo"/> writes.</summary>
     public static Digest From(ReadOnlySpan<byte> bytes) => new(Lane(bytes), Lane(bytes[8..]), Lane(bytes[16..]), Lane(bytes[24..]));
 
+    /// <summary>Reads many that <see cref="CopyTo"/> wrote one behind the other.</summary>
+    public static void CopyAll(ReadOnlySpan<byte> bytes, Span<Digest> to)
+    {
+        for (int i = 0; i < to.Length; i++)
+        {
+            to[i] = From(bytes[(i * Length)..]);
+        }
+    }
+
     /// <summary>Reads what <see cref="ToString"/> writes.</summary>
     public static bool TryParse(string? text, out Digest digest)
     {

@@ -9,7 +9,7 @@ namespace Payday.Store.Fields;
 /// <param name="from">Where from.</param>
 /// <param name="texts">The texts that it wrote.</param>
 /// <param name="currency">The currency of all amounts.</param>
-internal sealed class PackedReader(BinaryReader from, string[] texts, Currency currency) : IFieldReader
+internal sealed class PackedReader(PackedBytes from, string[] texts, Currency currency) : IFieldReader
 {
     private readonly LedgerEnd?[] ends = new LedgerEnd?[texts.Length];
 
@@ -20,26 +20,26 @@ internal sealed class PackedReader(BinaryReader from, string[] texts, Currency c
     public Currency Currency => currency;
 
     /// <summary>How many records follow.</summary>
-    public int Count() => from.Read7BitEncodedInt();
+    public int Count() => from.Count();
 
     /// <summary>Bytes as they are.</summary>
-    public void Bytes(Span<byte> bytes) => from.BaseStream.ReadExactly(bytes);
+    public ReadOnlySpan<byte> Bytes(int length) => from.Span(length);
 
     public long Whole(string name)
     {
-        long packed = from.Read7BitEncodedInt64();
+        long packed = from.Number();
         return (packed >>> 1) ^ -(packed & 1);
     }
 
-    public long? OptionalWhole(string name) => from.ReadBoolean() ? Whole(name) : null;
+    public long? OptionalWhole(string name) => from.Byte() != 0 ? Whole(name) : null;
 
-    public string? OptionalText(string name) => from.Read7BitEncodedInt() is var number and > 0 ? texts[number - 1] : null;
+    public string? OptionalText(string name) => from.Count() is var number and > 0 ? texts[number - 1] : null;
 
-    public bool? OptionalFlag(string name) => from.ReadByte() switch { 0 => null, 1 => false, _ => true };
+    public bool? OptionalFlag(string name) => from.Byte() switch { 0 => null, 1 => false, _ => true };
 
     public LocalDate? OptionalDate(string name)
     {
-        int packed = from.Read7BitEncodedInt();
+        int packed = from.Count();
         if (packed == 0)
         {
             return null;
@@ -55,13 +55,13 @@ internal sealed class PackedReader(BinaryReader from, string[] texts, Currency c
 
     public LedgerEnd End(string name)
     {
-        int number = from.Read7BitEncodedInt();
+        int number = from.Count();
         return ends[number - 1] ??= LedgerEnd.FromKey(texts[number - 1]);
     }
 
     public ImmutableSortedDictionary<long, int>? OptionalNotes(string name)
     {
-        int count = from.Read7BitEncodedInt() - 1;
+        int count = from.Count() - 1;
         if (count <= 0)
         {
             return count < 0 ? null : ImmutableSortedDictionary<long, int>.Empty;
@@ -80,7 +80,7 @@ internal sealed class PackedReader(BinaryReader from, string[] texts, Currency c
 
     public List<T>? OptionalList<T>(string name, Func<IFieldReader, T> read)
     {
-        int count = from.Read7BitEncodedInt() - 1;
+        int count = from.Count() - 1;
         if (count < 0)
         {
             return null;
@@ -96,5 +96,5 @@ internal sealed class PackedReader(BinaryReader from, string[] texts, Currency c
     }
 
     public T? OptionalPart<T>(string name, Func<IFieldReader, T> read)
-        where T : class => from.ReadBoolean() ? read(this) : null;
+        where T : class => from.Byte() != 0 ? read(this) : null;
 }

@@ -15,7 +15,7 @@ namespace Payday.Store.Snapshots;
 internal static class SnapshotFile
 {
     // Changes with the fields of any record and with how they are packed.
-    private const int Version = (BookStore.SchemaVersion * 1_000) + 2;
+    private const int Version = (BookStore.SchemaVersion * 1_000) + 3;
 
     private static ReadOnlySpan<byte> Name => "Payday snapshot\n"u8;
 
@@ -37,7 +37,7 @@ internal static class SnapshotFile
         try
         {
             return end > Name.Length && bytes.AsSpan().StartsWith(Name) && SHA256.HashData(bytes.AsSpan(0, end)).AsSpan().SequenceEqual(bytes.AsSpan(end))
-                ? Read(bytes, end)
+                ? Read(bytes)
                 : null;
         }
         catch (Exception fault) when (StoreFaults.IsDamage(fault))
@@ -84,9 +84,9 @@ internal static class SnapshotFile
         var to = new BinaryWriter(whole);
         to.Write(Name);
         to.Write7BitEncodedInt(Version);
-        to.Write(snapshot.Place.Number);
+        to.Write7BitEncodedInt64(snapshot.Place.Number);
         to.Write(snapshot.Place.Sha);
-        to.Write(snapshot.Place.Offset);
+        to.Write7BitEncodedInt64(snapshot.Place.Offset);
         to.Write(snapshot.Records.Household.Record);
         byte[] digest = new byte[Digest.Length];
         snapshot.Records.Household.Digest.CopyTo(digest);
@@ -99,7 +99,7 @@ internal static class SnapshotFile
 
         foreach (byte[] column in columns)
         {
-            to.Write(column.Length);
+            to.Write7BitEncodedInt(column.Length);
             to.Write(column);
         }
 
@@ -127,38 +127,35 @@ internal static class SnapshotFile
         File.Move(folder.UnfinishedSnapshot, folder.Snapshot, overwrite: true);
     }
 
-    private static Snapshot? Read(byte[] bytes, int end)
+    private static Snapshot? Read(byte[] bytes)
     {
-        using var stream = new MemoryStream(bytes, 0, end);
-        using var from = new BinaryReader(stream);
-        stream.Position = Name.Length;
-        if (from.Read7BitEncodedInt() != Version)
+        var from = new PackedBytes(bytes, Name.Length);
+        if (from.Count() != Version)
         {
             return null;
         }
 
-        var place = new JournalPlace(from.ReadInt64(), from.ReadString(), from.ReadInt64());
-        string household = from.ReadString();
-        Digest digest = Digest.From(from.ReadBytes(Digest.Length));
-        string[] texts = new string[from.Read7BitEncodedInt()];
+        var place = new JournalPlace(from.Number(), from.Text(), from.Number());
+        string household = from.Text();
+        Digest digest = Digest.From(from.Span(Digest.Length));
+        string[] texts = new string[from.Count()];
         for (int i = 0; i < texts.Length; i++)
         {
-            texts[i] = from.ReadString();
+            texts[i] = from.Text();
         }
 
         Currency currency = HouseholdDocument.To(household).Currency;
         var records = new StoredRecords(new(household, digest), currency);
-        var parts = new List<(IColumn Column, int Start, int Length)>();
+        var parts = new List<(IColumn Column, PackedBytes Bytes)>();
         foreach (IColumn column in records.Columns)
         {
-            int length = from.ReadInt32();
-            parts.Add((column, (int)stream.Position, length));
-            stream.Position += length;
+            int length = from.Count();
+            parts.Add((column, new PackedBytes(bytes, from.Position)));
+            from.Span(length);
         }
 
         // Side by side: of a long life this is most of the time that opening takes.
-        Parallel.ForEach(parts, part => part.Column.Read(
-            new PackedReader(new BinaryReader(new MemoryStream(bytes, part.Start, part.Length)), texts, currency)));
+        Parallel.ForEach(parts, part => part.Column.Read(new PackedReader(part.Bytes, texts, currency)));
         return new Snapshot(place, records);
     }
 }

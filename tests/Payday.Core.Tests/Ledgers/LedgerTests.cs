@@ -69,6 +69,25 @@ public class LedgerTests
     }
 
     [Fact]
+    public void Of_MovementsOfALedger_IsThatLedger() =>
+        AnyMovement.List[0, 30].Sample(movements =>
+        {
+            Ledger added = Ledger.Empty(Dollars).Add(movements);
+            Ledger read = Ledger.Of(Dollars, [.. added.Movements]);
+
+            Assert.Equal(added.Movements, read.Movements);
+            Assert.Equal(added.Balances.All.ToHashSet(), read.Balances.All.ToHashSet());
+            Assert.Equal(added.Balances.In(Place.Cash), read.Balances.In(Place.Cash));
+            Assert.Equal(added.Balances.In(Place.Account), read.Balances.In(Place.Account));
+        });
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(2)]
+    public void Of_AnotherNumber_Throws(int number) =>
+        Assert.Throws<ArgumentException>(() => Ledger.Of(Dollars, [new Movement(number, Day, Ends[0], Ends[1], Usd(1), "test")]));
+
+    [Fact]
     public void Add_NothingMoved_Throws()
     {
         Ledger ledger = Ledger.Empty(Dollars);

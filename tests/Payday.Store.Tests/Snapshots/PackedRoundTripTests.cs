@@ -45,8 +45,7 @@ public sealed class PackedRoundTripTests
         writer.Whole("", number);
         writer.OptionalWhole("", number);
         writer.OptionalWhole("", null);
-        bytes.Position = 0;
-        var reader = new PackedReader(new BinaryReader(bytes), [], Samples.Usd);
+        var reader = new PackedReader(new PackedBytes(bytes.ToArray(), 0), [], Samples.Usd);
 
         Assert.Equal(number, reader.Whole(""));
         Assert.Equal(number, reader.OptionalWhole(""));
@@ -63,9 +62,9 @@ public sealed class PackedRoundTripTests
             form.Write(writer, record);
         }
 
-        bytes.Position = 0;
-        var reader = new PackedReader(new BinaryReader(bytes), [.. texts.All], Samples.Usd);
+        var packed = new PackedBytes(bytes.ToArray(), 0);
+        var reader = new PackedReader(packed, [.. texts.All], Samples.Usd);
         Assert.Equal(records.Select(record => Structure.Of(record)), records.Select(_ => Structure.Of(form.Read(reader))).ToArray());
-        Assert.Equal(bytes.Length, bytes.Position);
+        Assert.Equal(bytes.Length, packed.Position);
     }
 }
