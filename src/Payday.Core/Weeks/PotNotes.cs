@@ -46,7 +46,7 @@ public sealed class PotNotes
     public static PotNotes Of(Book book)
     {
         ArgumentNullException.ThrowIfNull(book);
-        return NoteReplay.Of(book);
+        return FollowedNotes.Of(book);
     }
 }
 

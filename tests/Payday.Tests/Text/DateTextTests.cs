@@ -11,6 +11,7 @@ public class DateTextTests
         var date = new LocalDate(2026, 3, 6);
         Assert.Equal("Fri 6 Mar 2026", DateText.Long(date));
         Assert.Equal("Fri 6 Mar", DateText.Weekday(date));
+        Assert.Equal("6 Mar 2026", DateText.Day(date));
         Assert.Equal("6 Mar", DateText.Short(date));
     }
 }

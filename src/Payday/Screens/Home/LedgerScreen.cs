@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using Payday.Core.Ledgers;
@@ -16,6 +15,7 @@ namespace Payday.Screens.Home;
 internal sealed class LedgerScreen(BookSession session) : CursorScreen
 {
     private MovementFilter filter = new();
+    private ShownMovements? shown;
 
     /// <inheritdoc/>
     public override string Title => filter.Subject is { } subject ? "Ledger: " + SubjectText.Of(session.Book.Household, subject) : "Ledger";
@@ -42,7 +42,7 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
     ];
 
     /// <inheritdoc/>
-    protected override int Count => Shown.Length;
+    protected override int Count => Shown.Movements.Length;
 
     /// <inheritdoc/>
     protected override string Empty => filter == new MovementFilter() ? "Nothing has moved yet." : "No movement is like that; f and d change what is shown.";
@@ -50,28 +50,22 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override string Detail => Here is { } movement ? MovementText.Sentence(session.Book, movement) : "";
 
-    private ImmutableArray<Movement> Shown => [.. session.Book.Ledger.Movements.Reverse().Where(filter.Takes)];
+    private ShownMovements Shown => shown?.IsOf(session.Book, filter) == true ? shown : shown = new ShownMovements(session.Book, filter);
 
-    private Movement? Here => Shown is { IsEmpty: false } shown ? shown[Math.Clamp(Cursor, 0, shown.Length - 1)] : null;
+    private Movement? Here => Shown.Movements is { IsEmpty: false } movements ? movements[Math.Clamp(Cursor, 0, movements.Length - 1)] : null;
 
     /// <inheritdoc/>
-    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
-        TextTableLines lines = new TextTable(
+        var table = new LongTable(
             [new("", Align.Right), new("date"), new("from") { Shrinks = true, MinWidth = 12 }, new("to") { Shrinks = true, MinWidth = 12 }, Report.Amounts("amount")],
-            [.. Shown.Select(Cells)],
-            decimalMark: session.Style.DecimalMark).Lay(width);
-        return (lines.Header, lines.Rows);
+            Shown.Widest,
+            Count,
+            Shown.Cells,
+            width,
+            decimalMark: session.Style.DecimalMark);
+        return (table.Header, table);
     }
-
-    private ImmutableArray<string> Cells(Movement movement) =>
-    [
-        movement.Number.ToString(CultureInfo.InvariantCulture),
-        DateText.Short(movement.Date),
-        EndText.Of(session.Book.Household, movement.From),
-        EndText.Of(session.Book.Household, movement.To),
-        movement.Amount.ToString(session.Style),
-    ];
 
     private PickScreen<LedgerSubject?> Subjects() => new(
         "Show movements about",

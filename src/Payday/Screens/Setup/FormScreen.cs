@@ -75,7 +75,7 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
     }
 
     /// <inheritdoc/>
-    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
             [new(""), Report.Names("") with { Grows = true }],

@@ -54,7 +54,7 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
     private (int Index, JsonObject Item) Here => list.Ordered(work)[Math.Clamp(Cursor, 0, Count - 1)];
 
     /// <inheritdoc/>
-    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
             list.Columns,

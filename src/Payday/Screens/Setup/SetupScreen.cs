@@ -37,7 +37,7 @@ internal sealed class SetupScreen(SetupWork work) : CursorScreen
     protected override string Status => "Changes are stored as they are made; closed paydays stay as they are.";
 
     /// <inheritdoc/>
-    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
             [new(""), Report.Names("") with { Grows = true }],

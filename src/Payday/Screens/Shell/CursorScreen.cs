@@ -52,8 +52,8 @@ internal abstract class CursorScreen : Screen
     /// <summary>A line above the keys; empty for none.</summary>
     protected virtual string Status => "";
 
-    /// <summary>Header and rows as text.</summary>
-    protected abstract (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width);
+    /// <summary>Header and rows as text; only the rows that show are asked for.</summary>
+    protected abstract (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width);
 
     /// <summary>The sign before a row, and how it shows.</summary>
     protected virtual (char Sign, Ink Ink) Mark(int row) => (' ', Ink.Plain);
@@ -63,7 +63,7 @@ internal abstract class CursorScreen : Screen
     {
         Go(0);
         int width = size.Width;
-        (ImmutableArray<string> header, ImmutableArray<string> rows) = Table(width - 2);
+        (ImmutableArray<string> header, IReadOnlyList<string> rows) = Table(width - 2);
         FrameLine[] head =
         [
             FrameLine.Of(TextColumns.Ends(" " + CleanText.OneLine(Title), Aside + " ", width), Ink.Strong),
@@ -73,15 +73,15 @@ internal abstract class CursorScreen : Screen
         ];
         FrameLine[] foot = [.. Foot(width)];
         room = Math.Max(1, size.Height - head.Length - foot.Length - 1);
-        first = Rows.First(first, Cursor, rows.Length, room);
-        int below = Math.Max(0, rows.Length - first - room);
+        first = Rows.First(first, Cursor, rows.Count, room);
+        int below = Math.Max(0, rows.Count - first - room);
         string more = below > 0 ? $" {below} more below -" : "";
         return TextFrame.Of(
             size,
             head,
             Count == 0
                 ? TextWrap.Lines(Empty, width - 2).Select(line => FrameLine.Of(" " + line))
-                : rows.Select((line, i) => Row(line, i, width)).Skip(first).Take(room),
+                : Enumerable.Range(first, Math.Min(room, rows.Count - first)).Select(i => Row(rows[i], i, width)),
             [FrameLine.Of(new string('-', width - more.Length) + more, Ink.Quiet), .. foot]);
     }
 

@@ -37,7 +37,7 @@ internal sealed class PickScreen<T>(string title, ImmutableArray<PickItem<T>> it
     }
 
     /// <inheritdoc/>
-    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         if (!begun)
         {

@@ -63,7 +63,7 @@ internal sealed class GuideScreen : CursorScreen
     private int FirstOpen => parts.ToList().FindIndex(part => !IsDone(part)) is >= 0 and int at ? at : parts.Length;
 
     /// <inheritdoc/>
-    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
             [new("", Align.Right), new(""), Report.Names("") with { Grows = true }],

@@ -48,7 +48,7 @@ internal sealed class StartScreen(StartDoor door) : CursorScreen
     private bool IsBegun => new StartDraft(door.Store.Folder).Exists;
 
     /// <inheritdoc/>
-    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width) =>
+    protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width) =>
         ([], IsBegun ? Ways.SetItem(0, "Go on setting up your household") : Ways);
 
     private StartScreen AfterTheDemo() => new(door) { Message = "The demo household is thrown away. Your own can be set up here." };

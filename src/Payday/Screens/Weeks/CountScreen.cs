@@ -89,7 +89,7 @@ internal sealed class CountScreen : CursorScreen
     public override CellEdit? Typing(string text) => Here is { } row && (char.IsAsciiDigit(text[0]) || text == "-") ? cells.Left(row, text) : null;
 
     /// <inheritdoc/>
-    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
             [

@@ -37,7 +37,7 @@ internal sealed class DifferencesScreen(BookSession session) : CursorScreen
     private ImmutableArray<WeekCount> Open => Differences.Open(session.Book);
 
     /// <inheritdoc/>
-    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
             [Report.Names("Pot"), new("since"), Report.Amounts("missing"), Report.Amounts("found"), new("name") { Shrinks = true, MinWidth = 10 }],

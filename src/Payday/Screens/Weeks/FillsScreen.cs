@@ -73,7 +73,7 @@ internal sealed class FillsScreen(BookSession session) : CursorScreen
     private FillPart? Here => Parts is { IsEmpty: false } parts ? parts[Math.Clamp(Cursor, 0, parts.Length - 1)] : null;
 
     /// <inheritdoc/>
-    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
             [Report.Names("Pot"), new("week of"), Report.Amounts("fill"), new("notes") { Shrinks = true, MinWidth = 12 }, new("")],

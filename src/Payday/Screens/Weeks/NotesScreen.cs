@@ -72,7 +72,7 @@ internal sealed class NotesScreen : CursorScreen
     public override CellEdit? Typing(string text) => char.IsAsciiDigit(text[0]) ? HowMany(text) : null;
 
     /// <inheritdoc/>
-    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         Currency currency = session.Book.Household.Currency;
         TextTableLines lines = new TextTable(

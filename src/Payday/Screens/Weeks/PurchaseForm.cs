@@ -90,7 +90,7 @@ internal sealed class PurchaseForm : CursorScreen
     }
 
     /// <inheritdoc/>
-    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width) =>
+    protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width) =>
     (
         [],
         new TextTable(

@@ -91,7 +91,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     }
 
     /// <inheritdoc/>
-    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines table = new TextTable(
             [new("line", Align.Right), new("date"), Report.Amounts("amount"), new("what") { Shrinks = true, MinWidth = 10 }, Report.Names("pot")],

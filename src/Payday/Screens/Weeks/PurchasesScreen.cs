@@ -1,7 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
-using Payday.Core.Amounts;
-using Payday.Core.Households;
 using Payday.Core.Weeks;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -18,6 +15,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     // What was typed and not entered is there again the next time.
     private readonly PurchaseListScreen list = new(session);
     private PurchaseForm another = new(session, null);
+    private ShownPurchases? shown;
 
     /// <inheritdoc/>
     public override string Title => "Card purchases";
@@ -30,7 +28,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     ];
 
     /// <inheritdoc/>
-    protected override int Count => Newest.Length;
+    protected override int Count => Shown.Purchases.Length;
 
     /// <inheritdoc/>
     protected override string Empty => session.IsLook ? "Nothing was bought by card yet." : "Nothing was bought by card yet; a enters the first.";
@@ -57,49 +55,43 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
         : "";
 
     /// <inheritdoc/>
-    protected override string Status => $"{ReturnPlan.Of(session.Book, ReturnDraft.AsPlanned).Total.ToString(session.Style)} in cash is owed back{(session.IsLook ? "." : "; r takes it to the bank.")}";
+    protected override string Status => $"{Shown.OwedBack.ToString(session.Style)} in cash is owed back{(session.IsLook ? "." : "; r takes it to the bank.")}";
 
-    private ImmutableArray<CardPurchase> Newest => [.. session.Book.Weeks.Purchases.Reverse().OrderByDescending(purchase => purchase.Date)];
+    private ShownPurchases Shown => shown?.AreOf(session.Book) == true ? shown : shown = new ShownPurchases(session.Book);
 
-    private CardPurchase? Here => Newest is { IsEmpty: false } all ? all[Math.Clamp(Cursor, 0, all.Length - 1)] : null;
+    private CardPurchase? Here => Shown.Purchases is { IsEmpty: false } all ? all[Math.Clamp(Cursor, 0, all.Length - 1)] : null;
 
     /// <inheritdoc/>
-    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
-        TextTableLines lines = new TextTable(
+        var table = new LongTable(
             [
                 new("", Align.Right) { Drops = 1 }, new("date"), Report.Names("pot"), new("what") { Shrinks = true, MinWidth = 8 },
                 Report.Amounts("amount"), Report.Amounts("owed back"),
             ],
-            [.. Newest.Select(purchase => ImmutableArray.Create(
-                purchase.Number.ToString(CultureInfo.InvariantCulture),
-                DateText.Short(purchase.Date),
-                WeekText.PotName(session.Book, purchase.PotId),
-                purchase.What,
-                purchase.Amount.ToString(session.Style),
-                purchase.OwedBack.IsZero ? "" : purchase.OwedBack.ToString(session.Style)))],
+            Shown.Widest,
+            Count,
+            Shown.Cells,
+            width,
             gap: width < 74 ? 1 : 2,
-            decimalMark: session.Style.DecimalMark).Lay(width);
-        return (lines.Header, lines.Rows);
+            decimalMark: session.Style.DecimalMark);
+        return (table.Header, table);
     }
 
     /// <inheritdoc/>
-    protected override (char Sign, Ink Ink) Mark(int row) => Newest[row] switch
+    protected override (char Sign, Ink Ink) Mark(int row) => Shown.Purchases[row] switch
     {
         { Undone: true } => ('x', Ink.Quiet),
         { OwedBack.IsZero: true } => ('v', Ink.Plain),
-        var purchase => IsBack(purchase) ? ('v', Ink.Done) : (' ', Ink.Plain),
+        var purchase => Shown.IsBack(purchase) ? ('v', Ink.Done) : (' ', Ink.Plain),
     };
 
     private string State(CardPurchase purchase) => purchase switch
     {
         { Undone: true } => "Undone",
         { OwedBack.IsZero: true } => "Paid from the account",
-        _ => IsBack(purchase) ? $"{purchase.OwedBack.ToString(session.Style)} came back" : $"{purchase.OwedBack.ToString(session.Style)} is owed back",
+        _ => Shown.IsBack(purchase) ? $"{purchase.OwedBack.ToString(session.Style)} came back" : $"{purchase.OwedBack.ToString(session.Style)} is owed back",
     };
-
-    private bool IsBack(CardPurchase purchase) =>
-        !OwedItems.Of(session.Book).Any(item => item.Key == new OwedKey(OwedKind.Purchase, purchase.Number));
 
     private PurchaseForm Another() => another = another.IsEntered ? new PurchaseForm(session, null) : another;
 

@@ -70,7 +70,7 @@ internal sealed class ReturnScreen : CursorScreen
     private ReturnLine? Here => plan.Lines.IsEmpty ? null : plan.Lines[Math.Clamp(Cursor, 0, plan.Lines.Length - 1)];
 
     /// <inheritdoc/>
-    protected override (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(int width)
+    protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
             [Report.Names("Pot"), Report.Amounts("owes"), new("pull") { Shrinks = true, MinWidth = 12 }, new("swap first") { Shrinks = true, MinWidth = 10 }, new("")],
