@@ -62,7 +62,7 @@ public sealed record RoutineDraft
     /// <summary>Whether anything has been decided; being at a later step is no decision.</summary>
     public bool HasDecisions =>
         !Incomes.IsEmpty || !OneOffs.IsEmpty || !Dues.IsEmpty || SetAsides is not null || !DebtPayments.IsEmpty || !PaidDebts.IsEmpty || !Fills.IsEmpty
-        || Placements is not null || !Notes.IsEmpty || LeavesNotesAtHome || AsksATeller;
+        || Placements is not null || !Notes.IsEmpty || LeavesNotesAtHome || UsesOwedBack || AsksATeller;
 
     private static ImmutableSortedDictionary<string, T> Sorted<T>() =>
         ImmutableSortedDictionary.Create<string, T>(StringComparer.Ordinal);

@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Bills;
+using Payday.Core.Households;
+using Payday.Core.Routines;
+using static Payday.Core.Tests.Amounts.Amount;
+using static Payday.Core.Tests.Routines.Homes;
+
+namespace Payday.Core.Tests.Routines;
+
+public class RoutineDraftTests
+{
+    private static readonly RoutineDraft Nothing = new(Friday6March);
+
+    private static readonly Dictionary<string, RoutineDraft> Decided = new()
+    {
+        [nameof(RoutineDraft.Incomes)] = Nothing with { Incomes = Sums(("wage", 900)) },
+        [nameof(RoutineDraft.OneOffs)] = Nothing with { OneOffs = Sums(("Gift", 20)) },
+        [nameof(RoutineDraft.Dues)] = Nothing with { Dues = Nothing.Dues.Add(new DueKey("rent", Friday6March), new DueDecision(Usd(5), null)) },
+        [nameof(RoutineDraft.SetAsides)] = Nothing with { SetAsides = SetAsideMode.AsTheyFall },
+        [nameof(RoutineDraft.DebtPayments)] = Nothing with { DebtPayments = Sums(("card", 30)) },
+        [nameof(RoutineDraft.PaidDebts)] = Nothing with { PaidDebts = Nothing.PaidDebts.Add("card") },
+        [nameof(RoutineDraft.Fills)] = Nothing with { Fills = Sums(("food", 30)) },
+        [nameof(RoutineDraft.Placements)] = Nothing with { Placements = [] },
+        [nameof(RoutineDraft.Notes)] = Nothing with { Notes = Nothing.Notes.Add(new PartKey("food", null), ImmutableSortedDictionary<long, int>.Empty) },
+        [nameof(RoutineDraft.LeavesNotesAtHome)] = Nothing with { LeavesNotesAtHome = true },
+        [nameof(RoutineDraft.UsesOwedBack)] = Nothing with { UsesOwedBack = true },
+        [nameof(RoutineDraft.AsksATeller)] = Nothing with { AsksATeller = true },
+    };
+
+    [Fact]
+    public void HasDecisions_EachOneDecision_IsTrue() =>
+        Assert.All(Decided, decided => Assert.True(decided.Value.HasDecisions, decided.Key));
+
+    [Fact]
+    public void HasDecisions_NothingOrALaterStep_IsFalse()
+    {
+        Assert.False(Nothing.HasDecisions);
+        Assert.False((Nothing with { Step = RoutineStep.Pots }).HasDecisions);
+    }
+
+    // A decision added later is missed by no one.
+    [Fact]
+    public void HasDecisions_EveryPropertyThatCanBeDecided_IsTriedHere() => Assert.Equal(
+        typeof(RoutineDraft).GetProperties()
+            .Where(property => property.CanWrite && property.Name is not (nameof(RoutineDraft.Payday) or nameof(RoutineDraft.Step)))
+            .Select(property => property.Name)
+            .Order(),
+        Decided.Keys.Order());
+}
