@@ -78,5 +78,8 @@ public sealed record DebtProjection(
         debt.State.Id,
         debt.State.Name,
         debt.PaidInMonth is { } month ? from.PlusMonths(Math.Max(month, 1) - 1) : null,
-        debt.IsPaid ? debt.Interest : null);
+        debt.IsPaid ? debt.Interest : null)
+    {
+        AtOnce = debt.PaidInMonth == 0,
+    };
 }

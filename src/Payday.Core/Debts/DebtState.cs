@@ -12,4 +12,7 @@ public sealed record DebtState(string Id, string Name, Money Balance, decimal Ye
 {
     /// <summary>The largest yearly rate taken, 1,000 %.</summary>
     public const decimal HighestRate = 10m;
+
+    /// <summary>What is paid on it at once, before the first interest: zero to the balance. Null for nothing.</summary>
+    public Money? PaidAtOnce { get; init; }
 }

@@ -10,7 +10,7 @@ internal sealed class RunningDebt
     private Money cost;
     private Money nominalMinimum;
 
-    /// <exception cref="ArgumentOutOfRangeException">The rate or the minimum is out of range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The rate, the minimum or what is paid at once is out of range.</exception>
     public RunningDebt(DebtState state)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(state.YearlyRate, nameof(state));
@@ -26,9 +26,12 @@ internal sealed class RunningDebt
         ArgumentOutOfRangeException.ThrowIfNegative(amount.MinorUnits, nameof(state));
 
         State = state;
-        Balance = state.Balance.ClampToZero();
-        cost = Balance;
-        nominalMinimum = state.Minimum.Nominal(Balance);
+        cost = state.Balance.ClampToZero();
+        Money atOnce = state.PaidAtOnce ?? Money.Zero(cost.Currency);
+        ArgumentOutOfRangeException.ThrowIfNegative(atOnce.MinorUnits, nameof(state));
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(atOnce.MinorUnits, cost.MinorUnits, nameof(state));
+        Balance = cost - atOnce;
+        nominalMinimum = state.Minimum.Nominal(cost);
     }
 
     /// <summary>The debt as it stood at the start.</summary>

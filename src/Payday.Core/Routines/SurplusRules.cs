@@ -25,7 +25,8 @@ internal static class SurplusRules
             facts.Draft.Placements is not null,
             Money.Sum(placements.Select(placement => placement.Amount), household.Currency),
             Course(after),
-            Course([.. after.Select(debt => debt with { Balance = debt.Balance - On(placements, debt.Id, nothing) })]),
+            // Paid at once rather than taken off the balance, so that the minimum of a debt it clears rolls on.
+            Course([.. after.Select(debt => debt with { PaidAtOnce = Money.Min(debt.Balance.ClampToZero(), On(placements, debt.Id, nothing)) })]),
             PotCourse.Of(facts, pots, placements));
 
         DebtProjection Course(ImmutableArray<DebtState> states) =>

@@ -44,9 +44,11 @@ internal static class SurplusReport
     {
         foreach ((ProjectedDebt before, ProjectedDebt after) in surplus.Without.Debts.Zip(surplus.With.Debts))
         {
-            if (before.PaidOff is { } then && after.PaidOff is { } now && now < then)
+            if (before.PaidOff is { } then && after.PaidOff is { } now && (now < then || after.AtOnce && !before.AtOnce))
             {
-                yield return $"{before.Name} is paid off in {Month(now)} instead of {Month(then)}.";
+                yield return after.AtOnce
+                    ? $"{before.Name} is paid off today instead of in {Month(then)}."
+                    : $"{before.Name} is paid off in {Month(now)} instead of {Month(then)}.";
             }
         }
 
@@ -61,9 +63,9 @@ internal static class SurplusReport
     public static string Course(SurplusStep surplus, string debtId)
     {
         YearMonth? then = surplus.Without.Debts.Single(debt => debt.Id == debtId).PaidOff;
-        YearMonth? now = surplus.With.Debts.Single(debt => debt.Id == debtId).PaidOff;
-        string with = now is { } month ? $"paid off {Month(month)}" : "never ends at its minimum";
-        return now == then ? with : $"{with}, not {(then is { } before ? Month(before) : "never")}";
+        ProjectedDebt placed = surplus.With.Debts.Single(debt => debt.Id == debtId);
+        string with = placed.AtOnce ? "paid off today" : placed.PaidOff is { } month ? $"paid off {Month(month)}" : "never ends at its minimum";
+        return placed.PaidOff == then && !placed.AtOnce ? with : $"{with}, not {(then is { } before ? Month(before) : "never")}";
     }
 
     /// <summary>When a pot is full: with the placements, and without where that differs.</summary>

@@ -89,6 +89,27 @@ public class DebtProjectionTests
         Assert.Equal(10, Project(0, DebtOrder.SmallestBalance, Debt("a", 100, 0, 10), Debt("old", 0, 0, 90)).Months);
 
     [Fact]
+    public void Project_DebtClearedAtOnce_RollsItsMinimumOnFromTheFirstMonth()
+    {
+        // No interest: a is paid with 10 + 90 in the first month.
+        DebtProjection projection = Project(
+            0, DebtOrder.SmallestBalance, Debt("a", 100, 0, 10), Debt("b", 500, 0, 90) with { PaidAtOnce = Usd(500) });
+
+        Assert.Equal([January, January], projection.PaidOff());
+        Assert.Equal([false, true], projection.Debts.Select(debt => debt.AtOnce));
+    }
+
+    [Fact]
+    public void Project_PartPaidAtOnce_BearsNoInterestOnIt() =>
+        Assert.Equal(Usd(1), Project(0, DebtOrder.SmallestBalance, Debt("a", 150, 0.12m, 200) with { PaidAtOnce = Usd(50) }).Interest);
+
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(101)]
+    public void Project_PaidAtOnceOutOfRange_IsRefused(decimal atOnce) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Project(0, DebtOrder.SmallestBalance, Debt("a", 100, 0, 10) with { PaidAtOnce = Usd(atOnce) }));
+
+    [Fact]
     public void Project_Extra_OverflowsToTheNextInTheSameMonth() =>
         Assert.Equal(
             [January, January, new YearMonth(2026, 2)],

@@ -116,6 +116,20 @@ public class RoutineTests
     }
 
     [Fact]
+    public void Plan_SurplusClearsADebt_ItsMinimumRollsOnSoThatNothingEndsLater()
+    {
+        Household home = Bare with { Debts = [Debt("Loan", 1400, 0.06m, 20, due: 25), Debt("Card", 300, 0, 30, due: 25)] };
+
+        SurplusStep surplus = Plan(home).Surplus;
+
+        Assert.True(surplus.With.Debts[1].AtOnce);
+        Assert.True(surplus.With.Debts[0].PaidOff < surplus.Without.Debts[0].PaidOff);
+
+        // 700 at half a percent a month, 20 and 30 paid: -ln(1 - 700 x 0.005 / 50) / ln 1.005 = 14.55 months from April (computed).
+        Assert.Equal(new YearMonth(2027, 6), surplus.With.Debts[0].PaidOff);
+    }
+
+    [Fact]
     public void Plan_CashPot_IsSplitOverTheWeeksAndTheRestKeptBack()
     {
         Household home = Bare with { Pots = [CashPot("Food", 33.40m)] };
