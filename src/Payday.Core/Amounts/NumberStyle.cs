@@ -43,4 +43,11 @@ public readonly record struct NumberStyle
 
     /// <summary>The mark between groups of three digits; may be empty.</summary>
     public string GroupMark => groupMark ?? "";
+
+    /// <summary>Text with numbers such as <c>12.50+3</c>, its points written as this style writes them.</summary>
+    public string Written(string plain)
+    {
+        ArgumentNullException.ThrowIfNull(plain);
+        return plain.Replace(".", DecimalMark, StringComparison.Ordinal);
+    }
 }

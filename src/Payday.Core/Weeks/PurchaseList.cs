@@ -15,18 +15,22 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
     // A year of purchases has some thousand lines; more is another file by mistake.
     private const int MostLines = 10_000;
 
+    private const string CameIn = "its amount has another sign than most: money that came in is no purchase, so leave the line out.";
+
     /// <summary>Reads a list and guesses each line's pot from earlier purchases.</summary>
     /// <param name="book">The book, whose way to write numbers the amounts have.</param>
     /// <param name="text">
-    /// Lines of <c>2026-03-07, 12.50, Corner shop</c>. Between the three stands a tab, else a semicolon, else a comma,
-    /// else blanks: with a decimal comma use one of the others. A text may stand in quotes. Empty lines are passed over. An amount below
-    /// zero, as a bank's list may have it, is read without its sign.
+    /// Lines of <c>2026-03-07, 12.50, Corner shop</c>, or with the text before the amount. Between the three stands a tab, else a
+    /// semicolon, else a comma, else blanks: with a decimal comma use one of the others. A text may stand in quotes. Empty lines are
+    /// passed over. Amounts may all be below zero, as a bank's list has them; where only some are, those of the sign that fewer have
+    /// are money that came in, and no purchases.
     /// </param>
-    public static PurchaseList Read(Book book, string text)
+    /// <param name="today">The date: no purchase is after it, and a date without a year is the latest such day.</param>
+    public static PurchaseList Read(Book book, string text, LocalDate today)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(text);
-        var lines = ImmutableArray.CreateBuilder<PurchaseLine>();
+        var lines = new List<(PurchaseLine Line, bool BelowZero)>();
         var faults = ImmutableArray.CreateBuilder<PurchaseFault>();
         string[] rows = text.ReplaceLineEndings("\n").Split('\n');
         if (rows.Length > MostLines)
@@ -42,7 +46,7 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
                 continue;
             }
 
-            Read<PurchaseLine> line = Line(book, i + 1, row);
+            Read<(PurchaseLine Line, bool BelowZero)> line = Line(book, i + 1, row, today);
             if (line.Ok)
             {
                 lines.Add(line.Value);
@@ -53,8 +57,18 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
             }
         }
 
-        return new PurchaseList(lines.ToImmutable(), faults.ToImmutable());
+        // A bank's list has all that the card paid below zero; a list of one's own has none so. On a tie it is the bank's.
+        int below = lines.Count(line => line.BelowZero);
+        bool bought = below > 0 && 2 * below >= lines.Count;
+        faults.AddRange(lines.Where(line => line.BelowZero != bought).Select(line => new PurchaseFault(line.Line.Number, CameIn)));
+        return new PurchaseList(
+            [.. lines.Where(line => line.BelowZero == bought).Select(line => line.Line)],
+            [.. faults.OrderBy(fault => fault.Number)]);
     }
+
+    /// <summary>A line as this household would write it.</summary>
+    public static string Example(NumberStyle style) =>
+        string.Join(style.DecimalMark == "," ? "; " : ", ", "2026-03-07", style.Written("12.50"), "Corner shop");
 
     /// <summary>Enters the purchases of a list, all or none.</summary>
     /// <param name="book">The book.</param>
@@ -77,35 +91,49 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
         return Amounts.Read.Of(book);
     }
 
-    private static Read<PurchaseLine> Line(Book book, int number, string row)
+    private static Read<(PurchaseLine Line, bool BelowZero)> Line(Book book, int number, string row, LocalDate today)
     {
+        NumberStyle style = book.Household.Settings.Numbers;
         string[] parts = Parts(row);
         if (parts.Length < 3)
         {
-            return Amounts.Read.Refused<PurchaseLine>("write date, amount and text, such as 2026-03-07, 12.50, Corner shop.");
+            return Refused($"write date, amount and text, such as {Example(style)}.");
         }
 
-        Read<LocalDate> date = TypedDate.Parse(parts[0]);
+        Read<LocalDate> date = TypedDate.Parse(parts[0], today);
         if (!date.Ok)
         {
-            return Amounts.Read.Refused<PurchaseLine>($"'{Short(parts[0])}': {date.Fault}");
+            return Refused($"'{Short(parts[0])}': {date.Fault}");
         }
 
-        Read<Money> amount = Money.Parse(parts[1], book.Household.Currency, book.Household.Settings.Numbers);
+        if (date.Value > today)
+        {
+            return Refused($"'{Short(parts[0])}': that day is still to come.");
+        }
+
+        Read<Money> amount = Money.Parse(parts[1], book.Household.Currency, style);
+        string what = parts[2];
+        if (!amount.Ok && Money.Parse(parts[2], book.Household.Currency, style) is { Ok: true } last)
+        {
+            (amount, what) = (last, parts[1]);
+        }
+
         if (!amount.Ok)
         {
-            return Amounts.Read.Refused<PurchaseLine>(amount.Fault);
+            return Refused(amount.Fault);
         }
 
         if (amount.Value.IsZero)
         {
-            return Amounts.Read.Refused<PurchaseLine>("the amount is zero; leave the line out.");
+            return Refused("the amount is zero; leave the line out.");
         }
 
         Money size = amount.Value.IsNegative ? -amount.Value : amount.Value;
-        PotGuess? guess = PotGuess.For(book, parts[2]);
-        return Amounts.Read.Of(new PurchaseLine(number, new PurchaseEntry(date.Value, guess?.PotId, size, parts[2]), guess));
+        PotGuess? guess = PotGuess.For(book, what);
+        return Amounts.Read.Of((new PurchaseLine(number, new PurchaseEntry(date.Value, guess?.PotId, size, what), guess), amount.Value.IsNegative));
     }
+
+    private static Read<(PurchaseLine Line, bool BelowZero)> Refused(string fault) => Amounts.Read.Refused<(PurchaseLine, bool)>(fault);
 
     private static string[] Parts(string row)
     {

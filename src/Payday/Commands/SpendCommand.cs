@@ -72,15 +72,10 @@ internal static class SpendCommand
 
     private static Answer Many(BookStore store, Book book, string text, string[] pots, bool accept, LocalDate today)
     {
-        PurchaseList list = PurchaseList.Read(book, text);
-        string[] faults =
-        [
-            .. list.Faults.Select(fault => fault.ToString()),
-            .. list.Lines.Where(line => line.Entry.Date > today).Select(line => $"Line {line.Number}: that day is still to come."),
-        ];
-        if (faults.Length > 0)
+        PurchaseList list = PurchaseList.Read(book, text, today);
+        if (!list.Faults.IsEmpty)
         {
-            return new Answer.Refused(faults);
+            return new Answer.Refused([.. list.Faults.Select(fault => fault.ToString())]);
         }
 
         if (list.Lines.IsEmpty)

@@ -17,27 +17,30 @@ public class PurchaseListTests
     [InlineData("2026-03-07;12.50;\"Corner shop\"")]
     [InlineData("2026-03-07 12.50 Corner shop")]
     [InlineData("7 Mar 2026; 12.50; Corner shop")]
+    [InlineData("7 Mar; 12.50; Corner shop")]
+    [InlineData("2026-03-07, Corner shop, 12.50")]
+    [InlineData("2026-03-07;\"Corner shop\";-12.50")]
     public void Read_EachSeparator_IsUnderstood(string text) =>
-        Assert.Equal(new PurchaseEntry(Saturday7, null, Usd(12.50m), "Corner shop"), PurchaseList.Read(Closed, text).Lines.Single().Entry);
+        Assert.Equal(new PurchaseEntry(Saturday7, null, Usd(12.50m), "Corner shop"), Read(Closed, text).Lines.Single().Entry);
 
     [Theory]
     [InlineData("\r")]
     [InlineData("\n")]
     [InlineData("\r\n")]
     public void Read_LineEndsOfAnyKind_EndALine(string end) => Assert.Equal(
-        2, PurchaseList.Read(WeekHomes.Closed, $"2026-03-07,8.40,Bakery{end}2026-03-08,23.10,Corner shop{end}").Lines.Length);
+        2, Read(WeekHomes.Closed, $"2026-03-07,8.40,Bakery{end}2026-03-08,23.10,Corner shop{end}").Lines.Length);
 
     [Fact]
     public void Read_DecimalComma_NeedsAnotherSeparator()
     {
         Book book = Closed with { Household = House with { Settings = House.Settings with { Numbers = NumberStyle.PointComma } } };
-        Assert.Equal(Usd(1012.50m), PurchaseList.Read(book, "2026-03-07;1.012,50;Bakery").Lines.Single().Entry.Amount);
+        Assert.Equal(Usd(1012.50m), Read(book, "2026-03-07;1.012,50;Bakery").Lines.Single().Entry.Amount);
     }
 
     [Fact]
     public void Read_BadLines_AreAllNamed()
     {
-        PurchaseList list = PurchaseList.Read(Closed, "2026-03-07, 12.50\n\n7.3.2026, 5, Bus\n2026-03-07, five, Bus\n2026-03-07, 0, Bus\n2026-03-08, 4, Bus");
+        PurchaseList list = Read(Closed, "2026-03-07, 12.50\n\n7.3.2026, 5, Bus\n2026-03-07, five, Bus\n2026-03-07, 0, Bus\n2026-03-08, 4, Bus");
 
         Assert.Equal(
             [
@@ -48,6 +51,38 @@ public class PurchaseListTests
             ],
             list.Faults.Select(fault => fault.ToString()));
         Assert.Equal(6, list.Lines.Single().Number);
+    }
+
+    [Theory]
+    [InlineData("2026-03-07, -8, Bakery\n2026-03-07, 900, Wage\n2026-03-08, -4, Bus", 2)]
+    [InlineData("2026-03-07, 8, Bakery\n2026-03-07, -3, Bottles back\n2026-03-08, 4, Bus", 2)]
+    [InlineData("2026-03-07, -8, Bakery\n2026-03-07, 900, Wage", 2)]
+    public void Read_BothSigns_MoneyThatCameInIsNoPurchase(string text, int line)
+    {
+        PurchaseList list = Read(Closed, text);
+
+        Assert.Equal(
+            $"Line {line}: its amount has another sign than most: money that came in is no purchase, so leave the line out.",
+            list.Faults.Single().ToString());
+        Assert.Equal(["Bakery", .. list.Lines.Skip(1).Select(_ => "Bus")], list.Lines.Select(read => read.Entry.What));
+    }
+
+    [Fact]
+    public void Read_ADayStillToCome_IsRefused()
+    {
+        PurchaseList list = Read(Closed, "2026-03-13, 4, Bus\n2026-03-14, 4, Bus");
+
+        Assert.Equal("Line 2: '2026-03-14': that day is still to come.", list.Faults.Single().ToString());
+        Assert.Single(list.Lines);
+    }
+
+    [Fact]
+    public void Read_DecimalComma_ShowsAnExampleThatCanBeRead()
+    {
+        Book book = Closed with { Household = House with { Settings = House.Settings with { Numbers = NumberStyle.PointComma } } };
+
+        Assert.Equal("Line 1: write date, amount and text, such as 2026-03-07; 12,50; Corner shop.", Read(book, "2026-03-07").Faults.Single().ToString());
+        Assert.Equal(Usd(12.50m), Read(book, PurchaseList.Example(NumberStyle.PointComma)).Lines.Single().Entry.Amount);
     }
 
     [Fact]
@@ -65,7 +100,7 @@ public class PurchaseListTests
     [Fact]
     public void Enter_AllOrNone_NamesTheLine()
     {
-        PurchaseLine[] lines = [.. PurchaseList.Read(Closed, "2026-03-08, 50, a\n2026-03-07, 40, b\n2026-03-09, 45, c").Lines.Select(line => line.For("food"))];
+        PurchaseLine[] lines = [.. Read(Closed, "2026-03-08, 50, a\n2026-03-07, 40, b\n2026-03-09, 45, c").Lines.Select(line => line.For("food"))];
 
         Assert.Equal(
             "Line 3: Food has 30.00, less than 45.00; enter what it has, and the rest on another pot or the buffer.",
@@ -73,4 +108,6 @@ public class PurchaseListTests
         Book book = PurchaseList.Enter(Closed, lines[..2]).Value!;
         Assert.Equal(["b", "a"], book.Weeks.Purchases.Select(purchase => purchase.What));
     }
+
+    private static PurchaseList Read(Book book, string text) => PurchaseList.Read(book, text, Friday13March);
 }

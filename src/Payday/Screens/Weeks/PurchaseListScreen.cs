@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Humanizer;
+using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Weeks;
@@ -34,7 +35,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
 
     /// <inheritdoc/>
     protected override string Empty =>
-        "Paste the list here, or give its file with Ctrl+F. Each line has date, amount and text, such as 2026-03-07, 12.50, Corner shop; between them a tab, a semicolon or a comma.";
+        $"Paste the list here, or give its file with Ctrl+F. Each line has date, amount and text, such as {PurchaseList.Example(session.Style)}. Between them stands a tab, a semicolon{(session.Style.DecimalMark == "," ? "" : " or a comma")}.";
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
@@ -99,7 +100,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
                 .. faults.Select(fault => ImmutableArray.Create(fault.Number == 0 ? "" : fault.Number.ToString(CultureInfo.InvariantCulture), "", "", CleanText.OneLine(fault.Fault), "")),
                 .. lines.Select(line => ImmutableArray.Create(
                     line.Number.ToString(CultureInfo.InvariantCulture),
-                    DateText.Short(line.Entry.Date),
+                    Day(line.Entry.Date),
                     line.Entry.Amount.ToString(session.Style),
                     line.Entry.What,
                     WeekText.PotName(session.Book, line.Entry.PotId))),
@@ -114,7 +115,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
 
     private void Read(string text)
     {
-        PurchaseList list = PurchaseList.Read(session.Book, text);
+        PurchaseList list = PurchaseList.Read(session.Book, text, session.Today);
         lines = list.Lines;
         faults = list.Faults;
         Cursor = 0;
@@ -146,7 +147,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     }
 
     private PickScreen<string?> Picks(PurchaseLine line) => new(
-        $"{DateText.Short(line.Entry.Date)}, {line.Entry.Amount.ToString(session.Style)}: which pot",
+        $"{Day(line.Entry.Date)}, {line.Entry.Amount.ToString(session.Style)}: which pot",
         [
             .. session.Book.Household.Pots.Select(pot => new PickItem<string?>(pot.Id, pot.Name, PotsReport.Place(pot))),
             new PickItem<string?>(null, "Buffer", "account"),
@@ -159,6 +160,9 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
         });
 
     private void Choose(PurchaseLine line, string? pot) => lines = lines.Replace(line, line.For(pot));
+
+    // The year is named where it is not the one that goes without saying.
+    private string Day(LocalDate date) => DateText.Short(date) + (date.Year == session.Today.Year ? "" : $" {date.Year}");
 
     private Way LeaveOut()
     {
