@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Routines;
 using Payday.Reports;
@@ -12,6 +13,8 @@ namespace Payday.Screens.Routines;
 /// <summary>Step 2: bills due in the period, then what is held for later ones.</summary>
 internal sealed class BillsView(RoutineWork work) : StepView(work)
 {
+    private readonly PerPlan<SetAsideParts> parts = new(plan => SetAsideParts.Of(plan.Bills));
+
     /// <inheritdoc/>
     public override RoutineStep Step => RoutineStep.Bills;
 
@@ -36,13 +39,23 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
 
     /// <inheritdoc/>
     public override ImmutableArray<StepRow> Rows =>
-        [.. Plan.Bills.Dues.Select(Due), .. Plan.Bills.SetAsides.Where(line => !line.HeldAfter.IsZero || !line.HeldBefore.IsZero).Select(Held)];
+        [.. Plan.Bills.Dues.Select(Due), .. Plan.Bills.SetAsides.Where(line => !Parts.Later(line.BillId).Held.IsZero || !Parts.Later(line.BillId).SetAside.IsZero).Select(Held)];
 
     /// <inheritdoc/>
     protected override ImmutableArray<TextColumn> Columns =>
         [Report.Names("Bill"), new("due"), Report.Amounts("amount"), Report.Amounts("held"), Report.Amounts("set aside"), new("")];
 
-    private StepRow Due(DueRow row) => new([row.Name, DateText.Weekday(row.Key.Date), Marked(row.Amount, row.Changed && row.Amount != row.Usual), "", "", row.Paid ? "paid" : "to pay"])
+    private SetAsideParts Parts => parts.Of(Plan);
+
+    private StepRow Due(DueRow row) => new(
+    [
+        row.Name,
+        DateText.Weekday(row.Key.Date),
+        Marked(row.Amount, row.Changed && row.Amount != row.Usual),
+        Shown(Parts.For(row.Key).Held),
+        Shown(Parts.For(row.Key).SetAside),
+        row.Paid ? "paid" : "to pay",
+    ])
     {
         Sign = row.Paid ? 'v' : row.Changed ? '*' : ' ',
         Ink = row.Paid ? Ink.Done : Ink.Plain,
@@ -62,8 +75,8 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
         line.Name,
         line.NextDue is { } next ? DateText.Short(next) : "",
         line.NextDue is null ? "" : Shown(line.NextAmount),
-        Shown(line.HeldBefore),
-        Shown(line.SetAside),
+        Shown(Parts.Later(line.BillId).Held),
+        Shown(Parts.Later(line.BillId).SetAside),
         "later",
     ])
     {
@@ -71,11 +84,13 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
         Detail =
         [
             line.NextDue is { } date
-                ? $"{line.Name}: {Shown(line.HeldAfter)} held from today; next {Shown(line.NextAmount)} on {DateText.Long(date)}."
-                : $"{line.Name}: {Shown(line.HeldAfter)} held from today; no later due is known.",
+                ? $"{line.Name}: {Shown(ForLater(line))} held for it from today; next {Shown(line.NextAmount)} on {DateText.Long(date)}."
+                : $"{line.Name}: {Shown(ForLater(line))} held for it from today; no later due is known.",
             line.SetAside.IsNegative ? "A bill due sooner needs a part of it; it is made up again in time." : "",
         ],
     };
+
+    private Money ForLater(SetAsideLine line) => Parts.Later(line.BillId).Held + Parts.Later(line.BillId).SetAside;
 
     private Way Switch()
     {
