@@ -71,7 +71,7 @@ public sealed record PotHistory(string PotId, ImmutableArray<PotHistoryLine> Lin
 
     private static LocalDate FirstDay(Book book, WeekCount count) => book.Weeks.Fills
         .Where(fill => fill.Key.PotId == count.PotId && fill.State == FillState.Done)
-        .Select(fill => fill.Date)
+        .Select(fill => fill.Key.Day)
         .Append(count.Week)
         .Min();
 }

@@ -54,6 +54,16 @@ public class OverviewTests
     }
 
     [Fact]
+    public void History_FilledTheEveningBefore_CountsOneWeek()
+    {
+        Book book = Close(Book.Begin(House with { Settings = House.Settings with { FillDay = IsoDayOfWeek.Saturday } }), Friday6March);
+        FillPart food = FillPart.Of(book).First(part => part.Pot.Id == "food");
+        book = WalletFills.Mark(book, food.Key, FillState.Done, Friday6March).Value!.Count(Friday13March, "food", 10);
+
+        Assert.Equal(1, PotHistory.Of(book, "food").Weeks);
+    }
+
+    [Fact]
     public void History_OwedBackCash_IsThereWhenItIsOwedAndWhenItIsBack()
     {
         LocalDate sunday8 = new(2026, 3, 8);
