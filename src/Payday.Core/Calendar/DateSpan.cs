@@ -10,14 +10,14 @@ namespace Payday.Core.Calendar;
 public readonly record struct DateSpan(LocalDate First, LocalDate Last)
 {
     private const string Between = " to ";
-    private const string Forms = "Write a day like 2026-03-06, a month like 2026-03, a year, or two of these with 'to' between.";
+    private const string Forms = "Write a day like 2026-03-06, a month like 2026-03 or Mar 2026, a year, or two of these with 'to' between.";
     private static readonly LocalDatePattern Month = LocalDatePattern.CreateWithInvariantCulture("uuuu-MM");
     private static readonly LocalDatePattern Year = LocalDatePattern.CreateWithInvariantCulture("uuuu");
 
     /// <summary>Whether a day is in it.</summary>
     public bool Has(LocalDate date) => date >= First && date <= Last;
 
-    /// <summary>Reads a day (<c>2026-03-06</c>, or as <see cref="TypedDate"/> has it), a month (<c>2026-03</c>), a year, or two of them with <c>to</c> between.</summary>
+    /// <summary>Reads a day (<c>2026-03-06</c>, or as <see cref="TypedDate"/> has it), a month (<c>2026-03</c>, <c>Mar 2026</c>), a year, or two of them with <c>to</c> between.</summary>
     /// <param name="text">What was typed.</param>
     /// <returns>The days; or one sentence on what is wrong.</returns>
     public static Read<DateSpan> Parse(string text)
@@ -47,6 +47,11 @@ public readonly record struct DateSpan(LocalDate First, LocalDate Last)
         if (Month.Parse(text) is { Success: true, Value: var month })
         {
             return Read.Of(new DateSpan(month, month.With(DateAdjusters.EndOfMonth)));
+        }
+
+        if (text.Any(char.IsLetter) && text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length == 2 && TypedDate.Parse("1 " + text) is { Ok: true, Value: var first })
+        {
+            return Read.Of(new DateSpan(first, first.With(DateAdjusters.EndOfMonth)));
         }
 
         if (text.Length == 4 && Year.Parse(text) is { Success: true, Value: var year })

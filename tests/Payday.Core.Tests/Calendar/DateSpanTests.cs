@@ -12,6 +12,8 @@ public class DateSpanTests
     [InlineData("2026-03 to 2026-04-10", "2026-03-01", "2026-04-10")]
     [InlineData("2025 to 2026-01", "2025-01-01", "2026-01-31")]
     [InlineData("6 Mar 2026 to 2026-03-09", "2026-03-06", "2026-03-09")]
+    [InlineData("feb 2026", "2026-02-01", "2026-02-28")]
+    [InlineData("March 2026 to May 2026", "2026-03-01", "2026-05-31")]
     public void Parse_DaysMonthsAndYears_AreTaken(string text, string first, string last)
     {
         DateSpan span = DateSpan.Parse(text).Value;
@@ -30,7 +32,7 @@ public class DateSpanTests
     [InlineData("\u001b[2J")]
     public void Parse_AnythingElse_SaysHowToWriteIt(string text) =>
         Assert.Equal(
-            "Write a day like 2026-03-06, a month like 2026-03, a year, or two of these with 'to' between.", DateSpan.Parse(text).Fault);
+            "Write a day like 2026-03-06, a month like 2026-03 or Mar 2026, a year, or two of these with 'to' between.", DateSpan.Parse(text).Fault);
 
     [Theory]
     [InlineData("2026-02-30", "February 2026 has 28 days.")]
