@@ -34,7 +34,7 @@ internal sealed class BookWork(BookSession session) : SetupWork
     /// <inheritdoc/>
     public override string? FaultAt(JsonObject next, FieldPath place) => HouseholdNodes.Read(next).Faults
         .Where(fault => place.Holds(fault.Place))
-        .Select(fault => PlainFault.Sentence(fault.Sentence))
+        .Select(fault => PlainFault.Sentence(fault.Sentence, Style))
         .FirstOrDefault();
 
     /// <inheritdoc/>
@@ -43,13 +43,13 @@ internal sealed class BookWork(BookSession session) : SetupWork
         JsonReading<Household> reading = HouseholdNodes.Read(next);
         if (!reading.Ok)
         {
-            return FaultAt(next, place) ?? PlainFault.Of(reading.Faults[0], next);
+            return FaultAt(next, place) ?? PlainFault.Of(reading.Faults[0], next, Style);
         }
 
         bool hadDraft = session.Book.Draft is not null;
         if (session.Change(reading.Value) is { } refusal)
         {
-            return PlainFault.Sentence(refusal);
+            return PlainFault.Sentence(refusal, Style);
         }
 
         notice = hadDraft && session.Book.Draft is null ? "The routine begun was for a date that is no payday any more; it was dropped." : "";

@@ -34,7 +34,7 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
     [
         Choices.IsEmpty
             ? new(Key.Enter, "Enter", "change", "Type this field; it is checked as it is left. A letter or digit starts too.", Change)
-            : new(Key.Enter, "Enter", "next choice", "The next of the choices. A letter takes the one that begins with it.", Cycle),
+            : new(Key.Enter, "Enter", "next choice", "The next of the choices. A letter goes to the next one that begins with it.", Cycle),
         .. Choices.IsEmpty ? Array.Empty<Binding>() : [new Binding(Key.Space, "Space", "", "The next of the choices.", Cycle)],
         .. GuideKeys.Of(guide).Select(key => key with { Do = () => Leave(key.Do) }),
     ];
@@ -46,7 +46,7 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
     /// <inheritdoc/>
     protected override string Detail => Choices.IsEmpty
         ? Field.Help
-        : $"{Field.Help} Choices: {string.Join(" / ", Choices.Select(choice => choice.Label))}.";
+        : $"{Field.Help} Choices, by letter too: {string.Join(" / ", Choices.Select(choice => choice.Label))}.";
 
     /// <inheritdoc/>
     protected override string Status => form.Missing is { IsEmpty: false } missing
@@ -55,7 +55,7 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
 
     private SetupField Field => form.Fields[Math.Clamp(Cursor, 0, form.Fields.Length - 1)];
 
-    private ImmutableArray<Choice> Choices => Field.Type.Choices(work);
+    private ImmutableArray<Choice> Choices => form.Choices(Field);
 
     /// <inheritdoc/>
     public override CellEdit? Typing(string text)
@@ -66,9 +66,11 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
             return form.Locked(Field) is null ? Edit() with { Text = text } : Refused();
         }
 
-        if (Choices.FirstOrDefault(choice => choice.Label.StartsWith(text, StringComparison.OrdinalIgnoreCase)) is { } wanted)
+        ImmutableArray<Choice> choices = Choices;
+        int next = NextName.From([.. choices.Select(choice => choice.Label)], Now(choices), text);
+        if (next >= 0 && next != Now(choices))
         {
-            Choose(wanted);
+            Choose(choices[next]);
         }
 
         return null;
@@ -123,10 +125,11 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
     {
         asked = false;
         ImmutableArray<Choice> choices = Choices;
-        int now = choices.ToList().FindIndex(choice => JsonNode.DeepEquals(choice.Value, form[Field]));
-        Choose(choices[(now + 1) % choices.Length]);
+        Choose(choices[(Now(choices) + 1) % choices.Length]);
         return Way.Stay;
     }
+
+    private int Now(ImmutableArray<Choice> choices) => choices.ToList().FindIndex(choice => JsonNode.DeepEquals(choice.Value, form[Field]));
 
     private void Choose(Choice choice) =>
         Message = form.Locked(Field) ?? form.Change(Field, choice.Value?.DeepClone()) ?? work.Notice;

@@ -51,6 +51,9 @@ internal sealed class ItemForm
     /// <summary>What a field holds, or null.</summary>
     public JsonNode? this[SetupField field] => field.Path.In(values);
 
+    /// <summary>The values that a field can have here; none where it is typed.</summary>
+    public ImmutableArray<Choice> Choices(SetupField field) => [.. field.Type.Choices(work).Where(choice => field.Offers(values, choice))];
+
     /// <summary>Why a field can't be changed now, or null.</summary>
     public string? Locked(SetupField field) => field.Locked(work, values);
 

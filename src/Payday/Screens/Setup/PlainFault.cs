@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using Payday.Core.Amounts;
 using Payday.Store.Json;
 
 namespace Payday.Screens.Setup;
@@ -20,10 +21,10 @@ internal static partial class PlainFault
         (", or leave it out", ""),
     ];
 
-    /// <summary>The sentence alone.</summary>
-    public static string Sentence(string sentence)
+    /// <summary>The sentence alone, its amounts as the household writes them.</summary>
+    public static string Sentence(string sentence, NumberStyle style)
     {
-        string plain = Items().Replace(sentence, "another one");
+        string plain = Amounts().Replace(Items().Replace(sentence, "another one"), amount => Written(amount.Value, style));
         foreach ((string file, string form) in Names)
         {
             plain = plain.Replace(file, form, StringComparison.Ordinal);
@@ -33,10 +34,10 @@ internal static partial class PlainFault
     }
 
     /// <summary>The sentence after what it is about.</summary>
-    public static string Of(JsonFault fault, JsonObject root)
+    public static string Of(JsonFault fault, JsonObject root, NumberStyle style)
     {
         Match item = Items().Match(fault.Place);
-        string sentence = Sentence(fault.Sentence);
+        string sentence = Sentence(fault.Sentence, style);
         if (!item.Success)
         {
             return fault.Place.StartsWith("opening", StringComparison.Ordinal) ? $"Opening balances: {sentence}" : sentence;
@@ -46,6 +47,21 @@ internal static partial class PlainFault
         string name = root[item.Groups[1].Value]?[index]?["name"]?.ToString() ?? string.Create(CultureInfo.InvariantCulture, $"Number {index + 1}");
         return sentence.Contains($"\"{SafeText.Shown(name)}\"", StringComparison.Ordinal) ? sentence : $"{SafeText.Shown(name)}: {sentence}";
     }
+
+    private static string Written(string amount, NumberStyle style)
+    {
+        string[] parts = amount.Split('.');
+        for (int i = parts[0].Length - 3; i > 0; i -= 3)
+        {
+            parts[0] = parts[0].Insert(i, style.GroupMark);
+        }
+
+        return string.Join(style.DecimalMark, parts);
+    }
+
+    // Only where a name or what was typed isn't quoted: that stays as it is.
+    [GeneratedRegex("""(?<!["'\w.,])[0-9]+\.[0-9]+(?!["'\w]|[.,][0-9])""")]
+    private static partial Regex Amounts();
 
     [GeneratedRegex(@"\b(sources|bills|debts|pots)\[(\d{1,4})\]")]
     private static partial Regex Items();

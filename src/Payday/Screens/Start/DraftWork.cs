@@ -57,7 +57,7 @@ internal sealed class DraftWork : SetupWork
     public override string? FaultAt(JsonObject next, FieldPath place)
     {
         JsonFault[] faults = [.. HouseholdNodes.Read(next).Faults];
-        return faults.Where(fault => place.Steps.Length > 0 && place.Holds(fault.Place)).Select(fault => PlainFault.Sentence(fault.Sentence)).FirstOrDefault();
+        return faults.Where(fault => place.Steps.Length > 0 && place.Holds(fault.Place)).Select(fault => PlainFault.Sentence(fault.Sentence, Style)).FirstOrDefault();
     }
 
     /// <inheritdoc/>
@@ -66,7 +66,7 @@ internal sealed class DraftWork : SetupWork
         string? fault = place.In(next) is null ? null : FaultAt(next, place);
         fault ??= HouseholdNodes.Read(next).Faults
             .Where(other => other.Place.Length == 0 || other.Place.Contains('[', StringComparison.Ordinal))
-            .Select(other => PlainFault.Of(other, next))
+            .Select(other => PlainFault.Of(other, next, Style))
             .FirstOrDefault();
         if (fault is not null)
         {
@@ -91,7 +91,7 @@ internal sealed class DraftWork : SetupWork
         JsonReading<Household> reading = HouseholdNodes.Read(root);
         if (!reading.Ok)
         {
-            return (null, [.. reading.Faults.Select(fault => PlainFault.Of(fault, root))]);
+            return (null, [.. reading.Faults.Select(fault => PlainFault.Of(fault, root, Style))]);
         }
 
         BookSession session = NewBook.Store(store, reading.Value, Today);

@@ -43,7 +43,7 @@ internal sealed class StartScreen(StartDoor door) : CursorScreen
     };
 
     /// <inheritdoc/>
-    protected override string Status => $"Everything is kept in {door.Store.Folder.Path}, readable by you alone.";
+    protected override string Status => Cursor == 1 ? "" : $"Everything is kept in {door.Store.Folder.Path}, readable by you alone.";
 
     private bool IsBegun => new StartDraft(door.Store.Folder).Exists;
 

@@ -67,7 +67,7 @@ public sealed class FieldInputTests : IDisposable
     {
         string shown = string.Join(' ', demo.Hand.To("Pots").Press("Enter", "Enter").To("Per").Shown(new System.Drawing.Size(80, 24)).Select(line => line.Trim()));
 
-        Assert.Contains("Choices: week / payday / month / month, spread.", shown, StringComparison.Ordinal);
+        Assert.Contains("Choices, by letter too: week / payday / month / month, spread.", shown, StringComparison.Ordinal);
         Assert.Contains("month", demo.Hand.Pick("m").Shown(new System.Drawing.Size(80, 24)).Single(line => line.Contains("Per ", StringComparison.Ordinal)), StringComparison.Ordinal);
     }
 }

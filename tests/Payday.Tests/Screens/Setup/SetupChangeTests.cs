@@ -1,3 +1,4 @@
+using System.Drawing;
 using NodaTime;
 using Payday.Core.Bills;
 using Payday.Core.Calendar;
@@ -141,5 +142,26 @@ public sealed class SetupChangeTests : IDisposable
 
         Assert.Equal("Opening balances: There is no note of 20 in use; write one of 10, 5.", Hand.Try("10 5"));
         Assert.Equal("Fares: There is no note of 10 in use; write one of 20, 5.", Hand.Try("20 5"));
+    }
+
+    [Fact]
+    public void LeftOver_GoesRoundWithoutThePotItself()
+    {
+        Hand.To("Pots").Press("Enter").To("Food").Press("Enter").To("Left over");
+        Assert.DoesNotContain("to Food", string.Join(' ', Hand.Shown(new Size(120, 60))), StringComparison.Ordinal);
+        for (int i = 0; i < 40; i++)
+        {
+            Hand.Press("Enter");
+            Assert.Equal("", Hand.Message);
+        }
+    }
+
+    [Fact]
+    public void Choice_ALetterTwice_GoesToTheNextThatBeginsWithIt()
+    {
+        Hand.To("Income").Press("Enter", "Enter").To("Comes").Pick("t");
+        Assert.Contains(Hand.Shown(new Size(80, 24)), line => line.Contains("twice a month", StringComparison.Ordinal));
+        Hand.Pick("e").Pick("e");
+        Assert.Contains(Hand.Shown(new Size(80, 24)), line => line.StartsWith(" >", StringComparison.Ordinal) && line.Contains("every so many months", StringComparison.Ordinal));
     }
 }

@@ -47,7 +47,7 @@ public sealed class FirstStartTests : IDisposable
         hand.Press("Right");
         story.AddRange(hand.Shown(Complete));
         story.AddRange(hand.Shown(new Size(60, 20)));
-        hand.Press("a").Type("Mira, bakery", "1,840.50").To("Comes").Pick("e").To("Day").Type("25").Press("Esc", "Right");
+        hand.Press("a").Type("Mira, bakery", "1,840.50").To("Day").Type("25").Press("Esc", "Right");
         hand.Press("a").Type("Rent", "640", "1").Press("Esc", "Right", "Right");
         hand.Press("a").Type("Food", "90").Press("Esc");
         hand.Press("Right").To("Fill day").Pick("s").Press("Right");

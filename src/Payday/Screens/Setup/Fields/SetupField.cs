@@ -18,6 +18,9 @@ internal sealed record SetupField(string Label, FieldPath Path, FieldType Type, 
     /// <summary>Why it can't be changed now, or null.</summary>
     public Func<SetupWork, JsonObject, string?> Locked { get; init; } = (_, _) => null;
 
+    /// <summary>Whether a choice makes sense for the item, going by its other fields.</summary>
+    public Func<JsonObject, Choice, bool> Offers { get; init; } = (_, _) => true;
+
     /// <summary>What else of the item changes with it.</summary>
     public Action<JsonObject> Then { get; init; } = _ => { };
 

@@ -25,7 +25,7 @@ internal sealed record BillList() : SetupList(
     public override bool HasEnd => true;
 
     /// <inheritdoc/>
-    public override ImmutableArray<TextColumn> Columns => [Report.Names("Bill"), new("falls due"), Report.Amounts("amount"), new("until")];
+    public override ImmutableArray<TextColumn> Columns => [Report.Names("Bill"), new("falls due") { Shrinks = true, MinWidth = 18 }, Report.Amounts("amount"), new("until") { Drops = 1 }];
 
     /// <inheritdoc/>
     public override ImmutableArray<string> Cells(JsonObject item, SetupWork work) =>

@@ -18,7 +18,7 @@ internal sealed record DebtList() : SetupList(
         {
             Locked = (work, debt) => debt["id"] is null ? null : SinceStart(work, debt),
         },
-        new("Yearly rate, %", FieldPath.Of("rate"), new PercentType(1_000), "The yearly interest rate from the lender's statement, such as 19.99; 0 where there is none."),
+        new("Yearly rate, %", FieldPath.Of("rate"), new PercentType(1_000), "The yearly interest rate from the lender's statement, such as 19 for 19 %; 0 where there is none."),
         new("Minimum is", FieldPath.Of("minimum", "kind"), ChoiceType.Of((FixedKind, "always the same"), (PartKind, "a part of what is owed")), "How the lender works out the least that must be paid each month.") { FormOnly = true },
         new("Each month", FieldPath.Of("minimum", "fixed"), new AmountType(), "The least that must be paid each month.") { Applies = debt => Is(debt, FixedKind) },
         new("Part, %", FieldPath.Of("minimum", "percent"), new PercentType(100), "Which part of what is owed must at least be paid, such as 2.") { Applies = debt => Is(debt, PartKind) },

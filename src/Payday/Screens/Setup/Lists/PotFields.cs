@@ -35,7 +35,11 @@ internal static class PotFields
         {
             Applies = pot => InCash(pot) && pot["small"]?["note"] is not null,
         },
-        new SetupField("Left over", FieldPath.Of("leftOver"), new ChoiceType(LeftOver), "What the week-end count proposes for what is left: it stays in the pot, or moves on.") { Applies = InCash }.Optional(),
+        new SetupField("Left over", FieldPath.Of("leftOver"), new ChoiceType(LeftOver), "What the week-end count proposes for what is left: it stays in the pot, or moves on.")
+        {
+            Applies = InCash,
+            Offers = (pot, choice) => choice.Value is not JsonObject target || target["pot"]?.ToString() is not { } id || id != (pot["id"] ?? pot["name"])?.ToString(),
+        }.Optional(),
     ];
 
     private static ImmutableArray<Choice> LeftOver(SetupWork work) =>

@@ -54,7 +54,7 @@ internal sealed record PotList() : SetupList(
     {
         "spending" => $"{Amount(pot["amount"], work)} a {Shown(pot, "Per", work)}",
         "sinking" => $"{Amount(pot["target"], work)} by {Shown(pot, "By", work)}",
-        "ladder" => $"{Shown(pot, "Steps", work)} steps, {Shown(pot, "Order", work)}",
+        "ladder" => $"{Shown(pot, "Steps", work)} steps of {Amount(pot["unit"], work)}, {Shown(pot, "Order", work)}",
         _ => $"{Amount(pot["perPayday"], work)} a payday to {Amount(pot["level"], work)}",
     };
 }

@@ -10,7 +10,7 @@ internal static class ScheduleFields
 {
     private const int MostWeeks = 520;
     private const int MostMonths = 120;
-    private const int WidestWords = 26;
+    private const int WidestWords = 34;
 
     private static readonly (string Word, string Label)[] Kinds =
     [
@@ -39,7 +39,7 @@ internal static class ScheduleFields
         new("On a closed day", FieldPath.Of("shift"), ChoiceType.Of(("before", "working day before"), ("after", "working day after"), ("none", "stays")), "Where a date on a weekend or bank holiday moves."),
     ];
 
-    /// <summary>The schedule of an item in a few words, e.g. <c>every month, 15</c>; at most 26 columns.</summary>
+    /// <summary>The schedule of an item in a few words, e.g. <c>every month, 15</c>; at most 34 columns.</summary>
     public static string Words(JsonObject item, SetupWork work)
     {
         string kind = item["schedule"]?["kind"]?.ToString() ?? "";

@@ -23,7 +23,7 @@ internal sealed record SourceList() : SetupList(
     public override bool HasEnd => true;
 
     /// <inheritdoc/>
-    public override ImmutableArray<TextColumn> Columns => [Report.Names("Who pays"), new("when"), Report.Amounts("expected"), new("until")];
+    public override ImmutableArray<TextColumn> Columns => [Report.Names("Who pays"), new("when") { Shrinks = true, MinWidth = 18 }, Report.Amounts("expected"), new("until") { Drops = 1 }];
 
     /// <inheritdoc/>
     public override ImmutableArray<string> Cells(JsonObject item, SetupWork work) =>
