@@ -17,9 +17,6 @@ internal sealed class RoutineScreen : Screen
     // The title, the steps, the table's header and the rule under it.
     private const int HeadLines = 4;
 
-    // So many lines below the table are kept for the row under the cursor, so that the table stands still.
-    private const int DetailLines = 2;
-
     private readonly RoutineWork work;
     private readonly ImmutableArray<StepView> views;
     private RoutineStep step;
@@ -47,7 +44,7 @@ internal sealed class RoutineScreen : Screen
     /// <inheritdoc/>
     public override IReadOnlyList<Binding> Bindings =>
     [
-        .. Row?.Edit is null ? Array.Empty<Binding>() : [new Binding(Key.Enter, "Enter", "change", "Change the figure of this row; a sum like 12.50+3 is taken.", () => new Way.Edit(Row!.Edit!))],
+        .. Row?.Edit is null ? Array.Empty<Binding>() : [new Binding(Key.Enter, "Enter", "change", $"Change the figure of this row; a sum like {work.Session.Style.Written("12.50+3")} is taken.", () => new Way.Edit(Row!.Edit!))],
         .. Row?.Tick is null ? Array.Empty<Binding>() : [new Binding(Key.Space, "Space", TickLabel, TickHelp, Tick)],
         .. View.Keys,
         new(Key.CursorUp, "Up", "", "To the row above.", () => Go(-1)),
@@ -152,7 +149,7 @@ internal sealed class RoutineScreen : Screen
     private IEnumerable<FrameLine> Foot(int width)
     {
         string[] detail = [.. (Row?.Detail ?? []).SelectMany(line => TextWrap.Lines(line, width - 2))];
-        foreach (string line in detail.Concat(Enumerable.Repeat("", Math.Max(0, DetailLines - detail.Length))))
+        foreach (string line in detail.Concat(Enumerable.Repeat("", Math.Max(0, View.DetailLines - detail.Length))))
         {
             yield return FrameLine.Of(" " + line);
         }

@@ -29,6 +29,9 @@ internal sealed class SlipView(RoutineWork work) : StepView(work)
     ];
 
     /// <inheritdoc/>
+    public override int DetailLines => 0;
+
+    /// <inheritdoc/>
     public override string Note => "c closes the payday; until then everything can still be changed.";
 
     /// <inheritdoc/>

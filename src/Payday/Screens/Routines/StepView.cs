@@ -40,6 +40,9 @@ internal abstract class StepView(RoutineWork work)
     /// <summary>The columns where they depend on the room there is.</summary>
     protected virtual ImmutableArray<TextColumn> ColumnsIn(int width) => Columns;
 
+    /// <summary>How many lines below the table are kept for the row under the cursor, so that the table stands still.</summary>
+    public virtual int DetailLines => 2;
+
     /// <summary>A line under the table, such as a total; empty for none.</summary>
     public virtual string Note => "";
 
