@@ -1,3 +1,4 @@
+using Payday.Tests.Printing;
 using Payday.Tests.Slips;
 using Terminal.Gui.Input;
 
@@ -68,5 +69,36 @@ public class RoutineStepTests
         string shown = string.Join(' ', terminal.Press(new Key('u')).Lines.Select(line => line.Trim()));
         Assert.Contains("goes with it and stays as it is: 70.00 from cash: buffer to cash: Food.", shown, StringComparison.Ordinal);
         Assert.Contains("by taking the whole payday up again", shown, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void OneOff_NameTooLong_SaysSo()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Open("income").Press(new Key('o')).Type(new string('z', 61) + "=4").Press(Key.Enter);
+        Assert.Equal("The name has 61 characters; shorten it to 60.", terminal.Top.Message);
+    }
+
+    [Fact]
+    public void Papers_SavedAsPdf_SaysWhere()
+    {
+        using var folder = new ScratchFolder();
+        using var terminal = new DemoTerminal();
+        string slip = Path.Combine(folder.Path, "slip.pdf");
+        terminal.Open("papers").Press(new Key('d')).Press([.. Enumerable.Repeat(Key.Backspace, 40)]).Type(slip).Press(Key.Enter);
+        Assert.Equal($"Saved as {slip} and slip-filling.pdf.", terminal.Top.Message);
+        Assert.Equal(["slip-filling.pdf", "slip.pdf"], Directory.GetFiles(folder.Path).Select(Path.GetFileName).Order());
+    }
+
+    [Fact]
+    public void Papers_FillingSheetAlreadyThere_WritesNeither()
+    {
+        using var folder = new ScratchFolder();
+        using var terminal = new DemoTerminal();
+        string sheet = Path.Combine(folder.Path, "slip-filling.pdf");
+        File.WriteAllText(sheet, "mine");
+        terminal.Open("papers").Press(new Key('d')).Press([.. Enumerable.Repeat(Key.Backspace, 40)]).Type(Path.Combine(folder.Path, "slip.pdf")).Press(Key.Enter);
+        Assert.Equal($"{sheet} is already there; give another name.", terminal.Top.Message);
+        Assert.Single(Directory.GetFiles(folder.Path));
     }
 }

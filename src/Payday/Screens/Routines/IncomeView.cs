@@ -62,9 +62,14 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
     {
         int at = text.LastIndexOf('=');
         string name = at < 0 ? "" : CleanText.OneLine(text[..at]).Trim();
-        if (name.Length is 0 or > LongestName)
+        if (name.Length == 0)
         {
             return "Write it like Gift=50.";
+        }
+
+        if (name.Length > LongestName)
+        {
+            return $"The name has {name.Length} characters; shorten it to {LongestName}.";
         }
 
         Read<Money> amount = Money.ParseSum(text[(at + 1)..], Plan.Income.CameIn.Currency, Style);

@@ -54,13 +54,25 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
         return Way.Stay;
     }
 
+    // Both or none: a slip alone would send the person off without the sheet for the pots.
     private string? Save(string path)
     {
         string sheet = Path.ChangeExtension(path, null) + "-filling.pdf";
+        if (Path.Exists(sheet))
+        {
+            return $"{CleanText.OneLine(sheet)} is already there; give another name.";
+        }
+
         Read<string> first = OutputFile.Write(path, PdfPaper.Render(Slip, PaperSize.A6, "Withdrawal"), replace: false);
-        Read<string> second = first.Ok
-            ? OutputFile.Write(sheet, PdfPaper.Render(Sheet(PaperSize.Letter.Columns), PaperSize.Letter, "Filling sheet"), replace: false)
-            : first;
-        return second.Fault?.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
+        if (!first.Ok)
+        {
+            return first.Fault.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
+        }
+
+        Read<string> second = OutputFile.Write(sheet, PdfPaper.Render(Sheet(PaperSize.Letter.Columns), PaperSize.Letter, "Filling sheet"), replace: false);
+        Message = second.Ok
+            ? $"Saved as {CleanText.OneLine(first.Value)} and {CleanText.OneLine(Path.GetFileName(second.Value))}."
+            : $"The slip is saved as {CleanText.OneLine(first.Value)}, the filling sheet is not: {second.Fault}";
+        return null;
     }
 }
