@@ -34,6 +34,9 @@ internal abstract class PageScreen : Screen
     protected virtual string Aside => "";
 
     /// <inheritdoc/>
+    public override void ToTop() => first = 0;
+
+    /// <inheritdoc/>
     public override TextFrame Draw(Size size)
     {
         ImmutableArray<FrameLine> lines = [.. Lines(size.Width)];

@@ -18,6 +18,11 @@ internal abstract class Screen
     /// <summary>A sentence on what just happened, or what is wrong; gone with the next key.</summary>
     public string Message { get; set; } = "";
 
+    /// <summary>Shows its beginning again, as when it is led to anew.</summary>
+    public virtual void ToTop()
+    {
+    }
+
     /// <summary>The screen as text.</summary>
     public abstract TextFrame Draw(Size size);
 

@@ -39,6 +39,7 @@ internal sealed class ScreenStack
                     screens.Pop();
                 }
 
+                Top.ToTop();
                 Top.Message = home.Message;
                 break;
         }
