@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Bills;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Core.Weeks;
@@ -31,6 +33,14 @@ public sealed record Book(
 
     /// <summary>Whether a closed payday has paid a bill's due.</summary>
     public bool HasPaid(DueKey due) => Closed.Any(payday => payday.Dues.Any(closed => closed.Paid && closed.Key == due));
+
+    /// <summary>What a due comes to: what was decided on the last closed payday, or else what it usually is.</summary>
+    public Money Expected(Due due)
+    {
+        ArgumentNullException.ThrowIfNull(due);
+        var key = new DueKey(due.BillId, due.Date);
+        return LastClosed?.Dues.FirstOrDefault(closed => closed.Key == key)?.Amount ?? due.Amount;
+    }
 
     /// <summary>A book that begins with a household and its opening balances.</summary>
     public static Book Begin(Household household)

@@ -57,10 +57,14 @@ internal static class CommandInput
         }
     }
 
-    /// <summary>An amount, zero or more, as files hold it.</summary>
-    public static Read<Money> Amount(string option, string text, Currency currency)
+    /// <summary>An amount, zero or more.</summary>
+    /// <param name="option">What it was given for.</param>
+    /// <param name="text">The amount.</param>
+    /// <param name="currency">Its currency.</param>
+    /// <param name="style">How the household writes numbers; plain where there is none.</param>
+    public static Read<Money> Amount(string option, string text, Currency currency, NumberStyle style = default)
     {
-        Read<Money> amount = Money.ParsePlain(text, currency);
+        Read<Money> amount = Money.Parse(text, currency, style);
         if (!amount.Ok)
         {
             return Read.Refused<Money>($"{option}: {amount.Fault}");

@@ -29,13 +29,14 @@ internal static class DebtsCommand
         return Invocation.Does(command, shell, call =>
         {
             DebtOrder first = call.Parsed.GetValue(order) == "rate" ? DebtOrder.HighestRate : DebtOrder.SmallestBalance;
-            Answer For(Currency currency, YearMonth from, ImmutableArray<DebtState> debts) =>
-                Project(currency, from, debts, call.Parsed.GetRequiredValue(extra), call.Parsed.GetRequiredValue(once), first);
+            Answer For(Currency currency, NumberStyle style, YearMonth from, ImmutableArray<DebtState> debts) =>
+                Project(currency, style, from, debts, call.Parsed.GetRequiredValue(extra), call.Parsed.GetRequiredValue(once), first);
 
             return call.Parsed.GetValue(file) is { } path
-                ? CommandInput.WithJson(shell, path, DebtsFile.Read, input => For(input.Currency, input.From, input.Debts))
+                ? CommandInput.WithJson(shell, path, DebtsFile.Read, input => For(input.Currency, NumberStyle.CommaPoint, input.From, input.Debts))
                 : call.OnBook((_, book) => For(
                     book.Household.Currency,
+                    book.Household.Settings.Numbers,
                     shell.Today().ToYearMonth(),
                     [.. book.Household.Debts.Select(debt => new DebtState(
                         debt.Id, debt.Name, book.Ledger.Balances.OwedOn(debt.Id).ClampToZero(), debt.YearlyRate, debt.Minimum))]));
@@ -43,10 +44,10 @@ internal static class DebtsCommand
     }
 
     public static Answer Project(
-        Currency currency, YearMonth from, ImmutableArray<DebtState> debts, string extraText, string onceText, DebtOrder order)
+        Currency currency, NumberStyle style, YearMonth from, ImmutableArray<DebtState> debts, string extraText, string onceText, DebtOrder order)
     {
-        Read<Money> extra = CommandInput.Amount("--extra", extraText, currency);
-        Read<Money> once = CommandInput.Amount("--once", onceText, currency);
+        Read<Money> extra = CommandInput.Amount("--extra", extraText, currency, style);
+        Read<Money> once = CommandInput.Amount("--once", onceText, currency, style);
         if ((extra.Fault ?? once.Fault) is { } fault)
         {
             return new Answer.WrongUse(fault);
@@ -55,7 +56,7 @@ internal static class DebtsCommand
         DebtProjection course = DebtProjection.Project(from, debts, extra.Value, once.Value, order);
         Dictionary<string, string> names = debts.ToDictionary(debt => debt.Id, debt => debt.Name);
         return new Answer.Done(
-            Lines(course, debts),
+            Lines(course, debts, style),
             JsonSerializer.Serialize(
                 new DebtsResult(
                     course.Months,
@@ -65,14 +66,13 @@ internal static class DebtsCommand
                 ResultJson.Readable.DebtsResult));
     }
 
-    private static ImmutableArray<string> Lines(DebtProjection course, ImmutableArray<DebtState> debts)
+    private static ImmutableArray<string> Lines(DebtProjection course, ImmutableArray<DebtState> debts, NumberStyle style)
     {
         if (debts.IsEmpty)
         {
             return ["No debts."];
         }
 
-        NumberStyle style = NumberStyle.CommaPoint;
         return
         [
             .. Report.Table(
@@ -81,7 +81,7 @@ internal static class DebtsCommand
                 course.Debts.Zip(debts).Select(pair => ImmutableArray.Create(
                     pair.First.Name,
                     pair.Second.Balance.ToString(style),
-                    DebtsReport.Percent(pair.Second.YearlyRate),
+                    DebtsReport.Percent(pair.Second.YearlyRate, style),
                     PaidOff(pair.First, pair.Second),
                     pair.First.Interest?.ToString(style) ?? "")),
                 course.Never.Length == debts.Length

@@ -80,7 +80,7 @@ internal static class FillCommand
                         part.Pot.Name,
                         DateText.Weekday(part.Key.Day),
                         part.Amount.ToString(household.Settings.Numbers),
-                        NoteText.Listed(part.Notes, household.Currency),
+                        NoteText.Listed(part.Notes, household.Currency, household.Settings.Numbers),
                         state(part)))),
                 .. parts.Any(part => state(part) == ToFill) ? ["When they are filled, mark them with payday fill --done."] : Array.Empty<string>(),
             ],

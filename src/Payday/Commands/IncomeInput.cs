@@ -24,7 +24,7 @@ internal static class IncomeInput
                 return Read.Refused<RoutineDraft>($"--income {income}: write it like \"Night shifts=1204.55\", with a name of at most {LongestName} plain characters.");
             }
 
-            Read<Money> amount = CommandInput.Amount($"--income {name}", income[(at + 1)..], book.Household.Currency);
+            Read<Money> amount = CommandInput.Amount($"--income {name}", income[(at + 1)..], book.Household.Currency, book.Household.Settings.Numbers);
             if (!amount.Ok)
             {
                 return Read.Refused<RoutineDraft>(amount.Fault);

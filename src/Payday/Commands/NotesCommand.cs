@@ -43,10 +43,10 @@ internal static class NotesCommand
             [.. plan.Faults.Select(fault => fault.Sentence(style))]);
         return new Answer.Done(
             [
-                .. plan.Parts.SelectMany(part => Report.Prose($"{part.Part.Name}: {NoteText.Listed(part.Notes, plan.Currency)}{Kept(part, style)}")),
-                .. Report.Prose($"Withdraw {plan.WithdrawTotal.ToString(style)}: {NoteText.Listed(plan.Withdraw, plan.Currency)}"),
+                .. plan.Parts.SelectMany(part => Report.Prose($"{part.Part.Name}: {NoteText.Listed(part.Notes, plan.Currency, style)}{Kept(part, style)}")),
+                .. Report.Prose($"Withdraw {plan.WithdrawTotal.ToString(style)}: {NoteText.Listed(plan.Withdraw, plan.Currency, style)}"),
                 $"{"note".ToQuantity(plan.NoteCount)} in all, {(plan.Proven ? "proven to be the fewest" : "not proven to be the fewest")}.",
-                .. plan.Return.IsEmpty ? [] : Report.Prose($"Not needed of the notes on hand: {NoteText.Listed(plan.Return, plan.Currency)}"),
+                .. plan.Return.IsEmpty ? [] : Report.Prose($"Not needed of the notes on hand: {NoteText.Listed(plan.Return, plan.Currency, style)}"),
                 .. result.Unmet.SelectMany(unmet => Report.Prose("! " + unmet)),
             ],
             JsonSerializer.Serialize(result, ResultJson.Readable.NotesResult));

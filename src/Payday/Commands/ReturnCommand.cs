@@ -99,14 +99,14 @@ internal static class ReturnCommand
             plan.Lines.Select(line => ImmutableArray.Create(
                 line.Pot.Name,
                 line.Owes.ToString(style),
-                !line.Goes ? "stays owed" : line.Notes is { } notes ? NoteText.Listed(notes, household.Currency) : "?")),
+                !line.Goes ? "stays owed" : line.Notes is { } notes ? NoteText.Listed(notes, household.Currency, household.Settings.Numbers) : "?")),
             [["To the bank", plan.Total.ToString(style), ""]]),
         .. plan.Swaps.SelectMany(swap => Report.Prose($"First swap: {Swap(household, swap)}.")),
         .. plan.Lines.Select(line => line.Advice(style)).OfType<string>().SelectMany(advice => Report.Prose("! " + advice)),
         "",
         .. Report.Heading("Deposit slip"),
         .. plan.SlipNotes.Reverse().Select(note =>
-            $"{note.Value,4} x {NoteText.Value(note.Key, household.Currency),-6} {(Money.FromMinorUnits(note.Key, household.Currency) * note.Value).ToString(style),12}"),
+            $"{note.Value,4} x {NoteText.Value(note.Key, household.Currency, household.Settings.Numbers),-6} {(Money.FromMinorUnits(note.Key, household.Currency) * note.Value).ToString(style),12}"),
         .. plan.Unlisted.IsPositive ? [$"not listed    {plan.Unlisted.ToString(style),12}"] : Array.Empty<string>(),
         $"total         {plan.Total.ToString(style),12}",
         "",
@@ -115,7 +115,7 @@ internal static class ReturnCommand
     private static string Swap(Household household, NoteSwap swap)
     {
         string with = swap.With is { } id ? Name(household, id) : "the loose notes";
-        return $"{NoteText.Listed(swap.Gives, household.Currency)} of {Name(household, swap.PotId)} for {NoteText.Listed(swap.Gets, household.Currency)} of {with}";
+        return $"{NoteText.Listed(swap.Gives, household.Currency, household.Settings.Numbers)} of {Name(household, swap.PotId)} for {NoteText.Listed(swap.Gets, household.Currency, household.Settings.Numbers)} of {with}";
     }
 
     private static string Name(Household household, string potId) => household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId;

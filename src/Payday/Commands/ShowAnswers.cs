@@ -64,6 +64,7 @@ internal static class ShowAnswers
     public static Answer Debts(Book book, LocalDate today) =>
         DebtsCommand.Project(
             book.Household.Currency,
+            book.Household.Settings.Numbers,
             today.ToYearMonth(),
             [.. book.Household.Debts.Select(debt => new DebtState(
                 debt.Id, debt.Name, book.Ledger.Balances.OwedOn(debt.Id).ClampToZero(), debt.YearlyRate, debt.Minimum))],
@@ -73,41 +74,10 @@ internal static class ShowAnswers
 
     public static Answer Year(Book book, LocalDate today)
     {
-        NumberStyle style = book.Household.Settings.Numbers;
         int year = today.Year;
-
-        // Months before the household, and months to come, have nothing to say.
-        LocalDate last = book.Ledger.Movements.Select(movement => movement.Date).Append(today).Max();
-        ImmutableArray<MonthSummary> months =
-        [
-            .. MonthSummary.OfYear(book.Ledger, year).Where(month =>
-                month.Month >= book.Household.Start.ToYearMonth() && month.Month <= last.ToYearMonth()),
-        ];
+        ImmutableArray<MonthSummary> months = YearReport.Months(book, year, today);
         return new Answer.Done(
-            [.. Report.Table(
-                style,
-                ["interest"],
-                [
-                    new(year.ToString(CultureInfo.InvariantCulture)), Report.Amounts("came in"), Report.Amounts("bills"),
-                    Report.Amounts("debts"), Report.Amounts("interest"), Report.Amounts("pots"), Report.Amounts("owed"),
-                ],
-                months.Select(month => ImmutableArray.Create(
-                    month.Month.ToString("MMM", CultureInfo.InvariantCulture),
-                    month.CameIn.ToString(style),
-                    month.Bills.ToString(style),
-                    month.DebtPayments.ToString(style),
-                    month.Interest.ToString(style),
-                    month.Fills.ToString(style),
-                    month.Owed.ToString(style))),
-                [[
-                    "Year",
-                    Sum(book, months, month => month.CameIn),
-                    Sum(book, months, month => month.Bills),
-                    Sum(book, months, month => month.DebtPayments),
-                    Sum(book, months, month => month.Interest),
-                    Sum(book, months, month => month.Fills),
-                    "",
-                ]])],
+            [.. YearReport.Lines(months, year, book, Report.Width)],
             JsonSerializer.Serialize(
                 new YearResult(year, [.. months.Select(month => new MonthResult(
                     month.Month.ToString("uuuu-MM", CultureInfo.InvariantCulture),
@@ -116,6 +86,7 @@ internal static class ShowAnswers
                     month.DebtPayments.ToPlain(),
                     month.Interest.ToPlain(),
                     month.Fills.ToPlain(),
+                    month.Spent.ToPlain(),
                     month.Owed.ToPlain()))]),
                 ResultJson.Readable.YearResult));
     }
@@ -144,9 +115,6 @@ internal static class ShowAnswers
         PotJob.Ladder => "ladder",
         _ => "reserve",
     };
-
-    private static string Sum(Book book, IEnumerable<MonthSummary> months, Func<MonthSummary, Money> amount) =>
-        Money.Sum(months.Select(amount), book.Household.Currency).ToString(book.Household.Settings.Numbers);
 
     private static string Shown(Book book, string plain) =>
         Money.ParsePlain(plain, book.Household.Currency).Value.ToString(book.Household.Settings.Numbers);

@@ -25,7 +25,7 @@ internal static class DebtsReport
                 plan.Debts.Rows.Select(row => ImmutableArray.Create(
                     row.Name,
                     row.Due is { } due ? DateText.Short(due) : row.Balance.IsZero ? "paid off" : "later",
-                    Percent(row.YearlyRate),
+                    Percent(row.YearlyRate, style),
                     row.Balance.ToString(style),
                     row.Interest.ToString(style),
                     row.Minimum.ToString(style),
@@ -37,6 +37,6 @@ internal static class DebtsReport
             .SelectMany(row => Report.Prose($"! {row.Name} never ends at its minimum. Pay more on it, or talk to the lender.")),
     ];
 
-    /// <summary>A yearly rate, e.g. 19.99 %.</summary>
-    public static string Percent(decimal rate) => (rate * 100).ToString("0.##", CultureInfo.InvariantCulture) + " %";
+    /// <summary>A yearly rate, e.g. 19.99 %, with at most four decimals, as a household has it.</summary>
+    public static string Percent(decimal rate, NumberStyle style) => style.Written((rate * 100).ToString("0.####", CultureInfo.InvariantCulture)) + " %";
 }

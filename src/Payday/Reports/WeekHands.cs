@@ -34,7 +34,7 @@ internal static class WeekHands
                 .SelectMany(part => part.Notes)
                 .GroupBy(note => note.Key)
                 .ToImmutableSortedDictionary(note => note.Key, note => note.Sum(part => part.Value));
-            yield return $"Fill the wallet{ways.Fill}: {"pot".ToQuantity(waiting.Length)}, {sum.ToString(style)} in {NoteText.Listed(notes, sum.Currency)}.";
+            yield return $"Fill the wallet{ways.Fill}: {"pot".ToQuantity(waiting.Length)}, {sum.ToString(style)} in {NoteText.Listed(notes, sum.Currency, style)}.";
         }
 
         if (status.OwedBack.IsPositive)

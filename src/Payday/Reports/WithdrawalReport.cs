@@ -17,7 +17,7 @@ internal static class WithdrawalReport
         ImmutableArray<long> notes = [.. step.Plan.Parts.SelectMany(part => part.Notes.Keys).Distinct().OrderDescending()];
         string from = plan.Book.Household.Settings.Bank is CashSource.Machine ? "from a machine" : "from a teller";
         string reused = step.Plan.ReusedTotal.IsZero ? "" : $", {step.Plan.ReusedTotal.ToString(style)} reused";
-        string best = step.Plan.Proven ? " (fewest notes, proven)" : " (not proven to be the fewest)";
+        string best = step.Plan.Proven ? "; proven fewest notes" : "; not proven to be the fewest notes";
         if (step.Pots.IsEmpty)
         {
             return [.. Report.Heading("6 Withdrawal", from), "No cash is needed."];
@@ -28,9 +28,9 @@ internal static class WithdrawalReport
             .. Report.Heading("6 Withdrawal", from),
             .. Report.Table(
                 style,
-                [Report.Names("Pot"), new("week of"), .. notes.Select(note => new TextColumn(NoteText.Value(note, step.Plan.Currency), Align.Right)), Report.Amounts("amount"), Report.Amounts("kept back")],
+                [Report.Names("Pot"), new("week of"), .. notes.Select(note => new TextColumn(NoteText.Value(note, step.Plan.Currency, style), Align.Right)), Report.Amounts("amount"), Report.Amounts("kept back")],
                 step.Pots.SelectMany(row => Rows(row, notes, style))),
-            .. Report.Prose($"{step.Plan.WithdrawTotal.ToString(style)} withdrawn{reused}, {step.KeptBack.ToString(style)} kept back; {"note".ToQuantity(step.Plan.NoteCount)}{best}."),
+            .. Report.Prose($"{step.Plan.WithdrawTotal.ToString(style)} withdrawn ({"note".ToQuantity(step.Plan.Withdraw.Values.Sum())}){reused}, {step.KeptBack.ToString(style)} kept back{best}."),
             .. step.Plan.Faults.SelectMany(fault => Report.Prose("! " + fault.Sentence(style))),
         ];
     }

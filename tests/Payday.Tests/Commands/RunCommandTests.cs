@@ -1,3 +1,6 @@
+using Payday.Commands;
+using Payday.Store.HouseholdFiles;
+
 namespace Payday.Tests.Commands;
 
 public class RunCommandTests
@@ -22,6 +25,20 @@ public class RunCommandTests
 
         Assert.Equal("The amounts are kept; close the payday with payday run --accept.", told.Lines[^1]);
         Assert.Contains("Odette, joinery  2,287.64  *2,300.00", shell.Run("run").Fine().Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Commands_OfAHouseholdWithADecimalComma_ReadAndShowItsNumbers()
+    {
+        using var shell = new TestShell();
+        string file = shell.File("comma.json", HouseholdFile.Write(DemoCommand.Household()).Replace("\"1,234.56\"", "\"1.234,56\"", StringComparison.Ordinal));
+        shell.Run("import", file).Fine();
+
+        Assert.Contains("*2.300,50", shell.Run("run", "--income", "Odette, joinery=2.300,50").Fine().Out, StringComparison.Ordinal);
+        Assert.Contains("write it like 12,55", shell.Run("run", "--income", "Odette, joinery=2300.50").Error, StringComparison.Ordinal);
+        string debts = shell.Run("show", "debts").Fine().Out;
+        Assert.Contains("1.846,19  23,49 %", debts, StringComparison.Ordinal);
+        Assert.Equal(debts, shell.Run("debts", "--extra", "0,00").Fine().Out);
     }
 
     [Fact]

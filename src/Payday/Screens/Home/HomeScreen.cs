@@ -58,6 +58,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         Changing(new(new Key('r'), "r", "", "Take cash that is owed back to the bank.", () => new Way.To(new ReturnScreen(session)))),
         new(new Key('p'), "p", Looks("history"), "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.To(Histories())),
         new(new Key('c'), "c", Looks("calendar"), "Paydays, fill days and dues of the next months.", () => new Way.To(new CalendarScreen(session))),
+        new(new Key('y'), "y", "", "Months and years: income, outgoings, savings and debts.", () => new Way.To(new YearScreen(session))),
         new(new Key('l'), "l", Looks("ledger"), "Every movement of money.", () => new Way.To(new LedgerScreen(session))),
         new(new Key('s'), "s", "", "The papers of the last closed payday.", ToSlip),
         Changing(new(new Key('h'), "h", "household", "Settings, income sources, bills, debts and pots.", () => new Way.To(new SetupScreen(new BookWork(session))))),
@@ -97,7 +98,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         string when = days switch { 0 => "today", 1 => "tomorrow", > 1 => $"in {"day".ToQuantity(days)}", _ => $"{"day".ToQuantity(-days)} ago, not closed yet" };
         string todo = (session.Book.Draft, session.IsLook) switch
         {
-            ({ } draft, false) => $" Enter goes on with its routine, at step {(int)draft.Step} of 7.",
+            ({ } draft, false) => $" Enter goes on at step {(int)draft.Step} of 7.",
             ({ } draft, true) => $" Its routine is begun, at step {(int)draft.Step} of 7.",
             (null, false) => " Enter begins its routine.",
             _ => "",
@@ -169,7 +170,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
             : Lines(
                 width,
                 [Report.Names($"Due until {DateText.Weekday(to)}"), new("on"), Report.Amounts("amount")],
-                dues.Select(due => ImmutableArray.Create(due.Name, DateText.Weekday(due.Date), due.Amount.ToString(session.Style))));
+                dues.Select(due => ImmutableArray.Create(due.Name, DateText.Weekday(due.Date), session.Book.Expected(due).ToString(session.Style))));
     }
 
     private IEnumerable<FrameLine> Lines(

@@ -43,7 +43,7 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
     [
         row.Name,
         row.Due is { } due ? DateText.Short(due) : row.Balance.IsZero ? "paid off" : "later",
-        DebtsReport.Percent(row.YearlyRate),
+        DebtsReport.Percent(row.YearlyRate, Style),
         Shown(row.Balance),
         Shown(row.Interest),
         Shown(row.Minimum),

@@ -85,7 +85,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
         return [$"{row.Pot.Name}: {weeks}, kept back {Shown(cash.KeptBack)}", $"{row.Why}. {wishes}"];
     }
 
-    private static string Value(Money note) => NoteText.Value(note.MinorUnits, note.Currency);
+    private string Value(Money note) => NoteText.Value(note.MinorUnits, note.Currency, Style);
 
     private Way TakeAll()
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Humanizer;
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
 using Payday.Core.Routines;
@@ -51,12 +52,14 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
         get
         {
             NotePlan plan = Plan.Withdrawal.Plan;
-            string reused = plan.ReusedTotal.IsZero ? "" : $", {Shown(plan.ReusedTotal)} reused ({NoteText.Listed(plan.Reused, plan.Currency)})";
+            string reused = plan.ReusedTotal.IsZero ? "" : $", {Shown(plan.ReusedTotal)} reused ({NoteText.Listed(plan.Reused, plan.Currency, Style)})";
             string ways = offer.Of(Plan) is { } both ? $" {OfferText(both)}" : "";
+            // The notes of the slip; where both ways to the bank are shown, those say how many.
+            string count = ways.Length > 0 ? "" : $" ({"note".ToQuantity(plan.Withdraw.Values.Sum())})";
             string fault = Plan.Withdrawal.Pots.FirstOrDefault(row => row.KeptBack.IsNegative) is { } over
                 ? $"! The notes for {over.Pot.Name} are {Shown(-over.KeptBack)} more than it has; lower one before the payday can be closed."
                 : plan.Faults.IsEmpty ? "" : "! " + plan.Faults[0].Sentence(Style) + " ";
-            return fault.Length > 0 ? fault : $"{Shown(plan.WithdrawTotal)} withdrawn{reused}, {Shown(Plan.Withdrawal.KeptBack)} kept back; {plan.NoteCount} notes.{ways}";
+            return fault.Length > 0 ? fault : $"{Shown(plan.WithdrawTotal)} withdrawn{count}{reused}, {Shown(Plan.Withdrawal.KeptBack)} kept back.{ways}";
         }
     }
 
@@ -67,7 +70,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
     protected override ImmutableArray<TextColumn> Columns =>
     [
         Report.Names("Pot"), new("week of"), Report.Amounts("share") with { Drops = 1 },
-        .. Values.Select((note, i) => new TextColumn((i == Column ? ">" : "") + NoteText.Value(note, Plan.Withdrawal.Plan.Currency), Align.Right) { MinWidth = 4 }),
+        .. Values.Select((note, i) => new TextColumn((i == Column ? ">" : "") + NoteText.Value(note, Plan.Withdrawal.Plan.Currency, Style), Align.Right) { MinWidth = 4 }),
         Report.Amounts("open"),
     ];
 
@@ -101,11 +104,11 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
             Ink = row.KeptBack.IsNegative ? Ink.Hand : Ink.Plain,
             Detail =
             [
-                $"{row.Pot.Name} {day}: {NoteText.Listed(week.Notes, row.Amount.Currency)} = {Shown(week.Amount)}; {Shown(row.KeptBack)} of {Shown(row.Amount)} kept back in all",
+                $"{row.Pot.Name} {day}: {NoteText.Listed(week.Notes, row.Amount.Currency, Style)} = {Shown(week.Amount)}; {Shown(row.KeptBack)} of {Shown(row.Amount)} kept back in all",
                 row.KeptBack.IsNegative ? "These notes are more than the pot has; lower one." : "",
             ],
             Edit = new CellEdit(
-                $"How many {NoteText.Value(value, row.Amount.Currency)} for {row.Pot.Name} {day}".TrimEnd(),
+                $"How many {NoteText.Value(value, row.Amount.Currency, Style)} for {row.Pot.Name} {day}".TrimEnd(),
                 count.ToString(CultureInfo.InvariantCulture),
                 text => int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number <= MostNotes
                     ? TooMany(row, value, number - count) ?? Work.Decide(draft => With(draft, row, week, value, number))

@@ -40,6 +40,9 @@ internal sealed class BookSession
     /// <summary>The date.</summary>
     public NodaTime.LocalDate Today { get; }
 
+    /// <summary>The cash return as it was left, until it is confirmed.</summary>
+    public Core.Weeks.ReturnDraft Return { get; set; } = Core.Weeks.ReturnDraft.AsPlanned;
+
     /// <summary>How numbers are written.</summary>
     public NumberStyle Style => Book.Household.Settings.Numbers;
 

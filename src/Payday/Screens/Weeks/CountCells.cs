@@ -60,7 +60,7 @@ internal sealed class CountCells(CountWork work, Action<bool> entered)
 
         if (date.Value > work.Session.Today)
         {
-            return $"{DateText.Weekday(date.Value)} has not come yet; count for today or before.";
+            return $"{DateText.Long(date.Value)} has not come yet; count for today or before.";
         }
 
         work.CountFor(date.Value);
@@ -77,7 +77,7 @@ internal sealed class CountCells(CountWork work, Action<bool> entered)
         int at = text.LastIndexOf('=');
         if (at < 1)
         {
-            return "Write it like Lost coin=0.50.";
+            return $"Write it like Lost coin={Style.Written("0.50")}.";
         }
 
         Read<Money> amount = Money.ParseSum(text[(at + 1)..], row.Left.Currency, Style);

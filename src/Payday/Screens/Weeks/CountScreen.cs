@@ -52,9 +52,9 @@ internal sealed class CountScreen : CursorScreen
         ? [Day]
         :
         [
-            new(Key.Enter, "Enter", "left", "Type what is left; a sum like 12.50+3 is taken, and nothing at all leaves the pot uncounted.", () => new Way.Edit(cells.Left(Here!, Typed(Here!)))),
-            new(new Key('n'), "n", "by notes", "Count what is left note by note.", () => new Way.To(ByNotes(Here!))),
-            new(Key.Space, "Space", "stays, moves on", "What is left stays in the pot, or moves on to where the pot proposes.", Turn),
+            new(Key.Enter, "Enter", "left", $"Type what is left; a sum like {session.Style.Written("12.50+3")} is taken, and nothing at all leaves the pot uncounted.", () => new Way.Edit(cells.Left(Here!, Typed(Here!)))),
+            new(new Key('n'), "n", "notes", "Count what is left note by note.", () => new Way.To(ByNotes(Here!))),
+            new(Key.Space, "Space", Here!.MovesOnTo is null ? "moves on" : "stays", "What is left stays in the pot, or moves on to where the pot proposes.", Turn),
             new(new Key('t'), "t", "", "What is left moves on to another pot, a debt or the account.", () => new Way.To(Targets(Here!))),
             new(new Key('d'), "d", "", "Name what is missing from what was spent, or what was found.", () => new Way.Edit(cells.Difference(Here!))),
             new(new Key('o'), "o", "", "Differences of earlier counts that are still open.", () => new Way.To(new DifferencesScreen(session))),
@@ -184,7 +184,7 @@ internal sealed class CountScreen : CursorScreen
         [
             new PickItem<MoveTarget?>(null, "Stays in the pot", ""),
             new PickItem<MoveTarget?>(MoveTarget.Buffer, "The account's buffer", "account"),
-            .. session.Book.Household.Debts.Select(debt => new PickItem<MoveTarget?>(MoveTarget.Debt(debt.Id), debt.Name, "debt")),
+            .. session.Book.Household.Debts.Where(debt => session.Book.Ledger.Balances.OwedOn(debt.Id).IsPositive).Select(debt => new PickItem<MoveTarget?>(MoveTarget.Debt(debt.Id), debt.Name, "debt")),
             .. session.Book.Household.Pots.Where(pot => pot.Id != row.Pot.Id)
                 .Select(pot => new PickItem<MoveTarget?>(MoveTarget.Pot(pot.Id), pot.Name, "pot, " + PotsReport.Place(pot))),
         ],

@@ -45,7 +45,7 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
         FrameLine.Of($" {plan.Total.ToString(session.Style)} goes back to the account once Enter says that it is there.", Ink.Strong),
         .. plan.Unlisted.IsZero
             ? []
-            : TextWrap.Lines($"! {plan.Unlisted.ToString(session.Style)} more goes in notes that are not known: pick them in the cash return, or write them on the slip.", width - 2)
+            : TextWrap.Lines($"! {(plan.SlipNotes.IsEmpty ? "It" : plan.Unlisted.ToString(session.Style) + " of it")} goes in notes that are not known: pick them in the cash return, or write them on the slip.", width - 2)
                 .Select(line => FrameLine.Of(" " + line, Ink.Hand)),
     ];
 
@@ -59,6 +59,7 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
         }
 
         session.Take(after.Value);
+        session.Return = ReturnDraft.AsPlanned;
         return new Way.Home($"{plan.Total.ToString(session.Style)} is back in the account.");
     }
 
@@ -69,6 +70,10 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
         return Way.Stay;
     }
 
-    private string? Save(string path) =>
-        OutputFile.Write(path, PdfPaper.Render(Slip, PaperSize.A6, "Deposit"), replace: false).Fault?.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
+    private string? Save(string path)
+    {
+        Read<string> saved = OutputFile.Write(path, PdfPaper.Render(Slip, PaperSize.A6, "Deposit"), replace: false);
+        Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value)}." : "";
+        return saved.Fault?.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
+    }
 }

@@ -13,8 +13,17 @@ using Terminal.Gui.Input;
 namespace Payday.Screens.Weeks;
 
 /// <summary>Which pots to fill the wallet from, week by week, and with which notes.</summary>
-internal sealed class FillsScreen(BookSession session) : CursorScreen
+internal sealed class FillsScreen : CursorScreen
 {
+    private readonly BookSession session;
+
+    /// <summary>Begins at the first fill that is not marked yet.</summary>
+    public FillsScreen(BookSession session)
+    {
+        this.session = session;
+        Cursor = Math.Max(0, Parts.ToList().FindIndex(part => part.Marked is null));
+    }
+
     /// <inheritdoc/>
     public override string Title => "Fill the wallet";
 
@@ -46,7 +55,7 @@ internal sealed class FillsScreen(BookSession session) : CursorScreen
 
     /// <inheritdoc/>
     protected override string Detail => Here is { } part
-        ? $"{part.Pot.Name}, week of {DateText.Weekday(part.Key.Day)}: {NoteText.Listed(part.Notes, part.Amount.Currency)} = {part.Amount.ToString(session.Style)}."
+        ? $"{part.Pot.Name}, week of {DateText.Weekday(part.Key.Day)}: {NoteText.Listed(part.Notes, part.Amount.Currency, session.Style)} = {part.Amount.ToString(session.Style)}."
         : "";
 
     /// <inheritdoc/>
@@ -81,7 +90,7 @@ internal sealed class FillsScreen(BookSession session) : CursorScreen
                 part.Pot.Name,
                 DateText.Weekday(part.Key.Day),
                 part.Amount.ToString(session.Style),
-                NoteText.Listed(part.Notes, part.Amount.Currency),
+                NoteText.Listed(part.Notes, part.Amount.Currency, session.Style),
                 State(part)))],
             gap: width < 74 ? 1 : 2,
             decimalMark: session.Style.DecimalMark).Lay(width);

@@ -78,7 +78,7 @@ internal sealed class NotesScreen : CursorScreen
         TextTableLines lines = new TextTable(
             [new("Value", Align.Right) { MinWidth = 8 }, new("how many", Align.Right), Report.Amounts("amount") with { MinWidth = 12 }],
             [.. values.Select(value => ImmutableArray.Create(
-                NoteText.Value(value, currency),
+                NoteText.Value(value, currency, session.Style),
                 notes.ContainsKey(value) ? Number(value) : ".",
                 notes.TryGetValue(value, out int count) ? (Money.FromMinorUnits(value, currency) * count).ToString(session.Style) : ""))],
             decimalMark: session.Style.DecimalMark).Lay(width);
@@ -87,7 +87,7 @@ internal sealed class NotesScreen : CursorScreen
 
     private string Number(long value) => notes.GetValueOrDefault(value).ToString(CultureInfo.InvariantCulture);
 
-    private CellEdit HowMany(string text) => new($"How many {NoteText.Value(values[Cursor], session.Book.Household.Currency)}", text, typed =>
+    private CellEdit HowMany(string text) => new($"How many {NoteText.Value(values[Cursor], session.Book.Household.Currency, session.Style)}", text, typed =>
     {
         if (!int.TryParse(typed.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int count) || count > Most)
         {

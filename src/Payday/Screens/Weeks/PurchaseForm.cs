@@ -69,7 +69,7 @@ internal sealed class PurchaseForm : CursorScreen
     protected override string Detail => Cursor switch
     {
         0 => "What it was, in a few words: it helps to guess the pot the next time.",
-        Amount => "What the card paid; a sum like 12.50+3 is taken.",
+        Amount => $"What the card paid; a sum like {session.Style.Written("12.50+3")} is taken.",
         Pot => potChosen
             ? "The pot it is for; a letter goes to the next one that begins with it. For a cash pot that cash is owed back to the account."
             : "A guess from what was bought before; a letter goes to the next pot that begins with it.",
@@ -164,7 +164,7 @@ internal sealed class PurchaseForm : CursorScreen
 
         if (day.Value > session.Today)
         {
-            return $"{DateText.Weekday(day.Value)} has not come yet.";
+            return $"{DateText.Long(day.Value)} has not come yet; write today or a day before.";
         }
 
         date = day.Value;

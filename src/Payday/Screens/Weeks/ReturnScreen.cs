@@ -15,11 +15,11 @@ internal sealed class ReturnScreen : CursorScreen
     private readonly BookSession session;
     private ReturnPlan plan;
 
-    /// <summary>Plans the return of all that is owed.</summary>
+    /// <summary>Plans the return of all that is owed, or goes on with the one that was left.</summary>
     public ReturnScreen(BookSession session)
     {
         this.session = session;
-        plan = ReturnPlan.Of(session.Book, ReturnDraft.AsPlanned);
+        plan = ReturnPlan.Of(session.Book, session.Return);
     }
 
     /// <inheritdoc/>
@@ -65,7 +65,7 @@ internal sealed class ReturnScreen : CursorScreen
     /// <inheritdoc/>
     protected override string Status => plan.Total.IsZero
         ? ""
-        : $"Slip: {NoteText.Listed(plan.SlipNotes, plan.Total.Currency)}{(plan.Unlisted.IsZero ? "" : $", and {plan.Unlisted.ToString(session.Style)} in notes not known")}";
+        : $"Slip: {NoteText.Listed(plan.SlipNotes, plan.Total.Currency, session.Style)}{(plan.Unlisted.IsZero ? "" : $", and {plan.Unlisted.ToString(session.Style)} in notes not known")}";
 
     private ReturnLine? Here => plan.Lines.IsEmpty ? null : plan.Lines[Math.Clamp(Cursor, 0, plan.Lines.Length - 1)];
 
@@ -77,8 +77,8 @@ internal sealed class ReturnScreen : CursorScreen
             [.. plan.Lines.Select(line => ImmutableArray.Create(
                 line.Pot.Name,
                 line.Owes.ToString(session.Style),
-                line.Notes is { } notes ? NoteText.Listed(notes, line.Owes.Currency) : line.Way == ReturnWay.NoWay ? "no way" : "pick them",
-                line.Swap is { } swap ? $"{NoteText.Listed(swap.Gives, line.Owes.Currency)} for {NoteText.Listed(swap.Gets, line.Owes.Currency)}" : "",
+                line.Notes is { } notes ? NoteText.Listed(notes, line.Owes.Currency, session.Style) : line.Way == ReturnWay.NoWay ? "no way" : "pick them",
+                line.Swap is { } swap ? $"{NoteText.Listed(swap.Gives, line.Owes.Currency, session.Style)} for {NoteText.Listed(swap.Gets, line.Owes.Currency, session.Style)}" : "",
                 line.Goes ? "" : "stays owed"))],
             gap: width < 74 ? 1 : 2,
             decimalMark: session.Style.DecimalMark).Lay(width);
@@ -106,9 +106,9 @@ internal sealed class ReturnScreen : CursorScreen
             return advice;
         }
 
-        string pull = line.Notes is { } notes ? $"pull {NoteText.Listed(notes, line.Owes.Currency)}" : "";
+        string pull = line.Notes is { } notes ? $"pull {NoteText.Listed(notes, line.Owes.Currency, session.Style)}" : "";
         return line.Swap is { } swap
-            ? $"first give {NoteText.Listed(swap.Gives, line.Owes.Currency)} to {(swap.With is null ? "the loose notes" : WeekText.PotName(session.Book, swap.With))} for {NoteText.Listed(swap.Gets, line.Owes.Currency)}, then {pull}."
+            ? $"first give {NoteText.Listed(swap.Gives, line.Owes.Currency, session.Style)} to {(swap.With is null ? "the loose notes" : WeekText.PotName(session.Book, swap.With))} for {NoteText.Listed(swap.Gets, line.Owes.Currency, session.Style)}, then {pull}."
             : pull + ".";
     }
 
@@ -127,6 +127,7 @@ internal sealed class ReturnScreen : CursorScreen
 
     private Way Decide(ReturnDraft draft)
     {
+        session.Return = draft;
         plan = ReturnPlan.Of(session.Book, draft);
         return Way.Stay;
     }

@@ -191,6 +191,54 @@ public sealed class WeekScreenTests : IDisposable
         Golden.Equal("history-80x24", hand.Shown(Complete));
     }
 
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(60, 20)]
+    public void Count_WithAFigure_NamesSpaceAndConfirmOnTheBottomLine(int width, int height)
+    {
+        Hand hand = On(new CountScreen(demo.Session)).Type("21.50").To("Food");
+        string[] keys = ["Space moves on", "c confirm"];
+        Assert.All(keys, key => Assert.Contains(key, hand.Shown(new Size(width, height))[^1], StringComparison.Ordinal));
+        hand.Press("t").To("Sofa card").Press("Enter");
+        Assert.Contains("Space stays", hand.Shown(new Size(width, height))[^1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Return_LeftInTheMiddle_KeepsTheNotesPicked()
+    {
+        Hand hand = On(new HomeScreen(demo.Session)).Press("f", "a", "Esc", "b", "a").Type("Corner shop", "12.40").Press("Right", "Esc", "r", "Enter");
+        hand.To("  10 ").Type("1").To("  5 ").Type("1").Press("Esc", "Esc", "r");
+        Assert.Contains(hand.Shown(Complete), line => line.Contains("1 x 10, 1 x 5", StringComparison.Ordinal));
+
+        hand.Press("c", "Enter", "b", "a").Type("Corner shop", "7").Press("Right", "r");
+        Assert.DoesNotContain(hand.Shown(Complete), line => line.Contains("1 x 10, 1 x 5", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Fills_SomeDone_BeginsAtTheFirstThatIsNot()
+    {
+        On(new FillsScreen(demo.Session)).Press("Enter", "Enter");
+        Assert.StartsWith(" >", On(new FillsScreen(demo.Session)).Shown(Complete)[5], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Home_ScrolledDownAndLedBackTo_BeginsAtItsTop()
+    {
+        Hand hand = On(new HomeScreen(demo.Session)).Press("PgDn");
+        Assert.DoesNotContain("Next payday", hand.Shown(Complete)[2], StringComparison.Ordinal);
+        hand.Press("w").Type("21.50").Press("c");
+        Assert.Contains("Next payday", hand.Shown(Complete)[2], StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(60, 20)]
+    public void Year_WithACount_ShowsIncomeOutgoingsAndDebts(int width, int height)
+    {
+        Hand hand = On(new HomeScreen(demo.Session)).Press("w").Type("21.50").Press("c", "y");
+        Golden.Equal($"year-{width}x{height}", hand.Shown(new Size(width, height)));
+    }
+
     [Fact]
     public void Withdrawal_WithOwedBackNotes_ShowsBothWays()
     {

@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Text;
+
+namespace Payday.Reports;
+
+/// <summary>A year, month by month: income, outgoings, what went in pots, debts.</summary>
+internal static class YearReport
+{
+    // The first to go where there is no room for all.
+    private const int Interest = 4;
+
+    /// <summary>The months that have something to say: none before the household began, and none to come.</summary>
+    public static ImmutableArray<MonthSummary> Months(Book book, int year, LocalDate today)
+    {
+        LocalDate last = book.Ledger.Movements.Select(movement => movement.Date).Append(today).Max();
+        return
+        [
+            .. MonthSummary.OfYear(book.Ledger, year).Where(month =>
+                month.Month >= book.Household.Start.ToYearMonth() && month.Month <= last.ToYearMonth()),
+        ];
+    }
+
+    /// <summary>The table.</summary>
+    /// <param name="months">The months.</param>
+    /// <param name="year">The year.</param>
+    /// <param name="book">The book.</param>
+    /// <param name="width">The columns there are.</param>
+    public static IEnumerable<string> Lines(ImmutableArray<MonthSummary> months, int year, Book book, int width)
+    {
+        NumberStyle style = book.Household.Settings.Numbers;
+        ImmutableArray<TextColumn> columns =
+        [
+            new(year.ToString(CultureInfo.InvariantCulture)), Report.Amounts("came in"), Report.Amounts("bills"), Report.Amounts("debts"),
+            Report.Amounts("interest"), Report.Amounts("to pots"), Report.Amounts("spent"), Report.Amounts("owed"),
+        ];
+        ImmutableArray<ImmutableArray<string>> rows = [.. months.Select(month => Cells(month.Month.ToString("MMM", CultureInfo.InvariantCulture), month, style))];
+        ImmutableArray<string> total = ["Year", .. Sums(months, book.Household.Currency, style), ""];
+        var table = new TextTable(columns, rows, [total], gap: width < Report.Width - 2 ? 1 : 2, decimalMark: style.DecimalMark);
+        return table.NarrowestWidth <= width
+            ? table.Lay(width).All
+            : new TextTable(columns.RemoveAt(Interest), [.. rows.Select(row => row.RemoveAt(Interest))], [total.RemoveAt(Interest)], gap: 1, decimalMark: style.DecimalMark).Lay(width).All;
+    }
+
+    private static ImmutableArray<string> Cells(string name, MonthSummary month, NumberStyle style) =>
+    [
+        name,
+        month.CameIn.ToString(style),
+        month.Bills.ToString(style),
+        month.DebtPayments.ToString(style),
+        month.Interest.ToString(style),
+        month.Fills.ToString(style),
+        month.Spent.ToString(style),
+        month.Owed.ToString(style),
+    ];
+
+    private static IEnumerable<string> Sums(ImmutableArray<MonthSummary> months, Currency currency, NumberStyle style) =>
+        new Func<MonthSummary, Money>[]
+        {
+            month => month.CameIn, month => month.Bills, month => month.DebtPayments, month => month.Interest, month => month.Fills, month => month.Spent,
+        }.Select(amount => Money.Sum(months.Select(amount), currency).ToString(style));
+}
