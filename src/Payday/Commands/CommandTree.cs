@@ -9,7 +9,7 @@ internal static class CommandTree
     public static RootCommand Build(CommandShell shell)
     {
         var root = new PaydayRoot(
-            "Payday runs a household's zero-based cash budget: on each payday every unit of money gets a job, and the cash pots become notes on one slip for the bank.",
+            "Payday runs a household's zero-based cash budget: on each payday all that came in is placed, down to zero, and the cash pots become notes on one slip for the bank.",
             "payday demo");
         foreach (Option option in Invocation.EverywhereOptions())
         {

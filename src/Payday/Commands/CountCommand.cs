@@ -58,7 +58,8 @@ internal static class CountCommand
 
         if (plan.Faults.Any())
         {
-            return new Answer.Refused([.. plan.Faults]);
+            bool named = plan.Rows.Any(row => row.Fault is not null && (row.Left > row.Expected || !row.Difference.IsZero));
+            return new Answer.Refused(named ? [.. plan.Faults, "A difference is named with --found POT or --missing POT=AMOUNT, and --name TEXT."] : [.. plan.Faults]);
         }
 
         Read<Book> counted = plan.Confirm();

@@ -53,6 +53,7 @@ public class WeekCommandTests
 
     [Theory]
     [InlineData(1, "99999 is more", "count", "Food=99999")]
+    [InlineData(1, "with --found POT or --missing POT=AMOUNT, and --name TEXT", "count", "Food=99999")]
     [InlineData(2, "There is no pot 'Hats'", "count", "Hats=1")]
     [InlineData(2, "write what is left like Food=21.50", "count", "Food")]
     [InlineData(2, "Reserve is held in the account", "count", "Reserve=1")]

@@ -26,7 +26,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
-        ("Left to place", "income and carried-over money minus every job given; it must be 0.00 to close, which is the goal, not a fault."),
+        ("Left to place", "income and carried-over money minus every job given; it must be zero to close, and zero is no fault."),
         ("Buffer", "account money deliberately left without another job."),
     ];
 
