@@ -76,7 +76,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) =>
     [
-        .. TextWrap.Lines(NextLine(), width - 2).Select(line => FrameLine.Of(" " + line, Ink.Strong)),
+        .. NextLines(width - 2).Select(line => FrameLine.Of(" " + line, Ink.Strong)),
         .. Hands(width),
         FrameLine.Empty,
         .. Money(width),
@@ -86,24 +86,27 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         .. Dues(width),
     ];
 
-    private string NextLine()
+    // What Enter does has a line of its own where it doesn't fit beside the date.
+    private IEnumerable<string> NextLines(int width)
     {
         Read<LocalDate> next = Core.Routines.Routine.Next(session.Book);
         if (!next.Ok)
         {
-            return next.Fault;
+            return TextWrap.Lines(next.Fault, width);
         }
 
         int days = Period.DaysBetween(session.Today, next.Value);
         string when = days switch { 0 => "today", 1 => "tomorrow", > 1 => $"in {"day".ToQuantity(days)}", _ => $"{"day".ToQuantity(-days)} ago, not closed yet" };
         string todo = (session.Book.Draft, session.IsLook) switch
         {
-            ({ } draft, false) => $" Enter goes on at step {(int)draft.Step} of 7.",
-            ({ } draft, true) => $" Its routine is begun, at step {(int)draft.Step} of 7.",
-            (null, false) => " Enter begins its routine.",
+            ({ } draft, false) => $"Enter goes on at step {(int)draft.Step} of 7.",
+            ({ } draft, true) => $"Its routine is begun, at step {(int)draft.Step} of 7.",
+            (null, false) => "Enter begins its routine.",
             _ => "",
         };
-        return $"Next payday: {DateText.Weekday(next.Value)}, {when}.{todo}";
+        string date = $"Next payday: {DateText.Weekday(next.Value)}, {when}.";
+        string together = $"{date} {todo}".TrimEnd();
+        return TextColumns.Width(together) <= width ? [together] : [.. TextWrap.Lines(date, width), .. TextWrap.Lines(todo, width)];
     }
 
     private Binding Changing(Binding binding) => session.Changing(this, binding);

@@ -86,6 +86,14 @@ public sealed class WeekScreenTests : IDisposable
         Assert.Contains(On(new CountScreen(demo.Session)).Shown(Complete), line => line.Contains("21.50", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Home_WithALatePaydayBegun_SaysWhatEnterDoesOnALineOfItsOwn()
+    {
+        using var late = new DemoBook(new(2026, 11, 26));
+        string[] shown = On(new HomeScreen(late.Session)).Press("Enter", "Right", "Esc").Shown(Complete);
+        Assert.Equal([" Next payday: Fri 6 Mar, 265 days ago, not closed yet.", " Enter goes on at step 2 of 7."], shown[2..4].Select(line => line.TrimEnd()));
+    }
+
     [Theory]
     [InlineData("abc")]
     [InlineData("-5")]
