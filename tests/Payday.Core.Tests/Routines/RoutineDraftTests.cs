@@ -40,6 +40,18 @@ public class RoutineDraftTests
         Assert.False((Nothing with { Step = RoutineStep.Pots }).HasDecisions);
     }
 
+    [Fact]
+    public void Expected_OfADueDecidedAndNotYetPaid_IsWhatWasDecided()
+    {
+        LocalDate tenth = new(2026, 3, 10);
+        Household home = Bare with { Bills = [Bill("Rent", 300, tenth)] };
+        RoutineDraft draft = Nothing with { Dues = Nothing.Dues.Add(new DueKey("rent", tenth), new DueDecision(Usd(315), null)) };
+        Book closed = Closing.Of(Routine.Plan(Book.Begin(home), draft).Value!).Value!.Book;
+
+        Assert.Equal(Usd(315), closed.Expected(new Due("rent", "Rent", tenth, Usd(300))));
+        Assert.Equal(Usd(300), closed.Expected(new Due("rent", "Rent", tenth.PlusMonths(1), Usd(300))));
+    }
+
     // A decision added later is missed by no one.
     [Fact]
     public void HasDecisions_EveryPropertyThatCanBeDecided_IsTriedHere() => Assert.Equal(
