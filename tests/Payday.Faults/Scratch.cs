@@ -2,14 +2,15 @@ using Payday.Store;
 
 namespace Payday.Faults;
 
-/// <summary>A throw-away data folder, in memory where the system has such a place.</summary>
+/// <summary>A throw-away data folder, in memory where the system has such a place and no disk is wanted.</summary>
 internal sealed class Scratch : IDisposable
 {
     private readonly string root;
 
-    public Scratch()
+    /// <param name="onDisk">Whether it is on a disk, where syncing takes its time.</param>
+    public Scratch(bool onDisk = false)
     {
-        string parent = Directory.Exists("/dev/shm") ? "/dev/shm" : Path.GetTempPath();
+        string parent = !onDisk && Directory.Exists("/dev/shm") ? "/dev/shm" : Path.GetTempPath();
         root = Path.Combine(parent, "payday-faults-" + Path.GetRandomFileName());
         PrivateFolder.Make(root);
         Folder = new StoreFolder(Path.Combine(root, "data"));
