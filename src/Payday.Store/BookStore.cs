@@ -202,8 +202,8 @@ public sealed class BookStore : IDisposable
         Reopen();
         Snapshot? kept = SnapshotFile.TryRead(Folder);
         StoredRecords? records = kept?.CarriedOn(files.Journal) ?? ContentBook.Records(Folder, Content());
-        bool isWorthIt = records?.Count >= Snapshot.FewestRecords
-            && !(records == kept?.Records && files.Journal.Length - kept.Place.Offset < Snapshot.FurthestBehind);
+        bool isWorthIt = records?.Count >= Folder.Snapshots.FewestRecords
+            && !(records == kept?.Records && files.Journal.Length - kept.Place.Offset < Folder.Snapshots.FurthestBehind);
         snapshot = isWorthIt ? new Snapshot(files.Journal.End, records!) : null;
         return records;
     }

@@ -40,9 +40,23 @@ internal sealed class Scratch : IDisposable
         }
     }
 
-    /// <summary>All files of the folder.</summary>
+    /// <summary>All files of the folder, also while it is open.</summary>
     public Dictionary<string, byte[]> Take() => Directory.GetFiles(Folder.Path, "*", SearchOption.AllDirectories)
-        .ToDictionary(path => Path.GetRelativePath(Folder.Path, path), File.ReadAllBytes, StringComparer.Ordinal);
+        .ToDictionary(path => Path.GetRelativePath(Folder.Path, path), Bytes, StringComparer.Ordinal);
 
     public void Dispose() => Directory.Delete(root, recursive: true);
+
+    // Nobody can read the lock while it is held; it is empty.
+    private byte[] Bytes(string path)
+    {
+        if (path == Folder.Lock)
+        {
+            return [];
+        }
+
+        using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        byte[] bytes = new byte[file.Length];
+        file.ReadExactly(bytes);
+        return bytes;
+    }
 }
