@@ -22,6 +22,9 @@ internal sealed record DamagedStore(IReadOnlyDictionary<string, byte[]> Files, s
     // Some changes of this small store: so it has a snapshot, behind the journal at times, and now and then a new one.
     private static readonly SnapshotWish OftenAndSmall = new(1, 8 * 1024);
 
+    /// <summary>Whether a change is made before the store is checked.</summary>
+    public bool GoesOn { get; private init; }
+
     /// <summary>Whether there is a copy of database, log or journal that Payday did not make.</summary>
     public bool HasForeignCopy => Files.Keys.Any(name => name.Contains(" (2)", StringComparison.Ordinal) && !name.StartsWith("backups", StringComparison.Ordinal) && (name.EndsWith(".db", StringComparison.Ordinal) || name.EndsWith(".journal", StringComparison.Ordinal)));
 
@@ -72,7 +75,7 @@ internal sealed record DamagedStore(IReadOnlyDictionary<string, byte[]> Files, s
         bool isLogLost = whole.TryGetValue(Log, out byte[]? log) && files.GetValueOrDefault(Log) != log;
         bool isOfBefore = IsOld(Journal) && (isLogLost ? !hit.Contains(Database) || IsOld(Database) : !whole.ContainsKey(Log) && IsOld(Database));
         string row = isOfBefore ? "whole folder of before" : isBoth ? "database and journal at once" : chosen.Length > 1 ? "several, of these two at most one" : told[0];
-        return new DamagedStore(files, string.Join(" + ", told), row, isBoth, isOfBefore);
+        return new DamagedStore(files, string.Join(" + ", told), row, isBoth, isOfBefore) { GoesOn = random.Next(4) == 0 };
 
         bool IsOld(string name) => files.TryGetValue(name, out byte[]? now) && lived.Ages.Any(age => age.TryGetValue(name, out byte[]? old) && old == now);
     }
