@@ -15,6 +15,7 @@ internal sealed partial class Person(Terminal terminal, int number)
 
     // The bottom line of a screen that has no keys of its own. It is painted last, so nothing of the screen before is left.
     private const string NoKeys = "\n ? help  Esc back";
+    private const string Refused = "enter it on another pot";
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
 
     private int number = number;
@@ -65,15 +66,11 @@ internal sealed partial class Person(Terminal terminal, int number)
         Press(Enter, ">Amount");
         Press("1.23", ": 1.23");
         Press(Enter, ">Pot");
-        if (!Change(Right, "Card purchases", "enter it on another pot"))
+        while (!Change(Right, "Card purchases", Refused))
         {
-            // A letter goes to the next pot that begins with it, and round.
-            for (bool isThere = false; !isThere; isThere = terminal.Shown.Contains(">Pot     Buffer", StringComparison.Ordinal))
-            {
-                Press("b", ">Pot     B");
-            }
-
-            Change(Right, "Card purchases");
+            // A letter goes to the next pot that begins with it; one of them is the buffer, which is never refused.
+            terminal.Send("b");
+            WaitUntil(shown => !shown.Contains(Refused, StringComparison.Ordinal), "the refusal stayed");
         }
 
         Bought.Add(what);
@@ -134,16 +131,23 @@ internal sealed partial class Person(Terminal terminal, int number)
         return WaitFor(then);
     }
 
-    // Whatever was shown before the program was gone counts as shown.
     private string WaitFor(params string[] texts)
+    {
+        string? seen = null;
+        WaitUntil(shown => (seen = texts.FirstOrDefault(text => shown.Contains(text, StringComparison.Ordinal))) is not null, $"'{string.Join("' or '", texts)}' never showed");
+        return seen!;
+    }
+
+    // Whatever was shown before the program was gone counts as shown.
+    private void WaitUntil(Func<string, bool> happened, string otherwise)
     {
         for (var watch = Stopwatch.StartNew(); ; Thread.Sleep(1))
         {
             bool isOver = terminal.IsOver;
             string shown = terminal.Shown;
-            if (texts.FirstOrDefault(text => shown.Contains(text, StringComparison.Ordinal)) is { } seen)
+            if (happened(shown))
             {
-                return seen;
+                return;
             }
 
             if (isOver)
@@ -153,7 +157,7 @@ internal sealed partial class Person(Terminal terminal, int number)
 
             if (watch.Elapsed > Patience)
             {
-                throw new TimeoutException($"'{string.Join("' or '", texts)}' never showed; the screen is:\n{shown}");
+                throw new TimeoutException($"{otherwise}; the screen is:\n{shown}");
             }
         }
     }
