@@ -11,8 +11,6 @@ namespace Payday.Faults.Programs;
 /// <param name="Last">The last line of the journal.</param>
 internal sealed record KilledStore(Book? Book, JournalLine? Last)
 {
-    private static readonly string[] Traces = ["Unhandled exception", "   at ", "fault of its own"];
-
     /// <summary>How many changes it has.</summary>
     public long Changes => Last?.Number ?? 0;
 
@@ -65,7 +63,7 @@ internal sealed record KilledStore(Book? Book, JournalLine? Last)
         (int exit, string said, string complained) = ProgramUnderTest.Run(["show", "pots", .. data]);
         JournalScan journal = JournalScan.Read(scratch.Folder.Journal);
         long more = (journal.Last?.Number ?? 0) - Changes;
-        if (Traces.Any((said + complained).Contains) || exit != (journal.Last is null ? 1 : 0) || !complained.Split('\n', StringSplitOptions.RemoveEmptyEntries).All(line => line.StartsWith("payday: ", StringComparison.Ordinal)))
+        if (!ProgramUnderTest.HasItsOwnWords(said, complained) || exit != (journal.Last is null ? 1 : 0))
         {
             return ("CRASH", $"opened by the program, exit {exit}: {said}{complained}");
         }

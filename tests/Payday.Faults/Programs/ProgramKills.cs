@@ -16,6 +16,9 @@ internal static class ProgramKills
 
     // Of so many kills one is of the full screen.
     private const int ScreenEach = 2;
+
+    // Of so many one is of the program while it mends a store or puts it back.
+    private const int RecoveryEach = 8;
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
 
     public static bool Run(int count, int seed)
@@ -40,6 +43,13 @@ internal static class ProgramKills
                 scratch = new Scratch(onDisk: true);
                 errands = new Errands(random, scratch);
                 before = KilledStore.Of(scratch.Folder);
+            }
+
+            if (before.Book is not null && i % RecoveryEach == RecoveryEach - 1)
+            {
+                (string row, string became, string why) = RecoveryKills.Try(random, scratch, whole);
+                tally.Add(row, became, $"seed {seed}, number {i}: {why}");
+                continue;
             }
 
             bool onScreen = hasTerminal && before.Book is not null && i % ScreenEach == ScreenEach - 1;

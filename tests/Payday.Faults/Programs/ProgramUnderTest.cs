@@ -6,6 +6,8 @@ namespace Payday.Faults.Programs;
 /// <summary>The program that is killed: the one PAYDAY_PROGRAM names, or the one built beside the harness.</summary>
 internal static class ProgramUnderTest
 {
+    private static readonly string[] Traces = ["Unhandled exception", "   at ", "fault of its own"];
+
     private static readonly string[] Command = Environment.GetEnvironmentVariable("PAYDAY_PROGRAM") is { Length: > 0 } program
         ? [Path.GetFullPath(program)]
         : ["dotnet", Built()];
@@ -37,6 +39,10 @@ internal static class ProgramUnderTest
         process.WaitForExit();
         return (process.ExitCode, said, complained.Result);
     }
+
+    /// <summary>Whether what it says is its own: no trace of its code, and each complaint with its name before it.</summary>
+    public static bool HasItsOwnWords(string said, string complained) =>
+        !Traces.Any((said + complained).Contains) && complained.Split('\n', StringSplitOptions.RemoveEmptyEntries).All(line => line.StartsWith("payday: ", StringComparison.Ordinal));
 
     // The harness's own output folder ends in the configuration and framework that the program was built in too.
     private static string Built()

@@ -7,6 +7,8 @@ namespace Payday.Faults.Programs;
 /// <summary>The program at a terminal of its own (script of util-linux makes that), which takes keys and shows a screen.</summary>
 internal sealed class Terminal : IDisposable
 {
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
+
     private readonly Process script;
     private readonly PaintedScreen screen = new();
     private readonly Task reading;
@@ -73,8 +75,32 @@ internal sealed class Terminal : IDisposable
         }
     }
 
-    /// <summary>Kills the program, not the terminal.</summary>
+    /// <summary>Kills the program; its terminal ends by itself once all that was written is read.</summary>
     public void Kill()
+    {
+        KillProgram();
+
+        // Seen now and then on a busy machine: script goes on although its program is gone.
+        if (!script.WaitForExit(Patience))
+        {
+            script.Kill(entireProcessTree: true);
+        }
+    }
+
+    /// <summary>Kills the program and waits until all that it wrote is shown.</summary>
+    public void End()
+    {
+        Kill();
+        reading.Wait();
+    }
+
+    public void Dispose()
+    {
+        End();
+        script.Dispose();
+    }
+
+    private void KillProgram()
     {
         try
         {
@@ -85,25 +111,6 @@ internal sealed class Terminal : IDisposable
         {
             // Not started yet, or ended already; then the terminal goes below.
         }
-    }
-
-    /// <summary>Kills the program and waits until all that it wrote is shown.</summary>
-    public void End()
-    {
-        Kill();
-        if (!script.WaitForExit(200))
-        {
-            script.Kill(entireProcessTree: true);
-            script.WaitForExit();
-        }
-
-        reading.Wait();
-    }
-
-    public void Dispose()
-    {
-        End();
-        script.Dispose();
     }
 
     private void Read()
