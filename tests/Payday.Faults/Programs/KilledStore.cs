@@ -78,6 +78,11 @@ internal sealed record KilledStore(Book? Book, JournalLine? Last)
             return ("WRONG", $"{fewest} more changes were acknowledged, {more} more are stored");
         }
 
+        if (complained.Contains("This is a look", StringComparison.Ordinal))
+        {
+            return ("WRONG", $"nobody should have it open any more: {complained}");
+        }
+
         bool isSaid = complained.Length > 0 && exit == 0;
         (exit, said, complained) = ProgramUnderTest.Run(["check", .. data]);
         if (journal.Last is not null && (exit != 0 || !said.Contains("Nothing is wrong", StringComparison.Ordinal)))

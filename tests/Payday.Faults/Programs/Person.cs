@@ -16,7 +16,7 @@ internal sealed partial class Person(Terminal terminal, int number)
     // The bottom line of a screen that has no keys of its own. It is painted last, so nothing of the screen before is left.
     private const string NoKeys = "\n ? help  Esc back";
     private const string Refused = "enter it on another pot";
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 
     private int number = number;
 

@@ -7,7 +7,7 @@ namespace Payday.Faults.Programs;
 /// <summary>The program at a terminal of its own (script of util-linux makes that), which takes keys and shows a screen.</summary>
 internal sealed class Terminal : IDisposable
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 
     private readonly Process script;
     private readonly PaintedScreen screen = new();
@@ -75,22 +75,25 @@ internal sealed class Terminal : IDisposable
         }
     }
 
-    /// <summary>Kills the program; its terminal ends by itself once all that was written is read.</summary>
+    /// <summary>Kills the program, and waits until it is gone: one that is still writing to a disk dies late.</summary>
     public void Kill()
     {
-        KillProgram();
+        if (Wait(() => Program() is not null || script.HasExited) && Program() is { } program)
+        {
+            Signal(program);
+            Wait(() => IsGone(program));
+        }
+    }
 
-        // Seen now and then on a busy machine: script goes on although its program is gone.
+    /// <summary>The same, and waits until all that it wrote is shown.</summary>
+    public void End()
+    {
+        Kill();
         if (!script.WaitForExit(Patience))
         {
             script.Kill(entireProcessTree: true);
         }
-    }
 
-    /// <summary>Kills the program and waits until all that it wrote is shown.</summary>
-    public void End()
-    {
-        Kill();
         reading.Wait();
     }
 
@@ -100,28 +103,61 @@ internal sealed class Terminal : IDisposable
         script.Dispose();
     }
 
-    private void KillProgram()
+    private static bool Wait(Func<bool> happened)
+    {
+        var watch = Stopwatch.StartNew();
+        while (!happened() && watch.Elapsed < Patience)
+        {
+            Thread.Sleep(1);
+        }
+
+        return happened();
+    }
+
+    private static void Signal(int program)
     {
         try
         {
-            using Process program = Process.GetProcessById(int.Parse(File.ReadAllText(pidFile), CultureInfo.InvariantCulture));
-            program.Kill();
+            using Process process = Process.GetProcessById(program);
+            process.Kill();
         }
-        catch (Exception fault) when (fault is FileNotFoundException or FormatException or ArgumentException or InvalidOperationException)
+        catch (Exception fault) when (fault is ArgumentException or InvalidOperationException)
         {
-            // Not started yet, or ended already; then the terminal goes below.
+            // It was killed before.
         }
     }
 
+    // Gone, or a name that its parent has not taken note of yet: the state stands behind the name in brackets.
+    private static bool IsGone(int program)
+    {
+        try
+        {
+            string stat = File.ReadAllText(string.Create(CultureInfo.InvariantCulture, $"/proc/{program}/stat"));
+            return stat[stat.LastIndexOf(')') + 2] is 'Z' or 'X';
+        }
+        catch (IOException)
+        {
+            return true;
+        }
+    }
+
+    // Its number; null before it is started.
+    private int? Program() =>
+        File.Exists(pidFile) && int.TryParse(File.ReadAllText(pidFile), NumberStyles.AllowTrailingWhite, CultureInfo.InvariantCulture, out int number) ? number : null;
+
+    // Not with a StreamReader: that one waits for more whenever its own buffer was filled, and shows nothing of it meanwhile.
     private void Read()
     {
-        char[] some = new char[4096];
-        using var output = new StreamReader(script.StandardOutput.BaseStream, new UTF8Encoding(false));
+        byte[] some = new byte[8192];
+        char[] characters = new char[some.Length];
+        Decoder utf8 = Encoding.UTF8.GetDecoder();
+        Stream output = script.StandardOutput.BaseStream;
         for (int count; (count = output.Read(some)) > 0;)
         {
+            int length = utf8.GetChars(some, 0, count, characters, 0);
             lock (gate)
             {
-                screen.Write(some.AsSpan(0, count));
+                screen.Write(characters.AsSpan(0, length));
             }
         }
 
