@@ -83,15 +83,15 @@ public sealed class BookStore : IDisposable
 
     /// <summary>The book as another process that has the folder open last stored it, read without the database; nothing is written.</summary>
     /// <param name="folder">The folder.</param>
-    /// <returns>The book, null where no household is stored yet; and who has the folder, one sentence.</returns>
+    /// <returns>The book, and who has the folder.</returns>
     /// <exception cref="StoreException">The journal can't be read.</exception>
-    public static (Book? Book, string Notice) Look(StoreFolder folder)
+    public static BookLook Look(StoreFolder folder)
     {
         ArgumentNullException.ThrowIfNull(folder);
         return StoreFaults.Explained(folder, StoreAction.Read, () =>
         {
             Book? book = SnapshotFile.TryLook(folder) is { } records ? ContentBook.Of(folder, records).Book : ContentBook.Of(folder, Content(folder))?.Book;
-            return (book, $"{FolderLock.Taken(folder)}. This is a look at what is stored.");
+            return new BookLook(book, FolderLock.Holder(folder));
         });
     }
 
@@ -202,8 +202,8 @@ public sealed class BookStore : IDisposable
         Reopen();
         Snapshot? kept = SnapshotFile.TryRead(Folder);
         StoredRecords? records = kept?.CarriedOn(files.Journal) ?? ContentBook.Records(Folder, Content());
-        bool isWorthIt = records?.Count >= Snapshot.FewestRecords
-            && !(records == kept?.Records && files.Journal.Length - kept.Place.Offset < Snapshot.FurthestBehind);
+        bool isWorthIt = records?.Count >= Folder.Snapshots.FewestRecords
+            && !(records == kept?.Records && files.Journal.Length - kept.Place.Offset < Folder.Snapshots.FurthestBehind);
         snapshot = isWorthIt ? new Snapshot(files.Journal.End, records!) : null;
         return records;
     }

@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Text;
+using NodaTime;
 
 namespace Payday.Store;
 
@@ -27,7 +27,7 @@ internal sealed class FolderLock : IDisposable
         FileStream? stream = TryLock(folder.Lock);
         if (stream is null)
         {
-            throw new StoreException($"{Taken(folder)}. Close it there and try again.") { IsTaken = true };
+            throw new StoreException($"Another Payday has {folder.Path} open ({Holder(folder)}). Close it there and try again.") { IsTaken = true };
         }
 
         try
@@ -43,8 +43,20 @@ internal sealed class FolderLock : IDisposable
         }
     }
 
-    /// <summary>That somebody else has the folder, and since when.</summary>
-    public static string Taken(StoreFolder folder) => $"Another Payday has {folder.Path} open ({Holder(folder)})";
+    /// <summary>Who has the folder, as it was left there by who took it last.</summary>
+    public static FolderHolder Holder(StoreFolder folder)
+    {
+        try
+        {
+            using var reader = new StreamReader(new FileStream(folder.Holder, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete));
+            char[] text = new char[80];
+            return FolderHolder.Of(new string(text, 0, reader.ReadBlock(text, 0, text.Length)));
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return FolderHolder.Unknown;
+        }
+    }
 
     /// <inheritdoc/>
     public void Dispose()
@@ -88,32 +100,16 @@ internal sealed class FolderLock : IDisposable
 
     private static void SayWho(StoreFolder folder)
     {
-        string holder = string.Create(CultureInfo.InvariantCulture, $"process {Environment.ProcessId}, since {folder.Clock.GetLocalNow():yyyy-MM-dd HH:mm}");
+        var holder = new FolderHolder(Environment.ProcessId, LocalDateTime.FromDateTime(folder.Clock.GetLocalNow().DateTime));
         try
         {
             using FileStream words = PrivateFile.Open(folder.Holder, FileShare.ReadWrite);
             words.SetLength(0);
-            words.Write(Encoding.UTF8.GetBytes(holder));
+            words.Write(Encoding.UTF8.GetBytes(holder.ToString()));
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             // On a full disk, say. What is stored can still be looked at; another process is only told less.
-        }
-    }
-
-    private static string Holder(StoreFolder folder)
-    {
-        try
-        {
-            using var reader = new StreamReader(new FileStream(folder.Holder, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete));
-            char[] text = new char[80];
-            int length = reader.Read(text, 0, text.Length);
-            string holder = new([.. text.Take(length).Where(c => !char.IsControl(c))]);
-            return holder.Length == 0 ? "by whom is not known" : holder;
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            return "by whom is not known";
         }
     }
 }

@@ -1,3 +1,5 @@
+using Payday.Store.Snapshots;
+
 namespace Payday.Store;
 
 /// <summary>The files of a data folder.</summary>
@@ -58,6 +60,9 @@ public sealed record StoreFolder(string Path)
 
     /// <summary>What says the time that journal lines, backups and the holder of the lock are told to be of.</summary>
     internal TimeProvider Clock { get; init; } = TimeProvider.System;
+
+    /// <summary>When a snapshot is kept; less than usual where a small store is to have one.</summary>
+    internal SnapshotWish Snapshots { get; init; } = SnapshotWish.Usual;
 
     /// <summary>Makes the folder, for its owner alone; one that is there keeps its permissions.</summary>
     internal void Make()

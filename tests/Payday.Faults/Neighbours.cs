@@ -81,8 +81,8 @@ internal static class Neighbours
             tally.Add("second opening", fault.IsTaken && fault.Message.StartsWith(expected, StringComparison.Ordinal) ? "refused" : "WRONG", fault.Message);
         }
 
-        (Book? seen, string notice) = BookStore.Look(folder);
-        tally.Add("a look beside the first", seen is not null && Text(seen) == stored && notice.StartsWith(expected, StringComparison.Ordinal) ? "same" : "WRONG", notice);
+        BookLook look = BookStore.Look(folder);
+        tally.Add("a look beside the first", look.Book is { } seen && Text(seen) == stored && look.Holder.Process == holder.Id ? "same" : "WRONG", look.Holder.ToString());
         holder.Kill();
         holder.WaitForExit();
         using BookStore free = BookStore.Open(folder);

@@ -16,8 +16,10 @@ namespace Payday.Faults;
 /// </remarks>
 internal static class PowerCuts
 {
+    /// <summary>How many bytes of the database a disk writes whole, as LiteDB does.</summary>
+    public const int Page = 8192;
+
     private const int Sector = 512;
-    private const int Page = 8192;
     private const int RandomParts = 200;
     private const string Data = "payday.db";
     private const string Log = "payday-log.db";
@@ -56,6 +58,7 @@ internal static class PowerCuts
         }
 
         Try(tally, "closed", scratch, after, [closed]);
+        LostPages.Run(tally, random);
         bool isSeen = LostNames.Run(tally, random);
         return tally.Print("power cuts") & isSeen;
     }
@@ -85,8 +88,13 @@ internal static class PowerCuts
         return (before, log, scratch.Take());
     }
 
-    // What may be on the disk of a file that was being turned from one content into another.
-    private static IEnumerable<byte[]> Parts(Random random, byte[] from, byte[] to, int piece)
+    /// <summary>What may be on the disk of a file that was being turned from one content into another.</summary>
+    /// <param name="random">What chooses parts beside the plain ones.</param>
+    /// <param name="from">The one.</param>
+    /// <param name="to">The other.</param>
+    /// <param name="piece">How many bytes a disk writes whole.</param>
+    /// <param name="randomParts">How many.</param>
+    public static IEnumerable<byte[]> Parts(Random random, byte[] from, byte[] to, int piece, int randomParts = RandomParts)
     {
         int[] changed = [.. Enumerable.Range(0, (Math.Max(from.Length, to.Length) + piece - 1) / piece).Where(i => !Piece(from, i, piece).SequenceEqual(Piece(to, i, piece)))];
         for (int i = 0; i <= changed.Length; i++)
@@ -100,13 +108,14 @@ internal static class PowerCuts
             yield return Mixed(from, to, piece, [one]);
         }
 
-        for (int i = 0; i < RandomParts; i++)
+        for (int i = 0; i < randomParts; i++)
         {
             yield return Mixed(from, to, piece, [.. changed.Where(_ => random.Next(2) == 0)]);
         }
     }
 
-    private static byte[] Mixed(byte[] from, byte[] to, int piece, HashSet<int> written)
+    /// <summary>A file of which some pieces are those of another.</summary>
+    public static byte[] Mixed(byte[] from, byte[] to, int piece, HashSet<int> written)
     {
         // A file is as long as the last piece that was written made it; what was skipped reads as zeros.
         int length = written.Count == 0 ? from.Length : Math.Max(from.Length, Math.Min(to.Length, (written.Max() + 1) * piece));

@@ -1,7 +1,8 @@
 using System.Globalization;
 using Payday.Faults;
+using Payday.Faults.Programs;
 
-// usage: damages COUNT [SEED [FROM]] | kills COUNT [SEED] | power [SEED] | disks [EACH [SEED]] | clocks LIVES [SEED] |
+// usage: damages COUNT [SEED [FROM]] | kills COUNT [SEED] | program COUNT [SEED] | power [SEED] | disks [EACH [SEED]] | clocks LIVES [SEED] |
 // two ROUNDS | live FOLDER YEARS | growth FOLDER...; without words a short run of each but the last two.
 int Number(int at, int otherwise) => args.Length > at ? int.Parse(args[at], CultureInfo.InvariantCulture) : otherwise;
 
@@ -10,6 +11,7 @@ bool sound = args.FirstOrDefault() switch
     "work" => Worker.Run(args[1], Number(2, 0)),
     "damages" => Damages.Run(Number(1, 10_000), Number(2, 1), Number(3, 0)),
     "kills" => Kills.Run(Number(1, 1_000), Number(2, 1)),
+    "program" => ProgramKills.Run(Number(1, 1_000), Number(2, 1)),
     "power" => PowerCuts.Run(Number(1, 1)),
     "disks" => Disks.Run(Number(1, 1), Number(2, 0)),
     "once" => OneChange.Run(args[1]),
@@ -20,7 +22,7 @@ bool sound = args.FirstOrDefault() switch
     "live" => Growth.Make(args[1], Number(2, 30)),
     "open" => Growth.Open(args[1]),
     "growth" => Growth.Measure(args[1..]),
-    null => Damages.Run(500, 1) & Kills.Run(40, 1) & PowerCuts.Run(1) & Disks.Run(25, 1) & Clocks.Run(10, 1) & Neighbours.Run(3),
-    _ => throw new ArgumentException("Not called right: damages COUNT [SEED], kills COUNT [SEED], power [SEED], disks [EACH [SEED]], clocks LIVES [SEED], two ROUNDS, live FOLDER YEARS or growth FOLDER..."),
+    null => Damages.Run(500, 1) & Kills.Run(40, 1) & ProgramKills.Run(8, 1) & PowerCuts.Run(1) & Disks.Run(25, 1) & Clocks.Run(10, 1) & Neighbours.Run(3),
+    _ => throw new ArgumentException("Not called right: damages COUNT [SEED], kills COUNT [SEED], program COUNT [SEED], power [SEED], disks [EACH [SEED]], clocks LIVES [SEED], two ROUNDS, live FOLDER YEARS or growth FOLDER..."),
 };
 return sound ? 0 : 1;

@@ -2,14 +2,15 @@ using Payday.Store;
 
 namespace Payday.Faults;
 
-/// <summary>A throw-away data folder, in memory where the system has such a place.</summary>
+/// <summary>A throw-away data folder, in memory where the system has such a place and no disk is wanted.</summary>
 internal sealed class Scratch : IDisposable
 {
     private readonly string root;
 
-    public Scratch()
+    /// <param name="onDisk">Whether it is on a disk, where syncing takes its time.</param>
+    public Scratch(bool onDisk = false)
     {
-        string parent = Directory.Exists("/dev/shm") ? "/dev/shm" : Path.GetTempPath();
+        string parent = !onDisk && Directory.Exists("/dev/shm") ? "/dev/shm" : Path.GetTempPath();
         root = Path.Combine(parent, "payday-faults-" + Path.GetRandomFileName());
         PrivateFolder.Make(root);
         Folder = new StoreFolder(Path.Combine(root, "data"));
@@ -39,9 +40,23 @@ internal sealed class Scratch : IDisposable
         }
     }
 
-    /// <summary>All files of the folder.</summary>
+    /// <summary>All files of the folder, also while it is open.</summary>
     public Dictionary<string, byte[]> Take() => Directory.GetFiles(Folder.Path, "*", SearchOption.AllDirectories)
-        .ToDictionary(path => Path.GetRelativePath(Folder.Path, path), File.ReadAllBytes, StringComparer.Ordinal);
+        .ToDictionary(path => Path.GetRelativePath(Folder.Path, path), Bytes, StringComparer.Ordinal);
 
     public void Dispose() => Directory.Delete(root, recursive: true);
+
+    // Nobody can read the lock while it is held; it is empty.
+    private byte[] Bytes(string path)
+    {
+        if (path == Folder.Lock)
+        {
+            return [];
+        }
+
+        using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        byte[] bytes = new byte[file.Length];
+        file.ReadExactly(bytes);
+        return bytes;
+    }
 }

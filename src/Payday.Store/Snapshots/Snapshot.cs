@@ -13,12 +13,6 @@ namespace Payday.Store.Snapshots;
 /// </remarks>
 internal sealed record Snapshot(JournalPlace Place, StoredRecords Records)
 {
-    /// <summary>From how many records on one is kept: a smaller store is read whole as fast as one needs.</summary>
-    public const int FewestRecords = 4_000;
-
-    /// <summary>How far the journal may go on before a new one is made, in bytes.</summary>
-    public const long FurthestBehind = 512 * 1024;
-
     /// <summary>What is stored now: the snapshot, and what the journal says since.</summary>
     /// <param name="journal">The journal, open.</param>
     /// <returns>The records; null where the journal is another one, or holds what can't be done here.</returns>

@@ -77,9 +77,9 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
         }
         catch (StoreException fault) when (fault.IsTaken)
         {
-            (Book? book, string notice) = BookStore.Look(Folder);
-            Note(notice);
-            return book is null ? NoHousehold() : work(book);
+            BookLook look = BookStore.Look(Folder);
+            Note($"Another Payday has {Folder.Path} open ({look.Holder}). This is a look at what is stored.");
+            return look.Book is { } book ? work(book) : NoHousehold();
         }
     }
 

@@ -1,5 +1,4 @@
 using NodaTime;
-using Payday.Core.Households;
 using Payday.Screens.Looking;
 using Payday.Screens.Shell;
 using Payday.Store;
@@ -14,8 +13,8 @@ internal sealed class LookFolder(StoreFolder folder, LocalDate today) : ILookDoo
     /// <summary>Looks at a folder that somebody has, or null where no household is stored in it yet.</summary>
     public static Seen? First(StoreFolder folder)
     {
-        (Book? book, string notice) = BookStore.Look(folder);
-        return book is null ? null : new Seen(book, Holder(notice));
+        BookLook look = BookStore.Look(folder);
+        return look.Book is { } book ? new Seen(book, look.Holder) : null;
     }
 
     /// <inheritdoc/>
@@ -50,16 +49,6 @@ internal sealed class LookFolder(StoreFolder folder, LocalDate today) : ILookDoo
 
     /// <inheritdoc/>
     public void Dispose() => GiveBack();
-
-    // The store's sentence names the whole path, which has no room on a line of every screen; who has it stands in brackets.
-    private static string Holder(string notice)
-    {
-        const string Before = " open (";
-        int from = notice.LastIndexOf(Before, StringComparison.Ordinal) + Before.Length;
-        int to = from < Before.Length ? -1 : notice.IndexOf(')', from);
-        string holder = to < 0 ? "" : notice[from..to];
-        return holder.StartsWith("process ", StringComparison.Ordinal) ? holder.Replace(", since", " since", StringComparison.Ordinal) : "another Payday";
-    }
 
     private StoreException Gone() => new($"There is no household in {folder.Path} any more.");
 }

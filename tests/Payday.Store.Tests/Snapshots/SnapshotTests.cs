@@ -18,7 +18,7 @@ public sealed class SnapshotTests : IDisposable
     {
         using (BookStore store = Samples.Begun(Folder))
         {
-            store.Save(new BookChange { Movements = Samples.Incomes(Snapshot.FewestRecords), Draft = new RoutineDraft(Samples.Payday) });
+            store.Save(new BookChange { Movements = Samples.Incomes(SnapshotWish.Usual.FewestRecords), Draft = new RoutineDraft(Samples.Payday) });
         }
 
         // The first to read it whole leaves the snapshot.
@@ -49,6 +49,26 @@ public sealed class SnapshotTests : IDisposable
         }
 
         Assert.False(File.Exists(other.Data.Snapshot));
+    }
+
+    [Fact]
+    public void Dispose_AfterReadingFewWhereFewAreEnough_LeavesOneAndRenewsItAsSoon()
+    {
+        using var other = new ScratchFolder();
+        StoreFolder folder = other.Data with { Snapshots = new SnapshotWish(FewestRecords: 1, FurthestBehind: 1) };
+        using (BookStore store = Samples.Begun(folder))
+        {
+            store.Load();
+        }
+
+        byte[] first = File.ReadAllBytes(folder.Snapshot);
+        using (BookStore store = BookStore.Open(folder))
+        {
+            store.Save(new BookChange { Movements = Samples.Incomes(1) });
+            store.Load();
+        }
+
+        Assert.NotEqual(first, File.ReadAllBytes(folder.Snapshot));
     }
 
     [Fact]

@@ -120,7 +120,7 @@ public class ReadmeKeysTests
     private static IEnumerable<(string Screen, Binding Binding)> OfTheLook()
     {
         using var demo = new DemoBook();
-        var looking = new Looking(new OneLook(() => demo.Session.Book) { Holder = null }, new Seen(demo.Session.Book, "another Payday"), demo.Session.Today);
+        var looking = new Looking(new OneLook(() => demo.Session.Book) { Holder = null }, new Seen(demo.Session.Book, FolderHolder.Unknown), demo.Session.Today);
         Screen home = looking.Home();
         return
         [

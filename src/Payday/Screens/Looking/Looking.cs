@@ -2,6 +2,7 @@ using Humanizer;
 using NodaTime;
 using Payday.Screens.Home;
 using Payday.Screens.Shell;
+using Payday.Store;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Looking;
@@ -10,7 +11,7 @@ namespace Payday.Screens.Looking;
 internal sealed class Looking
 {
     private readonly ILookDoor door;
-    private string? holder;
+    private FolderHolder? holder;
     private bool isOver;
 
     /// <param name="door">The outside.</param>
@@ -29,7 +30,7 @@ internal sealed class Looking
     /// <summary>What is to be read on every screen: who has the folder, and that nothing can be changed; empty once it is open here.</summary>
     public string Standing => isOver ? ""
         : holder is null ? "Only looking, no changes. Nobody else has it open any more."
-        : $"Only looking, no changes: {holder} has it open.";
+        : $"Only looking, no changes: {Who(holder)} has it open.";
 
     /// <summary>The first screen.</summary>
     public HomeScreen Home() => new(Session) { Looking = this };
@@ -48,6 +49,9 @@ internal sealed class Looking
 
     /// <summary>Goes on looking at a folder that nobody has open.</summary>
     public void GiveBack() => door.GiveBack();
+
+    // The folder's path, which a command would name, has no room on a line of every screen.
+    private static string Who(FolderHolder holder) => holder == FolderHolder.Unknown ? "another Payday" : holder.ToString().Replace(",", "", StringComparison.Ordinal);
 
     private Way Read(Screen on)
     {

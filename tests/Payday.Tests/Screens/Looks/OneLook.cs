@@ -1,13 +1,15 @@
+using NodaTime;
 using Payday.Core.Households;
 using Payday.Screens.Looking;
 using Payday.Screens.Shell;
+using Payday.Store;
 
 namespace Payday.Tests.Screens.Looks;
 
 /// <summary>A folder that is looked at, without another process.</summary>
 internal sealed class OneLook(Func<Book> book) : ILookDoor
 {
-    public string? Holder { get; set; } = "process 4711 since 2026-03-02 08:15";
+    public FolderHolder? Holder { get; set; } = new(4711, new LocalDateTime(2026, 3, 2, 8, 15));
 
     public Seen Look() => new(book(), Holder);
 

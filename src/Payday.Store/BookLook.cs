@@ -1,0 +1,8 @@
+using Payday.Core.Households;
+
+namespace Payday.Store;
+
+/// <summary>A look at a folder that another process has open.</summary>
+/// <param name="Book">The book as that process last stored it; null where no household is stored yet.</param>
+/// <param name="Holder">Who has it.</param>
+public sealed record BookLook(Book? Book, FolderHolder Holder);
