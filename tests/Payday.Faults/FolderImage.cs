@@ -10,16 +10,17 @@ internal sealed record FolderImage(IReadOnlyDictionary<string, (long File, byte[
     /// <summary>Reads what is there; lock and holder, which carry nothing, are left out.</summary>
     public static FolderImage Of(string root)
     {
-        using Process find = Process.Start(new ProcessStartInfo("find", [root, "-mindepth", "1", "-printf", @"%i %y %P\n"]) { RedirectStandardOutput = true })!;
-        string[] lines = find.StandardOutput.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries);
-        find.WaitForExit();
-        return new FolderImage(lines
-            .Select(line => line.Split(' ', 3))
-            .Where(parts => !parts[2].EndsWith("payday.lock", StringComparison.Ordinal) && !parts[2].EndsWith("payday.holder", StringComparison.Ordinal))
-            .ToDictionary(
-                parts => parts[2],
-                parts => (long.Parse(parts[0], CultureInfo.InvariantCulture), parts[1] == "d" ? null : Bytes(Path.Combine(root, parts[2]))),
-                StringComparer.Ordinal));
+        while (true)
+        {
+            try
+            {
+                return Read(root);
+            }
+            catch (Exception gone) when (gone is FileNotFoundException or DirectoryNotFoundException)
+            {
+                // The backup beside the work renamed a file between its name was read and its bytes.
+            }
+        }
     }
 
     /// <summary>The image once the names in one folder are those of another image.</summary>
@@ -47,6 +48,20 @@ internal sealed record FolderImage(IReadOnlyDictionary<string, (long File, byte[
 
     private static bool HasFolder(Dictionary<string, (long File, byte[]? Bytes)> names, string name) =>
         Path.GetDirectoryName(name) is not { Length: > 0 } folder || (names.ContainsKey(folder) && HasFolder(names, folder));
+
+    private static FolderImage Read(string root)
+    {
+        using Process find = Process.Start(new ProcessStartInfo("find", [root, "-mindepth", "1", "-printf", @"%i %y %P\n"]) { RedirectStandardOutput = true })!;
+        string[] lines = find.StandardOutput.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        find.WaitForExit();
+        return new FolderImage(lines
+            .Select(line => line.Split(' ', 3))
+            .Where(parts => !parts[2].EndsWith("payday.lock", StringComparison.Ordinal) && !parts[2].EndsWith("payday.holder", StringComparison.Ordinal))
+            .ToDictionary(
+                parts => parts[2],
+                parts => (long.Parse(parts[0], CultureInfo.InvariantCulture), parts[1] == "d" ? null : Bytes(Path.Combine(root, parts[2]))),
+                StringComparer.Ordinal));
+    }
 
     private static byte[] Bytes(string path)
     {

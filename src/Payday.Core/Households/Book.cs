@@ -31,8 +31,8 @@ public sealed record Book(
     /// <summary>The first date on which a payday can still be closed.</summary>
     public LocalDate OpenFrom => LastClosed is { } last ? last.Payday.PlusDays(1) : Household.Start;
 
-    /// <summary>Whether a closed payday has paid a bill's due.</summary>
-    public bool HasPaid(DueKey due) => Closed.Any(payday => payday.Dues.Any(closed => closed.Paid && closed.Key == due));
+    /// <summary>The dues that closed paydays have paid.</summary>
+    public IReadOnlySet<DueKey> PaidDues => Closed.SelectMany(payday => payday.Dues).Where(due => due.Paid).Select(due => due.Key).ToHashSet();
 
     /// <summary>What a due comes to: what was decided on the last closed payday, or else what it usually is.</summary>
     public Money Expected(Due due)

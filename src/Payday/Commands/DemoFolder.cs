@@ -24,7 +24,7 @@ internal sealed class DemoFolder : IDisposable
         folder = new ThrowAwayFolder(Prefix);
         store = BookStore.Open(new StoreFolder(folder.Path));
         Household household = DemoCommand.Household();
-        return new HomeScreen(NewBook.Store(store, household, household.Start)) { Leave = back is null ? null : () => Left(back) };
+        return new HomeScreen(NewBook.Store(store, household, () => household.Start)) { Leave = back is null ? null : () => Left(back) };
     }
 
     /// <inheritdoc/>

@@ -6,7 +6,7 @@ using Payday.Store;
 namespace Payday.Commands;
 
 /// <summary>A data folder that another process has open, looked at until it is free.</summary>
-internal sealed class LookFolder(StoreFolder folder, LocalDate today) : ILookDoor, IDisposable
+internal sealed class LookFolder(StoreFolder folder, Func<LocalDate> today) : ILookDoor, IDisposable
 {
     private BookStore? held;
 

@@ -38,8 +38,8 @@ internal static class ScreensCommand
         Book? stored = store.Load();
         int told = call.Tell(store, 0);
         FullScreen.Run(stored is { } book
-            ? Home(new BookSession(store, book, call.Shell.Today()))
-            : new StartScreen(new StartDoor(store, call.Shell.Today(), path => Offer(call.Shell, path), demo.Open)));
+            ? Home(new BookSession(store, book, call.Shell.Today))
+            : new StartScreen(new StartDoor(store, call.Shell.Today, path => Offer(call.Shell, path), demo.Open)));
 
         // Also what was said on the screen: here it stays in sight.
         store.FinishBackups();
@@ -49,8 +49,8 @@ internal static class ScreensCommand
 
     private static Answer.Done Look(Invocation call, Seen seen)
     {
-        using var folder = new LookFolder(call.Folder, call.Shell.Today());
-        var looking = new Looking(folder, seen, call.Shell.Today());
+        using var folder = new LookFolder(call.Folder, call.Shell.Today);
+        var looking = new Looking(folder, seen, call.Shell.Today);
         FullScreen.Run(looking.Home(), () => looking.Standing);
         return new Answer.Done([], "{}");
     }

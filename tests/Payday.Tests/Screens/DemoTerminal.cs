@@ -29,7 +29,7 @@ internal sealed class DemoTerminal : IDisposable
     {
         store = BookStore.Open(new StoreFolder(folder.Path));
         Household household = DemoCommand.Household();
-        Session = NewBook.Store(store, household, household.Start);
+        Session = NewBook.Store(store, household, () => household.Start);
         app = Application.Create(new VirtualTimeProvider());
         app.Init("ansi");
         Resize(width, height);

@@ -112,7 +112,7 @@ public class ReadmeKeysTests
     {
         using var folder = new ScratchFolder();
         using BookStore store = BookStore.Open(new StoreFolder(folder.Path));
-        var start = new StartScreen(new StartDoor(store, new(2026, 3, 2), _ => new HouseholdOffer(null, []), _ => throw new InvalidOperationException("No demo here.")));
+        var start = new StartScreen(new StartDoor(store, () => new(2026, 3, 2), _ => new HouseholdOffer(null, []), _ => throw new InvalidOperationException("No demo here.")));
         return [.. start.Bindings.Select(binding => ("first start", binding))];
     }
 
@@ -120,7 +120,7 @@ public class ReadmeKeysTests
     private static IEnumerable<(string Screen, Binding Binding)> OfTheLook()
     {
         using var demo = new DemoBook();
-        var looking = new Looking(new OneLook(() => demo.Session.Book) { Holder = null }, new Seen(demo.Session.Book, FolderHolder.Unknown), demo.Session.Today);
+        var looking = new Looking(new OneLook(() => demo.Session.Book) { Holder = null }, new Seen(demo.Session.Book, FolderHolder.Unknown), () => demo.Session.Today);
         Screen home = looking.Home();
         return
         [

@@ -163,10 +163,11 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     {
         Read<LocalDate> next = Core.Routines.Routine.Next(session.Book);
         LocalDate to = next.Ok && next.Value > session.Today ? next.Value.PlusDays(-1) : session.Today.PlusDays(13);
+        IReadOnlySet<DueKey> paid = session.Book.PaidDues;
         ImmutableArray<Due> dues =
         [
             .. BillDues.Between(session.Book.Household.Bills, BankHolidays.From(session.Book.Household.Settings.Holidays), session.Today, to)
-                .Where(due => !session.Book.HasPaid(new DueKey(due.BillId, due.Date))),
+                .Where(due => !paid.Contains(new DueKey(due.BillId, due.Date))),
         ];
         return dues.IsEmpty
             ? [FrameLine.Of(to == session.Today ? " No bill falls due today." : $" No bill falls due until {DateText.Weekday(to)}.")]

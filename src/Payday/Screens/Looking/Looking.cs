@@ -16,8 +16,8 @@ internal sealed class Looking
 
     /// <param name="door">The outside.</param>
     /// <param name="first">What was seen first.</param>
-    /// <param name="today">The date.</param>
-    public Looking(ILookDoor door, Seen first, LocalDate today)
+    /// <param name="today">Says the date.</param>
+    public Looking(ILookDoor door, Seen first, Func<LocalDate> today)
     {
         this.door = door;
         holder = first.Holder;

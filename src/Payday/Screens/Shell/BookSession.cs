@@ -12,15 +12,16 @@ internal sealed class BookSession
     private static readonly TimeSpan PatienceForBackups = TimeSpan.FromMilliseconds(200);
 
     private readonly BookStore? store;
+    private readonly Func<NodaTime.LocalDate> today;
     private int told;
 
     /// <param name="store">Where changes are stored.</param>
     /// <param name="book">The book as it is stored.</param>
-    /// <param name="today">The date.</param>
-    public BookSession(BookStore store, Book book, NodaTime.LocalDate today)
+    /// <param name="today">Says the date.</param>
+    public BookSession(BookStore store, Book book, Func<NodaTime.LocalDate> today)
         : this(book, today) => this.store = store;
 
-    private BookSession(Book book, NodaTime.LocalDate today) => (Book, Today) = (book, today);
+    private BookSession(Book book, Func<NodaTime.LocalDate> today) => (Book, this.today) = (book, today);
 
     /// <summary>Whether the book is only looked at: another process has it open. Screens then offer no key that changes something.</summary>
     public bool IsLook => store is null;
@@ -37,8 +38,8 @@ internal sealed class BookSession
         return news;
     }
 
-    /// <summary>The date.</summary>
-    public NodaTime.LocalDate Today { get; }
+    /// <summary>The date, asked for anew each time: a terminal may be left open over night.</summary>
+    public NodaTime.LocalDate Today => today();
 
     /// <summary>The cash return as it was left, until it is confirmed.</summary>
     public Core.Weeks.ReturnDraft Return { get; set; } = Core.Weeks.ReturnDraft.AsPlanned;
@@ -49,7 +50,7 @@ internal sealed class BookSession
     private BookStore Store => store ?? throw new InvalidOperationException("A look at a book changes nothing.");
 
     /// <summary>A look at a book that another process has open.</summary>
-    public static BookSession Look(Book book, NodaTime.LocalDate today) => new(book, today);
+    public static BookSession Look(Book book, Func<NodaTime.LocalDate> today) => new(book, today);
 
     /// <summary>Looks at the book as it is stored now.</summary>
     public void See(Book now) => Book = IsLook ? now : throw new InvalidOperationException("Only a look reads a book anew.");

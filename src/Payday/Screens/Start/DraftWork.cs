@@ -14,17 +14,18 @@ internal sealed class DraftWork : SetupWork
 {
     private readonly BookStore store;
     private readonly StartDraft draft;
+    private readonly Func<LocalDate> today;
     private readonly HashSet<string> passed;
     private JsonObject root;
 
     /// <summary>Goes on with what was entered before, or begins.</summary>
     /// <exception cref="StoreException">What was entered before can't be read.</exception>
-    public DraftWork(BookStore store, LocalDate today)
+    public DraftWork(BookStore store, Func<LocalDate> today)
     {
         this.store = store;
-        Today = today;
+        this.today = today;
         draft = new StartDraft(store.Folder);
-        (root, IReadOnlySet<string> parts) = draft.Read(today);
+        (root, IReadOnlySet<string> parts) = draft.Read(today());
         passed = [.. parts];
     }
 
@@ -32,7 +33,7 @@ internal sealed class DraftWork : SetupWork
     public override JsonObject Root => root;
 
     /// <inheritdoc/>
-    public override LocalDate Today { get; }
+    public override LocalDate Today => today();
 
     /// <inheritdoc/>
     public override bool TakesParts => true;
@@ -94,7 +95,7 @@ internal sealed class DraftWork : SetupWork
             return (null, [.. reading.Faults.Select(fault => PlainFault.Of(fault, root, Style))]);
         }
 
-        BookSession session = NewBook.Store(store, reading.Value, Today);
+        BookSession session = NewBook.Store(store, reading.Value, today);
         draft.Delete();
         return (session, []);
     }

@@ -9,7 +9,7 @@ namespace Payday.Screens.Start;
 internal static class NewBook
 {
     /// <summary>Stores it with its opening balances.</summary>
-    public static BookSession Store(BookStore store, Household household, LocalDate today)
+    public static BookSession Store(BookStore store, Household household, Func<LocalDate> today)
     {
         Book book = Book.Begin(household);
         store.Save(new BookChange { Household = household, Movements = [.. book.Ledger.Movements] });

@@ -33,7 +33,7 @@ public class LookGoldenTests
             {
                 session.Close(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!);
                 door = new OneLook(() => session.Book);
-                looking = new Looking(door, door.Look(), session.Today);
+                looking = new Looking(door, door.Look(), () => session.Today);
                 return looking.Home();
             },
             standing: () => looking?.Standing ?? "");

@@ -26,8 +26,8 @@ public sealed class LookTests : IDisposable
     {
         folder = new StoreFolder(scratch.Path);
         there = BookStore.Open(folder);
-        session = NewBook.Store(there, DemoCommand.Household(), Today);
-        door = new LookFolder(folder, Today);
+        session = NewBook.Store(there, DemoCommand.Household(), () => Today);
+        door = new LookFolder(folder, () => Today);
     }
 
     public void Dispose()
@@ -123,7 +123,7 @@ public sealed class LookTests : IDisposable
     public void Session_OfALook_RefusesToStore() =>
         Assert.Throws<InvalidOperationException>(() => Looked().Session.Keep(new RoutineDraft(Today)));
 
-    private Looking Looked() => new(door, LookFolder.First(folder)!, Today);
+    private Looking Looked() => new(door, LookFolder.First(folder)!, () => Today);
 
     private void CloseOne() => session.Close(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!);
 }

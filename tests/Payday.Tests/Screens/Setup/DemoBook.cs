@@ -21,7 +21,7 @@ internal sealed class DemoBook : IDisposable
     {
         store = BookStore.Open(new StoreFolder(folder.Path));
         Household household = DemoCommand.Household();
-        Session = NewBook.Store(store, household, today ?? household.Start);
+        Session = NewBook.Store(store, household, () => today ?? household.Start);
         Hand = new Hand(new SetupScreen(new BookWork(Session)));
     }
 

@@ -113,7 +113,7 @@ public sealed class FirstStartTests : IDisposable
     {
         Begun().Press("Enter").Type("Alder flat", "EUR").To("Currency").Type("jpy");
 
-        Assert.Equal(["10000", "5000", "2000", "1000"], new DraftWork(store, Today).Notes);
+        Assert.Equal(["10000", "5000", "2000", "1000"], new DraftWork(store, () => Today).Notes);
     }
 
     [Fact]
@@ -151,7 +151,7 @@ public sealed class FirstStartTests : IDisposable
     public void Demo_LoadedFromHereAndLeft_ComesBackAndSaysSo()
     {
         using var demo = new DemoFolder();
-        var hand = new Hand(new StartScreen(new StartDoor(store, Today, _ => new HouseholdOffer(null, []), demo.Open)));
+        var hand = new Hand(new StartScreen(new StartDoor(store, () => Today, _ => new HouseholdOffer(null, []), demo.Open)));
         hand.To("Load the demo").Press("Enter", "Enter", "Esc", "Esc");
         Assert.Contains("Throw the demo household away", hand.Top.Bindings[0].Help, StringComparison.Ordinal);
         hand.Press("Enter");
@@ -166,5 +166,5 @@ public sealed class FirstStartTests : IDisposable
     private Hand Begun() => new Hand(Door(_ => new HouseholdOffer(null, []))).Press("Enter");
 
     private StartScreen Door(Func<string, HouseholdOffer> read) =>
-        new(new StartDoor(store, Today, read, _ => throw new InvalidOperationException("No demo here.")));
+        new(new StartDoor(store, () => Today, read, _ => throw new InvalidOperationException("No demo here.")));
 }

@@ -1,0 +1,28 @@
+using System.Drawing;
+using NodaTime;
+using Payday.Commands;
+using Payday.Screens.Frames;
+using Payday.Screens.Home;
+using Payday.Screens.Start;
+using Payday.Store;
+using Payday.Tests.Printing;
+
+namespace Payday.Tests.Screens.Home;
+
+public class OverNightTests
+{
+    [Fact]
+    public void Home_LeftOpenOverNight_ShowsTheNewDate()
+    {
+        using var scratch = new ScratchFolder();
+        using BookStore store = BookStore.Open(new StoreFolder(scratch.Path));
+        var date = new LocalDate(2026, 3, 5);
+        var home = new HomeScreen(NewBook.Store(store, DemoCommand.Household(), () => date));
+
+        Assert.Contains("Thu 5 Mar 2026", Title(home), StringComparison.Ordinal);
+        date = date.PlusDays(1);
+        Assert.Contains("Fri 6 Mar 2026", Title(home), StringComparison.Ordinal);
+    }
+
+    private static string Title(HomeScreen home) => home.Draw(new Size(80, 24)).Lines[0].Text;
+}
