@@ -4,7 +4,7 @@
     python3 tests/measure/terminal.py PROGRAM [ARGUMENT...] [-- OTHER [ARGUMENT...]]
 
 OTHER is measured beside it, start by start, so that both meet the same machine; its keys are not. tests/measure/BareWindow
-is the library alone: dotnet publish tests/measure/BareWindow -c Release -r linux-x64 -o /tmp/bare
+is the library alone: dotnet publish tests/measure/BareWindow -c Release -r linux-x64 -o BARE
 Needs nothing but Python on Linux. The terminal here answers no question the program asks it, as a plain one would not.
 """
 import fcntl
