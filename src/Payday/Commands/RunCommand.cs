@@ -60,10 +60,16 @@ internal static class RunCommand
             store.Save(new BookChange { Draft = told.Value });
         }
 
-        return Shown(plan.Value, closed: false, incomes.Length > 0
-            ? "The amounts are kept; close the payday with payday run --accept."
-            : "Close it with --accept; correct an income with --income \"Name=AMOUNT\".");
+        return Shown(plan.Value, closed: false, Next(plan.Value, incomes.Length > 0));
     }
+
+    private static string Next(RoutinePlan plan, bool kept) => (kept, Closing.Of(plan)) switch
+    {
+        (true, { Ok: false, Fault: var fault }) => $"The amounts are kept. It can't be closed yet: {fault}",
+        (false, { Ok: false, Fault: var fault }) => $"It can't be closed yet: {fault} Correct an income with --income \"Name=AMOUNT\".",
+        (true, _) => "The amounts are kept; close the payday with payday run --accept.",
+        (false, _) => "Close it with --accept; correct an income with --income \"Name=AMOUNT\".",
+    };
 
     private static Answer Close(BookStore store, RoutinePlan plan, bool hasNews)
     {

@@ -28,6 +28,18 @@ public class RunCommandTests
     }
 
     [Fact]
+    public void Run_OfAPaydayThatFallsShort_DoesNotOfferToCloseIt()
+    {
+        using TestShell shell = TestShell.WithDemo();
+
+        Ran told = shell.Run("run", "--income", "Odette, joinery=700").Fine();
+        Ran again = shell.Run("run").Fine();
+
+        Assert.Equal("The amounts are kept. It can't be closed yet: 51.52 more has a job than there is.", told.Lines[^1]);
+        Assert.EndsWith("It can't be closed yet: 51.52 more has a job than there is. Correct an income with --income \"Name=AMOUNT\".", string.Join(' ', again.Lines), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Commands_OfAHouseholdWithADecimalComma_ReadAndShowItsNumbers()
     {
         using var shell = new TestShell();
