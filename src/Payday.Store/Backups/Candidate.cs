@@ -26,7 +26,7 @@ public sealed class Candidate
         Book = book;
     }
 
-    /// <summary>What to call it by: <c>journal</c>, <c>database</c>, or the path of a backup.</summary>
+    /// <summary>What to call it by: <c>journal</c>, <c>database</c>, or the path of a backup or of a journal kept aside.</summary>
     public string Choice { get; }
 
     /// <summary>The book that it holds, or null where no household is in it.</summary>
@@ -44,9 +44,12 @@ public sealed class Candidate
     /// <summary>The documents.</summary>
     internal BookContent Content { get; }
 
-    /// <summary>All that can be put back, what is there now first, then the backups, newest first. What is damaged is left out.</summary>
-    internal static ImmutableArray<Candidate> All(StoreFolder folder) =>
-        [.. new[] { Journal, Database }.Concat(BackupFiles.List(folder.Backups).Select(file => file.Path)).Select(choice => TryRead(folder, choice)).OfType<Candidate>()];
+    /// <summary>All that can be put back: what is there now, then the backups, then journals kept aside, newest first. What is damaged is left out.</summary>
+    internal static ImmutableArray<Candidate> All(StoreFolder folder)
+    {
+        IEnumerable<string> choices = [Journal, Database, .. BackupFiles.List(folder.Backups).Select(file => file.Path), .. AsideFiles.Journals(folder)];
+        return [.. choices.Select(choice => TryRead(folder, choice)).OfType<Candidate>()];
+    }
 
     /// <summary>Reads one; null where it is not there or not sound.</summary>
     internal static Candidate? TryRead(StoreFolder folder, string choice)
@@ -59,6 +62,8 @@ public sealed class Candidate
                 Journal => null,
                 Database when DatabaseState.Read(folder) is DatabaseState.Sound sound => Of(folder, choice, JournalStart.Lines(sound.Content, folder.Clock), sound.Content, sound.Last),
                 Database => null,
+                _ when choice.EndsWith(Path.GetExtension(folder.Journal), StringComparison.Ordinal) =>
+                    JournalScan.Read(choice) is { IsWhole: true, Last: not null } scan ? Of(folder, choice, scan.Lines, scan.Content()) : null,
                 _ when BackupFiles.TryRead(choice) is { } scan => Of(folder, choice, scan.Lines, scan.Content()),
                 _ => null,
             };

@@ -19,6 +19,11 @@ internal static class AsideFiles
     /// <summary>Keeps a copy of the journal as it is.</summary>
     public static void CopyJournal(StoreFolder folder) => Keep(folder, folder.Journal, Copy);
 
+    /// <summary>The journals kept aside, newest first: some damaged, and those that were there before a store was put back.</summary>
+    public static IEnumerable<string> Journals(StoreFolder folder) => Directory.Exists(folder.Aside)
+        ? Directory.EnumerateFiles(folder.Aside, "*-" + Path.GetFileName(folder.Journal)).OrderDescending(StringComparer.Ordinal)
+        : [];
+
     private static bool Keep(StoreFolder folder, string path, Action<string, string> how)
     {
         if (!File.Exists(path))

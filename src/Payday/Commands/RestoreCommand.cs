@@ -18,7 +18,7 @@ internal static class RestoreCommand
 {
     public static Command Build(CommandShell shell)
     {
-        var choice = new Argument<string?>("CHOICE") { Description = "A backup's file, or journal or database for what is there now.", Arity = ArgumentArity.ZeroOrOne };
+        var choice = new Argument<string?>("CHOICE") { Description = "A backup's file, a journal kept aside, or journal or database for what is there now.", Arity = ArgumentArity.ZeroOrOne };
         var accept = new Option<bool>("--accept") { Description = "Do it. What is there now is kept aside." };
         var command = new PaydayCommand(
             "restore",
@@ -43,12 +43,9 @@ internal static class RestoreCommand
 
     private static Answer Chosen(StoreFolder folder, string chosen, bool accept)
     {
-        string choice = chosen is Candidate.Journal or Candidate.Database ? chosen : Path.GetFullPath(chosen, folder.Backups);
-        if (chosen is not (Candidate.Journal or Candidate.Database) && !File.Exists(choice))
-        {
-            choice = Path.GetFullPath(chosen);
-        }
-
+        string choice = chosen is Candidate.Journal or Candidate.Database
+            ? chosen
+            : new[] { Path.GetFullPath(chosen, folder.Backups), Path.GetFullPath(chosen, folder.Aside) }.FirstOrDefault(File.Exists) ?? Path.GetFullPath(chosen);
         if (StoreBackups.Find(folder, choice) is not { } candidate)
         {
             return Answer.Because($"{chosen} is not there, or is damaged; nothing was changed. See what there is with payday restore.");
@@ -61,7 +58,7 @@ internal static class RestoreCommand
         }
 
         StoreBackups.Restore(folder, candidate);
-        return Told([candidate], restored: true, $"Restored. What was there before is kept in {folder.Aside}.");
+        return Told([candidate], restored: true, $"Restored. What was there before is kept in {folder.Aside}; payday restore lists it too.");
     }
 
     private static string Difference(Candidate? now, Candidate then)

@@ -76,6 +76,23 @@ public class SafetyCommandTests
     }
 
     [Fact]
+    public void Restore_TakenBack_BringsWhatWasKeptAside()
+    {
+        using TestShell shell = TestShell.WithDemo();
+        shell.Run("run", "--accept").Fine();
+        string after = shell.Run("show", "ledger").Fine().Out;
+        shell.Run("restore", Path.GetFileName(Assert.Single(Directory.GetFiles(shell.Data.Backups))), "--accept").Fine();
+        Assert.NotEqual(after, shell.Run("show", "ledger").Fine().Out);
+
+        string aside = Path.GetFileName(Assert.Single(Directory.GetFiles(shell.Data.Aside, "*.journal")));
+        Assert.EndsWith(aside, shell.Run("restore").Fine().Lines[^2], StringComparison.Ordinal);
+        shell.Run("restore", aside, "--accept").Fine();
+
+        Assert.Equal(after, shell.Run("show", "ledger").Fine().Out);
+        Assert.Equal("Nothing is wrong.", shell.Run("check").Fine().Lines[^1]);
+    }
+
+    [Fact]
     public void Run_SecondPlaceOfBackupsGone_WarnsAndClosesAllTheSame()
     {
         using TestShell shell = TestShell.WithDemo();
