@@ -8,20 +8,7 @@ namespace Payday.Faults;
 internal sealed record FolderImage(IReadOnlyDictionary<string, (long File, byte[]? Bytes)> Entries)
 {
     /// <summary>Reads what is there; lock and holder, which carry nothing, are left out.</summary>
-    public static FolderImage Of(string root)
-    {
-        while (true)
-        {
-            try
-            {
-                return Read(root);
-            }
-            catch (Exception gone) when (gone is FileNotFoundException or DirectoryNotFoundException)
-            {
-                // The backup beside the work renamed a file between its name was read and its bytes.
-            }
-        }
-    }
+    public static FolderImage Of(string root) => LiveFolder.Read(() => Read(root));
 
     /// <summary>The image once the names in one folder are those of another image.</summary>
     public FolderImage With(string folder, FolderImage synced) => new(Entries

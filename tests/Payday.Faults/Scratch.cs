@@ -41,8 +41,8 @@ internal sealed class Scratch : IDisposable
     }
 
     /// <summary>All files of the folder, also while it is open.</summary>
-    public Dictionary<string, byte[]> Take() => Directory.GetFiles(Folder.Path, "*", SearchOption.AllDirectories)
-        .ToDictionary(path => Path.GetRelativePath(Folder.Path, path), Bytes, StringComparer.Ordinal);
+    public Dictionary<string, byte[]> Take() => LiveFolder.Read(() => Directory.GetFiles(Folder.Path, "*", SearchOption.AllDirectories)
+        .ToDictionary(path => Path.GetRelativePath(Folder.Path, path), Bytes, StringComparer.Ordinal));
 
     public void Dispose() => Directory.Delete(root, recursive: true);
 
