@@ -97,7 +97,10 @@ internal sealed class TerminalSession : IDisposable
     /// <summary>Waits until the program has ended with an exit code.</summary>
     public TerminalSession WaitForEnd(int code) => WaitFor($"[ended {code}]");
 
-    public TerminalSession WaitFor(string text) => WaitUntil(() => Shown.Contains(text, StringComparison.Ordinal), $"'{text}' never showed");
+    /// <summary>Waits for a text to show, also where it goes on in the next line.</summary>
+    public TerminalSession WaitFor(string text) => WaitUntil(
+        () => Shown is var shown && (shown.Contains(text, StringComparison.Ordinal) || InOneLine(shown).Contains(text, StringComparison.Ordinal)),
+        $"'{text}' never showed");
 
     public TerminalSession WaitUntil(Func<bool> happened, string otherwise)
     {
@@ -131,4 +134,6 @@ internal sealed class TerminalSession : IDisposable
     public TerminalSession WaitForShell() => WaitUntil(() => tmux.Value("#{pane_current_command}") == "bash", "the shell never came back");
 
     public void Dispose() => tmux.Dispose();
+
+    private static string InOneLine(string shown) => string.Join(' ', shown.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

@@ -49,7 +49,7 @@ public class WeekJourneys
             .Type("1", ": 1").Press("Enter", "Together 10.00").Type("1", ": 1").Press("Enter", "Together 15.00").Press("Escape", "1 of 8 counted");
         terminal.Press("c", "1 pot counted");
 
-        terminal.To(6).WaitFor("notes taken to the").Press("b", "used here:");
+        terminal.To(6).WaitFor("Owed-back notes taken to the bank:").Press("b", "Owed-back notes used here:");
         terminal.Press("Right", Steps.Mark(7)).Press("c", "Enter close it").Press("Enter", "The payday is closed.");
         Assert.DoesNotContain("owed back to the account", terminal.Settled(), StringComparison.Ordinal);
     }
