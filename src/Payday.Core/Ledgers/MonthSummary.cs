@@ -23,6 +23,18 @@ public sealed record MonthSummary(
     Money Spent,
     Money Owed)
 {
+    /// <summary>The months of a year that have something to say: none before the household began, and none to come that no movement has.</summary>
+    /// <param name="ledger">The ledger.</param>
+    /// <param name="year">The year.</param>
+    /// <param name="start">When the household began.</param>
+    /// <param name="today">The date.</param>
+    public static ImmutableArray<MonthSummary> OfYear(Ledger ledger, int year, LocalDate start, LocalDate today)
+    {
+        ArgumentNullException.ThrowIfNull(ledger);
+        LocalDate last = ledger.Movements.Select(movement => movement.Date).Append(today).Max();
+        return [.. OfYear(ledger, year).Where(month => month.Month >= start.ToYearMonth() && month.Month <= last.ToYearMonth())];
+    }
+
     /// <summary>The twelve months of a year, by the dates of the movements that stand: one undone in a later month is missing from its own.</summary>
     public static ImmutableArray<MonthSummary> OfYear(Ledger ledger, int year)
     {

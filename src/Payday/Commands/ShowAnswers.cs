@@ -75,7 +75,7 @@ internal static class ShowAnswers
     public static Answer Year(Book book, LocalDate today)
     {
         int year = today.Year;
-        ImmutableArray<MonthSummary> months = YearReport.Months(book, year, today);
+        ImmutableArray<MonthSummary> months = MonthSummary.OfYear(book.Ledger, year, book.Household.Start, today);
         return new Answer.Done(
             [.. YearReport.Lines(months, year, book, Report.Width)],
             JsonSerializer.Serialize(

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
@@ -13,17 +12,6 @@ internal static class YearReport
 {
     // The first to go where there is no room for all.
     private const int Interest = 4;
-
-    /// <summary>The months that have something to say: none before the household began, and none to come.</summary>
-    public static ImmutableArray<MonthSummary> Months(Book book, int year, LocalDate today)
-    {
-        LocalDate last = book.Ledger.Movements.Select(movement => movement.Date).Append(today).Max();
-        return
-        [
-            .. MonthSummary.OfYear(book.Ledger, year).Where(month =>
-                month.Month >= book.Household.Start.ToYearMonth() && month.Month <= last.ToYearMonth()),
-        ];
-    }
 
     /// <summary>The table.</summary>
     /// <param name="months">The months.</param>

@@ -35,7 +35,7 @@ internal sealed class YearScreen(BookSession session) : PageScreen
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width)
     {
-        ImmutableArray<MonthSummary> months = YearReport.Months(session.Book, year, session.Today);
+        ImmutableArray<MonthSummary> months = MonthSummary.OfYear(session.Book.Ledger, year, session.Book.Household.Start, session.Today);
         return months.IsEmpty
             ? [FrameLine.Of(" The household begins later.")]
             :
