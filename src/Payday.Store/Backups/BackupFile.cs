@@ -4,15 +4,17 @@ using Payday.Store.Journals;
 namespace Payday.Store.Backups;
 
 /// <summary>A backup: the whole journal, packed, under a name that says when it was made, how far it goes, of which book it is and who wanted it.</summary>
-/// <remarks><c>payday-20260306T101112Z-12-0123abcd.journal.gz</c>; one that a person asked for ends in <c>-kept.journal.gz</c>. Those of before books had names say neither.</remarks>
+/// <remarks><c>payday-20260306T101112Z-12-0123ab.journal.gz</c>; one that a person asked for ends in <c>-kept.journal.gz</c>. Those of before books had names say neither.</remarks>
 /// <param name="Path">The file.</param>
 /// <param name="Made">When, in UTC, as the clock had it.</param>
 /// <param name="Number">The number of its last change.</param>
 public sealed record BackupFile(string Path, DateTime Made, long Number)
 {
+    /// <summary>What the name of each backup ends in.</summary>
+    public const string Ends = ".journal.gz";
+
     private const string Stamp = "yyyyMMdd'T'HHmmss'Z'";
     private const string Begins = "payday-";
-    private const string Ends = ".journal.gz";
     private const string Kept = "kept";
 
     /// <summary>The beginning of the name of the book it says it is of; empty where it says none.</summary>

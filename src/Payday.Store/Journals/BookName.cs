@@ -8,7 +8,7 @@ internal static class BookName
     public const string None = "";
 
     private const int Length = 32;
-    private const int ShortLength = 8;
+    private const int ShortLength = 6;
 
     /// <summary>A name that no other book has: 128 bits, in 32 lower-case hexadecimal digits.</summary>
     public static string New() => Guid.NewGuid().ToString("N");

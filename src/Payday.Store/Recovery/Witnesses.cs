@@ -15,7 +15,7 @@ internal sealed class Witnesses(StoreFolder folder, ImmutableArray<JournalLine> 
     /// <param name="known">The last line that the database had; null where that is not known.</param>
     /// <returns>A sentence; null where nothing does.</returns>
     public string? Contradiction(JournalLine? known) =>
-        (known is null ? null : Of("The database", known.Number, known.Sha, Holds)) ?? OfBackups() ?? OfSnapshot();
+        (known is null || IsStoredHere(known) ? null : Of("The database", known.Number, known.Sha)) ?? OfBackups() ?? OfSnapshot();
 
     /// <summary>Where the snapshot is, if that is beyond what is known otherwise; else null.</summary>
     public static JournalPlace? SnapshotBeyond(StoreFolder folder, JournalLine? end) =>
@@ -28,8 +28,11 @@ internal sealed class Witnesses(StoreFolder folder, ImmutableArray<JournalLine> 
 
     private bool Holds(long number, string sha) => number >= 1 && number <= lines.Length && lines[(int)number - 1].Sha == sha;
 
-    private string? Of(string who, long number, string sha, Func<long, string, bool> isBorneOut) =>
-        isBorneOut(number, sha) ? null
+    // Under another number where the journal was begun anew and the database was not told yet.
+    private bool IsStoredHere(JournalLine known) => lines.Any(line => line.Digest == known.Digest);
+
+    private string? Of(string who, long number, string sha) =>
+        Holds(number, sha) ? null
         : number > Last.Number ? string.Create(CultureInfo.InvariantCulture, $"{who} goes on to change {number}.")
         : string.Create(CultureInfo.InvariantCulture, $"{who} has another change {number} than the journal.");
 
@@ -38,7 +41,7 @@ internal sealed class Witnesses(StoreFolder folder, ImmutableArray<JournalLine> 
         foreach (BackupFile file in BackupFiles.List(folder.Backups).Where(file => !file.IsOfAnother(Last.Book)))
         {
             if (BackupFiles.TryRead(file.Path) is { } backup && !BookName.Differ(backup.Last!.Book, Last.Book) && !IsOfBefore(backup)
-                && Of($"The backup {Path.GetFileName(file.Path)}", backup.Last.Number, backup.Last.Sha, Holds) is { } told)
+                && Of($"The backup {Path.GetFileName(file.Path)}", backup.Last.Number, backup.Last.Sha) is { } told)
             {
                 // A person who went back, or a mending that said so, left what was there aside.
                 if (backup.Lines.Any(line => line.Sha == Last.Sha) || !AsideFiles.Hold(folder, backup.Last))
@@ -60,7 +63,7 @@ internal sealed class Witnesses(StoreFolder folder, ImmutableArray<JournalLine> 
             return null;
         }
 
-        return Of("The snapshot", snapshot.Place.Number, snapshot.Place.Sha, Holds)
+        return Of("The snapshot", snapshot.Place.Number, snapshot.Place.Sha)
             ?? (!snapshot.Differs(lines) ? null : string.Create(CultureInfo.InvariantCulture, $"The snapshot holds something else than the journal came to at change {snapshot.Place.Number}."));
     }
 }

@@ -27,6 +27,7 @@ internal static class RestoreCommand
         return Invocation.Does(command, shell, call => (call.Parsed.GetValue(choice), call.Parsed.GetValue(accept)) switch
         {
             _ when !call.Folder.HasBook && call.Parsed.GetValue(choice) is null => call.NoHousehold(),
+            ("", _) => new Answer.WrongUse("CHOICE is empty; name a file, or leave it out."),
             (null, true) => new Answer.WrongUse("--accept needs a CHOICE."),
             (null, _) => List(call.Folder),
             ({ } chosen, var accepted) => Chosen(call.Folder, chosen, accepted),
@@ -46,7 +47,9 @@ internal static class RestoreCommand
     {
         string choice = chosen is Candidate.Journal or Candidate.Database or Candidate.Snapshot
             ? chosen
-            : new[] { Path.GetFullPath(chosen, folder.Backups), Path.GetFullPath(chosen, folder.Aside) }.FirstOrDefault(Path.Exists) ?? Path.GetFullPath(chosen);
+            : new[] { chosen + BackupFile.Ends, chosen }
+                .SelectMany(name => new[] { Path.GetFullPath(name, folder.Backups), Path.GetFullPath(name, folder.Aside), Path.GetFullPath(name) })
+                .FirstOrDefault(Path.Exists) ?? Path.GetFullPath(chosen);
         using Restoring restoring = Restoring.Begin(folder);
         if (restoring.Find(choice) is not { } candidate)
         {
@@ -96,7 +99,7 @@ internal static class RestoreCommand
                 NumberStyle.CommaPoint,
                 [new("last change"), new("movements", Align.Right), new("paydays", Align.Right), new("choice")],
                 candidates.Select(one => ImmutableArray.Create(
-                    one.At.Replace('T', ' ').TrimEnd('Z'), Number(Movements(one)), Number(Paydays(one)), Path.GetFileName(one.Choice)))),
+                    Minutes(one.At), Number(Movements(one)), Number(Paydays(one)), Short(one.Choice)))),
             .. Report.Prose(last),
         ],
         JsonSerializer.Serialize(
@@ -108,6 +111,12 @@ internal static class RestoreCommand
                 Paydays(one),
                 one.Book?.Closed.LastOrDefault() is { } payday ? LocalDatePattern.Iso.Format(payday.Payday) : null))]),
             ResultJson.Readable.RestoreResult));
+
+    // As it is typed, without what all of them end in, so that it fits beside the rest.
+    private static string Short(string choice) =>
+        Path.GetFileName(choice) is var name && name.EndsWith(BackupFile.Ends, StringComparison.Ordinal) ? name[..^BackupFile.Ends.Length] : name;
+
+    private static string Minutes(string at) => at.Length < "2026-03-06T10:11".Length ? "not known" : at[.."2026-03-06T10:11".Length].Replace('T', ' ');
 
     private static int Movements(Candidate one) => one.Book?.Ledger.Movements.Count ?? 0;
 

@@ -115,9 +115,10 @@ public class SafetyCommandTests
         Directory.CreateDirectory(stick);
 
         shell.Run("backup", stick, "--always").Fine();
+        File.Delete(Assert.Single(Directory.GetFiles(stick)));
         shell.Run("run", "--accept").Fine();
 
-        Assert.Equal(2, Directory.GetFiles(stick).Length);
+        Assert.Single(Directory.GetFiles(stick));
         Assert.Equal(2, shell.Run("backup", "", "--always").Exit);
     }
 

@@ -112,7 +112,7 @@ internal sealed partial class FaultPage : IDisposable
 
     public void Dispose() => shell.Dispose();
 
-    [GeneratedRegex(@"(payday-\d{8}T\d{6}Z-\d+)-[0-9a-f]{8}")]
+    [GeneratedRegex(@"(payday-\d{8}T\d{6}Z-\d+)-[0-9a-f]{6}")]
     private static partial Regex BookName();
 
     private Dictionary<string, byte[]> Files() => Directory.GetFiles(Data.Path, "*", SearchOption.AllDirectories)
@@ -131,7 +131,7 @@ internal sealed partial class FaultPage : IDisposable
             .Replace($"process {Environment.ProcessId}", "process 4711", StringComparison.Ordinal);
 
         // Each book has a name of its own, which is another one each time.
-        text = BookName().Replace(text, "$1-0123abcd");
+        text = BookName().Replace(text, "$1-0123ab");
         page.Append(title is null ? "" : $"{(page.Length > 0 ? "\n" : "")}== {title}\n");
         page.Append(line.Length == 0 ? "" : $"$ payday {string.Join(' ', line.Select(word => word.Replace(root, "HOME", StringComparison.Ordinal)))}\n");
         page.Append(text.Length > 0 ? text : "(nothing to tell)\n");
