@@ -245,7 +245,7 @@ internal static class Strangers
         switch (kind)
         {
             case 0:
-                using (Process made = Process.Start("mkfifo", path))
+                using (Process made = Process.Start("mkfifo", [path]))
                 {
                     made.WaitForExit();
                 }

@@ -6,6 +6,8 @@ namespace Payday.Store.Tests.HouseholdFiles;
 
 public sealed class NameRuleTests
 {
+    private static readonly string[] Nouns = ["source", "bill", "debt", "pot"];
+
     // Characters by their names in the Unicode Character Database.
     [Theory]
     [InlineData("\u200D", "200D")] // ZERO WIDTH JOINER alone
@@ -49,7 +51,7 @@ public sealed class NameRuleTests
     public void Refusal_WhatPaydayCallsSomethingElse_SaysSo(string name)
     {
         string expected = $"\"{name}\" is what Payday calls something else; choose another name.";
-        Assert.All(new[] { "source", "bill", "debt", "pot" }, noun => Assert.Equal(expected, NameRule.Refusal(name, noun)));
+        Assert.All(Nouns, noun => Assert.Equal(expected, NameRule.Refusal(name, noun)));
     }
 
     [Theory]

@@ -107,7 +107,7 @@ public sealed class FaultPageTests
     private static void Pipe(string path)
     {
         File.Delete(path);
-        using System.Diagnostics.Process made = System.Diagnostics.Process.Start("mkfifo", path);
+        using System.Diagnostics.Process made = System.Diagnostics.Process.Start("mkfifo", [path]);
         made.WaitForExit();
     }
 
