@@ -16,7 +16,8 @@ internal static class PotRules
     public static PotsStep Of(RoutineFacts facts, Money available)
     {
         Currency currency = facts.Book.Household.Currency;
-        ImmutableArray<(PotRow Row, Money Unit)> wanted = [.. facts.Book.Household.Pots.Select(pot => (Wanted(facts, pot), UnitOf(facts, pot)))];
+        var months = new MonthFillRules(facts.Book, facts.Holidays);
+        ImmutableArray<(PotRow Row, Money Unit)> wanted = [.. facts.Book.Household.Pots.Select(pot => (Wanted(facts, months, pot), UnitOf(facts, pot)))];
         Money missing = (Money.Sum(wanted.Select(pot => pot.Row.Fill), currency) - available).ClampToZero();
 
         // What the person decided stays as decided; only proposals are cut.
@@ -38,25 +39,30 @@ internal static class PotRules
     /// <summary>What one step of a pot's amounts is: a note for a cash pot, a minor unit in the account.</summary>
     public static Money UnitOf(RoutineFacts facts, Pot pot) => PotUnit.Of(pot, facts.Book.Household.Settings.Cash);
 
-    private static PotRow Wanted(RoutineFacts facts, Pot pot)
+    private static PotRow Wanted(RoutineFacts facts, MonthFillRules months, Pot pot)
     {
         Balances balances = facts.Book.Ledger.Balances;
         Household household = facts.Book.Household;
         Money has = PotMoney.HasNow(balances, pot.Id);
+        SinkingState? sinking = pot.Job is PotJob.Sinking job
+            ? SinkingState.Of(job, has, PotRecord.Spendings(facts.Book, pot.Id), facts.Holidays, facts.Payday.Date)
+            : null;
         FillProposal proposal = PotFills.Propose(pot, new PotFacts(
             has,
             has + balances[new LedgerEnd.Outside(OutsideKind.Spending, pot.Id)] + balances[new LedgerEnd.Outside(OutsideKind.Difference, pot.Id)],
             facts.Period.FillDays(household.Settings.FillDay).Length,
             facts.Payday.Date,
-            facts.Months,
-            PaydaysLeft(facts, pot),
+            months.Of(pot, facts.Months, facts.Payday.Date),
+            household.Start,
+            sinking,
+            PaydaysLeft(facts, sinking),
             UnitOf(facts, pot),
             household.Settings.Numbers));
         bool changed = facts.Draft.Fills.TryGetValue(pot.Id, out Money decided);
-        return new PotRow(pot, has, proposal.Amount, proposal.Amount, changed ? decided : proposal.Amount, changed, proposal.Why);
+        return new PotRow(pot, has, proposal.Amount, proposal.Amount, changed ? decided : proposal.Amount, changed, proposal.Why) { Sinking = sinking };
     }
 
-    private static ImmutableArray<LocalDate> PaydaysLeft(RoutineFacts facts, Pot pot) => pot.Job is PotJob.Sinking sinking
+    private static ImmutableArray<LocalDate> PaydaysLeft(RoutineFacts facts, SinkingState? sinking) => sinking is { Stage: SinkingStage.Saving }
         ? [.. PayCalendar.Paydays(facts.Book.Household.Sources, facts.Holidays, facts.Payday.Date, sinking.By.PlusDays(-1)).Select(payday => payday.Date)]
         : [];
 
