@@ -75,7 +75,7 @@ internal static class PotCommand
     private static string Told(Pot pot) => pot.Job switch
     {
         PotJob.Sinking { Finished: true } => $"{pot.Name} is finished and gets nothing any more.",
-        PotJob.Sinking { Repeats: not null } job => $"{pot.Name} is filled by {DateText.Long(job.By)} and again by each date after it.",
+        PotJob.Sinking { Repeats: not null } job => $"{pot.Name} is needed by {DateText.Long(job.By)} and again by each date after it; what was spent counts for the first.",
         PotJob.Sinking job => $"{pot.Name} is filled on until {DateText.Long(job.By)}.",
         _ => $"{pot.Name} is as it was.",
     };

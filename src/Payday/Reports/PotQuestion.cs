@@ -30,6 +30,9 @@ internal static class PotQuestion
         };
     }
 
+    /// <summary>What is asked, in a word for scripts; null where nothing is.</summary>
+    public static string? Word(PotRow row) => !row.Asks ? null : row.Sinking!.Stage == SinkingStage.Bought ? "bought" : "date";
+
     /// <summary>Whether a pot that was spent from can go on to its date; it needs another where that is past.</summary>
     public static bool GoesOn(PotRow row, NodaTime.LocalDate payday) => payday <= row.Sinking!.By;
 }

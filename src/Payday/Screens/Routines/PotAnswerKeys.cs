@@ -14,22 +14,22 @@ namespace Payday.Screens.Routines;
 /// <summary>The answers to what a sinking pot asks: each is a setting of the pot, stored at once.</summary>
 internal static class PotAnswerKeys
 {
-    /// <summary>The keys of a row that asks.</summary>
+    /// <summary>The keys of a row that asks; they are named in <see cref="Words"/>, for which the bottom line has no room.</summary>
     public static IReadOnlyList<Binding> Of(PotRow row, RoutineWork work)
     {
         Pot pot = row.Pot;
         LocalDate payday = work.Plan.Period.First;
         Binding finished = new(
-            new Key('f'), "f", "finished", "This pot has done what it was for and gets nothing any more.",
+            new Key('f'), "f", "", "This pot has done what it was for and gets nothing any more.",
             () => Take(book => SinkingAnswers.Finish(book, pot.Id), $"{pot.Name} is finished; its form, h on home, can change that."));
         Binding repeats = new(
-            new Key('r'), "r", "every year", "The target is needed again each year on its date; the pot's form has other rhythms.",
+            new Key('r'), "r", "", "The target is needed again each year on its date; the pot's form has other rhythms.",
             () => Take(book => SinkingAnswers.Repeat(book, pot.Id), $"{pot.Name} is needed again every year; its form, h on home, has other rhythms."));
         Binding goesOn = new(
-            new Key('g'), "g", "go on", "That was not all: the pot is filled on until its date.",
+            new Key('g'), "g", "", "That was not all: the pot is filled on until its date.",
             () => Take(book => SinkingAnswers.GoOn(book, pot.Id), ""));
         Binding date = new(
-            new Key('d'), "d", "new date", "The target must be there by another date; the pot is filled on until then.",
+            new Key('d'), "d", "", "The target must be there by another date; the pot is filled on until then.",
             () => new Way.Edit(new CellEdit($"{pot.Name} by", "", text => By(text))));
         return (row.Sinking!.Stage, PotQuestion.GoesOn(row, payday)) switch
         {
