@@ -26,6 +26,9 @@ internal sealed class BookSession
     /// <summary>Whether the book is only looked at: another process has it open. Screens then offer no key that changes something.</summary>
     public bool IsLook => store is null;
 
+    /// <summary>Whether the book is in a folder that is thrown away at the end, as the demo household is.</summary>
+    public bool IsThrownAway { get; set; }
+
     /// <summary>The book as it stands.</summary>
     public Book Book { get; private set; }
 

@@ -30,7 +30,7 @@ internal sealed class StartScreen(StartDoor door) : CursorScreen
     protected override IReadOnlyList<Binding> LastKeys =>
     [
         ShellKeys.Help(this),
-        new(Key.Esc, "Esc", "leave", "Leave Payday, after a question; everything is kept.", () => new Way.To(new LeaveScreen())),
+        new(Key.Esc, "Esc", "leave", "Leave Payday, after a question that says what is kept.", () => new Way.To(Leaving)),
     ];
 
     /// <inheritdoc/>
