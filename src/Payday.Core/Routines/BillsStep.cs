@@ -25,6 +25,9 @@ public sealed record BillsStep(
     /// <summary>What is due in this period, paid or not.</summary>
     public Money Due => Money.Sum(Dues.Select(row => row.Amount), Total.Currency);
 
+    /// <summary>The set-asides by the date of their next due, those without one last.</summary>
+    public IEnumerable<SetAsideLine> ByNextDue => SetAsides.OrderBy(line => line.NextDue ?? LocalDate.MaxIsoValue);
+
     /// <summary>What must be set aside today for this period's bills to be paid in time.</summary>
     public Money Needed => (Due - Held).ClampToZero();
 }

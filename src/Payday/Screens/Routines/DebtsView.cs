@@ -54,6 +54,8 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
         Sign = row.Payment < row.Minimum ? '!' : row.Paid ? 'v' : row.Changed ? '*' : ' ',
         Ink = row.Payment < row.Minimum ? Ink.Hand : row.Due is null ? Ink.Quiet : row.Paid ? Ink.Done : Ink.Plain,
         Detail = Detail(row),
+        NoEdit = row.Balance.IsZero ? $"{row.Name} is paid off: nothing is owed on it." : $"{row.Name}: no minimum falls due before the next payday. More can be paid on it in the Surplus step.",
+        NoTick = row.Balance.IsZero ? $"{row.Name} is paid off: nothing is owed on it." : $"{row.Name}: no minimum falls due before the next payday, so there is none to tick.",
         Edit = row.Due is null ? null : Amount($"Pay on {row.Name}", row.Payment, (draft, amount) => draft with { DebtPayments = draft.DebtPayments.SetItem(row.DebtId, amount) }, row.Balance + row.Interest),
         Tick = row.Due is null ? null : () => Work.Decide(draft => draft with { PaidDebts = row.Paid ? draft.PaidDebts.Remove(row.DebtId) : draft.PaidDebts.Add(row.DebtId) }),
     };

@@ -136,6 +136,19 @@ public sealed class WeekScreenTests : IDisposable
         Assert.Empty(WalletFills.Waiting(demo.Session.Book, Friday13March));
     }
 
+    // The fills of 6 March were not marked either; their week is over.
+    [Fact]
+    public void Fills_AWeekLate_WaitAsHomeSays()
+    {
+        string home = string.Join(' ', On(new HomeScreen(demo.Session)).Shown(Complete));
+        string fills = string.Join(' ', On(new FillsScreen(demo.Session)).Shown(Complete));
+        string sum = Money.Sum(WalletFills.Waiting(demo.Session.Book, Friday13March).Select(part => part.Amount), Currency.FromCode("USD")).ToPlain();
+        int pots = WalletFills.Waiting(demo.Session.Book, Friday13March).Length;
+        Assert.Contains($"Fill the wallet (f): {pots} pots, {sum}", home, StringComparison.Ordinal);
+        Assert.Contains($"{pots} pots to fill by today, {sum}.", fills, StringComparison.Ordinal);
+        Assert.Contains("week over", fills, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Purchases_ThreeAndAReturn_LeaveTheAccountWhole()
     {
@@ -226,7 +239,7 @@ public sealed class WeekScreenTests : IDisposable
     public void Fills_SomeDone_BeginsAtTheFirstThatIsNot()
     {
         On(new FillsScreen(demo.Session)).Press("Enter", "Enter");
-        Assert.StartsWith(" >", On(new FillsScreen(demo.Session)).Shown(Complete)[5], StringComparison.Ordinal);
+        Assert.StartsWith(" >", On(new FillsScreen(demo.Session)).Shown(Complete)[13], StringComparison.Ordinal);
     }
 
     [Fact]
