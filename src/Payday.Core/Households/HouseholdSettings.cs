@@ -29,7 +29,11 @@ public sealed record HouseholdSettings(
     CashSource Bank,
     CardRounding CardRounding,
     DebtOrder SurplusOrder,
-    ImmutableArray<string> SlipLines);
+    ImmutableArray<string> SlipLines)
+{
+    /// <summary>How a date in figures such as 10/9/2026 is read where this household lives; by its currency.</summary>
+    public DateOrder DateOrder => DateOrders.Of(Currency);
+}
 
 /// <summary>How a card purchase is owed back.</summary>
 public enum CardRounding

@@ -47,6 +47,9 @@ internal sealed class BookSession
     /// <summary>The cash return as it was left, until it is confirmed.</summary>
     public Core.Weeks.ReturnDraft Return { get; set; } = Core.Weeks.ReturnDraft.AsPlanned;
 
+    /// <summary>By list of the household: an item that was begun and isn't complete yet, as its form has it.</summary>
+    public System.Text.Json.Nodes.JsonObject BegunItems { get; } = [];
+
     /// <summary>How numbers are written.</summary>
     public NumberStyle Style => Book.Household.Settings.Numbers;
 
