@@ -44,7 +44,7 @@ internal sealed class ItemForm
 
     /// <summary>A form of an item of a list.</summary>
     public static ItemForm OfItem(SetupWork work, SetupList list, int index) =>
-        new(work, list.Fields, list.Key, index, list.Opened((JsonObject)work.Items(list.Key)[index].DeepClone()));
+        new(work, list.Fields, list.Key, index, list.Opened((JsonObject)work.Items(list.Key)[index].DeepClone(), work));
 
     /// <summary>A form of an item to be added: the one that was begun before and not completed, or a new one.</summary>
     public static ItemForm OfNew(SetupWork work, SetupList list) =>

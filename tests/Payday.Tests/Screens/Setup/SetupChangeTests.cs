@@ -42,6 +42,30 @@ public sealed class SetupChangeTests : IDisposable
     }
 
     [Fact]
+    public void Debt_AfterAPayment_ShowsWhatIsOwedNowAndWhatWasAtFirst()
+    {
+        demo.CloseOne();
+        string now = demo.Session.Book.Ledger.Balances.OwedOn("sofa-card").ToString(demo.Session.Style);
+        string[] list = Hand.To("Debts").Press("Enter").Shown(new Size(80, 24));
+        string[] form = Hand.Press("Enter").To("Owed now").Shown(new Size(80, 24));
+
+        Assert.NotEqual("1,846.19", now);
+        Assert.Contains(list, line => line.Contains("Sofa card", StringComparison.Ordinal) && line.Contains(now, StringComparison.Ordinal));
+        Assert.Contains(form, line => line.StartsWith(" >Owed now", StringComparison.Ordinal) && line.EndsWith($" {now}", StringComparison.Ordinal));
+        Assert.Contains(form, line => line.StartsWith("  Owed at first", StringComparison.Ordinal) && line.EndsWith(" 1,846.19", StringComparison.Ordinal));
+        Hand.Press("Enter");
+        Assert.Equal("The ledger keeps what is owed: payments and interest change it.", Hand.Message);
+    }
+
+    [Fact]
+    public void Debt_BeforeAnyPayday_StoresWhatItBeganWithAlone()
+    {
+        Hand.To("Debts").Press("Enter", "Enter").To("Owed at first").Type("1900");
+        Assert.Equal("1900.00", demo.Stored.Household.Debts[0].Opening.ToPlain());
+        Assert.Contains(Hand.Shown(new Size(80, 24)), line => line.StartsWith("  Owed now", StringComparison.Ordinal) && line.EndsWith(" 1,900.00", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Cycle_ToAScheduleThatNeedsMore_KeepsTheStoredOneUntilItIsThere()
     {
         Schedule before = demo.Household.Bills[0].Schedule;

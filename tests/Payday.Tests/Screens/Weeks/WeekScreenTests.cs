@@ -58,13 +58,29 @@ public sealed class WeekScreenTests : IDisposable
     public void Count_MoreThanWasThere_IsNotConfirmedUntilItIsNamed()
     {
         Hand hand = On(new CountScreen(demo.Session)).Type("400").Press("c");
-        Assert.StartsWith("400.00 is more than the 205.00 that Food should have", hand.Message, StringComparison.Ordinal);
+        Assert.StartsWith("Not confirmed: 400.00 is more than the 205.00 that Food should have", hand.Message, StringComparison.Ordinal);
 
         hand.Press("d").Type("Found behind the bread bin");
         hand.Press("c");
 
         WeekCount count = Assert.Single(demo.Session.Book.Weeks.Counts);
         Assert.Equal((Cents(-19500), Cents(0)), (count.Difference, count.Spent));
+    }
+
+    [Fact]
+    public void Count_ConfirmedWithBadFigures_GoesToTheFirstAndSaysHowManyMore()
+    {
+        Hand hand = On(new CountScreen(demo.Session)).Press("c");
+        Assert.Equal("Nothing has been counted; enter what is left of a pot.", hand.Message);
+
+        hand.To("Fares").Type("900").To("Fuel").Type("900").To("Pocket");
+        string[] before = hand.Shown(Complete);
+        hand.Press("c");
+
+        Assert.StartsWith("Not confirmed, and 1 more figure to mend after it: 900.00 is more than", hand.Message, StringComparison.Ordinal);
+        Assert.Contains(hand.Shown(Complete), line => line.StartsWith("!>Fares", StringComparison.Ordinal));
+        Assert.NotEqual(before[^5..^1], hand.Shown(Complete)[^5..^1]);
+        Assert.Empty(demo.Session.Book.Weeks.Counts);
     }
 
     [Fact]
@@ -210,6 +226,24 @@ public sealed class WeekScreenTests : IDisposable
     {
         Hand hand = On(new HomeScreen(demo.Session)).Press("w").Type("21.50").Press("c", "p", "Enter");
         Golden.Equal("history-80x24", hand.Shown(Complete));
+    }
+
+    [Fact]
+    public void History_OfAPotThatBeganWithMoney_ShowsItsOpeningAndBalances()
+    {
+        string[] shown = On(new HomeScreen(demo.Session)).Press("p").To("Eating out").Press("Enter").Shown(Complete);
+        Assert.Contains(shown, line => line.StartsWith(" 5 Mar 2026", StringComparison.Ordinal) && line.Contains("opening", StringComparison.Ordinal) && line.EndsWith(" 12.00", StringComparison.Ordinal));
+        Assert.Contains(shown, line => line.StartsWith(" 6 Mar 2026", StringComparison.Ordinal) && line.EndsWith(" 82.00", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Year_WithARoundedReturn_SaysWhereTheRoundingWent()
+    {
+        Hand hand = On(new HomeScreen(demo.Session)).Press("b", "a").Type("Corner shop", "12.40").Press("Right", "Esc", "y");
+        string before = hand.Shown(Complete)[4];
+        hand.Press("Esc", "r", "c", "Enter", "y");
+        Assert.Equal(before, hand.Shown(Complete)[4]);
+        Assert.Contains("2.60 of the cash brought back was rounding to whole notes", string.Join(' ', hand.Shown(Complete)), StringComparison.Ordinal);
     }
 
     [Theory]
