@@ -11,7 +11,7 @@ internal static class GuideKeys
         ? []
         :
         [
-            new(Key.CursorLeft, "Left", "", $"Back to {guide.BeforeName}; everything is kept.", guide.Before),
+            new(Key.CursorLeft, "Left", "part before", $"Back to {guide.BeforeName}; everything is kept.", guide.Before),
             new(Key.CursorRight, "Right", "next part", $"On to the next part, {guide.NextName}; everything is kept, and this part can be taken up again.", guide.Next),
         ];
 }

@@ -133,7 +133,7 @@ internal sealed class GuideScreen : CursorScreen
         if (!asked && SetupList.All.FirstOrDefault(list => work.Begun(list.Key) is not null) is { } begun)
         {
             asked = true;
-            Message = $"A {begun.Noun} is begun and not complete: open {begun.Title} and press a to go on with it. Enter once more begins without it.";
+            Message = $"In {begun.Title} one is begun and not complete: a goes on with it there. Enter once more begins without it.";
             return Way.Stay;
         }
 

@@ -155,7 +155,7 @@ public sealed class FirstStartTests : IDisposable
     {
         Hand hand = Begun().Press("Enter").Type("Alder flat", "USD").Press("Right", "Right", "a").Type("Mira, bakery", "1840.50").To("Day").Type("25").Press("Esc", "Right");
         hand.Press("a").Type("Rent").Press("Esc", "Esc", "Esc").To("Begin").Press("Enter");
-        Assert.Equal("A bill is begun and not complete: open Bills and press a to go on with it. Enter once more begins without it.", hand.Message);
+        Assert.Equal("In Bills one is begun and not complete: a goes on with it there. Enter once more begins without it.", hand.Message);
         Assert.Null(store.Load());
 
         Assert.IsType<HomeScreen>(hand.Press("Enter").Top);
