@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
+using Payday.Core.Weeks;
 
 namespace Payday.Core.Routines;
 
@@ -40,9 +41,9 @@ public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
             return Read.Refused<Undoing>(reverses.Fault);
         }
 
-        if (book.Weeks.OwnerOf(number) is { } owner)
+        if (InTheWay(book, number) is { } owner)
         {
-            return Read.Refused<Undoing>($"Movement {number} belongs to {owner}, so it isn't undone alone.");
+            return Read.Refused<Undoing>(owner.Sentence);
         }
 
         Movement undone = reverses.Value[0];
@@ -57,10 +58,10 @@ public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
         }
 
         Ledger ledger = book.Ledger.Add([undone]);
-        if (undone.From is LedgerEnd.Held from && from.Job.Kind is not (JobKind.LeftToPlace or JobKind.OwedBack) && ledger.Balances[from].IsNegative)
+        if (undone.From is LedgerEnd.Held from && from.Job.Kind is not (JobKind.LeftToPlace or JobKind.OwedBack) && EndCourse.Of(ledger, from).LeastFrom(book.Ledger.Movements[(int)number - 1].Date) is { IsNegative: true } least)
         {
             return Read.Refused<Undoing>(
-                $"Part of that money has gone on since: undoing it would leave {ledger.Balances[from].ToString(book.Household.Settings.Numbers)} there; undo first what took it.");
+                $"Part of that money has gone on since: undoing it would leave {least.ToString(book.Household.Settings.Numbers)} there; undo first what took it.");
         }
 
         ClosedPayday? closed = WithOpenDue(book, undone);
@@ -69,6 +70,11 @@ public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
             closed,
             book with { Ledger = ledger, Closed = closed is null ? book.Closed : book.Closed.SetItem(book.Closed.Length - 1, closed) }));
     }
+
+    /// <summary>The record that a movement belongs to, and that is taken back in its stead; null where it can be undone alone.</summary>
+    public static Obstacle? InTheWay(Book book, long number) => MovementOwner.Of(book, number) is { } owner
+        ? new Obstacle(owner.Kind, $"Movement {number} belongs to {owner.Name}, so it isn't undone alone; take that back as a whole.", owner.PotId)
+        : null;
 
     // A payment that is undone leaves its bill to be paid: the next payday takes it up again.
     private static ClosedPayday? WithOpenDue(Book book, Movement undone)
