@@ -29,9 +29,9 @@ public static class CountUndo
         };
     }
 
-    /// <summary>Takes counts back: all is as if they had not been confirmed. What was entered is a draft again, unless one of another day is begun.</summary>
+    /// <summary>Takes counts back: all is as if they had not been confirmed. What was entered is a draft again; not so what was counted for another day than the draft that is begun.</summary>
     /// <param name="book">The book.</param>
-    /// <param name="counts">Counts of one day that stand, each the last of its pot.</param>
+    /// <param name="counts">Counts that stand, at least one, each the last of its pot.</param>
     /// <param name="date">The day on which they are taken back.</param>
     /// <returns>The book afterwards; or why it can't be.</returns>
     public static Read<Book> Of(Book book, ImmutableArray<WeekCount> counts, LocalDate date) => InTheWay(book, counts) is { } obstacle
@@ -39,9 +39,7 @@ public static class CountUndo
         : Taking(book, counts).Done(date, "count taken back", weeks => weeks with
         {
             Counts = counts.Aggregate(weeks.Counts, (all, count) => all.SetItem((int)count.Number - 1, all[(int)count.Number - 1] with { Undone = true })),
-            Draft = weeks.Draft is { } other && other.Date != counts[0].Date
-                ? other
-                : counts.Aggregate(weeks.Draft ?? new CountDraft(counts[0].Date), (draft, count) => draft.With(count.PotId, EntryOf(count))),
+            Draft = Begun(weeks.Draft ?? new CountDraft(counts.Max(count => count.Date)), counts),
         });
 
     /// <summary>What is in the way of taking counts back; null for nothing.</summary>
@@ -64,6 +62,9 @@ public static class CountUndo
 
         return Taking(book, counts).InTheWay();
     }
+
+    private static CountDraft Begun(CountDraft begun, ImmutableArray<WeekCount> counts) =>
+        counts.Where(count => count.Date == begun.Date).Aggregate(begun, (draft, count) => draft.With(count.PotId, EntryOf(count)));
 
     private static TakingBack Taking(Book book, ImmutableArray<WeekCount> counts)
     {

@@ -72,14 +72,15 @@ public static class WalletFills
         return Read.Of(writer.Book);
     }
 
-    /// <summary>The fills that were marked for the last day that has any, of all pots or of some.</summary>
+    /// <summary>The fills that were marked for the last day that has any, of all pots or of some, in household order.</summary>
     /// <param name="book">The book.</param>
     /// <param name="potIds">The pots, or null for all.</param>
     public static ImmutableArray<WalletFill> LastMarked(Book book, IReadOnlySet<string>? potIds = null)
     {
         ArgumentNullException.ThrowIfNull(book);
         WalletFill[] marked = [.. book.Weeks.Fills.Where(fill => potIds?.Contains(fill.Key.PotId) != false)];
-        return [.. marked.Where(fill => fill.Key.Day == marked.Max(other => other.Key.Day))];
+        List<string> order = [.. book.Household.Pots.Select(pot => pot.Id)];
+        return [.. marked.Where(fill => fill.Key.Day == marked.Max(other => other.Key.Day)).OrderBy(fill => order.IndexOf(fill.Key.PotId))];
     }
 
     /// <summary>Takes a mark back: the fill is as it was before it, waiting or marked otherwise.</summary>
