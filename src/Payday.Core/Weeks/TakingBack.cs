@@ -116,14 +116,13 @@ internal sealed class TakingBack
     /// <param name="undone">What is taken back.</param>
     public static MovementOwner? TookIt(Book book, IReadOnlyCollection<Movement> undone)
     {
-        Ledger after = book.Ledger.Add(undone.Select(movement => movement with { From = movement.To, To = movement.From, Reverses = movement.Number }));
-        foreach (LedgerEnd end in undone.Select(movement => movement.To).Where(MayNotLack).Distinct())
+        foreach (LedgerEnd end in undone.Select(movement => movement.To).Where(end => !LedgerCheck.MayBeNegative(end)).Distinct())
         {
             LocalDate from = undone.Where(movement => movement.To == end).Min(movement => movement.Date);
-            Money least = EndCourse.Of(after, end).LeastFrom(from);
+            Money least = EndCourse.Without(book.Ledger, end, undone).LeastFrom(from);
             if (least.IsNegative && least < EndCourse.Of(book.Ledger, end).LeastFrom(from))
             {
-                Movement took = after.Of(end).Last(movement => movement.From == end);
+                Movement took = book.Ledger.Of(end).Last(movement => movement.From == end && !undone.Contains(movement));
                 return MovementOwner.Of(book, took.Number) ?? (took.Payday is { } payday
                     ? new MovementOwner(ObstacleKind.Payday, $"the payday of {PlainDates.DayMonthYear(payday)}")
                     : new MovementOwner(ObstacleKind.Movement, $"movement {took.Number}"));
@@ -132,8 +131,6 @@ internal sealed class TakingBack
 
         return null;
     }
-
-    private static bool MayNotLack(LedgerEnd end) => end is LedgerEnd.Held held && !(held.Place == Place.Account && held.Job.Kind is JobKind.LeftToPlace or JobKind.OwedBack);
 
     // A count is about the cash of its pot; counted by notes, what was owed back lay among them.
     private static bool Sees(WeekCount count, Movement movement) =>
