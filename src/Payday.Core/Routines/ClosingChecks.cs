@@ -10,19 +10,13 @@ internal static class ClosingChecks
     {
         NumberStyle style = plan.Book.Household.Settings.Numbers;
         var obstacles = ImmutableArray.CreateBuilder<string>();
-        foreach (Pots.Unpayable unpaid in plan.Unpayable)
-        {
-            obstacles.Add(unpaid.Obligation.Kind == Pots.ObligationKind.Pot
-                ? $"{unpaid.Obligation.Name} can't be filled: {unpaid.Short.ToString(style)} of its {unpaid.Obligation.Amount.ToString(style)} is not there; lower it by hand."
-                : $"{unpaid.Obligation.Name} can't be paid in full: {unpaid.Short.ToString(style)} short by {PlainDates.DayMonthYear(unpaid.Obligation.Due)}.");
-        }
-
         BufferHelp buffer = plan.Income.Buffer;
         if (buffer.IsAsked)
         {
             obstacles.Add(
                 $"The payday is {buffer.Short.ToString(style)} short, and the buffer has {buffer.Has.ToString(style)}: "
-                + "say in the Income step, or with --buffer AMOUNT, what it gives; 0 gives nothing.");
+                + "say in the Income step, or with --buffer AMOUNT, what it gives; 0 gives nothing."
+                + (plan.Unpayable.IsEmpty ? "" : " Without it:"));
         }
 
         if (buffer.Amount > buffer.Has)
@@ -32,6 +26,13 @@ internal static class ClosingChecks
         else if (buffer.Amount.IsNegative)
         {
             obstacles.Add("What the buffer gives is below zero; place what it is to get in the Surplus step.");
+        }
+
+        foreach (Pots.Unpayable unpaid in plan.Unpayable)
+        {
+            obstacles.Add(unpaid.Obligation.Kind == Pots.ObligationKind.Pot
+                ? $"{unpaid.Obligation.Name} can't be filled: {unpaid.Short.ToString(style)} of its {unpaid.Obligation.Amount.ToString(style)} is not there; lower it by hand."
+                : $"{unpaid.Obligation.Name} can't be paid in full: {unpaid.Short.ToString(style)} short by {PlainDates.DayMonthYear(unpaid.Obligation.Due)}.");
         }
 
         if (plan.LeftToPlace.IsPositive)

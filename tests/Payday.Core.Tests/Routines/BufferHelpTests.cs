@@ -26,8 +26,8 @@ public class BufferHelpTests
 
         Assert.Equal((Usd(300), Usd(4000), Usd(0), true), (plan.Income.Buffer.Short, plan.Income.Buffer.Has, plan.Income.Buffer.Amount, plan.Income.Buffer.IsAsked));
         Assert.Equal(
-            "Rent can't be paid in full: 300.00 short by 3 Mar 2026. The payday is 300.00 short, and the buffer has 4,000.00: "
-            + "say in the Income step, or with --buffer AMOUNT, what it gives; 0 gives nothing.",
+            "The payday is 300.00 short, and the buffer has 4,000.00: say in the Income step, or with --buffer AMOUNT, what it gives; "
+            + "0 gives nothing. Without it: Rent can't be paid in full: 300.00 short by 3 Mar 2026.",
             Closing.Of(plan).Fault);
     }
 
