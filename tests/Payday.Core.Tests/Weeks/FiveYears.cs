@@ -68,7 +68,7 @@ internal sealed class FiveYears(Book book, int seed)
             Try("settle", Differences.Settle(Book, open.Number, Chance(50) ? DifferenceEnd.Explained : DifferenceEnd.TurnedUp, today), check);
         }
 
-        if (Chance(3) && CountUndo.Last(Book) is { IsEmpty: false } counts)
+        if (Chance(1) && CountUndo.Last(Book) is { IsEmpty: false } counts)
         {
             Try("count taken back", CountUndo.Of(Book, counts, today), check);
         }
