@@ -1,10 +1,10 @@
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Calendar;
 using Payday.Core.Households;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Reports;
-using Payday.Core.Calendar;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Terminal.Gui.Input;

@@ -199,7 +199,7 @@ internal sealed class PurchaseForm : CursorScreen
             : CardPurchases.Change(session.Book, changes.Number, entry, session.Today);
         if (!after.Ok)
         {
-            Message = after.Fault;
+            Message = changes is not null && CardPurchases.InTheWay(session.Book, changes.Number) is { } obstacle ? TakeBackWays.WithKeys(obstacle) : after.Fault;
             return Way.Stay;
         }
 
