@@ -112,7 +112,7 @@ internal sealed class Answers
         Differences.Open(book).ToList().ForEach(open => Say($"open {open.PotId} {open.Date} {open.Difference} {open.DifferenceName}"));
         for (int year = from.Year; year <= to.Year; year++)
         {
-            MonthSummary.OfYear(book.Ledger, year, book.Household.Start, to).ToList().ForEach(month => Say($"{month}"));
+            MonthSummary.OfYear(book.Ledger, year, book.Household.Start, to, Roundings.Of(book)).ToList().ForEach(month => Say($"{month}"));
         }
 
         Say($"{book.HasHistory} {book.OpenFrom} {book.Closed.Length} {PotGuess.For(book, "shop")?.PotId}");

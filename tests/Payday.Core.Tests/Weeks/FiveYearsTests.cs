@@ -68,7 +68,7 @@ public class FiveYearsTests
 
         IReadOnlySet<long> roundings = Roundings.Of(book);
         Money rounded = Money.Sum(roundings.Select(number => book.Ledger.Movements[(int)number - 1].Amount), book.Household.Currency);
-        ILookup<long, Money> settled = book.Weeks.Returns.SelectMany(back => back.Settles).Where(item => item.Item.Kind == OwedKind.Purchase).ToLookup(item => item.Item.Number, item => item.Amount);
+        ILookup<long, Money> settled = book.Weeks.StandingReturns.SelectMany(back => back.Settles).Where(item => item.Item.Kind == OwedKind.Purchase).ToLookup(item => item.Item.Number, item => item.Amount);
         Assert.Equal(
             Money.Sum(settled.Select(item => (Money.Sum(item, book.Household.Currency) - book.Weeks.Purchases[(int)item.Key - 1].Amount).ClampToZero()), book.Household.Currency),
             rounded);
