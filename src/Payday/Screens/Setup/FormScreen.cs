@@ -112,7 +112,7 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
             }
 
             return fault;
-        });
+        }) { Most = field.Type.MostTyped };
     }
 
     private Way Change()
@@ -153,7 +153,7 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
         asked = true;
         string names = string.Join(", ", form.Missing.Select(field => field.Label));
         return Stay(form.Index is null
-            ? $"Not stored, still to fill in: {names}. The same key again leaves this {noun} out."
+            ? $"Not stored, still to fill in: {names}. The same key again goes back; what is here is there again with a."
             : $"Not stored, still to fill in: {names}. The same key again leaves the {noun} as it was.");
     }
 

@@ -28,7 +28,7 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
     protected override IReadOnlyList<Binding> Keys =>
     [
         .. Count == 0 ? Array.Empty<Binding>() : [new Binding(Key.Enter, "Enter", "open", $"This {list.Noun}'s fields.", Open)],
-        new(new Key('a'), "a", "add", $"Another {list.Noun}.", Add),
+        Letters.Add.Does("add", $"Another {list.Noun}.", Add),
         .. GuideKeys.Of(guide),
         .. Count == 0 ? Array.Empty<Binding>() : Moves,
     ];
@@ -43,10 +43,10 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
 
     private IReadOnlyList<Binding> Moves =>
     [
-        .. list.HasEnd ? [new Binding(new Key('e'), "e", "end", $"The last date of this {list.Noun}; empty lets it go on.", End)] : Array.Empty<Binding>(),
-        new(new Key(list.HasEnd ? 'x' : 'e'), list.HasEnd ? "x" : "e", "take out", $"Take this {list.Noun} out of the list, after a question; one that the ledger names stays.", TakeOut),
-        new(new Key('<'), "< >", "move", list.Key == "pots" ? "Move up: cut later than the one above." : "Move up or down in the order.", () => Move(-1)),
-        new(new Key('>'), ">", "", list.Key == "pots" ? "Move down: cut sooner than the one below." : "Move down in the order.", () => Move(1)),
+        .. list.HasEnd ? [Letters.Days.Does("end", $"The last date of this {list.Noun}; empty lets it go on.", End)] : Array.Empty<Binding>(),
+        Letters.TakeOut.Does("take out", $"Take this {list.Noun} out of the list, after a question; one that the ledger names stays.", TakeOut),
+        Letters.Up.Does("move", list.Key == "pots" ? "Move up: cut later than the one above." : "Move up or down in the order.", () => Move(-1)) with { Name = "< >" },
+        Letters.Down.Does("", list.Key == "pots" ? "Move down: cut sooner than the one below." : "Move down in the order.", () => Move(1)),
         new(Key.CursorUp.WithShift, "Shift+Up", "", "Move up, like <.", () => Move(-1)),
         new(Key.CursorDown.WithShift, "Shift+Down", "", "Move down, like >.", () => Move(1)),
     ];
@@ -69,7 +69,9 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
     private Way Add()
     {
         Cursor = Count;
-        return new Way.To(new FormScreen(work, ItemForm.OfNew(work, list), list.Noun));
+        ItemForm form = work.Begun.GetValueOrDefault(list.Key) is { IsStored: false } begun ? begun : ItemForm.OfNew(work, list);
+        work.Begun[list.Key] = form;
+        return new Way.To(new FormScreen(work, form, list.Noun));
     }
 
     private Way End()
@@ -103,7 +105,7 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
     {
         "debts" => "It asks for nothing once it is paid.",
         "pots" => "With an amount of 0 it is filled no more.",
-        _ => "e ends it on a date.",
+        _ => "d ends it on a date.",
     };
 
     private Way Move(int by)

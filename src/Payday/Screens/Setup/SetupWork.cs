@@ -48,6 +48,9 @@ internal abstract class SetupWork
     /// <returns>Why it was not stored, or null.</returns>
     public abstract string? Put(JsonObject next, Fields.FieldPath place);
 
+    /// <summary>By list: a new item that was begun and isn't stored yet; it is there again when another one is added.</summary>
+    public Dictionary<string, ItemForm> Begun { get; } = [];
+
     /// <summary>Why an item can't be taken out, or null.</summary>
     public abstract string? WhyKept(string list, string id);
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Routines;
@@ -43,6 +44,9 @@ internal sealed class BookSession
 
     /// <summary>The cash return as it was left, until it is confirmed.</summary>
     public Core.Weeks.ReturnDraft Return { get; set; } = Core.Weeks.ReturnDraft.AsPlanned;
+
+    /// <summary>Notes that were counted and not taken yet, by what was counted; they are there again the next time.</summary>
+    public Dictionary<string, ImmutableSortedDictionary<long, int>> HalfCounted { get; } = [];
 
     /// <summary>How numbers are written.</summary>
     public NumberStyle Style => Book.Household.Settings.Numbers;

@@ -27,8 +27,8 @@ internal sealed class DifferencesScreen(BookSession session) : CursorScreen
         ? []
         :
         [
-            new(new Key('e'), "e", "explained", "It is known what it went for: what was missing was spent, what was found had not been.", () => Settle(DifferenceEnd.Explained)),
-            new(new Key('t'), "t", "turned up", "What was missing turned up and is in the pot again.", () => Settle(DifferenceEnd.TurnedUp)),
+            Letters.Explain.Does("explained", "It is known what it went for: what was missing was spent, what was found had not been.", () => Settle(DifferenceEnd.Explained)),
+            Letters.TurnedUp.Does("turned up", "What was missing turned up and is in the pot again.", () => Settle(DifferenceEnd.TurnedUp)),
         ];
 
     /// <inheritdoc/>

@@ -49,8 +49,8 @@ internal sealed class FillsScreen : CursorScreen
         :
         [
             new(Key.Enter, "Enter", "done", "This pot is filled for this week.", () => Mark(FillState.Done)),
-            new(new Key('k'), "k", "skip", "Not this time: the cash stays at home.", () => Mark(FillState.Skipped)),
-            new(new Key('a'), "a", "all done", "All pots whose day has come are filled.", All),
+            Letters.KeepAtHome.Does("skip", "Not this time: the cash stays at home.", () => Mark(FillState.Skipped)),
+            new(Key.A.WithCtrl, "Ctrl+A", "all done", "All pots whose day has come are filled.", All),
         ];
 
     /// <inheritdoc/>

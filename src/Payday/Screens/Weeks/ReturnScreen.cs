@@ -48,13 +48,13 @@ internal sealed class ReturnScreen : CursorScreen
         [
             new(Key.Space, "Space", line.Goes ? "leave owed" : "take along", "Whether this pot's cash goes to the bank this time.", Turn),
             new(Key.Enter, "Enter", "notes", "Say which notes you pull from this pot.", () => new Way.To(Notes(line))),
-            new(new Key('p'), "p", "", "The notes of this pot as planned.", () => Decide(plan.Draft with { Picked = plan.Draft.Picked.Remove(line.Pot.Id) })),
+            Letters.Proposal.Does("", "The notes of this pot as planned.", () => Decide(plan.Draft with { Picked = plan.Draft.Picked.Remove(line.Pot.Id) })),
         ];
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> LastKeys =>
     [
-        .. plan.Total.IsPositive ? [new Binding(new Key('c'), "c", "slip", "The slip for the bank, to print or to save; there it is confirmed too.", ToSlip)] : Array.Empty<Binding>(),
+        .. plan.Total.IsPositive ? [Letters.Confirm.Does("slip", "The slip for the bank, to print or to save; there it is confirmed too.", ToSlip)] : Array.Empty<Binding>(),
         ShellKeys.Help(this),
         ShellKeys.Back,
     ];
