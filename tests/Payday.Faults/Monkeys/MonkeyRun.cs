@@ -193,10 +193,10 @@ internal static class MonkeyRun
                     break;
                 default:
                     program.Resize(80, 24);
+                    program.Signal(GoOn);
                     program.Send("\e[201~"u8.ToArray());
                     for (int i = 0; i < 120 && !program.HasEnded; i++)
                     {
-                        program.Signal(GoOn);
                         program.Send("\x03"u8.ToArray());
                         program.WaitForEnd(TimeSpan.FromMilliseconds(200));
                         program.Send("\r"u8.ToArray());
