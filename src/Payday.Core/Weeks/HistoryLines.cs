@@ -8,7 +8,11 @@ namespace Payday.Core.Weeks;
 internal static class HistoryLines
 {
     public static IEnumerable<PotHistoryLine> Of(Book book, string potId) =>
-        Fills(book, potId).Concat(Wallet(book, potId)).Concat(Cards(book, potId)).Concat(Returns(book, potId)).Concat(Counts(book, potId)).Concat(Moves(book, potId));
+        Openings(book, potId).Concat(Fills(book, potId)).Concat(Wallet(book, potId)).Concat(Cards(book, potId)).Concat(Returns(book, potId)).Concat(Counts(book, potId)).Concat(Moves(book, potId));
+
+    private static IEnumerable<PotHistoryLine> Openings(Book book, string potId) => book.Ledger.Live
+        .Where(movement => movement.From is LedgerEnd.Outside { Kind: OutsideKind.Opening } && PotBalance.Ends(potId).Contains(movement.To))
+        .Select(movement => new PotHistoryLine(movement.Date, PotEvent.Opening, movement.Amount, null, ""));
 
     private static IEnumerable<PotHistoryLine> Fills(Book book, string potId)
     {

@@ -11,9 +11,20 @@ namespace Payday.Core.Weeks;
 /// <summary>Filling the wallet, week by week.</summary>
 public static class WalletFills
 {
-    /// <summary>The parts to fill by a day that are neither done nor skipped, by day.</summary>
+    /// <summary>The parts that wait on a day: of its week, due by then, and neither done nor skipped; by day.</summary>
+    /// <remarks>
+    /// Everything that speaks of fills to make asks here. Those of a week that is over don't wait: its count takes them as
+    /// done, unless they are marked as skipped before; see <see cref="IsOver"/>.
+    /// </remarks>
     public static ImmutableArray<FillPart> Waiting(Book book, LocalDate day) =>
-        [.. FillPart.NotDone(book).Where(part => part.Marked is null && part.Key.Day <= day)];
+        [.. FillPart.NotDone(book).Where(part => part.Marked is null && part.Key.Day <= day && !IsOver(book.Household, part, day))];
+
+    /// <summary>Whether the week that a part was for was over before a day.</summary>
+    public static bool IsOver(Household household, FillPart part, LocalDate day)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return part.Key.Day < CountWeeks.WeekOf(household, day);
+    }
 
     /// <summary>Marks every fill that waits as done.</summary>
     /// <param name="book">The book.</param>

@@ -28,7 +28,7 @@ internal static class BillsReport
         [Report.Names($"Due until {until}"), new("on"), Report.Amounts("amount"), new("")],
         bills.Dues.Select(due => ImmutableArray.Create(
             due.Name,
-            DateText.Weekday(due.Key.Date),
+            DateText.Weekday(due.Date),
             Report.Marked(due.Amount.ToString(style), due.Changed),
             due.Paid ? "paid" : "held until due")),
         [["Due", "", bills.Due.ToString(style), ""]]);
@@ -40,7 +40,7 @@ internal static class BillsReport
             style,
             ["next"],
             [Report.Names("Held in the account"), Report.Amounts("before"), Report.Amounts("set aside"), Report.Amounts("paid"), Report.Amounts("now"), new("next")],
-            bills.SetAsides.Select(line => ImmutableArray.Create(
+            bills.ByNextDue.Select(line => ImmutableArray.Create(
                 line.Name,
                 line.HeldBefore.ToString(style),
                 line.SetAside.ToString(style),

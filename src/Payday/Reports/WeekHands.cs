@@ -27,8 +27,7 @@ internal static class WeekHands
 
         if (status.FillsWaiting > 0)
         {
-            LocalDate current = CountWeeks.WeekOf(book.Household, today);
-            ImmutableArray<FillPart> waiting = [.. WalletFills.Waiting(book, today).Where(part => part.Key.Day >= current)];
+            ImmutableArray<FillPart> waiting = WalletFills.Waiting(book, today);
             Money sum = Money.Sum(waiting.Select(part => part.Amount), book.Household.Currency);
             ImmutableSortedDictionary<long, int> notes = waiting
                 .SelectMany(part => part.Notes)

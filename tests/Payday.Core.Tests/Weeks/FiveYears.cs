@@ -31,7 +31,8 @@ internal sealed class FiveYears(Book book, int seed)
             Try("payday", Close(payday), check);
         }
 
-        foreach (FillPart part in WalletFills.Waiting(Book, today).Where(_ => Chance(30)))
+        // Some late, when their week is over and they wait no more.
+        foreach (FillPart part in FillPart.Of(Book).Where(part => part.Marked is null && part.Key.Day <= today && Chance(30)))
         {
             Try("fill", WalletFills.Mark(Book, part.Key, Chance(80) ? FillState.Done : FillState.Skipped, today), check);
         }

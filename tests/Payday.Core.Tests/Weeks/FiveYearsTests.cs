@@ -39,6 +39,7 @@ public class FiveYearsTests
         }
 
         AssertCountsAddUp(life.Book);
+        AssertHistoriesAgree(life.Book);
         if (years < 5)
         {
             return;
@@ -53,6 +54,24 @@ public class FiveYearsTests
         Assert.Contains(life.Book.Weeks.Returns, back => back.Payday is not null);
         Assert.Contains(life.Book.Weeks.Returns, back => !back.Swaps.IsEmpty);
         Assert.Contains(life.Book.Weeks.Returns, back => back.Settles.Any(settle => settle.Item.Kind == OwedKind.MovesOn));
+    }
+
+    // The last balance of each history is what the ledger has, and rounding is what purchases owed above what they cost.
+    private static void AssertHistoriesAgree(Book book)
+    {
+        foreach (Pot pot in book.Household.Pots)
+        {
+            Money has = Money.Sum(
+                new[] { $"account/pot:{pot.Id}", $"account/kept-back:{pot.Id}", $"cash/pot:{pot.Id}", $"cash/wallet:{pot.Id}" }.Select(book.Has), book.Household.Currency);
+            Assert.Equal(has, PotHistory.Of(book, pot.Id).Balances[^1].Has);
+        }
+
+        IReadOnlySet<long> roundings = Roundings.Of(book);
+        Money rounded = Money.Sum(roundings.Select(number => book.Ledger.Movements[(int)number - 1].Amount), book.Household.Currency);
+        ILookup<long, Money> settled = book.Weeks.Returns.SelectMany(back => back.Settles).Where(item => item.Item.Kind == OwedKind.Purchase).ToLookup(item => item.Item.Number, item => item.Amount);
+        Assert.Equal(
+            Money.Sum(settled.Select(item => (Money.Sum(item, book.Household.Currency) - book.Weeks.Purchases[(int)item.Key - 1].Amount).ClampToZero()), book.Household.Currency),
+            rounded);
     }
 
     private static void AssertOwedAgrees(Book book)

@@ -1,3 +1,4 @@
+using NodaTime;
 using Payday.Core.Households;
 using Payday.Core.Weeks;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -15,8 +16,24 @@ public class WalletFillTests
     public void Waiting_AfterClosing_AreTheFirstWeeksParts()
     {
         Assert.Equal(["food", "fares"], WalletFills.Waiting(Closed, Friday6March).Select(part => part.Pot.Id));
-        Assert.Equal(4, WalletFills.Waiting(Closed, Friday13March).Length);
+        Assert.Equal([Friday13March, Friday13March], WalletFills.Waiting(Closed, Friday13March).Select(part => part.Key.Day));
         Assert.Equal(Notes((50, 1), (10, 1)), WalletFills.Waiting(Closed, Friday6March)[0].Notes);
+    }
+
+    // One answer for all that speak of it: the status, the list, and marking them all.
+    [Theory]
+    [InlineData(6, 2)]
+    [InlineData(12, 2)]
+    [InlineData(13, 2)]
+    [InlineData(19, 2)]
+    [InlineData(20, 0)]
+    public void Waiting_OnADay_IsWhatTheStatusSaysAndWhatMarkingAllMarks(int day, int waiting)
+    {
+        LocalDate date = new(2026, 3, day);
+        Assert.Equal(
+            (waiting, waiting, waiting),
+            (WalletFills.Waiting(Closed, date).Length, BookStatus.Of(Closed, date).FillsWaiting, WalletFills.FillAll(Closed, date).Value!.Weeks.Fills.Length));
+        Assert.All(WalletFills.Waiting(Closed, date), part => Assert.False(WalletFills.IsOver(House, part, date)));
     }
 
     [Fact]

@@ -43,6 +43,10 @@ internal sealed class Pty : IDisposable
         {
             byte[] settings = new byte[SettingsRoom];
             Sound(tcgetattr(theirs, settings));
+
+            // BRKINT and IMAXBEL, which the library's way back from the background sets and no shell minds.
+            settings[0] &= unchecked((byte)~0x02);
+            settings[1] &= unchecked((byte)~0x20);
             return Convert.ToHexString(settings, 0, SettingsLength);
         }
     }

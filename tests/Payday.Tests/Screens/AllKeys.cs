@@ -1,5 +1,8 @@
 using NodaTime;
+using Payday.Core.Pots;
+using Payday.Core.Routines;
 using Payday.Screens.Looking;
+using Payday.Screens.Routines;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
 using Payday.Screens.Weeks;
@@ -15,7 +18,7 @@ namespace Payday.Tests.Screens;
 internal static class AllKeys
 {
     /// <summary>Walks them all; the library's driver is used, so tests that do this run one after the other.</summary>
-    public static IReadOnlyList<(string Screen, Binding Binding)> OfAllScreens() => [.. OfTheDemo(), .. OfTheWeeks(), .. OfTheSetup(), .. OfTheStart(), .. OfTheLook()];
+    public static IReadOnlyList<(string Screen, Binding Binding)> OfAllScreens() => [.. OfTheDemo(), .. OfAPot(), .. OfTheWeeks(), .. OfTheSetup(), .. OfTheStart(), .. OfTheLook()];
 
     private static IEnumerable<(string Screen, Binding Binding)> OfTheDemo()
     {
@@ -27,6 +30,21 @@ internal static class AllKeys
                 yield return (name, binding);
             }
         }
+    }
+
+    // Of the step only the keys of a row that asks, before its date and after it.
+    private static IEnumerable<(string Screen, Binding Binding)> OfAPot()
+    {
+        using var demo = new DemoBook();
+        Pot asks = demo.Household.Pots.Single(pot => pot.Id == "lake-week");
+        RoutineWork work = new(demo.Session, Routine.Plan(demo.Session.Book, Routine.Begun(demo.Session.Book).Value!).Value!, _ => { });
+        PotRow row = work.Plan.Pots.Rows.Single(row => row.Pot == asks);
+        return
+        [
+            .. ((LocalDate[])[work.Plan.Period.First, demo.Household.Start])
+                .SelectMany(by => PotAnswerKeys.Of(row with { Sinking = new SinkingState(SinkingStage.Bought, by, row.HasNow) }, work))
+                .Select(key => ("pots", key)),
+        ];
     }
 
     private static IEnumerable<(string Screen, Binding Binding)> OfTheWeeks()

@@ -1,14 +1,5 @@
 using System.Text;
-using NodaTime;
-using Payday.Screens.Looking;
 using Payday.Screens.Shell;
-using Payday.Screens.Start;
-using Payday.Screens.Weeks;
-using Payday.Store;
-using Payday.Tests.Printing;
-using Payday.Tests.Screens.Looks;
-using Payday.Tests.Screens.Setup;
-using Payday.Tests.Slips;
 
 namespace Payday.Tests.Screens;
 

@@ -20,6 +20,15 @@ internal sealed record StepRow(ImmutableArray<string> Cells)
     /// <summary>Typing here: what is edited, or null where nothing is.</summary>
     public CellEdit? Edit { get; init; }
 
+    /// <summary>Keys that only this row has, such as the answers to its question.</summary>
+    public IReadOnlyList<Binding> Keys { get; init; } = [];
+
     /// <summary>Space here, or null where it does nothing.</summary>
     public Action? Tick { get; init; }
+
+    /// <summary>What is said where nothing can be typed here though it looks as if it could: why, and where it can.</summary>
+    public string NoEdit { get; init; } = "";
+
+    /// <summary>What is said where Space does nothing here.</summary>
+    public string NoTick { get; init; } = "";
 }

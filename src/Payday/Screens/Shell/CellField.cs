@@ -11,7 +11,7 @@ namespace Payday.Screens.Shell;
 internal sealed class CellField : TextField
 {
     private const int StartsAtPercent = 55;
-    private bool isRefused;
+    private bool isWhole;
 
     public CellField()
     {
@@ -52,6 +52,7 @@ internal sealed class CellField : TextField
             SelectAll();
         }
 
+        isWhole = replaces;
         SetFocus();
     }
 
@@ -68,20 +69,20 @@ internal sealed class CellField : TextField
     {
         MoveEnd();
         SelectAll();
-        isRefused = true;
+        isWhole = true;
     }
 
-    /// <summary>Told of each key before the field has it.</summary>
+    /// <summary>Told of each key before the field has it: Backspace takes one character, also where a character typed would take the place of all.</summary>
     /// <returns>Whether the field may have it.</returns>
     public bool Before(Key key)
     {
         Fault = "";
-        if (isRefused && key == Key.Backspace)
+        if (isWhole && key == Key.Backspace)
         {
             GoOn();
         }
 
-        isRefused = false;
+        isWhole = false;
         if (SelectedLength > 0 || Text.Length < Most || ShellKeys.Typed(key) is null)
         {
             return true;
@@ -118,7 +119,7 @@ internal sealed class CellField : TextField
             ? $"What was pasted has {pasting.Text.Length} characters, and there is room for {room} here; nothing of it was taken."
             : "";
         pasting.Handled = Fault.Length > 0;
-        isRefused = false;
+        isWhole = false;
     }
 
     // Only keys of a line that is typed: the library's own others would run programs for a clipboard and open menus.

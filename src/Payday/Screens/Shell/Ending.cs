@@ -15,7 +15,7 @@ internal sealed class Ending : IDisposable
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(300);
 
     // While the library makes the terminal its own, giving it back would come to nothing.
-    private static readonly TimeSpan PatienceAtFirst = TimeSpan.FromSeconds(5);
+    private static readonly TimeSpan PatienceAtFirst = TimeSpan.FromSeconds(20);
 
     private readonly ManualResetEventSlim held = new();
     private readonly PosixSignalRegistration[] registrations;
@@ -32,12 +32,18 @@ internal sealed class Ending : IDisposable
     /// <summary>Between two looks nothing is half drawn or half stored: here the screens stand still once the end has begun.</summary>
     public void HoldHere()
     {
-        hasBegun = true;
         if (ending)
         {
             held.Set();
             Thread.Sleep(Timeout.Infinite);
         }
+    }
+
+    /// <summary>The library has the terminal from here on.</summary>
+    public void Begin()
+    {
+        hasBegun = true;
+        HoldHere();
     }
 
     /// <summary>The terminal is gone.</summary>

@@ -57,8 +57,9 @@ internal static class FullScreen
 
     private static void Run(IApplication app, KeyboardInput keyboard, Looks looks, Ending ending, Screen first, Func<string>? standing)
     {
-        app.Init("ansi");
         ending.HoldHere();
+        app.Init("ansi");
+        ending.Begin();
         TerminalModes.LeaveTheMouseAlone(app.Driver!);
         app.Iteration += (_, _) => BeforeLook(app, keyboard, looks, ending);
         using var view = new ShellView(first, Look.For(Environment.GetEnvironmentVariable), standing);

@@ -145,8 +145,9 @@ internal sealed class KeyboardInput : AnsiInput
         nint count = read(0, bytes, (nuint)bytes.Length);
         if (count <= 0)
         {
-            // The end of the input, or a terminal that is gone; EINTR and EAGAIN (4 and 11 on Linux) only mean another look.
-            isGone = count == 0 || Marshal.GetLastPInvokeError() is not (4 or 11);
+            // EINTR and EAGAIN (4 and 11 on Linux) only mean another look, and nothing at all is a Ctrl+D that was typed before
+            // the terminal was ours; of one that is gone, poll tells.
+            isGone = count < 0 && Marshal.GetLastPInvokeError() is not (4 or 11);
             return "";
         }
 

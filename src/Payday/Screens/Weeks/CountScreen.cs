@@ -64,7 +64,7 @@ internal sealed class CountScreen : CursorScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> LastKeys =>
     [
-        .. Plan.Counted > 0 ? [Letters.Confirm.Does("confirm", "Write what was counted to the ledger; pots without a figure stay uncounted.", Confirm)] : Array.Empty<Binding>(),
+        .. Plan.Rows.IsEmpty ? Array.Empty<Binding>() : [Letters.Confirm.Does(Plan.Counted > 0 ? "confirm" : "", "Write what was counted to the ledger; pots without a figure stay uncounted.", Confirm)],
         ShellKeys.Help(this),
         ShellKeys.Back,
     ];
@@ -209,7 +209,7 @@ internal sealed class CountScreen : CursorScreen
         Read<bool> goesOn = work.Confirm();
         if (!goesOn.Ok)
         {
-            Message = goesOn.Fault;
+            Message = Refused(goesOn.Fault);
             return Way.Stay;
         }
 
@@ -221,6 +221,21 @@ internal sealed class CountScreen : CursorScreen
         Cursor = 0;
         Message = done + " The next week is to be counted too.";
         return Way.Stay;
+    }
+
+    // What is wrong with a figure stands beside it already: said again it would look as if nothing had happened. So the
+    // refusal says that it is one, and the cursor goes to the first figure to mend.
+    private string Refused(string fault)
+    {
+        CountRow[] wrong = [.. Plan.Rows.Where(row => row.Fault is not null)];
+        if (wrong.Length == 0)
+        {
+            return fault;
+        }
+
+        Cursor = Plan.Rows.IndexOf(wrong[0]);
+        string others = wrong.Length == 1 ? "" : $", and {"more figure".ToQuantity(wrong.Length - 1)} to mend after it";
+        return $"Not confirmed{others}: {wrong[0].Fault}";
     }
 
     private void Entered(bool isRight) => Cursor = isRight ? Math.Min(Cursor + 1, Count - 1) : Cursor;

@@ -15,13 +15,17 @@ namespace Payday.Screens.Weeks;
 /// <summary>Which pots to fill the wallet from, week by week, and with which notes.</summary>
 internal sealed class FillsScreen : CursorScreen
 {
+    private const string ToFill = "to fill";
+    private const string Over = "week over";
+
     private readonly BookSession session;
 
-    /// <summary>Begins at the first fill that is not marked yet.</summary>
+    /// <summary>Begins at the first fill that waits, or else at the first that is not marked yet.</summary>
     public FillsScreen(BookSession session)
     {
         this.session = session;
-        Cursor = Math.Max(0, Parts.ToList().FindIndex(part => part.Marked is null));
+        List<FillPart> parts = [.. Parts];
+        Cursor = Math.Max(0, parts.FindIndex(part => State(part) == ToFill) is >= 0 and int waiting ? waiting : parts.FindIndex(part => part.Marked is null));
     }
 
     /// <inheritdoc/>
@@ -50,12 +54,12 @@ internal sealed class FillsScreen : CursorScreen
         [
             new(Key.Enter, "Enter", "done", "This pot is filled for this week.", () => Mark(FillState.Done)),
             Letters.KeepAtHome.Does("skip", "Not this time: the cash stays at home.", () => Mark(FillState.Skipped)),
-            new(Key.A.WithCtrl, "Ctrl+A", "all done", "All pots whose day has come are filled.", All),
+            new(Key.A.WithCtrl, "Ctrl+A", "all done", "All pots to fill this week by today are filled.", All),
         ];
 
     /// <inheritdoc/>
     protected override string Detail => Here is { } part
-        ? $"{part.Pot.Name}, week of {DateText.Weekday(part.Key.Day)}: {NoteText.Listed(part.Notes, part.Amount.Currency, session.Style)} = {part.Amount.ToString(session.Style)}."
+        ? $"{part.Pot.Name}, week of {DateText.Weekday(part.Key.Day)}: {NoteText.Listed(part.Notes, part.Amount.Currency, session.Style)} = {part.Amount.ToString(session.Style)}.{(State(part) == Over ? " That week is over: its count takes this as done, unless k says that it was skipped." : "")}"
         : "";
 
     /// <inheritdoc/>
@@ -102,14 +106,14 @@ internal sealed class FillsScreen : CursorScreen
     {
         FillState.Done => ('v', Ink.Done),
         FillState.Skipped => ('-', Ink.Quiet),
-        _ => Parts[row].Key.Day <= session.Today ? (' ', Ink.Plain) : (' ', Ink.Quiet),
+        _ => State(Parts[row]) == ToFill ? (' ', Ink.Plain) : (' ', Ink.Quiet),
     };
 
     private string State(FillPart part) => part.Marked?.State switch
     {
         FillState.Done => "done",
         FillState.Skipped => "skipped",
-        _ => part.Key.Day <= session.Today ? "to fill" : "later",
+        _ => part.Key.Day > session.Today ? "later" : WalletFills.IsOver(session.Book.Household, part, session.Today) ? Over : ToFill,
     };
 
     private Way Mark(FillState state)

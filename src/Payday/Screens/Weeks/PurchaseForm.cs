@@ -156,7 +156,7 @@ internal sealed class PurchaseForm : CursorScreen
 
     private string? TakeDay(string text)
     {
-        Read<LocalDate> day = TypedDate.Parse(text, session.Today);
+        Read<LocalDate> day = TypedDate.Parse(text, session.Today, session.Book.Household.Settings.DateOrder);
         if (!day.Ok)
         {
             return day.Fault;

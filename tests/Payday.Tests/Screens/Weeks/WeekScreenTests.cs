@@ -58,13 +58,29 @@ public sealed class WeekScreenTests : IDisposable
     public void Count_MoreThanWasThere_IsNotConfirmedUntilItIsNamed()
     {
         Hand hand = On(new CountScreen(demo.Session)).Type("400").Press("c");
-        Assert.StartsWith("400.00 is more than the 205.00 that Food should have", hand.Message, StringComparison.Ordinal);
+        Assert.StartsWith("Not confirmed: 400.00 is more than the 205.00 that Food should have", hand.Message, StringComparison.Ordinal);
 
         hand.Press("e").Type("Found behind the bread bin");
         hand.Press("c");
 
         WeekCount count = Assert.Single(demo.Session.Book.Weeks.Counts);
         Assert.Equal((Cents(-19500), Cents(0)), (count.Difference, count.Spent));
+    }
+
+    [Fact]
+    public void Count_ConfirmedWithBadFigures_GoesToTheFirstAndSaysHowManyMore()
+    {
+        Hand hand = On(new CountScreen(demo.Session)).Press("c");
+        Assert.Equal("Nothing has been counted; enter what is left of a pot.", hand.Message);
+
+        hand.To("Fares").Type("900").To("Fuel").Type("900").To("Pocket");
+        string[] before = hand.Shown(Complete);
+        hand.Press("c");
+
+        Assert.StartsWith("Not confirmed, and 1 more figure to mend after it: 900.00 is more than", hand.Message, StringComparison.Ordinal);
+        Assert.Contains(hand.Shown(Complete), line => line.StartsWith("!>Fares", StringComparison.Ordinal));
+        Assert.NotEqual(before[^5..^1], hand.Shown(Complete)[^5..^1]);
+        Assert.Empty(demo.Session.Book.Weeks.Counts);
     }
 
     [Fact]
@@ -147,6 +163,19 @@ public sealed class WeekScreenTests : IDisposable
         Assert.Empty(WalletFills.Waiting(demo.Session.Book, Friday13March));
     }
 
+    // The fills of 6 March were not marked either; their week is over.
+    [Fact]
+    public void Fills_AWeekLate_WaitAsHomeSays()
+    {
+        string home = string.Join(' ', On(new HomeScreen(demo.Session)).Shown(Complete));
+        string fills = string.Join(' ', On(new FillsScreen(demo.Session)).Shown(Complete));
+        string sum = Money.Sum(WalletFills.Waiting(demo.Session.Book, Friday13March).Select(part => part.Amount), Currency.FromCode("USD")).ToPlain();
+        int pots = WalletFills.Waiting(demo.Session.Book, Friday13March).Length;
+        Assert.Contains($"Fill the wallet (f): {pots} pots, {sum}", home, StringComparison.Ordinal);
+        Assert.Contains($"{pots} pots to fill by today, {sum}.", fills, StringComparison.Ordinal);
+        Assert.Contains("week over", fills, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Purchases_ThreeAndAReturn_LeaveTheAccountWhole()
     {
@@ -210,6 +239,24 @@ public sealed class WeekScreenTests : IDisposable
         Golden.Equal("history-80x24", hand.Shown(Complete));
     }
 
+    [Fact]
+    public void History_OfAPotThatBeganWithMoney_ShowsItsOpeningAndBalances()
+    {
+        string[] shown = On(new HomeScreen(demo.Session)).Press("o").To("Eating out").Press("Enter").Shown(Complete);
+        Assert.Contains(shown, line => line.StartsWith(" 5 Mar 2026", StringComparison.Ordinal) && line.Contains("opening", StringComparison.Ordinal) && line.EndsWith(" 12.00", StringComparison.Ordinal));
+        Assert.Contains(shown, line => line.StartsWith(" 6 Mar 2026", StringComparison.Ordinal) && line.EndsWith(" 82.00", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Year_WithARoundedReturn_SaysWhereTheRoundingWent()
+    {
+        Hand hand = On(new HomeScreen(demo.Session)).Press("b", "a").Type("Corner shop", "12.40").Press("Right", "Esc", "y");
+        string before = hand.Shown(Complete)[4];
+        hand.Press("Esc", "r", "c", "Enter", "y");
+        Assert.Equal(before, hand.Shown(Complete)[4]);
+        Assert.Contains("2.60 of the cash brought back was rounding to whole notes", string.Join(' ', hand.Shown(Complete)), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(80, 24)]
     [InlineData(60, 20)]
@@ -237,7 +284,7 @@ public sealed class WeekScreenTests : IDisposable
     public void Fills_SomeDone_BeginsAtTheFirstThatIsNot()
     {
         On(new FillsScreen(demo.Session)).Press("Enter", "Enter");
-        Assert.StartsWith(" >", On(new FillsScreen(demo.Session)).Shown(Complete)[5], StringComparison.Ordinal);
+        Assert.StartsWith(" >", On(new FillsScreen(demo.Session)).Shown(Complete)[13], StringComparison.Ordinal);
     }
 
     [Fact]
