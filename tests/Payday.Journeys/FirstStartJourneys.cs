@@ -22,7 +22,7 @@ public class FirstStartJourneys
         terminal.Press("Enter", "The household is stored.");
 
         terminal.To(7).Press("c", "Enter close it").Press("Enter", "The payday is closed.");
-        terminal.Press("s", "p print").Press("p", "Handed to the printer.");
+        terminal.Press("v", "Ctrl+P print").Press("C-p", "Handed to the printer.");
         string papers = File.ReadAllText(printed);
         Assert.Contains("Withdrawal", papers, StringComparison.Ordinal);
         Assert.Contains("Filling sheet", papers, StringComparison.Ordinal);

@@ -15,10 +15,10 @@ public class LookJourneys
 
         first.To(7).Press("c", "Enter close it").Press("Enter", "The payday is closed.");
         Assert.DoesNotContain("The payday is closed.", second.Shown, StringComparison.Ordinal);
-        second.Press("s", "No payday has been closed yet").Press("a", "new movements.").Press("s", "Slip and filling sheet").WaitFor(Standing).Press("Escape", "Esc leave");
+        second.Press("v", "No payday has been closed yet").Press("C-r", "new movements.").Press("v", "Slip and filling sheet").WaitFor(Standing).Press("Escape", "Esc leave");
 
         first.Press("Escape", "Leave Payday?").Press("Enter", "[ended 0]");
-        second.Press("a", "Open it for changes?").Press("Enter", "Enter payday");
+        second.Press("C-r", "Open it for changes?").Press("Enter", "Enter payday");
         Assert.DoesNotContain("Only looking", second.Shown, StringComparison.Ordinal);
         second.To(1).Change("2000", "*2,000.00");
     }
@@ -30,6 +30,6 @@ public class LookJourneys
         using var first = TerminalSession.Home(folder);
         using var second = TerminalSession.Home(folder).WaitFor(Standing + first.Program);
         first.To(1).Change("2000", "*2,000.00").Signal("KILL").WaitForEnd(137);
-        second.Press("a", "Open it for changes?").Press("Enter", "Enter payday").WaitFor("at step 1 of 7").To(1).WaitFor("*2,000.00");
+        second.Press("C-r", "Open it for changes?").Press("Enter", "Enter payday").WaitFor("at step 1 of 7").To(1).WaitFor("*2,000.00");
     }
 }

@@ -14,6 +14,9 @@ internal static class ProgramUnderTest
     /// <summary>The same as a shell takes it.</summary>
     public static string ShellCommand => string.Join(' ', Command.Select(word => $"'{word}'"));
 
+    /// <summary>The full screen with a screen that has a fault behind each key.</summary>
+    public static string FaultyScreen => Built(Path.Combine("tests", "Payday.FaultyScreen"), "faulty-screen.dll");
+
     /// <summary>The demo household's file.</summary>
     public static string DemoFile => Path.Combine(Root(), "demo", "household.json");
 
@@ -28,10 +31,12 @@ internal static class ProgramUnderTest
     }
 
     // The tests' own output folder ends in the configuration and framework that the program was built in too.
-    private static string Built()
+    private static string Built() => Built(Path.Combine("src", "Payday"), "payday.dll");
+
+    private static string Built(string project, string file)
     {
         var framework = new DirectoryInfo(AppContext.BaseDirectory.TrimEnd(Path.DirectorySeparatorChar));
-        return Path.Combine(Root(), "src", "Payday", "bin", framework.Parent!.Name, framework.Name, "payday.dll");
+        return Path.Combine(Root(), project, "bin", framework.Parent!.Name, framework.Name, file);
     }
 
     private static string Root([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", ".."));

@@ -9,7 +9,7 @@ public class RoutineJourneys
         using var terminal = TerminalSession.Demo(folder);
         terminal.To(7).Press("c", "Enter close it").Press("Enter", "The payday is closed.");
         Assert.InRange(terminal.Keys, 1, 39);
-        terminal.Press("s", "Filling sheet").Press("Escape", "Esc leave").Press("Escape", "Leave Payday?").Press("Enter", "[ended 0]");
+        terminal.Press("v", "Filling sheet").Press("Escape", "Esc leave").Press("Escape", "Leave Payday?").Press("Enter", "[ended 0]");
         Assert.Equal(TerminalSession.Sane, terminal.Modes);
         Assert.False(terminal.HasOtherKeyCodes);
         Assert.Empty(folder.Demos);

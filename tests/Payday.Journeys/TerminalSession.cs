@@ -55,6 +55,10 @@ internal sealed class TerminalSession : IDisposable
     /// <summary>Starts the program on the demo household, and waits for its first screen.</summary>
     public static TerminalSession Demo(ScratchFolder folder) => Of(folder, "demo").WaitFor("Esc leave");
 
+    /// <summary>Starts the full screen with a screen that has a fault behind each key.</summary>
+    public static TerminalSession Faulty(ScratchFolder folder) =>
+        new(folder, ["sh", "-c", ThenShowsHowItEnded, "sh", "dotnet", ProgramUnderTest.FaultyScreen, folder.Data]);
+
     /// <summary>Starts the program at a terminal that can't move its cursor.</summary>
     public static TerminalSession Dumb(ScratchFolder folder, params string[] arguments) =>
         new(folder, ["env", "TERM=dumb", "sh", "-c", ThenShowsHowItEnded, "sh", .. ProgramUnderTest.Command, .. arguments]);

@@ -37,19 +37,19 @@ public class WeekJourneys
     {
         using ScratchFolder folder = new ScratchFolder().WithWeeks();
         using var terminal = TerminalSession.Home(folder);
-        terminal.Press("f", "16 pots to fill").Press("a", "16 pots filled").Press("Escape", "Esc leave");
+        terminal.Press("f", "16 pots to fill").Press("C-a", "16 pots filled").Press("Escape", "Esc leave");
 
         terminal.Press("b", "Nothing was bought").Buy("Corner shop", "12.40", "15.00").Buy("Corner shop", "7", "10.00");
         terminal.Press("r", "25.00 to the bank").Press("c", "Deposit slip").Press("Enter", "25.00 is back in the account");
 
         terminal.Press("b", "7.00").Buy("Corner shop", "10", "10.00").Press("Escape", "Esc leave");
-        terminal.Press("w", "0 of 8 counted").Press("w", "Count for: ")
+        terminal.Press("w", "0 of 8 counted").Press("d", "Count for: ")
             .Type(WeekHousehold.Iso(WeekHousehold.Today), WeekHousehold.Iso(WeekHousehold.Today)).Press("Enter", "0 of 8 counted");
         terminal.Press("n", "Count Food by notes").Press("Down", ">      10")
-            .Type("1", ": 1").Press("Enter", "Together 10.00").Type("1", ": 1").Press("Enter", "Together 15.00").Press("Escape", "1 of 8 counted");
+            .Type("1", ": 1").Press("Enter", "Together 10.00").Type("1", ": 1").Press("Enter", "Together 15.00").Press("Right", "1 of 8 counted");
         terminal.Press("c", "1 pot counted");
 
-        terminal.To(6).WaitFor("Owed-back notes taken to the bank:").Press("b", "Owed-back notes used here:");
+        terminal.To(6).WaitFor("Owed-back notes taken to the bank:").Press("r", "Owed-back notes used here:");
         terminal.Press("Right", Steps.Mark(7)).Press("c", "Enter close it").Press("Enter", "The payday is closed.");
         Assert.DoesNotContain("owed back to the account", terminal.Settled(), StringComparison.Ordinal);
     }

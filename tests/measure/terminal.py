@@ -25,7 +25,7 @@ READY = b"? help"
 KEYS = [
     ("Enter (to the routine)", b"\r"), ("Right (to bills)", b"\x1b[C"), ("Down", b"\x1b[B"), ("Down", b"\x1b[B"), ("Up", b"\x1b[A"),
     ("Right (to debts)", b"\x1b[C"), ("Down", b"\x1b[B"), ("Right (to pots)", b"\x1b[C"), ("Down", b"\x1b[B"), ("Down", b"\x1b[B"),
-    ("Enter (edit)", b"\r"), ("1 (digit)", b"1"), ("2 (digit)", b"2"), ("Esc (takes 12)", b"\x1b"), ("Space (proposal)", b" "),
+    ("Enter (edit)", b"\r"), ("1 (digit)", b"1"), ("2 (digit)", b"2"), ("Enter (takes 12)", b"\r"), ("Space (proposal)", b" "),
     ("Right (to surplus)", b"\x1b[C"), ("Down", b"\x1b[B"), ("Right (to withdrawal)", b"\x1b[C"), ("Down", b"\x1b[B"), ("Tab", b"\t"), ("Up", b"\x1b[A"),
 ]
 

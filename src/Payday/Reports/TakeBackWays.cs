@@ -13,8 +13,8 @@ internal static class TakeBackWays
         ObstacleKind.Fill => "On home: f, then u on that fill.",
         ObstacleKind.Purchase => "On home: b, then u on it.",
         ObstacleKind.Return => "On home: r, then u.",
-        ObstacleKind.Difference => "On home: w, then o, then u.",
-        ObstacleKind.Payday => "On home: l, then o.",
+        ObstacleKind.Difference => "On home: w, then g, then u.",
+        ObstacleKind.Payday => "On home: l, then z.",
         ObstacleKind.Movement => "On home: l, then u on it.",
         _ => "",
     });
@@ -29,8 +29,8 @@ internal static class TakeBackWays
             ObstacleKind.Fill => $"payday fill --undo{pot}",
             ObstacleKind.Purchase => "payday spend --undo NUMBER",
             ObstacleKind.Return => "payday return --undo",
-            ObstacleKind.Difference => "On the screen: w, then o, then u.",
-            ObstacleKind.Payday => "On the screen: l, then o.",
+            ObstacleKind.Difference => "On the screen: w, then g, then u.",
+            ObstacleKind.Payday => "On the screen: l, then z.",
             ObstacleKind.Movement => "On the screen: l, then u on it.",
             _ => "",
         });

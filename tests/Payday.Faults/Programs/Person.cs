@@ -92,22 +92,22 @@ internal sealed partial class Person(Terminal terminal, int number)
 
     private void Reopen()
     {
-        Press("l", "o reopen");
-        if (Press("o", "Enter reopen it", NoKeys) == "Enter reopen it")
+        Press("l", "z reopen");
+        if (Press("z", "Enter reopen it", NoKeys) == "Enter reopen it")
         {
             Change(Enter, "The payday is open again");
             return;
         }
 
-        Press(Back, "o reopen");
+        Press(Back, "z reopen");
         Press(Back, "Esc leave");
     }
 
     private void Fill()
     {
-        if (Press("f", "a all done", NoKeys) == "a all done" && terminal.Shown.Contains("to fill by today", StringComparison.Ordinal))
+        if (Press("f", "Ctrl+A all done", NoKeys) == "Ctrl+A all done" && terminal.Shown.Contains("to fill by today", StringComparison.Ordinal))
         {
-            Change("a", " filled.");
+            Change("\x01", " filled.");
         }
 
         Press(Back, "Esc leave");

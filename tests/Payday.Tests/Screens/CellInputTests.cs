@@ -1,3 +1,5 @@
+using Payday.Screens.Shell;
+using Payday.Screens.Terminals;
 using Terminal.Gui.Input;
 
 namespace Payday.Tests.Screens;
@@ -22,6 +24,13 @@ public class CellInputTests
 
         terminal.Press(Key.Esc, Key.CursorUp);
         Assert.Equal(before, terminal.Lines);
+
+        // It is there to be mended, and taken out it is gone.
+        terminal.Press(Key.Enter);
+        Assert.EndsWith(": " + text, terminal.BottomLine, StringComparison.Ordinal);
+        terminal.Press([.. Enumerable.Repeat(Key.Backspace, text.Length)]).Press(Key.Esc, Key.Enter);
+        Assert.EndsWith(": 2,287.64", terminal.BottomLine, StringComparison.Ordinal);
+        terminal.Press(Key.Esc);
         Assert.True(terminal.Session.Book.Draft is null || terminal.Session.Book.Draft.Incomes.IsEmpty);
     }
 
@@ -72,7 +81,7 @@ public class CellInputTests
         using var terminal = new DemoTerminal();
         terminal.Open("income").Press(Key.Enter).Type("5");
         Assert.EndsWith(": 5", terminal.BottomLine, StringComparison.Ordinal);
-        terminal.Press(Key.Esc, Key.Enter, Key.Delete);
+        terminal.Press(Key.Backspace, Key.Esc, Key.Enter, Key.Delete);
         Assert.EndsWith(":", terminal.BottomLine.TrimEnd(), StringComparison.Ordinal);
     }
 
@@ -112,10 +121,76 @@ public class CellInputTests
     }
 
     [Fact]
-    public void Cell_TypedAmountAndEsc_IsKept()
+    public void Cell_TypedAmountAndEsc_IsNotTakenAndThereAgain()
     {
         using var terminal = new DemoTerminal();
         terminal.Open("income").Press(Key.Enter).Type("2300").Press(Key.Esc);
+        Assert.DoesNotContain("2,300.00", terminal.Lines[4], StringComparison.Ordinal);
+        Assert.Null(terminal.Session.Book.Draft);
+        Assert.StartsWith("Nothing was changed; what you typed is there again", terminal.Top.Message, StringComparison.Ordinal);
+
+        // Also after going home and coming back.
+        terminal.Press(Key.Esc, Key.Enter, Key.Enter);
+        Assert.EndsWith(": 2300", terminal.BottomLine, StringComparison.Ordinal);
+        terminal.Press(Key.Enter);
         Assert.Contains("*2,300.00", terminal.Lines[4], StringComparison.Ordinal);
+        terminal.Press(Key.CursorUp, Key.Enter);
+        Assert.EndsWith(": 2,300.00", terminal.BottomLine, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Cell_TypedAndCtrlC_IsNotTakenAndThereAgain()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Open("income").Press(Key.Enter).Type("23").Press(Key.C.WithCtrl, Key.Esc, Key.Enter);
+        Assert.EndsWith(": 23", terminal.BottomLine, StringComparison.Ordinal);
+        Assert.Null(terminal.Session.Book.Draft);
+    }
+
+    // Bounded work, whatever is pasted: the text never grows past the cell's room.
+    [Theory]
+    [InlineData(201)]
+    [InlineData(5_000)]
+    [InlineData(1_000_000)]
+    public void Cell_PasteThatDoesNotFit_IsRefusedWhole(int length)
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Open("income").Press(Key.Enter).Type("5").Paste(new string('7', length));
+        Assert.EndsWith(": 5", terminal.BottomLine, StringComparison.Ordinal);
+        Assert.Contains($"{length} characters", terminal.Top.Message, StringComparison.Ordinal);
+        Assert.EndsWith("nothing of it was taken.", terminal.Top.Message, StringComparison.Ordinal);
+        terminal.Type("6").Press(Key.Enter);
+        Assert.Contains("*56.00", terminal.Lines[4], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Cell_TypedPastItsRoom_SaysSo()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Open("income").Press(Key.Enter).Paste(new string('1', CellEdit.Usual)).Type("2");
+        Assert.Equal("There is room for 200 characters here.", terminal.Top.Message);
+        terminal.Press(Key.Backspace);
+        Assert.Empty(terminal.Top.Message);
+        terminal.Press(Key.Enter);
+        Assert.NotEmpty(terminal.Top.Message);
+    }
+
+    [Fact]
+    public void Paste_OnTheListOfPurchases_IsRead()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Press(new Key('b'), new Key('i')).Paste("2026-03-01\t8.20\tCorner \e]0;gone\ashop\r\n2026-03-02\t3.00\tBaker\r\n");
+        Assert.Contains(terminal.Lines, line => line.Contains("Corner ]0;goneshop", StringComparison.Ordinal));
+        Assert.Contains(terminal.Lines, line => line.Contains("Baker", StringComparison.Ordinal));
+        terminal.Press(Key.Esc, new Key('?')).Paste("nothing here takes it");
+        Assert.Empty(terminal.Top.Message);
+    }
+
+    [Fact]
+    public void Paste_TooLongForAnyScreen_IsRefused()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Press(new Key('b'), new Key('i')).Paste(new string('x', InputReader.MostPasted + 1));
+        Assert.Equal("What was pasted is too long; nothing of it was taken.", terminal.Top.Message);
     }
 }

@@ -25,7 +25,7 @@ internal sealed class DemoTerminal : IDisposable
     // A test run at a terminal must not take that terminal.
     static DemoTerminal() => Environment.SetEnvironmentVariable("DisableRealDriverIO", "1");
 
-    public DemoTerminal(int width = 80, int height = 24, bool colour = true, bool ascii = false, Func<BookSession, Screen>? first = null, Func<string>? standing = null)
+    public DemoTerminal(int width = 80, int height = 24, bool ascii = false, Func<BookSession, Screen>? first = null, Func<string>? standing = null)
     {
         store = BookStore.Open(new StoreFolder(folder.Path));
         Household household = DemoCommand.Household();
@@ -33,7 +33,7 @@ internal sealed class DemoTerminal : IDisposable
         app = Application.Create(new VirtualTimeProvider());
         app.Init("ansi");
         Resize(width, height);
-        view = new ShellView(first?.Invoke(Session) ?? new HomeScreen(Session), new Look(colour, ascii), standing);
+        view = new ShellView(first?.Invoke(Session) ?? new HomeScreen(Session), new Look(ascii), standing);
         token = app.Begin(view)!;
         app.LayoutAndDraw();
     }
@@ -96,11 +96,11 @@ internal sealed class DemoTerminal : IDisposable
         "close" => [.. Way("slip"), new Key('c')],
         "papers" => [.. Way("slip"), new Key('v')],
         "help" => [.. Way("pots"), new Key('?')],
-        "calendar" => [new Key('c')],
+        "calendar" => [new Key('d')],
         "ledger" => [new Key('l')],
-        "ledger-filter" => [new Key('l'), new Key('f')],
+        "ledger-filter" => [new Key('l'), new Key('o')],
         "undo" => [.. Closed, new Key('l'), .. Enumerable.Repeat(Key.CursorDown, 35), new Key('u')],
-        "reopen" => [.. Closed, new Key('l'), new Key('o')],
+        "reopen" => [.. Closed, new Key('l'), new Key('z')],
         "leave" => [Key.Esc],
         _ => throw new ArgumentOutOfRangeException(nameof(name), name, "no such screen"),
     };

@@ -8,7 +8,7 @@ namespace Payday.Tests.Screens;
 public class KeyTests
 {
     // Pressing it would print on the printer of whoever runs the tests.
-    private const string Prints = "p print";
+    private const string Prints = "Ctrl+P print";
 
     public static TheoryData<string> Names => ScreenGoldenTests.Names;
 
@@ -29,7 +29,7 @@ public class KeyTests
             Binding binding = Assert.Single(terminal.Open(name).Top.Bindings, known => $"{known.Name} {known.Label}" == key);
             string before = Shown(terminal);
             terminal.Press(binding.Key);
-            Assert.True(binding.Key == Key.Space || Shown(terminal) != before || binding.Label is "leave" or "take all" or "proposal", $"{name}: {key} does nothing to be seen");
+            Assert.True(binding.Key == Key.Space || Shown(terminal) != before || binding.Label is "leave" or "proposals" or "proposal", $"{name}: {key} does nothing to be seen");
         }
     }
 

@@ -41,7 +41,7 @@ public sealed class NumberStyleTests : IDisposable
 
     [Fact]
     public void Count_Missing_SaysHowInItsOwnStyle() =>
-        Assert.Equal("Write it like Lost coin=0,50.", new Hand(new CountScreen(demo.Session)).Type("21").To("Food").Press("d").Try("coin"));
+        Assert.Equal("Write it like Lost coin=0,50.", new Hand(new CountScreen(demo.Session)).Type("21").To("Food").Press("e").Try("coin"));
 
     [Fact]
     public void Purchase_Sum_HasAComma() => Shows(new Hand(new PurchasesScreen(demo.Session)).Press("a").To("Amount"), "12,50+3");
@@ -49,7 +49,7 @@ public sealed class NumberStyleTests : IDisposable
     [Fact]
     public void PurchaseList_Example_CanBeRead()
     {
-        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("p");
+        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("i");
         Shows(hand, "2026-03-07; 12,50;");
     }
 

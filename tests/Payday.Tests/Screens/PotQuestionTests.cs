@@ -32,18 +32,18 @@ public sealed class PotQuestionTests : IDisposable
     [Fact]
     public void Finished_IsStoredAndAsksNoMore()
     {
-        Hand hand = AtTheQuestion().Press("f");
+        Hand hand = AtTheQuestion().Press("x");
 
         Assert.True(Job.Finished);
         Assert.Contains("is finished", hand.Message, StringComparison.Ordinal);
         Assert.Contains(hand.Shown(new Size(80, 24)), line => line.Contains("0.00  finished", StringComparison.Ordinal));
-        Assert.DoesNotContain(hand.Top.Bindings, key => key.Name == "f");
+        Assert.DoesNotContain(hand.Top.Bindings, key => key.Name == "x");
     }
 
     [Fact]
     public void EveryYear_IsStoredAndSavesForTheNext()
     {
-        Hand hand = AtTheQuestion().Press("r");
+        Hand hand = AtTheQuestion().Press("*");
 
         Assert.Equal(new Schedule.EveryMonths(12, new(2026, 7, 31)), Job.Repeats);
         Assert.Contains(hand.Shown(new Size(80, 24)), line => line.Contains("1,050 short, ", StringComparison.Ordinal));
@@ -52,7 +52,7 @@ public sealed class PotQuestionTests : IDisposable
     [Fact]
     public void GoOn_IsStoredAndSavesForTheSameDate()
     {
-        Hand hand = AtTheQuestion().Press("g");
+        Hand hand = AtTheQuestion().Press("&");
 
         Assert.Equal(new LocalDate(2026, 3, 10), Job.SettledTo);
         Assert.Contains(hand.Shown(new Size(80, 24)), line => line.Contains("1,050 short, 14 paydays", StringComparison.Ordinal));

@@ -101,7 +101,7 @@ public class RoutineStepTests
     public void OneOff_NameTooLong_SaysSo()
     {
         using var terminal = new DemoTerminal();
-        terminal.Open("income").Press(new Key('o')).Type(new string('z', 61) + "=4").Press(Key.Enter);
+        terminal.Open("income").Press(new Key('a')).Type(new string('z', 61) + "=4").Press(Key.Enter);
         Assert.Equal("The name has 61 characters; shorten it to 60.", terminal.Top.Message);
     }
 
@@ -111,7 +111,7 @@ public class RoutineStepTests
         using var folder = new ScratchFolder();
         using var terminal = new DemoTerminal();
         string slip = Path.Combine(folder.Path, "slip.pdf");
-        terminal.Open("papers").Press(new Key('d')).Press([.. Enumerable.Repeat(Key.Backspace, 40)]).Type(slip).Press(Key.Enter);
+        terminal.Open("papers").Press(new Key('s')).Press([.. Enumerable.Repeat(Key.Backspace, 40)]).Type(slip).Press(Key.Enter);
         Assert.Equal($"Saved as {slip} and slip-filling.pdf.", terminal.Top.Message);
         Assert.Equal(["slip-filling.pdf", "slip.pdf"], Directory.GetFiles(folder.Path).Select(Path.GetFileName).Order());
     }
@@ -123,7 +123,7 @@ public class RoutineStepTests
         using var terminal = new DemoTerminal();
         string sheet = Path.Combine(folder.Path, "slip-filling.pdf");
         File.WriteAllText(sheet, "mine");
-        terminal.Open("papers").Press(new Key('d')).Press([.. Enumerable.Repeat(Key.Backspace, 40)]).Type(Path.Combine(folder.Path, "slip.pdf")).Press(Key.Enter);
+        terminal.Open("papers").Press(new Key('s')).Press([.. Enumerable.Repeat(Key.Backspace, 40)]).Type(Path.Combine(folder.Path, "slip.pdf")).Press(Key.Enter);
         Assert.Equal($"{sheet} is already there; give another name.", terminal.Top.Message);
         Assert.Single(Directory.GetFiles(folder.Path));
     }

@@ -27,7 +27,7 @@ public class ScreenGoldenTests
     [Fact]
     public void Pots_WithoutColour_ShowByWeightAlone()
     {
-        using var terminal = new DemoTerminal(colour: false);
+        using var terminal = new DemoTerminal();
         string shown = terminal.Open("pots").Ansi;
         Golden.Equal("pots-80x24-no-colour", shown.Replace("\e", "<ESC>", StringComparison.Ordinal).ReplaceLineEndings("\n").Split('\n'));
     }

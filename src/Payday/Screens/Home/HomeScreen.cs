@@ -58,16 +58,16 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     [
         .. Looking is { } looking ? [looking.ReadAgain(this)] : Array.Empty<Binding>(),
         Changing(new(Key.Enter, "Enter", "payday", "The routine of the next payday; one that was begun goes on where it was left.", ToRoutine)),
-        Changing(new(new Key('w'), "w", "count", "The week-end count: what is left of the cash pots.", () => new Way.To(new CountScreen(session)))),
-        new(new Key('b'), "b", "card", session.IsLook ? "Card purchases." : "Card purchases: enter, change, undo.", () => new Way.To(purchases)),
-        Changing(new(new Key('f'), "f", "", "Fill the wallet for the week.", () => new Way.To(new FillsScreen(session)))),
-        Changing(new(new Key('r'), "r", "", "Take cash that is owed back to the bank.", () => new Way.To(new ReturnScreen(session)))),
-        new(new Key('p'), "p", Looks("history"), "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.To(Histories())),
-        new(new Key('c'), "c", Looks("calendar"), "Paydays, fill days and dues of the next months.", () => new Way.To(new CalendarScreen(session))),
-        new(new Key('y'), "y", "", "Months and years: income, outgoings, savings and debts.", () => new Way.To(new YearScreen(session))),
-        new(new Key('l'), "l", Looks("ledger"), "Every movement of money.", () => new Way.To(new LedgerScreen(session))),
-        new(new Key('s'), "s", "", "The papers of the last closed payday.", ToSlip),
-        Changing(new(new Key('h'), "h", "household", "Settings, income sources, bills, debts and pots.", () => new Way.To(new SetupScreen(new BookWork(session))))),
+        Changing(Letters.Week.Does("count", "The week-end count: what is left of the cash pots.", () => new Way.To(new CountScreen(session)))),
+        Letters.Card.Does("card", session.IsLook ? "Card purchases." : "Card purchases: enter, change, undo.", () => new Way.To(purchases)),
+        Changing(Letters.Fill.Does("", "Fill the wallet for the week.", () => new Way.To(new FillsScreen(session)))),
+        Changing(Letters.Return.Does("", "Take cash that is owed back to the bank.", () => new Way.To(new ReturnScreen(session)))),
+        Letters.One.Does(Looks("history"), "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.To(Histories())),
+        Letters.Days.Does(Looks("calendar"), "Paydays, fill days and dues of the next months.", () => new Way.To(new CalendarScreen(session))),
+        Letters.Years.Does("", "Months and years: income, outgoings, savings and debts.", () => new Way.To(new YearScreen(session))),
+        Letters.Ledger.Does(Looks("ledger"), "Every movement of money.", () => new Way.To(new LedgerScreen(session))),
+        Letters.View.Does("", "The papers of the last closed payday.", ToSlip),
+        Changing(Letters.Household.Does("household", "Settings, income sources, bills, debts and pots.", () => new Way.To(new SetupScreen(new BookWork(session))))),
     ];
 
     /// <inheritdoc/>

@@ -35,9 +35,9 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
-        new(new Key('f'), "f", "filter", "Only movements about one source, bill, debt or pot.", () => new Way.To(Subjects())),
-        new(new Key('d'), "d", "dates", "Only movements of a day, a month or some days; empty for all.", () => new Way.Edit(new CellEdit("Day, month, or one to another", "", Between))),
-        .. Here is null ? Array.Empty<Binding>() : [session.Changing(this, new(new Key('u'), "u", "undo", "Undo this movement by its reverse, with a reason.", Undo))],
+        Letters.One.Does("only one", "Only movements about one source, bill, debt or pot.", () => new Way.To(Subjects())),
+        Letters.Days.Does("dates", "Only movements of a day, a month or some days; empty for all.", () => new Way.Edit(new CellEdit("Day, month, or one to another", "", Between))),
+        .. Here is null ? Array.Empty<Binding>() : [session.Changing(this, Letters.Undo.Does("undo", "Undo this movement by its reverse, with a reason.", Undo))],
         ReopenScreen.Opens(session, this),
     ];
 
@@ -45,7 +45,7 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
     protected override int Count => Shown.Movements.Length;
 
     /// <inheritdoc/>
-    protected override string Empty => filter == new MovementFilter() ? "Nothing has moved yet." : "No movement is like that; f and d change what is shown.";
+    protected override string Empty => filter == new MovementFilter() ? "Nothing has moved yet." : "No movement is like that; o and d change what is shown.";
 
     /// <inheritdoc/>
     protected override string Detail => Here is { } movement ? MovementText.Sentence(session.Book, movement) : "";

@@ -25,8 +25,8 @@ internal sealed class ReopenScreen(BookSession session) : PageScreen
         : [];
 
     /// <summary>The key that leads here.</summary>
-    public static Binding Opens(BookSession session, Screen on) => session.Changing(on, new(
-        new Key('o'), "o", "reopen", "Take the last closed payday up again, as long as nothing later depends on it.", () => new Way.To(new ReopenScreen(session))));
+    public static Binding Opens(BookSession session, Screen on) => session.Changing(on, Letters.Reopen.Does(
+        "reopen", "Take the last closed payday up again, as long as nothing later depends on it.", () => new Way.To(new ReopenScreen(session))));
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) => Texts()

@@ -25,7 +25,7 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => trial.Ok && !done
-        ? [new(Key.Enter, "Enter", "undo it", "Say why, and write the reverse to the ledger.", () => new Way.Edit(new CellEdit("Undone because", "", Undo) { Acts = true }))]
+        ? [new(Key.Enter, "Enter", "undo it", "Say why, and write the reverse to the ledger.", () => new Way.Edit(new CellEdit("Undone because", "", Undo)))]
         : [];
 
     /// <inheritdoc/>
@@ -60,7 +60,7 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
 
         if (MovementPair.Of(session.Book, movement) is { } other)
         {
-            yield return $"! Movement {other.Number} goes with it and stays as it is: {MovementText.Ends(session.Book, other)}. Undo that one too where both are wrong{(IsCash(other) ? "; as it moves notes, by taking the whole payday up again (o in the ledger)" : "")}.";
+            yield return $"! Movement {other.Number} goes with it and stays as it is: {MovementText.Ends(session.Book, other)}. Undo that one too where both are wrong{(IsCash(other) ? "; as it moves notes, by taking the whole payday up again (z in the ledger)" : "")}.";
         }
 
         yield return "The movement and its reverse both stay in the ledger.";

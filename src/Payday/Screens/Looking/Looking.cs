@@ -37,7 +37,7 @@ internal sealed class Looking
 
     /// <summary>The key that reads anew.</summary>
     public Binding ReadAgain(Screen on) =>
-        new(new Key('a'), "a", "read again", "Read what is stored now; where nobody else has it open any more, offer to open it for changes.", () => Read(on));
+        new(Key.R.WithCtrl, "Ctrl+R", "read again", "Read what is stored now; where nobody else has it open any more, offer to open it for changes.", () => Read(on));
 
     /// <summary>From here on the folder is open for changes.</summary>
     public HomeScreen Open()

@@ -21,7 +21,7 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override IReadOnlyList<Binding> Keys =>
     [
-        new(new Key('l'), "l", Plan.Bills.Mode == SetAsideMode.Level ? "as they fall" : "level", "Hold back evenly over the paydays, or only what falls due in this period.", Switch),
+        Letters.Even.Does(Plan.Bills.Mode == SetAsideMode.Level ? "as they fall" : "level", "Hold back evenly over the paydays, or only what falls due in this period; what changes is shown first.", Switch),
     ];
 
     /// <inheritdoc/>
@@ -95,10 +95,9 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
 
     private Money ForLater(SetAsideLine line) => Parts.Later(line.BillId).Held + Parts.Later(line.BillId).SetAside;
 
-    private Way Switch()
+    private Way.To Switch()
     {
         SetAsideMode other = Plan.Bills.Mode == SetAsideMode.Level ? SetAsideMode.AsTheyFall : SetAsideMode.Level;
-        Work.Decide(draft => draft with { SetAsides = other });
-        return Way.Stay;
+        return new Way.To(new SetAsidesScreen(Work, other));
     }
 }

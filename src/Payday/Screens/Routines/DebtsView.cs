@@ -18,7 +18,7 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override IReadOnlyList<Binding> Keys =>
     [
-        new(new Key('p'), "p", "proposal", "Pay the minimum on every debt again.", TakeAll),
+        Letters.Proposal.Does("proposal", "Pay the minimum on every debt again.", TakeAll),
     ];
 
     /// <inheritdoc/>

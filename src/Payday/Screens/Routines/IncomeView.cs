@@ -22,7 +22,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override IReadOnlyList<Binding> Keys =>
     [
-        new(new Key('o'), "o", "one-off", "Add income that no source pays, as Name=AMOUNT; zero takes it out again.", () => new Way.Edit(OneOff())),
+        Letters.Add.Does("add", "Add income that no source pays, as Name=AMOUNT; zero takes it out again.", () => new Way.Edit(OneOff())),
     ];
 
     /// <inheritdoc/>

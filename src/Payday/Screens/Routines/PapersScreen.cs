@@ -27,8 +27,8 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
-        new(new Key('p'), "p", "print", "Print the slip and the filling sheet on the system's usual printer.", Print),
-        new(new Key('d'), "d", "PDF", "Save both as PDF files: name.pdf and name-filling.pdf.", () => new Way.Edit(new CellEdit("Save as", $"payday-{payday.Payday:uuuu-MM-dd}.pdf", Save) { Acts = true })),
+        new(Key.P.WithCtrl, "Ctrl+P", "print", "Print the slip and the filling sheet on the system's usual printer.", Print),
+        Letters.Save.Does("PDF", "Save both as PDF files: name.pdf and name-filling.pdf.", () => new Way.Edit(new CellEdit("Save as", $"payday-{payday.Payday:uuuu-MM-dd}.pdf", Save) { Most = CellEdit.Long })),
         .. payday == session.Book.LastClosed ? [ReopenScreen.Opens(session, this)] : Array.Empty<Binding>(),
     ];
 

@@ -7,7 +7,6 @@ using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Shell;
 using Payday.Text;
-using Terminal.Gui.Input;
 
 namespace Payday.Screens.Routines;
 
@@ -19,17 +18,17 @@ internal static class PotAnswerKeys
     {
         Pot pot = row.Pot;
         LocalDate payday = work.Plan.Period.First;
-        Binding finished = new(
-            new Key('f'), "f", "", "This pot has done what it was for and gets nothing any more.",
+        Binding finished = Letters.TakeOut.Does(
+            "", "This pot has done what it was for and gets nothing any more.",
             () => Take(book => SinkingAnswers.Finish(book, pot.Id), $"{pot.Name} is finished; its form, h on home, can change that."));
-        Binding repeats = new(
-            new Key('r'), "r", "", "The target is needed again each year on its date; the pot's form has other rhythms.",
+        Binding repeats = Letters.EachYear.Does(
+            "", "The target is needed again each year on its date; the pot's form has other rhythms.",
             () => Take(book => SinkingAnswers.Repeat(book, pot.Id), $"{pot.Name} is needed again every year; its form, h on home, has other rhythms."));
-        Binding goesOn = new(
-            new Key('g'), "g", "", "That was not all: the pot is filled on until its date.",
+        Binding goesOn = Letters.GoOn.Does(
+            "", "That was not all: the pot is filled on until its date.",
             () => Take(book => SinkingAnswers.GoOn(book, pot.Id), ""));
-        Binding date = new(
-            new Key('d'), "d", "", "The target must be there by another date; the pot is filled on until then.",
+        Binding date = Letters.Days.Does(
+            "", "The target must be there by another date; the pot is filled on until then.",
             () => new Way.Edit(new CellEdit($"{pot.Name} by", "", text => By(text))));
         return (row.Sinking!.Stage, PotQuestion.GoesOn(row, payday)) switch
         {
@@ -58,8 +57,8 @@ internal static class PotAnswerKeys
     /// <summary>The same in words, for the line below the table.</summary>
     public static string Words(PotRow row, LocalDate payday) => (row.Sinking!.Stage, PotQuestion.GoesOn(row, payday)) switch
     {
-        (SinkingStage.Bought, true) => $"f: finished. r: needed again every year. g: go on to {DateText.Long(row.Sinking.By)}.",
-        (SinkingStage.Bought, false) => "f: finished. r: needed again every year. d: needed again by a date.",
-        _ => "d: give it a new date. f: finished.",
+        (SinkingStage.Bought, true) => $"x: finished. *: needed again every year. &: go on to {DateText.Long(row.Sinking.By)}.",
+        (SinkingStage.Bought, false) => "x: finished. *: needed again every year. d: needed again by a date.",
+        _ => "d: give it a new date. x: finished.",
     };
 }

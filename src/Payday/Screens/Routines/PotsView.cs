@@ -19,7 +19,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override IReadOnlyList<Binding> Keys =>
     [
-        new(new Key('a'), "a", "take all", "Take every proposal; what was changed by hand goes back to it.", TakeAll),
+        Letters.Proposal.Does("proposals", "Take every proposal; what was changed by hand goes back to it.", TakeAll),
     ];
 
     /// <inheritdoc/>

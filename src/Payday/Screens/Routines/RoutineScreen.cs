@@ -79,7 +79,7 @@ internal sealed class RoutineScreen : Screen
     {
         RoutineStep.Bills => "Mark the bill paid, or not.",
         RoutineStep.DebtMinimums => "Tick the minimum as paid, or not.",
-        RoutineStep.Surplus => "Place all that is left here.",
+        RoutineStep.Surplus => "Place here all that is left; with nothing left, move the whole surplus here.",
         _ => "Take the proposal of this row again.",
     };
 

@@ -18,8 +18,8 @@ internal sealed class SlipView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override IReadOnlyList<Binding> Keys =>
     [
-        new(new Key('c'), "c", "close payday", "Close the payday: shows what will be written, and asks.", () => new Way.To(new CloseScreen(Work))),
-        new(new Key('v'), "v", "papers", "The slip and the filling sheet, to print or to save as PDF.", () => new Way.To(new PapersScreen(Work.Session, Record))),
+        Letters.Confirm.Does("close payday", "Close the payday: shows what will be written, and asks.", () => new Way.To(new CloseScreen(Work))),
+        Letters.View.Does("papers", "The slip and the filling sheet, to print or to save as PDF.", () => new Way.To(new PapersScreen(Work.Session, Record))),
     ];
 
     /// <inheritdoc/>

@@ -61,6 +61,10 @@ internal abstract class StepView(RoutineWork work)
 
     /// <summary>Edits an amount of zero or more, up to the most that makes sense where there is one; sums are taken.</summary>
     protected CellEdit Amount(string prompt, Money now, Func<RoutineDraft, Money, RoutineDraft> decide, Money? most = null) =>
+        Amount(prompt, now, amount => Work.Decide(draft => decide(draft, amount)), most);
+
+    /// <summary>The same, where taking the amount may be refused.</summary>
+    protected CellEdit Amount(string prompt, Money now, Func<Money, string?> take, Money? most = null) =>
         new(prompt, Shown(now), text =>
         {
             Read<Money> amount = Money.ParseSum(text, now.Currency, Style);
@@ -74,6 +78,6 @@ internal abstract class StepView(RoutineWork work)
                 return $"That is more than is owed; at most {Shown(limit)}.";
             }
 
-            return amount.Value.IsNegative ? "An amount below zero has no place here." : Work.Decide(draft => decide(draft, amount.Value));
+            return amount.Value.IsNegative ? "An amount below zero has no place here." : take(amount.Value);
         });
 }

@@ -19,8 +19,8 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override IReadOnlyList<Binding> Keys =>
     [
-        new(new Key('p'), "p", "proposal", "Take the proposal again.", () => Placed(null)),
-        new(new Key('n'), "n", "", "Place nothing, and begin anew.", () => Placed([])),
+        Letters.Proposal.Does("proposal", "Take the proposal again.", () => Placed(null)),
+        Letters.TakeOut.Does("", "Take out all that is placed, and begin anew.", () => Placed([])),
     ];
 
     /// <inheritdoc/>
@@ -62,33 +62,25 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
 
     private StepRow Target(PlacementTarget target, string id, string name, Money? owed, string then)
     {
-        Money placed = Placed(target, id);
+        Money placed = Placing.On(Plan, target, id);
         return new StepRow([name, owed is { } balance ? Shown(balance) : "", placed.IsZero ? "" : Marked(placed, Plan.Surplus.Changed), then])
         {
             Sign = placed.IsZero ? ' ' : 'v',
             Ink = placed.IsZero ? Ink.Plain : Ink.Done,
-            Detail = [$"{name}: Space places all that is left here; Enter an amount.", .. SurplusReport.Effects(Plan.Surplus, Style).Skip(1).Take(1)],
-            Edit = Amount($"Place on {name}", placed, (draft, amount) => With(draft, target, id, amount), owed),
-            Tick = () =>
-            {
-                Money more = placed + Plan.LeftToPlace;
-                Work.Decide(draft => With(draft, target, id, owed is { } most ? Money.Min(more, most) : more));
-            },
+            Detail = [Plan.LeftToPlace.IsPositive ? $"{name}: Space places here all that is left; Enter an amount." : $"{name}: Space moves the whole surplus here; Enter an amount.", .. SurplusReport.Effects(Plan.Surplus, Style).Skip(1).Take(1)],
+            Edit = Amount($"Place on {name}", placed, amount => Place(target, id, amount), owed),
+            Tick = () => Placed(Placing.Rest(Plan, target, id, owed)),
         };
     }
 
-    private RoutineDraft With(RoutineDraft draft, PlacementTarget target, string id, Money amount)
+    private string? Place(PlacementTarget target, string id, Money amount)
     {
-        ImmutableArray<Placement> others = [.. Plan.Surplus.Placements.Where(placement => placement.Target != target || placement.Id != id)];
-        return draft with { Placements = amount.IsPositive ? others.Add(new Placement(target, id, amount)) : others };
+        Read<ImmutableArray<Placement>> placements = Placing.Set(Plan, target, id, amount);
+        return placements.Ok ? Work.Decide(draft => draft with { Placements = placements.Value }) : placements.Fault;
     }
 
     private string Full(Pot pot) =>
         Plan.Surplus.Pots.FirstOrDefault(course => course.PotId == pot.Id) is { With: not null } course ? SurplusReport.Course(course, Plan.Period.First) : PotsReport.Place(pot);
-
-    private Money Placed(PlacementTarget target, string id) => Plan.Surplus.Placements
-        .Where(placement => placement.Target == target && placement.Id == id)
-        .Aggregate(Money.Zero(Plan.LeftToPlace.Currency), (sum, placement) => sum + placement.Amount);
 
     private string Course(string debtId) => SurplusReport.Course(Plan.Surplus, debtId);
 

@@ -28,13 +28,13 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
     [
         new(Key.Tab, "Tab", "next note", "To the next note value, which Enter or a digit changes.", () => Turn(1)),
         new(Key.Tab.WithShift, "Shift+Tab", "", "To the note value before.", () => Turn(-1)),
-        new(new Key('p'), "p", "proposal", "All notes as proposed.", () => Decided(draft => draft with { Notes = draft.Notes.Clear() })),
-        new(new Key('n'), "n", "", "Use the loose notes at home, or leave them there.", () => Decided(draft => draft with { LeavesNotesAtHome = !draft.LeavesNotesAtHome })),
+        Letters.Proposal.Does("proposal", "All notes as proposed.", () => Decided(draft => draft with { Notes = draft.Notes.Clear() })),
+        Letters.KeepAtHome.Does("", "Keep the loose notes at home, or use them.", () => Decided(draft => draft with { LeavesNotesAtHome = !draft.LeavesNotesAtHome })),
         .. offer.Of(Plan) is null
             ? Array.Empty<Binding>()
-            : [new Binding(new Key('b'), "b", "owed back", "Use the notes that pots owe back for the withdrawal, or take them to the bank.", () => Decided(draft => draft with { UsesOwedBack = !draft.UsesOwedBack }))],
+            : [Letters.Return.Does("owed back", "Take the notes that pots owe back to the bank, or use them for the withdrawal.", () => Decided(draft => draft with { UsesOwedBack = !draft.UsesOwedBack }))],
         .. Plan.Book.Household.Settings.Bank is CashSource.Machine
-            ? [new Binding(new Key('m'), "m", "", "From the machine, or from a teller this time.", () => Decided(draft => draft with { AsksATeller = !draft.AsksATeller }))]
+            ? [Letters.Machine.Does("", "From the machine, or from a teller this time.", () => Decided(draft => draft with { AsksATeller = !draft.AsksATeller }))]
             : Array.Empty<Binding>(),
     ];
 
@@ -79,7 +79,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
         (BankTrip now, BankTrip other) = Plan.Draft.UsesOwedBack ? (both.Together, both.Apart) : (both.Apart, both.Together);
         (string here, string there) = Plan.Draft.UsesOwedBack ? ("used here", "taken to the bank") : ("taken to the bank", "used here");
         return $"Owed-back notes {here}: {now.NotesCarried} notes carried, {Shown(now.Withdrawn)} withdrawn. "
-            + $"With b, {there}: {other.NotesCarried} notes and {Shown(other.Withdrawn)}.";
+            + $"With r, {there}: {other.NotesCarried} notes and {Shown(other.Withdrawn)}.";
     }
 
     private ImmutableArray<long> Values => [.. Plan.Book.Household.Settings.Cash.Notes.Select(note => note.MinorUnits).Union(Plan.Withdrawal.OnHand.Keys).OrderDescending()];

@@ -115,7 +115,7 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
             }
 
             return fault;
-        });
+        }) { Most = field.Type.MostTyped };
     }
 
     private Way Change()

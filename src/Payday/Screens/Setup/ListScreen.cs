@@ -31,7 +31,7 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
     protected override IReadOnlyList<Binding> Keys =>
     [
         .. Count == 0 ? Array.Empty<Binding>() : [new Binding(Key.Enter, "Enter", "open", $"This {list.Noun}'s fields.", Open)],
-        new(new Key('a'), "a", "add", $"Another {list.Noun}.", Add),
+        Letters.Add.Does("add", $"Another {list.Noun}.", Add),
         .. GuideKeys.Of(guide),
         .. Count == 0 ? Array.Empty<Binding>() : Moves,
     ];
@@ -51,10 +51,10 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
 
     private IReadOnlyList<Binding> Moves =>
     [
-        .. list.HasEnd ? [new Binding(new Key('e'), "e", "end", $"The last date of this {list.Noun}; empty lets it go on.", End)] : Array.Empty<Binding>(),
-        new(new Key(list.HasEnd ? 'x' : 'e'), list.HasEnd ? "x" : "e", "take out", $"Take this {list.Noun} out of the list, after a question; one that the ledger names stays.", TakeOut),
-        new(new Key('<'), "< >", "move", list.Key == "pots" ? "Move up: cut later than the one above." : "Move up or down in the order.", () => Move(-1)),
-        new(new Key('>'), ">", "", list.Key == "pots" ? "Move down: cut sooner than the one below." : "Move down in the order.", () => Move(1)),
+        .. list.HasEnd ? [Letters.Days.Does("end", $"The last date of this {list.Noun}; empty lets it go on.", End)] : Array.Empty<Binding>(),
+        Letters.TakeOut.Does("take out", $"Take this {list.Noun} out of the list, after a question; one that the ledger names stays.", TakeOut),
+        Letters.Up.Does("move", list.Key == "pots" ? "Move up: cut later than the one above." : "Move up or down in the order.", () => Move(-1)) with { Name = "< >" },
+        Letters.Down.Does("", list.Key == "pots" ? "Move down: cut sooner than the one below." : "Move down in the order.", () => Move(1)),
         new(Key.CursorUp.WithShift, "Shift+Up", "", "Move up, like <.", () => Move(-1)),
         new(Key.CursorDown.WithShift, "Shift+Down", "", "Move down, like >.", () => Move(1)),
     ];
@@ -111,7 +111,7 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
     {
         "debts" => "It asks for nothing once it is paid.",
         "pots" => "With an amount of 0 it is filled no more.",
-        _ => "e ends it on a date.",
+        _ => "d ends it on a date.",
     };
 
     private Way Move(int by)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Routines;
@@ -46,6 +47,9 @@ internal sealed class BookSession
 
     /// <summary>The cash return as it was left, until it is confirmed.</summary>
     public Core.Weeks.ReturnDraft Return { get; set; } = Core.Weeks.ReturnDraft.AsPlanned;
+
+    /// <summary>Notes that were counted and not taken yet, by what was counted; they are there again the next time.</summary>
+    public Dictionary<string, ImmutableSortedDictionary<long, int>> HalfCounted { get; } = [];
 
     /// <summary>By list of the household: an item that was begun and isn't complete yet, as its form has it.</summary>
     public System.Text.Json.Nodes.JsonObject BegunItems { get; } = [];

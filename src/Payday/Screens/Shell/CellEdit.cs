@@ -6,9 +6,12 @@ namespace Payday.Screens.Shell;
 /// <param name="Accept">Takes the text; returns what is wrong with it, or null when it was taken.</param>
 internal sealed record CellEdit(string Prompt, string Text, Func<string, string?> Accept)
 {
-    /// <summary>
-    /// Whether taking it does something at once, such as writing a file. Esc, which otherwise keeps what was typed,
-    /// then leaves it undone.
-    /// </summary>
-    public bool Acts { get; init; }
+    /// <summary>How many characters a name, an amount, a date or a sentence can have at most.</summary>
+    public const int Usual = 200;
+
+    /// <summary>How many characters a path or a list can have at most.</summary>
+    public const int Long = 1000;
+
+    /// <summary>How many characters can be typed; what stands there to begin with may be longer.</summary>
+    public int Most { get; init; } = Usual;
 }

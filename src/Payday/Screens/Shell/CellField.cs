@@ -13,7 +13,7 @@ internal sealed class CellField : TextField
     private const int StartsAtPercent = 55;
     private bool isWhole;
 
-    public CellField(Look look)
+    public CellField()
     {
         Visible = false;
         Height = 1;
@@ -22,20 +22,29 @@ internal sealed class CellField : TextField
         X = Pos.Percent(StartsAtPercent);
         Width = Dim.Fill();
         Y = Pos.AnchorEnd(1);
-        var plain = look.Of(Ink.Plain);
-        SetScheme(new Scheme(plain) { Editable = plain, Focus = plain, Active = look.Of(Ink.Here), ReadOnly = plain });
+        var plain = Look.Of(Ink.Plain);
+        SetScheme(new Scheme(plain) { Editable = plain, Focus = plain, Active = Look.Of(Ink.Here), ReadOnly = plain });
+        BindKeys();
+        Pasting += OnPasting;
     }
 
     /// <summary>What is edited, or null.</summary>
     public CellEdit? Cell { get; private set; }
 
+    /// <summary>What was wrong with the last paste or character, a sentence; empty for nothing.</summary>
+    public string Fault { get; private set; } = "";
+
+    private int Most => Math.Max(Cell?.Most ?? 0, Cell?.Text.Length ?? 0);
+
     /// <summary>Begins to edit.</summary>
     /// <param name="cell">What.</param>
+    /// <param name="text">What stands there to begin with.</param>
     /// <param name="replaces">Whether the first character typed takes the place of what stands there.</param>
-    public void Begin(CellEdit cell, bool replaces)
+    public void Begin(CellEdit cell, string text, bool replaces)
     {
         Cell = cell;
-        Text = cell.Text;
+        Fault = "";
+        Text = text;
         Visible = true;
         MoveEnd();
         if (replaces)
@@ -64,14 +73,23 @@ internal sealed class CellField : TextField
     }
 
     /// <summary>Told of each key before the field has it: Backspace takes one character, also where a character typed would take the place of all.</summary>
-    public void Before(Key key)
+    /// <returns>Whether the field may have it.</returns>
+    public bool Before(Key key)
     {
+        Fault = "";
         if (isWhole && key == Key.Backspace)
         {
             GoOn();
         }
 
         isWhole = false;
+        if (SelectedLength > 0 || Text.Length < Most || ShellKeys.Typed(key) is null)
+        {
+            return true;
+        }
+
+        Fault = $"There is room for {Most} characters here.";
+        return false;
     }
 
     /// <summary>Ends editing.</summary>
@@ -92,4 +110,29 @@ internal sealed class CellField : TextField
     /// <summary>Whether a key ends or leaves the editing, whatever the field would do with it.</summary>
     public static bool IsLast(Key key) =>
         key == Key.Enter || key == Key.Esc || key == Key.CursorUp || key == Key.CursorDown || key == Key.Tab || key == ShellKeys.Leave.Key;
+
+    // The library has taken the first line and left control characters out. All of it or nothing: a name or an amount that was cut would be another one.
+    private void OnPasting(object? sender, PastingEventArgs pasting)
+    {
+        int room = Most - (Text.Length - SelectedLength);
+        Fault = pasting.Text.Length > room
+            ? $"What was pasted has {pasting.Text.Length} characters, and there is room for {room} here; nothing of it was taken."
+            : "";
+        pasting.Handled = Fault.Length > 0;
+        isWhole = false;
+    }
+
+    // Only keys of a line that is typed: the library's own others would run programs for a clipboard and open menus.
+    private void BindKeys()
+    {
+        KeyBindings.Clear();
+        KeyBindings.Add(Key.CursorLeft, Command.Left);
+        KeyBindings.Add(Key.CursorRight, Command.Right);
+        KeyBindings.Add(Key.Home, Command.LeftStart);
+        KeyBindings.Add(Key.End, Command.RightEnd);
+        KeyBindings.Add(Key.CursorLeft.WithCtrl, Command.WordLeft);
+        KeyBindings.Add(Key.CursorRight.WithCtrl, Command.WordRight);
+        KeyBindings.Add(Key.Backspace, Command.DeleteCharLeft);
+        KeyBindings.Add(Key.Delete, Command.DeleteCharRight);
+    }
 }

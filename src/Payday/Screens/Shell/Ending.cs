@@ -14,17 +14,20 @@ internal sealed class Ending : IDisposable
     private const int HangUp = 1;
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(300);
 
+    // While the library makes the terminal its own, giving it back would come to nothing.
+    private static readonly TimeSpan PatienceAtFirst = TimeSpan.FromSeconds(20);
+
     private readonly ManualResetEventSlim held = new();
-    private readonly Action wake;
     private readonly PosixSignalRegistration[] registrations;
+    private volatile bool hasBegun;
     private volatile bool ending;
 
-    /// <param name="wake">Brings the screens on to their next look.</param>
-    public Ending(Action wake)
-    {
-        this.wake = wake;
+    /// <summary>Hears of signals from here on.</summary>
+    public Ending() =>
         registrations = [On(PosixSignal.SIGHUP, HangUp), On(PosixSignal.SIGINT, 2), On(PosixSignal.SIGQUIT, 3), On(PosixSignal.SIGTERM, 15)];
-    }
+
+    /// <summary>Brings the screens on to their next look.</summary>
+    public Action Wake { private get; set; } = () => { };
 
     /// <summary>Between two looks nothing is half drawn or half stored: here the screens stand still once the end has begun.</summary>
     public void HoldHere()
@@ -34,6 +37,13 @@ internal sealed class Ending : IDisposable
             held.Set();
             Thread.Sleep(Timeout.Infinite);
         }
+    }
+
+    /// <summary>The library has the terminal from here on.</summary>
+    public void Begin()
+    {
+        hasBegun = true;
+        HoldHere();
     }
 
     /// <summary>The terminal is gone.</summary>
@@ -54,8 +64,8 @@ internal sealed class Ending : IDisposable
     {
         context.Cancel = true;
         ending = true;
-        wake();
-        held.Wait(Patience);
+        Wake();
+        held.Wait(hasBegun ? Patience : PatienceAtFirst);
         Exit(number);
     });
 

@@ -43,7 +43,7 @@ internal sealed class FrameCanvas(View view, Look look)
 
             if (send[start])
             {
-                view.SetAttribute(look.Of(cells[start].Ink));
+                view.SetAttribute(Look.Of(cells[start].Ink));
                 view.AddStr(start, row, string.Concat(cells[start..end].Select(cell => cell.Text)));
             }
         }
@@ -61,7 +61,7 @@ internal sealed class FrameCanvas(View view, Look look)
             bool second = cell.Text.Length == 0;
             send[column] = second
                 ? column > 0 && send[column - 1]
-                : held[row, column].Grapheme != cell.Text || held[row, column].Attribute != look.Of(cell.Ink);
+                : held[row, column].Grapheme != cell.Text || held[row, column].Attribute != Look.Of(cell.Ink);
             if (!send[column])
             {
                 continue;

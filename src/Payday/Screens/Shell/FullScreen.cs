@@ -1,3 +1,4 @@
+using Payday.Screens.Terminals;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.ViewBase;
@@ -12,39 +13,72 @@ internal static class FullScreen
         !Console.IsInputRedirected && !Console.IsOutputRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb";
 
     /// <summary>Shows a screen, and those it leads to, until the person leaves.</summary>
+    /// <remarks>However it ends, also with a fault, the terminal is the shell's again, and no thread of it is left.</remarks>
     /// <param name="first">The screen.</param>
     /// <param name="standing">A sentence that stands on every screen; null or empty for none.</param>
     public static void Run(Screen first, Func<string>? standing = null)
     {
-        var look = Look.For(Environment.GetEnvironmentVariable);
+        TerminalModes.Keep();
+
+        // Before anything changes the terminal: with the first of these the runtime notes what it restores at its own end.
+        using var ending = new Ending();
+        try
+        {
+            Run(ending, first, standing);
+        }
+        catch
+        {
+            // The library gave back what it could; where it had a fault itself, that may be nothing.
+            TerminalModes.RestoreAll();
+            throw;
+        }
+    }
+
+    private static void Run(Ending ending, Screen first, Func<string>? standing)
+    {
+        var keyboard = new KeyboardInput();
+        ending.Wake = keyboard.Tell;
         Application.MaximumIterationsPerSecond = Looks.MostPerSecond;
 
         // The terminal's own sixteen colours: the person chose them, and they take a third of the bytes.
         Driver.Force16Colors = true;
-        var keyboard = new KeyboardInput();
-        using IApplication app = LibraryApplication.Create(keyboard);
-        app.Init("ansi");
-        TerminalModes.LeaveTheMouseAlone(app.Driver!);
-        using var ending = new Ending(keyboard.Tell);
         using var looks = new Looks(keyboard);
-        app.Iteration += (_, _) => BeforeLook(app, looks, ending);
-        using var view = new ShellView(first, look, standing);
+        using IApplication app = LibraryApplication.Create(keyboard);
+        try
+        {
+            Run(app, keyboard, looks, ending, first, standing);
+        }
+        finally
+        {
+            // The application waits for the keyboard's thread as it ends, also where it ends with a fault.
+            keyboard.End();
+        }
+    }
+
+    private static void Run(IApplication app, KeyboardInput keyboard, Looks looks, Ending ending, Screen first, Func<string>? standing)
+    {
+        ending.HoldHere();
+        app.Init("ansi");
+        ending.Begin();
+        TerminalModes.LeaveTheMouseAlone(app.Driver!);
+        app.Iteration += (_, _) => BeforeLook(app, keyboard, looks, ending);
+        using var view = new ShellView(first, Look.For(Environment.GetEnvironmentVariable), standing);
 
         // The terminal's title stays the shell's: the library would leave it empty.
         view.Border.Settings &= ~BorderSettings.TerminalTitle;
         app.Run(view);
         TerminalModes.UsualCursorShape(app.Driver!);
         TerminalModes.LeaveTheKeysAlone(app.Driver!);
-        keyboard.End();
     }
 
-    private static void BeforeLook(IApplication app, Looks looks, Ending ending)
+    private static void BeforeLook(IApplication app, KeyboardInput keyboard, Looks looks, Ending ending)
     {
         if (!looks.Wait())
         {
             Ending.TerminalGone();
         }
 
+        keyboard.ThrowIfFaulty();
         ending.HoldHere();
 
         // The library sends the cursor again with every look once it has moved; sending it once is enough.

@@ -15,7 +15,14 @@ internal static class ShellKeys
     public static Binding Leaves(Func<LeaveScreen> question) =>
         new(Key.C.WithCtrl, "Ctrl+C", "", "Leave Payday, after a question that says what is kept.", () => new Way.To(question()));
 
+    /// <summary>The character that a key types, or null.</summary>
+    public static string? Typed(Key key)
+    {
+        string text = key.AsRune.Value >= ' ' && !key.IsCtrl && !key.IsAlt ? key.AsRune.ToString() : "";
+        return text.Length == 0 ? null : text;
+    }
+
     /// <summary>A screen's help.</summary>
     public static Binding Help(Screen screen) =>
-        new(new Key('?'), "?", "help", "This screen's keys and words.", () => new Way.To(new HelpScreen(screen)));
+        Letters.Help.Does("help", Letters.Help.Meaning, () => new Way.To(new HelpScreen(screen)));
 }

@@ -1,5 +1,6 @@
 using System.Drawing;
 using Payday.Screens.Frames;
+using Payday.Screens.Terminals;
 using Payday.Store;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
@@ -22,6 +23,7 @@ internal sealed class ShellView : Runnable
     private readonly FrameCanvas canvas;
     private readonly ShellFrame frame;
     private readonly CellField field;
+    private readonly HalfTyped halfTyped = new();
 
     /// <param name="first">The screen at the bottom.</param>
     /// <param name="look">How it shows.</param>
@@ -30,9 +32,10 @@ internal sealed class ShellView : Runnable
     {
         frame = new ShellFrame(standing ?? (() => ""));
         canvas = new FrameCanvas(this, look);
-        field = new CellField(look);
+        field = new CellField();
         screens = new ScreenStack(first);
         field.KeyDown += OnFieldKey;
+        field.Pasting += OnFieldPaste;
         Add(field);
     }
 
@@ -96,9 +99,9 @@ internal sealed class ShellView : Runnable
         {
             Follow(Guarded(binding.Do));
         }
-        else if (Typed(key) is { } text && Top.Typing(text) is { } cell)
+        else if (ShellKeys.Typed(key) is { } text)
         {
-            field.Begin(cell, replaces: false);
+            Type(text);
         }
 
         SetNeedsDraw();
@@ -106,29 +109,88 @@ internal sealed class ShellView : Runnable
     }
 
     /// <inheritdoc/>
-    protected override bool OnPaste(string text)
+    protected override void OnIsRunningChanged(bool newIsRunning)
     {
-        if (field.Cell is not null || !HasRoom)
+        base.OnIsRunningChanged(newIsRunning);
+        if (App is { } app)
         {
-            return false;
+            // Of the application: this view itself, while nothing is typed, is not what the library gives a paste to.
+            app.Paste -= OnPaste;
+            if (newIsRunning)
+            {
+                app.Paste += OnPaste;
+            }
+        }
+    }
+
+    private void OnPaste(object? sender, PasteEventArgs paste)
+    {
+        if (field.Cell is not null && HasRoom)
+        {
+            // The field takes it, or says why not.
+            return;
         }
 
-        Top.Message = "";
-        bool taken = false;
-        Follow(Guarded(() =>
+        paste.Handled = true;
+        if (HasRoom)
         {
-            taken = Top.Pasted(text);
+            Top.Message = "";
+            Follow(Guarded(() => TakePaste(paste.Text)));
+            SetNeedsDraw();
+        }
+    }
+
+    private Way TakePaste(string text)
+    {
+        if (text.Length > InputReader.MostPasted)
+        {
+            Top.Message = "What was pasted is too long; nothing of it was taken.";
+        }
+        else
+        {
+            Top.Pasted(PastedText.Clean(text));
+        }
+
+        return Way.Stay;
+    }
+
+    // A character may do something at once, such as pick a pot, or begin to change a cell.
+    private void Type(string text)
+    {
+        CellEdit? cell = null;
+        Guarded(() =>
+        {
+            cell = Top.Typing(text);
             return Way.Stay;
-        }));
+        });
+        if (cell is not null)
+        {
+            field.Begin(cell, text: cell.Text, replaces: false);
+        }
+    }
+
+    private void OnFieldPaste(object? sender, PastingEventArgs pasting)
+    {
+        Top.Message = field.Fault;
         SetNeedsDraw();
-        return taken;
     }
 
     // Everything the field doesn't use itself ends here while a cell is edited.
     private void OnFieldKey(object? sender, Key key)
     {
-        field.Before(key);
-        if (key == ToBackground)
+        string fault = field.Fault;
+        bool isTaken = field.Before(key);
+        if (fault != field.Fault)
+        {
+            Top.Message = field.Fault;
+            SetNeedsDraw();
+        }
+
+        if (!isTaken)
+        {
+            key.Handled = true;
+        }
+        else if (key == ToBackground)
         {
             key.Handled = true;
             Suspend();
@@ -147,19 +209,26 @@ internal sealed class ShellView : Runnable
         }
     }
 
-    // Esc takes what was typed if it is right, and otherwise leaves what was there before: nothing right is lost.
+    // Esc takes nothing and loses nothing.
     private void Finish(bool leaves)
     {
         CellEdit cell = field.Cell!;
-        string? fault = leaves && (cell.Acts || field.Text == cell.Text) ? null : Refused(cell, field.Text);
-        if (fault is not null)
+        if (leaves)
         {
-            Top.Message = leaves ? fault + " It was left as it was." : fault;
-            if (!leaves)
+            Top.Message = halfTyped.Keep(Top, cell, field.Text) ? "Nothing was changed; what you typed is there again when you change this." : "";
+        }
+        else
+        {
+            Screen screen = Top;
+            string title = screen.Title;
+            if (Refused(cell, field.Text) is { } fault)
             {
+                Top.Message = fault;
                 field.Again();
                 return;
             }
+
+            halfTyped.Forget(screen, title, cell);
         }
 
         field.End();
@@ -186,7 +255,8 @@ internal sealed class ShellView : Runnable
     {
         if (move is Way.Edit start)
         {
-            field.Begin(start.Cell, replaces: true);
+            string? before = halfTyped.Of(Top, start.Cell);
+            field.Begin(start.Cell, before ?? start.Cell.Text, replaces: before is null);
         }
         else if (!screens.Follow(move))
         {
@@ -222,11 +292,5 @@ internal sealed class ShellView : Runnable
             App.ClearScreenNextIteration = true;
             SetNeedsDraw();
         }
-    }
-
-    private static string? Typed(Key key)
-    {
-        string text = key.AsRune.Value >= ' ' && !key.IsCtrl && !key.IsAlt ? key.AsRune.ToString() : "";
-        return text.Length == 0 ? null : text;
     }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using System.Text;
 using Terminal.Gui.Drivers;
 
@@ -11,7 +12,17 @@ internal static class TerminalModes
     private const string NoMouse = "\x1b[?1003l\x1b[?1015l\x1b[?1006l";
     private const string UsualKeys = "\x1b[?1l\x1b>";
     private const string UsualCursor = "\x1b[0 q\x1b[?25h";
+    // A terminal that nobody reads from takes nothing; the program must end all the same.
+    private const int PatienceMilliseconds = 300;
+    private const short Writable = 0x004;
+    // Larger than any system's settings of a terminal; only the system reads them.
+    private static readonly byte[] Settings = new byte[256];
+    private static bool areKept;
+
     private const string Everything = NoMouse + UsualKeys + "\x1b[?2004l\x1b[m\x1b[?1049l" + UsualCursor;
+
+    /// <summary>Notes how the terminal is set, before anything changes it.</summary>
+    public static void Keep() => areKept = tcgetattr(0, Settings) == 0;
 
     /// <summary>No reports of the mouse: nothing here uses it, and the terminal's own way of marking text works on.</summary>
     public static void LeaveTheMouseAlone(IDriver driver) => driver.GetOutput().Write(NoMouse);
@@ -25,6 +36,17 @@ internal static class TerminalModes
     /// <summary>All as a shell expects it, where the library gets no chance to; a terminal that is gone is no fault.</summary>
     public static void RestoreAll()
     {
+        if (areKept)
+        {
+            _ = tcsetattr(0, 0, Settings);
+        }
+
+        var output = new PollFd { Descriptor = 1, Events = Writable };
+        if (poll(ref output, 1, PatienceMilliseconds) <= 0 || (output.Returned & Writable) == 0)
+        {
+            return;
+        }
+
         try
         {
             using Stream terminal = Console.OpenStandardOutput();
@@ -34,5 +56,26 @@ internal static class TerminalModes
         {
             // The connection dropped: there is nothing left to restore.
         }
+    }
+
+    // POSIX.1-2017, tcgetattr(), tcsetattr() at once (0), and poll().
+    [DllImport("libc")]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static extern int tcgetattr(int descriptor, byte[] settings);
+
+    [DllImport("libc")]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static extern int tcsetattr(int descriptor, int when, byte[] settings);
+
+    [DllImport("libc")]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static extern int poll(ref PollFd descriptors, nuint count, int milliseconds);
+
+    [StructLayout(LayoutKind.Sequential)]
+    private struct PollFd
+    {
+        public int Descriptor;
+        public short Events;
+        public short Returned;
     }
 }

@@ -19,7 +19,7 @@ internal sealed class TakeFileScreen(StartDoor door) : PageScreen
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => offer?.Household is { } household
-        ? [new(Key.Enter, "Enter", "take it", "Store this household here.", () => Take(household)), Other("f")]
+        ? [new(Key.Enter, "Enter", "take it", "Store this household here.", () => Take(household)), Other("Ctrl+F")]
         : [Other("Enter")];
 
     /// <inheritdoc/>
@@ -46,8 +46,8 @@ internal sealed class TakeFileScreen(StartDoor door) : PageScreen
     }
 
     private Binding Other(string name) => new(
-        name == "f" ? new Key('f') : Key.Enter, name, name == "f" ? "another file" : "path", "The path of the household file.",
-        () => new Way.Edit(new CellEdit("Path of the file", path, Read)));
+        name == "Ctrl+F" ? Key.F.WithCtrl : Key.Enter, name, name == "Ctrl+F" ? "another file" : "path", "The path of the household file.",
+        () => new Way.Edit(new CellEdit("Path of the file", path, Read) { Most = CellEdit.Long }));
 
     private string? Read(string text)
     {

@@ -53,11 +53,11 @@ internal sealed class CountScreen : CursorScreen
         :
         [
             new(Key.Enter, "Enter", "left", $"Type what is left; a sum like {session.Style.Written("12.50+3")} is taken, and nothing at all leaves the pot uncounted.", () => new Way.Edit(cells.Left(Here!, Typed(Here!)))),
-            new(new Key('n'), "n", "notes", "Count what is left note by note.", () => new Way.To(ByNotes(Here!))),
+            Letters.Notes.Does("notes", "Count what is left note by note.", () => new Way.To(ByNotes(Here!))),
             new(Key.Space, "Space", Here!.MovesOnTo is null ? "moves on" : "stays", "What is left stays in the pot, or moves on to where the pot proposes.", Turn),
-            new(new Key('t'), "t", "", "What is left moves on to another pot, a debt or the account.", () => new Way.To(Targets(Here!))),
-            new(new Key('d'), "d", "", "Name what is missing from what was spent, or what was found.", () => new Way.Edit(cells.Difference(Here!))),
-            new(new Key('o'), "o", "", "Differences of earlier counts that are still open.", () => new Way.To(new DifferencesScreen(session))),
+            Letters.To.Does("", "What is left moves on to another pot, a debt or the account.", () => new Way.To(Targets(Here!))),
+            Letters.Explain.Does("", "Name what is missing from what was spent, or what was found.", () => new Way.Edit(cells.Difference(Here!))),
+            Letters.Gaps.Does("", "Differences of earlier counts that are still open.", () => new Way.To(new DifferencesScreen(session))),
             BackKey,
             Day,
         ];
@@ -65,7 +65,7 @@ internal sealed class CountScreen : CursorScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> LastKeys =>
     [
-        .. Plan.Rows.IsEmpty ? Array.Empty<Binding>() : [new Binding(new Key('c'), "c", Plan.Counted > 0 ? "confirm" : "", "Write what was counted to the ledger; pots without a figure stay uncounted.", Confirm)],
+        .. Plan.Rows.IsEmpty ? Array.Empty<Binding>() : [Letters.Confirm.Does(Plan.Counted > 0 ? "confirm" : "", "Write what was counted to the ledger; pots without a figure stay uncounted.", Confirm)],
         ShellKeys.Help(this),
         ShellKeys.Back,
     ];
@@ -74,15 +74,15 @@ internal sealed class CountScreen : CursorScreen
     protected override string Detail => Here is not { } row
         ? ""
         : row.Fault is { } fault
-            ? row.Left > row.Expected && !(row.Since > Plan.Draft.Date) ? $"{fault} d names it." : fault
+            ? row.Left > row.Expected && !(row.Since > Plan.Draft.Date) ? $"{fault} e names it." : fault
             : $"{row.Pot.Name}: {Shown(row.Expected)} should be there, {(row.Since is { } since ? $"since the count of {DateText.Weekday(since)}" : "not counted before")}.{Split(row)}{Open(row)}";
 
     /// <inheritdoc/>
     protected override string Status => $"Spent so far {Shown(Plan.Spent)}.{Later()}";
 
-    private Binding Day => new(new Key('w'), "w", Here is null ? "another day" : "", "Count for another day, such as a week's end that was missed.", () => new Way.Edit(cells.Day()));
+    private Binding Day => Letters.Days.Does(Here is null ? "another day" : "", "Count for another day, such as a week's end that was missed.", () => new Way.Edit(cells.Day()));
 
-    private Binding BackKey => new(new Key('u'), "u", Here is null ? "take back" : "", "Take back a count that was confirmed, after a question.", ToCountsBack);
+    private Binding BackKey => Letters.Undo.Does(Here is null ? "take back" : "", "Take back a count that was confirmed, after a question.", ToCountsBack);
 
     private CountPlan Plan => work.Plan;
 

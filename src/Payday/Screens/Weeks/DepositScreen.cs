@@ -29,8 +29,8 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
             ? Array.Empty<Binding>()
             :
             [
-                new Binding(new Key('p'), "p", "print", "Print the slip on the system's usual printer.", Print),
-                new Binding(new Key('d'), "d", "PDF", "Save the slip as a PDF file.", () => new Way.Edit(new CellEdit("Save as", $"deposit-{session.Today:uuuu-MM-dd}.pdf", Save) { Acts = true })),
+                new Binding(Key.P.WithCtrl, "Ctrl+P", "print", "Print the slip on the system's usual printer.", Print),
+                Letters.Save.Does("PDF", "Save the slip as a PDF file.", () => new Way.Edit(new CellEdit("Save as", $"deposit-{session.Today:uuuu-MM-dd}.pdf", Save) { Most = CellEdit.Long })),
             ],
     ];
 

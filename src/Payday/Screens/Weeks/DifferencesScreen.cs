@@ -6,7 +6,6 @@ using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Text;
-using Terminal.Gui.Input;
 
 namespace Payday.Screens.Weeks;
 
@@ -27,15 +26,15 @@ internal sealed class DifferencesScreen(BookSession session) : CursorScreen
         ? [TakeBack]
         :
         [
-            new(new Key('e'), "e", "explained", "It is known what it went for: what was missing was spent, what was found had not been.", () => Settle(DifferenceEnd.Explained)),
-            new(new Key('t'), "t", "turned up", "What was missing turned up and is in the pot again.", () => Settle(DifferenceEnd.TurnedUp)),
+            Letters.Explain.Does("explained", "It is known what it went for: what was missing was spent, what was found had not been.", () => Settle(DifferenceEnd.Explained)),
+            Letters.TurnedUp.Does("turned up", "What was missing turned up and is in the pot again.", () => Settle(DifferenceEnd.TurnedUp)),
             TakeBack,
         ];
 
     /// <inheritdoc/>
     protected override string Detail => Count == 0 ? "" : WeekText.Difference(session.Book, Open[Cursor]);
 
-    private Binding TakeBack => new(new Key('u'), "u", "take back", "Open the difference again that was cleared up last.", Reopen);
+    private Binding TakeBack => Letters.Undo.Does("take back", "Open the difference again that was cleared up last.", Reopen);
 
     private ImmutableArray<WeekCount> Open => Differences.Open(session.Book);
 

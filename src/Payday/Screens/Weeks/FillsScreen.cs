@@ -54,9 +54,9 @@ internal sealed class FillsScreen : CursorScreen
         :
         [
             new(Key.Enter, "Enter", "done", "This pot is filled for this week.", () => Mark(FillState.Done)),
-            new(new Key('k'), "k", "skip", "Not this time: the cash stays at home.", () => Mark(FillState.Skipped)),
-            new(new Key('a'), "a", "all done", "All pots to fill this week by today are filled.", All),
-            new(new Key('u'), "u", Here!.Marked is null ? "" : "undo", "Take back the mark of this fill: it is as it was before it.", Unmark),
+            Letters.KeepAtHome.Does("skip", "Not this time: the cash stays at home.", () => Mark(FillState.Skipped)),
+            new(Key.A.WithCtrl, "Ctrl+A", "all done", "All pots to fill this week by today are filled.", All),
+            Letters.Undo.Does(Here!.Marked is null ? "" : "undo", "Take back the mark of this fill: it is as it was before it.", Unmark),
         ];
 
     /// <inheritdoc/>

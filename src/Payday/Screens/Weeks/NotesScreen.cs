@@ -27,17 +27,20 @@ internal sealed class NotesScreen : CursorScreen
     /// <param name="title">What is counted.</param>
     /// <param name="about">A sentence on what is expected.</param>
     /// <param name="notes">What is known so far, by value in minor units.</param>
-    /// <param name="take">Takes what was counted, when the screen is left; not called where nothing was typed.</param>
+    /// <param name="take">Takes what was counted.</param>
     public NotesScreen(BookSession session, string title, string about, ImmutableSortedDictionary<long, int> notes, Action<ImmutableSortedDictionary<long, int>> take)
     {
         this.session = session;
         this.title = title;
         this.about = about;
-        this.notes = notes;
+        this.notes = session.HalfCounted.GetValueOrDefault(Place) ?? notes;
+        touched = session.HalfCounted.ContainsKey(Place);
         this.take = take;
         CashPieces cash = session.Book.Household.Settings.Cash;
         values = [.. cash.Notes.Concat(cash.Coins).Select(piece => piece.MinorUnits).Union(notes.Keys).OrderDescending()];
     }
+
+    private string Place => $"{title}: {about}";
 
     /// <inheritdoc/>
     public override string Title => title;
@@ -49,16 +52,15 @@ internal sealed class NotesScreen : CursorScreen
     protected override IReadOnlyList<Binding> Keys =>
     [
         new(Key.Enter, "Enter", "how many", "Type how many there are of this value.", () => new Way.Edit(HowMany(Number(values[Cursor])))),
-        .. touched ? [new Binding(new Key('x'), "x", "leave as it was", "Go back without taking what was typed here.", () => Way.Back)] : Array.Empty<Binding>(),
+        .. touched ? [Letters.TakeOut.Does("as it was", "Take out what was typed here, and go back.", LeaveOut)] : Array.Empty<Binding>(),
     ];
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> LastKeys =>
     [
+        .. touched ? [new Binding(Key.CursorRight, "Right", "take it", "Take the notes as they stand here, and go back.", Done)] : Array.Empty<Binding>(),
         ShellKeys.Help(this),
-        touched
-            ? new(Key.Esc, "Esc", "take it, back", "Take the notes as they stand here, and go back.", Done)
-            : new(Key.Esc, "Esc", "back", "Go back; nothing was changed here.", Done),
+        ShellKeys.Back,
     ];
 
     /// <inheritdoc/>
@@ -66,7 +68,7 @@ internal sealed class NotesScreen : CursorScreen
 
     /// <inheritdoc/>
     protected override string Status =>
-        $"Together {NoteBag.Worth(notes, session.Book.Household.Currency).ToString(session.Style)}{(touched ? ". Esc takes it, x leaves what was there before." : "")}";
+        $"Together {NoteBag.Worth(notes, session.Book.Household.Currency).ToString(session.Style)}{(touched ? ". Right takes it, x leaves what was there before." : "")}";
 
     /// <inheritdoc/>
     public override CellEdit? Typing(string text) => char.IsAsciiDigit(text[0]) ? HowMany(text) : null;
@@ -96,17 +98,21 @@ internal sealed class NotesScreen : CursorScreen
 
         notes = count == 0 ? notes.Remove(values[Cursor]) : notes.SetItem(values[Cursor], count);
         touched = true;
+        session.HalfCounted[Place] = notes;
         Cursor = Math.Min(Cursor + 1, Count - 1);
         return null;
     });
 
     private Way Done()
     {
-        if (touched)
-        {
-            take(notes);
-        }
+        session.HalfCounted.Remove(Place);
+        take(notes);
+        return Way.Back;
+    }
 
+    private Way LeaveOut()
+    {
+        session.HalfCounted.Remove(Place);
         return Way.Back;
     }
 }

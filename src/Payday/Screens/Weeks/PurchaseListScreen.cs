@@ -42,7 +42,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     [
         .. Here is null ? Array.Empty<Binding>() : [new Binding(Key.Enter, "Enter", "pot", "Pick the pot of this purchase; a letter goes to the next one that begins with it.", () => new Way.To(Picks(Here!)))],
         .. Count == 0 ? Array.Empty<Binding>() : [new Binding(new Key('x').WithCtrl, "Ctrl+X", "leave out", "Leave this line out.", LeaveOut)],
-        new(new Key('f').WithCtrl, "Ctrl+F", "file", "Read the list from a file.", () => new Way.Edit(new CellEdit("File", "", FromFile) { Acts = true })),
+        new(new Key('f').WithCtrl, "Ctrl+F", "file", "Read the list from a file.", () => new Way.Edit(new CellEdit("File", "", FromFile) { Most = CellEdit.Long })),
     ];
 
     /// <inheritdoc/>

@@ -36,16 +36,16 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
-        Changing(new(new Key('a'), "a", "add", "Enter another purchase.", () => new Way.To(Another()))),
-        Changing(new(new Key('p'), "p", "paste a list", "Enter many at once, from a pasted list or a file.", () => new Way.To(list))),
+        Changing(Letters.Add.Does("add", "Enter another purchase.", () => new Way.To(Another()))),
+        Changing(Letters.List.Does("paste a list", "Enter many at once, from a pasted list or a file.", () => new Way.To(list))),
         .. Here is { Undone: false }
             ?
             [
                 Changing(new(Key.Enter, "Enter", "change", "Change this purchase: it is undone and entered again.", () => new Way.To(new PurchaseForm(session, Here!)))),
-                Changing(new(new Key('u'), "u", "undo", "Undo this purchase, after a question: account and pot are as if it had not been.", () => new Way.To(new UndoPurchaseScreen(session, Here!)))),
+                Changing(Letters.Undo.Does("undo", "Undo this purchase, after a question: account and pot are as if it had not been.", () => new Way.To(new UndoPurchaseScreen(session, Here!)))),
             ]
             : Array.Empty<Binding>(),
-        Changing(new(new Key('r'), "r", "", "Take cash that is owed back to the bank.", () => new Way.To(new ReturnScreen(session)))),
+        Changing(Letters.Return.Does("", "Take cash that is owed back to the bank.", () => new Way.To(new ReturnScreen(session)))),
     ];
 
     /// <inheritdoc/>

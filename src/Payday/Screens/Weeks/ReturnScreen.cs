@@ -48,14 +48,14 @@ internal sealed class ReturnScreen : CursorScreen
         [
             new(Key.Space, "Space", line.Goes ? "leave owed" : "take along", "Whether this pot's cash goes to the bank this time.", Turn),
             new(Key.Enter, "Enter", "notes", "Say which notes you pull from this pot.", () => new Way.To(Notes(line))),
-            new(new Key('p'), "p", "", "The notes of this pot as planned.", () => Decide(plan.Draft with { Picked = plan.Draft.Picked.Remove(line.Pot.Id) })),
+            Letters.Proposal.Does("", "The notes of this pot as planned.", () => Decide(plan.Draft with { Picked = plan.Draft.Picked.Remove(line.Pot.Id) })),
             TakeBack,
         ];
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> LastKeys =>
     [
-        .. plan.Total.IsPositive ? [new Binding(new Key('c'), "c", "slip", "The slip for the bank, to print or to save; there it is confirmed too.", ToSlip)] : Array.Empty<Binding>(),
+        .. plan.Total.IsPositive ? [Letters.Confirm.Does("slip", "The slip for the bank, to print or to save; there it is confirmed too.", ToSlip)] : Array.Empty<Binding>(),
         ShellKeys.Help(this),
         ShellKeys.Back,
     ];
@@ -68,7 +68,7 @@ internal sealed class ReturnScreen : CursorScreen
         ? ""
         : $"Slip: {NoteText.Listed(plan.SlipNotes, plan.Total.Currency, session.Style)}{(plan.Unlisted.IsZero ? "" : $", and {plan.Unlisted.ToString(session.Style)} in notes not known")}";
 
-    private Binding TakeBack => new(new Key('u'), "u", Here is null ? "take back" : "", "Take back the last cash return, after a question.", ToQuestion);
+    private Binding TakeBack => Letters.Undo.Does(Here is null ? "take back" : "", "Take back the last cash return, after a question.", ToQuestion);
 
     private ReturnLine? Here => plan.Lines.IsEmpty ? null : plan.Lines[Math.Clamp(Cursor, 0, plan.Lines.Length - 1)];
 

@@ -16,12 +16,12 @@ public class LookGoldenTests
     [InlineData("refused", 60, 20, "Enter")]
     [InlineData("ledger", 80, 24, "l")]
     [InlineData("ledger", 60, 20, "l")]
-    [InlineData("filter", 80, 24, "l", "f")]
-    [InlineData("calendar", 60, 20, "c")]
-    [InlineData("history", 80, 24, "p", "Enter")]
-    [InlineData("papers", 80, 24, "s")]
+    [InlineData("filter", 80, 24, "l", "o")]
+    [InlineData("calendar", 60, 20, "d")]
+    [InlineData("history", 80, 24, "o", "Enter")]
+    [InlineData("papers", 80, 24, "v")]
     [InlineData("help", 80, 24, "?")]
-    [InlineData("free", 80, 24, "free", "a")]
+    [InlineData("free", 80, 24, "free", "Ctrl+R")]
     public void Look_AtASize_IsAsRecorded(string name, int width, int height, params string[] keys)
     {
         Looking? looking = null;
@@ -45,7 +45,7 @@ public class LookGoldenTests
             }
             else
             {
-                terminal.Press(key == "Enter" ? Key.Enter : new Key(key[0]));
+                terminal.Press(key switch { "Enter" => Key.Enter, "Ctrl+R" => Key.R.WithCtrl, _ => new Key(key[0]) });
             }
         }
 

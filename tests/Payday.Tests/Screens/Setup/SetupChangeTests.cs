@@ -100,10 +100,10 @@ public sealed class SetupChangeTests : IDisposable
     [Fact]
     public void End_ASource_StoresItsLastDate()
     {
-        Hand.To("Income sources").Press("Enter", "e").Type("2026-12-31");
+        Hand.To("Income sources").Press("Enter", "d").Type("2026-12-31");
         Assert.Equal(new LocalDate(2026, 12, 31), demo.Stored.Household.Sources[0].Until);
 
-        Hand.Press("e").Type("");
+        Hand.Press("d").Type("");
         Assert.Null(demo.Stored.Household.Sources[0].Until);
     }
 
@@ -112,7 +112,7 @@ public sealed class SetupChangeTests : IDisposable
     {
         string id = demo.Household.Pots[0].Id;
 
-        Hand.To("Pots").Press("Enter", "e", "Enter");
+        Hand.To("Pots").Press("Enter", "x", "Enter");
 
         Assert.DoesNotContain(demo.Stored.Household.Pots, pot => pot.Id == id);
         Assert.Equal("Pots", Hand.Top.Title);
@@ -124,7 +124,7 @@ public sealed class SetupChangeTests : IDisposable
     public void TakeOut_WhatTheLedgerNames_SaysWhyNot(string part, string instead)
     {
         demo.CloseOne();
-        Hand.To(part).Press("Enter", "e");
+        Hand.To(part).Press("Enter", "x");
 
         Assert.Matches($"movements? of the ledger, the last of .*, names? it, so it stays. {instead}$", Hand.Message);
     }

@@ -47,7 +47,7 @@ public sealed class SetupGoldenTests : IDisposable
             "debt" => hand.To("Debts").Press("Enter", "Enter"),
             "pot" => hand.To("Pots").Press("Enter", "Enter").To("Top note"),
             "new-source" => hand.To("Income sources").Press("Enter", "a"),
-            "take-out" => hand.To("Pots").Press("Enter", "e"),
+            "take-out" => hand.To("Pots").Press("Enter", "x"),
             "opening" => hand.To("Opening").Press("Enter"),
             _ => hand,
         };

@@ -20,7 +20,7 @@ public sealed class DemoRoundTests : IDisposable
         Hand hand = Closed();
         Assert.Contains("Fri 6 Mar 2026", hand.Shown(Complete)[0], StringComparison.Ordinal);
 
-        hand.Press("f", "a");
+        hand.Press("f", "Ctrl+A");
         Assert.Contains("8 pots filled.", hand.Message, StringComparison.Ordinal);
         hand.Press("Esc", "b", "a").Type("Corner shop", "12.40").Press("Right", "Esc");
         hand.Press("r", "c", "Enter");

@@ -18,7 +18,7 @@ public sealed class PurchaseListScreenTests : IDisposable
     [Fact]
     public void List_Pasted_GuessesPotsAndIsEnteredWhole()
     {
-        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("a").Type("Corner shop", "12.40").Press("Right", "p");
+        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("a").Type("Corner shop", "12.40").Press("Right", "i");
         hand.Top.Pasted("2026-03-10, 8.20, CORNER SHOP 0042\r\n2026-03-11; 30; Tyres\nnonsense\n");
         Golden.Equal("purchase-list-80x24", hand.Shown(Complete));
         hand.To("Tyres").Pick("f").Pick("f").Press("Right");
@@ -30,7 +30,7 @@ public sealed class PurchaseListScreenTests : IDisposable
     [Fact]
     public void List_LinesNotRead_AreEachShownAndCanBeLeftOut()
     {
-        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("p");
+        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("i");
         hand.Top.Pasted("2026-11-31, 8.20, Shop\n2026-03-10, much, Shop\n2026-03-11, 30, Tyres\n");
         string[] first = hand.Shown(Complete);
         Assert.Contains("2 lines not read", first[0], StringComparison.Ordinal);

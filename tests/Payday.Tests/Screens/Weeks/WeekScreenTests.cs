@@ -132,7 +132,7 @@ public sealed class WeekScreenTests : IDisposable
         Hand hand = On(new CountScreen(demo.Session)).Type("400").Press("c");
         Assert.StartsWith("Not confirmed: 400.00 is more than the 205.00 that Food should have", hand.Message, StringComparison.Ordinal);
 
-        hand.Press("d").Type("Found behind the bread bin");
+        hand.Press("e").Type("Found behind the bread bin");
         hand.Press("c");
 
         WeekCount count = Assert.Single(demo.Session.Book.Weeks.Counts);
@@ -158,10 +158,10 @@ public sealed class WeekScreenTests : IDisposable
     [Fact]
     public void Count_Missing_IsKeptUnderItsNameUntilItIsExplained()
     {
-        Hand hand = On(new HomeScreen(demo.Session)).Press("w").Type("100").To("Food").Press("d").Type("Lost note=5").Press("c");
+        Hand hand = On(new HomeScreen(demo.Session)).Press("w").Type("100").To("Food").Press("e").Type("Lost note=5").Press("c");
 
         Assert.Contains("Lost note", string.Join('\n', hand.Shown(new Size(120, 40))), StringComparison.Ordinal);
-        hand.Press("w", "o");
+        hand.Press("w", "g");
         Golden.Equal("differences-80x24", hand.Shown(Complete));
         hand.Press("e");
         Assert.Empty(Differences.Open(demo.Session.Book));
@@ -199,7 +199,7 @@ public sealed class WeekScreenTests : IDisposable
     {
         Hand hand = On(new CountScreen(demo.Session)).Press("n").To(" 20").Type("2", "1");
         Golden.Equal("count-notes-80x24", hand.Shown(Complete));
-        hand.Press("Esc", "c");
+        hand.Press("Right", "c");
         Assert.Equal(Cents(5000), demo.Session.Book.Weeks.Counts[0].Left);
     }
 
@@ -207,11 +207,22 @@ public sealed class WeekScreenTests : IDisposable
     public void Count_ByNotesAndLeft_IsAsItWas()
     {
         Hand hand = On(new CountScreen(demo.Session)).Press("n");
-        Assert.Equal("back", hand.Top.Bindings.Single(key => key.Name == "Esc").Label);
+        Assert.DoesNotContain(hand.Top.Bindings, key => key.Name == "Right");
         hand.Type("1");
-        Assert.Equal("take it, back", hand.Top.Bindings.Single(key => key.Name == "Esc").Label);
-        hand.Press("x");
+        hand.Press("x", "n");
+        Assert.DoesNotContain(hand.Top.Bindings, key => key.Name == "Right");
         Assert.Null(demo.Session.Book.Weeks.Draft);
+    }
+
+    [Fact]
+    public void Count_ByNotesLeftByEsc_TakesNothingAndIsThereAgain()
+    {
+        Hand hand = On(new HomeScreen(demo.Session)).Press("w", "n").To(" 20").Type("2", "1").Press("Esc");
+        Assert.Null(demo.Session.Book.Weeks.Draft);
+        hand.Press("Esc", "w", "n");
+        Assert.Contains(hand.Shown(Complete), line => line.Contains("Together 50.00", StringComparison.Ordinal));
+        hand.Press("Right", "c");
+        Assert.Equal(Cents(5000), demo.Session.Book.Weeks.Counts[0].Left);
     }
 
     [Fact]
@@ -219,7 +230,7 @@ public sealed class WeekScreenTests : IDisposable
     {
         Hand hand = On(new FillsScreen(demo.Session));
         Golden.Equal("fills-80x24", hand.Shown(Complete));
-        hand.Press("k", "a");
+        hand.Press("k", "Ctrl+A");
         Golden.Equal("fills-done-80x24", hand.Shown(Complete));
         Assert.Empty(WalletFills.Waiting(demo.Session.Book, Friday13March));
     }
@@ -241,7 +252,7 @@ public sealed class WeekScreenTests : IDisposable
     public void Purchases_ThreeAndAReturn_LeaveTheAccountWhole()
     {
         Money before = demo.Session.Book.Ledger.Balances.In(Place.Account);
-        Hand hand = On(new HomeScreen(demo.Session)).Press("f", "a", "Esc", "b");
+        Hand hand = On(new HomeScreen(demo.Session)).Press("f", "Ctrl+A", "Esc", "b");
         hand.Press("a").Type("Corner shop", "12.40").Press("Right");
         hand.Press("a").Type("Corner shop", "7").Press("Right");
         hand.Press("a").Type("Bus pass", "15").Pick("f").Press("Right");
@@ -296,14 +307,14 @@ public sealed class WeekScreenTests : IDisposable
     [Fact]
     public void History_OfACountedPot_ShowsFiguresBesideBars()
     {
-        Hand hand = On(new HomeScreen(demo.Session)).Press("w").Type("21.50").Press("c", "p", "Enter");
+        Hand hand = On(new HomeScreen(demo.Session)).Press("w").Type("21.50").Press("c", "o", "Enter");
         Golden.Equal("history-80x24", hand.Shown(Complete));
     }
 
     [Fact]
     public void History_OfAPotThatBeganWithMoney_ShowsItsOpeningAndBalances()
     {
-        string[] shown = On(new HomeScreen(demo.Session)).Press("p").To("Eating out").Press("Enter").Shown(Complete);
+        string[] shown = On(new HomeScreen(demo.Session)).Press("o").To("Eating out").Press("Enter").Shown(Complete);
         Assert.Contains(shown, line => line.StartsWith(" 5 Mar 2026", StringComparison.Ordinal) && line.Contains("opening", StringComparison.Ordinal) && line.EndsWith(" 12.00", StringComparison.Ordinal));
         Assert.Contains(shown, line => line.StartsWith(" 6 Mar 2026", StringComparison.Ordinal) && line.EndsWith(" 82.00", StringComparison.Ordinal));
     }
@@ -333,8 +344,8 @@ public sealed class WeekScreenTests : IDisposable
     [Fact]
     public void Return_LeftInTheMiddle_KeepsTheNotesPicked()
     {
-        Hand hand = On(new HomeScreen(demo.Session)).Press("f", "a", "Esc", "b", "a").Type("Corner shop", "12.40").Press("Right", "Esc", "r", "Enter");
-        hand.To("  10 ").Type("1").To("  5 ").Type("1").Press("Esc", "Esc", "r");
+        Hand hand = On(new HomeScreen(demo.Session)).Press("f", "Ctrl+A", "Esc", "b", "a").Type("Corner shop", "12.40").Press("Right", "Esc", "r", "Enter");
+        hand.To("  10 ").Type("1").To("  5 ").Type("1").Press("Right", "Esc", "r");
         Assert.Contains(hand.Shown(Complete), line => line.Contains("1 x 10, 1 x 5", StringComparison.Ordinal));
 
         hand.Press("c", "Enter", "b", "a").Type("Corner shop", "7").Press("Right", "r");
@@ -370,13 +381,13 @@ public sealed class WeekScreenTests : IDisposable
     public void Withdrawal_WithOwedBackNotes_ShowsBothWays()
     {
         // What was filled and not counted since isn't known note by note, so Food is counted by notes first.
-        On(new HomeScreen(demo.Session)).Press("f", "a", "Esc", "b", "a").Type("Corner shop", "40").Press("Right", "Esc")
-            .Press("w", "w").Type("2026-03-13").Press("n").To(" 20").Type("18", "0", "10").Press("Esc", "c");
+        On(new HomeScreen(demo.Session)).Press("f", "Ctrl+A", "Esc", "b", "a").Type("Corner shop", "40").Press("Right", "Esc")
+            .Press("w", "d").Type("2026-03-13").Press("n").To(" 20").Type("18", "0", "10").Press("Right", "c");
         Hand hand = On(RoutineScreen.Open(demo.Session).Value!);
         Golden.Equal("odd-period-80x24", hand.Shown(Complete));
         hand.Press("Right", "Right", "Right", "Right", "Right");
         Golden.Equal("withdrawal-apart-80x24", hand.Shown(Complete));
-        hand.Press("b");
+        hand.Press("r");
         Golden.Equal("withdrawal-together-80x24", hand.Shown(Complete));
         hand.Press("Right", "c", "Enter");
 

@@ -8,7 +8,10 @@ namespace Payday.Screens.Setup.Fields;
 /// <summary>Dates with blanks between them.</summary>
 internal sealed class DatesType : FieldType
 {
-    private const int Most = 500;
+    private const int MostDates = 500;
+
+    /// <inheritdoc/>
+    public override int MostTyped => Shell.CellEdit.Long;
 
     /// <inheritdoc/>
     public override string Show(JsonNode value, SetupWork work) =>
@@ -20,9 +23,9 @@ internal sealed class DatesType : FieldType
         // A date with its month's name has blanks in it.
         char[] between = text.Any(char.IsLetter) ? [',', ';'] : [' ', ',', ';'];
         string[] words = text.Split(between, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        if (words.Length is 0 or > Most)
+        if (words.Length is 0 or > MostDates)
         {
-            return Read.Refused<JsonNode>($"Write 1 to {Most} dates like 2026-03-05, with blanks between them, or like 5 Mar 2026, with commas.");
+            return Read.Refused<JsonNode>($"Write 1 to {MostDates} dates like 2026-03-05, with blanks between them, or like 5 Mar 2026, with commas.");
         }
 
         var dates = new SortedSet<LocalDate>();

@@ -17,6 +17,9 @@ internal abstract class FieldType
     /// <summary>The value as it stands there to be changed.</summary>
     public virtual string Typed(JsonNode value, SetupWork work) => Show(value, work);
 
+    /// <summary>How many characters can be typed.</summary>
+    public virtual int MostTyped => Shell.CellEdit.Usual;
+
     /// <summary>What can be chosen; empty where something is typed.</summary>
     public virtual ImmutableArray<Choice> Choices(SetupWork work) => [];
 

@@ -12,6 +12,9 @@ internal sealed class LineType(int most = 1) : FieldType
     private const int Longest = 60;
 
     /// <inheritdoc/>
+    public override int MostTyped => most == 1 ? base.MostTyped : Shell.CellEdit.Long;
+
+    /// <inheritdoc/>
     public override string Show(JsonNode value, SetupWork work) =>
         value is JsonArray lines ? string.Join(" | ", lines.Select(line => line?.ToString())) : value.ToString();
 

@@ -2,12 +2,12 @@ using System.Runtime.CompilerServices;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 
-namespace Payday.Screens.Shell;
+namespace Payday.Screens.Terminals;
 
-/// <summary>The library's application, with a reader of the keyboard of ours.</summary>
+/// <summary>The library's application, with the reading of the keyboard ours.</summary>
 internal static class LibraryApplication
 {
-    public static IApplication Create(KeyboardInput keyboard) => (IApplication)With(new AnsiComponentFactory(keyboard));
+    public static IApplication Create(KeyboardInput keyboard) => (IApplication)With(new KeyFactory(keyboard));
 
     // Terminal.Gui 2.5.0 has a constructor for components of another's making, but not for everybody to call; that it is there
     // is seen at the first start after a change of version.

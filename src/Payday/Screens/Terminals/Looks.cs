@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
 
-namespace Payday.Screens.Shell;
+namespace Payday.Screens.Terminals;
 
 /// <summary>When the library looks at its input next: at once when a key comes, and seldom while nobody types.</summary>
 /// <remarks>The library looks a fixed number of times a second, which is either late or busy; called before each look, this waits.</remarks>

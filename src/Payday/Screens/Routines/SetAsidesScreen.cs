@@ -1,0 +1,77 @@
+using Payday.Core.Amounts;
+using Payday.Core.Bills;
+using Payday.Core.Routines;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Routines;
+
+/// <summary>Asks whether to hold money back in another way this time, and shows what that changes.</summary>
+internal sealed class SetAsidesScreen : PageScreen
+{
+    private readonly RoutineWork work;
+    private readonly SetAsideMode mode;
+    private readonly Read<RoutinePlan> trial;
+
+    /// <param name="work">The routine worked on.</param>
+    /// <param name="mode">The other way.</param>
+    public SetAsidesScreen(RoutineWork work, SetAsideMode mode)
+    {
+        this.work = work;
+        this.mode = mode;
+        trial = Routine.Plan(work.Plan.Book, Decided(work.Plan.Draft));
+    }
+
+    /// <inheritdoc/>
+    public override string Title => mode == SetAsideMode.Level ? "Hold back level this time" : "Hold back as they fall this time";
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys => trial.Ok
+        ? [new(Key.Enter, "Enter", "do it", "Hold back in this way for this payday.", Switch)]
+        : [];
+
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Lines(int width) => Texts()
+        .SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2))
+        .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Hand : Ink.Plain));
+
+    private IEnumerable<string> Texts()
+    {
+        if (!trial.Ok)
+        {
+            yield return "! " + trial.Fault;
+            yield break;
+        }
+
+        NumberStyle style = work.Session.Style;
+        RoutinePlan now = work.Plan;
+        yield return mode == SetAsideMode.Level
+            ? "Level: the most even plan over the paydays of the next 13 months that is never late."
+            : "As they fall: each payday holds back only what falls due in its own period.";
+        yield return "";
+        yield return $"Set aside today: {now.Bills.Total.ToString(style)} now, {trial.Value.Bills.Total.ToString(style)} then.";
+        yield return $"Left once the pots have theirs: {now.Surplus.Before.ToString(style)} now, {trial.Value.Surplus.Before.ToString(style)} then.";
+        if (!trial.Value.Bills.Late.IsEmpty && now.Bills.Late.IsEmpty)
+        {
+            yield return $"! {trial.Value.Bills.Late[0].Due.Name} would be {trial.Value.Bills.Late[0].Short.ToString(style)} short on {DateText.Weekday(trial.Value.Bills.Late[0].Due.Date)}, with the pay expected.";
+        }
+
+        yield return "";
+        yield return "It is for this payday alone; the household's settings stay as they are.";
+    }
+
+    private RoutineDraft Decided(RoutineDraft draft) => draft with { SetAsides = mode };
+
+    private Way Switch()
+    {
+        if (work.Decide(Decided) is { } fault)
+        {
+            Message = fault;
+            return Way.Stay;
+        }
+
+        return Way.Back;
+    }
+}

@@ -1,0 +1,13 @@
+using Payday.Commands;
+using Payday.FaultyScreen;
+using Payday.Screens.Shell;
+using Payday.Store;
+
+// usage: faulty-screen FOLDER: has the folder open, as the full screen does, and a fault behind each key.
+CommandShell shell = CommandShell.OfProcess();
+return CommandLine.Tell(shell, CommandTree.Build(shell).Parse([]), json: false, () =>
+{
+    using BookStore store = BookStore.Open(new StoreFolder(args[0]));
+    FullScreen.Run(new FaultyScreen());
+    return new Answer.Done([], "{}");
+});
