@@ -19,8 +19,9 @@ public readonly record struct DateSpan(LocalDate First, LocalDate Last)
 
     /// <summary>Reads a day (<c>2026-03-06</c>, or as <see cref="TypedDate"/> has it), a month (<c>2026-03</c>, <c>Mar 2026</c>), a year, or two of them with <c>to</c> between.</summary>
     /// <param name="text">What was typed.</param>
+    /// <param name="order">How a day in figures is read that could be two; see <see cref="DateOrders"/>.</param>
     /// <returns>The days; or one sentence on what is wrong.</returns>
-    public static Read<DateSpan> Parse(string text)
+    public static Read<DateSpan> Parse(string text, DateOrder order = DateOrder.Unknown)
     {
         ArgumentNullException.ThrowIfNull(text);
         string[] ends = text.Trim().Split(Between, StringSplitOptions.TrimEntries);
@@ -29,8 +30,8 @@ public readonly record struct DateSpan(LocalDate First, LocalDate Last)
             return Read.Refused<DateSpan>(Forms);
         }
 
-        Read<DateSpan> from = One(ends[0]);
-        Read<DateSpan> to = One(ends[^1]);
+        Read<DateSpan> from = One(ends[0], order);
+        Read<DateSpan> to = One(ends[^1], order);
         if (!from.Ok || !to.Ok)
         {
             return Read.Refused<DateSpan>(from.Fault ?? to.Fault!);
@@ -42,7 +43,7 @@ public readonly record struct DateSpan(LocalDate First, LocalDate Last)
             : Read.Of(new DateSpan(first.First, last.Last));
     }
 
-    private static Read<DateSpan> One(string text)
+    private static Read<DateSpan> One(string text, DateOrder order)
     {
         if (Month.Parse(text) is { Success: true, Value: var month })
         {
@@ -59,7 +60,7 @@ public readonly record struct DateSpan(LocalDate First, LocalDate Last)
             return Read.Of(new DateSpan(year, new LocalDate(year.Year, 12, 31)));
         }
 
-        Read<LocalDate> day = TypedDate.Parse(text);
+        Read<LocalDate> day = TypedDate.Parse(text, order: order);
         return day.Ok ? Read.Of(new DateSpan(day.Value, day.Value)) : Read.Refused<DateSpan>(day.Fault == TypedDate.NotADate ? Forms : day.Fault);
     }
 }

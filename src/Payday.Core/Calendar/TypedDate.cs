@@ -9,7 +9,8 @@ namespace Payday.Core.Calendar;
 /// <remarks>
 /// Taken are <c>2026-03-12</c> (also with one digit, points or slashes, as the year comes first), <c>12 Mar 2026</c> in any
 /// order with an English month of three letters or more, with its weekday or without, and <c>25.3.2026</c> where one number
-/// can only be the day. What could be two dates, such as <c>12.3.2026</c>, is refused, and so is a year of two digits.
+/// can only be the day. What could be two dates, such as <c>12.3.2026</c>, is taken as the household's region reads it, and
+/// refused where that settles nothing; so is a year of two digits.
 /// </remarks>
 public static class TypedDate
 {
@@ -30,8 +31,9 @@ public static class TypedDate
     /// Where the date can't be after today: today, which <c>today</c>, <c>yesterday</c> and a date without a year are counted
     /// from, the last being the latest such day; null refuses all three.
     /// </param>
+    /// <param name="order">How two figures are read that could both be the day; see <see cref="DateOrders"/>.</param>
     /// <returns>The date; or one sentence on what is wrong.</returns>
-    public static Read<LocalDate> Parse(string text, LocalDate? today = null)
+    public static Read<LocalDate> Parse(string text, LocalDate? today = null, DateOrder order = DateOrder.Unknown)
     {
         ArgumentNullException.ThrowIfNull(text);
         string trimmed = text.Trim();
@@ -42,11 +44,11 @@ public static class TypedDate
 
         char separator = Array.Find(['-', '.', '/'], trimmed.Contains);
         return separator != default && !trimmed.Any(char.IsLetter)
-            ? InNumbers(trimmed.Split(separator))
+            ? InNumbers(trimmed.Split(separator), order)
             : WithAName(trimmed.Split([' ', ',', '-'], StringSplitOptions.RemoveEmptyEntries), today);
     }
 
-    private static Read<LocalDate> InNumbers(string[] parts)
+    private static Read<LocalDate> InNumbers(string[] parts, DateOrder order)
     {
         if (parts.Length != 3 || parts.Any(part => part.Length is 0 or > 4 || !part.All(char.IsAsciiDigit)))
         {
@@ -66,7 +68,8 @@ public static class TypedDate
 
         return (numbers[0] > 12, numbers[1] > 12) switch
         {
-            (false, false) when numbers[0] != numbers[1] && numbers[0] > 0 && numbers[1] > 0 => Refused(string.Create(
+            (false, false) when order == DateOrder.MonthFirst => Of(numbers[2], numbers[0], numbers[1]),
+            (false, false) when order == DateOrder.Unknown && numbers[0] != numbers[1] && numbers[0] > 0 && numbers[1] > 0 => Refused(string.Create(
                 CultureInfo.InvariantCulture,
                 $"It can be {numbers[0]} {Months[numbers[1] - 1]} or {numbers[1]} {Months[numbers[0] - 1]}; write it like 2026-03-12 or 12 Mar 2026.")),
             (false, true) => Of(numbers[2], numbers[0], numbers[1]),

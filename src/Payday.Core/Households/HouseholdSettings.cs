@@ -36,6 +36,9 @@ public sealed record HouseholdSettings(
     /// person is asked each time.
     /// </summary>
     public Money? BufferKeeps { get; init; }
+
+    /// <summary>How a date in figures such as 10/9/2026 is read where this household lives; by its currency.</summary>
+    public DateOrder DateOrder => DateOrders.Of(Currency);
 }
 
 /// <summary>How a card purchase is owed back.</summary>

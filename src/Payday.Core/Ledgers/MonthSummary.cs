@@ -10,9 +10,10 @@ namespace Payday.Core.Ledgers;
 /// <param name="Bills">Paid to bills.</param>
 /// <param name="DebtPayments">Paid on debts.</param>
 /// <param name="Interest">Charged by lenders.</param>
-/// <param name="Fills">Put in pots, less what was taken from them again for another job.</param>
+/// <param name="Fills">Put in pots, less what was taken from them again for another job; rounding is not among that.</param>
 /// <param name="Spent">Spent from pots.</param>
 /// <param name="Owed">What is owed on all debts at the month's end.</param>
+/// <param name="Rounding">What pots gave to the buffer because card purchases are owed back in whole notes; zero or more.</param>
 public sealed record MonthSummary(
     YearMonth Month,
     Money CameIn,
@@ -21,22 +22,27 @@ public sealed record MonthSummary(
     Money Interest,
     Money Fills,
     Money Spent,
-    Money Owed)
+    Money Owed,
+    Money Rounding)
 {
     /// <summary>The months of a year that have something to say: none before the household began, and none to come that no movement has.</summary>
     /// <param name="ledger">The ledger.</param>
     /// <param name="year">The year.</param>
     /// <param name="start">When the household began.</param>
     /// <param name="today">The date.</param>
-    public static ImmutableArray<MonthSummary> OfYear(Ledger ledger, int year, LocalDate start, LocalDate today)
+    /// <param name="roundings">The numbers of the movements that are rounding.</param>
+    public static ImmutableArray<MonthSummary> OfYear(Ledger ledger, int year, LocalDate start, LocalDate today, IReadOnlySet<long> roundings)
     {
         ArgumentNullException.ThrowIfNull(ledger);
-        LocalDate last = ledger.Movements.Select(movement => movement.Date).Append(today).Max();
-        return [.. OfYear(ledger, year).Where(month => month.Month >= start.ToYearMonth() && month.Month <= last.ToYearMonth())];
+        LocalDate last = ledger.Standing.Select(movement => movement.Date).Append(today).Max();
+        return [.. OfYear(ledger, year, roundings).Where(month => month.Month >= start.ToYearMonth() && month.Month <= last.ToYearMonth())];
     }
 
     /// <summary>The twelve months of a year, by the dates of the movements that stand: one undone in a later month is missing from its own.</summary>
-    public static ImmutableArray<MonthSummary> OfYear(Ledger ledger, int year)
+    /// <param name="ledger">The ledger.</param>
+    /// <param name="year">The year.</param>
+    /// <param name="roundings">The numbers of the movements that are rounding; null for none.</param>
+    public static ImmutableArray<MonthSummary> OfYear(Ledger ledger, int year, IReadOnlySet<long>? roundings = null)
     {
         ArgumentNullException.ThrowIfNull(ledger);
         Currency currency = ledger.Balances.Currency;
@@ -44,10 +50,10 @@ public sealed record MonthSummary(
         var months = new MonthSummary[12];
         for (int i = 0; i < months.Length; i++)
         {
-            months[i] = new MonthSummary(new YearMonth(year, i + 1), nothing, nothing, nothing, nothing, nothing, nothing, nothing);
+            months[i] = new MonthSummary(new YearMonth(year, i + 1), nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing);
         }
 
-        foreach (Movement movement in ledger.Live.Where(movement => movement.Date.Year <= year))
+        foreach (Movement movement in ledger.Standing.Where(movement => movement.Date.Year <= year))
         {
             Money change = -Change(movement, IsOwed);
             int first = movement.Date.Year < year ? 0 : movement.Date.Month - 1;
@@ -58,7 +64,9 @@ public sealed record MonthSummary(
 
             if (movement.Date.Year == year)
             {
-                months[first] = months[first].With(movement);
+                months[first] = roundings?.Contains(movement.Number) == true
+                    ? months[first] with { Rounding = months[first].Rounding + movement.Amount }
+                    : months[first].With(movement);
             }
         }
 

@@ -11,7 +11,7 @@ namespace Payday.Core.Weeks;
 /// <param name="NextPayday">The first payday that can be closed, or null where none is known.</param>
 /// <param name="PaydayDue">Whether it is today or earlier.</param>
 /// <param name="CountOpenSince">The fill day of the first week that is over and not counted, or null.</param>
-/// <param name="FillsWaiting">How many fills of the wallet should have been made by today and are not marked.</param>
+/// <param name="FillsWaiting">How many fills of the wallet wait; see <see cref="WalletFills.Waiting"/>.</param>
 /// <param name="OwedBack">The cash that waits to be taken to the bank.</param>
 /// <param name="OpenDifferences">How many differences of counts are not cleared up.</param>
 public sealed record BookStatus(
@@ -34,14 +34,11 @@ public sealed record BookStatus(
         BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
         LocalDate? next = PayCalendar.Next(book.Household.Sources, holidays, book.OpenFrom.PlusDays(-1))?.Date;
         ImmutableArray<OpenWeek> open = CountWeeks.Open(book, today);
-        LocalDate week = CountWeeks.WeekOf(book.Household, today);
         return new BookStatus(
             next,
             next <= today,
             open.IsEmpty ? null : open[0].Week,
-
-            // Those of weeks that are over are taken as done by their count.
-            WalletFills.Waiting(book, today).Count(part => part.Key.Day >= week),
+            WalletFills.Waiting(book, today).Length,
             Money.Sum(
                 book.Ledger.Balances.JobsIn(Place.Cash).Where(job => job.Job.Kind == JobKind.OwedBack).Select(job => job.Amount),
                 book.Household.Currency),

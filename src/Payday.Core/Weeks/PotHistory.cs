@@ -5,28 +5,36 @@ using Payday.Core.Households;
 
 namespace Payday.Core.Weeks;
 
-/// <summary>What happened to one pot: a line for each count, fill, purchase and move, by date.</summary>
+/// <summary>What happened to one pot: what it began with, and a line for each count, fill, purchase and move, by date.</summary>
 /// <param name="PotId">The pot.</param>
 /// <param name="Lines">Oldest first.</param>
+/// <param name="Balances">
+/// What the pot had at the end of each day on which its money moved, oldest first: in the account and in cash, without
+/// cash that it owes back.
+/// </param>
 /// <param name="Weeks">How many weeks were counted.</param>
 /// <param name="SpentAWeek">
 /// What was spent in a counted week, in cash and by card, on average, to the nearest minor unit; null before the first
 /// count.
 /// </param>
-public sealed record PotHistory(string PotId, ImmutableArray<PotHistoryLine> Lines, int Weeks, Money? SpentAWeek)
+public sealed record PotHistory(string PotId, ImmutableArray<PotHistoryLine> Lines, ImmutableArray<PotBalance> Balances, int Weeks, Money? SpentAWeek)
 {
     /// <summary>The history of a pot.</summary>
     public static PotHistory Of(Book book, string potId)
     {
         ArgumentNullException.ThrowIfNull(book);
-        WeekCount[] counts = [.. book.Weeks.Counts.Where(count => count.PotId == potId)];
+        WeekCount[] counts = [.. book.Weeks.StandingCounts.Where(count => count.PotId == potId)];
         int weeks = counts.Sum(count => WeeksOf(book, count));
         return new PotHistory(
             potId,
             [.. HistoryLines.Of(book, potId).OrderBy(line => line.Date)],
+            PotBalance.Of(book.Ledger, potId),
             weeks,
             weeks == 0 ? null : Average(book, potId, counts, weeks));
     }
+
+    /// <summary>What the pot had at the end of a day; null before its first money.</summary>
+    public Money? On(LocalDate date) => Balances.LastOrDefault(balance => balance.Date <= date)?.Has;
 
     /// <summary>What was spent up to each count since the one before, in cash and by card, oldest first.</summary>
     public ImmutableArray<CountedSpending> Spending
@@ -52,8 +60,8 @@ public sealed record PotHistory(string PotId, ImmutableArray<PotHistoryLine> Lin
     {
         LocalDate last = counts[^1].Date;
         IEnumerable<Money> cash = counts.Select(count => count.Spent);
-        IEnumerable<Money> card = book.Weeks.Purchases
-            .Where(purchase => purchase.PotId == potId && !purchase.Undone && purchase.Date <= last)
+        IEnumerable<Money> card = book.Weeks.StandingPurchases
+            .Where(purchase => purchase.PotId == potId && purchase.Date <= last)
             .Select(purchase => purchase.Amount);
         Money spent = Money.Sum(cash.Concat(card), book.Household.Currency);
         return Money.FromMinorUnits(((2 * spent.MinorUnits) + weeks) / (2 * weeks), spent.Currency);
@@ -97,6 +105,9 @@ public sealed record PotHistoryLine(LocalDate Date, PotEvent Kind, Money Amount,
 /// <summary>What can happen to a pot.</summary>
 public enum PotEvent
 {
+    /// <summary>What it had when the household began.</summary>
+    Opening,
+
     /// <summary>Money was put in by a payday.</summary>
     Fill,
 

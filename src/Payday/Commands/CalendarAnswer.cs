@@ -13,7 +13,7 @@ internal static class CalendarAnswer
 {
     public static Answer Of(Book book, LocalDate today)
     {
-        ImmutableArray<CalendarEntry> entries = CalendarReport.Entries(book.Household, today);
+        ImmutableArray<CalendarEntry> entries = CalendarReport.Entries(book, today, today);
         return new Answer.Done(
             [.. CalendarReport.Lines(entries, book.Household.Settings.Numbers, Report.Width)],
             JsonSerializer.Serialize(

@@ -17,14 +17,20 @@ internal sealed class DemoFolder : IDisposable
 
     /// <summary>The home screen of the demo household, as it is to begin with.</summary>
     /// <param name="back">The screen that leaving it leads to; null leaves the program.</param>
-    /// <remarks>The demo plays on the days before its first payday, so that nothing is overdue.</remarks>
+    /// <remarks>
+    /// The demo begins on the day before its first payday, so that nothing is overdue, and goes on to each payday as it is
+    /// closed: what is done next, filling, buying, counting, taking cash back, is then done on a day that has the money.
+    /// </remarks>
     public Screen Open(Func<Screen>? back = null)
     {
         Dispose();
         folder = new ThrowAwayFolder(Prefix);
         store = BookStore.Open(new StoreFolder(folder.Path));
         Household household = DemoCommand.Household();
-        return new HomeScreen(NewBook.Store(store, household, () => household.Start)) { Leave = back is null ? null : () => Left(back) };
+        BookSession? session = null;
+        session = NewBook.Store(store, household, () => session?.Book.LastClosed?.Payday ?? household.Start);
+        session.IsThrownAway = true;
+        return new HomeScreen(session) { Leave = back is null ? null : () => Left(back) };
     }
 
     /// <inheritdoc/>

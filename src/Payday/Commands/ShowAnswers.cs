@@ -11,6 +11,7 @@ using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Core.Weeks;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Text;
@@ -71,7 +72,7 @@ internal static class ShowAnswers
     public static Answer Year(Book book, LocalDate today)
     {
         int year = today.Year;
-        ImmutableArray<MonthSummary> months = MonthSummary.OfYear(book.Ledger, year, book.Household.Start, today);
+        ImmutableArray<MonthSummary> months = MonthSummary.OfYear(book.Ledger, year, book.Household.Start, today, Roundings.Of(book));
         return new Answer.Done(
             [.. YearReport.Lines(months, year, book, Report.Width)],
             JsonSerializer.Serialize(
@@ -83,7 +84,8 @@ internal static class ShowAnswers
                     month.Interest.ToPlain(),
                     month.Fills.ToPlain(),
                     month.Spent.ToPlain(),
-                    month.Owed.ToPlain()))]),
+                    month.Owed.ToPlain(),
+                    month.Rounding.ToPlain()))]),
                 ResultJson.Readable.YearResult));
     }
 

@@ -46,7 +46,7 @@ internal sealed record MovementResult(long Number, string Date, string From, str
 internal sealed record YearResult(int Year, IReadOnlyList<MonthResult> Months);
 
 /// <summary>A month of a year.</summary>
-internal sealed record MonthResult(string Month, string CameIn, string Bills, string DebtPayments, string Interest, string Fills, string Spent, string Owed);
+internal sealed record MonthResult(string Month, string CameIn, string Bills, string DebtPayments, string Interest, string Fills, string Spent, string Owed, string Rounding);
 
 /// <summary>The answer of a command that only does something.</summary>
 internal sealed record DoneResult(string Done);

@@ -40,7 +40,7 @@ internal static class BillsReport
             style,
             ["next"],
             [Report.Names("Held in the account"), Report.Amounts("before"), Report.Amounts("set aside"), Report.Amounts("paid"), Report.Amounts("now"), new("next")],
-            bills.SetAsides.Select(line => ImmutableArray.Create(
+            bills.ByNextDue.Select(line => ImmutableArray.Create(
                 line.Name,
                 line.HeldBefore.ToString(style),
                 line.SetAside.ToString(style),

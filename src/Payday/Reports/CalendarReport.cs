@@ -1,33 +1,31 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
-using Payday.Core.Bills;
 using Payday.Core.Calendar;
 using Payday.Core.Households;
 using Payday.Text;
 
 namespace Payday.Reports;
 
-/// <summary>Paydays, fill days and dues of the next months, day by day.</summary>
+/// <summary>Paydays, fill days and dues of some months, day by day.</summary>
 internal static class CalendarReport
 {
-    private const int Months = 3;
+    /// <summary>How many months it shows.</summary>
+    public const int Months = 3;
 
-    /// <summary>All that falls on the days of the next three months, in order.</summary>
-    public static ImmutableArray<CalendarEntry> Entries(Household household, LocalDate from)
+    /// <summary>All that falls on the days of three months, in order.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="from">The first day.</param>
+    /// <param name="today">The date; it is marked where days before it are shown.</param>
+    public static ImmutableArray<CalendarEntry> Entries(Book book, LocalDate from, LocalDate today)
     {
         LocalDate to = from.PlusMonths(Months);
-        BankHolidays holidays = BankHolidays.From(household.Settings.Holidays);
-        Dictionary<string, string> names = household.Sources.ToDictionary(source => source.Id, source => source.Name);
         IEnumerable<CalendarEntry> entries =
         [
-            .. PayCalendar.Paydays(household.Sources, holidays, from, to).Select(payday => new CalendarEntry(
-                payday.Date,
-                payday.IsExtra ? "extra payday" : "payday",
-                string.Join("; ", payday.Sources.Select(source => names[source])),
-                null)),
-            .. new PayPeriod(from, to).FillDays(household.Settings.FillDay).Select(day => new CalendarEntry(day, "fill day", "", null)),
-            .. BillDues.Between(household.Bills, holidays, from, to).Select(due => new CalendarEntry(due.Date, "due", due.Name, due.Amount)),
+            .. from < today && today <= to ? [new CalendarEntry(today, "today", "", null)] : Array.Empty<CalendarEntry>(),
+            .. Paydays(book, from, to),
+            .. new PayPeriod(from, to).FillDays(book.Household.Settings.FillDay).Select(day => new CalendarEntry(day, "fill day", "", null)),
+            .. ComingDues.Between(book, from, to).Select(due => new CalendarEntry(due.Date, Word(due), due.Name, due.Amount)),
         ];
         return [.. entries.OrderBy(entry => entry.Date)];
     }
@@ -41,11 +39,30 @@ internal static class CalendarReport
             entry.For,
             entry.Amount is { } amount ? amount.ToString(style) : ""))],
         decimalMark: style.DecimalMark).Lay(width).All;
+
+    // One that was closed on a day on which nobody is scheduled to pay, such as before a schedule changed, is there too.
+    private static IEnumerable<CalendarEntry> Paydays(Book book, LocalDate from, LocalDate to)
+    {
+        Dictionary<string, string> names = book.Household.Sources.ToDictionary(source => source.Id, source => source.Name);
+        HashSet<LocalDate> closed = [.. book.Closed.Select(payday => payday.Payday)];
+        ImmutableArray<ScheduledPayday> scheduled = PayCalendar.Paydays(book.Household.Sources, BankHolidays.From(book.Household.Settings.Holidays), from, to);
+        return scheduled
+            .Select(payday => new CalendarEntry(
+                payday.Date,
+                (payday.IsExtra ? "extra payday" : "payday") + (closed.Contains(payday.Date) ? ", closed" : ""),
+                string.Join("; ", payday.Sources.Select(source => names[source])),
+                null))
+            .Concat(closed
+                .Where(date => date >= from && date <= to && !scheduled.Any(payday => payday.Date == date))
+                .Select(date => new CalendarEntry(date, "payday, closed", "", null)));
+    }
+
+    private static string Word(ComingDue due) => due.Paid ? "paid" : due.Kind == DueKind.Minimum ? "minimum due" : "due";
 }
 
 /// <summary>Something that falls on a day.</summary>
 /// <param name="Date">The day.</param>
-/// <param name="What">A payday, an extra payday, a fill day or a due.</param>
+/// <param name="What">A payday, an extra payday, a fill day, a due or one that is paid; or today.</param>
 /// <param name="For">Whose.</param>
 /// <param name="Amount">What is due, or null.</param>
 internal sealed record CalendarEntry(LocalDate Date, string What, string For, Money? Amount);

@@ -27,14 +27,8 @@ internal static class WeekHands
 
         if (status.FillsWaiting > 0)
         {
-            LocalDate current = CountWeeks.WeekOf(book.Household, today);
-            ImmutableArray<FillPart> waiting = [.. WalletFills.Waiting(book, today).Where(part => part.Key.Day >= current)];
-            Money sum = Money.Sum(waiting.Select(part => part.Amount), book.Household.Currency);
-            ImmutableSortedDictionary<long, int> notes = waiting
-                .SelectMany(part => part.Notes)
-                .GroupBy(note => note.Key)
-                .ToImmutableSortedDictionary(note => note.Key, note => note.Sum(part => part.Value));
-            yield return $"Fill the wallet{ways.Fill}: {"pot".ToQuantity(waiting.Length)}, {sum.ToString(style)} in {NoteText.Listed(notes, sum.Currency, style)}.";
+            ImmutableArray<FillPart> waiting = WalletFills.Waiting(book, today);
+            yield return $"Fill the wallet{ways.Fill}: {"pot".ToQuantity(waiting.Length)}, {FillText.Together(waiting, book.Household.Currency, style)}.";
         }
 
         if (status.OwedBack.IsPositive)

@@ -29,9 +29,18 @@ internal static class YearReport
         ImmutableArray<ImmutableArray<string>> rows = [.. months.Select(month => Cells(month.Month.ToString("MMM", CultureInfo.InvariantCulture), month, style))];
         ImmutableArray<string> total = ["Year", .. Sums(months, book.Household.Currency, style), ""];
         var table = new TextTable(columns, rows, [total], gap: width < Report.Width - 2 ? 1 : 2, decimalMark: style.DecimalMark);
-        return table.NarrowestWidth <= width
+        IEnumerable<string> lines = table.NarrowestWidth <= width
             ? table.Lay(width).All
             : new TextTable(columns.RemoveAt(Interest), [.. rows.Select(row => row.RemoveAt(Interest))], [total.RemoveAt(Interest)], gap: 1, decimalMark: style.DecimalMark).Lay(width).All;
+        return [.. lines, .. Rounding(months, book.Household.Currency, style, width)];
+    }
+
+    private static IEnumerable<string> Rounding(ImmutableArray<MonthSummary> months, Currency currency, NumberStyle style, int width)
+    {
+        Money rounding = Money.Sum(months.Select(month => month.Rounding), currency);
+        return rounding.IsZero
+            ? []
+            : ["", .. TextWrap.Lines($"{rounding.ToString(style)} of the cash brought back was rounding to whole notes; it went from pots to the buffer.", width)];
     }
 
     private static ImmutableArray<string> Cells(string name, MonthSummary month, NumberStyle style) =>

@@ -39,6 +39,30 @@ public class TypedDateTests
     [InlineData("31 Nov", "November 2026 has 30 days.")]
     public void Parse_WithoutAYearAndNoDay_NamesThisYears(string text, string fault) => Assert.Equal(fault, TypedDate.Parse(text, Thursday12March).Fault);
 
+    [Theory]
+    [InlineData("10/9/2026", DateOrder.MonthFirst, "2026-10-09")]
+    [InlineData("10/9/2026", DateOrder.DayFirst, "2026-09-10")]
+    [InlineData("10.09.2026", DateOrder.DayFirst, "2026-09-10")]
+    [InlineData("10/9/2026", DateOrder.Unknown, "It can be 10 September or 9 October; write it like 2026-03-12 or 12 Mar 2026.")]
+    [InlineData("25/3/2026", DateOrder.MonthFirst, "2026-03-25")]
+    [InlineData("3/25/2026", DateOrder.DayFirst, "2026-03-25")]
+    [InlineData("2026/10/9", DateOrder.DayFirst, "2026-10-09")]
+    [InlineData("0/9/2026", DateOrder.MonthFirst, "There is no month 0; months go from 1 to 12.")]
+    [InlineData("30/30/2026", DateOrder.MonthFirst, "There is no month 30; months go from 1 to 12.")]
+    [InlineData("10/9/26", DateOrder.MonthFirst, TypedDate.NotADate)]
+    public void Parse_InFigures_IsReadInTheOrderGiven(string text, DateOrder order, string date) => Assert.Equal(date, Iso(TypedDate.Parse(text, order: order)));
+
+    // Unicode CLDR, short date patterns of the places that use a currency, from memory.
+    [Theory]
+    [InlineData("USD", DateOrder.MonthFirst)]
+    [InlineData("EUR", DateOrder.DayFirst)]
+    [InlineData("GBP", DateOrder.DayFirst)]
+    [InlineData("INR", DateOrder.DayFirst)]
+    [InlineData("CAD", DateOrder.Unknown)]
+    [InlineData("JPY", DateOrder.Unknown)]
+    [InlineData("SEK", DateOrder.Unknown)]
+    public void Order_OfACurrency_IsThatOfWhereItIsUsed(string code, DateOrder order) => Assert.Equal(order, DateOrders.Of(Currency.FromCode(code)));
+
     [Fact]
     public void Parse_TheLeapDayOfLastYear_IsTaken() => Assert.Equal("2024-02-29", Iso(TypedDate.Parse("29 Feb", new LocalDate(2025, 3, 1))));
 

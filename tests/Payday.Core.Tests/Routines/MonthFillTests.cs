@@ -182,10 +182,11 @@ public class MonthFillTests
 
     private static Book Close(Book book, int mayDay, decimal income = 1000) => Close(book, new LocalDate(2026, 5, mayDay), income);
 
-    // Each source that pays that day pays so much; less than is usual makes a short payday.
+    // What came is of one source or of all, so one that pays less than usual is a short payday.
     private static Book Close(Book book, LocalDate payday, decimal income = 1000) => Close(book, new RoutineDraft(payday)
     {
-        Incomes = Routine.Plan(book, new RoutineDraft(payday)).Value!.Payday.Sources.ToImmutableSortedDictionary(source => source, _ => Usd(income), StringComparer.Ordinal),
+        // Of those that pay that day; the pay of another would count on top.
+        Incomes = book.Household.Sources.Where(source => PayCalendar.Paydays([source], BankHolidays.None, payday, payday).Length > 0).ToImmutableSortedDictionary(source => source.Id, _ => Usd(income), StringComparer.Ordinal),
     });
 
     private static Book Close(Book book, RoutineDraft draft)

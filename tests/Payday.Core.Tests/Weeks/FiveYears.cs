@@ -31,7 +31,8 @@ internal sealed class FiveYears(Book book, int seed)
             Try("payday", Close(payday), check);
         }
 
-        foreach (FillPart part in WalletFills.Waiting(Book, today).Where(_ => Chance(30)))
+        // Some late, when their week is over and they wait no more.
+        foreach (FillPart part in FillPart.Of(Book).Where(part => part.Marked is null && part.Key.Day <= today && Chance(30)))
         {
             Try("fill", WalletFills.Mark(Book, part.Key, Chance(80) ? FillState.Done : FillState.Skipped, today), check);
         }
@@ -66,6 +67,26 @@ internal sealed class FiveYears(Book book, int seed)
         if (Chance(3) && Pick(Differences.Open(Book)) is { } open)
         {
             Try("settle", Differences.Settle(Book, open.Number, Chance(50) ? DifferenceEnd.Explained : DifferenceEnd.TurnedUp, today), check);
+        }
+
+        if (Chance(1) && CountUndo.Last(Book) is { IsEmpty: false } counts)
+        {
+            Try("count taken back", CountUndo.Of(Book, counts, today), check);
+        }
+
+        if (Chance(2) && ReturnUndo.Last(Book) is { } back)
+        {
+            Try("return taken back", ReturnUndo.Of(Book, back, today), check);
+        }
+
+        if (Chance(2) && Pick(Book.Weeks.Fills.TakeLast(3)) is { } mark)
+        {
+            Try("fill taken back", WalletFills.Unmark(Book, mark.Key, today), check);
+        }
+
+        if (Chance(2) && Differences.LastSettled(Book) is { } settled)
+        {
+            Try("settled taken back", Differences.Reopen(Book, settled, today), check);
         }
 
         if (Chance(6))

@@ -53,6 +53,44 @@ public class OverviewTests
             history.Lines.Select(line => line.Kind));
     }
 
+    // 10 at the start, 120 filled on the 6th; 12 by card put 15 apart on the 8th; 21.50 left of the 55 of that week on the 12th.
+    [Fact]
+    public void History_OpeningAndBalances_AreWhatTheLedgerHad()
+    {
+        Household house = House with { Start = new(2026, 3, 5), Opening = House.Opening with { Pots = Sums(("food", 10)) } };
+        Book book = Close(Book.Begin(house), Friday6March).Spend("food", 12, new(2026, 3, 8)).Count(Thursday12, "food", 21.50m);
+
+        PotHistory history = PotHistory.Of(book, "food");
+
+        Assert.Equal(new PotHistoryLine(new(2026, 3, 5), PotEvent.Opening, Usd(10), null, ""), history.Lines[0]);
+        Assert.Null(history.On(new(2026, 3, 4)));
+        Assert.Equal(
+            [Usd(10), Usd(130), Usd(130), Usd(115), Usd(81.50m)],
+            new[] { 5, 6, 7, 8, 12 }.Select(day => history.On(new(2026, 3, day))!.Value));
+    }
+
+    [Fact]
+    public void Year_RoundingOfOwedBackCash_IsNotTakenFromWhatWentToPots()
+    {
+        Book book = ReturnPlan.Of(Closed.Spend("food", 13.42m, new(2026, 3, 8)), ReturnDraft.AsPlanned).Confirm(Thursday12).Value!;
+        Core.Ledgers.MonthSummary before = Core.Ledgers.MonthSummary.OfYear(Closed.Ledger, 2026)[2];
+        Core.Ledgers.MonthSummary march = Core.Ledgers.MonthSummary.OfYear(book.Ledger, 2026, Roundings.Of(book))[2];
+
+        Assert.Equal((before.Fills, Usd(1.58m), Usd(13.42m)), (march.Fills, march.Rounding, march.Spent));
+    }
+
+    // What a count moves on to the buffer is taken from the pot, and no rounding.
+    [Fact]
+    public void Year_WhatMovesOnToTheBuffer_IsTakenFromWhatWentToPots()
+    {
+        Book book = Closed.Count(Thursday12, "food", new CountEntry(Usd(20)) { Then = new CountThen(MoveTarget.Buffer) });
+        book = ReturnPlan.Of(book, ReturnDraft.AsPlanned).Confirm(Thursday12).Value!;
+        Core.Ledgers.MonthSummary before = Core.Ledgers.MonthSummary.OfYear(Closed.Ledger, 2026)[2];
+        Core.Ledgers.MonthSummary march = Core.Ledgers.MonthSummary.OfYear(book.Ledger, 2026, Roundings.Of(book))[2];
+
+        Assert.Equal((before.Fills - Usd(20), Usd(0)), (march.Fills, march.Rounding));
+    }
+
     [Fact]
     public void History_FilledTheEveningBefore_CountsOneWeek()
     {

@@ -57,6 +57,26 @@ public class CellInputTests
     }
 
     [Fact]
+    public void Cell_BegunAndBackspace_LosesOneCharacter()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Open("income").Press(Key.Enter, Key.Backspace);
+        Assert.EndsWith(": 2,287.6", terminal.BottomLine, StringComparison.Ordinal);
+        terminal.Press(Key.Backspace).Type("5");
+        Assert.EndsWith(": 2,287.5", terminal.BottomLine, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Cell_BegunAndTypedOrDeleted_IsReplaced()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Open("income").Press(Key.Enter).Type("5");
+        Assert.EndsWith(": 5", terminal.BottomLine, StringComparison.Ordinal);
+        terminal.Press(Key.Esc, Key.Enter, Key.Delete);
+        Assert.EndsWith(":", terminal.BottomLine.TrimEnd(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Cell_RefusedAndAnArrowOrBackspace_IsMended()
     {
         using var terminal = new DemoTerminal();
@@ -68,8 +88,8 @@ public class CellInputTests
     public void Cell_RefusedInTwoLines_SaysItOnce()
     {
         using var terminal = new DemoTerminal(60, 20);
-        terminal.Open("ledger").Type("d11/12/2026").Press(Key.Enter);
-        Assert.Single(terminal.Lines, line => line.Contains("It can be 11 December or 12 November", StringComparison.Ordinal));
+        terminal.Open("ledger").Type("dsoon").Press(Key.Enter);
+        Assert.Single(terminal.Lines, line => line.Contains("Write a day like 2026-03-06", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using Payday.Screens.Home;
 using Payday.Screens.Shell;
 using Terminal.Gui.Input;
 
@@ -62,6 +63,18 @@ public class KeyTests
         using var terminal = new DemoTerminal();
         terminal.Open("income").Press(Key.Enter, Key.C.WithCtrl);
         Assert.IsType<LeaveScreen>(terminal.Top);
+    }
+
+    [Fact]
+    public void CtrlC_InTheMiddleOfTheDemo_SaysThatItIsThrownAway()
+    {
+        using var terminal = new DemoTerminal(first: session =>
+        {
+            session.IsThrownAway = true;
+            return new HomeScreen(session);
+        });
+        terminal.Open("income").Press(Key.C.WithCtrl);
+        Assert.Contains("thrown away", Shown(terminal), StringComparison.Ordinal);
     }
 
     private static string Shown(DemoTerminal terminal) => string.Join('\n', terminal.Lines);

@@ -7,6 +7,9 @@ namespace Payday.Tests.Screens;
 [Collection(OneTerminal.Name)]
 public class RoutineStepTests
 {
+    // The demo's payday is in March; what is due before it comes round again stands after December.
+    private static readonly string[] Months = ["Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec", "Jan", "Feb"];
+
     [Theory]
     [InlineData("bills", "v>After-school club")]
     public void Row_UnderTheCursorAndTicked_ShowsBothSigns(string step, string shows)
@@ -14,6 +17,30 @@ public class RoutineStepTests
         using var terminal = new DemoTerminal();
         Assert.DoesNotContain(terminal.Open(step).Lines, line => line.StartsWith(shows, StringComparison.Ordinal));
         Assert.Contains(terminal.Press(Key.Space).Lines, line => line.StartsWith(shows, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Bills_ThoseOfLater_AreInTheOrderOfTheirDates()
+    {
+        using var terminal = new DemoTerminal(80, 40);
+        string[] later = [.. terminal.Open("bills").Lines.Where(line => line.TrimEnd().EndsWith(" later", StringComparison.Ordinal)).Select(line => line.Trim())];
+        int[] after = [.. later.Select(line => Array.FindIndex(Months, month => line.Contains($" {month} ", StringComparison.Ordinal)))];
+        Assert.True(after.Length > 5, string.Join('\n', later));
+        Assert.Equal(after.Order(), after);
+    }
+
+    [Theory]
+    [InlineData("bills", 20, "isn't due before the next payday")]
+    [InlineData("debts", 2, "no minimum falls due before the next payday")]
+    [InlineData("slip", 0, "The slip follows from the steps before it")]
+    public void Row_WithNothingToChange_SaysWhyItsKeysDoNothing(string step, int down, string why)
+    {
+        foreach (Key key in (Key[])[Key.Enter, Key.Space, new Key('5')])
+        {
+            using var terminal = new DemoTerminal(80, 40);
+            terminal.Open(step).Press([.. Enumerable.Repeat(Key.CursorDown, down)]).Press(key);
+            Assert.Contains(why, terminal.Top.Message, StringComparison.Ordinal);
+        }
     }
 
     [Theory]

@@ -2,11 +2,9 @@ using System.Collections.Immutable;
 using NodaTime;
 using Humanizer;
 using Payday.Core.Amounts;
-using Payday.Core.Bills;
-using Payday.Core.Calendar;
+using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
-using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Looking;
@@ -31,6 +29,14 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
 
     /// <summary>Where leaving leads; null leaves the program.</summary>
     public Func<Screen>? Leave { get; init; }
+
+    /// <inheritdoc/>
+    public override LeaveScreen Leaving => session switch
+    {
+        { IsLook: true } => LeaveScreen.Look(),
+        { IsThrownAway: true } => LeaveScreen.ThrownAway(),
+        _ => new LeaveScreen(),
+    };
 
     /// <inheritdoc/>
     public override string Title => session.Book.Household.Name;
@@ -70,7 +76,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         ShellKeys.Help(this),
         Leave is { } back
             ? new(Key.Esc, "Esc", "leave", "Leave the demo household, after a question; what was tried in it is thrown away.", () => new Way.To(LeaveScreen.Demo(back)))
-            : new(Key.Esc, "Esc", "leave", "Leave Payday, after a question; everything is kept.", () => new Way.To(session.IsLook ? LeaveScreen.Look() : new LeaveScreen())),
+            : new(Key.Esc, "Esc", "leave", "Leave Payday, after a question that says what is kept.", () => new Way.To(Leaving)),
     ];
 
     /// <inheritdoc/>
@@ -163,14 +169,14 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     {
         Read<LocalDate> next = Core.Routines.Routine.Next(session.Book);
         LocalDate to = next.Ok && next.Value > session.Today ? next.Value.PlusDays(-1) : session.Today.PlusDays(13);
-        Dictionary<string, string> names = session.Book.Household.Bills.ToDictionary(bill => bill.Id, bill => bill.Name);
-        ImmutableArray<OpenDue> dues = OpenDues.OfBills(session.Book, BankHolidays.From(session.Book.Household.Settings.Holidays), to);
+        ImmutableArray<ComingDue> dues = ComingDues.Waiting(session.Book, session.Today, to);
         return dues.IsEmpty
-            ? [FrameLine.Of(to == session.Today ? " No bill falls due today." : $" No bill falls due until {DateText.Weekday(to)}.")]
+            ? [FrameLine.Of(to == session.Today ? " Nothing falls due today." : $" Nothing falls due until {DateText.Weekday(to)}.")]
             : Lines(
                 width,
-                [Report.Names($"Due until {DateText.Weekday(to)}"), new("on"), Report.Amounts("amount")],
-                dues.Select(due => ImmutableArray.Create(names[due.Key.BillId], DateText.Weekday(due.Date), due.Amount.ToString(session.Style))));
+                [Report.Names($"Due until {DateText.Weekday(to)}"), new("on"), Report.Amounts("amount"), new("")],
+                dues.Select(due => ImmutableArray.Create(
+                    due.Name, DateText.Weekday(due.Date), due.Amount.ToString(session.Style), due.Kind == DueKind.Minimum ? "minimum" : "")));
     }
 
     private IEnumerable<FrameLine> Lines(

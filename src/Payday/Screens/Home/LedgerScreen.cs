@@ -86,7 +86,7 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
 
     private string? Between(string text)
     {
-        Read<DateSpan> dates = text.Trim().Length == 0 ? default : DateSpan.Parse(text);
+        Read<DateSpan> dates = text.Trim().Length == 0 ? default : DateSpan.Parse(text, session.Book.Household.Settings.DateOrder);
         if (!dates.Ok)
         {
             return dates.Fault;

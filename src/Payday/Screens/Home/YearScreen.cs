@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Core.Ledgers;
+using Payday.Core.Weeks;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -35,7 +36,7 @@ internal sealed class YearScreen(BookSession session) : PageScreen
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width)
     {
-        ImmutableArray<MonthSummary> months = MonthSummary.OfYear(session.Book.Ledger, year, session.Book.Household.Start, session.Today);
+        ImmutableArray<MonthSummary> months = MonthSummary.OfYear(session.Book.Ledger, year, session.Book.Household.Start, session.Today, Roundings.Of(session.Book));
         return months.IsEmpty
             ? [FrameLine.Of(" The household begins later.")]
             :

@@ -40,7 +40,7 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
 
     /// <inheritdoc/>
     public override ImmutableArray<StepRow> Rows =>
-        [.. Plan.Bills.Dues.Select(Due), .. Plan.Bills.SetAsides.Where(line => !Parts.Later(line.BillId).Held.IsZero || !Parts.Later(line.BillId).SetAside.IsZero).Select(Held)];
+        [.. Plan.Bills.Dues.Select(Due), .. Plan.Bills.ByNextDue.Where(line => !Parts.Later(line.BillId).Held.IsZero || !Parts.Later(line.BillId).SetAside.IsZero).Select(Held)];
 
     /// <inheritdoc/>
     protected override ImmutableArray<TextColumn> Columns =>
@@ -82,6 +82,8 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
     ])
     {
         Ink = Ink.Quiet,
+        NoEdit = $"{line.Name} isn't due before the next payday: its amount is typed on the payday that is due for it, or for good in the household (h at home).",
+        NoTick = $"{line.Name} isn't due before the next payday, so there is nothing of it to tick yet.",
         Detail =
         [
             line.NextDue is { } date

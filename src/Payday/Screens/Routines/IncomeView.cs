@@ -52,6 +52,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
     {
         Sign = line.Changed ? '*' : ' ',
         Detail = [line.Changed && line.SourceId is not null ? $"{line.Name}: {Difference(line)}" : line.Name],
+        NoTick = "A one-off has no proposal to go back to; with 0 it goes.",
         Edit = Amount($"{line.Name} came in", line.Amount, (draft, amount) => line.SourceId is { } id
             ? draft with { Incomes = draft.Incomes.SetItem(id, amount) }
             : draft with { OneOffs = amount.IsZero ? draft.OneOffs.Remove(line.Name) : draft.OneOffs.SetItem(line.Name, amount) }),

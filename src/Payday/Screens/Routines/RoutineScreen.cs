@@ -17,6 +17,8 @@ internal sealed class RoutineScreen : Screen
     // The title, the steps, the table's header and the rule under it.
     private const int HeadLines = 4;
 
+    private const string WhyHelp = "Says why this row has nothing to change.";
+
     private readonly RoutineWork work;
     private readonly ImmutableArray<StepView> views;
     private RoutineStep step;
@@ -45,7 +47,9 @@ internal sealed class RoutineScreen : Screen
     public override IReadOnlyList<Binding> Bindings =>
     [
         .. Row?.Edit is null ? Array.Empty<Binding>() : [new Binding(Key.Enter, "Enter", "change", $"Change the figure of this row; a sum like {work.Session.Style.Written("12.50+3")} is taken.", () => new Way.Edit(Row!.Edit!))],
+        .. Row is { Edit: null, NoEdit.Length: > 0 } ? [new Binding(Key.Enter, "Enter", "", WhyHelp, () => Say(Row!.NoEdit))] : Array.Empty<Binding>(),
         .. Row?.Tick is null ? Array.Empty<Binding>() : [new Binding(Key.Space, "Space", TickLabel, TickHelp, Tick)],
+        .. Row is { Tick: null, NoTick.Length: > 0 } ? [new Binding(Key.Space, "Space", "", WhyHelp, () => Say(Row!.NoTick))] : Array.Empty<Binding>(),
         .. Row?.Keys ?? [],
         .. View.Keys,
         new(Key.CursorUp, "Up", "", "To the row above.", () => Go(-1)),
@@ -93,7 +97,21 @@ internal sealed class RoutineScreen : Screen
     }
 
     /// <inheritdoc/>
-    public override CellEdit? Typing(string text) => Row?.Edit is { } edit && (char.IsAsciiDigit(text[0]) || text == "-") ? edit with { Text = text } : null;
+    public override CellEdit? Typing(string text)
+    {
+        if (!char.IsAsciiDigit(text[0]) && text != "-")
+        {
+            return null;
+        }
+
+        if (Row?.Edit is { } edit)
+        {
+            return edit with { Text = text };
+        }
+
+        Message = Row?.NoEdit ?? "";
+        return null;
+    }
 
     /// <inheritdoc/>
     public override TextFrame Draw(Size size)
@@ -174,6 +192,12 @@ internal sealed class RoutineScreen : Screen
     private Way Tick()
     {
         Row?.Tick?.Invoke();
+        return Way.Stay;
+    }
+
+    private Way Say(string why)
+    {
+        Message = why;
         return Way.Stay;
     }
 

@@ -10,6 +10,8 @@ namespace Payday.Screens.Routines;
 /// <summary>Step 7: the papers as they will print, and the closing.</summary>
 internal sealed class SlipView(RoutineWork work) : StepView(work)
 {
+    private const string NoChange = "The slip follows from the steps before it; Left leads back to them.";
+
     /// <inheritdoc/>
     public override RoutineStep Step => RoutineStep.Slip;
 
@@ -37,7 +39,7 @@ internal sealed class SlipView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override ImmutableArray<StepRow> Rows =>
     [
-        .. SlipLayout.Lay(BankPapers.Slip(Plan.Book.Household, Record), PapersScreen.SlipWidth).Lines.Select(line => new StepRow([line])),
+        .. SlipLayout.Lay(BankPapers.Slip(Plan.Book.Household, Record), PapersScreen.SlipWidth).Lines.Select(line => new StepRow([line]) { NoEdit = NoChange, NoTick = NoChange }),
     ];
 
     /// <inheritdoc/>

@@ -25,4 +25,10 @@ internal sealed record StepRow(ImmutableArray<string> Cells)
 
     /// <summary>Space here, or null where it does nothing.</summary>
     public Action? Tick { get; init; }
+
+    /// <summary>What is said where nothing can be typed here though it looks as if it could: why, and where it can.</summary>
+    public string NoEdit { get; init; } = "";
+
+    /// <summary>What is said where Space does nothing here.</summary>
+    public string NoTick { get; init; } = "";
 }

@@ -32,6 +32,9 @@ internal sealed class BookWork(BookSession session) : SetupWork
     public override string Notice => notice;
 
     /// <inheritdoc/>
+    protected override JsonObject Begins => session.BegunItems;
+
+    /// <inheritdoc/>
     public override string? FaultAt(JsonObject next, FieldPath place) => HouseholdNodes.Read(next).Faults
         .Where(fault => place.Holds(fault.Place))
         .Select(fault => PlainFault.Sentence(fault.Sentence, Style))

@@ -24,6 +24,10 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
         : $"{char.ToUpperInvariant(noun[0])}{noun[1..]}";
 
     /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+        [.. form.Fields.Select(one => (one.Label, Meaning(one, form.Choices(one))))];
+
+    /// <inheritdoc/>
     protected override string Aside => guide?.Here ?? "";
 
     /// <inheritdoc/>
@@ -36,6 +40,7 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
             ? new(Key.Enter, "Enter", "change", "Type this field; it is checked as it is left. A letter or digit starts too.", Change)
             : new(Key.Enter, "Enter", "next choice", "The next of the choices. A letter goes to the next one that begins with it.", Cycle),
         .. Choices.IsEmpty ? Array.Empty<Binding>() : [new Binding(Key.Space, "Space", "", "The next of the choices.", Cycle)],
+        .. form.IsBegun ? [new Binding(Key.Delete, "Del", "", $"Forget what was begun here, and begin an empty {noun}.", Restart)] : Array.Empty<Binding>(),
         .. GuideKeys.Of(guide).Select(key => key with { Do = () => Leave(key.Do) }),
     ];
 
@@ -44,9 +49,7 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
         [ShellKeys.Help(this), ShellKeys.Back with { Do = () => Leave(() => Way.Back) }];
 
     /// <inheritdoc/>
-    protected override string Detail => Choices.IsEmpty
-        ? Field.Help
-        : $"{Field.Help} Choices, by letter too: {string.Join(" / ", Choices.Select(choice => choice.Label))}.";
+    protected override string Detail => Meaning(Field, Choices);
 
     /// <inheritdoc/>
     protected override string Status => form.Missing is { IsEmpty: false } missing
@@ -134,14 +137,19 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
     private void Choose(Choice choice) =>
         Message = form.Locked(Field) ?? form.Change(Field, choice.Value?.DeepClone()) ?? work.Notice;
 
-    // On to the next field that is still to be filled in, or else simply to the next.
-    private void GoOn(SetupField from)
+    // In their order, also to one that has its usual choice already: it is to be seen before the form is whole.
+    private void GoOn(SetupField from) => Cursor = Math.Min(form.Fields.IndexOf(from) + 1, form.Fields.Length - 1);
+
+    private Way Restart()
     {
-        ImmutableArray<SetupField> fields = form.Fields;
-        int here = fields.IndexOf(from);
-        int missing = form.Missing.Select(fields.IndexOf).FirstOrDefault(at => at > here, -1);
-        Cursor = missing >= 0 ? missing : Math.Min(here + 1, fields.Length - 1);
+        form.Restart();
+        Cursor = 0;
+        return Way.Stay;
     }
+
+    private static string Meaning(SetupField field, ImmutableArray<Choice> choices) => choices.IsEmpty
+        ? field.Help
+        : $"{field.Help} Choices, by letter too: {string.Join(" / ", choices.Select(choice => choice.Label))}.";
 
     private Way Leave(Func<Way> leave)
     {
@@ -153,7 +161,7 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
         asked = true;
         string names = string.Join(", ", form.Missing.Select(field => field.Label));
         return Stay(form.Index is null
-            ? $"Not stored, still to fill in: {names}. The same key again leaves this {noun} out."
+            ? $"Not stored, still to fill in: {names}. The same key again leaves it{(form.IsBegun ? ", and a goes on with it another time" : "")}."
             : $"Not stored, still to fill in: {names}. The same key again leaves the {noun} as it was.");
     }
 

@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Payday.Core.Amounts;
+using Payday.Core.Calendar;
 using Payday.Core.Cash;
 using Payday.Screens.Setup.Fields;
+using Payday.Store.HouseholdFiles;
 using Payday.Store.Json;
 
 namespace Payday.Screens.Setup;
@@ -21,7 +23,7 @@ internal static class HouseholdFields
         new("Currency", FieldPath.Of("currency"), new CurrencyType(), "Its code, such as USD, EUR or GBP. Every amount is in it, and it stays.")
         {
             Locked = (work, _) => work.TakesParts ? null : "The ledger is in this currency; another one needs a household in a folder of its own.",
-            Then = PutUsualCash,
+            Then = PutWhatIsUsual,
         },
         new("Numbers", FieldPath.Of("numbers"), new ChoiceType(_ => [.. NumberStyle.All.Select(style => new Choice(style.Sample, JsonValue.Create(style.Sample)))]), "How amounts are written, here and when you type them."),
     ];
@@ -40,7 +42,7 @@ internal static class HouseholdFields
         new("Notes come from", FieldPath.Of("bank", "kind"), ChoiceType.Of(("teller", "a teller"), ("machine", "a machine")), "A teller gives any notes and gets a slip; a machine only its own."),
         new("Machine's notes", FieldPath.Of("bank", "notes"), new PiecesType(), "The values of the notes that the machine gives, such as 50 20.") { Applies = IsMachine },
         new SetupField("Machine's limit", FieldPath.Of("bank", "limit"), new AmountType(aboveZero: true), "The most that it gives in one visit; empty for no limit.") { Applies = IsMachine }.Optional(),
-        new("Bank holidays", FieldPath.Of("holidays", "set"), ChoiceType.Of(("none", "weekends only"), ("US", "United States"), ("GB-EW", "England and Wales"), ("TARGET", "TARGET (euro)")), "Days on which the bank is closed, so that paydays and dues move."),
+        new("Bank holidays", FieldPath.Of("holidays", "set"), ChoiceType.Of(("none", "weekends only"), ("US", "United States"), ("GB-EW", "England and Wales"), ("TARGET", "TARGET (euro)")), "Days on which the bank is closed, so that paydays and dues move; those usual for the currency are there to begin with."),
         new SetupField("Further holidays", FieldPath.Of("holidays", "extra"), new DatesType(), "Other dates on which the bank is closed, like 2026-11-27, with blanks between them.").Optional(),
     ];
 
@@ -74,13 +76,15 @@ internal static class HouseholdFields
 
     private static bool IsMachine(JsonObject household) => household["bank"]?["kind"]?.ToString() == "machine";
 
-    // Other notes than those of the currency before would be wrong; where none are known they have to be typed in.
-    private static void PutUsualCash(JsonObject household)
+    // Other notes and closed days than those of the currency before would be wrong; where no notes are known they have to be typed in.
+    private static void PutWhatIsUsual(JsonObject household)
     {
         household.Remove("notes");
         household.Remove("coins");
         FieldPath.Of("bank", "notes").Put(household, null);
         FieldPath.Of("opening", "notesOnHand").Put(household, null);
+        Currency.TryFromCode(household["currency"]?.ToString(), out Currency currency);
+        FieldPath.Of("holidays", "set").Put(household, JsonValue.Create(Words.HolidaySets.WordFor(HolidayDefaults.For(currency))));
         if (household["currency"]?.ToString() is { } code && CashDefaults.Codes.Contains(code))
         {
             CashPieces pieces = CashDefaults.For(Currency.FromCode(code));

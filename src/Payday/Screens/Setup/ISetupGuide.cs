@@ -11,6 +11,12 @@ internal interface ISetupGuide
     /// <summary>What Right leads to, in a word or two.</summary>
     string NextName { get; }
 
+    /// <summary>What Left leads to, in a word or two.</summary>
+    string BeforeName { get; }
+
     /// <summary>To the next part; this one is done with for now.</summary>
     Way Next();
+
+    /// <summary>To the part before, or from the first one to the list of parts.</summary>
+    Way Before();
 }

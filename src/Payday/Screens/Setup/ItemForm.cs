@@ -14,10 +14,12 @@ internal sealed class ItemForm
     private readonly SetupWork work;
     private readonly ImmutableArray<SetupField> fields;
     private readonly string? list;
+    private readonly Func<JsonObject>? fresh;
     private JsonObject values;
 
-    private ItemForm(SetupWork work, ImmutableArray<SetupField> fields, string? list, int? index, JsonObject values)
+    private ItemForm(SetupWork work, ImmutableArray<SetupField> fields, string? list, int? index, JsonObject values, Func<JsonObject>? fresh = null)
     {
+        this.fresh = fresh;
         this.work = work;
         this.fields = fields;
         this.list = list;
@@ -42,11 +44,14 @@ internal sealed class ItemForm
 
     /// <summary>A form of an item of a list.</summary>
     public static ItemForm OfItem(SetupWork work, SetupList list, int index) =>
-        new(work, list.Fields, list.Key, index, list.Opened((JsonObject)work.Items(list.Key)[index].DeepClone()));
+        new(work, list.Fields, list.Key, index, list.Opened((JsonObject)work.Items(list.Key)[index].DeepClone(), work));
 
-    /// <summary>A form of an item to be added.</summary>
+    /// <summary>A form of an item to be added: the one that was begun before and not completed, or a new one.</summary>
     public static ItemForm OfNew(SetupWork work, SetupList list) =>
-        new(work, list.Fields, list.Key, null, list.Fresh(work)) { IsStored = false };
+        new(work, list.Fields, list.Key, null, work.Begun(list.Key) ?? list.Fresh(work), () => list.Fresh(work)) { IsStored = false };
+
+    /// <summary>Whether it is an item to be added that is kept until it is complete.</summary>
+    public bool IsBegun => list is not null && Index is null && work.Begun(list) is not null;
 
     /// <summary>What a field holds, or null.</summary>
     public JsonNode? this[SetupField field] => field.Path.In(values);
@@ -75,12 +80,17 @@ internal sealed class ItemForm
     public string? Change(SetupField field, JsonNode? value)
     {
         var next = (JsonObject)values.DeepClone();
+        bool isOther = !JsonNode.DeepEquals(field.Path.In(values), value);
         field.Path.Put(next, value);
-        field.Then(next);
+        if (isOther)
+        {
+            field.Then(next);
+        }
+
         (JsonObject household, FieldPath place) = Placed(Stripped(next));
         FieldPath at = place.Then(field.Path);
         bool isStored = MissingIn(next).IsEmpty || (list is null && work.TakesParts);
-        string? fault = isStored ? work.Put(household, list is null ? at : place) : work.FaultAt(household, at);
+        string? fault = isStored ? Store(household, list is null ? at : place) : work.FaultAt(household, at);
         if (fault is not null)
         {
             return fault;
@@ -88,6 +98,11 @@ internal sealed class ItemForm
 
         values = next;
         IsStored = isStored;
+        if (list is not null && Index is null && !isStored)
+        {
+            work.KeepBegun(list, values);
+        }
+
         if (isStored && list is not null)
         {
             Index ??= work.Items(list).Count - 1;
@@ -95,6 +110,31 @@ internal sealed class ItemForm
         }
 
         return null;
+    }
+
+    /// <summary>Forgets what was begun, and begins an empty item.</summary>
+    public void Restart()
+    {
+        work.KeepBegun(list!, null);
+        values = fresh!();
+    }
+
+    // What was begun goes with the same write that has it whole, so that it is never there twice.
+    private string? Store(JsonObject household, FieldPath place)
+    {
+        JsonObject? begun = list is null || Index is not null ? null : work.Begun(list);
+        if (begun is not null)
+        {
+            work.KeepBegun(list!, null);
+        }
+
+        string? fault = work.Put(household, place);
+        if (fault is not null && begun is not null)
+        {
+            work.KeepBegun(list!, begun);
+        }
+
+        return fault;
     }
 
     private ImmutableArray<SetupField> MissingIn(JsonObject item) =>

@@ -19,6 +19,9 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
     public override string Title => list.Title;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words => SetupWords.All;
+
+    /// <inheritdoc/>
     protected override string Aside => guide?.Here ?? "";
 
     /// <inheritdoc/>
@@ -40,6 +43,11 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
 
     /// <inheritdoc/>
     protected override string Detail => list.Help;
+
+    /// <inheritdoc/>
+    protected override string Status => work.Begun(list.Key) is { } begun
+        ? $"Begun and not complete yet: {CleanText.OneLine(begun["name"]?.ToString() ?? $"a {list.Noun} without a name")}; a goes on with it."
+        : "";
 
     private IReadOnlyList<Binding> Moves =>
     [

@@ -38,7 +38,8 @@ internal sealed record SetupPart(string Name, string Help, Func<string> Holds, F
     private static string Names(SetupWork work, SetupList list)
     {
         string[] names = [.. list.Ordered(work).Select(row => row.Item["name"]!.ToString())];
-        return names.Length == 0 ? "none yet"
+        string known = names.Length == 0 ? "none yet"
             : $"{names.Length}: {string.Join("; ", names.Take(NamesShown))}{(names.Length > NamesShown ? "; ..." : "")}";
+        return work.Begun(list.Key) is null ? known : known + ", one begun";
     }
 }

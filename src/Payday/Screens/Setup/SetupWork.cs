@@ -54,6 +54,30 @@ internal abstract class SetupWork
     /// <summary>What is owed on a debt today, as the file writes amounts.</summary>
     public abstract string Owed(JsonObject debt);
 
+    /// <summary>An item that was begun for a list and isn't complete yet, or null.</summary>
+    public JsonObject? Begun(string list) => (JsonObject?)Begins[list]?.DeepClone();
+
+    /// <summary>Keeps an item that isn't complete yet, one a list; null forgets it, with the next thing that is stored.</summary>
+    public void KeepBegun(string list, JsonObject? item)
+    {
+        if (item is null)
+        {
+            Begins.Remove(list);
+            return;
+        }
+
+        Begins[list] = item.DeepClone();
+        StoreBegun();
+    }
+
+    /// <summary>By list: the items begun.</summary>
+    protected abstract JsonObject Begins { get; }
+
+    /// <summary>Stores the items begun where they outlive the program.</summary>
+    protected virtual void StoreBegun()
+    {
+    }
+
     /// <summary>A copy of the household to change.</summary>
     public JsonObject Copy() => (JsonObject)Root.DeepClone();
 }

@@ -26,6 +26,9 @@ internal sealed class BookSession
     /// <summary>Whether the book is only looked at: another process has it open. Screens then offer no key that changes something.</summary>
     public bool IsLook => store is null;
 
+    /// <summary>Whether the book is in a folder that is thrown away at the end, as the demo household is.</summary>
+    public bool IsThrownAway { get; set; }
+
     /// <summary>The book as it stands.</summary>
     public Book Book { get; private set; }
 
@@ -43,6 +46,9 @@ internal sealed class BookSession
 
     /// <summary>The cash return as it was left, until it is confirmed.</summary>
     public Core.Weeks.ReturnDraft Return { get; set; } = Core.Weeks.ReturnDraft.AsPlanned;
+
+    /// <summary>By list of the household: an item that was begun and isn't complete yet, as its form has it.</summary>
+    public System.Text.Json.Nodes.JsonObject BegunItems { get; } = [];
 
     /// <summary>How numbers are written.</summary>
     public NumberStyle Style => Book.Household.Settings.Numbers;

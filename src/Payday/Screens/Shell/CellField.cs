@@ -11,7 +11,7 @@ namespace Payday.Screens.Shell;
 internal sealed class CellField : TextField
 {
     private const int StartsAtPercent = 55;
-    private bool isRefused;
+    private bool isWhole;
 
     public CellField(Look look)
     {
@@ -43,6 +43,7 @@ internal sealed class CellField : TextField
             SelectAll();
         }
 
+        isWhole = replaces;
         SetFocus();
     }
 
@@ -59,18 +60,18 @@ internal sealed class CellField : TextField
     {
         MoveEnd();
         SelectAll();
-        isRefused = true;
+        isWhole = true;
     }
 
-    /// <summary>Told of each key before the field has it.</summary>
+    /// <summary>Told of each key before the field has it: Backspace takes one character, also where a character typed would take the place of all.</summary>
     public void Before(Key key)
     {
-        if (isRefused && key == Key.Backspace)
+        if (isWhole && key == Key.Backspace)
         {
             GoOn();
         }
 
-        isRefused = false;
+        isWhole = false;
     }
 
     /// <summary>Ends editing.</summary>

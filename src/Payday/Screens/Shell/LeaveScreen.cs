@@ -15,7 +15,7 @@ internal sealed class LeaveScreen(string question, string after, Binding leaves)
     public LeaveScreen()
         : this(
             "Leave Payday?",
-            "Everything entered is kept, and the next start goes on where you are. Only the demo household is thrown away.",
+            "Everything entered is kept, and the next start goes on where you are.",
             new Binding(Key.Enter, "Enter", "leave", "Leave Payday.", () => Way.Quit))
     {
     }
@@ -25,6 +25,12 @@ internal sealed class LeaveScreen(string question, string after, Binding leaves)
 
     /// <inheritdoc/>
     public override IReadOnlyList<Binding> Bindings => [leaves, new(Key.Esc, "Esc", "stay", "Go on.", () => Way.Back)];
+
+    /// <summary>Whether to leave the program from a household that is thrown away.</summary>
+    public static LeaveScreen ThrownAway() => new(
+        "Leave Payday?",
+        "This is the demo household: what was tried in it is thrown away. Nothing of yours was touched.",
+        new Binding(Key.Enter, "Enter", "leave", "Leave Payday, and throw the demo household away.", () => Way.Quit));
 
     /// <summary>Whether to leave the demo household for the screen it was loaded from.</summary>
     public static LeaveScreen Demo(Func<Screen> back) => new(

@@ -23,6 +23,9 @@ internal abstract class Screen
     {
     }
 
+    /// <summary>The question at leaving the program, where this is the first screen: it knows what is kept.</summary>
+    public virtual LeaveScreen Leaving => new();
+
     /// <summary>The screen as text.</summary>
     public abstract TextFrame Draw(Size size);
 

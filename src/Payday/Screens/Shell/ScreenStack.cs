@@ -11,6 +11,9 @@ internal sealed class ScreenStack
     /// <summary>The screen in view.</summary>
     public Screen Top => screens.Peek();
 
+    /// <summary>The screen at the bottom, which all the others were reached from.</summary>
+    public Screen First => screens.Last();
+
     /// <summary>Follows a way.</summary>
     /// <returns>False where it leads out of the program.</returns>
     public bool Follow(Way way)

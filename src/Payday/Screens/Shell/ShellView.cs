@@ -39,6 +39,8 @@ internal sealed class ShellView : Runnable
     /// <summary>The screen on top.</summary>
     public Screen Top => screens.Top;
 
+    private Binding Leave => ShellKeys.Leaves(() => screens.First.Leaving);
+
     private bool HasRoom => Viewport.Width >= TextFrame.Smallest.Width && Viewport.Height >= TextFrame.Smallest.Height;
 
     /// <inheritdoc/>
@@ -74,7 +76,7 @@ internal sealed class ShellView : Runnable
         if (!HasRoom)
         {
             // What a key does should be seen; all that works in the dark is to leave.
-            if (key == ShellKeys.Leave.Key)
+            if (key == Leave.Key)
             {
                 App?.RequestStop();
             }
@@ -89,7 +91,7 @@ internal sealed class ShellView : Runnable
 
         Top.Message = "";
         Binding? binding = Top.Bindings.FirstOrDefault(known => known.Key == key)
-            ?? (key == ShellKeys.Leave.Key ? ShellKeys.Leave : null);
+            ?? (key == Leave.Key ? Leave : null);
         if (binding is not null)
         {
             Follow(Guarded(binding.Do));
@@ -134,11 +136,11 @@ internal sealed class ShellView : Runnable
         else if (CellField.IsLast(key))
         {
             key.Handled = true;
-            bool leave = key == ShellKeys.Leave.Key;
+            bool leave = key == Leave.Key;
             Finish(leaves: leave || key == Key.Esc);
             if (leave && Top is not LeaveScreen)
             {
-                Follow(ShellKeys.Leave.Do());
+                Follow(Leave.Do());
             }
 
             SetNeedsDraw();

@@ -16,6 +16,7 @@ internal sealed class DraftWork : SetupWork
     private readonly StartDraft draft;
     private readonly Func<LocalDate> today;
     private readonly HashSet<string> passed;
+    private readonly JsonObject begun;
     private JsonObject root;
 
     /// <summary>Goes on with what was entered before, or begins.</summary>
@@ -25,7 +26,7 @@ internal sealed class DraftWork : SetupWork
         this.store = store;
         this.today = today;
         draft = new StartDraft(store.Folder);
-        (root, IReadOnlySet<string> parts) = draft.Read(today());
+        (root, IReadOnlySet<string> parts, begun) = draft.Read(today());
         passed = [.. parts];
     }
 
@@ -41,6 +42,9 @@ internal sealed class DraftWork : SetupWork
     /// <inheritdoc/>
     public override bool HasHistory => false;
 
+    /// <inheritdoc/>
+    protected override JsonObject Begins => begun;
+
     /// <summary>Whether a part was gone through.</summary>
     public bool HasPassed(string part) => passed.Contains(part);
 
@@ -49,7 +53,7 @@ internal sealed class DraftWork : SetupWork
     {
         if (passed.Add(part))
         {
-            draft.Write(root, passed);
+            draft.Write(root, passed, begun);
         }
     }
 
@@ -74,10 +78,13 @@ internal sealed class DraftWork : SetupWork
             return fault;
         }
 
-        draft.Write(next, passed);
+        draft.Write(next, passed, begun);
         root = next;
         return null;
     }
+
+    /// <inheritdoc/>
+    protected override void StoreBegun() => draft.Write(root, passed, begun);
 
     /// <inheritdoc/>
     public override string? WhyKept(string list, string id) => null;

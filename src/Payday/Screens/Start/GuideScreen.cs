@@ -16,6 +16,7 @@ internal sealed class GuideScreen : CursorScreen
 {
     private readonly DraftWork work;
     private readonly ImmutableArray<GuidePart> parts;
+    private bool asked;
 
     /// <summary>Goes on at the first part that isn't done.</summary>
     public GuideScreen(DraftWork work)
@@ -114,12 +115,25 @@ internal sealed class GuideScreen : CursorScreen
         return Cursor < parts.Length ? new Way.Instead(Screen(Cursor)) : Way.Back;
     }
 
+    private Way Back(int from)
+    {
+        Cursor = Math.Max(0, from - 1);
+        return from > 0 ? new Way.Instead(Screen(Cursor)) : Way.Back;
+    }
+
     private Way Begin()
     {
         if (parts.FirstOrDefault(part => part.IsNeeded && !part.IsFilled()) is { } needed)
         {
             Cursor = parts.IndexOf(needed);
             Message = $"{needed.Part.Name} is still needed: Enter.";
+            return Way.Stay;
+        }
+
+        if (!asked && SetupList.All.FirstOrDefault(list => work.Begun(list.Key) is not null) is { } begun)
+        {
+            asked = true;
+            Message = $"In {begun.Title} one is begun and not complete: a goes on with it there. Enter once more begins without it.";
             return Way.Stay;
         }
 
@@ -135,6 +149,10 @@ internal sealed class GuideScreen : CursorScreen
 
         public string NextName => index + 1 < guide.parts.Length ? guide.parts[index + 1].Part.Name : "Begin";
 
+        public string BeforeName => index > 0 ? guide.parts[index - 1].Part.Name : "the list of parts";
+
         public Way Next() => guide.On(index);
+
+        public Way Before() => guide.Back(index);
     }
 }

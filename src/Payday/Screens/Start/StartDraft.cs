@@ -18,6 +18,7 @@ internal sealed class StartDraft(StoreFolder folder)
 {
     private const string Parts = "parts";
     private const string HouseholdField = "household";
+    private const string BegunField = "begun";
     private readonly string path = Path.Combine(folder.Path, "start.json");
 
     /// <summary>Whether there is one to go on with.</summary>
@@ -35,20 +36,21 @@ internal sealed class StartDraft(StoreFolder folder)
         ["opening"] = new JsonObject { ["account"] = "0" },
     };
 
-    /// <summary>Reads it: the household so far, and the parts that were gone through.</summary>
+    /// <summary>Reads it: the household so far, the parts that were gone through, and by list the item that isn't complete yet.</summary>
     /// <exception cref="StoreException">The file can't be read.</exception>
-    public (JsonObject Household, IReadOnlySet<string> Passed) Read(LocalDate today)
+    public (JsonObject Household, IReadOnlySet<string> Passed, JsonObject Begun) Read(LocalDate today)
     {
         try
         {
             if (!Exists)
             {
-                return (Fresh(today), new HashSet<string>());
+                return (Fresh(today), new HashSet<string>(), []);
             }
 
             JsonObject file = JsonNode.Parse(File.ReadAllText(path))!.AsObject();
             JsonObject household = HouseholdNodes.Parse(file[HouseholdField]!.ToJsonString());
-            return (household, file[Parts]!.AsArray().Select(part => part!.ToString()).ToHashSet(StringComparer.Ordinal));
+            var begun = (JsonObject?)file[BegunField]?.AsObject().DeepClone();
+            return (household, file[Parts]!.AsArray().Select(part => part!.ToString()).ToHashSet(StringComparer.Ordinal), begun ?? []);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or JsonException or InvalidOperationException or NullReferenceException)
         {
@@ -58,13 +60,18 @@ internal sealed class StartDraft(StoreFolder folder)
 
     /// <summary>Keeps it; it is on disk when this returns, whole or as it was before.</summary>
     /// <exception cref="StoreException">The file can't be written.</exception>
-    public void Write(JsonObject household, IEnumerable<string> passed)
+    public void Write(JsonObject household, IEnumerable<string> passed, JsonObject begun)
     {
         var file = new JsonObject
         {
             [Parts] = new JsonArray([.. passed.Order(StringComparer.Ordinal).Select(part => (JsonNode)JsonValue.Create(part))]),
             [HouseholdField] = household.DeepClone(),
         };
+        if (begun.Count > 0)
+        {
+            file[BegunField] = begun.DeepClone();
+        }
+
         string beside = path + ".new";
         try
         {

@@ -30,14 +30,14 @@ internal sealed class StartScreen(StartDoor door) : CursorScreen
     protected override IReadOnlyList<Binding> LastKeys =>
     [
         ShellKeys.Help(this),
-        new(Key.Esc, "Esc", "leave", "Leave Payday, after a question; everything is kept.", () => new Way.To(new LeaveScreen())),
+        new(Key.Esc, "Esc", "leave", "Leave Payday, after a question that says what is kept.", () => new Way.To(Leaving)),
     ];
 
     /// <inheritdoc/>
     protected override string Detail => Cursor switch
     {
         0 when IsBegun => "Goes on where you left it; everything entered is kept.",
-        0 => "Part by part: name and currency, notes, who pays, bills, debts, pots, bank, what is there now. About ten minutes, and it can be left at any time.",
+        0 => "Part by part: name and currency, notes, who pays, bills, debts, pots, bank, what is there now. It can be left at any time; how long depends on how much there is to enter.",
         1 => "An invented household to try everything on, in a folder that is thrown away when you leave. Yours can be set up afterwards.",
         _ => "A household file that was written by hand or exported before. It is checked, and all that is wrong is listed.",
     };

@@ -52,7 +52,7 @@ internal sealed class CountCells(CountWork work, Action<bool> entered)
     /// <summary>The day that is counted for.</summary>
     public CellEdit Day() => new("Count for", LocalDatePattern.Iso.Format(work.Plan.Draft.Date), text =>
     {
-        Read<LocalDate> date = TypedDate.Parse(text, work.Session.Today);
+        Read<LocalDate> date = TypedDate.Parse(text, work.Session.Today, work.Session.Book.Household.Settings.DateOrder);
         if (!date.Ok)
         {
             return date.Fault;

@@ -49,7 +49,7 @@ internal sealed class CountScreen : CursorScreen
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => Here is null
-        ? [Day]
+        ? [Day, BackKey]
         :
         [
             new(Key.Enter, "Enter", "left", $"Type what is left; a sum like {session.Style.Written("12.50+3")} is taken, and nothing at all leaves the pot uncounted.", () => new Way.Edit(cells.Left(Here!, Typed(Here!)))),
@@ -58,13 +58,14 @@ internal sealed class CountScreen : CursorScreen
             new(new Key('t'), "t", "", "What is left moves on to another pot, a debt or the account.", () => new Way.To(Targets(Here!))),
             new(new Key('d'), "d", "", "Name what is missing from what was spent, or what was found.", () => new Way.Edit(cells.Difference(Here!))),
             new(new Key('o'), "o", "", "Differences of earlier counts that are still open.", () => new Way.To(new DifferencesScreen(session))),
+            BackKey,
             Day,
         ];
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> LastKeys =>
     [
-        .. Plan.Counted > 0 ? [new Binding(new Key('c'), "c", "confirm", "Write what was counted to the ledger; pots without a figure stay uncounted.", Confirm)] : Array.Empty<Binding>(),
+        .. Plan.Rows.IsEmpty ? Array.Empty<Binding>() : [new Binding(new Key('c'), "c", Plan.Counted > 0 ? "confirm" : "", "Write what was counted to the ledger; pots without a figure stay uncounted.", Confirm)],
         ShellKeys.Help(this),
         ShellKeys.Back,
     ];
@@ -80,6 +81,8 @@ internal sealed class CountScreen : CursorScreen
     protected override string Status => $"Spent so far {Shown(Plan.Spent)}.{Later()}";
 
     private Binding Day => new(new Key('w'), "w", Here is null ? "another day" : "", "Count for another day, such as a week's end that was missed.", () => new Way.Edit(cells.Day()));
+
+    private Binding BackKey => new(new Key('u'), "u", Here is null ? "take back" : "", "Take back a count that was confirmed, after a question.", ToCountsBack);
 
     private CountPlan Plan => work.Plan;
 
@@ -203,13 +206,24 @@ internal sealed class CountScreen : CursorScreen
             return Way.Back;
         });
 
+    private Way ToCountsBack()
+    {
+        if (CountsBack.Picks(session) is { } picks)
+        {
+            return new Way.To(picks);
+        }
+
+        Message = "No count was confirmed yet.";
+        return Way.Stay;
+    }
+
     private Way Confirm()
     {
         string done = $"{"pot".ToQuantity(Plan.Counted)} counted, {Shown(Plan.Spent)} spent.";
         Read<bool> goesOn = work.Confirm();
         if (!goesOn.Ok)
         {
-            Message = goesOn.Fault;
+            Message = Refused(goesOn.Fault);
             return Way.Stay;
         }
 
@@ -221,6 +235,21 @@ internal sealed class CountScreen : CursorScreen
         Cursor = 0;
         Message = done + " The next week is to be counted too.";
         return Way.Stay;
+    }
+
+    // What is wrong with a figure stands beside it already: said again it would look as if nothing had happened. So the
+    // refusal says that it is one, and the cursor goes to the first figure to mend.
+    private string Refused(string fault)
+    {
+        CountRow[] wrong = [.. Plan.Rows.Where(row => row.Fault is not null)];
+        if (wrong.Length == 0)
+        {
+            return fault;
+        }
+
+        Cursor = Plan.Rows.IndexOf(wrong[0]);
+        string others = wrong.Length == 1 ? "" : $", and {"more figure".ToQuantity(wrong.Length - 1)} to mend after it";
+        return $"Not confirmed{others}: {wrong[0].Fault}";
     }
 
     private void Entered(bool isRight) => Cursor = isRight ? Math.Min(Cursor + 1, Count - 1) : Cursor;

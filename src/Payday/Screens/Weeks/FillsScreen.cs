@@ -3,6 +3,7 @@ using Humanizer;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
+using Payday.Core.Routines;
 using Payday.Core.Weeks;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -15,13 +16,17 @@ namespace Payday.Screens.Weeks;
 /// <summary>Which pots to fill the wallet from, week by week, and with which notes.</summary>
 internal sealed class FillsScreen : CursorScreen
 {
+    private const string ToFill = "to fill";
+    private const string Over = "week over";
+
     private readonly BookSession session;
 
-    /// <summary>Begins at the first fill that is not marked yet.</summary>
+    /// <summary>Begins at the first fill that waits, or else at the first that is not marked yet.</summary>
     public FillsScreen(BookSession session)
     {
         this.session = session;
-        Cursor = Math.Max(0, Parts.ToList().FindIndex(part => part.Marked is null));
+        List<FillPart> parts = [.. Parts];
+        Cursor = Math.Max(0, parts.FindIndex(part => State(part) == ToFill) is >= 0 and int waiting ? waiting : parts.FindIndex(part => part.Marked is null));
     }
 
     /// <inheritdoc/>
@@ -50,12 +55,13 @@ internal sealed class FillsScreen : CursorScreen
         [
             new(Key.Enter, "Enter", "done", "This pot is filled for this week.", () => Mark(FillState.Done)),
             new(new Key('k'), "k", "skip", "Not this time: the cash stays at home.", () => Mark(FillState.Skipped)),
-            new(new Key('a'), "a", "all done", "All pots whose day has come are filled.", All),
+            new(new Key('a'), "a", "all done", "All pots to fill this week by today are filled.", All),
+            new(new Key('u'), "u", Here!.Marked is null ? "" : "undo", "Take back the mark of this fill: it is as it was before it.", Unmark),
         ];
 
     /// <inheritdoc/>
     protected override string Detail => Here is { } part
-        ? $"{part.Pot.Name}, week of {DateText.Weekday(part.Key.Day)}: {NoteText.Listed(part.Notes, part.Amount.Currency, session.Style)} = {part.Amount.ToString(session.Style)}."
+        ? $"{part.Pot.Name}, week of {DateText.Weekday(part.Key.Day)}: {Detailed(part)}{(State(part) == Over ? " That week is over: its count takes this as done, unless k says that it was skipped." : "")}"
         : "";
 
     /// <inheritdoc/>
@@ -64,18 +70,19 @@ internal sealed class FillsScreen : CursorScreen
         get
         {
             ImmutableArray<FillPart> waiting = WalletFills.Waiting(session.Book, session.Today);
-            Money sum = Money.Sum(waiting.Select(part => part.Amount), session.Book.Household.Currency);
+            Money sum = Money.Sum(waiting.Select(part => part.Moves), session.Book.Household.Currency);
             return waiting.IsEmpty ? "Nothing waits to be filled today." : $"{"pot".ToQuantity(waiting.Length)} to fill by today, {sum.ToString(session.Style)}.";
         }
     }
 
-    // What waits, and what was marked since the last payday.
+    // What waits, and what was marked of the last payday or since it was closed.
     private ImmutableArray<FillPart> Parts
     {
         get
         {
-            LocalDate? last = session.Book.LastClosed?.Payday;
-            return [.. FillPart.Of(session.Book).Where(part => part.Marked is null || part.Key.Payday == last)];
+            ClosedPayday? last = session.Book.LastClosed;
+            return [.. FillPart.Of(session.Book).Where(part =>
+                part.Marked is null || part.Key.Payday == last?.Payday || part.Marked.Movement > last?.LastMovement)];
         }
     }
 
@@ -89,8 +96,8 @@ internal sealed class FillsScreen : CursorScreen
             [.. Parts.Select(part => ImmutableArray.Create(
                 part.Pot.Name,
                 DateText.Weekday(part.Key.Day),
-                part.Amount.ToString(session.Style),
-                NoteText.Listed(part.Notes, part.Amount.Currency, session.Style),
+                part.Moves.ToString(session.Style),
+                FillText.Notes(part, session.Style),
                 State(part)))],
             gap: width < 74 ? 1 : 2,
             decimalMark: session.Style.DecimalMark).Lay(width);
@@ -102,15 +109,20 @@ internal sealed class FillsScreen : CursorScreen
     {
         FillState.Done => ('v', Ink.Done),
         FillState.Skipped => ('-', Ink.Quiet),
-        _ => Parts[row].Key.Day <= session.Today ? (' ', Ink.Plain) : (' ', Ink.Quiet),
+        _ => State(Parts[row]) == ToFill ? (' ', Ink.Plain) : (' ', Ink.Quiet),
     };
 
     private string State(FillPart part) => part.Marked?.State switch
     {
         FillState.Done => "done",
         FillState.Skipped => "skipped",
-        _ => part.Key.Day <= session.Today ? "to fill" : "later",
+        _ when part.Moves.IsZero => "nothing left",
+        _ => part.Key.Day > session.Today ? "later" : WalletFills.IsOver(session.Book.Household, part, session.Today) ? Over : ToFill,
     };
+
+    private string Detailed(FillPart part) => part.Moves == part.Amount
+        ? $"{NoteText.Listed(part.Notes, part.Amount.Currency, session.Style)} = {part.Amount.ToString(session.Style)}."
+        : $"{part.Moves.ToString(session.Style)} of {part.Amount.ToString(session.Style)}, as the rest was used at home before.";
 
     private Way Mark(FillState state)
     {
@@ -123,6 +135,25 @@ internal sealed class FillsScreen : CursorScreen
 
         session.Take(after.Value);
         Cursor = Math.Min(Cursor + 1, Count - 1);
+        return Way.Stay;
+    }
+
+    private Way Unmark()
+    {
+        FillKey key = Here!.Key;
+        if (WalletFills.InTheWay(session.Book, key) is { } obstacle)
+        {
+            Message = TakeBackWays.WithKeys(obstacle);
+            return Way.Stay;
+        }
+
+        Read<Book> after = WalletFills.Unmark(session.Book, key, session.Today);
+        if (after.Ok)
+        {
+            session.Take(after.Value);
+        }
+
+        Message = after.Fault ?? "The mark is taken back.";
         return Way.Stay;
     }
 

@@ -23,6 +23,13 @@ internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
     public override string Title => $"History of {pot.Name}";
 
     /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+    [
+        ("Has", "what the pot had at the end of that day, in the account and in cash, without cash that it owes back."),
+        ("Opening", "what it had when the household began."),
+    ];
+
+    /// <inheritdoc/>
     protected override string Aside => history.SpentAWeek is { } average
         ? $"{average.ToString(session.Style)} a week on average, {"week".ToQuantity(history.Weeks)} counted"
         : "not counted yet";
@@ -61,12 +68,13 @@ internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
 
     private IEnumerable<FrameLine> Events(int width) => Table(
         width,
-        [new("Date"), new("what"), Report.Amounts("amount"), Report.Amounts("left"), new("") { Shrinks = true, MinWidth = 8 }],
-        history.Lines.Reverse().Select(line => ImmutableArray.Create(
+        [new("Date"), new("what"), Report.Amounts("amount"), Report.Amounts("left"), Report.Amounts("has"), new("") { Shrinks = true, MinWidth = 8 }],
+        history.Lines.Reverse().Select((line, i) => ImmutableArray.Create(
             $"{DateText.Short(line.Date)} {line.Date.Year}",
             Word(line.Kind),
             line.Amount.ToString(session.Style),
             line.Left is { } left ? left.ToString(session.Style) : "",
+            i > 0 && history.Lines[^i].Date == line.Date ? "" : history.On(line.Date)?.ToString(session.Style) ?? "",
             line.What == Word(line.Kind) ? "" : line.What)));
 
     private IEnumerable<FrameLine> Table(int width, ImmutableArray<TextColumn> columns, IEnumerable<ImmutableArray<string>> rows) =>
@@ -74,6 +82,7 @@ internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
 
     private static string Word(PotEvent kind) => kind switch
     {
+        PotEvent.Opening => "opening",
         PotEvent.Fill => "fill",
         PotEvent.Wallet => "in the wallet",
         PotEvent.Skipped => "skipped",

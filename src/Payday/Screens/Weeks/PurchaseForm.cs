@@ -156,7 +156,7 @@ internal sealed class PurchaseForm : CursorScreen
 
     private string? TakeDay(string text)
     {
-        Read<LocalDate> day = TypedDate.Parse(text, session.Today);
+        Read<LocalDate> day = TypedDate.Parse(text, session.Today, session.Book.Household.Settings.DateOrder);
         if (!day.Ok)
         {
             return day.Fault;
@@ -199,7 +199,7 @@ internal sealed class PurchaseForm : CursorScreen
             : CardPurchases.Change(session.Book, changes.Number, entry, session.Today);
         if (!after.Ok)
         {
-            Message = after.Fault;
+            Message = changes is not null && CardPurchases.InTheWay(session.Book, changes.Number) is { } obstacle ? TakeBackWays.WithKeys(obstacle) : after.Fault;
             return Way.Stay;
         }
 

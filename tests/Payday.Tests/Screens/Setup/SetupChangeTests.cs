@@ -21,7 +21,7 @@ public sealed class SetupChangeTests : IDisposable
         Hand.To("Bills").Press("Enter", "a").Type("Piano lessons", "30+15");
         Assert.Equal(before, demo.Stored.Household.Bills.Length);
 
-        Hand.Type("2nd tuesday");
+        Hand.To("Day").Type("2nd tuesday");
 
         Bill bill = demo.Stored.Household.Bills[^1];
         Assert.Equal(("Piano lessons", "piano-lessons", "45.00"), (bill.Name, bill.Id, bill.Amount.ToPlain()));
@@ -32,12 +32,37 @@ public sealed class SetupChangeTests : IDisposable
     public void Esc_FromAnItemThatIsNotComplete_AsksOnceAndSaysWhatIsMissing()
     {
         Hand.To("Bills").Press("Enter", "a").Type("Piano lessons").Press("Esc");
-        Assert.Equal("Not stored, still to fill in: Amount, Day. The same key again leaves this bill out.", Hand.Message);
+        Assert.Equal("Not stored, still to fill in: Amount, Day. The same key again leaves it, and a goes on with it another time.", Hand.Message);
 
         Hand.Press("Esc");
 
         Assert.Equal("Bills", Hand.Top.Title);
         Assert.DoesNotContain(demo.Stored.Household.Bills, bill => bill.Name == "Piano lessons");
+        Assert.Contains(Hand.Press("a").Shown(new Size(80, 24)), line => line.Contains("Piano lessons", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Debt_AfterAPayment_ShowsWhatIsOwedNowAndWhatWasAtFirst()
+    {
+        demo.CloseOne();
+        string now = demo.Session.Book.Ledger.Balances.OwedOn("sofa-card").ToString(demo.Session.Style);
+        string[] list = Hand.To("Debts").Press("Enter").Shown(new Size(80, 24));
+        string[] form = Hand.Press("Enter").To("Owed now").Shown(new Size(80, 24));
+
+        Assert.NotEqual("1,846.19", now);
+        Assert.Contains(list, line => line.Contains("Sofa card", StringComparison.Ordinal) && line.Contains(now, StringComparison.Ordinal));
+        Assert.Contains(form, line => line.StartsWith(" >Owed now", StringComparison.Ordinal) && line.EndsWith($" {now}", StringComparison.Ordinal));
+        Assert.Contains(form, line => line.StartsWith("  Owed at first", StringComparison.Ordinal) && line.EndsWith(" 1,846.19", StringComparison.Ordinal));
+        Hand.Press("Enter");
+        Assert.Equal("The ledger keeps what is owed: payments and interest change it.", Hand.Message);
+    }
+
+    [Fact]
+    public void Debt_BeforeAnyPayday_StoresWhatItBeganWithAlone()
+    {
+        Hand.To("Debts").Press("Enter", "Enter").To("Owed at first").Type("1900");
+        Assert.Equal("1900.00", demo.Stored.Household.Debts[0].Opening.ToPlain());
+        Assert.Contains(Hand.Shown(new Size(80, 24)), line => line.StartsWith("  Owed now", StringComparison.Ordinal) && line.EndsWith(" 1,900.00", StringComparison.Ordinal));
     }
 
     [Fact]

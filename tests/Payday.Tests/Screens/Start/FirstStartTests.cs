@@ -48,8 +48,8 @@ public sealed class FirstStartTests : IDisposable
         story.AddRange(hand.Shown(Complete));
         story.AddRange(hand.Shown(new Size(60, 20)));
         hand.Press("a").Type("Mira, bakery", "1,840.50").To("Day").Type("25").Press("Esc", "Right");
-        hand.Press("a").Type("Rent", "640", "1").Press("Esc", "Right", "Right");
-        hand.Press("a").Type("Food", "90").Press("Esc");
+        hand.Press("a").Type("Rent", "640").To("Day").Type("1").Press("Esc", "Right", "Right");
+        hand.Press("a").Type("Food").To("Amount").Type("90").Press("Esc");
         hand.Press("Right").To("Fill day").Pick("s").Press("Right");
         hand.To("In the account").Type("712.40").To("Notes of 20 ").Type("2").Press("Right");
         story.AddRange(hand.Shown(Complete));
@@ -70,12 +70,110 @@ public sealed class FirstStartTests : IDisposable
     [Fact]
     public void FirstStart_CutOff_GoesOnWithEveryFieldThatWasLeft()
     {
-        Begun().Press("Enter").Type("Alder flat", "EUR").Press("Right", "Right", "a").Type("Mira, bakery", "1840.50", "25").Press("Esc", "Right", "Right");
+        Begun().Press("Enter").Type("Alder flat", "EUR").Press("Right", "Right", "a").Type("Mira, bakery", "1840.50").To("Day").Type("25").Press("Esc", "Right", "Right");
 
         Hand again = Begun();
 
         Golden.Equal("guide-again-80x24", again.Shown(Complete));
         Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, OperatingSystem.IsWindows() ? UnixFileMode.UserRead | UnixFileMode.UserWrite : File.GetUnixFileMode(DraftFile));
+    }
+
+    [Theory]
+    [InlineData("usd", "United States")]
+    [InlineData("gbp", "England and Wales")]
+    [InlineData("eur", "TARGET (euro)")]
+    [InlineData("jpy", "weekends only")]
+    public void Currency_Typed_BringsTheBankHolidaysUsualForIt(string code, string holidays)
+    {
+        Hand hand = Begun().Press("Enter").Type("Alder flat", code).Press("Esc").To("Fill day and bank").Press("Enter").To("Bank holidays");
+        Assert.Contains(hand.Shown(Complete), line => line.Contains(holidays, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Currency_TypedAgainAsItWas_KeepsWhatWasChangedSince()
+    {
+        Hand hand = Begun().Press("Enter").Type("Alder flat", "usd").Press("Right").Type("50 20").Press("Left").To("Currency").Type("USD");
+        Assert.Equal(["50", "20"], new DraftWork(store, () => Today).Notes);
+        hand.To("Currency").Type("EUR");
+        Assert.NotEqual(["50", "20"], new DraftWork(store, () => Today).Notes);
+    }
+
+    [Fact]
+    public void Left_InAPart_LeadsToTheOneBefore()
+    {
+        Hand hand = Begun().Press("Enter").Type("Alder flat", "usd").Press("Right", "Right", "Left");
+        Assert.StartsWith(" Notes and coins", hand.Shown(Complete)[0], StringComparison.Ordinal);
+        hand.Press("Left");
+        Assert.Contains("part 1 of 8", hand.Shown(Complete)[0], StringComparison.Ordinal);
+        hand.Press("Left");
+        Assert.IsType<GuideScreen>(hand.Top);
+    }
+
+    [Theory]
+    [InlineData("usd", "2026-10-09")]
+    [InlineData("eur", "2026-09-10")]
+    public void Date_InFigures_IsReadAsTheHouseholdsRegionReadsIt(string code, string date)
+    {
+        Begun().Press("Enter").Type("Alder flat", code).Press("Esc").To("What is there now").Press("Enter").To("Counted on").Type("10/9/2026");
+        Assert.Equal(date, new DraftWork(store, () => Today).Root["start"]!.ToString());
+    }
+
+    [Fact]
+    public void Date_InFiguresWhereNothingSettlesIt_IsAsked() => Assert.StartsWith(
+        "It can be 10 September or 9 October",
+        Begun().Press("Enter").Type("Alder flat", "cad").Press("Esc").To("What is there now").Press("Enter").To("Counted on").Try("10/9/2026"),
+        StringComparison.Ordinal);
+
+    [Fact]
+    public void NewItem_CutOffHalfTyped_IsThereAgain()
+    {
+        Begun().Press("Enter").Type("Alder flat", "USD").Press("Right", "Right", "a").Type("Mira, bakery", "1840.50").To("Comes").Pick("t");
+
+        Hand hand = Begun();
+        Assert.Contains(hand.Shown(Complete), line => line.EndsWith("none yet, one begun", StringComparison.Ordinal));
+        hand.To("Who pays").Press("Enter");
+        Assert.Contains("Begun and not complete yet: Mira, bakery; a goes on with it.", string.Join(' ', hand.Shown(Complete)), StringComparison.Ordinal);
+        hand.Press("a");
+        Golden.Equal("begun-80x24", hand.Shown(Complete));
+        hand.To("First day").Type("1", "15");
+
+        Assert.Equal("Mira, bakery", Assert.Single(new DraftWork(store, () => Today).Items("sources"))["name"]!.ToString());
+        Assert.Null(new DraftWork(store, () => Today).Begun("sources"));
+        Assert.DoesNotContain("begun", File.ReadAllText(DraftFile), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void NewItem_BegunAndForgotten_IsEmpty()
+    {
+        Begun().Press("Enter").Type("Alder flat", "USD").Press("Right", "Right", "a").Type("Mira, bakery");
+        Begun().To("Who pays").Press("Enter", "a", "Del").Type("Jon, lodger");
+        Assert.Equal("Jon, lodger", new DraftWork(store, () => Today).Begun("sources")!["name"]!.ToString());
+    }
+
+    [Fact]
+    public void Begin_WithAnItemBegun_AsksOnce()
+    {
+        Hand hand = Begun().Press("Enter").Type("Alder flat", "USD").Press("Right", "Right", "a").Type("Mira, bakery", "1840.50").To("Day").Type("25").Press("Esc", "Right");
+        hand.Press("a").Type("Rent").Press("Esc", "Esc", "Esc").To("Begin").Press("Enter");
+        Assert.Equal("In Bills one is begun and not complete: a goes on with it there. Enter once more begins without it.", hand.Message);
+        Assert.Null(store.Load());
+
+        Assert.IsType<HomeScreen>(hand.Press("Enter").Top);
+    }
+
+    [Fact]
+    public void Form_EachOfItsFields_HasAWordOnItsHelpPage()
+    {
+        Hand hand = Begun().Press("Enter").Type("Alder flat", "USD").Press("Right", "Right", "a");
+        Assert.Equal(["Name", "Expected", "Comes", "Day", "On a closed day", "Until"], hand.Top.Words.Select(word => word.Word));
+        Assert.All(hand.Top.Words, word => Assert.NotEmpty(word.Meaning));
+    }
+
+    [Fact]
+    public void Type_AField_LeadsToTheNextInOrder()
+    {
+        Hand hand = Begun().Press("Enter").Type("Alder flat", "USD").Press("Right", "Right", "a").Type("Mira, bakery", "1840.50");
+        Assert.Contains(hand.Shown(Complete), line => line.StartsWith(" >Comes", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -101,7 +199,7 @@ public sealed class FirstStartTests : IDisposable
     [Fact]
     public void Begin_WithMoreInPotsThanInTheAccount_SaysSo()
     {
-        Hand hand = Begun().Press("Enter").Type("Alder flat", "EUR").Press("Right", "Right", "a").Type("Mira, bakery", "1840.50", "25").Press("Esc", "Right", "a").Type("Rent", "640", "1");
+        Hand hand = Begun().Press("Enter").Type("Alder flat", "EUR").Press("Right", "Right", "a").Type("Mira, bakery", "1840.50").To("Day").Type("25").Press("Esc", "Right", "a").Type("Rent", "640").To("Day").Type("1");
         hand.To("Set aside").Type("100").Press("Esc", "Esc").To("Begin").Press("Enter");
 
         Assert.Contains(hand.Shown(Complete), line => line.Contains("already have 100.00, but the account", StringComparison.Ordinal));

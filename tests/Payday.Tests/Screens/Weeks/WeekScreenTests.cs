@@ -2,6 +2,7 @@ using System.Drawing;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Ledgers;
+using Payday.Core.Pots;
 using Payday.Core.Weeks;
 using Payday.Screens.Home;
 using Payday.Screens.Routines;
@@ -55,16 +56,103 @@ public sealed class WeekScreenTests : IDisposable
     }
 
     [Fact]
+    public void Count_TakenBack_IsAsBeforeAndItsEntriesAreThereAgain()
+    {
+        Hand hand = On(new HomeScreen(demo.Session)).Press("w").Type("21", "5").Press("c");
+        Assert.Equal(2, demo.Session.Book.Weeks.Counts.Length);
+
+        hand.Press("w", "u");
+        Assert.Contains("The last count, 2 pots", Page(hand), StringComparison.Ordinal);
+        hand.Press("Enter", "Enter");
+
+        Assert.IsType<HomeScreen>(hand.Top);
+        Assert.Empty(demo.Session.Book.Weeks.StandingCounts);
+        Assert.Equal(2, demo.Session.Book.Weeks.Draft!.Entries.Count);
+    }
+
+    [Fact]
+    public void UndoPurchase_SeenByACount_NamesTheCountAndTheKeys()
+    {
+        demo.Session.Take(CardPurchases.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), "food", Cents(1200), "shop")).Value!);
+        On(new HomeScreen(demo.Session)).Press("w").Type("21").Press("c");
+
+        string shown = Page(On(new HomeScreen(demo.Session)).Press("b", "u"));
+        Assert.Contains("take that count back first. On home: w, then u.", string.Join(' ', shown.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Fills_TakenBack_WaitAgain()
+    {
+        Hand hand = On(new FillsScreen(demo.Session)).Press("Enter");
+        Assert.NotEmpty(demo.Session.Book.Weeks.Fills);
+        hand.To("Food").Press("u");
+
+        Assert.Equal("The mark is taken back.", hand.Message);
+        Assert.Empty(demo.Session.Book.Weeks.Fills);
+    }
+
+    [Fact]
+    public void Fills_AfterAPurchaseLargerThanTheWallet_SayWhatTheyMove()
+    {
+        demo.Session.Take(CardPurchases.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), "food", Cents(30000), "feast")).Value!);
+
+        string shown = Page(On(new FillsScreen(demo.Session)).To("left of"));
+        Assert.Contains("110.00  left of 205.00", shown, StringComparison.Ordinal);
+        Assert.Contains("110.00 of 205.00, as the rest was used at home before.", string.Join(' ', shown.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+        Assert.Contains("Fill the wallet (f): 8 pots, 270.00.", Page(On(new HomeScreen(demo.Session))), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Return_TakenBack_IsOwedAgain()
+    {
+        demo.Session.Take(CardPurchases.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), "food", Cents(1200), "shop")).Value!);
+        Money owed = PotMoney.OwedBack(demo.Session.Book.Ledger.Balances, "food");
+        demo.Session.Take(ReturnPlan.Of(demo.Session.Book, ReturnDraft.AsPlanned).Confirm(Friday13March).Value!);
+
+        On(new HomeScreen(demo.Session)).Press("r", "u", "Enter");
+
+        Assert.Equal(owed, PotMoney.OwedBack(demo.Session.Book.Ledger.Balances, "food"));
+    }
+
+    [Fact]
+    public void Differences_TakenBack_AreOpenAgain()
+    {
+        On(new CountScreen(demo.Session)).Type("400").Press("d").Type("Found behind the bread bin").Press("c");
+        Hand hand = On(new DifferencesScreen(demo.Session)).Press("e");
+        Assert.Empty(Differences.Open(demo.Session.Book));
+
+        hand.Press("u");
+
+        Assert.Single(Differences.Open(demo.Session.Book));
+    }
+
+    [Fact]
     public void Count_MoreThanWasThere_IsNotConfirmedUntilItIsNamed()
     {
         Hand hand = On(new CountScreen(demo.Session)).Type("400").Press("c");
-        Assert.StartsWith("400.00 is more than the 205.00 that Food should have", hand.Message, StringComparison.Ordinal);
+        Assert.StartsWith("Not confirmed: 400.00 is more than the 205.00 that Food should have", hand.Message, StringComparison.Ordinal);
 
         hand.Press("d").Type("Found behind the bread bin");
         hand.Press("c");
 
         WeekCount count = Assert.Single(demo.Session.Book.Weeks.Counts);
         Assert.Equal((Cents(-19500), Cents(0)), (count.Difference, count.Spent));
+    }
+
+    [Fact]
+    public void Count_ConfirmedWithBadFigures_GoesToTheFirstAndSaysHowManyMore()
+    {
+        Hand hand = On(new CountScreen(demo.Session)).Press("c");
+        Assert.Equal("Nothing has been counted; enter what is left of a pot.", hand.Message);
+
+        hand.To("Fares").Type("900").To("Fuel").Type("900").To("Pocket");
+        string[] before = hand.Shown(Complete);
+        hand.Press("c");
+
+        Assert.StartsWith("Not confirmed, and 1 more figure to mend after it: 900.00 is more than", hand.Message, StringComparison.Ordinal);
+        Assert.Contains(hand.Shown(Complete), line => line.StartsWith("!>Fares", StringComparison.Ordinal));
+        Assert.NotEqual(before[^5..^1], hand.Shown(Complete)[^5..^1]);
+        Assert.Empty(demo.Session.Book.Weeks.Counts);
     }
 
     [Fact]
@@ -136,6 +224,19 @@ public sealed class WeekScreenTests : IDisposable
         Assert.Empty(WalletFills.Waiting(demo.Session.Book, Friday13March));
     }
 
+    // The fills of 6 March were not marked either; their week is over.
+    [Fact]
+    public void Fills_AWeekLate_WaitAsHomeSays()
+    {
+        string home = string.Join(' ', On(new HomeScreen(demo.Session)).Shown(Complete));
+        string fills = string.Join(' ', On(new FillsScreen(demo.Session)).Shown(Complete));
+        string sum = Money.Sum(WalletFills.Waiting(demo.Session.Book, Friday13March).Select(part => part.Amount), Currency.FromCode("USD")).ToPlain();
+        int pots = WalletFills.Waiting(demo.Session.Book, Friday13March).Length;
+        Assert.Contains($"Fill the wallet (f): {pots} pots, {sum}", home, StringComparison.Ordinal);
+        Assert.Contains($"{pots} pots to fill by today, {sum}.", fills, StringComparison.Ordinal);
+        Assert.Contains("week over", fills, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Purchases_ThreeAndAReturn_LeaveTheAccountWhole()
     {
@@ -199,6 +300,24 @@ public sealed class WeekScreenTests : IDisposable
         Golden.Equal("history-80x24", hand.Shown(Complete));
     }
 
+    [Fact]
+    public void History_OfAPotThatBeganWithMoney_ShowsItsOpeningAndBalances()
+    {
+        string[] shown = On(new HomeScreen(demo.Session)).Press("p").To("Eating out").Press("Enter").Shown(Complete);
+        Assert.Contains(shown, line => line.StartsWith(" 5 Mar 2026", StringComparison.Ordinal) && line.Contains("opening", StringComparison.Ordinal) && line.EndsWith(" 12.00", StringComparison.Ordinal));
+        Assert.Contains(shown, line => line.StartsWith(" 6 Mar 2026", StringComparison.Ordinal) && line.EndsWith(" 82.00", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Year_WithARoundedReturn_SaysWhereTheRoundingWent()
+    {
+        Hand hand = On(new HomeScreen(demo.Session)).Press("b", "a").Type("Corner shop", "12.40").Press("Right", "Esc", "y");
+        string before = hand.Shown(Complete)[4];
+        hand.Press("Esc", "r", "c", "Enter", "y");
+        Assert.Equal(before, hand.Shown(Complete)[4]);
+        Assert.Contains("2.60 of the cash brought back was rounding to whole notes", string.Join(' ', hand.Shown(Complete)), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(80, 24)]
     [InlineData(60, 20)]
@@ -226,7 +345,7 @@ public sealed class WeekScreenTests : IDisposable
     public void Fills_SomeDone_BeginsAtTheFirstThatIsNot()
     {
         On(new FillsScreen(demo.Session)).Press("Enter", "Enter");
-        Assert.StartsWith(" >", On(new FillsScreen(demo.Session)).Shown(Complete)[5], StringComparison.Ordinal);
+        Assert.StartsWith(" >", On(new FillsScreen(demo.Session)).Shown(Complete)[13], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -289,4 +408,6 @@ public sealed class WeekScreenTests : IDisposable
             Hand.Type(text);
         }
     }
+
+    private static string Page(Hand hand) => string.Join('\n', hand.Shown(Complete));
 }

@@ -28,7 +28,7 @@ internal sealed class DatesType : FieldType
         var dates = new SortedSet<LocalDate>();
         foreach (string word in words)
         {
-            Read<LocalDate> date = DateType.Date(word, work.Today);
+            Read<LocalDate> date = DateType.Date(word, work);
             if (!date.Ok)
             {
                 return Read.Refused<JsonNode>($"'{Shown(word)}': {date.Fault}");

@@ -38,7 +38,7 @@ internal abstract record SetupList(string Key, string Noun, string Title, string
     public abstract JsonObject Fresh(SetupWork work);
 
     /// <summary>An item as the form has it.</summary>
-    public virtual JsonObject Opened(JsonObject item) => item;
+    public virtual JsonObject Opened(JsonObject item, SetupWork work) => item;
 
     /// <summary>The items in the order shown, each with its place in the file.</summary>
     public virtual ImmutableArray<(int Index, JsonObject Item)> Ordered(SetupWork work) => [.. work.Items(Key).Select((item, i) => (i, item))];
