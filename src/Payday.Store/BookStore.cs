@@ -18,7 +18,7 @@ namespace Payday.Store;
 public sealed class BookStore : IDisposable
 {
     /// <summary>The version of the documents that this program reads and writes.</summary>
-    public const int SchemaVersion = 3;
+    public const int SchemaVersion = 4;
 
     private readonly FolderLock folderLock;
     private readonly BackupWork backups;

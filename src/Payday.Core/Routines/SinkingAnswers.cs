@@ -30,10 +30,10 @@ public static class SinkingAnswers
     /// <summary>The target must be there by another date; what was spent so far is settled.</summary>
     /// <param name="book">The book.</param>
     /// <param name="potId">The pot.</param>
-    /// <param name="date">The date.</param>
-    /// <param name="after">The payday or day after which it has to be.</param>
-    public static Read<Household> By(Book book, string potId, LocalDate date, LocalDate after) => With(book, potId, (pot, job) =>
-        date <= after ? Read.Refused<PotJob.Sinking>($"{PlainDates.DayMonthYear(date)} is past; name a day after {PlainDates.DayMonthYear(after)} for {pot.Name}.")
+    /// <param name="date">The date, on the payday or after it.</param>
+    /// <param name="payday">The payday worked on, the first that can still put something in.</param>
+    public static Read<Household> By(Book book, string potId, LocalDate date, LocalDate payday) => With(book, potId, (_, job) =>
+        date < payday ? Read.Refused<PotJob.Sinking>($"No payday comes by {PlainDates.DayMonthYear(date)} any more; name {PlainDates.DayMonthYear(payday)}, the next one, or a later day.")
         : date > book.Household.Start.PlusYears(Household.MostYears) ? Read.Refused<PotJob.Sinking>($"{PlainDates.DayMonthYear(date)} is more than {Household.MostYears} years off; look for a mistyped year.")
         : Read.Of(job with { By = date, SettledTo = PotRecord.LastSpending(book, potId) ?? job.SettledTo, Finished = false }));
 

@@ -17,7 +17,7 @@ public static class HouseholdFile
     /// <summary>The version of the format that is written.</summary>
     /// <remarks>
     /// Version 2 has pots that say whether a payday's or month's cash is divided over the weeks, when they are needed again,
-    /// and whether they are finished. A file of version 1 says none of it, and each has its usual meaning: cash that isn't
+    /// and whether they are finished; and what the buffer keeps. A file of version 1 says none of it, and each has its usual meaning: cash that isn't
     /// for a week goes in the wallet at once, and a target is needed once.
     /// </remarks>
     public const int Version = 2;

@@ -44,11 +44,13 @@ internal static class PotCommand
                 (true, null, false, null) => Taken(store, book, id, SinkingAnswers.Finish(book, id)),
                 (false, { } word, false, null) => Taken(store, book, id, SinkingAnswers.Repeat(book, id, EveryMonths(pot.Value, word))),
                 (false, null, true, null) => Taken(store, book, id, SinkingAnswers.GoOn(book, id)),
-                (false, null, false, { } date) => Taken(store, book, id, SinkingAnswers.By(book, id, date, call.Shell.Today())),
+                (false, null, false, { } date) => Taken(store, book, id, SinkingAnswers.By(book, id, date, NextPayday(book) ?? call.Shell.Today())),
                 _ => new Answer.WrongUse("Say one of --finished, --repeats, --go-on and --by."),
             };
         }));
     }
+
+    private static LocalDate? NextPayday(Book book) => Routine.Begun(book) is { Ok: true, Value: var draft } ? draft.Payday : null;
 
     private static Schedule? EveryMonths(Pot pot, string word) => pot.Job is PotJob.Sinking job
         ? new Schedule.EveryMonths(Rhythms.Single(rhythm => rhythm.Word == word).Months, job.By)

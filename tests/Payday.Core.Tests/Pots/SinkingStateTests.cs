@@ -58,6 +58,7 @@ public class SinkingStateTests
     [InlineData("2027-01-10", 80, "2026-10-15 120", SinkingStage.Saving, "2027-01-15")]
     [InlineData("2027-01-20", 80, "2026-10-15 120", SinkingStage.PastItsDate, "2027-01-15")]
     [InlineData("2027-01-20", 120, "2026-10-15 120", SinkingStage.Saving, "2027-01-15")]
+    [InlineData("2027-03-20", 20, "2026-10-15 120, 2027-03-10 60, 2027-03-12 40", SinkingStage.Saving, "2027-04-15")] // waited, then in two parts
     [InlineData("2027-05-20", 20, "2026-10-15 120, 2027-05-10 100", SinkingStage.Saving, "2027-07-15")]
     public void Of_Quarterly_AsksWhereItsNextDateIsPastAndItIsNotFull(string payday, decimal balance, string spent, SinkingStage stage, string by) =>
         Assert.Equal((stage, Date(by)), Shown(State(Quarterly, payday, balance, spent)));

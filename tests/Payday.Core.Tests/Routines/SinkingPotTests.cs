@@ -128,8 +128,13 @@ public class SinkingPotTests
         Assert.Equal((Usd(55), "110 short, 2 paydays"), Proposed(HouseholdChange.Of(bought, later).Book, April(17)));
     }
 
+    [Fact]
+    public void By_ThePaydayItself_PutsAllOfItIn() => Assert.Equal(
+        (Usd(110), "110 short by 17 Apr"),
+        Proposed(Answered(Full.Buy(110, April(10)), book => SinkingAnswers.By(book, "boots", April(17), April(17))), April(17)));
+
     [Theory]
-    [InlineData("2026-04-17", "17 Apr 2026 is past; name a day after 17 Apr 2026 for Boots.")]
+    [InlineData("2026-04-16", "No payday comes by 16 Apr 2026 any more; name 17 Apr 2026, the next one, or a later day.")]
     [InlineData("2126-03-07", "7 Mar 2126 is more than 100 years off; look for a mistyped year.")]
     public void By_DateThatCannotBe_IsRefused(string date, string fault) =>
         Assert.Equal(fault, SinkingAnswers.By(Full, "boots", NodaTime.Text.LocalDatePattern.Iso.Parse(date).Value, April(17)).Fault);

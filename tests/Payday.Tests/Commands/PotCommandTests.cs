@@ -27,7 +27,7 @@ public class PotCommandTests
 
     [Theory]
     [InlineData(new[] { "pot", "Food", "--finished" }, 1, "Food has no target by a date, so there is nothing to say of it.")]
-    [InlineData(new[] { "pot", "Week at the lake", "--by", "2026-03-01" }, 1, "1 Mar 2026 is past; name a day after 12 Mar 2026 for Week at the lake.")]
+    [InlineData(new[] { "pot", "Week at the lake", "--by", "2026-03-01" }, 1, "No payday comes by 1 Mar 2026 any more; name 20 Mar 2026, the next one, or a later day.")]
     [InlineData(new[] { "pot", "Week at the lake" }, 2, "Say one of --finished, --repeats, --go-on and --by.")]
     [InlineData(new[] { "pot", "Week at the lake", "--go-on", "--finished" }, 2, "Say one of --finished, --repeats, --go-on and --by.")]
     [InlineData(new[] { "pot", "Lake", "--go-on" }, 2, "There is no pot 'Lake'; there is ")]

@@ -68,7 +68,7 @@ public sealed class PotQuestionTests : IDisposable
         Assert.Null(demo.Session.Change(early));
         Hand hand = AtThePots().To("Fuel").Type("60").To("School trip").Press("d");
 
-        Assert.Equal("12 Mar 2026 is past; name a day after 20 Mar 2026 for School trip.", hand.Try("12 Mar 2026"));
+        Assert.Equal("No payday comes by 12 Mar 2026 any more; name 20 Mar 2026, the next one, or a later day.", hand.Try("12 Mar 2026"));
         hand.Press("d").Type("1 Jun 2026");
 
         Assert.Equal(new LocalDate(2026, 6, 1), ((PotJob.Sinking)demo.Stored.Household.Pots.Single(pot => pot.Id == "school-trip").Job).By);
