@@ -4,12 +4,12 @@ using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Calendar;
 using Payday.Core.Debts;
-using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 
 namespace Payday.Core.Households;
 
 /// <summary>What has to leave the account in a span of dates: bills and minimums alike.</summary>
+/// <remarks>What is open is <see cref="OpenDues"/>'s answer; what was paid or covered, the closed paydays wrote down.</remarks>
 public static class ComingDues
 {
     /// <summary>All of them, paid or not, both ends included.</summary>
@@ -18,56 +18,46 @@ public static class ComingDues
     {
         ArgumentNullException.ThrowIfNull(book);
         BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
+        ILookup<string, OpenDue> bills = OpenDues.OfBills(book, holidays, to).ToLookup(due => due.Key.BillId);
+        ILookup<string, OpenMinimum> minimums = OpenDues.OfDebts(book, holidays, to).ToLookup(due => due.Key.BillId);
         return
         [
-            .. OfBills(book, holidays, from, to)
-                .Concat(book.Household.Debts.SelectMany(debt => OfDebt(book, debt, holidays, from, to)))
+            .. book.Household.Bills.SelectMany(bill => OfBill(book, bill, bills[bill.Id], holidays))
+                .Concat(book.Household.Debts.SelectMany(debt => OfDebt(book, debt, minimums[debt.Id])))
+                .Where(due => due.Date >= from && due.Date <= to)
                 .OrderBy(due => due.Date),
         ];
     }
 
-    private static IEnumerable<ComingDue> OfBills(Book book, BankHolidays holidays, LocalDate from, LocalDate to)
-    {
-        IReadOnlySet<DueKey> paid = book.PaidDues;
-        return BillDues.Between(book.Household.Bills, holidays, from, to)
-            .Select(due => new ComingDue(
-                DueKind.Bill, due.BillId, due.Name, due.Date, book.Expected(due), paid.Contains(new DueKey(due.BillId, due.Date))));
-    }
+    private static IEnumerable<ComingDue> OfBill(Book book, Bill bill, IEnumerable<OpenDue> open, BankHolidays holidays) =>
+        Settled(book, bill.Id, payday => payday.Dues)
+            .Select(due => new ComingDue(DueKind.Bill, bill.Id, bill.Name, holidays.Shift(due.Key.Scheduled, bill.Shift), due.Amount, Paid: true))
+            .Concat(open.Select(due => new ComingDue(DueKind.Bill, bill.Id, bill.Name, due.Date, due.Amount, Paid: false)));
 
-    private static IEnumerable<ComingDue> OfDebt(Book book, Debt debt, BankHolidays holidays, LocalDate from, LocalDate to) => book.Closed
-        .Where(payday => payday.Period.First <= to && payday.Period.Last >= from)
-        .SelectMany(payday => Closed(book, debt, payday, holidays))
-        .Concat(Ahead(book, debt, holidays, to))
-        .Where(due => due.Date >= from && due.Date <= to);
-
-    // A closed payday wrote a payment for each due date of its period, in their order, before any surplus.
-    private static IEnumerable<ComingDue> Closed(Book book, Debt debt, ClosedPayday payday, BankHolidays holidays)
+    private static IEnumerable<ComingDue> OfDebt(Book book, Debt debt, IEnumerable<OpenMinimum> open)
     {
-        IEnumerable<Movement> payments = book.Ledger.Of(new LedgerEnd.Owed(debt.Id))
-            .Where(movement => movement.Number >= payday.FirstMovement && movement.Number <= payday.LastMovement)
-            .Where(movement => movement.To is LedgerEnd.Owed);
-        return Dates(debt, holidays, payday.Period.First, payday.Period.Last).Zip(payments, (date, payment) => new ComingDue(
-            DueKind.Minimum, debt.Id, debt.Name, date, payment.Amount, payday.Draft.PaidDebts.Contains(debt.Id)));
-    }
+        foreach (ClosedDue due in Settled(book, debt.Id, payday => payday.Minimums ?? []))
+        {
+            yield return new ComingDue(DueKind.Minimum, debt.Id, debt.Name, due.Key.Scheduled, due.Amount, Paid: true);
+        }
 
-    private static IEnumerable<ComingDue> Ahead(Book book, Debt debt, BankHolidays holidays, LocalDate to)
-    {
         Money balance = book.Ledger.Balances.OwedOn(debt.Id).ClampToZero();
-        LocalDate from = book.LastClosed is { } last ? last.Period.Last.PlusDays(1) : book.Household.Start;
-        foreach (LocalDate date in Dates(debt, holidays, from, to))
+        foreach (OpenMinimum due in open)
         {
             if (balance.IsZero)
             {
                 yield break;
             }
 
-            Money interest = balance.MonthOfInterest(debt.YearlyRate);
+            Money interest = due.IsCharged ? Money.Zero(balance.Currency) : balance.MonthOfInterest(debt.YearlyRate);
             Money minimum = debt.Minimum.Due(balance, interest);
             balance += interest - minimum;
-            yield return new ComingDue(DueKind.Minimum, debt.Id, debt.Name, date, minimum, false);
+            yield return new ComingDue(DueKind.Minimum, debt.Id, debt.Name, due.Date, minimum, Paid: false);
         }
     }
 
-    private static IEnumerable<LocalDate> Dates(Debt debt, BankHolidays holidays, LocalDate from, LocalDate to) =>
-        Occurrences.Between(new Schedule.Monthly(debt.Due), Shift.None, holidays, from, to).Select(due => due.Date);
+    private static IEnumerable<ClosedDue> Settled(Book book, string owner, Func<ClosedPayday, ImmutableArray<ClosedDue>> dues) => book.Closed
+        .SelectMany(payday => dues(payday))
+        .Where(due => due.Paid && due.Key.BillId == owner)
+        .DistinctBy(due => due.Key);
 }

@@ -12,12 +12,14 @@ namespace Payday.Core.Routines;
 internal static class PotRules
 {
     /// <param name="facts">The day's facts.</param>
-    /// <param name="available">What is there for pots; below zero where bills and minimums already take more than there is.</param>
-    public static PotsStep Of(RoutineFacts facts, Money available)
+    /// <param name="available">
+    /// What is there for pots, below zero where bills and minimums already take more than there is; null where it doesn't matter.
+    /// </param>
+    public static PotsStep Of(RoutineFacts facts, Money? available)
     {
         Currency currency = facts.Book.Household.Currency;
         ImmutableArray<(PotRow Row, Money Unit)> wanted = [.. facts.Book.Household.Pots.Select(pot => (Wanted(facts, pot), UnitOf(facts, pot)))];
-        Money missing = (Money.Sum(wanted.Select(pot => pot.Row.Fill), currency) - available).ClampToZero();
+        Money missing = available is { } most ? (Money.Sum(wanted.Select(pot => pot.Row.Fill), currency) - most).ClampToZero() : Money.Zero(currency);
 
         // What the person decided stays as decided; only proposals are cut.
         Shortfall shortfall = Shortfall.Propose(

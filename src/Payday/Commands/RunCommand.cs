@@ -22,15 +22,20 @@ internal static class RunCommand
             Description = "What really came in; a name that is no source is a one-off. It is kept for the next run.",
             HelpName = "Name=AMOUNT",
         };
+        var buffer = new Option<string?>("--buffer")
+        {
+            Description = "What the account's buffer gives to a payday that falls short; 0 for nothing.",
+            HelpName = "AMOUNT",
+        };
         var command = new PaydayCommand(
             "run",
             "Show the payday routine, all proposals taken; with --accept close it.",
-            "payday run --income \"Night shifts=1204.55\" --accept") { on, accept, income };
+            "payday run --income \"Night shifts=1204.55\" --accept") { on, accept, income, buffer };
         return Invocation.Does(command, shell, call => call.OnBook((store, book) => Run(
-            store, book, call.Parsed.GetValue(on), call.Parsed.GetValue(income) ?? [], call.Parsed.GetValue(accept))));
+            store, book, call.Parsed.GetValue(on), call.Parsed.GetValue(income) ?? [], call.Parsed.GetValue(buffer), call.Parsed.GetValue(accept))));
     }
 
-    private static Answer Run(BookStore store, Book book, LocalDate? on, string[] incomes, bool accept)
+    private static Answer Run(BookStore store, Book book, LocalDate? on, string[] incomes, string? buffer, bool accept)
     {
         Read<RoutineDraft> draft = Routine.Begun(book, on);
         if (!draft.Ok)
@@ -44,7 +49,18 @@ internal static class RunCommand
             return new Answer.WrongUse(told.Fault);
         }
 
-        Read<RoutinePlan> plan = Routine.Plan(book, told.Value);
+        if (buffer is not null)
+        {
+            Read<Money> given = CommandInput.Amount("--buffer", buffer, book.Household.Currency, book.Household.Settings.Numbers);
+            if (!given.Ok)
+            {
+                return new Answer.WrongUse(given.Fault);
+            }
+
+            told = Read.Of(told.Value! with { FromBuffer = given.Value });
+        }
+
+        Read<RoutinePlan> plan = Routine.Plan(book, told.Value!);
         if (!plan.Ok)
         {
             return Answer.Because(plan.Fault);

@@ -49,15 +49,19 @@ public class ComingDuesTests
     }
 
     [Fact]
-    public void Between_Closed_StandsUntilItIsTicked()
+    public void Between_Closed_SaysWhatIsPaidOrCoveredAndWhatWaits()
     {
-        LocalDate last = new(2026, 3, 19);
-        Book closed = Close(Book.Begin(Home), Friday6March);
-        Assert.Contains(new ComingDue(DueKind.Minimum, "loan", "Loan", new(2026, 3, 15), Usd(25), Paid: false), ComingDues.Between(closed, Friday6March, last));
+        RoutineDraft draft = new(Friday6March);
+        draft = draft with { Dues = draft.Dues.SetItem(new("rent", new(2026, 3, 15)), new(Usd(390), Paid: true)) };
+        Book paid = Closing.Of(Routine.Plan(Book.Begin(Home), draft).Value!).Value!.Book;
+        Book waiting = Close(Book.Begin(Home), Friday6March);
 
-        RoutineDraft ticked = new(Friday6March) { PaidDebts = ["loan"] };
-        Book paid = Closing.Of(Routine.Plan(Book.Begin(Home), ticked).Value!).Value!.Book;
-        Assert.Contains(new ComingDue(DueKind.Minimum, "loan", "Loan", new(2026, 3, 15), Usd(25), Paid: true), ComingDues.Between(paid, Friday6March, last));
+        Assert.Equal(
+            [(DueKind.Bill, Usd(390), true), (DueKind.Minimum, Usd(25), true)],
+            ComingDues.Between(paid, Friday6March, new(2026, 3, 19)).Select(due => (due.Kind, due.Amount, due.Paid)));
+        Assert.Equal(
+            [(DueKind.Bill, Usd(400), false), (DueKind.Minimum, Usd(25), true)],
+            ComingDues.Between(waiting, Friday6March, new(2026, 3, 19)).Select(due => (due.Kind, due.Amount, due.Paid)));
     }
 
     // The surplus of 6 March goes to the debt as well; it pays no due of its own.

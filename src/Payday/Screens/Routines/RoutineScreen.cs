@@ -212,7 +212,7 @@ internal sealed class RoutineScreen : Screen
         if (next > RoutineStep.Surplus && next > step && !work.Plan.LeftToPlace.IsZero)
         {
             Message = work.Plan.LeftToPlace.IsNegative
-                ? "More has a job than there is; lower something before going on."
+                ? "More is placed than there is; lower something before going on."
                 : $"Place what is left before going on, until {Money.Zero(work.Plan.LeftToPlace.Currency).ToString(work.Session.Style)} is left.";
             return Way.Stay;
         }
