@@ -50,6 +50,7 @@ internal sealed class RoutineScreen : Screen
         .. Row is { Edit: null, NoEdit.Length: > 0 } ? [new Binding(Key.Enter, "Enter", "", WhyHelp, () => Say(Row!.NoEdit))] : Array.Empty<Binding>(),
         .. Row?.Tick is null ? Array.Empty<Binding>() : [new Binding(Key.Space, "Space", TickLabel, TickHelp, Tick)],
         .. Row is { Tick: null, NoTick.Length: > 0 } ? [new Binding(Key.Space, "Space", "", WhyHelp, () => Say(Row!.NoTick))] : Array.Empty<Binding>(),
+        .. Row?.Keys ?? [],
         .. View.Keys,
         new(Key.CursorUp, "Up", "", "To the row above.", () => Go(-1)),
         new(Key.CursorDown, "Down", "", "To the row below.", () => Go(1)),

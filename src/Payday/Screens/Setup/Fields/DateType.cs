@@ -21,19 +21,19 @@ internal sealed class DateType : FieldType
     /// <inheritdoc/>
     public override Read<JsonNode> Take(string text, SetupWork work)
     {
-        Read<LocalDate> date = Date(text.Trim(), work);
+        Read<LocalDate> date = Date(text.Trim(), work.Today, DateOrders.Of(work.Currency));
         return date.Ok ? Read.Of(Text(LocalDatePattern.Iso.Format(date.Value))) : Read.Refused<JsonNode>(date.Fault);
     }
 
     /// <summary>Reads a date, or the word <c>today</c>.</summary>
-    internal static Read<LocalDate> Date(string text, SetupWork work)
+    internal static Read<LocalDate> Date(string text, LocalDate today, DateOrder order)
     {
         if (string.Equals(text, "today", StringComparison.OrdinalIgnoreCase))
         {
-            return Read.Of(work.Today);
+            return Read.Of(today);
         }
 
-        Read<LocalDate> date = TypedDate.Parse(text, order: DateOrders.Of(work.Currency));
+        Read<LocalDate> date = TypedDate.Parse(text, order: order);
         if (!date.Ok)
         {
             return date;
