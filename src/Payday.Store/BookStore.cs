@@ -4,6 +4,7 @@ using Payday.Store.Backups;
 using Payday.Store.Checks;
 using Payday.Store.Contents;
 using Payday.Store.Documents;
+using Payday.Store.Files;
 using Payday.Store.Journals;
 using Payday.Store.Snapshots;
 
@@ -90,6 +91,7 @@ public sealed class BookStore : IDisposable
         ArgumentNullException.ThrowIfNull(folder);
         return StoreFaults.Explained(folder, StoreAction.Read, () =>
         {
+            StrangeFiles.Refuse(folder);
             Book? book = SnapshotFile.TryLook(folder) is { } records ? ContentBook.Of(folder, records).Book : ContentBook.Of(folder, Content(folder))?.Book;
             return new BookLook(book, FolderLock.Holder(folder));
         });
@@ -111,6 +113,7 @@ public sealed class BookStore : IDisposable
         ArgumentNullException.ThrowIfNull(change);
         ObjectDisposedException.ThrowIf(isDisposed, this);
         StoreFaults.Explained(Folder, StoreAction.Write, Reopen);
+        MustBeThere(isWritten: false);
         StoredState before = StoreFaults.Explained(Folder, StoreAction.Read, () => state ??= new StoredState(Read(), null));
         if (change.Closed is not null)
         {
@@ -121,7 +124,11 @@ public sealed class BookStore : IDisposable
         var documents = new ChangeDocuments(change, before.Digests.Movements, before.Weeks);
         StoreFaults.Explained(Folder, StoreAction.Write, () =>
         {
-            before.Take(Write(documents, before.Digests), change);
+            EditList edits = Write(documents, before.Digests);
+
+            // What went into a file that lost its name meanwhile must not count as stored.
+            MustBeThere(isWritten: true);
+            before.Take(edits, change);
             return true;
         });
     }
@@ -133,15 +140,26 @@ public sealed class BookStore : IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
-        isDisposed = true;
-        backups.Finish(Timeout.InfiniteTimeSpan);
-        files.Dispose();
-        if (snapshot is not null)
+        if (isDisposed)
         {
-            SnapshotFile.TryWrite(Folder, snapshot);
-            snapshot = null;
+            return;
         }
 
+        isDisposed = true;
+        backups.Finish(Timeout.InfiniteTimeSpan);
+        bool isThere = Replaced is null;
+        if (!isThere && !areClosed)
+        {
+            files.Database.Abandon();
+        }
+
+        files.Dispose();
+        if (snapshot is not null && isThere)
+        {
+            SnapshotFile.TryWrite(Folder, snapshot);
+        }
+
+        snapshot = null;
         folderLock.Dispose();
     }
 
@@ -164,8 +182,25 @@ public sealed class BookStore : IDisposable
         return edits;
     }
 
+    // Another process may be at a folder whose lock is another one by now, and files that were replaced are no damage.
+    private string? Replaced => !folderLock.IsThere ? Folder.Lock : areClosed ? null : files.Replaced;
+
+    private void MustBeThere(bool isWritten)
+    {
+        string? changed = Replaced ?? (areClosed || files.Journal.IsAsLeft ? null : Folder.Journal);
+        if (changed is not null)
+        {
+            throw FolderChanged.Fault(changed, isWritten);
+        }
+    }
+
     private void Renew(Func<StoreFolder, StoreFiles> open)
     {
+        if (Replaced is { } path)
+        {
+            throw FolderChanged.Fault(path, isWritten: false);
+        }
+
         files.Dispose();
         areClosed = true;
         files = open(Folder);

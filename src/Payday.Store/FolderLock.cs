@@ -1,5 +1,6 @@
 using System.Text;
 using NodaTime;
+using Payday.Store.Files;
 
 namespace Payday.Store;
 
@@ -24,6 +25,7 @@ internal sealed class FolderLock : IDisposable
     /// <exception cref="StoreException">Somebody else has it, or files in the folder can't be locked.</exception>
     public static FolderLock Take(StoreFolder folder)
     {
+        StrangeFiles.Refuse(folder);
         FileStream? stream = TryLock(folder.Lock);
         if (stream is null)
         {
@@ -33,8 +35,14 @@ internal sealed class FolderLock : IDisposable
         try
         {
             RefuseLockWithoutEffect(folder);
+            var taken = new FolderLock(folder, stream);
+            if (!taken.IsThere)
+            {
+                throw FolderChanged.Fault(folder.Lock, isWritten: false);
+            }
+
             SayWho(folder);
-            return new FolderLock(folder, stream);
+            return taken;
         }
         catch
         {
@@ -58,12 +66,19 @@ internal sealed class FolderLock : IDisposable
         }
     }
 
+    /// <summary>Whether the lock that is held is still the one that others meet: where it was deleted or replaced, another process may hold a new one.</summary>
+    public bool IsThere => FileFacts.Of(stream.SafeFileHandle).IsStillAt(folder.Lock);
+
     /// <inheritdoc/>
     public void Dispose()
     {
         try
         {
-            File.Delete(folder.Holder);
+            // Where the lock is another one by now, so is its holder.
+            if (IsThere)
+            {
+                File.Delete(folder.Holder);
+            }
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {

@@ -1,11 +1,21 @@
+using Payday.Store.Files;
+
 namespace Payday.Store;
 
 /// <summary>Folders that only their owner may enter.</summary>
 internal static class PrivateFolder
 {
     /// <summary>Makes a folder, for its owner alone (0700), and syncs its name to disk; one that is there keeps its permissions.</summary>
+    /// <exception cref="StoreException">Something else is there.</exception>
     public static void Make(string path)
     {
+        if (FileFacts.Of(path).Kind is var kind && !Directory.Exists(path) && kind is not (FileKind.None or FileKind.Unknown))
+        {
+            throw new StoreException(kind == FileKind.Link
+                ? $"{path} is a link to something that is not there. Move it away, then try again."
+                : $"{path} is {StrangeFiles.Noun(kind)}, not a folder. Move it away, then try again.");
+        }
+
         string[] missing = [.. Missing(path)];
         if (OperatingSystem.IsWindows())
         {

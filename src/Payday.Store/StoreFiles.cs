@@ -89,12 +89,18 @@ internal sealed class StoreFiles : IDisposable
 
         JournalLine? before = Journal.Last;
         long length = Journal.Length;
-        JournalLine line = JournalLine.Make(before, edits.Edits, edits.After, folder.Clock.GetUtcNow());
+        string book = before?.Book is { Length: > 0 } known ? known : BookName.New();
+        JournalLine line = JournalLine.Make(before, edits.Edits, edits.After, folder.Clock.GetUtcNow(), book);
         if (line.Text.Length > JournalLine.Longest)
         {
             throw new StoreException(string.Create(
                 CultureInfo.InvariantCulture,
                 $"This change takes {line.Text.Length / 1e6:0.#} MB, and no more than {JournalLine.Longest / 1e6:0} MB can be stored at once. Nothing was changed; shorten its texts, or enter it in parts."));
+        }
+
+        if (length + line.Text.Length >= JournalScan.MostBytes)
+        {
+            throw new StoreException($"{folder.Journal} has grown as large as a journal may be. Nothing was changed; begin a new one, with all that is stored now, by payday restore database --accept.");
         }
 
         Journal.Append(line);
@@ -108,6 +114,9 @@ internal sealed class StoreFiles : IDisposable
             throw;
         }
     }
+
+    /// <summary>The path of the first file that is not the one any more that is open here; null where all are.</summary>
+    public string? Replaced => Journal.IsThere ? Database.Replaced : folder.Journal;
 
     /// <inheritdoc/>
     public void Dispose()

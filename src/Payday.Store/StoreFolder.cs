@@ -1,3 +1,4 @@
+using Payday.Store.Files;
 using Payday.Store.Snapshots;
 
 namespace Payday.Store;
@@ -26,7 +27,7 @@ public sealed record StoreFolder(string Path)
 
     /// <summary>Whether a store has been made here.</summary>
     /// <remarks>A log, a journal or backups alone are one too: its database is lost, and opening mends it or says so.</remarks>
-    public bool HasBook => File.Exists(Database) || File.Exists(In("payday-log.db")) || File.Exists(Journal) || Directory.Exists(Backups);
+    public bool HasBook => File.Exists(Database) || File.Exists(DatabaseLog) || File.Exists(Journal) || Directory.Exists(Backups);
 
     /// <summary>What is stored as of a change some time ago, for quick reading; made anew when it is missing.</summary>
     internal string Snapshot => In("payday.snapshot");
@@ -42,6 +43,12 @@ public sealed record StoreFolder(string Path)
 
     /// <summary>Who holds the lock, in words; there while it is held.</summary>
     internal string Holder => In("payday.holder");
+
+    /// <summary>All files that Payday has in the folder itself, whether they are there or not.</summary>
+    internal IEnumerable<string> Files =>
+        [Lock, Holder, Database, DatabaseLog, Journal, Snapshot, SecondPlace, Unfinished, In("payday-new-log.db"), UnfinishedJournal, UnfinishedSnapshot];
+
+    private string DatabaseLog => In("payday-log.db");
 
     /// <summary>
     /// The folder to use where none is named: <c>payday</c> in the XDG data folder
@@ -67,9 +74,14 @@ public sealed record StoreFolder(string Path)
     /// <summary>Makes the folder, for its owner alone; one that is there keeps its permissions.</summary>
     internal void Make()
     {
-        if (File.Exists(Path))
+        if (FileFacts.Behind(Path).Kind is not (FileKind.None or FileKind.Folder or FileKind.Unknown) and var kind)
         {
-            throw new StoreException($"{Path} is a file, not a folder. Choose another with --data.");
+            throw new StoreException($"{Path} is {StrangeFiles.Noun(kind)}, not a folder. Choose another with --data.");
+        }
+
+        if (FileFacts.Of(Path).Kind == FileKind.Link && !Directory.Exists(Path))
+        {
+            throw new StoreException($"{Path} is a link to something that is not there. Choose another folder with --data.");
         }
 
         PrivateFolder.Make(Path);

@@ -107,7 +107,11 @@ internal static class LostNames
     private static Digest Restored(StoreFolder folder)
     {
         string backup = BackupFiles.List(folder.Backups)[0].Path;
-        StoreBackups.Restore(folder, StoreBackups.Find(folder, backup)!);
+        using (Restoring restoring = Restoring.Begin(folder))
+        {
+            restoring.Put(restoring.Find(backup)!);
+        }
+
         return JournalScan.Read(folder.Journal).Last!.Digest;
     }
 }

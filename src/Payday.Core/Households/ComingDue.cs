@@ -9,10 +9,10 @@ namespace Payday.Core.Households;
 /// <param name="Name">What the person calls it.</param>
 /// <param name="Date">By when, shifts done.</param>
 /// <param name="Amount">
-/// Of a bill what was decided or is usual; of a debt what was paid, or the minimum that its balance asks for with the
+/// Of a bill what was decided or is usual; of a debt what was decided, or the minimum that its balance asks for with the
 /// minimums before it paid. Zero or more.
 /// </param>
-/// <param name="Paid">Of a bill whether it was paid or waived; of a minimum whether a closed payday covered it.</param>
+/// <param name="Paid">Whether it has left the account; a minimum stands until the payday after the one that covered it.</param>
 public sealed record ComingDue(DueKind Kind, string Id, string Name, LocalDate Date, Money Amount, bool Paid);
 
 /// <summary>What asks for money by a date.</summary>

@@ -8,56 +8,62 @@ using Payday.Core.Routines;
 
 namespace Payday.Core.Households;
 
-/// <summary>What has to leave the account in a span of dates: bills and minimums alike.</summary>
-/// <remarks>What is open is <see cref="OpenDues"/>'s answer; what was paid or covered, the closed paydays wrote down.</remarks>
+/// <summary>What has to leave the account by a date: bills and minimums alike.</summary>
 public static class ComingDues
 {
-    /// <summary>All of them, paid or not, both ends included.</summary>
+    /// <summary>All of a span of dates, paid or not, both ends included.</summary>
     /// <returns>By date; of one day bills first, each in household order.</returns>
     public static ImmutableArray<ComingDue> Between(Book book, LocalDate from, LocalDate to)
     {
         ArgumentNullException.ThrowIfNull(book);
         BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
-        ILookup<string, OpenDue> bills = OpenDues.OfBills(book, holidays, to).ToLookup(due => due.Key.BillId);
-        ILookup<string, OpenMinimum> minimums = OpenDues.OfDebts(book, holidays, to).ToLookup(due => due.Key.BillId);
         return
         [
-            .. book.Household.Bills.SelectMany(bill => OfBill(book, bill, bills[bill.Id], holidays))
-                .Concat(book.Household.Debts.SelectMany(debt => OfDebt(book, debt, minimums[debt.Id])))
+            .. book.Household.Bills.SelectMany(bill => Paid(book, bill, holidays)).Concat(Open(book, holidays, to))
+                .Concat(book.Household.Debts.SelectMany(debt => Covered(book, debt).Concat(Ahead(book, debt, holidays, to))))
                 .Where(due => due.Date >= from && due.Date <= to)
                 .OrderBy(due => due.Date),
         ];
     }
 
-    private static IEnumerable<ComingDue> OfBill(Book book, Bill bill, IEnumerable<OpenDue> open, BankHolidays holidays) =>
-        Settled(book, bill.Id, payday => payday.Dues)
-            .Select(due => new ComingDue(DueKind.Bill, bill.Id, bill.Name, holidays.Shift(due.Key.Scheduled, bill.Shift), due.Amount, Paid: true))
-            .Concat(open.Select(due => new ComingDue(DueKind.Bill, bill.Id, bill.Name, due.Date, due.Amount, Paid: false)));
-
-    private static IEnumerable<ComingDue> OfDebt(Book book, Debt debt, IEnumerable<OpenMinimum> open)
+    /// <summary>What is still to leave the account up to a date: what waits since before is among it.</summary>
+    /// <returns>In the same order.</returns>
+    public static ImmutableArray<ComingDue> Waiting(Book book, LocalDate today, LocalDate to)
     {
-        foreach (ClosedDue due in Settled(book, debt.Id, payday => payday.Minimums ?? []))
-        {
-            yield return new ComingDue(DueKind.Minimum, debt.Id, debt.Name, due.Key.Scheduled, due.Amount, Paid: true);
-        }
+        ArgumentNullException.ThrowIfNull(book);
+        return [.. Between(book, book.Household.Start, to).Where(due => !due.Paid && (due.Kind == DueKind.Bill || due.Date >= today || !IsCovered(book, due)))];
+    }
 
+    private static IEnumerable<ComingDue> Open(Book book, BankHolidays holidays, LocalDate to)
+    {
+        Dictionary<string, string> names = book.Household.Bills.ToDictionary(bill => bill.Id, bill => bill.Name);
+        return OpenDues.OfBills(book, holidays, to)
+            .Select(due => new ComingDue(DueKind.Bill, due.Key.BillId, names[due.Key.BillId], due.Date, due.Amount, Paid: false));
+    }
+
+    private static IEnumerable<ComingDue> Paid(Book book, Bill bill, BankHolidays holidays) => book.Closed
+        .SelectMany(payday => payday.Dues)
+        .Where(due => due.Paid && due.Key.BillId == bill.Id)
+        .Select(due => new ComingDue(DueKind.Bill, bill.Id, bill.Name, holidays.Shift(due.Key.Scheduled, bill.Shift), due.Amount, Paid: true));
+
+    // The payday has put its money aside for the lender; until the next one it is still to be sent off by its day.
+    private static IEnumerable<ComingDue> Covered(Book book, Debt debt) => book.Closed
+        .SelectMany(payday => (payday.Minimums ?? [])
+            .Where(due => due.Paid && due.Key.BillId == debt.Id)
+            .Select(due => new ComingDue(DueKind.Minimum, debt.Id, debt.Name, due.Key.Scheduled, due.Amount, Paid: payday != book.LastClosed)));
+
+    private static bool IsCovered(Book book, ComingDue due) =>
+        book.LastClosed?.Minimums is { } minimums && minimums.Any(covered => covered.Paid && covered.Key == new DueKey(due.Id, due.Date));
+
+    private static IEnumerable<ComingDue> Ahead(Book book, Debt debt, BankHolidays holidays, LocalDate to)
+    {
         Money balance = book.Ledger.Balances.OwedOn(debt.Id).ClampToZero();
-        foreach (OpenMinimum due in open)
+        foreach (OpenMinimum due in OpenDues.OfDebts(book, holidays, to).Where(due => due.Key.BillId == debt.Id).TakeWhile(_ => balance.IsPositive))
         {
-            if (balance.IsZero)
-            {
-                yield break;
-            }
-
             Money interest = due.IsCharged ? Money.Zero(balance.Currency) : balance.MonthOfInterest(debt.YearlyRate);
             Money minimum = debt.Minimum.Due(balance, interest);
             balance += interest - minimum;
             yield return new ComingDue(DueKind.Minimum, debt.Id, debt.Name, due.Date, minimum, Paid: false);
         }
     }
-
-    private static IEnumerable<ClosedDue> Settled(Book book, string owner, Func<ClosedPayday, ImmutableArray<ClosedDue>> dues) => book.Closed
-        .SelectMany(payday => dues(payday))
-        .Where(due => due.Paid && due.Key.BillId == owner)
-        .DistinctBy(due => due.Key);
 }

@@ -57,8 +57,7 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
     private static IEnumerable<Movement> Reopened(Book book, Household next)
     {
         Movement[] wanted = [.. Opening.Movements(next)];
-        HashSet<long> undone = [.. book.Ledger.Movements.Where(movement => movement.Reverses is not null).Select(movement => movement.Reverses!.Value)];
-        Movement[] standing = [.. book.Ledger.Movements.Where(movement => movement.Reverses is null && !undone.Contains(movement.Number))];
+        Movement[] standing = [.. book.Ledger.Standing];
         return standing.Select(movement => movement with { Number = 0 }).SequenceEqual(wanted)
             ? []
             : [.. book.Ledger.Reverse(standing.Select(movement => movement.Number), next.Start, "opening balances corrected").Value, .. wanted];

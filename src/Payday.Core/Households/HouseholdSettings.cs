@@ -31,14 +31,14 @@ public sealed record HouseholdSettings(
     DebtOrder SurplusOrder,
     ImmutableArray<string> SlipLines)
 {
-    /// <summary>How a date in figures such as 10/9/2026 is read where this household lives; by its currency.</summary>
-    public DateOrder DateOrder => DateOrders.Of(Currency);
-
     /// <summary>
     /// What the account's buffer keeps at least when it helps a payday that falls short, zero or more; null where the
     /// person is asked each time.
     /// </summary>
     public Money? BufferKeeps { get; init; }
+
+    /// <summary>How a date in figures such as 10/9/2026 is read where this household lives; by its currency.</summary>
+    public DateOrder DateOrder => DateOrders.Of(Currency);
 }
 
 /// <summary>How a card purchase is owed back.</summary>

@@ -8,47 +8,62 @@ namespace Payday.Core.Ledgers;
 /// <summary>All movements of a household, in order, and the balances they add up to.</summary>
 /// <remarks>
 /// A value: adding gives another ledger. Rule (design, section 4): an amount leaves one end and
-/// reaches another, so all ends together always add up to zero.
+/// reaches another, so all ends together always add up to zero. An undo leaves no trace in any figure: a movement and
+/// its reverse cancel out as if neither had been, for every date. So rules read <see cref="Standing"/> and
+/// <see cref="Of(LedgerEnd)"/>; <see cref="Movements"/> is for the list of the ledger and for its numbers alone.
 /// </remarks>
 public sealed class Ledger
 {
     private readonly GrowingList<Movement> movements;
 
-    // Made when it is first asked for, and kept up from there.
+    // Made when they are first asked for, and kept up from there.
     private ImmutableDictionary<LedgerEnd, GrowingList<Movement>>? byEnd;
+    private ImmutableDictionary<long, long>? reverses;
 
-    private Ledger(GrowingList<Movement> movements, ImmutableDictionary<LedgerEnd, GrowingList<Movement>>? byEnd, Balances balances)
+    private Ledger(
+        GrowingList<Movement> movements,
+        ImmutableDictionary<LedgerEnd, GrowingList<Movement>>? byEnd,
+        ImmutableDictionary<long, long>? reverses,
+        Balances balances)
     {
         this.movements = movements;
         this.byEnd = byEnd;
+        this.reverses = reverses;
         Balances = balances;
     }
 
-    /// <summary>The movements; the one at index i has number i + 1.</summary>
+    /// <summary>All movements, undone ones and what undid them too; the one at index i has number i + 1.</summary>
     public IReadOnlyList<Movement> Movements => movements;
 
     /// <summary>What every end holds.</summary>
     public Balances Balances { get; }
 
-    /// <summary>The movements out of and into an end, in order.</summary>
+    /// <summary>The movements that stand, in order: neither undone nor the undoing of another.</summary>
+    public IEnumerable<Movement> Standing => Reverses.IsEmpty ? movements : movements.Where(Stands);
+
+    // By the number of what is undone: the number of what undid it. Few are, so what asks for it costs little.
+    private ImmutableDictionary<long, long> Reverses => reverses ??= Undone(ImmutableDictionary<long, long>.Empty, movements);
+
+    /// <summary>The movements out of and into an end that stand, in order.</summary>
     public IReadOnlyList<Movement> Of(LedgerEnd end)
     {
-        byEnd ??= Indexed(ImmutableDictionary<LedgerEnd, GrowingList<Movement>>.Empty, movements);
+        byEnd ??= Indexed(ImmutableDictionary<LedgerEnd, GrowingList<Movement>>.Empty, Standing);
         return byEnd.GetValueOrDefault(end, GrowingList<Movement>.Empty);
     }
 
-    /// <summary>The movements that stand: neither undone nor the undoing of another.</summary>
-    public IEnumerable<Movement> Live
+    /// <summary>Whether a movement of this ledger is neither undone nor the undoing of another.</summary>
+    public bool Stands(Movement movement)
     {
-        get
-        {
-            HashSet<long> undone = Undone();
-            return Movements.Where(movement => movement.Reverses is null && !undone.Contains(movement.Number));
-        }
+        ArgumentNullException.ThrowIfNull(movement);
+        return movement.Reverses is null && !Reverses.ContainsKey(movement.Number);
     }
 
+    /// <summary>The movement that undid another, or null while that stands.</summary>
+    /// <param name="number">The number of the other.</param>
+    public Movement? UndoneBy(long number) => Reverses.TryGetValue(number, out long by) ? movements[(int)(by - 1)] : null;
+
     /// <summary>A ledger without movements.</summary>
-    public static Ledger Empty(Currency currency) => new(GrowingList<Movement>.Empty, null, Balances.Empty(currency));
+    public static Ledger Empty(Currency currency) => new(GrowingList<Movement>.Empty, null, null, Balances.Empty(currency));
 
     /// <summary>The ledger of movements that have their numbers, as one that was stored.</summary>
     /// <param name="currency">The currency of all of them.</param>
@@ -66,7 +81,7 @@ public sealed class Ledger
             }
         }
 
-        return new Ledger(GrowingList<Movement>.Empty.Add(movements), null, Balances.Empty(currency).After(movements));
+        return new Ledger(GrowingList<Movement>.Empty.Add(movements), null, null, Balances.Empty(currency).After(movements));
     }
 
     /// <summary>The ledger with further movements, numbered on from the last.</summary>
@@ -98,7 +113,13 @@ public sealed class Ledger
             }
         }
 
-        return new Ledger(this.movements.Add(numbered), byEnd is null ? null : Indexed(byEnd, added), after);
+        GrowingList<Movement> all = this.movements.Add(numbered);
+        bool undoes = added.Exists(movement => movement.Reverses is not null);
+        return new Ledger(
+            all,
+            byEnd is null ? null : undoes ? Less(byEnd, all, added) : Indexed(byEnd, added),
+            reverses is null ? null : undoes ? Undone(reverses, added) : reverses,
+            after);
     }
 
     /// <summary>The movements that undo others: the same amounts, the other way.</summary>
@@ -109,8 +130,7 @@ public sealed class Ledger
     public Read<ImmutableArray<Movement>> Reverse(IEnumerable<long> numbers, LocalDate date, string reason)
     {
         ArgumentNullException.ThrowIfNull(numbers);
-        HashSet<long> undone = Undone();
-        var reverses = ImmutableArray.CreateBuilder<Movement>();
+        var made = ImmutableArray.CreateBuilder<Movement>();
         foreach (long number in numbers.Distinct().OrderDescending())
         {
             if (number < 1 || number > Movements.Count)
@@ -119,7 +139,7 @@ public sealed class Ledger
             }
 
             Movement movement = Movements[(int)(number - 1)];
-            if (undone.Contains(number))
+            if (Reverses.ContainsKey(number))
             {
                 return Read.Refused<ImmutableArray<Movement>>($"Movement {number} is undone already.");
             }
@@ -129,10 +149,10 @@ public sealed class Ledger
                 return Read.Refused<ImmutableArray<Movement>>($"Movement {number} itself undoes another; enter the movement again instead.");
             }
 
-            reverses.Add(movement with { Date = date, From = movement.To, To = movement.From, Reason = reason, Reverses = number });
+            made.Add(movement with { Date = date, From = movement.To, To = movement.From, Reason = reason, Reverses = number });
         }
 
-        return Read.Of(reverses.ToImmutable());
+        return Read.Of(made.ToImmutable());
     }
 
     private static void Check(Movement movement)
@@ -164,5 +184,18 @@ public sealed class Ledger
         List<Movement> At(LedgerEnd end) => CollectionsMarshal.GetValueRefOrAddDefault(more, end, out _) ??= [];
     }
 
-    private HashSet<long> Undone() => [.. Movements.Where(movement => movement.Reverses is not null).Select(movement => movement.Reverses!.Value)];
+    // What was undone goes from the lists of its two ends, and what undid it never comes in.
+    private static ImmutableDictionary<LedgerEnd, GrowingList<Movement>> Less(
+        ImmutableDictionary<LedgerEnd, GrowingList<Movement>> before, GrowingList<Movement> all, List<Movement> added)
+    {
+        HashSet<long> undone = [.. added.Select(movement => movement.Reverses).OfType<long>()];
+        HashSet<LedgerEnd> ends = [.. undone.Select(number => all[(int)(number - 1)]).SelectMany(movement => new[] { movement.From, movement.To })];
+        ImmutableDictionary<LedgerEnd, GrowingList<Movement>> less = before.SetItems(ends.Select(end => KeyValuePair.Create(
+            end,
+            GrowingList<Movement>.Empty.Add([.. before.GetValueOrDefault(end, GrowingList<Movement>.Empty).Where(movement => !undone.Contains(movement.Number))]))));
+        return Indexed(less, added.Where(movement => movement.Reverses is null && !undone.Contains(movement.Number)));
+    }
+
+    private static ImmutableDictionary<long, long> Undone(ImmutableDictionary<long, long> before, IEnumerable<Movement> added) =>
+        before.SetItems(added.Where(movement => movement.Reverses is not null).Select(movement => KeyValuePair.Create(movement.Reverses!.Value, movement.Number)));
 }

@@ -34,7 +34,7 @@ public sealed record MonthSummary(
     public static ImmutableArray<MonthSummary> OfYear(Ledger ledger, int year, LocalDate start, LocalDate today, IReadOnlySet<long> roundings)
     {
         ArgumentNullException.ThrowIfNull(ledger);
-        LocalDate last = ledger.Movements.Select(movement => movement.Date).Append(today).Max();
+        LocalDate last = ledger.Standing.Select(movement => movement.Date).Append(today).Max();
         return [.. OfYear(ledger, year, roundings).Where(month => month.Month >= start.ToYearMonth() && month.Month <= last.ToYearMonth())];
     }
 
@@ -53,7 +53,7 @@ public sealed record MonthSummary(
             months[i] = new MonthSummary(new YearMonth(year, i + 1), nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing);
         }
 
-        foreach (Movement movement in ledger.Live.Where(movement => movement.Date.Year <= year))
+        foreach (Movement movement in ledger.Standing.Where(movement => movement.Date.Year <= year))
         {
             Money change = -Change(movement, IsOwed);
             int first = movement.Date.Year < year ? 0 : movement.Date.Month - 1;

@@ -25,14 +25,14 @@ public sealed record BillsStep(
     /// <summary>What is due in this period, paid or not.</summary>
     public Money Due => Money.Sum(Dues.Select(row => row.Amount), Total.Currency);
 
-    /// <summary>The set-asides by the date of their next due, those without one last.</summary>
-    public IEnumerable<SetAsideLine> ByNextDue => SetAsides.OrderBy(line => line.NextDue ?? LocalDate.MaxIsoValue);
-
     /// <summary>What must be set aside today for this period's bills to be paid in time, and for what was paid beyond what was held.</summary>
     public Money Needed => (Due + Overpaid - Held).ClampToZero();
 
     /// <summary>What bills were paid beyond what was held for them: zero, but in a book that an earlier version let go wrong.</summary>
     public Money Overpaid => Money.Sum(SetAsides.Select(line => (-line.HeldBefore).ClampToZero()), Total.Currency);
+
+    /// <summary>The set-asides by the date of their next due, those without one last.</summary>
+    public IEnumerable<SetAsideLine> ByNextDue => SetAsides.OrderBy(line => line.NextDue ?? LocalDate.MaxIsoValue);
 }
 
 /// <summary>A bill due in this period, or before it and not yet paid.</summary>

@@ -15,15 +15,11 @@ public static class MovementPair
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(movement);
-        if (movement.Payday is null || movement.Reverses is not null)
-        {
-            return null;
-        }
-
-        HashSet<long> undone = [.. book.Ledger.Movements.Select(known => known.Reverses).OfType<long>()];
-        return book.Ledger.Movements
-            .Where(other => other.Payday == movement.Payday && other.Number != movement.Number && other.Reverses is null && !undone.Contains(other.Number))
-            .FirstOrDefault(other => Belong(movement, other) || Belong(other, movement));
+        return movement.Payday is null || movement.Reverses is not null
+            ? null
+            : book.Ledger.Standing
+                .Where(other => other.Payday == movement.Payday && other.Number != movement.Number)
+                .FirstOrDefault(other => Belong(movement, other) || Belong(other, movement));
     }
 
     private static bool Belong(Movement first, Movement second) => (first.From, first.To, second.From, second.To) switch

@@ -31,22 +31,16 @@ internal static class PotRecord
         // A closing writes the fill first, then what was placed.
         int placed = (closed.Draft.Placements ?? []).Count(placement =>
             placement.Target == PlacementTarget.Pot && placement.Id == potId && placement.Amount.IsPositive);
-        return putIn.Count > placed && Stands(book.Ledger, putIn[0]) ? putIn[0].Amount : Money.Zero(book.Household.Currency);
+        return putIn.Count > placed && book.Ledger.Stands(putIn[0]) ? putIn[0].Amount : Money.Zero(book.Household.Currency);
     }
 
     /// <summary>What was spent from a pot, in the order in which it was entered; below zero for a refund.</summary>
     public static IEnumerable<PotSpending> Spendings(Book book, string potId)
     {
         var spent = new LedgerEnd.Outside(OutsideKind.Spending, potId);
-        IReadOnlyList<Movement> movements = book.Ledger.Of(spent);
-        HashSet<long> undone = [.. movements.Where(movement => movement.Reverses is not null).Select(movement => movement.Reverses!.Value)];
-        return movements
-            .Where(movement => movement.Reverses is null && !undone.Contains(movement.Number))
-            .Select(movement => new PotSpending(movement.Date, movement.To == spent ? movement.Amount : -movement.Amount));
+        return book.Ledger.Of(spent).Select(movement => new PotSpending(movement.Date, movement.To == spent ? movement.Amount : -movement.Amount));
     }
 
     /// <summary>The last day on which something was spent from a pot, or null.</summary>
     public static LocalDate? LastSpending(Book book, string potId) => Spendings(book, potId).Select(spending => (LocalDate?)spending.Date).Max();
-
-    private static bool Stands(Ledger ledger, Movement movement) => !ledger.Of(movement.To).Any(other => other.Reverses == movement.Number);
 }

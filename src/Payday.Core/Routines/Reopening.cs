@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
+using Payday.Core.Weeks;
 
 namespace Payday.Core.Routines;
 
@@ -30,15 +31,14 @@ public sealed record Reopening(ClosedPayday Reopened, ImmutableArray<Movement> M
         }
 
         string payday = PlainDates.DayMonthYear(last.Payday);
-        if (book.Ledger.Live.FirstOrDefault(movement => movement.Number > last.LastMovement && !IsOpening(movement)) is { } later)
+        if (InTheWay(book) is { } later)
         {
-            return Read.Refused<Reopening>(
-                $"The payday of {payday} can't be reopened: movement {later.Number} was written since and may depend on it; undo that first.");
+            return Read.Refused<Reopening>(later.Sentence);
         }
 
         string reason = $"payday of {payday} reopened";
         Read<ImmutableArray<Movement>> reverses = book.Ledger.Reverse(
-            book.Ledger.Live.Where(movement => movement.Number >= last.FirstMovement && movement.Number <= last.LastMovement).Select(movement => movement.Number),
+            book.Ledger.Standing.Where(movement => movement.Number >= last.FirstMovement && movement.Number <= last.LastMovement).Select(movement => movement.Number),
             today,
             reason);
         if (!reverses.Ok)
@@ -63,6 +63,29 @@ public sealed record Reopening(ClosedPayday Reopened, ImmutableArray<Movement> M
                 Draft = DraftFit.To(book.Household, last.Draft),
                 Weeks = book.Weeks.Without(last),
             }));
+    }
+
+    /// <summary>The last thing written since the last closed payday, which may depend on it; null for nothing.</summary>
+    public static Obstacle? InTheWay(Book book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        if (book.LastClosed is not { } last)
+        {
+            return null;
+        }
+
+        string payday = $"The payday of {PlainDates.DayMonthYear(last.Payday)} can't be reopened";
+        if (book.Ledger.Standing.LastOrDefault(movement => movement.Number > last.LastMovement && !IsOpening(movement)) is { } later)
+        {
+            return MovementOwner.Of(book, later.Number) is { } owner
+                ? new Obstacle(owner.Kind, $"{payday}: {owner.Name} was written since and may depend on it; take that back first.", owner.PotId)
+                : new Obstacle(ObstacleKind.Movement, $"{payday}: movement {later.Number} was written since and may depend on it; undo that first.");
+        }
+
+        // A count that found all as it should be writes no movement, and has seen the payday all the same.
+        return book.Weeks.StandingCounts.LastOrDefault(count => count.FirstMovement > last.LastMovement && count.Date >= last.Payday) is { } count
+            ? new Obstacle(ObstacleKind.Count, $"{payday}: {MovementOwner.NameOf(book, count)} was written since and may depend on it; take that back first.", count.PotId)
+            : null;
     }
 
     private static bool IsOpening(Movement movement) =>

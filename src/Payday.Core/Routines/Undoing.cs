@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
+using Payday.Core.Weeks;
 
 namespace Payday.Core.Routines;
 
@@ -40,9 +41,9 @@ public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
             return Read.Refused<Undoing>(reverses.Fault);
         }
 
-        if (book.Weeks.OwnerOf(number) is { } owner)
+        if (InTheWay(book, number) is { } owner)
         {
-            return Read.Refused<Undoing>($"Movement {number} belongs to {owner}, so it isn't undone alone.");
+            return Read.Refused<Undoing>(owner.Sentence);
         }
 
         Movement undone = reverses.Value[0];
@@ -56,8 +57,8 @@ public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
             return Read.Refused<Undoing>($"Movement {number} is an opening balance; correct it in the household file and import that.");
         }
 
-        Money rest = book.Ledger.Balances[undone.From] - undone.Amount;
-        if (!LedgerCheck.MayBeNegative(undone.From) && rest.IsNegative)
+        Movement movement = book.Ledger.Movements[(int)number - 1];
+        if (!LedgerCheck.MayBeNegative(undone.From) && EndCourse.Without(book.Ledger, undone.From, [movement]).LeastFrom(movement.Date) is { IsNegative: true } rest)
         {
             return Read.Refused<Undoing>(
                 $"Part of that money has gone on since: undoing it would leave {rest.ToString(book.Household.Settings.Numbers)} there; undo first what took it.");
@@ -71,6 +72,11 @@ public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
             book with { Ledger = ledger, Closed = closed is null ? book.Closed : book.Closed.SetItem(book.Closed.IndexOf(book.Closed.First(payday => payday.Payday == closed.Payday)), closed) }));
     }
 
+    /// <summary>The record that a movement belongs to, and that is taken back in its stead; null where it can be undone alone.</summary>
+    public static Obstacle? InTheWay(Book book, long number) => MovementOwner.Of(book, number) is { } owner
+        ? new Obstacle(owner.Kind, $"Movement {number} belongs to {owner.Name}, so it isn't undone alone; take that back as a whole.", owner.PotId)
+        : null;
+
     // A payment that is undone leaves its due open, whichever payday paid it: the next one takes it up again.
     private static ClosedPayday? WithOpenDue(Book book, Movement undone)
     {
@@ -79,7 +85,7 @@ public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
             return null;
         }
 
-        int before = book.Ledger.Live.Count(movement =>
+        int before = book.Ledger.Standing.Count(movement =>
             movement.Number >= closed.FirstMovement && movement.Number < undone.Reverses && (movement.From, movement.To) == (undone.To, undone.From));
         return undone.From switch
         {

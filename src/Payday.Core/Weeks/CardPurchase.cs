@@ -13,7 +13,7 @@ namespace Payday.Core.Weeks;
 /// where the money was in the account.
 /// </param>
 /// <param name="What">What it was, in a few words; may be empty.</param>
-/// <param name="FirstMovement">The number of its first movement.</param>
+/// <param name="FirstMovement">The number of its first movement, after those of what it took up.</param>
 /// <param name="LastMovement">The number of its last movement.</param>
 public sealed record CardPurchase(
     long Number,
@@ -27,4 +27,7 @@ public sealed record CardPurchase(
 {
     /// <summary>Whether it was undone; its movements then have their reverses.</summary>
     public bool Undone { get; init; }
+
+    /// <summary>What was taken as being in the wallet when it was entered; see <see cref="WalletFills"/>.</summary>
+    public TakenUp TakenUp { get; init; } = TakenUp.Nothing;
 }

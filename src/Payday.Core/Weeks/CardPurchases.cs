@@ -27,10 +27,7 @@ public static class CardPurchases
         }
 
         var writer = new WeekWriter(book);
-        if (pot is { Held: Held.InCash })
-        {
-            WalletFills.TakeUp(writer, pot, entry.Date);
-        }
+        TakenUp taken = pot is { Held: Held.InCash } ? WalletFills.TakeUp(writer, pot, entry.Date) : TakenUp.Nothing;
 
         long first = writer.Next;
         Money has = Has(writer.Book, pot);
@@ -45,49 +42,39 @@ public static class CardPurchases
         writer.Record(weeks => weeks with
         {
             Purchases = weeks.Purchases.Add(new CardPurchase(
-                weeks.Purchases.Length + 1, entry.Date, pot?.Id, entry.Amount, owedBack, entry.What.Trim(), first, writer.Last)),
+                weeks.Purchases.Length + 1, entry.Date, pot?.Id, entry.Amount, owedBack, entry.What.Trim(), first, writer.Last)
+            {
+                TakenUp = taken,
+            }),
         });
         return Read.Of(writer.Book);
     }
 
-    /// <summary>Undoes a purchase: the account has its money again, and so has the pot.</summary>
+    /// <summary>Undoes a purchase: all is as if it had never been entered.</summary>
     /// <param name="book">The book.</param>
     /// <param name="number">The purchase.</param>
     /// <param name="date">The day on which it is undone.</param>
     /// <returns>The book afterwards; or why it can't be undone.</returns>
-    public static Read<Book> Undo(Book book, long number, LocalDate date)
+    public static Read<Book> Undo(Book book, long number, LocalDate date) => InTheWay(book, number) is { } obstacle
+        ? Read.Refused<Book>(obstacle.Sentence)
+        : Taking(book, book.Weeks.Purchases[(int)number - 1]).Done(
+            date,
+            "card purchase undone",
+            weeks => weeks with { Purchases = weeks.Purchases.SetItem((int)number - 1, weeks.Purchases[(int)number - 1] with { Undone = true }) });
+
+    /// <summary>What is in the way of undoing a purchase; null for nothing.</summary>
+    public static Obstacle? InTheWay(Book book, long number)
     {
         ArgumentNullException.ThrowIfNull(book);
         if (number < 1 || number > book.Weeks.Purchases.Length)
         {
-            return Read.Refused<Book>($"There is no card purchase {number}.");
+            return new Obstacle(ObstacleKind.None, $"There is no card purchase {number}.");
         }
 
         CardPurchase purchase = book.Weeks.Purchases[(int)number - 1];
-        if (purchase.Undone)
-        {
-            return Read.Refused<Book>($"Card purchase {number} is undone already.");
-        }
-
-        var key = new OwedKey(OwedKind.Purchase, number);
-        if (book.Weeks.Returns.FirstOrDefault(back => back.Settles.Any(settle => settle.Item == key)) is { } settled)
-        {
-            return Read.Refused<Book>(
-                $"The cash for card purchase {number} was returned on {PlainDates.DayMonthYear(settled.Date)}, so it can't be undone; enter what is wrong as another purchase or count the pot.");
-        }
-
-        var writer = new WeekWriter(book);
-        long[] movements = [.. Enumerable.Range(0, (int)(purchase.LastMovement - purchase.FirstMovement + 1)).Select(i => purchase.FirstMovement + i)];
-
-        // Not before what it undoes, nor in a week that was counted since.
-        LocalDate[] notBefore =
-        [
-            date, .. movements.Select(movement => book.Ledger.Movements[(int)movement - 1].Date),
-            .. purchase.PotId is { } pot && book.Weeks.LastCountOf(pot) is { } count ? [count.Date] : Array.Empty<LocalDate>(),
-        ];
-        writer.Add(book.Ledger.Reverse(movements, notBefore.Max(), "card purchase undone").Value);
-        writer.Record(weeks => weeks with { Purchases = weeks.Purchases.SetItem((int)number - 1, purchase with { Undone = true }) });
-        return Read.Of(writer.Book);
+        return purchase.Undone
+            ? new Obstacle(ObstacleKind.None, $"Card purchase {number} is undone already.")
+            : ReturnUndo.Settled(book, new OwedKey(OwedKind.Purchase, number), $"card purchase {number}") ?? Taking(book, purchase).InTheWay();
     }
 
     /// <summary>Puts another purchase in the place of one: undoes it and enters it again, both or neither.</summary>
@@ -96,6 +83,18 @@ public static class CardPurchases
     {
         Read<Book> undone = Undo(book, number, date);
         return undone.Ok ? Enter(undone.Value, entry) : undone;
+    }
+
+    private static TakingBack Taking(Book book, CardPurchase purchase)
+    {
+        var taking = new TakingBack(book, $"card purchase {purchase.Number}");
+        taking.AddRange(purchase.FirstMovement, purchase.LastMovement);
+        if (purchase.PotId is { } pot)
+        {
+            taking.AddTakenUp(pot, purchase.TakenUp, purchase.FirstMovement);
+        }
+
+        return taking;
     }
 
     private static string? Fault(Book book, PurchaseEntry entry, Pot? pot)

@@ -23,7 +23,11 @@ public sealed record CashReturn(
     ImmutableArray<NoteSwap> Swaps,
     ImmutableArray<SettledItem> Settles,
     long FirstMovement,
-    long LastMovement);
+    long LastMovement)
+{
+    /// <summary>Whether it was taken back; its movements then have their reverses, and no rule looks at it.</summary>
+    public bool Undone { get; init; }
+}
 
 /// <summary>What one pot gave.</summary>
 /// <param name="PotId">The pot.</param>

@@ -17,7 +17,7 @@ internal static class CountConfirmation
         int first = plan.Book.Weeks.Counts.Length;
         foreach (CountRow row in rows)
         {
-            Count(writer, plan, row);
+            Count(writer, plan, row, first + 1);
         }
 
         // Last, so that no pot is expected to have what another gave it a moment ago.
@@ -33,14 +33,14 @@ internal static class CountConfirmation
         return Read.Of(writer.Book);
     }
 
-    private static void Count(WeekWriter writer, CountPlan plan, CountRow row)
+    private static void Count(WeekWriter writer, CountPlan plan, CountRow row, long together)
     {
         long first = writer.Next;
         LocalDate date = plan.Draft.Date;
         LedgerEnd counted = CountRules.Counted(row.Pot);
         var lost = new LedgerEnd.Outside(OutsideKind.Difference, row.Pot.Id);
         string name = row.Difference.IsZero ? "" : row.Entry!.DifferenceName.Trim();
-        WalletFills.TakeUp(writer, row.Pot, date);
+        TakenUp taken = WalletFills.TakeUp(writer, row.Pot, date);
         writer.Move(date, counted, new LedgerEnd.Outside(OutsideKind.Spending, row.Pot.Id), row.Spent, "spent, counted");
         writer.Move(date, counted, lost, row.Difference.ClampToZero(), $"missing: {name}");
         writer.Move(date, lost, counted, (-row.Difference).ClampToZero(), $"found: {name}");
@@ -48,7 +48,11 @@ internal static class CountConfirmation
         {
             Counts = weeks.Counts.Add(new WeekCount(
                 weeks.Counts.Length + 1, date, plan.Week, row.Pot.Id, row.Since, row.Before, row.Filled, row.OwedBack, row.Moved,
-                row.Left, row.Entry!.Notes, row.Spent, row.Difference, name, row.MovesOnTo, first, writer.Last, null)),
+                row.Left, row.Entry!.Notes, row.Spent, row.Difference, name, row.MovesOnTo, first, writer.Last, null)
+            {
+                Together = together,
+                TakenUp = taken,
+            }),
         });
     }
 

@@ -16,7 +16,7 @@ public static class Differences
     {
         ArgumentNullException.ThrowIfNull(book);
         HashSet<long> settled = [.. book.Weeks.Settled.Select(settled => settled.Count)];
-        return [.. book.Weeks.Counts.Where(count => !count.Difference.IsZero && !settled.Contains(count.Number)).OrderBy(count => count.Date)];
+        return [.. book.Weeks.StandingCounts.Where(count => !count.Difference.IsZero && !settled.Contains(count.Number)).OrderBy(count => count.Date)];
     }
 
     /// <summary>Clears up a difference; the count stays as it was.</summary>
@@ -58,5 +58,32 @@ public static class Differences
         long movement = writer.Move(date > last ? date : last, from, to, amount, reason)!.Value;
         writer.Record(weeks => weeks with { Settled = weeks.Settled.Add(new SettledDifference(count, how, date, movement)) });
         return Read.Of(writer.Book);
+    }
+
+    /// <summary>The difference that was cleared up last, or null.</summary>
+    public static SettledDifference? LastSettled(Book book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return book.Weeks.Settled.MaxBy(settled => settled.Movement);
+    }
+
+    /// <summary>Opens a difference again that was cleared up.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="settled">The clearing up, one of the book.</param>
+    /// <param name="date">The day on which it is taken back.</param>
+    /// <returns>The book afterwards; or why it can't be.</returns>
+    public static Read<Book> Reopen(Book book, SettledDifference settled, LocalDate date) => Taking(book, settled).Done(
+        date, "not cleared up after all", weeks => weeks with { Settled = weeks.Settled.Remove(settled) });
+
+    /// <summary>What is in the way of opening a difference again; null for nothing.</summary>
+    public static Obstacle? InTheWay(Book book, SettledDifference settled) => Taking(book, settled).InTheWay();
+
+    private static TakingBack Taking(Book book, SettledDifference settled)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(settled);
+        var taking = new TakingBack(book, $"the difference of {MovementOwner.NameOf(book, book.Weeks.Counts[(int)settled.Count - 1])}");
+        taking.Add(settled.Movement);
+        return taking;
     }
 }

@@ -23,6 +23,18 @@ internal sealed class EndCourse
         return course;
     }
 
+    /// <summary>The same as if some movements had never been.</summary>
+    public static EndCourse Without(Ledger ledger, LedgerEnd end, IReadOnlyCollection<Movement> never)
+    {
+        EndCourse course = Of(ledger, end);
+        foreach (Movement movement in never.Where(movement => movement.From == end || movement.To == end))
+        {
+            course.Add(movement.Date, movement.To == end ? -movement.Amount : movement.Amount);
+        }
+
+        return course;
+    }
+
     /// <summary>What it held at the end of a day.</summary>
     public Money On(LocalDate date) => changes.TakeWhile(change => change.Key <= date).Aggregate(nothing, (sum, change) => sum + change.Value);
 

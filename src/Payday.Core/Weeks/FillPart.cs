@@ -16,6 +16,12 @@ namespace Payday.Core.Weeks;
 /// <param name="Marked">What became of it, or null while it waits.</param>
 public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, ImmutableSortedDictionary<long, int> Notes, WalletFill? Marked)
 {
+    /// <summary>
+    /// What it moves: for a fill that is done what it moved, for another what it would move now. That is the amount, or
+    /// less where a card purchase took of it at home; what is there goes to the earliest that waits first.
+    /// </summary>
+    public Money Moves { get; init; } = Amount;
+
     /// <summary>The parts of all closed paydays, by day, then in the order of the household's pots.</summary>
     /// <remarks>Only spending goes through the wallet; what is saved stays in its envelope at home.</remarks>
     public static ImmutableArray<FillPart> Of(Book book)
@@ -33,10 +39,10 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, ImmutableSorte
     }
 
     /// <summary>The parts of one pot, by day.</summary>
-    internal static ImmutableArray<FillPart> Of(Book book, Pot pot) => Of(book, pot, book.Closed, _ => true);
+    internal static ImmutableArray<FillPart> Of(Book book, Pot pot) => Moving(book, pot, Of(book, pot, book.Closed, _ => true));
 
     /// <summary>Those of a pot that were skipped or not marked: few, however long the household has been at it.</summary>
-    internal static ImmutableArray<FillPart> NotDone(Book book, Pot pot) => Of(book, pot, book.Closed, marked => marked?.State != FillState.Done);
+    internal static ImmutableArray<FillPart> NotDone(Book book, Pot pot) => Moving(book, pot, Of(book, pot, book.Closed, marked => marked?.State != FillState.Done));
 
     /// <summary>Those of all pots that were skipped or not marked, by day.</summary>
     internal static ImmutableArray<FillPart> NotDone(Book book) =>
@@ -45,6 +51,28 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, ImmutableSorte
     /// <summary>Those of a pot of the paydays whose period goes beyond a day.</summary>
     internal static ImmutableArray<FillPart> Beyond(Book book, Pot pot, LocalDate? day) =>
         Of(book, pot, day is { } last ? book.Closed.Where(closed => closed.Period.Last > last) : book.Closed, _ => true);
+
+    // What was skipped comes after what waits.
+    private static ImmutableArray<FillPart> Moving(Book book, Pot pot, ImmutableArray<FillPart> parts)
+    {
+        if (parts.All(part => part.Marked?.State == FillState.Done))
+        {
+            return [.. parts.Select(part => part with { Moves = part.Marked!.Amount })];
+        }
+
+        EndCourse home = EndCourse.Of(book.Ledger, WalletFills.AtHome(pot));
+        LocalDate? counted = book.Weeks.LastCountOf(pot.Id)?.Date;
+        Money promised = Money.Zero(book.Household.Currency);
+        var moves = new Dictionary<FillKey, Money>();
+        foreach (FillPart part in parts.Where(part => part.Marked?.State != FillState.Done).OrderBy(part => part.Marked is not null))
+        {
+            LocalDate day = counted > part.Key.Day ? counted.Value : part.Key.Day;
+            moves[part.Key] = Money.Min(part.Amount, (home.LeastFrom(day) - promised).ClampToZero());
+            promised += moves[part.Key];
+        }
+
+        return [.. parts.Select(part => part with { Moves = moves.GetValueOrDefault(part.Key, part.Marked?.Amount ?? part.Amount) })];
+    }
 
     // Loops, not a query: it is asked many times on a screen, and goes through all paydays ever closed.
     private static ImmutableArray<FillPart> Of(Book book, Pot pot, IEnumerable<ClosedPayday> paydays, Func<WalletFill?, bool> takes)

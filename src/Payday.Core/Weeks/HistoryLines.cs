@@ -10,16 +10,16 @@ internal static class HistoryLines
     public static IEnumerable<PotHistoryLine> Of(Book book, string potId) =>
         Openings(book, potId).Concat(Fills(book, potId)).Concat(Wallet(book, potId)).Concat(Cards(book, potId)).Concat(Returns(book, potId)).Concat(Counts(book, potId)).Concat(Moves(book, potId));
 
-    private static IEnumerable<PotHistoryLine> Openings(Book book, string potId) => book.Ledger.Live
+    private static IEnumerable<PotHistoryLine> Openings(Book book, string potId) => book.Ledger.Standing
         .Where(movement => movement.From is LedgerEnd.Outside { Kind: OutsideKind.Opening } && PotBalance.Ends(potId).Contains(movement.To))
         .Select(movement => new PotHistoryLine(movement.Date, PotEvent.Opening, movement.Amount, null, ""));
 
     private static IEnumerable<PotHistoryLine> Fills(Book book, string potId)
     {
-        LedgerEnd[] entries = [LedgerEnd.InAccount(Job.KeptBack(potId)), LedgerEnd.InAccount(Job.Pot(potId))];
-        HashSet<long> undone = [.. book.Ledger.Movements.Select(movement => movement.Reverses).OfType<long>()];
-        return book.Ledger.Movements
-            .Where(movement => movement.From == LedgerEnd.InAccount(Job.LeftToPlace) && entries.Contains(movement.To) && !undone.Contains(movement.Number))
+        IEnumerable<Movement> into = [.. book.Ledger.Of(LedgerEnd.InAccount(Job.KeptBack(potId))), .. book.Ledger.Of(LedgerEnd.InAccount(Job.Pot(potId)))];
+        return into
+            .Where(movement => movement.From == LedgerEnd.InAccount(Job.LeftToPlace))
+            .OrderBy(movement => movement.Number)
             .Select(movement => new PotHistoryLine(movement.Date, PotEvent.Fill, movement.Amount, null, movement.Reason));
     }
 
@@ -29,7 +29,7 @@ internal static class HistoryLines
 
     private static IEnumerable<PotHistoryLine> Cards(Book book, string potId)
     {
-        foreach (CardPurchase purchase in book.Weeks.Purchases.Where(purchase => purchase.PotId == potId && !purchase.Undone))
+        foreach (CardPurchase purchase in book.Weeks.StandingPurchases.Where(purchase => purchase.PotId == potId))
         {
             yield return new PotHistoryLine(purchase.Date, PotEvent.Card, purchase.Amount, null, purchase.What);
             if (purchase.OwedBack.IsPositive)
@@ -40,14 +40,14 @@ internal static class HistoryLines
     }
 
     private static IEnumerable<PotHistoryLine> Returns(Book book, string potId) =>
-        from back in book.Weeks.Returns
+        from back in book.Weeks.StandingReturns
         from pot in back.Pots
         where pot.PotId == potId
         select new PotHistoryLine(back.Date, PotEvent.Returned, pot.Amount, null, back.Payday is null ? "" : "used for a withdrawal");
 
     private static IEnumerable<PotHistoryLine> Counts(Book book, string potId)
     {
-        foreach (WeekCount count in book.Weeks.Counts.Where(count => count.PotId == potId))
+        foreach (WeekCount count in book.Weeks.StandingCounts.Where(count => count.PotId == potId))
         {
             yield return new PotHistoryLine(count.Date, PotEvent.Counted, count.Spent, count.Left, "");
             if (!count.Difference.IsZero)
@@ -68,7 +68,7 @@ internal static class HistoryLines
 
     private static IEnumerable<PotHistoryLine> Moves(Book book, string potId)
     {
-        foreach (WeekCount count in book.Weeks.Counts.Where(count => count.Move is not null))
+        foreach (WeekCount count in book.Weeks.StandingCounts.Where(count => count.Move is not null))
         {
             Movement move = book.Ledger.Movements[(int)count.Move!.Value - 1];
             if (count.PotId == potId)

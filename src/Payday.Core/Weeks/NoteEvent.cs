@@ -30,14 +30,14 @@ internal sealed class NoteEvent
             At(part.Marked!.Movement!.Value).Changes.Add(replay => Fill(replay, part));
         }
 
-        foreach (CashReturn back in book.Weeks.Returns.Where(back => back.LastMovement >= back.FirstMovement))
+        foreach (CashReturn back in book.Weeks.StandingReturns.Where(back => back.LastMovement >= back.FirstMovement))
         {
             NoteEvent first = At(back.FirstMovement);
             first.Last = Math.Max(first.Last, back.LastMovement);
             At(back.LastMovement).Changes.Add(replay => Return(replay, back));
         }
 
-        foreach (WeekCount count in book.Weeks.Counts)
+        foreach (WeekCount count in book.Weeks.StandingCounts)
         {
             if (count.LastMovement >= count.FirstMovement)
             {

@@ -30,10 +30,9 @@ internal sealed class NoteReplay
         long openUntil = 0;
 
         // What was undone, and what undid it, left the notes where they were.
-        HashSet<long> undone = [.. book.Ledger.Movements.Select(movement => movement.Reverses).OfType<long>()];
         foreach (Movement movement in book.Ledger.Movements)
         {
-            if (movement.Reverses is null && !undone.Contains(movement.Number))
+            if (book.Ledger.Stands(movement))
             {
                 replay.Apply(movement.From, -movement.Amount);
                 replay.Apply(movement.To, movement.Amount);

@@ -19,19 +19,19 @@ public static class OwedItems
     {
         ArgumentNullException.ThrowIfNull(book);
         Money nothing = Money.Zero(book.Household.Currency);
-        Dictionary<OwedKey, Money> settled = book.Weeks.Returns
+        Dictionary<OwedKey, Money> settled = book.Weeks.StandingReturns
             .SelectMany(back => back.Settles)
             .GroupBy(settle => settle.Item)
             .ToDictionary(item => item.Key, item => Money.Sum(item.Select(settle => settle.Amount), nothing.Currency));
         IEnumerable<OwedItem> purchases =
-            from purchase in book.Weeks.Purchases
-            where purchase is { Undone: false, PotId: not null, OwedBack.IsPositive: true }
+            from purchase in book.Weeks.StandingPurchases
+            where purchase is { PotId: not null, OwedBack.IsPositive: true }
             let key = new OwedKey(OwedKind.Purchase, purchase.Number)
             let paid = settled.GetValueOrDefault(key, nothing)
             select new OwedItem(
                 key, purchase.PotId!, purchase.Date, purchase.What, purchase.OwedBack, purchase.OwedBack - paid, (purchase.Amount - paid).ClampToZero(), null);
         IEnumerable<OwedItem> moves =
-            from count in book.Weeks.Counts
+            from count in book.Weeks.StandingCounts
             where count.Move is { } move && book.Ledger.Movements[(int)move - 1].To == LedgerEnd.InCash(Job.OwedBack(count.PotId))
             let key = new OwedKey(OwedKind.MovesOn, count.Number)
             select new OwedItem(

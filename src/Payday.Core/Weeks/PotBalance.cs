@@ -23,7 +23,7 @@ public sealed record PotBalance(LocalDate Date, Money Has)
         ImmutableArray<LedgerEnd> ends = Ends(potId);
         var changes = new SortedDictionary<LocalDate, Money>();
         Money nothing = Money.Zero(ledger.Balances.Currency);
-        foreach (Movement movement in ledger.Live)
+        foreach (Movement movement in ledger.Standing)
         {
             Money change = (ends.Contains(movement.To) ? movement.Amount : nothing) - (ends.Contains(movement.From) ? movement.Amount : nothing);
             if (!change.IsZero)

@@ -21,8 +21,8 @@ public sealed record PotGuess(string? PotId, long LikeNumber)
         ArgumentNullException.ThrowIfNull(what);
         HashSet<string> words = Words(what);
         HashSet<string> pots = [.. book.Household.Pots.Select(pot => pot.Id)];
-        return book.Weeks.Purchases
-            .Where(purchase => !purchase.Undone && (purchase.PotId is null || pots.Contains(purchase.PotId)))
+        return book.Weeks.StandingPurchases
+            .Where(purchase => purchase.PotId is null || pots.Contains(purchase.PotId))
             .Select(purchase => (purchase, Theirs: Words(purchase.What)))
             .Select(pair => (pair.purchase, Shared: pair.Theirs.Count(words.Contains), All: pair.Theirs.Union(words).Count()))
             .Where(pair => pair.Shared > 0)

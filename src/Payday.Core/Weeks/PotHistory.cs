@@ -23,7 +23,7 @@ public sealed record PotHistory(string PotId, ImmutableArray<PotHistoryLine> Lin
     public static PotHistory Of(Book book, string potId)
     {
         ArgumentNullException.ThrowIfNull(book);
-        WeekCount[] counts = [.. book.Weeks.Counts.Where(count => count.PotId == potId)];
+        WeekCount[] counts = [.. book.Weeks.StandingCounts.Where(count => count.PotId == potId)];
         int weeks = counts.Sum(count => WeeksOf(book, count));
         return new PotHistory(
             potId,
@@ -60,8 +60,8 @@ public sealed record PotHistory(string PotId, ImmutableArray<PotHistoryLine> Lin
     {
         LocalDate last = counts[^1].Date;
         IEnumerable<Money> cash = counts.Select(count => count.Spent);
-        IEnumerable<Money> card = book.Weeks.Purchases
-            .Where(purchase => purchase.PotId == potId && !purchase.Undone && purchase.Date <= last)
+        IEnumerable<Money> card = book.Weeks.StandingPurchases
+            .Where(purchase => purchase.PotId == potId && purchase.Date <= last)
             .Select(purchase => purchase.Amount);
         Money spent = Money.Sum(cash.Concat(card), book.Household.Currency);
         return Money.FromMinorUnits(((2 * spent.MinorUnits) + weeks) / (2 * weeks), spent.Currency);

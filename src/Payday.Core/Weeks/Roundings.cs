@@ -16,7 +16,7 @@ public static class Roundings
     public static IReadOnlySet<long> Of(Book book)
     {
         ArgumentNullException.ThrowIfNull(book);
-        return book.Weeks.Returns.SelectMany(back => Of(book.Ledger, back)).ToFrozenSet();
+        return book.Weeks.StandingReturns.SelectMany(back => Of(book.Ledger, back)).ToFrozenSet();
     }
 
     private static IEnumerable<long> Of(Ledger ledger, CashReturn back)

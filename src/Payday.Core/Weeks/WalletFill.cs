@@ -11,7 +11,11 @@ namespace Payday.Core.Weeks;
 /// What went in: the part, or less where home had less of the pot; zero where it was skipped.
 /// </param>
 /// <param name="Movement">The number of its movement, or null where nothing moved.</param>
-public sealed record WalletFill(FillKey Key, FillState State, LocalDate Date, Money Amount, long? Movement);
+public sealed record WalletFill(FillKey Key, FillState State, LocalDate Date, Money Amount, long? Movement)
+{
+    /// <summary>How it was marked before, so that this mark can be taken back; null where it waited. That one has none before it.</summary>
+    public WalletFill? Before { get; init; }
+}
 
 /// <summary>What became of a fill.</summary>
 public enum FillState

@@ -4,7 +4,7 @@ using Payday.Core.Amounts;
 
 namespace Payday.Core.Weeks;
 
-/// <summary>A confirmed count of what is left of one cash pot. It never changes.</summary>
+/// <summary>A confirmed count of what is left of one cash pot. Its figures never change; it can be taken back as a whole.</summary>
 /// <remarks>Rule (design, section 5.8): spent = expected - left; what is unaccounted for is a difference with a name.</remarks>
 /// <param name="Number">1 for the first, then without a gap.</param>
 /// <param name="Date">The day of the count: all that happened up to its end is in it.</param>
@@ -44,6 +44,15 @@ public sealed record WeekCount(
     long LastMovement,
     long? Move)
 {
+    /// <summary>Whether it was taken back; its movements then have their reverses, and no rule looks at it.</summary>
+    public bool Undone { get; init; }
+
+    /// <summary>The number of the first count that was confirmed together with it: its own where it was the first.</summary>
+    public long Together { get; init; } = Number;
+
+    /// <summary>What was taken as being in the wallet when it was confirmed.</summary>
+    public TakenUp TakenUp { get; init; } = TakenUp.Nothing;
+
     /// <summary>What should have been there.</summary>
     public Money Expected => Before + Filled - OwedBack + Moved;
 

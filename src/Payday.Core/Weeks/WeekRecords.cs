@@ -12,9 +12,9 @@ namespace Payday.Core.Weeks;
 /// </remarks>
 /// <param name="Fills">Fills of the wallet marked done or skipped, at most one a part.</param>
 /// <param name="Purchases">Card purchases, undone ones too; the one at index i has number i + 1.</param>
-/// <param name="Counts">Counts of single pots; the one at index i has number i + 1.</param>
+/// <param name="Counts">Counts of single pots, undone ones too; the one at index i has number i + 1.</param>
 /// <param name="Settled">Differences of counts that were cleared up since, at most one a count.</param>
-/// <param name="Returns">Owed-back cash that reached the account, or a pot in its stead; numbered likewise.</param>
+/// <param name="Returns">Owed-back cash that reached the account, or a pot in its stead; undone ones too; numbered likewise.</param>
 /// <param name="Draft">A count begun and not confirmed, or null.</param>
 public sealed record WeekRecords(
     ImmutableArray<WalletFill> Fills,
@@ -27,8 +27,17 @@ public sealed record WeekRecords(
     /// <summary>Nothing happened yet.</summary>
     public static WeekRecords None { get; } = new([], [], [], [], [], null);
 
-    /// <summary>Whether nothing was confirmed; a draft alone is nothing.</summary>
-    public bool IsEmpty => Fills.IsEmpty && Purchases.IsEmpty && Counts.IsEmpty && Returns.IsEmpty;
+    /// <summary>The card purchases that stand: what rules look at.</summary>
+    public IEnumerable<CardPurchase> StandingPurchases => Purchases.Where(purchase => !purchase.Undone);
+
+    /// <summary>The counts that stand: what rules look at.</summary>
+    public IEnumerable<WeekCount> StandingCounts => Counts.Where(count => !count.Undone);
+
+    /// <summary>The cash returns that stand: what rules look at.</summary>
+    public IEnumerable<CashReturn> StandingReturns => Returns.Where(back => !back.Undone);
+
+    /// <summary>Whether nothing that was confirmed stands; a draft alone is nothing.</summary>
+    public bool IsEmpty => Fills.IsEmpty && !StandingPurchases.Any() && !StandingCounts.Any() && !StandingReturns.Any();
 
     /// <summary>The number of the last movement that any of them has; zero where none has one.</summary>
     public long LastMovement => new[]
@@ -46,20 +55,10 @@ public sealed record WeekRecords(
         ArgumentNullException.ThrowIfNull(payday);
         return this with
         {
-            Returns = Returns.RemoveAll(back => back.Payday == payday.Payday),
+            Returns = [.. Returns.Select(back => back.Payday == payday.Payday && !back.Undone ? back with { Undone = true } : back)],
             Fills = Fills.RemoveAll(fill => fill.Key.Payday == payday.Payday),
         };
     }
-
-    /// <summary>The record that a movement belongs to, as a sentence names it; null where it belongs to none.</summary>
-    public string? OwnerOf(long movement) =>
-        Purchases.FirstOrDefault(purchase => !purchase.Undone && purchase.FirstMovement <= movement && movement <= purchase.LastMovement) is { } purchase
-            ? $"card purchase {purchase.Number}"
-            : Returns.FirstOrDefault(back => back.FirstMovement <= movement && movement <= back.LastMovement) is { } back
-                ? $"cash return {back.Number}"
-                : Settled.FirstOrDefault(settled => settled.Movement == movement) is { } settled
-                    ? $"the difference of count {settled.Count}"
-                    : null;
 
     /// <summary>The records with only those entries in the draft whose pots a household has in cash.</summary>
     public WeekRecords Fitting(Household household)
@@ -71,8 +70,8 @@ public sealed record WeekRecords(
             : this with { Draft = Draft with { Entries = Draft.Entries.RemoveRange(Draft.Entries.Keys.Where(id => !pots.Contains(id))) } };
     }
 
-    /// <summary>The last count of a pot, or null.</summary>
-    public WeekCount? LastCountOf(string potId) => Counts.LastOrDefault(count => count.PotId == potId);
+    /// <summary>The last count of a pot that stands, or null.</summary>
+    public WeekCount? LastCountOf(string potId) => Counts.LastOrDefault(count => count.PotId == potId && !count.Undone);
 
     private static long Last<T>(ImmutableArray<T> records, Func<T, long> movement) => records.IsEmpty ? 0 : records.Max(movement);
 }

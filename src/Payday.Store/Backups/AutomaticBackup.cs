@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Payday.Store.Files;
+using Payday.Store.Journals;
 using Payday.Store.Snapshots;
 
 namespace Payday.Store.Backups;
@@ -13,25 +15,57 @@ internal static class AutomaticBackup
     public static ImmutableArray<string> Make(StoreFolder folder, JournalPlace upTo)
     {
         var warnings = ImmutableArray.CreateBuilder<string>();
-        Try(warnings, folder, upTo, folder.Backups, () => PrivateFolder.Make(folder.Backups));
-        if (SecondPlace.Of(folder) is { } second)
+        Try(warnings, folder.Backups, () =>
         {
-            Try(warnings, folder, upTo, second, () => { });
-        }
-
+            JournalScan journal = JournalScan.Read(folder.Journal, upTo.Offset);
+            Try(warnings, folder.Backups, () =>
+            {
+                BackupFaults.RefuseNoFolder(folder.Backups);
+                PrivateFolder.Make(folder.Backups);
+                Make(folder, journal, folder.Backups);
+            });
+            if (SecondPlace.Of(folder) is { } second)
+            {
+                Try(warnings, second, () =>
+                {
+                    BackupFaults.RefuseNoFolder(second);
+                    Make(folder, journal, second);
+                });
+            }
+        });
         return warnings.ToImmutable();
     }
 
-    private static void Try(ImmutableArray<string>.Builder warnings, StoreFolder folder, JournalPlace upTo, string into, Action prepare)
+    private static void Make(StoreFolder folder, JournalScan journal, string into)
     {
-        try
+        BackupFiles.Make(folder, journal, into, isHandMade: false);
+        foreach (BackupFile file in BackupLadder.Beyond(BackupFiles.List(into).Where(file => IsOfTheLadder(file, journal))))
         {
-            prepare();
-            BackupFiles.Make(folder, into, upTo);
-            foreach (BackupFile file in BackupLadder.Beyond(BackupFiles.List(into)))
+            if (IsOfThisPast(file, journal))
             {
                 File.Delete(file.Path);
             }
+        }
+    }
+
+    // By its name. What a person made, what is another household's, and what was made before names said which it is
+    // neither counts nor goes.
+    private static bool IsOfTheLadder(BackupFile file, JournalScan journal) =>
+        !file.IsHandMade && file.Book.Length > 0 && file.Book == BookName.Short(journal.Last!.Book);
+
+    // By what is in it: a name is quickly given, and two copies of a folder are two pasts of one book.
+    private static bool IsOfThisPast(BackupFile file, JournalScan journal) =>
+        FileFacts.Of(file.Path).Kind == FileKind.File
+        && BackupFiles.TryRead(file.Path)?.Last is { } last
+        && last.Book == journal.Last!.Book
+        && last.Number <= journal.Lines.Length
+        && journal.Lines[(int)last.Number - 1].Sha == last.Sha;
+
+    private static void Try(ImmutableArray<string>.Builder warnings, string into, Action work)
+    {
+        try
+        {
+            work();
         }
         catch (StoreException fault)
         {

@@ -1,27 +1,29 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.IO.Compression;
+using Payday.Store.Files;
 using Payday.Store.Journals;
-using Payday.Store.Snapshots;
 
 namespace Payday.Store.Backups;
 
 /// <summary>Makes backups and reads them.</summary>
 internal static class BackupFiles
 {
-    /// <summary>The backups in a folder, newest first.</summary>
+    private const int Piece = 1 << 20;
+
+    /// <summary>What has the name of a backup in a folder, newest first; some may be no files at all, which is found out before they are opened.</summary>
     public static ImmutableArray<BackupFile> List(string path) => Directory.Exists(path)
-        ? [.. Directory.GetFiles(path).Select(BackupFile.Of).OfType<BackupFile>().OrderByDescending(file => file.Made).ThenByDescending(file => file.Number)]
+        ? [.. Directory.GetFileSystemEntries(path).Select(BackupFile.Of).OfType<BackupFile>().OrderByDescending(file => file.Made).ThenByDescending(file => file.Number)]
         : [];
 
     /// <summary>The backup that goes furthest, or null.</summary>
     public static BackupFile? Newest(StoreFolder folder) => List(folder.Backups).MaxBy(file => file.Number);
 
     /// <summary>A backup that goes on from a line that the store ends with, so that the store seems to be an old copy; or null.</summary>
-    public static BackupFile? GoingOn(StoreFolder folder, JournalLine? last) =>
-        Newest(folder) is { } newest && newest.Number > (last?.Number ?? 0)
-        && TryRead(newest.Path) is { } scan && (last is null || scan.Lines.Any(line => line.Sha == last.Sha))
-            ? newest
-            : null;
+    public static BackupFile? GoingOn(StoreFolder folder, JournalLine? last) => List(folder.Backups)
+        .Where(file => file.Number > (last?.Number ?? 0) && !file.IsOfAnother(last?.Book ?? BookName.None))
+        .OrderByDescending(file => file.Number)
+        .FirstOrDefault(file => TryRead(file.Path) is { } scan && (last is null || scan.Lines.Any(line => line.Sha == last.Sha)));
 
     /// <summary>The lines of each sound backup, those that go furthest first.</summary>
     public static IEnumerable<ImmutableArray<JournalLine>> Lines(StoreFolder folder) =>
@@ -29,29 +31,29 @@ internal static class BackupFiles
 
     /// <summary>Copies a journal into a folder, and reads the copy again.</summary>
     /// <param name="folder">The store.</param>
+    /// <param name="journal">Its journal, as far as it is to be copied.</param>
     /// <param name="into">The folder to copy to, which is there.</param>
-    /// <param name="upTo">How far it is copied; whole where not said.</param>
+    /// <param name="isHandMade">Whether a person asked for it, so that it is never thinned out.</param>
     /// <returns>The backup; the one made last where nothing changed since.</returns>
     /// <exception cref="StoreException">The journal is damaged, or the copy is not what was copied.</exception>
     /// <exception cref="IOException">It can't be written.</exception>
-    public static BackupFile Make(StoreFolder folder, string into, JournalPlace? upTo = null)
+    public static BackupFile Make(StoreFolder folder, JournalScan journal, string into, bool isHandMade)
     {
-        JournalScan journal = JournalScan.Read(folder.Journal, upTo?.Offset);
         if (!journal.IsWhole || journal.Last is not { } last)
         {
             throw new StoreException(journal.Length == 0
                 ? $"There is nothing in {folder.Path} to back up yet."
-                : $"{folder.Journal} is damaged after {End(journal)}, so no backup was made. Run payday check.");
+                : $"{folder.Journal} is damaged after {journal.Last?.ToString() ?? "nothing"}, so no backup was made. Run payday check.");
         }
 
-        if (List(into) is [{ } newest, ..] && newest.Number == last.Number && TryRead(newest.Path)?.Last?.Sha == last.Sha)
+        if (List(into).FirstOrDefault(file => !file.IsOfAnother(last.Book)) is { } newest
+            && newest.Number == last.Number && (newest.IsHandMade || !isHandMade) && TryRead(newest.Path)?.Last?.Sha == last.Sha)
         {
             return newest;
         }
 
-        DateTime made = folder.Clock.GetUtcNow().UtcDateTime;
-        string path = Path.Combine(into, BackupFile.NameOf(made, last.Number));
-        string unfinished = path + ".new";
+        BackupFile made = Free(folder.Clock.GetUtcNow().UtcDateTime, into, last, isHandMade);
+        string unfinished = made.Path + ".new";
         try
         {
             Pack(journal, unfinished);
@@ -60,7 +62,7 @@ internal static class BackupFiles
                 throw new StoreException($"What was written to {into} is not what comes back from there, so there is no backup. Check that disk.");
             }
 
-            File.Move(unfinished, path, overwrite: true);
+            File.Move(unfinished, made.Path, overwrite: false);
             FolderSync.Of(into);
         }
         finally
@@ -68,29 +70,68 @@ internal static class BackupFiles
             Discard(unfinished);
         }
 
-        return new BackupFile(path, made, last.Number);
-
-        static string End(JournalScan scan) => scan.Last?.ToString() ?? "nothing";
+        return made;
     }
 
     /// <summary>Reads a backup; null where it is not whole.</summary>
     /// <exception cref="StoreException">It is of a newer version.</exception>
-    public static JournalScan? TryRead(string path)
+    public static JournalScan? TryRead(string path) => (Read(path) as BackupReading.Sound)?.Journal;
+
+    /// <summary>Reads a backup, wherever it is.</summary>
+    /// <returns>It, or what is wrong with it.</returns>
+    /// <exception cref="StoreException">It is of a newer version.</exception>
+    public static BackupReading Read(string path)
     {
+        FileFacts facts = FileFacts.Behind(path);
+        if (!StrangeFiles.IsFile(facts.Kind))
+        {
+            return new BackupReading.Unfit($"is {StrangeFiles.Noun(facts.Kind)}, not a backup");
+        }
+
         try
         {
-            using var bytes = new MemoryStream();
-            using (var packed = new GZipStream(File.OpenRead(path), CompressionMode.Decompress))
-            {
-                packed.CopyTo(bytes);
-            }
-
-            JournalScan scan = JournalScan.Of(bytes.GetBuffer().AsMemory(0, (int)bytes.Length));
-            return scan.IsWhole && scan.Last is not null ? scan : null;
+            return Unpacked(path) is { } bytes
+                ? JournalScan.Of(bytes) is { IsWhole: true, Last: not null } scan ? new BackupReading.Sound(scan) : new BackupReading.Unfit("is damaged")
+                : new BackupReading.Unfit(string.Create(CultureInfo.InvariantCulture, $"unpacks to more than {JournalScan.MostBytes / 1e6:#,0} MB or to lines longer than any of a journal, so it is no backup"));
         }
         catch (Exception fault) when (fault is InvalidDataException or IOException or UnauthorizedAccessException)
         {
-            return null;
+            return new BackupReading.Unfit(facts.Kind == FileKind.None ? "is not there" : "is damaged");
+        }
+    }
+
+    // Null where it is no journal for its size. What is packed can come to a thousand times its bytes, so that is
+    // seen while it grows: nearly all such files are one endless line.
+    private static ReadOnlyMemory<byte>? Unpacked(string path)
+    {
+        using var bytes = new MemoryStream();
+        using var packed = new GZipStream(File.OpenRead(path), CompressionMode.Decompress);
+        byte[] piece = new byte[Piece];
+        long lineStart = 0;
+        for (int read = packed.Read(piece); read > 0; read = packed.Read(piece))
+        {
+            int lineEnd = piece.AsSpan(0, read).LastIndexOf((byte)'\n');
+            lineStart = lineEnd < 0 ? lineStart : bytes.Length + lineEnd + 1;
+            bytes.Write(piece, 0, read);
+            if (bytes.Length > JournalScan.MostBytes || bytes.Length - lineStart > JournalLine.Longest)
+            {
+                return null;
+            }
+        }
+
+        return bytes.GetBuffer().AsMemory(0, (int)bytes.Length);
+    }
+
+    // Names go by the second, and what is there is never written over.
+    private static BackupFile Free(DateTime now, string into, JournalLine last, bool isHandMade)
+    {
+        for (DateTime made = now; ; made = made.AddSeconds(1))
+        {
+            BackupFile file = BackupFile.In(into, made, last.Number, BookName.Short(last.Book), isHandMade);
+            if (FileFacts.Of(file.Path).Kind == FileKind.None)
+            {
+                return file;
+            }
         }
     }
 

@@ -1,17 +1,28 @@
 using System.Text;
+using Payday.Store.Files;
 
 namespace Payday.Store.Backups;
 
 /// <summary>The folder outside the data folder to which backups go too: a mounted disk, say.</summary>
 internal static class SecondPlace
 {
-    /// <summary>The folder, or null where none was named.</summary>
+    // PATH_MAX of Linux, several times over.
+    private const int LongestPath = 64 * 1024;
+
+    /// <summary>The folder exactly as it was named, blanks at its ends too; null where none was named.</summary>
     public static string? Of(StoreFolder folder)
     {
         try
         {
-            string path = File.ReadAllText(folder.SecondPlace).Trim();
-            return Path.IsPathRooted(path) && !path.Any(char.IsControl) ? path : null;
+            FileFacts facts = FileFacts.Of(folder.SecondPlace);
+            if (!StrangeFiles.IsFile(facts.Kind) || facts.Length > LongestPath)
+            {
+                return null;
+            }
+
+            string text = File.ReadAllText(folder.SecondPlace);
+            string path = text.EndsWith('\n') ? text[..^1] : text;
+            return Path.IsPathRooted(path) ? path : null;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {

@@ -1,11 +1,8 @@
-using System.Collections.Immutable;
-using Payday.Store.Databases;
 using Payday.Store.Journals;
-using Payday.Store.Recovery;
 
 namespace Payday.Store.Backups;
 
-/// <summary>Backups made and put back by the person.</summary>
+/// <summary>Backups made by the person; for putting them back see <see cref="Restoring"/>.</summary>
 public static class StoreBackups
 {
     /// <summary>Makes a backup now and reads it again.</summary>
@@ -22,7 +19,7 @@ public static class StoreBackups
                 PrivateFolder.Make(store.Folder.Backups);
             }
 
-            return BackupFiles.Make(store.Folder, into ?? store.Folder.Backups);
+            return BackupFiles.Make(store.Folder, JournalScan.Read(store.Folder.Journal), into ?? store.Folder.Backups, isHandMade: true);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
@@ -38,50 +35,6 @@ public static class StoreBackups
         {
             SecondPlace.Set(store.Folder, into);
             return true;
-        });
-    }
-
-    /// <summary>What a store can be put back to.</summary>
-    /// <exception cref="StoreException">Another process has it open.</exception>
-    public static ImmutableArray<Candidate> List(StoreFolder folder) => Locked(folder, StoreAction.Read, () => Candidate.All(folder));
-
-    /// <summary>One of them.</summary>
-    /// <returns>It; null where it is not there or not sound.</returns>
-    /// <exception cref="StoreException">Another process has it open.</exception>
-    public static Candidate? Find(StoreFolder folder, string choice) => Locked(folder, StoreAction.Read, () => Candidate.TryRead(folder, choice));
-
-    /// <summary>Puts a store back. What was there is kept in <see cref="StoreFolder.Aside"/>.</summary>
-    /// <exception cref="StoreException">It could not be done; then the store is as before, or says what it lacks when it is opened.</exception>
-    public static void Restore(StoreFolder folder, Candidate candidate)
-    {
-        ArgumentNullException.ThrowIfNull(candidate);
-        Locked(folder, StoreAction.Write, () =>
-        {
-            AsideFiles.CopyJournal(folder);
-            if (candidate.Choice == Candidate.Database)
-            {
-                // The other way round, so that the database is never away from its place.
-                JournalStart.Write(folder, candidate.Lines);
-                using BookDatabase database = BookDatabase.Open(folder);
-                database.Mark(candidate.Lines.LastOrDefault());
-                return true;
-            }
-
-            AsideFiles.MoveDatabase(folder);
-            JournalStart.Write(folder, candidate.Lines);
-            BookDatabase.Create(folder, candidate.Content, candidate.Lines.LastOrDefault());
-            return true;
-        });
-    }
-
-    private static T Locked<T>(StoreFolder folder, StoreAction action, Func<T> work)
-    {
-        ArgumentNullException.ThrowIfNull(folder);
-        return StoreFaults.Explained(folder, action, () =>
-        {
-            folder.Make();
-            using FolderLock taken = FolderLock.Take(folder);
-            return work();
         });
     }
 }

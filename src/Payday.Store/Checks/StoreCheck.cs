@@ -35,9 +35,14 @@ public static class StoreCheck
         return StoreFaults.Explained<ImmutableArray<string>>(folder, StoreAction.Write, () =>
         {
             using FolderLock taken = FolderLock.Take(folder);
-            File.Delete(folder.Snapshot);
+
+            // First, as that can be done whatever is in the files.
+            ImmutableArray<string> closed = [.. FilePermissions.Close(folder)];
             using StoreFiles files = StoreFiles.Mended(folder);
-            return [.. files.Notices, .. FilePermissions.Close(folder)];
+
+            // Last: until the rest agrees, it may know what nothing else does.
+            File.Delete(folder.Snapshot);
+            return [.. files.Notices, .. closed];
         });
     }
 
@@ -46,24 +51,50 @@ public static class StoreCheck
         JournalScan journal = JournalScan.Read(folder.Journal);
         DatabaseState database = DatabaseState.Read(folder);
         ImmutableArray<BackupFile> backups = BackupFiles.List(folder.Backups);
-        BackupFile[] broken = [.. backups.Where(file => BackupFiles.TryRead(file.Path) is null)];
+        (BackupFile File, string What)[] broken = [.. backups
+            .Select(file => (file, BackupFiles.Read(file.Path) as BackupReading.Unfit))
+            .Where(pair => pair.Item2 is not null)
+            .Select(pair => (pair.file, pair.Item2!.What))];
         BookContent? content = (database as DatabaseState.Sound)?.Content ?? ContentOf(journal);
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        findings.AddRange(OfJournal(folder, journal, database));
-        findings.AddRange(OfDatabase(folder, journal, database));
-        findings.AddRange(SnapshotCheck.Of(folder, journal));
         Book? book = content is null ? null : OfBook(folder, content, findings);
-        findings.AddRange(broken.Select(file => new Finding("backups", $"{file.Path} is damaged.", "", "Make a new one with payday backup; delete this one when you like.")));
+        findings.AddRange(broken.Select(pair => new Finding("backups", $"{pair.File.Path} {pair.What}.", "", "Make a new one with payday backup; delete this one when you like.")));
         findings.AddRange(FilePermissions.Loose(folder).Select(path => new Finding(
-            "files", $"{path} can be read by other users of this machine.", "", "Close it to them with payday check --mend.")));
+            "files", $"{path} can be read by other users of this machine.", "", FilePermissions.CanClose(path)
+                ? "Close it to them with payday check --mend."
+                : "Payday may not close it to them, for it is not yours to change; the one it belongs to can.")));
+
+        // At last, as deciding what can be mended takes what the database lacks into its content.
+        StoreException? refusal = Refusal(folder, journal, database);
+        bool canMend = refusal is null;
+        Finding[] files = [.. OfJournal(folder, journal, database, canMend), .. OfDatabase(folder, journal, database, canMend), .. OfSnapshot(folder, journal, canMend)];
+        findings.InsertRange(0, canMend || files.Length > 0 ? files : [new Finding("database", refusal!.Message, "", Choose)]);
         return new CheckReport(
             journal.Last?.Number ?? 0, book?.Ledger.Movements.Count ?? 0, book?.Closed.Length ?? 0, backups.Length - broken.Length, findings.ToImmutable());
     }
 
-    private static IEnumerable<Finding> OfJournal(StoreFolder folder, JournalScan journal, DatabaseState database)
+    // Why mending would refuse, found out by deciding as it would; null where it would mend, or find nothing to mend.
+    private static StoreException? Refusal(StoreFolder folder, JournalScan journal, DatabaseState database)
+    {
+        try
+        {
+            Mending.Decide(folder, journal, database);
+            return null;
+        }
+        catch (StoreException refusal)
+        {
+            return refusal;
+        }
+        catch (Exception fault) when (StoreFaults.IsDamage(fault))
+        {
+            return StoreFaults.Damage(folder);
+        }
+    }
+
+    private static IEnumerable<Finding> OfJournal(StoreFolder folder, JournalScan journal, DatabaseState database, bool canMend)
     {
         string since = journal.Last?.ToString() ?? "its beginning";
-        string then = database is DatabaseState.Sound ? MendFrom(folder, "database") : Choose;
+        string then = canMend ? MendFrom(folder, "database") : Choose;
         if (!journal.IsWhole)
         {
             yield return new Finding("journal", $"{folder.Journal} is damaged: its last {Bytes(journal.Length - journal.SoundLength)} can't be relied on.", since, then);
@@ -103,12 +134,20 @@ public static class StoreCheck
         }
     }
 
-    private static IEnumerable<Finding> OfDatabase(StoreFolder folder, JournalScan journal, DatabaseState database) => database switch
+    private static IEnumerable<Finding> OfDatabase(StoreFolder folder, JournalScan journal, DatabaseState database, bool canMend) => database switch
     {
-        DatabaseState.Damaged damaged => [new Finding("database", damaged.Reason, "", journal.IsWhole && journal.Last is not null ? MendFrom(folder, "journal") : Choose)],
-        DatabaseState.Missing when journal.Last is not null => [new Finding("database", $"{folder.Database} is missing.", "", journal.IsWhole ? MendFrom(folder, "journal") : Choose)],
+        DatabaseState.Damaged damaged => [new Finding("database", damaged.Reason, "", canMend ? MendFrom(folder, "journal") : Choose)],
+        DatabaseState.Missing when journal.Last is not null => [new Finding("database", $"{folder.Database} is missing.", "", canMend ? MendFrom(folder, "journal") : Choose)],
         _ => [],
     };
+
+    private static IEnumerable<Finding> OfSnapshot(StoreFolder folder, JournalScan journal, bool canMend) => SnapshotCheck.Differing(folder, journal) is { } line
+        ? [new Finding(
+            "snapshot",
+            $"{folder.Snapshot} is not what the journal came to.",
+            line.ToString(),
+            canMend ? "Have it made anew with payday check --mend; journal and database are what counts." : Choose)]
+        : [];
 
     private static Book? OfBook(StoreFolder folder, BookContent content, ImmutableArray<Finding>.Builder findings)
     {

@@ -1,5 +1,6 @@
 using LiteDB;
 using Payday.Store.Databases;
+using Payday.Store.Documents;
 
 namespace Payday.Store.Contents;
 
@@ -28,6 +29,22 @@ internal sealed class BookContent
             foreach (BsonDocument document in database.Collection(name).FindAll())
             {
                 content.Add(name, document);
+            }
+        }
+
+        return content;
+    }
+
+    /// <summary>The documents that records are stored as.</summary>
+    public static BookContent Of(StoredRecords records)
+    {
+        var content = new BookContent();
+        content.Add(CollectionNames.Households, new BsonDocument { ["_id"] = ChangeDocuments.HouseholdId, ["file"] = records.Household.Record });
+        foreach (IColumn column in records.Columns)
+        {
+            foreach (BsonDocument document in column.Documents)
+            {
+                content.Add(column.Collection, document);
             }
         }
 

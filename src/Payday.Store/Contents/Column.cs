@@ -25,6 +25,8 @@ internal sealed class Column<T>(RecordForm<T> form) : IColumn
 
     public IEnumerable<KeyValuePair<object, Digest>> Digests => digests.Select((digest, i) => KeyValuePair.Create(Edit.Key(form.Id(records[i])), digest));
 
+    public IEnumerable<BsonDocument> Documents => records.Select(form.From);
+
     public Digest? Find(object key)
     {
         int at = form.IsNumbered ? Search((long)key) : records.FindLastIndex(record => Edit.Key(form.Id(record)).Equals(key));

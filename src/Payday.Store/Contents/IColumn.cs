@@ -16,6 +16,9 @@ internal interface IColumn
     /// <summary>The ids and digests of their documents; none where these are not kept.</summary>
     IEnumerable<KeyValuePair<object, Digest>> Digests { get; }
 
+    /// <summary>The documents that the records are stored as.</summary>
+    IEnumerable<BsonDocument> Documents { get; }
+
     /// <summary>The digest of a document by its id; null where there is none.</summary>
     Digest? Find(object key);
 

@@ -1,5 +1,6 @@
 using LiteDB;
 using Payday.Store.Contents;
+using Payday.Store.Files;
 using Payday.Store.Journals;
 
 namespace Payday.Store.Databases;
@@ -16,6 +17,9 @@ internal sealed class BookDatabase : IDisposable
     private readonly StoreFolder folder;
     private Connection? connection;
 
+    // The data file as it was first opened.
+    private FileFacts data;
+
     private BookDatabase(StoreFolder folder) => this.folder = folder;
 
     /// <summary>The version of what is stored.</summary>
@@ -23,6 +27,11 @@ internal sealed class BookDatabase : IDisposable
 
     /// <summary>The last line of the journal that is in the database; null in a store where nothing was stored yet.</summary>
     public JournalLine? LastLine => Schema.LastLine(folder, Collection(Schema.Collection));
+
+    /// <summary>The path of the first of its files that is not the one any more that was opened; null where all are.</summary>
+    public string? Replaced => !data.IsStillAt(folder.Database) ? folder.Database
+        : connection?.Log.IsThere == false ? new DatabaseFiles(folder.Database).Log
+        : null;
 
     // After a failure the database is opened afresh: LiteDB's state in memory can't be trusted then.
     private Connection Connected => connection ??= Connect();
@@ -91,6 +100,9 @@ internal sealed class BookDatabase : IDisposable
         Settle();
     }
 
+    /// <summary>Leaves the files as they are when this is closed: they, or the folder, are another process's by now.</summary>
+    public void Abandon() => connection?.Log.Abandon();
+
     /// <inheritdoc/>
     public void Dispose() => Disconnect();
 
@@ -137,9 +149,21 @@ internal sealed class BookDatabase : IDisposable
         made.Commit();
     }
 
-    private Connection Connect() => DatabaseCheck.Exists(folder)
-        ? Connection.Open(new DatabaseFiles(folder.Database))
-        : throw DatabaseCheck.Missing(folder);
+    private Connection Connect()
+    {
+        if (!DatabaseCheck.Exists(folder))
+        {
+            throw DatabaseCheck.Missing(folder);
+        }
+
+        data = data == default ? FileFacts.Of(folder.Database) : data;
+        if (!data.IsStillAt(folder.Database))
+        {
+            throw FolderChanged.Fault(folder.Database, isWritten: false);
+        }
+
+        return Connection.Open(new DatabaseFiles(folder.Database));
+    }
 
     private void Undo(long logBefore)
     {

@@ -1,4 +1,5 @@
 using System.Runtime.ExceptionServices;
+using Payday.Store.Files;
 
 namespace Payday.Store.Databases;
 
@@ -16,6 +17,7 @@ internal sealed class LogFile : Stream
 
     // Whether the folder has the name of this log on the disk, and not that of one before.
     private bool isNamed;
+    private bool isAbandoned;
 
     /// <summary>Opens a log, making it where it is missing.</summary>
     public LogFile(string path)
@@ -26,6 +28,12 @@ internal sealed class LogFile : Stream
 
     /// <summary>Called each time a log is synced, with its path; a simulation of power cuts looks at the files there.</summary>
     internal static Action<string>? Synced { get; set; }
+
+    /// <summary>Leaves the file where it is when this is closed: another process may have it open.</summary>
+    public void Abandon() => isAbandoned = true;
+
+    /// <summary>Whether the file of its name is still this one.</summary>
+    public bool IsThere => FileFacts.Of(file.SafeFileHandle).IsStillAt(path);
 
     /// <inheritdoc/>
     public override bool CanRead => true;
@@ -110,7 +118,8 @@ internal sealed class LogFile : Stream
     {
         if (disposing && file.CanRead)
         {
-            bool isEmpty = file.Length == 0;
+            // Another log that stands in its place by now is not this one's to delete.
+            bool isEmpty = file.Length == 0 && IsThere && !isAbandoned;
             file.Dispose();
             if (isEmpty)
             {

@@ -39,9 +39,25 @@ internal static class CountDocument
         to.Whole("firstMovement", count.FirstMovement);
         to.Whole("lastMovement", count.LastMovement);
         to.OptionalWhole("move", count.Move);
+
+        // A count of an earlier version has none of these.
+        to.OptionalWhole("together", count.Together);
+        to.OptionalFlag("undone", count.Undone ? true : null);
+        TakenUpDocument.Write(to, count.TakenUp);
     }
 
-    private static WeekCount Read(IFieldReader from) => new(
+    private static WeekCount Read(IFieldReader from)
+    {
+        WeekCount count = Figures(from);
+        return count with
+        {
+            Together = from.OptionalWhole("together") ?? count.Number,
+            Undone = from.OptionalFlag("undone") ?? false,
+            TakenUp = TakenUpDocument.Read(from),
+        };
+    }
+
+    private static WeekCount Figures(IFieldReader from) => new(
         from.Whole("_id"),
         from.Date("date"),
         from.Date("week"),

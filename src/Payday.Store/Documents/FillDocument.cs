@@ -14,6 +14,12 @@ internal static class FillDocument
     private static void Write(IFieldWriter to, WalletFill fill)
     {
         to.Derived("_id", Id(fill.Key));
+        WriteMark(to, fill);
+        to.OptionalPart("before", fill.Before, WriteMark);
+    }
+
+    private static void WriteMark(IFieldWriter to, WalletFill fill)
+    {
         to.Date("payday", fill.Key.Payday);
         to.OptionalDate("week", fill.Key.Week);
         to.Text("pot", fill.Key.PotId);
@@ -23,7 +29,13 @@ internal static class FillDocument
         to.OptionalWhole("movement", fill.Movement);
     }
 
-    private static WalletFill Read(IFieldReader from) => new(
+    private static WalletFill Read(IFieldReader from)
+    {
+        WalletFill mark = ReadMark(from);
+        return mark with { Before = from.OptionalPart("before", ReadMark) };
+    }
+
+    private static WalletFill ReadMark(IFieldReader from) => new(
         new FillKey(from.Date("payday"), from.OptionalDate("week"), from.Text("pot")),
         from.Choice<FillState>("state"),
         from.Date("date"),

@@ -12,7 +12,7 @@ internal static class HouseholdDocument
     public static BsonDocument From(Household household, string id)
     {
         string file = HouseholdFile.Write(household);
-        JsonReading<Household> read = HouseholdFile.Read(file);
+        JsonReading<Household> read = HouseholdFile.ReadStored(file);
         return read.Ok
             ? new BsonDocument { ["_id"] = id, ["file"] = file }
             : throw new ArgumentException(read.Faults[0].ToString(), nameof(household));
@@ -23,7 +23,7 @@ internal static class HouseholdDocument
     /// <summary>The household of a file's text.</summary>
     public static Household To(string file)
     {
-        JsonReading<Household> read = HouseholdFile.Read(file);
+        JsonReading<Household> read = HouseholdFile.ReadStored(file);
         return read.Value ?? throw new FormatException(read.Faults[0].ToString());
     }
 }

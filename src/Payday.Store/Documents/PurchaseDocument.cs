@@ -21,6 +21,7 @@ internal static class PurchaseDocument
         to.Whole("firstMovement", purchase.FirstMovement);
         to.Whole("lastMovement", purchase.LastMovement);
         to.Flag("undone", purchase.Undone);
+        TakenUpDocument.Write(to, purchase.TakenUp);
     }
 
     private static CardPurchase Read(IFieldReader from) => new(
@@ -34,5 +35,6 @@ internal static class PurchaseDocument
         from.Whole("lastMovement"))
     {
         Undone = from.Flag("undone"),
+        TakenUp = TakenUpDocument.Read(from),
     };
 }

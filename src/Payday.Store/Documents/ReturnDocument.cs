@@ -36,6 +36,7 @@ internal static class ReturnDocument
         });
         to.Whole("firstMovement", back.FirstMovement);
         to.Whole("lastMovement", back.LastMovement);
+        to.OptionalFlag("undone", back.Undone ? true : null);
     }
 
     private static CashReturn Read(IFieldReader from) => new(
@@ -47,5 +48,8 @@ internal static class ReturnDocument
         [.. from.List("settles", static item => new SettledItem(
             new OwedKey(item.Choice<OwedKind>("kind"), item.Whole("number")), item.Amount("amount")))],
         from.Whole("firstMovement"),
-        from.Whole("lastMovement"));
+        from.Whole("lastMovement"))
+    {
+        Undone = from.OptionalFlag("undone") ?? false,
+    };
 }

@@ -46,6 +46,12 @@ internal sealed class PackedBytes(byte[] bytes, int position)
     /// <exception cref="OverflowException">It is none.</exception>
     public int Count() => checked((int)Number());
 
+    /// <summary>The same, where so many things follow: no more than there are bytes left, and one for those that count from 1, so that a wrong one takes no memory.</summary>
+    /// <exception cref="FormatException">They can't follow.</exception>
+    public int CountOfItems() => Count() is >= 0 and var count && count <= bytes.Length - Position + 1
+        ? count
+        : throw new FormatException("A count is larger than what is left.");
+
     /// <summary>What <see cref="BinaryWriter.Write(string)"/> wrote.</summary>
     public string Text() => Encoding.UTF8.GetString(Span(Count()));
 

@@ -20,7 +20,7 @@ internal sealed class PackedReader(PackedBytes from, string[] texts, Currency cu
     public Currency Currency => currency;
 
     /// <summary>How many records follow.</summary>
-    public int Count() => from.Count();
+    public int Count() => from.CountOfItems();
 
     /// <summary>Bytes as they are.</summary>
     public ReadOnlySpan<byte> Bytes(int length) => from.Span(length);
@@ -80,7 +80,7 @@ internal sealed class PackedReader(PackedBytes from, string[] texts, Currency cu
 
     public List<T>? OptionalList<T>(string name, Func<IFieldReader, T> read)
     {
-        int count = from.Count() - 1;
+        int count = from.CountOfItems() - 1;
         if (count < 0)
         {
             return null;

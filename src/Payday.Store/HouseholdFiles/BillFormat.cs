@@ -10,7 +10,7 @@ namespace Payday.Store.HouseholdFiles;
 internal static class BillFormat
 {
     public static ImmutableArray<Bill> Read(JsonCursor? list, HouseholdParts parts) =>
-        [.. NamedList.Read(list, "bill").Select(item => Read(item, parts))];
+        [.. NamedList.Read(list, "bill", parts).Select(item => Read(item, parts))];
 
     public static void Write(Utf8JsonWriter json, ImmutableArray<Bill> bills, ImmutableSortedDictionary<string, Money> setAside)
     {

@@ -11,7 +11,7 @@ internal static class DebtFormat
     private const int HighestRate = 10;
 
     public static ImmutableArray<Debt> Read(JsonCursor? list, HouseholdParts parts) =>
-        [.. NamedList.Read(list, "debt").Select(item => Read(item, parts))];
+        [.. NamedList.Read(list, "debt", parts).Select(item => Read(item, parts))];
 
     public static void Write(Utf8JsonWriter json, ImmutableArray<Debt> debts)
     {

@@ -42,6 +42,10 @@ public static class HouseholdFile
     /// <param name="utf8">The bytes; any bytes at all.</param>
     public static JsonReading<Household> Read(ReadOnlyMemory<byte> utf8) => JsonInput.Read(utf8, HouseholdReader.Read);
 
+    /// <summary>Reads a household that was stored once: its names are taken as they are.</summary>
+    /// <param name="json">The text of the file.</param>
+    internal static JsonReading<Household> ReadStored(string json) => JsonInput.Read(json, HouseholdReader.ReadStored);
+
     /// <summary>Writes a household.</summary>
     /// <returns>The text: fields in a fixed order, indented by 2, lines ended by LF, the last one too.</returns>
     /// <remarks>

@@ -16,6 +16,9 @@ internal sealed class HouseholdParts(Currency currency, LocalDate? start, Immuta
 
     public ImmutableArray<Money> Notes { get; } = notes;
 
+    /// <summary>Whether the household is stored already: it is read whatever its names are, for some were taken once that no longer are.</summary>
+    public bool IsStored { get; init; }
+
     /// <summary>By bill id: what is held at the start.</summary>
     public ImmutableSortedDictionary<string, Money>.Builder SetAside { get; } = Opening();
 

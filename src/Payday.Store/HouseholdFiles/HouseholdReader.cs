@@ -15,7 +15,13 @@ internal static class HouseholdReader
     // Where the currency itself is wrong, amounts are still read, with the most decimals any currency has.
     private static readonly Currency MostDecimals = Currency.FromCode("CLF");
 
-    public static Household? Read(JsonCursor root)
+    /// <summary>Reads a household that a person gives.</summary>
+    public static Household? Read(JsonCursor root) => Read(root, isStored: false);
+
+    /// <summary>Reads a household that is stored, see <see cref="HouseholdParts.IsStored"/>.</summary>
+    public static Household? ReadStored(JsonCursor root) => Read(root, isStored: true);
+
+    private static Household? Read(JsonCursor root, bool isStored)
     {
         JsonFields file = root.Fields();
         if (IsOfAnotherVersion(file.Required("version")))
@@ -23,13 +29,19 @@ internal static class HouseholdReader
             return null;
         }
 
-        string name = file.Required("name").OneLine(NamedList.LongestName);
+        JsonCursor nameField = file.Required("name");
+        string name = nameField.OneLine(NamedList.LongestName);
+        if (nameField.IsSound && !isStored && NameRule.Unseen(name) is { } unseen)
+        {
+            nameField.Refuse(unseen);
+        }
+
         JsonCursor startField = file.Required("start");
         LocalDate start = startField.Date();
         JsonCursor currencyField = file.Required("currency");
         Currency currency = ReadCurrency(currencyField);
         HouseholdSettings settings = SettingsFormat.Read(file, currency, currencyField.IsSound);
-        var parts = new HouseholdParts(settings.Currency, startField.IsSound ? start : null, settings.Cash.Notes);
+        var parts = new HouseholdParts(settings.Currency, startField.IsSound ? start : null, settings.Cash.Notes) { IsStored = isStored };
 
         JsonCursor? opening = file.Optional("opening");
         Money account = OpeningFormat.Read(opening, parts, out ImmutableSortedDictionary<long, int> notesOnHand);

@@ -16,10 +16,11 @@ internal static class NamedList
     /// <summary>Reads names and ids; the other fields are left to the caller.</summary>
     /// <param name="list">The list, or null where it was left out.</param>
     /// <param name="noun">What an item is, for an id where its name has no plain letters.</param>
-    public static ImmutableArray<NamedItem> Read(JsonCursor? list, string noun)
+    /// <param name="parts">What the file says otherwise.</param>
+    public static ImmutableArray<NamedItem> Read(JsonCursor? list, string noun, HouseholdParts parts)
     {
         List<JsonFields> items = [.. (list?.Items(MostItems) ?? []).Select(item => item.Fields())];
-        List<string> names = ReadNames(items);
+        List<string> names = ReadNames(items, noun, parts.IsStored);
 
         // Ids that were written come first: a derived one gives way to them, wherever they stand.
         var taken = new HashSet<string>(StringComparer.Ordinal);
@@ -27,7 +28,7 @@ internal static class NamedList
         return [.. items.Select((item, i) => new NamedItem(item, ids[i] ?? ItemId.From(names[i], noun, taken), names[i]))];
     }
 
-    private static List<string> ReadNames(List<JsonFields> items)
+    private static List<string> ReadNames(List<JsonFields> items, string noun, bool areStored)
     {
         var names = new List<string>();
         var firsts = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
@@ -35,7 +36,11 @@ internal static class NamedList
         {
             JsonCursor field = item.Required("name");
             string name = field.OneLine(LongestName);
-            if (field.IsSound && !firsts.TryAdd(name, item.Owner.Place))
+            if (field.IsSound && !areStored && NameRule.Refusal(name, noun) is { } refusal)
+            {
+                field.Refuse(refusal);
+            }
+            else if (field.IsSound && !firsts.TryAdd(name, item.Owner.Place))
             {
                 field.Refuse($"\"{SafeText.Shown(name)}\" is already the name of {firsts[name]}; give each its own.");
             }

@@ -14,7 +14,7 @@ internal static class PotFormat
 {
     public static ImmutableArray<Pot> Read(JsonCursor? list, HouseholdParts parts, ImmutableArray<Debt> debts)
     {
-        ImmutableArray<NamedItem> items = NamedList.Read(list, "pot");
+        ImmutableArray<NamedItem> items = NamedList.Read(list, NameRule.Pot, parts);
         ImmutableArray<int> ranks = PotRanks.Read(items);
         (string Id, string Name)[] known = [.. items.Select(item => (item.Id, item.Name))];
         (string Id, string Name)[] owed = [.. debts.Select(debt => (debt.Id, debt.Name))];

@@ -11,7 +11,7 @@ internal static class SourceFormat
 {
     public static ImmutableArray<IncomeSource> Read(JsonCursor list, HouseholdParts parts)
     {
-        ImmutableArray<NamedItem> items = NamedList.Read(list, "source");
+        ImmutableArray<NamedItem> items = NamedList.Read(list, "source", parts);
         if (list.IsSound && items.IsEmpty)
         {
             list.Refuse("A household needs at least one income source; add who pays, and when.");

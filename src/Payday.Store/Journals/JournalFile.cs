@@ -1,3 +1,4 @@
+using Payday.Store.Files;
 using Payday.Store.Snapshots;
 
 namespace Payday.Store.Journals;
@@ -7,14 +8,29 @@ internal sealed class JournalFile : IDisposable
 {
     private const int TailAtFirst = 64 * 1024;
     private readonly FileStream file;
+    private readonly FileFacts facts;
 
-    private JournalFile(FileStream file) => this.file = file;
+    // Where it ends as far as this process wrote it.
+    private long end;
+
+    private JournalFile(FileStream file)
+    {
+        this.file = file;
+        facts = FileFacts.Of(file.SafeFileHandle);
+        end = file.Length;
+    }
 
     /// <summary>The last line; null in an empty journal.</summary>
     public JournalLine? Last { get; private set; }
 
     /// <summary>How long the file is, in bytes.</summary>
     public long Length => file.Length;
+
+    /// <summary>Whether the file of its name is still this one.</summary>
+    public bool IsThere => facts.IsStillAt(file.Name);
+
+    /// <summary>Whether it ends where this process left it: nobody else has written to it, or cut it.</summary>
+    public bool IsAsLeft => file.Length == end;
 
     /// <summary>The place after its last line.</summary>
     public JournalPlace End => new(Last?.Number ?? 0, Last?.Sha ?? JournalLine.Nothing, file.Length);
@@ -80,6 +96,7 @@ internal sealed class JournalFile : IDisposable
         }
 
         Last = line;
+        end = file.Length;
     }
 
     /// <summary>Takes the last line off, where the database could not take it.</summary>
@@ -88,6 +105,7 @@ internal sealed class JournalFile : IDisposable
     public void TakeBack(long length, JournalLine? last)
     {
         file.SetLength(length);
+        end = length;
         DiskSync.Of(file);
         Last = last;
     }
@@ -110,7 +128,7 @@ internal sealed class JournalFile : IDisposable
     // The end of the file, more of it each time until a line begins in it.
     private static JournalLine? LastOf(FileStream file)
     {
-        for (long size = TailAtFirst; ; size *= 8)
+        for (long size = TailAtFirst; size / 8 <= JournalLine.Longest; size *= 8)
         {
             long from = Math.Max(0, file.Length - size);
             byte[] tail = new byte[file.Length - from];
@@ -128,5 +146,8 @@ internal sealed class JournalFile : IDisposable
                 return last is null || last.Number < last.Of ? null : last;
             }
         }
+
+        // No line is that long.
+        return null;
     }
 }

@@ -11,7 +11,8 @@ namespace Payday.Store.Journals;
 /// <c>{"v":3,"n":12,"at":"2026-03-06T10:11:12Z","prev":"…","edits":[…],"digest":"…","sha":"…"}</c>: <c>sha</c> is the SHA-256 of
 /// all before it in the line, <c>prev</c> that of the line before (zeros in the first), <c>digest</c> the one over all
 /// documents once the line is done. The first lines of a journal that was begun on a store with content carry
-/// <c>"of"</c>, how many lines that content takes. The time is told to people and decides nothing: clocks go wrong.
+/// <c>"of"</c>, how many lines that content takes. <c>"book"</c> says which book it is (<see cref="BookName"/>); lines of
+/// before there were such names have none, and the next line of their journal gives one. The time is told to people and decides nothing: clocks go wrong.
 /// </remarks>
 internal sealed class JournalLine
 {
@@ -37,6 +38,9 @@ internal sealed class JournalLine
     /// <summary>How many lines the content takes on which the journal was begun; 0 on a line that is a change.</summary>
     public long Of { get; private init; }
 
+    /// <summary>Which book it is of, see <see cref="BookName"/>; empty where it was written before books had names.</summary>
+    public string Book { get; private init; } = BookName.None;
+
     /// <summary>When it was written, as the clock had it.</summary>
     public string At { get; private init; } = "";
 
@@ -54,8 +58,9 @@ internal sealed class JournalLine
     /// <param name="edits">What it does.</param>
     /// <param name="after">The digest once it is done.</param>
     /// <param name="at">When.</param>
+    /// <param name="book">Which book it is of.</param>
     /// <param name="of">How many lines the content takes, or 0.</param>
-    public static JournalLine Make(JournalLine? before, IEnumerable<Edit> edits, Digest after, DateTimeOffset at, long of = 0)
+    public static JournalLine Make(JournalLine? before, IEnumerable<Edit> edits, Digest after, DateTimeOffset at, string book, long of = 0)
     {
         using var text = new MemoryStream();
         using (var json = new Utf8JsonWriter(text, DocumentJson.Options))
@@ -70,6 +75,13 @@ internal sealed class JournalLine
 
             json.WriteString("at", at.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture));
             json.WriteString("prev", before?.Sha ?? Nothing);
+
+            // Behind the fields that a program of before it looks for.
+            if (book != BookName.None)
+            {
+                json.WriteString("book", book);
+            }
+
             JournalEdits.Write(json, edits);
             json.WriteString("digest", after.ToString());
             json.WriteEndObject();
@@ -98,8 +110,8 @@ internal sealed class JournalLine
     }
 
     /// <summary>A line of which the hash is right.</summary>
-    public static JournalLine Known(ReadOnlyMemory<byte> text, string sha, long number, long of, string at, string previous, Digest digest) =>
-        new(text) { Sha = sha, Number = number, Of = of, At = at, Previous = previous, Digest = digest };
+    public static JournalLine Known(ReadOnlyMemory<byte> text, string sha, long number, long of, string book, string at, string previous, Digest digest) =>
+        new(text) { Sha = sha, Number = number, Of = of, Book = book, At = at, Previous = previous, Digest = digest };
 
     /// <summary>Whether it comes right after another, or first where that is null.</summary>
     public bool Follows(JournalLine? before) => Follows(before?.Number ?? 0, before?.Sha ?? Nothing);

@@ -14,6 +14,7 @@ internal static class JournalLineReader
         long version = 0;
         long number = 0;
         long of = 0;
+        string book = BookName.None;
         string at = "";
         string previous = "";
         try
@@ -35,6 +36,9 @@ internal static class JournalLineReader
                     case "of":
                         of = json.GetInt64();
                         break;
+                    case "book":
+                        book = BookName.Of(json.GetString());
+                        break;
                     case "at":
                         at = json.GetString() ?? "";
                         break;
@@ -43,7 +47,7 @@ internal static class JournalLineReader
                         break;
                     default:
                         return version > BookStore.SchemaVersion ? throw Newer() : DigestOf(text.Span) is { } after
-                            ? JournalLine.Known(text, sha, number, of, at, previous, after)
+                            ? JournalLine.Known(text, sha, number, of, book, at, previous, after)
                             : null;
                 }
             }

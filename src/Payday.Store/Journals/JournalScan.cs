@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Payday.Store.Contents;
+using Payday.Store.Files;
 using Payday.Store.Snapshots;
 
 namespace Payday.Store.Journals;
@@ -14,6 +16,9 @@ internal sealed class JournalScan
         Length = length;
         Loose = loose;
     }
+
+    /// <summary>The most bytes of a journal that are read, packed or not: 512 MB, where 30 years of weekly paydays take 70.</summary>
+    public const int MostBytes = 512 * 1024 * 1024;
 
     /// <summary>The sound lines, each following the one before.</summary>
     public ImmutableArray<JournalLine> Lines { get; }
@@ -39,13 +44,24 @@ internal sealed class JournalScan
     /// <summary>Reads a journal file; one that is missing is empty.</summary>
     /// <param name="path">The file.</param>
     /// <param name="length">How much of it, in bytes; all where not said.</param>
-    /// <exception cref="StoreException">It is of a newer version.</exception>
+    /// <exception cref="StoreException">It is of a newer version, too large to be one, or no file.</exception>
     /// <exception cref="EndOfStreamException">It is shorter than that.</exception>
     public static JournalScan Read(string path, long? length = null)
     {
-        if (!File.Exists(path))
+        FileFacts facts = FileFacts.Behind(path);
+        if (facts.Kind == FileKind.None)
         {
             return Of(ReadOnlyMemory<byte>.Empty);
+        }
+
+        if (!StrangeFiles.IsFile(facts.Kind))
+        {
+            throw new StoreException($"{path} is {StrangeFiles.Noun(facts.Kind)}, not a journal. Nothing was changed; move it away.") { IsDamage = true };
+        }
+
+        if (facts.Length > MostBytes)
+        {
+            throw TooLarge(path, facts.Length);
         }
 
         if (length is null)
@@ -58,6 +74,11 @@ internal sealed class JournalScan
         file.ReadExactly(bytes);
         return Of(bytes);
     }
+
+    /// <summary>That a journal is larger than any that is read.</summary>
+    public static StoreException TooLarge(string path, long length) => new(string.Create(
+        CultureInfo.InvariantCulture,
+        $"{path} has {length / 1e6:#,0} MB, and a journal has no more than {MostBytes / 1e6:#,0}. Nothing was changed; see whether it is the right file.")) { IsDamage = true };
 
     /// <summary>Reads the bytes of a journal.</summary>
     /// <param name="bytes">The bytes.</param>
@@ -89,12 +110,16 @@ internal sealed class JournalScan
     }
 
     /// <summary>What the lines come to.</summary>
-    /// <param name="count">How many of them; all where not said.</param>
     /// <exception cref="FormatException">They don't come to what they say.</exception>
-    public BookContent Content(int? count = null)
+    public BookContent Content() => ContentOf(Lines);
+
+    /// <summary>What some lines come to.</summary>
+    /// <param name="lines">The lines, from the first on.</param>
+    /// <exception cref="FormatException">They don't come to what they say.</exception>
+    public static BookContent ContentOf(IEnumerable<JournalLine> lines)
     {
         var content = new BookContent();
-        foreach (JournalLine line in Lines.Take(count ?? Lines.Length))
+        foreach (JournalLine line in lines)
         {
             foreach (Edit edit in line.Edits())
             {

@@ -12,7 +12,8 @@ internal static class JournalStart
     /// <summary>The lines of a journal that begins with content.</summary>
     /// <param name="content">The content.</param>
     /// <param name="clock">What says the time they are of.</param>
-    public static ImmutableArray<JournalLine> Lines(BookContent content, TimeProvider clock)
+    /// <param name="book">Which book it is.</param>
+    public static ImmutableArray<JournalLine> Lines(BookContent content, TimeProvider clock, string book)
     {
         List<List<Edit>> parts = Parts(content);
         var lines = ImmutableArray.CreateBuilder<JournalLine>(parts.Count);
@@ -20,7 +21,7 @@ internal static class JournalStart
         foreach (List<Edit> part in parts)
         {
             digest = part.Aggregate(digest, (sum, edit) => sum + Digest.Of(edit.Collection, edit.Document!));
-            lines.Add(JournalLine.Make(lines.LastOrDefault(), part, digest, clock.GetUtcNow(), parts.Count));
+            lines.Add(JournalLine.Make(lines.LastOrDefault(), part, digest, clock.GetUtcNow(), book, parts.Count));
         }
 
         return lines.ToImmutable();
@@ -46,9 +47,10 @@ internal static class JournalStart
         return parts;
     }
 
-    /// <summary>Puts a journal of these lines in the place of the one there.</summary>
+    /// <summary>Puts a journal of these lines in the place of the one there. The snapshot goes: it may be of what is no more.</summary>
     public static void Write(StoreFolder folder, IEnumerable<JournalLine> lines)
     {
+        File.Delete(folder.Snapshot);
         File.Delete(folder.UnfinishedJournal);
         using (FileStream unbuffered = PrivateFile.Open(folder.UnfinishedJournal, FileShare.None))
         {

@@ -1,5 +1,7 @@
 using System.Globalization;
 using Payday.Store.Databases;
+using Payday.Store.Files;
+using Payday.Store.Journals;
 
 namespace Payday.Store.Recovery;
 
@@ -21,12 +23,28 @@ internal static class AsideFiles
 
     /// <summary>The journals kept aside, newest first: some damaged, and those that were there before a store was put back.</summary>
     public static IEnumerable<string> Journals(StoreFolder folder) => Directory.Exists(folder.Aside)
-        ? Directory.EnumerateFiles(folder.Aside, "*-" + Path.GetFileName(folder.Journal)).OrderDescending(StringComparer.Ordinal)
+        ? Directory.EnumerateFileSystemEntries(folder.Aside, "*-" + Path.GetFileName(folder.Journal)).OrderDescending(StringComparer.Ordinal)
         : [];
+
+    /// <summary>Whether a journal kept aside has a line.</summary>
+    public static bool Hold(StoreFolder folder, JournalLine line) => Journals(folder).Any(path => Has(path, line));
+
+    private static bool Has(string path, JournalLine line)
+    {
+        try
+        {
+            JournalScan scan = JournalScan.Read(path);
+            return scan.Lines.Concat(scan.Loose).Any(one => one.Sha == line.Sha);
+        }
+        catch (Exception fault) when (fault is StoreException or IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
 
     private static bool Keep(StoreFolder folder, string path, Action<string, string> how)
     {
-        if (!File.Exists(path))
+        if (FileFacts.Of(path).Kind == FileKind.None)
         {
             return false;
         }
@@ -35,7 +53,7 @@ internal static class AsideFiles
         string stamp = folder.Clock.GetUtcNow().ToString("yyyyMMdd'T'HHmmss", CultureInfo.InvariantCulture);
         string name = Path.GetFileName(path);
         string target = Path.Combine(folder.Aside, $"{stamp}-{name}");
-        for (int i = 2; File.Exists(target); i++)
+        for (int i = 2; FileFacts.Of(target).Kind != FileKind.None; i++)
         {
             target = Path.Combine(folder.Aside, string.Create(CultureInfo.InvariantCulture, $"{stamp}-{i}-{name}"));
         }

@@ -17,7 +17,8 @@ internal abstract record DatabaseState
     /// <summary>It can't be read, or what it holds is not what was written.</summary>
     /// <param name="Reason">What is wrong with it.</param>
     /// <param name="Refusal">The same with what to do, where nothing can be done here.</param>
-    public sealed record Damaged(string Reason, string Refusal) : DatabaseState;
+    /// <param name="Last">The last line of the journal that is in it, where that can be read; it proves itself.</param>
+    public sealed record Damaged(string Reason, string Refusal, JournalLine? Last = null) : DatabaseState;
 
     /// <summary>It holds what was written to it.</summary>
     /// <param name="Version">The version of the store.</param>
@@ -30,6 +31,7 @@ internal abstract record DatabaseState
     /// <exception cref="IOException">The system doesn't let it be read.</exception>
     public static DatabaseState Read(StoreFolder folder)
     {
+        JournalLine? last = null;
         try
         {
             if (!DatabaseCheck.Exists(folder))
@@ -38,17 +40,17 @@ internal abstract record DatabaseState
             }
 
             using BookDatabase database = BookDatabase.Open(folder);
+            last = database.Version < Schema.FirstWithJournal ? null : database.LastLine;
             BookContent content = BookContent.Read(database);
-            JournalLine? last = database.Version < Schema.FirstWithJournal ? null : database.LastLine;
             return database.Version < Schema.FirstWithJournal || (last?.Digest ?? default) == content.Digest
                 ? new Sound(database.Version, last, content)
-                : new Damaged($"{folder.Database} holds something else than was written to it.", StoreFaults.Damaged(folder));
+                : new Damaged($"{folder.Database} holds something else than was written to it.", StoreFaults.Damaged(folder), last);
         }
         catch (Exception fault) when (StoreFaults.IsDamage(fault))
         {
             return fault is StoreException
-                ? new Damaged(fault.Message.Split(". Nothing was changed")[0].TrimEnd('.') + ".", fault.Message)
-                : new Damaged($"{folder.Database} can't be read.", StoreFaults.Damaged(folder));
+                ? new Damaged(fault.Message.Split(". Nothing was changed")[0].TrimEnd('.') + ".", fault.Message, last)
+                : new Damaged($"{folder.Database} can't be read.", StoreFaults.Damaged(folder), last);
         }
     }
 }

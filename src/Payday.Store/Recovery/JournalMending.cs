@@ -8,34 +8,71 @@ using Payday.Store.Journals;
 namespace Payday.Store.Recovery;
 
 /// <summary>Mends a folder whose database is sound: the journal may be behind it, ahead of it, torn or damaged.</summary>
-/// <param name="folder">The folder.</param>
-/// <param name="journal">Its journal as it was read.</param>
-/// <param name="database">Its database as it was read.</param>
-internal sealed class JournalMending(StoreFolder folder, JournalScan journal, DatabaseState.Sound database)
+internal sealed class JournalMending : IMending
 {
-    /// <summary>Mends it.</summary>
+    private readonly StoreFolder folder;
+    private readonly JournalScan journal;
+    private readonly DatabaseState.Sound database;
+
+    // What the database lacks.
+    private readonly ImmutableArray<JournalLine> after = [];
+
+    // The journal as it is to be; null where it is right as it is.
+    private readonly ImmutableArray<JournalLine>? whole;
+    private readonly JournalLine? end;
+    private readonly ImmutableArray<string> told = [];
+
+    /// <param name="folder">The folder.</param>
+    /// <param name="journal">Its journal as it was read.</param>
+    /// <param name="database">Its database as it was read; what it lacks is put into its content.</param>
     /// <exception cref="StoreException">The two tell different things.</exception>
-    public ImmutableArray<string> Mend()
+    public JournalMending(StoreFolder folder, JournalScan journal, DatabaseState.Sound database)
     {
+        (this.folder, this.journal, this.database) = (folder, journal, database);
         if (database.Last is { } known && !Holds(known) && journal.IsWhole && journal.Last?.Digest == database.Content.Digest)
         {
             // A journal that was begun anew, and the program ended before the database was told.
-            InDatabase(open => open.Mark(journal.Last));
-            return [];
+            end = journal.Last;
+            return;
         }
 
-        ImmutableArray<JournalLine> after = After();
-        long last = (after.LastOrDefault() ?? database.Last)?.Number ?? 0;
+        after = After();
+        end = after.LastOrDefault() ?? database.Last;
+        long last = end?.Number ?? 0;
         if (All().Any(line => line.Number > last || (line.Number == database.Last?.Number && line.Sha != database.Last.Sha)))
         {
             throw Mending.Undecided(
                 folder, $"{folder.Database} ({database.Last?.ToString() ?? "nothing stored"}) and {folder.Journal} tell different things.", journal);
         }
 
+        Foresee();
+        string[] behind = [.. Behind()];
+        (whole, string[] mended) = Whole();
+        told = [.. behind, .. mended];
+        end = whole is { } lines ? lines.LastOrDefault() : end;
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> Do()
+    {
         // The journal first: once it is whole, a database that fails under the work can be made from it.
-        Foresee(after);
-        ImmutableArray<string> told = [.. Behind(after), .. Whole(after, out JournalLine? end)];
-        CatchUp(after, end);
+        if (whole is { } lines)
+        {
+            AsideFiles.CopyJournal(folder);
+            JournalStart.Write(folder, lines);
+        }
+
+        using BookDatabase open = BookDatabase.Open(folder);
+        foreach (JournalLine line in after)
+        {
+            open.Take(line, line.Edits());
+        }
+
+        if (open.LastLine?.Sha != end?.Sha)
+        {
+            open.Mark(end);
+        }
+
         return told;
     }
 
@@ -63,7 +100,7 @@ internal sealed class JournalMending(StoreFolder folder, JournalScan journal, Da
     }
 
     // What the documents will be; nothing is written yet.
-    private void Foresee(ImmutableArray<JournalLine> after)
+    private void Foresee()
     {
         foreach (JournalLine line in after)
         {
@@ -79,63 +116,55 @@ internal sealed class JournalMending(StoreFolder folder, JournalScan journal, Da
         }
     }
 
-    private void CatchUp(ImmutableArray<JournalLine> after, JournalLine? end) => InDatabase(open =>
-    {
-        foreach (JournalLine line in after)
-        {
-            open.Take(line, line.Edits());
-        }
-
-        if (open.LastLine?.Sha != end?.Sha)
-        {
-            open.Mark(end);
-        }
-    });
+    // Said only where nothing else in the folder knows of more; what a backup knows is told at opening.
+    private string NothingLost() => BackupFiles.GoingOn(folder, end) is null && Witnesses.SnapshotBeyond(folder, end) is null ? "; nothing is lost." : ".";
 
     // One change ahead is what a program leaves that was ended between its two files: nothing to tell.
-    private IEnumerable<string> Behind(ImmutableArray<JournalLine> after) => after.Length > 1
-        ? [string.Create(CultureInfo.InvariantCulture, $"{folder.Database} was {after.Length} changes behind the journal and has taken them from there; nothing is lost.")]
+    private IEnumerable<string> Behind() => after.Length > 1
+        ? [string.Create(CultureInfo.InvariantCulture, $"{folder.Database} was {after.Length} changes behind the journal and has taken them from there{NothingLost()}")]
         : [];
 
     // Gives the journal what it lacks and takes off what is not of it.
-    private IEnumerable<string> Whole(ImmutableArray<JournalLine> after, out JournalLine? end)
+    private (ImmutableArray<JournalLine>? Lines, string[] Told) Whole()
     {
-        end = after.LastOrDefault() ?? database.Last;
         if (journal.IsWhole && journal.Last?.Sha == end?.Sha)
         {
-            return [];
+            return (null, []);
         }
 
         string? wanted = end?.Sha;
-        ImmutableArray<JournalLine> lines = Joined(journal.Lines, after);
-        string told = lines.Length > journal.Lines.Length
-            ? $"The journal lacked change {(journal.Last?.Number ?? 0) + 1} and what comes after, and has it back from the database; nothing is lost."
-            : $"The journal ended in {journal.Length - journal.SoundLength} bytes that are no confirmed change, as after a power cut; they were taken off, and all that was confirmed is there. A copy is kept in {folder.Aside}.";
-        if (lines.LastOrDefault()?.Sha != wanted || (lines.Length > 0 && lines[0].Of > lines.Length))
+        string damaged = journal.Length == 0 ? "" : $" The damaged one is kept in {folder.Aside}.";
+        ImmutableArray<JournalLine> lines = Joined(journal.Lines);
+        if (lines.LastOrDefault()?.Sha == wanted && (lines.Length == 0 || lines[0].Of <= lines.Length))
         {
-            lines = BackupFiles.Lines(folder).Select(backup => Joined(backup, after)).FirstOrDefault(joined => joined.LastOrDefault()?.Sha == wanted);
-            told = $"{Wrong} Its lines are back from a backup and the database.{(journal.Length == 0 ? "" : $" The damaged one is kept in {folder.Aside}.")}";
+            return (lines, [lines.Length > journal.Lines.Length
+                ? $"The journal lacked change {(journal.Last?.Number ?? 0) + 1} and what comes after, and has it back from the database{NothingLost()}"
+                : $"The journal ended in {journal.Length - journal.SoundLength} bytes that are no confirmed change, as after a power cut; they were taken off, and all that was confirmed is there. A copy is kept in {folder.Aside}."]);
         }
 
-        if (lines.IsDefaultOrEmpty && end is not null)
+        lines = BackupFiles.Lines(folder).Select(Joined).FirstOrDefault(joined => joined.LastOrDefault()?.Sha == wanted);
+        if (!lines.IsDefaultOrEmpty || end is null)
         {
-            if (BackupFiles.GoingOn(folder, end) is { } further)
-            {
-                throw Mending.Undecided(folder, $"{folder.Database} ends with {end}.", journal, $" A backup goes on to change {further.Number}.");
-            }
-
-            lines = JournalStart.Lines(database.Content, folder.Clock);
-            told = $"{Wrong} It begins anew with all that the database holds, up to {end}; nothing is lost.{(journal.Length == 0 ? "" : $" The damaged one is kept in {folder.Aside}.")}";
+            return (lines.IsDefault ? [] : lines, [$"{Wrong} Its lines are back from a backup and the database.{damaged}"]);
         }
 
-        AsideFiles.CopyJournal(folder);
-        JournalStart.Write(folder, lines);
-        end = lines.LastOrDefault();
-        return [told];
+        if (BackupFiles.GoingOn(folder, end) is { } further)
+        {
+            throw Mending.Undecided(folder, $"{folder.Database} ends with {end}.", journal, $" A backup goes on to change {further.Number}.");
+        }
+
+        if (Witnesses.SnapshotBeyond(folder, end) is { } beyond)
+        {
+            throw Mending.Undecided(folder, $"{folder.Database} ends with {end}.", journal, string.Create(CultureInfo.InvariantCulture, $" The snapshot goes on to change {beyond.Number}."));
+        }
+
+        return (
+            JournalStart.Lines(database.Content, folder.Clock, end.Book == BookName.None ? BookName.New() : end.Book),
+            [$"{Wrong} It begins anew with all that the database holds, up to {end}; nothing is lost.{damaged}"]);
     }
 
     // A beginning with the database's line and those after it, as far as each follows on.
-    private ImmutableArray<JournalLine> Joined(ImmutableArray<JournalLine> beginning, ImmutableArray<JournalLine> after)
+    private ImmutableArray<JournalLine> Joined(ImmutableArray<JournalLine> beginning)
     {
         var joined = beginning.ToBuilder();
         IEnumerable<JournalLine> loose = after.Concat(journal.Loose);
@@ -148,11 +177,5 @@ internal sealed class JournalMending(StoreFolder folder, JournalScan journal, Da
         }
 
         return joined.ToImmutable();
-    }
-
-    private void InDatabase(Action<BookDatabase> work)
-    {
-        using BookDatabase open = BookDatabase.Open(folder);
-        work(open);
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Payday.Store.Backups;
 using Payday.Store.Contents;
 using Payday.Store.Databases;
@@ -15,65 +14,28 @@ namespace Payday.Store.Recovery;
 /// </remarks>
 internal static class Mending
 {
-    /// <summary>Mends a folder whose lock is held. Killed at any moment, it begins anew the next time.</summary>
+    /// <summary>Mends a folder whose lock is held.</summary>
     /// <returns>What was wrong and was done, a sentence each; none where there was nothing to tell.</returns>
     /// <exception cref="StoreException">It can't be decided, or not be done; nothing was changed.</exception>
-    public static ImmutableArray<string> Mend(StoreFolder folder)
+    public static ImmutableArray<string> Mend(StoreFolder folder) => Decide(folder, JournalScan.Read(folder.Journal), DatabaseState.Read(folder)).Do();
+
+    /// <summary>Decides what mending would do, from all that the folder has; nothing is changed.</summary>
+    /// <exception cref="StoreException">It can't be decided.</exception>
+    public static IMending Decide(StoreFolder folder, JournalScan journal, DatabaseState database) => database switch
     {
-        JournalScan journal = JournalScan.Read(folder.Journal);
-        return DatabaseState.Read(folder) switch
-        {
-            DatabaseState.Sound { Version: < Schema.FirstWithJournal } old => Migration.CarryForward(folder, journal, old),
-            DatabaseState.Sound sound => new JournalMending(folder, journal, sound).Mend(),
-            DatabaseState.Damaged damaged when journal.Length == 0 && BackupFiles.List(folder.Backups).IsEmpty =>
-                throw new StoreException(damaged.Refusal) { IsDamage = true },
-            DatabaseState.Damaged damaged => Rebuild(folder, journal, damaged.Reason),
-            _ => journal.Length > 0 || BackupFiles.List(folder.Backups).Length > 0
-                ? Rebuild(folder, journal, $"{folder.Database} is missing.")
-                : Begin(folder),
-        };
-    }
+        DatabaseState.Sound { Version: < Schema.FirstWithJournal } old => Migration.Of(folder, journal, old),
+        DatabaseState.Sound sound => new JournalMending(folder, journal, sound),
+        DatabaseState.Damaged damaged when journal.Length == 0 && BackupFiles.List(folder.Backups).IsEmpty =>
+            throw new StoreException(damaged.Refusal) { IsDamage = true },
+        DatabaseState.Damaged damaged => new Rebuilding(folder, journal, damaged.Reason, damaged.Last),
+        _ => journal.Length > 0 || BackupFiles.List(folder.Backups).Length > 0
+            ? new Rebuilding(folder, journal, $"{folder.Database} is missing.")
+            : new Beginning(folder),
+    };
 
     /// <summary>Makes the database anew, where it fails although it could be read; the journal is whole then.</summary>
     public static ImmutableArray<string> Rebuild(StoreFolder folder) =>
-        Rebuild(folder, JournalScan.Read(folder.Journal), $"{folder.Database} is damaged.");
-
-    /// <summary>Makes the database anew from the journal.</summary>
-    /// <param name="folder">The folder.</param>
-    /// <param name="journal">Its journal.</param>
-    /// <param name="reason">What is wrong with the database.</param>
-    public static ImmutableArray<string> Rebuild(StoreFolder folder, JournalScan journal, string reason)
-    {
-        if (journal.Length == 0)
-        {
-            throw new StoreException($"{reason} There is no journal to rebuild it from, but there are backups: see payday restore. Nothing was changed.") { IsDamage = true };
-        }
-
-        if (!journal.IsWhole)
-        {
-            throw Undecided(folder, reason, journal);
-        }
-
-        // A backup that goes on from where the journal ends: then the journal is an old copy.
-        if (BackupFiles.GoingOn(folder, journal.Last) is { } backup)
-        {
-            throw Undecided(folder, reason, journal, $" A backup goes on to change {backup.Number}.");
-        }
-
-        BookContent content;
-        try
-        {
-            content = journal.Content();
-        }
-        catch (Exception fault) when (StoreFaults.IsDamage(fault))
-        {
-            throw Undecided(folder, reason, journal);
-        }
-
-        string kept = AsideFiles.MoveDatabase(folder) ? $" What was there is kept in {folder.Aside}." : "";
-        BookDatabase.Create(folder, content, journal.Last);
-        return [string.Create(CultureInfo.InvariantCulture, $"{reason} It was rebuilt from the journal, up to {journal.Last}; nothing is lost.{kept}")];
-    }
+        new Rebuilding(folder, JournalScan.Read(folder.Journal), $"{folder.Database} is damaged.").Do();
 
     /// <summary>That a person has to choose.</summary>
     public static StoreException Undecided(StoreFolder folder, string reason, JournalScan journal, string more = "")
@@ -84,9 +46,13 @@ internal static class Mending
             $"{reason} The journal can't settle it: {told}{damage}.{more} Nothing was changed; look at what there is with payday restore, and choose.") { IsDamage = true };
     }
 
-    private static ImmutableArray<string> Begin(StoreFolder folder)
+    // A folder in which nothing was ever stored.
+    private sealed class Beginning(StoreFolder folder) : IMending
     {
-        BookDatabase.Create(folder, new BookContent(), null);
-        return [];
+        public ImmutableArray<string> Do()
+        {
+            BookDatabase.Create(folder, new BookContent(), null);
+            return [];
+        }
     }
 }

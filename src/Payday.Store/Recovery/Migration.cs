@@ -7,29 +7,46 @@ using Payday.Store.Journals;
 namespace Payday.Store.Recovery;
 
 /// <summary>Makes a store from before the journal one of this version.</summary>
-internal static class Migration
+internal sealed class Migration : IMending
 {
-    /// <summary>Copies the database to the backups, begins the journal with all that is in it, and then sets the version.</summary>
+    private readonly StoreFolder folder;
+    private readonly JournalScan journal;
+    private readonly DatabaseState.Sound old;
+
+    private Migration(StoreFolder folder, JournalScan journal, DatabaseState.Sound old) => (this.folder, this.journal, this.old) = (folder, journal, old);
+
+    /// <summary>Decides whether it can be done.</summary>
     /// <exception cref="StoreException">What is in it doesn't add up, or a journal is there that tells something else.</exception>
-    public static ImmutableArray<string> CarryForward(StoreFolder folder, JournalScan journal, DatabaseState.Sound old)
+    public static IMending Of(StoreFolder folder, JournalScan journal, DatabaseState.Sound old)
     {
-        if (journal.IsWhole && journal.Lines.Any(line => line.Digest == old.Content.Digest))
+        bool isKnown = journal.IsWhole && journal.Lines.Any(line => line.Digest == old.Content.Digest);
+        if (isKnown && journal.Last!.Digest != old.Content.Digest)
         {
-            return journal.Last!.Digest == old.Content.Digest
-                ? Marked(folder, journal.Last)
-                : Mending.Rebuild(folder, journal, $"{folder.Database} is an old copy.");
+            return new Rebuilding(folder, journal, $"{folder.Database} is an old copy.");
         }
 
-        if (!journal.Lines.IsEmpty)
+        if (!isKnown && !journal.Lines.IsEmpty)
         {
             throw Mending.Undecided(folder, $"{folder.Database} is of version {old.Version}, from before the journal beside it.", journal);
         }
 
         // Nothing here proves that a store of those versions is undamaged; what doesn't add up must not become its journal.
         ContentBook.Of(folder, old.Content);
+        return new Migration(folder, journal, old);
+    }
+
+    /// <summary>Copies the database to the backups, begins the journal with all that is in it, and then sets the version.</summary>
+    /// <inheritdoc/>
+    public ImmutableArray<string> Do()
+    {
+        if (journal.IsWhole && journal.Last?.Digest == old.Content.Digest)
+        {
+            return Marked(folder, journal.Last);
+        }
+
         AsideFiles.CopyJournal(folder);
         string copy = Copy(folder, old.Version);
-        ImmutableArray<JournalLine> lines = JournalStart.Lines(old.Content, folder.Clock);
+        ImmutableArray<JournalLine> lines = JournalStart.Lines(old.Content, folder.Clock, BookName.New());
         JournalStart.Write(folder, lines);
         Marked(folder, lines.LastOrDefault());
         return [$"The store was of version {old.Version} and is of version {BookStore.SchemaVersion} now. A copy from before is {copy}."];

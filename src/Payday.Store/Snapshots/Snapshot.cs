@@ -34,6 +34,21 @@ internal sealed record Snapshot(JournalPlace Place, StoredRecords Records)
         }
     }
 
+    /// <summary>Whether it holds something else than a journal came to at its line.</summary>
+    /// <param name="lines">The journal's lines from the first on; where they don't come to what they say themselves, nothing can be told.</param>
+    public bool Differs(IEnumerable<JournalLine> lines)
+    {
+        try
+        {
+            return StoredRecords.Of(JournalScan.ContentOf(lines.Take((int)Place.Number))) is not { } records
+                || !SnapshotFile.Packed(this with { Records = records }).AsSpan().SequenceEqual(SnapshotFile.Packed(this));
+        }
+        catch (Exception fault) when (StoreFaults.IsDamage(fault))
+        {
+            return false;
+        }
+    }
+
     private bool Apply(IReadOnlyList<Edit> edits)
     {
         ILookup<string, Edit> byCollection = edits.ToLookup(edit => edit.Collection, StringComparer.Ordinal);

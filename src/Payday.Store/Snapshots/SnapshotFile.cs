@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Store.Contents;
 using Payday.Store.Documents;
 using Payday.Store.Fields;
+using Payday.Store.Files;
 using Payday.Store.Journals;
 
 namespace Payday.Store.Snapshots;
@@ -24,6 +25,12 @@ internal static class SnapshotFile
     public static Snapshot? TryRead(StoreFolder folder)
     {
         byte[] bytes;
+        FileFacts facts = FileFacts.Of(folder.Snapshot);
+        if (!StrangeFiles.IsFile(facts.Kind) || facts.Length > JournalScan.MostBytes)
+        {
+            return null;
+        }
+
         try
         {
             bytes = File.ReadAllBytes(folder.Snapshot);
@@ -138,7 +145,7 @@ internal static class SnapshotFile
         var place = new JournalPlace(from.Number(), from.Text(), from.Number());
         string household = from.Text();
         Digest digest = Digest.From(from.Span(Digest.Length));
-        string[] texts = new string[from.Count()];
+        string[] texts = new string[from.CountOfItems()];
         for (int i = 0; i < texts.Length; i++)
         {
             texts[i] = from.Text();

@@ -21,15 +21,19 @@ internal static class BackupCommand
             "payday backup /media/stick/payday") { into, always, never };
         return Invocation.Does(command, shell, call =>
         {
-            string? path = call.Parsed.GetValue(into) is { } given ? Path.GetFullPath(given) : null;
+            string? path = call.Parsed.GetValue(into) is { } given ? Whole(given) : null;
             return (path, call.Parsed.GetValue(always), call.Parsed.GetValue(never)) switch
             {
+                ("", _, _) => new Answer.WrongUse("DIR is empty; name a folder, or leave it out."),
                 (null, true, _) => new Answer.WrongUse("--always needs a DIR."),
                 (_, true, true) => new Answer.WrongUse("Give --always or --never, not both."),
                 (_, var keeps, var forgets) => call.OnBook((store, _) => Run(store, path, keeps, forgets)),
             };
         });
     }
+
+    // As it was typed: a blank at its end, and what leads back through a link, are part of where it is.
+    private static string Whole(string given) => given.Length == 0 ? given : Path.Combine(Environment.CurrentDirectory, given);
 
     private static Answer Run(BookStore store, string? path, bool keeps, bool forgets)
     {

@@ -24,13 +24,19 @@ internal static class CountCommand
         var missing = new Option<string[]>("--missing") { Description = "What is neither there nor known to be spent; kept by its name.", HelpName = "POT=AMOUNT" };
         var found = new Option<string[]>("--found") { Description = "Take more being left than was there as found; kept by its name.", HelpName = "POT" };
         var name = new Option<string?>("--name") { Description = "What to call what is missing or found.", HelpName = "TEXT" };
+        Option<string[]> undo = UndoOption.OfPots("Take back the last count, or the last one of each pot named.");
         var command = new PaydayCommand(
             "count",
             "Count what is left of the cash pots, and so what was spent.",
-            "payday count Food=21.50 Fares=3+2 --move Food=buffer") { left, on, move, missing, found, name };
+            "payday count Food=21.50 Fares=3+2 --move Food=buffer") { left, on, move, missing, found, name, undo };
         return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
         {
             LocalDate today = call.Shell.Today();
+            if (UndoOption.IsGiven(call.Parsed, undo))
+            {
+                return Undo(store, book, call.Parsed.GetValue(undo) ?? [], today);
+            }
+
             LocalDate date = call.Parsed.GetValue(on) ?? CountWeeks.DayFor(book, today);
             if (date > today)
             {
@@ -47,6 +53,25 @@ internal static class CountCommand
                 : entered;
             return entered.Ok ? Count(store, CountPlan.Of(book, entered.Value)) : new Answer.WrongUse(entered.Fault);
         }));
+    }
+
+    private static Answer Undo(BookStore store, Book book, string[] names, LocalDate today)
+    {
+        Read<ImmutableSortedSet<string>> pots = UndoOption.Pots(book.Household, names);
+        if (!pots.Ok)
+        {
+            return new Answer.WrongUse(pots.Fault);
+        }
+
+        ImmutableArray<WeekCount> counts = pots.Value.IsEmpty ? CountUndo.Last(book) : [.. pots.Value.Select(book.Weeks.LastCountOf).OfType<WeekCount>()];
+        if (counts.IsEmpty)
+        {
+            return Answer.Because(pots.Value.IsEmpty ? "No count was confirmed yet." : "That pot was not counted yet.");
+        }
+
+        return CountUndo.InTheWay(book, counts) is { } obstacle
+            ? UndoOption.Refused(book, obstacle)
+            : UndoOption.Stored(store, book, CountUndo.Of(book, counts, today), counts.Select(count => ("count", (string?)count.PotId, count.Date)));
     }
 
     private static Answer Count(BookStore store, CountPlan plan)

@@ -4,6 +4,7 @@ using System.Text.Json;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Cash;
 using Payday.Core.Households;
 using Payday.Core.Weeks;
 using Payday.Json;
@@ -23,12 +24,48 @@ internal static class FillCommand
         Option<LocalDate?> on = OptionValues.Date("--on", "The day. Default: today.");
         var done = new Option<bool>("--done") { Description = "Mark what is to be filled by that day as done." };
         var skip = new Option<string[]>("--skip") { Description = "Mark a pot's fills by that day as skipped: the cash stays at home.", HelpName = "POT" };
+        Option<string[]> undo = UndoOption.OfPots("Take back the marks of the last fill day that has any, of all pots or of those named.");
         var command = new PaydayCommand(
             "fill",
             "Show which pots to fill by a day, with which notes; with --done mark them.",
-            "payday fill --done --skip Treats") { on, done, skip };
-        return Invocation.Does(command, shell, call => call.OnBook((store, book) => Run(
-            store, book, call.Parsed.GetValue(on) ?? call.Shell.Today(), call.Parsed.GetValue(done), call.Parsed.GetValue(skip) ?? [])));
+            "payday fill --done --skip Treats") { on, done, skip, undo };
+        return Invocation.Does(command, shell, call => call.OnBook((store, book) => UndoOption.IsGiven(call.Parsed, undo)
+            ? Undo(store, book, call.Parsed.GetValue(undo) ?? [], call.Shell.Today())
+            : Run(store, book, call.Parsed.GetValue(on) ?? call.Shell.Today(), call.Parsed.GetValue(done), call.Parsed.GetValue(skip) ?? [])));
+    }
+
+    private static Answer Undo(BookStore store, Book book, string[] names, LocalDate today)
+    {
+        Read<ImmutableSortedSet<string>> pots = UndoOption.Pots(book.Household, names);
+        if (!pots.Ok)
+        {
+            return new Answer.WrongUse(pots.Fault);
+        }
+
+        ImmutableArray<WalletFill> marks = WalletFills.LastMarked(book, pots.Value.IsEmpty ? null : pots.Value);
+        if (marks.IsEmpty)
+        {
+            return Answer.Because("No fill is marked.");
+        }
+
+        Book after = book;
+        foreach (WalletFill mark in marks)
+        {
+            if (WalletFills.InTheWay(after, mark.Key) is { } obstacle)
+            {
+                return UndoOption.Refused(book, obstacle);
+            }
+
+            Read<Book> back = WalletFills.Unmark(after, mark.Key, today);
+            if (!back.Ok)
+            {
+                return Answer.Because(back.Fault);
+            }
+
+            after = back.Value;
+        }
+
+        return UndoOption.Stored(store, book, Read.Of(after), marks.Select(mark => ("fill", (string?)mark.Key.PotId, mark.Key.Day)));
     }
 
     private static Answer Run(BookStore store, Book book, LocalDate day, bool done, string[] skip)
@@ -79,8 +116,8 @@ internal static class FillCommand
                     parts.Select(part => ImmutableArray.Create(
                         part.Pot.Name,
                         DateText.Weekday(part.Key.Day),
-                        part.Amount.ToString(household.Settings.Numbers),
-                        NoteText.Listed(part.Notes, household.Currency, household.Settings.Numbers),
+                        part.Moves.ToString(household.Settings.Numbers),
+                        FillText.Notes(part, household.Settings.Numbers),
                         state(part)))),
                 .. parts.Any(part => state(part) == ToFill) ? ["When they are filled, mark them with payday fill --done."] : Array.Empty<string>(),
             ],
@@ -88,8 +125,8 @@ internal static class FillCommand
             new FillsResult([.. parts.Select(part => new FillResult(
                 part.Pot.Name,
                 LocalDatePattern.Iso.Format(part.Key.Day),
-                part.Amount.ToPlain(),
-                NoteText.Counts(part.Notes, household.Currency),
+                part.Moves.ToPlain(),
+                NoteText.Counts(part.Moves == part.Amount ? part.Notes : NoteBag.Empty, household.Currency),
                 state(part)))]),
             ResultJson.Readable.FillsResult));
 }

@@ -18,7 +18,7 @@ internal static class RestoreCommand
 {
     public static Command Build(CommandShell shell)
     {
-        var choice = new Argument<string?>("CHOICE") { Description = "A backup's file, a journal kept aside, or journal or database for what is there now.", Arity = ArgumentArity.ZeroOrOne };
+        var choice = new Argument<string?>("CHOICE") { Description = "A backup's file, a journal kept aside, or journal, database or snapshot for what is there now.", Arity = ArgumentArity.ZeroOrOne };
         var accept = new Option<bool>("--accept") { Description = "Do it. What is there now is kept aside." };
         var command = new PaydayCommand(
             "restore",
@@ -27,6 +27,7 @@ internal static class RestoreCommand
         return Invocation.Does(command, shell, call => (call.Parsed.GetValue(choice), call.Parsed.GetValue(accept)) switch
         {
             _ when !call.Folder.HasBook && call.Parsed.GetValue(choice) is null => call.NoHousehold(),
+            ("", _) => new Answer.WrongUse("CHOICE is empty; name a file, or leave it out."),
             (null, true) => new Answer.WrongUse("--accept needs a CHOICE."),
             (null, _) => List(call.Folder),
             ({ } chosen, var accepted) => Chosen(call.Folder, chosen, accepted),
@@ -35,7 +36,8 @@ internal static class RestoreCommand
 
     private static Answer List(StoreFolder folder)
     {
-        ImmutableArray<Candidate> all = StoreBackups.List(folder);
+        using Restoring restoring = Restoring.Begin(folder);
+        ImmutableArray<Candidate> all = restoring.List();
         return all.IsEmpty
             ? Answer.Because($"Nothing in {folder.Path} can be read whole: no journal, no database, no backup. Name a backup elsewhere: payday restore FILE.")
             : Told(all, restored: false, "Nothing is changed. See what one would change with payday restore CHOICE.");
@@ -43,21 +45,26 @@ internal static class RestoreCommand
 
     private static Answer Chosen(StoreFolder folder, string chosen, bool accept)
     {
-        string choice = chosen is Candidate.Journal or Candidate.Database
+        string choice = chosen is Candidate.Journal or Candidate.Database or Candidate.Snapshot
             ? chosen
-            : new[] { Path.GetFullPath(chosen, folder.Backups), Path.GetFullPath(chosen, folder.Aside) }.FirstOrDefault(File.Exists) ?? Path.GetFullPath(chosen);
-        if (StoreBackups.Find(folder, choice) is not { } candidate)
+            : new[] { chosen + BackupFile.Ends, chosen }
+                .SelectMany(name => new[] { Path.GetFullPath(name, folder.Backups), Path.GetFullPath(name, folder.Aside), Path.GetFullPath(name) })
+                .FirstOrDefault(Path.Exists) ?? Path.GetFullPath(chosen);
+        using Restoring restoring = Restoring.Begin(folder);
+        if (restoring.Find(choice) is not { } candidate)
         {
-            return Answer.Because($"{chosen} is not there, or is damaged; nothing was changed. See what there is with payday restore.");
+            return Answer.Because(Path.Exists(choice)
+                ? $"{chosen} {Restoring.Unfit(choice)}; nothing was changed. See what there is with payday restore."
+                : $"{chosen} is not there, or is damaged; nothing was changed. See what there is with payday restore.");
         }
 
-        ImmutableArray<Candidate> now = [.. StoreBackups.List(folder).Where(one => one.Choice is Candidate.Journal or Candidate.Database && one.Choice != choice).Take(1)];
         if (!accept)
         {
+            ImmutableArray<Candidate> now = [.. restoring.List().Where(one => one.Choice is Candidate.Journal or Candidate.Database && one.Choice != choice).Take(1)];
             return Told([.. now, candidate], restored: false, $"Nothing is changed. {Difference(now.FirstOrDefault(), candidate)} Do it with --accept; what is there now would be kept in {folder.Aside}.");
         }
 
-        StoreBackups.Restore(folder, candidate);
+        restoring.Put(candidate);
         return Told([candidate], restored: true, $"Restored. What was there before is kept in {folder.Aside}; payday restore lists it too.");
     }
 
@@ -66,6 +73,11 @@ internal static class RestoreCommand
         if (now is null)
         {
             return "Nothing else in the folder can be read whole.";
+        }
+
+        if (then.IsOfAnotherBook(now))
+        {
+            return $"It is of another household{(then.Book is { } other ? $", {other.Household.Name}" : "")}, which would take the place of the one here.";
         }
 
         (string Thing, int Count)[] gone = [("movement", Movements(now) - Movements(then)), ("closed payday", Paydays(now) - Paydays(then))];
@@ -87,7 +99,7 @@ internal static class RestoreCommand
                 NumberStyle.CommaPoint,
                 [new("last change"), new("movements", Align.Right), new("paydays", Align.Right), new("choice")],
                 candidates.Select(one => ImmutableArray.Create(
-                    one.At.Replace('T', ' ').TrimEnd('Z'), Number(Movements(one)), Number(Paydays(one)), Path.GetFileName(one.Choice)))),
+                    Minutes(one.At), Number(Movements(one)), Number(Paydays(one)), Short(one.Choice)))),
             .. Report.Prose(last),
         ],
         JsonSerializer.Serialize(
@@ -99,6 +111,12 @@ internal static class RestoreCommand
                 Paydays(one),
                 one.Book?.Closed.LastOrDefault() is { } payday ? LocalDatePattern.Iso.Format(payday.Payday) : null))]),
             ResultJson.Readable.RestoreResult));
+
+    // As it is typed, without what all of them end in, so that it fits beside the rest.
+    private static string Short(string choice) =>
+        Path.GetFileName(choice) is var name && name.EndsWith(BackupFile.Ends, StringComparison.Ordinal) ? name[..^BackupFile.Ends.Length] : name;
+
+    private static string Minutes(string at) => at.Length < "2026-03-06T10:11".Length ? "not known" : at[.."2026-03-06T10:11".Length].Replace('T', ' ');
 
     private static int Movements(Candidate one) => one.Book?.Ledger.Movements.Count ?? 0;
 

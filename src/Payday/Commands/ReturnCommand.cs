@@ -21,19 +21,33 @@ internal static class ReturnCommand
         var confirm = new Option<bool>("--confirm") { Description = "The cash is at the bank: write it in the ledger." };
         Option<LocalDate?> on = OptionValues.Date("--on", "The day on which it is there. Default: today.");
         var leave = new Option<string[]>("--leave") { Description = "A pot that stays owing this time.", HelpName = "POT" };
+        var undo = new Option<bool>("--undo") { Description = "Take back the last cash return." };
         var command = new PaydayCommand(
             "return",
             "Show what the pots owe back, which notes to pull and what to swap, with the deposit slip; with --confirm write it.",
-            "payday return --confirm") { confirm, on, leave };
+            "payday return --confirm") { confirm, on, leave, undo };
         return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
         {
             LocalDate today = call.Shell.Today();
+            if (call.Parsed.GetValue(undo))
+            {
+                return Undo(store, book, today);
+            }
+
             LocalDate date = call.Parsed.GetValue(on) ?? today;
             return date > today
                 ? new Answer.WrongUse($"--on {LocalDatePattern.Iso.Format(date)}: that day is still to come.")
                 : Run(store, book, call.Parsed.GetValue(leave) ?? [], call.Parsed.GetValue(confirm) ? date : null);
         }));
     }
+
+    private static Answer Undo(BookStore store, Book book, LocalDate today) => ReturnUndo.Last(book) switch
+    {
+        null => Answer.Because("No cash was taken to the bank yet."),
+        var back => ReturnUndo.InTheWay(book, back) is { } obstacle
+            ? UndoOption.Refused(book, obstacle)
+            : UndoOption.Stored(store, book, ReturnUndo.Of(book, back, today), [("cash return", null, back.Date)]),
+    };
 
     private static Answer Run(BookStore store, Book book, string[] leave, LocalDate? confirmed)
     {

@@ -106,6 +106,11 @@ internal static class SpendCommand
 
     private static Answer Undo(BookStore store, Book book, int number, LocalDate today)
     {
+        if (CardPurchases.InTheWay(book, number) is { } obstacle)
+        {
+            return UndoOption.Refused(book, obstacle);
+        }
+
         Read<Book> undone = CardPurchases.Undo(book, number, today);
         if (!undone.Ok)
         {

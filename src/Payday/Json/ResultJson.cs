@@ -24,6 +24,7 @@ namespace Payday.Json;
 [JsonSerializable(typeof(CountResult))]
 [JsonSerializable(typeof(SpendResult))]
 [JsonSerializable(typeof(ReturnResult))]
+[JsonSerializable(typeof(TakenBackResult))]
 [JsonSerializable(typeof(StatusResult))]
 [JsonSerializable(typeof(CheckResult))]
 [JsonSerializable(typeof(BackupResult))]

@@ -25,6 +25,12 @@ internal sealed record ReturnResult(bool Stored, IReadOnlyList<ReturnPotResult> 
 /// <summary>A pot of <see cref="ReturnResult"/>; the notes are null where they are not known.</summary>
 internal sealed record ReturnPotResult(string Pot, string Owes, IReadOnlyDictionary<string, int>? Notes, string? Swap, bool Goes, string? Advice);
 
+/// <summary>The answer of <c>--undo</c> of <c>count</c>, <c>fill</c> and <c>return</c>.</summary>
+internal sealed record TakenBackResult(IReadOnlyList<TakenBack> TakenBack);
+
+/// <summary>Something taken back: a count, fill or cash return; the pot is null for the last.</summary>
+internal sealed record TakenBack(string What, string? Pot, string Date);
+
 /// <summary>The answer of <c>status</c>.</summary>
 internal sealed record StatusResult(
     bool Waiting, string? NextPayday, bool PaydayDue, string? CountOpenSince, int FillsWaiting, string OwedBack, int OpenDifferences);

@@ -12,7 +12,9 @@ namespace Payday.Printing;
 public sealed class LinePrinter(string? searchPath)
 {
     private const string NoCommand = "Printing needs the command 'lp', which is not on this machine; write a PDF instead.";
+    private const int MostWords = 10_000;
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+    private static readonly TimeSpan PatienceForWords = TimeSpan.FromSeconds(1);
 
     /// <summary>Prints lines and waits until they are handed over.</summary>
     /// <param name="lines">Clean lines.</param>
@@ -55,18 +57,48 @@ public sealed class LinePrinter(string? searchPath)
 
     private static Read<string> Send(Process process, string text)
     {
-        Task<string> said = process.StandardOutput.ReadToEndAsync();
-        Task<string> complained = process.StandardError.ReadToEndAsync();
-        Task sent = Feed(process.StandardInput, text);
-        if (!Task.WhenAll(said, complained, sent).Wait(Patience) || !process.WaitForExit(Patience))
+        var said = new StringBuilder();
+        var complained = new StringBuilder();
+        Task[] ends = [Collect(process.StandardOutput, said), Collect(process.StandardError, complained), Feed(process.StandardInput, text)];
+        if (!process.WaitForExit(Patience))
         {
             process.Kill(entireProcessTree: true);
             return Read.Refused<string>("The command 'lp' did not finish and was stopped; look at the printer, then try again.");
         }
 
+        // A process that it leaves behind, of a spooler, say, may keep its ends open; all that lp said is read by then.
+        Task.WaitAll(ends, PatienceForWords);
         return process.ExitCode == 0
-            ? Read.Of(FirstLine(said.Result))
-            : Read.Refused<string>(Refusal(FirstLine(complained.Result)));
+            ? Read.Of(FirstLine(Text(said)))
+            : Read.Refused<string>(Refusal(FirstLine(Text(complained))));
+    }
+
+    private static async Task Collect(StreamReader from, StringBuilder into)
+    {
+        char[] piece = new char[1024];
+        try
+        {
+            while (await from.ReadAsync(piece).ConfigureAwait(false) is > 0 and var read)
+            {
+                lock (into)
+                {
+                    // Only a line of it is told.
+                    into.Append(piece, 0, into.Length < MostWords ? read : 0);
+                }
+            }
+        }
+        catch (Exception fault) when (fault is IOException or ObjectDisposedException)
+        {
+            // Closed here, while something left behind held its other end.
+        }
+    }
+
+    private static string Text(StringBuilder words)
+    {
+        lock (words)
+        {
+            return words.ToString();
+        }
     }
 
     private static async Task Feed(StreamWriter input, string text)
@@ -76,7 +108,7 @@ public sealed class LinePrinter(string? searchPath)
             await input.WriteAsync(text).ConfigureAwait(false);
             input.Close();
         }
-        catch (IOException)
+        catch (Exception fault) when (fault is IOException or ObjectDisposedException)
         {
             // It stopped reading; its exit code says whether it failed.
         }

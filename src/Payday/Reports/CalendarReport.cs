@@ -57,13 +57,7 @@ internal static class CalendarReport
                 .Select(date => new CalendarEntry(date, "payday, closed", "", null)));
     }
 
-    private static string Word(ComingDue due) => (due.Kind, due.Paid) switch
-    {
-        (DueKind.Bill, true) => "paid",
-        (DueKind.Bill, false) => "due",
-        (_, true) => "covered",
-        _ => "minimum due",
-    };
+    private static string Word(ComingDue due) => due.Paid ? "paid" : due.Kind == DueKind.Minimum ? "minimum due" : "due";
 }
 
 /// <summary>Something that falls on a day.</summary>

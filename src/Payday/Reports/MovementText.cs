@@ -11,7 +11,7 @@ internal static class MovementText
     /// <summary>Where the money went, why, and what became of the movement since.</summary>
     public static string Sentence(Book book, Movement movement)
     {
-        Movement? undoing = book.Ledger.Movements.FirstOrDefault(later => later.Reverses == movement.Number);
+        Movement? undoing = book.Ledger.UndoneBy(movement.Number);
         string payday = movement.Payday is { } date ? $", payday of {DateText.Weekday(date)}" : "";
         return CleanText.OneLine($"{Ends(book, movement)}. {Reason(movement)}{payday}."
             + (movement.Reverses is { } undone ? $" It undoes movement {Number(undone)}." : "")

@@ -28,12 +28,7 @@ internal static class WeekHands
         if (status.FillsWaiting > 0)
         {
             ImmutableArray<FillPart> waiting = WalletFills.Waiting(book, today);
-            Money sum = Money.Sum(waiting.Select(part => part.Amount), book.Household.Currency);
-            ImmutableSortedDictionary<long, int> notes = waiting
-                .SelectMany(part => part.Notes)
-                .GroupBy(note => note.Key)
-                .ToImmutableSortedDictionary(note => note.Key, note => note.Sum(part => part.Value));
-            yield return $"Fill the wallet{ways.Fill}: {"pot".ToQuantity(waiting.Length)}, {sum.ToString(style)} in {NoteText.Listed(notes, sum.Currency, style)}.";
+            yield return $"Fill the wallet{ways.Fill}: {"pot".ToQuantity(waiting.Length)}, {FillText.Together(waiting, book.Household.Currency, style)}.";
         }
 
         if (status.OwedBack.IsPositive)

@@ -185,7 +185,8 @@ public class MonthFillTests
     // What came is of one source or of all, so one that pays less than usual is a short payday.
     private static Book Close(Book book, LocalDate payday, decimal income = 1000) => Close(book, new RoutineDraft(payday)
     {
-        Incomes = book.Household.Sources.ToImmutableSortedDictionary(source => source.Id, _ => Usd(income), StringComparer.Ordinal),
+        // Of those that pay that day; the pay of another would count on top.
+        Incomes = book.Household.Sources.Where(source => PayCalendar.Paydays([source], BankHolidays.None, payday, payday).Length > 0).ToImmutableSortedDictionary(source => source.Id, _ => Usd(income), StringComparer.Ordinal),
     });
 
     private static Book Close(Book book, RoutineDraft draft)

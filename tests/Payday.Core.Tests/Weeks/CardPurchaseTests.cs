@@ -91,11 +91,48 @@ public class CardPurchaseTests
         Book book = Closed.Spend("food", 75, Sunday8);
         Book undone = CardPurchases.Undo(book, 1, new(2026, 3, 9)).Value!;
 
-        Assert.Equal((Usd(0), Usd(0), Usd(60), Usd(60)), (
+        // The fill that was taken up with it waits again too.
+        Assert.Equal((Usd(0), Usd(0), Usd(0), Usd(120)), (
             undone.Has("cash/owed-back:food"), undone.Has("account/owed-back:food"), undone.Has("cash/wallet:food"), undone.Has("cash/pot:food")));
         Assert.Equal("Card purchase 1 is undone already.", CardPurchases.Undo(undone, 1, Sunday8).Fault);
         Assert.Equal("There is no card purchase 2.", CardPurchases.Undo(undone, 2, Sunday8).Fault);
         Assert.Empty(OwedItems.Of(undone));
+        Assert.Empty(undone.Weeks.Fills);
+    }
+
+    [Fact]
+    public void Undo_AfterTheDayOfACount_LeavesNothingOwedInIt()
+    {
+        Book book = Closed.Spend("food", 20, new(2026, 3, 10));
+        Book undone = CardPurchases.Undo(book, 1, new(2026, 3, 15)).Value!;
+
+        CountRow row = undone.Row(new(2026, 3, 12), "food", new CountEntry(Usd(60)));
+        Assert.Equal((Usd(60), Usd(0), Usd(0), Usd(0)), (row.Filled, row.OwedBack, row.StillOwed, row.Spent));
+    }
+
+    [Fact]
+    public void Undo_WithAnotherPurchaseSince_LeavesThatTheFillsItNeeds()
+    {
+        Book book = Closed.Spend("food", 20, new(2026, 3, 10)).Spend("food", 5, new(2026, 3, 11));
+        Book once = CardPurchases.Undo(book, 1, new(2026, 3, 15)).Value!;
+
+        Assert.Equal((Usd(55), Usd(60)), (once.Has("cash/wallet:food"), once.Has("cash/pot:food")));
+        Book twice = CardPurchases.Undo(once, 2, new(2026, 3, 15)).Value!;
+        Assert.Equal((Usd(0), Usd(120)), (twice.Has("cash/wallet:food"), twice.Has("cash/pot:food")));
+    }
+
+    [Fact]
+    public void Undo_SeenByACount_WaitsForTheCountToBeTakenBack()
+    {
+        Book counted = Closed.Spend("food", 20, Sunday8).Count(new(2026, 3, 12), "food", 30);
+
+        Assert.Equal(
+            (ObstacleKind.Count, "Food was counted on 12 Mar 2026 with card purchase 1 in it; take that count back first.", "food"),
+            (CardPurchases.InTheWay(counted, 1)!.Kind, CardPurchases.InTheWay(counted, 1)!.Sentence, CardPurchases.InTheWay(counted, 1)!.PotId));
+        Assert.Equal(CardPurchases.InTheWay(counted, 1)!.Sentence, CardPurchases.Undo(counted, 1, Friday13March).Fault);
+        Assert.Equal(CardPurchases.InTheWay(counted, 1)!.Sentence, CardPurchases.Change(counted, 1, new PurchaseEntry(Sunday8, null, Usd(20), ""), Friday13March).Fault);
+        Book back = CountUndo.Of(counted, CountUndo.Last(counted), Friday13March).Value!;
+        Assert.True(CardPurchases.Undo(back, 1, Friday13March).Ok);
     }
 
     [Fact]
@@ -103,7 +140,7 @@ public class CardPurchaseTests
     {
         Book book = ReturnPlan.Of(Closed.Spend("food", 12, Sunday8), ReturnDraft.AsPlanned).Confirm(Friday13March).Value!;
         Assert.Equal(
-            "The cash for card purchase 1 was returned on 13 Mar 2026, so it can't be undone; enter what is wrong as another purchase or count the pot.",
+            "The cash for card purchase 1 was taken to the bank on 13 Mar 2026; take that cash return back first.",
             CardPurchases.Undo(book, 1, Friday13March).Fault);
     }
 
@@ -113,7 +150,7 @@ public class CardPurchaseTests
         Book book = CardPurchases.Change(Closed.Spend("food", 12, Sunday8), 1, new PurchaseEntry(Sunday8, "fares", Usd(7), "bus"), Sunday8).Value!;
 
         Assert.Equal([(true, "food"), (false, "fares")], book.Weeks.Purchases.Select(purchase => (purchase.Undone, purchase.PotId!)));
-        Assert.Equal((Usd(60), Usd(10)), (book.Has("cash/wallet:food"), book.Has("cash/owed-back:fares")));
+        Assert.Equal((Usd(0), Usd(10)), (book.Has("cash/wallet:food"), book.Has("cash/owed-back:fares")));
         Assert.False(CardPurchases.Change(book, 2, new PurchaseEntry(Sunday8, "fares", Usd(700), "bus"), Sunday8).Ok);
     }
 

@@ -69,6 +69,26 @@ internal sealed class FiveYears(Book book, int seed)
             Try("settle", Differences.Settle(Book, open.Number, Chance(50) ? DifferenceEnd.Explained : DifferenceEnd.TurnedUp, today), check);
         }
 
+        if (Chance(1) && CountUndo.Last(Book) is { IsEmpty: false } counts)
+        {
+            Try("count taken back", CountUndo.Of(Book, counts, today), check);
+        }
+
+        if (Chance(2) && ReturnUndo.Last(Book) is { } back)
+        {
+            Try("return taken back", ReturnUndo.Of(Book, back, today), check);
+        }
+
+        if (Chance(2) && Pick(Book.Weeks.Fills.TakeLast(3)) is { } mark)
+        {
+            Try("fill taken back", WalletFills.Unmark(Book, mark.Key, today), check);
+        }
+
+        if (Chance(2) && Differences.LastSettled(Book) is { } settled)
+        {
+            Try("settled taken back", Differences.Reopen(Book, settled, today), check);
+        }
+
         if (Chance(6))
         {
             ReturnDraft draft = ReturnDraft.AsPlanned with { Leaves = Chance(20) ? ReturnDraft.AsPlanned.Leaves.Add("food") : ReturnDraft.AsPlanned.Leaves };

@@ -16,7 +16,7 @@ public class FiveYearsTests
 {
     // Every event there is, day by day; what must always hold is looked at after each of them.
     [Theory]
-    [InlineData(1, 5)]
+    [InlineData(3, 5)]
     [InlineData(2, 2)]
     public void Live_DayByDay_KeepsEverythingTrue(int seed, int years)
     {
@@ -29,7 +29,7 @@ public class FiveYearsTests
             {
                 AssertSound(book);
                 AssertOwedAgrees(book);
-                Assert.True(before.Zip(book.Weeks.Counts).All(pair => ReferenceEquals(pair.First, pair.Second)));
+                Assert.True(before.Zip(book.Weeks.Counts).All(pair => pair.First == (pair.Second with { TakenUp = pair.First.TakenUp, Undone = pair.First.Undone })));
                 before = book.Weeks.Counts;
             });
             if (day.DayOfWeek == IsoDayOfWeek.Sunday)
@@ -46,7 +46,7 @@ public class FiveYearsTests
         }
 
         // In five years everything came up.
-        foreach (string what in new[] { "payday", "fill", "mark again", "purchase", "undo", "count", "count today", "settle", "return", "purchase refused", "return refused" })
+        foreach (string what in new[] { "payday", "fill", "mark again", "purchase", "undo", "count", "count today", "settle", "return", "purchase refused", "return refused", "count taken back", "return taken back", "fill taken back" })
         {
             Assert.True(life.Done.GetValueOrDefault(what) > 5, $"{what}: {string.Join(", ", life.Done)}");
         }
@@ -68,7 +68,7 @@ public class FiveYearsTests
 
         IReadOnlySet<long> roundings = Roundings.Of(book);
         Money rounded = Money.Sum(roundings.Select(number => book.Ledger.Movements[(int)number - 1].Amount), book.Household.Currency);
-        ILookup<long, Money> settled = book.Weeks.Returns.SelectMany(back => back.Settles).Where(item => item.Item.Kind == OwedKind.Purchase).ToLookup(item => item.Item.Number, item => item.Amount);
+        ILookup<long, Money> settled = book.Weeks.StandingReturns.SelectMany(back => back.Settles).Where(item => item.Item.Kind == OwedKind.Purchase).ToLookup(item => item.Item.Number, item => item.Amount);
         Assert.Equal(
             Money.Sum(settled.Select(item => (Money.Sum(item, book.Household.Currency) - book.Weeks.Purchases[(int)item.Key - 1].Amount).ClampToZero()), book.Household.Currency),
             rounded);
@@ -105,7 +105,7 @@ public class FiveYearsTests
     // Counts of a pot follow on from each other, and each explains all that was gone.
     private static void AssertCountsAddUp(Book book)
     {
-        foreach (IGrouping<string, WeekCount> pot in book.Weeks.Counts.GroupBy(count => count.PotId))
+        foreach (IGrouping<string, WeekCount> pot in book.Weeks.StandingCounts.GroupBy(count => count.PotId))
         {
             WeekCount? last = null;
             foreach (WeekCount count in pot)

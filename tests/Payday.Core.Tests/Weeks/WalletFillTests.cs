@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Households;
+using Payday.Core.Ledgers;
 using Payday.Core.Weeks;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Routines.Homes;
@@ -63,11 +64,78 @@ public class WalletFillTests
 
         Assert.Equal(Usd(0), WalletFills.Mark(done, First, FillState.Skipped, Friday6March).Value!.Has("cash/wallet:food"));
         Assert.Equal(
-            "Food was counted on 12 Mar 2026 with this fill in it, so it can't be skipped any more.",
+            "Food was counted on 12 Mar 2026 with the fill of Food for 6 Mar 2026 in it; take that count back first.",
             WalletFills.Mark(done.Count(new(2026, 3, 12), "food", 60), First, FillState.Skipped, Friday13March).Fault);
         Assert.Equal(
-            "Food has less than 60.00 in the wallet by now, so this fill can't be skipped any more.",
+            "The money of the fill of Food for 6 Mar 2026 has gone on since, to card purchase 1; take that back first.",
             WalletFills.Mark(done.Spend("food", 20, Friday6March), First, FillState.Skipped, Friday6March).Fault);
+    }
+
+    [Fact]
+    public void Unmark_IsAsBeforeTheMark()
+    {
+        Book done = WalletFills.Mark(Closed, First, FillState.Done, Friday6March).Value!;
+        Book waits = WalletFills.Unmark(done, First, Friday13March).Value!;
+        Assert.Equal((Usd(0), Usd(120), 0), (waits.Has("cash/wallet:food"), waits.Has("cash/pot:food"), waits.Weeks.Fills.Length));
+        Assert.Equal("The fill of Food for 6 Mar 2026 isn't marked, so there is nothing to take back.", WalletFills.Unmark(waits, First, Friday13March).Fault);
+
+        Book skipped = WalletFills.Mark(done, First, FillState.Skipped, Friday13March).Value!;
+        Book again = WalletFills.Unmark(skipped, First, Friday13March).Value!;
+        Assert.Equal((Usd(60), FillState.Done, Friday6March), (again.Has("cash/wallet:food"), again.Weeks.Fills[0].State, again.Weeks.Fills[0].Date));
+    }
+
+    [Fact]
+    public void Unmark_SeenByACount_IsRefused()
+    {
+        Book skipped = WalletFills.Mark(Closed, First, FillState.Skipped, Friday6March).Value!.Count(new(2026, 3, 12), "food", new CountEntry(Usd(5)) { IsFind = true, DifferenceName = "odd" });
+        Assert.Equal("Food was counted on 12 Mar 2026 with the fill of Food for 6 Mar 2026 in it; take that count back first.", WalletFills.Unmark(skipped, First, Friday13March).Fault);
+    }
+
+    [Fact]
+    public void LastMarked_AreThoseOfTheLastFillDay()
+    {
+        Book book = WalletFills.FillAll(Closed, Friday13March).Value!;
+        Assert.Equal([("food", Friday13March), ("fares", Friday13March)], WalletFills.LastMarked(book).Select(fill => (fill.Key.PotId, fill.Key.Day)));
+        Assert.Equal(["fares"], WalletFills.LastMarked(book, new HashSet<string> { "fares" }).Select(fill => fill.Key.PotId));
+    }
+
+    // A purchase of 110 takes the 60 in the wallet and 50 of next week's 60 at home.
+    [Fact]
+    public void Moves_AfterAPurchaseLargerThanTheWallet_IsWhatIsLeftAtHome()
+    {
+        Book book = WalletFills.Mark(Closed, First, FillState.Done, Friday6March).Value!.Spend("food", 110, new(2026, 3, 8));
+        FillPart part = WalletFills.Waiting(book, Friday13March).First(part => part.Key == Second);
+        Assert.Equal((Usd(60), Usd(10)), (part.Amount, part.Moves));
+
+        Book filled = WalletFills.Mark(book, Second, FillState.Done, Friday13March).Value!;
+        Assert.Equal((Usd(10), Usd(10)), (filled.Has("cash/wallet:food"), FillPart.Of(filled).Single(part => part.Key == Second).Moves));
+    }
+
+    // What is left at home goes to the earliest fill that waits, whichever is marked first.
+    [Fact]
+    public void Moves_OfSeveralThatWait_IsForTheEarliest()
+    {
+        Ledger less = Closed.Ledger.Add([new Movement(
+            0, Friday6March, LedgerEnd.InCash(Job.Pot("food")), new LedgerEnd.Outside(OutsideKind.Spending, "food"), Usd(80), "lost")]);
+        Book book = WalletFills.Mark(Closed with { Ledger = less }, Second, FillState.Done, Friday13March).Value!;
+
+        Assert.Equal(Usd(0), book.Has("cash/wallet:food"));
+        Assert.Equal([Usd(40), Usd(0)], FillPart.Of(book).Where(part => part.Pot.Id == "food").Select(part => part.Moves));
+    }
+
+    [Fact]
+    public void Moves_NothingLeft_WaitsNoMore()
+    {
+        Book book = WalletFills.Mark(Closed, First, FillState.Done, Friday6March).Value!.Spend("food", 120, new(2026, 3, 8));
+        Assert.DoesNotContain(WalletFills.Waiting(book, Friday13March), part => part.Key == Second);
+    }
+
+    // Closed a day ahead: the cash is at home from the payday on.
+    [Fact]
+    public void Mark_BeforeThePayday_MovesAllTheSame()
+    {
+        Book book = WalletFills.Mark(Closed, First, FillState.Done, new(2026, 3, 5)).Value!;
+        Assert.Equal((Usd(60), Friday6March), (book.Has("cash/wallet:food"), book.Weeks.Fills[0].Date));
     }
 
     [Fact]

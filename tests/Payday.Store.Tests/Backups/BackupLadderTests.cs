@@ -89,7 +89,7 @@ public sealed class BackupLadderTests
             return days.Select((day, i) => Backup(new DateTime(2021, 1, 1, 0, 0, 0, DateTimeKind.Utc).AddDays(day.Item1).AddHours(day.Item2), numbers[i])).ToArray();
         });
 
-    private static BackupFile Backup(DateTime made, long number) => new(BackupFile.NameOf(made, number), made, number);
+    private static BackupFile Backup(DateTime made, long number) => BackupFile.In("", made, number, "0123ab", isHandMade: false);
 
     private static BackupFile[] NewestFirst(BackupFile[] backups) => [.. backups.OrderByDescending(file => file.Made).ThenByDescending(file => file.Number)];
 

@@ -159,6 +159,9 @@ public sealed class BookDamageTests
         Overwrite(scratch.Data.Database, new byte[database.Length]);
         Overwrite(scratch.Data.Journal, journal[..^10]);
 
+        // Once it is seen that the journal is another one, nothing is written; once both have been looked at, nothing can be told.
+        Assert.StartsWith($"{scratch.Data.Journal} is not the file any more", Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1) })).Message, StringComparison.Ordinal);
+        Assert.Contains("The journal can't settle it", Assert.Throws<StoreException>(store.Load).Message, StringComparison.Ordinal);
         for (int i = 0; i < 3; i++)
         {
             Assert.Contains("The journal can't settle it", Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1) })).Message, StringComparison.Ordinal);

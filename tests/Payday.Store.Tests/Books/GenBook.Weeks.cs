@@ -19,12 +19,24 @@ internal static partial class GenBook
     /// <summary>Fills with every field.</summary>
     public static Gen<WalletFill> Fill { get; } =
         Gen.Select(Gen.Select(Dates, SomeDates, Names), Gen.Enum<FillState>(), Dates, Amounts, SomeNumbers)
-            .Select((key, state, date, amount, movement) => new WalletFill(new FillKey(key.Item1, key.Item2, key.Item3), state, date, amount, movement));
+            .Select((key, state, date, amount, movement) => new WalletFill(new FillKey(key.Item1, key.Item2, key.Item3), state, date, amount, movement)
+            {
+                Before = movement is null ? null : new WalletFill(new FillKey(key.Item1, key.Item2, key.Item3), FillState.Skipped, key.Item1, amount, null),
+            });
+
+    private static readonly Gen<TakenUp> SomeTakenUp =
+        from fills in Gen.Select(Dates, SomeDates, Names).Array[0, 2]
+        from movements in Gen.Long[1, 3].Array[0, 2]
+        select new TakenUp([.. fills.Select(fill => new FillKey(fill.Item1, fill.Item2, fill.Item3))], [.. movements]);
 
     /// <summary>Purchases with every field.</summary>
     public static Gen<CardPurchase> Purchase { get; } =
-        Gen.Select(Dates, Gen.Select(Names, Gen.Bool), Amounts, Amounts, Names, Gen.Bool)
-            .Select((date, pot, amount, owed, what, undone) => new CardPurchase(1, date, pot.Item2 ? pot.Item1 : null, amount, owed, what, 1, 2) { Undone = undone });
+        Gen.Select(Dates, Gen.Select(Names, Gen.Bool), Amounts, Amounts, Names, Gen.Bool, SomeTakenUp)
+            .Select((date, pot, amount, owed, what, undone, taken) => new CardPurchase(1, date, pot.Item2 ? pot.Item1 : null, amount, owed, what, 1, 2)
+            {
+                Undone = undone,
+                TakenUp = taken,
+            });
 
     /// <summary>Counts with every field.</summary>
     public static Gen<WeekCount> Count { get; } =
@@ -34,9 +46,15 @@ internal static partial class GenBook
         from notes in SomeNotes
         from target in SomeTargets
         from move in SomeNumbers
+        from undone in Gen.Bool
+        from taken in SomeTakenUp
         select new WeekCount(
             1, dates.Item1, dates.Item2, names.Item1, dates.Item3, amounts[0], amounts[1], amounts[2], amounts[3], amounts[4],
-            notes, amounts[5], amounts[6], names.Item2, target, 1, 2, move);
+            notes, amounts[5], amounts[6], names.Item2, target, 1, 2, move)
+        {
+            Undone = undone,
+            TakenUp = taken,
+        };
 
     /// <summary>Returns with every field.</summary>
     public static Gen<CashReturn> Return { get; } =
@@ -44,6 +62,7 @@ internal static partial class GenBook
         from pots in Gen.Select(Names, Amounts, SomeNotes).Array[0, 3]
         from swaps in Gen.Select(Names, Names, Gen.Bool, Notes, Notes).Array[0, 3]
         from settles in Gen.Select(Gen.Enum<OwedKind>(), Gen.Long[1, 99], Amounts).Array[0, 3]
+        from undone in Gen.Bool
         select new CashReturn(
             1,
             dates.Item1,
@@ -52,7 +71,10 @@ internal static partial class GenBook
             [.. swaps.Select(swap => new NoteSwap(swap.Item1, swap.Item3 ? swap.Item2 : null, swap.Item4, swap.Item5))],
             [.. settles.Select(settle => new SettledItem(new OwedKey(settle.Item1, settle.Item2), settle.Item3))],
             1,
-            3);
+            3)
+        {
+            Undone = undone,
+        };
 
     /// <summary>Counts begun, with every field.</summary>
     public static Gen<CountDraft> CountDraft { get; } =
@@ -80,7 +102,7 @@ internal static partial class GenBook
         select new WeekRecords(
             [.. fills.DistinctBy(fill => fill.Key).OrderBy(fill => fill.Key.Payday).ThenBy(fill => fill.Key.Week).ThenBy(fill => fill.Key.PotId, StringComparer.Ordinal)],
             [.. purchases.Select((purchase, i) => purchase with { Number = i + 1 })],
-            [.. counts.Select((count, i) => count with { Number = i + 1 })],
+            [.. counts.Select((count, i) => count with { Number = i + 1, Together = (i / 2) + 1 })],
             [.. settled.Select((one, i) => new SettledDifference(i + 1, one.Item1, one.Item2, i + 1))],
             [.. returns.Select((back, i) => back with { Number = i + 1 })],
             draft.Item2 ? draft.Item1 : null);

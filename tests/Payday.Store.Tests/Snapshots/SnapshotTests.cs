@@ -159,7 +159,14 @@ public sealed class SnapshotTests : IDisposable
         }
 
         Load();
-        StoreBackups.Restore(Folder, StoreBackups.Find(Folder, early.Path)!);
+        byte[] late = File.ReadAllBytes(Folder.Snapshot);
+        using (Restoring restoring = Restoring.Begin(Folder))
+        {
+            restoring.Put(restoring.Find(early.Path)!);
+        }
+
+        Assert.False(File.Exists(Folder.Snapshot));
+        File.WriteAllBytes(Folder.Snapshot, late);
         Assert.Equal(WithoutSnapshot(keep: true), Load());
         using (BookStore store = BookStore.Open(Folder))
         {
@@ -193,7 +200,7 @@ public sealed class SnapshotTests : IDisposable
     {
         Assert.Empty(StoreCheck.Run(Folder).Findings);
         Snapshot told = SnapshotFile.TryRead(Folder)!;
-        StoredRecords older = StoredRecords.Of(JournalScan.Read(Folder.Journal).Content((int)told.Place.Number - 1))!;
+        StoredRecords older = StoredRecords.Of(JournalScan.ContentOf(JournalScan.Read(Folder.Journal).Lines.Take((int)told.Place.Number - 1)))!;
         SnapshotFile.TryWrite(Folder, told with { Records = older });
 
         Assert.Equal("snapshot", Assert.Single(StoreCheck.Run(Folder).Findings).Part);

@@ -106,4 +106,46 @@ public class SafetyCommandTests
         Assert.Equal(0, ran.Exit);
         Assert.Equal($"payday: note: {stick} is not there, so there is no backup in it. Is its disk plugged in? What you enter is stored all the same.\n", ran.Error);
     }
+
+    [Fact]
+    public void Backup_AlwaysToAFolderWithBlanksInItsName_IsThatFolder()
+    {
+        using TestShell shell = TestShell.WithDemo();
+        string stick = shell.In("stick ");
+        Directory.CreateDirectory(stick);
+
+        shell.Run("backup", stick, "--always").Fine();
+        File.Delete(Assert.Single(Directory.GetFiles(stick)));
+        shell.Run("run", "--accept").Fine();
+
+        Assert.Single(Directory.GetFiles(stick));
+        Assert.Equal(2, shell.Run("backup", "", "--always").Exit);
+    }
+
+    [Fact]
+    public void Restore_FileThatIsNoBackup_SaysWhatItIs()
+    {
+        using TestShell shell = TestShell.WithDemo();
+        Directory.CreateDirectory(shell.In("letters"));
+        File.WriteAllText(shell.In("letter"), "letter");
+
+        Assert.EndsWith("letters is a folder, not a backup; nothing was changed. See what there is with payday restore.\n", Joined(shell.Run("restore", shell.In("letters"))), StringComparison.Ordinal);
+        Assert.EndsWith("letter is damaged; nothing was changed. See what there is with payday restore.\n", Joined(shell.Run("restore", shell.In("letter"))), StringComparison.Ordinal);
+        Assert.EndsWith("nothing is not there, or is damaged; nothing was changed. See what there is with payday restore.\n", Joined(shell.Run("restore", shell.In("nothing"))), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Restore_BackupOfAnotherHousehold_SaysWhose()
+    {
+        using TestShell shell = TestShell.WithDemo();
+        using TestShell other = TestShell.WithDemo();
+        Directory.CreateDirectory(other.In("stick"));
+        other.Run("backup", other.In("stick")).Fine();
+
+        Ran look = shell.Run("restore", Directory.GetFiles(other.In("stick")).Single()).Fine();
+
+        Assert.Contains("It is of another household, Fernhollow house, which would take the place of the one here.", look.Out.Replace("\n  ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    private static string Joined(Ran ran) => ran.Error.Replace("\n  ", " ", StringComparison.Ordinal);
 }

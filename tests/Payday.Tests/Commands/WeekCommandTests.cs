@@ -20,6 +20,62 @@ public class WeekCommandTests
     }
 
     [Fact]
+    public void Undo_OfCountFillAndReturn_IsAsBefore()
+    {
+        using TestShell shell = Closed();
+        string[] fresh = Told(shell);
+        shell.Run("fill", "--on", "2026-03-06", "--done").Fine();
+        string[] filled = Told(shell);
+        shell.Run("spend", "Food", "12.34", "--on", "2026-03-07").Fine();
+        string[] bought = Told(shell);
+        shell.Run("count", "food=21.50", "Fares=3+2").Fine();
+
+        Assert.Equal(["The count of Food, Thu 12 Mar.", "The count of Fares, Thu 12 Mar.", "Taken back."], shell.Run("count", "--undo").Fine().Lines);
+        Assert.Equal(bought, Told(shell));
+        shell.Run("return", "--confirm").Fine();
+        Assert.Equal(["The cash return, Thu 12 Mar.", "Taken back."], shell.Run("return", "--undo").Fine().Lines);
+        Assert.Equal(bought, Told(shell));
+        shell.Run("spend", "--undo", "1").Fine();
+        Assert.Equal(filled, Told(shell));
+        Assert.Equal("{\"takenBack\":[{\"what\":\"fill\",\"pot\":\"Fares\",\"date\":\"2026-03-06\"}]}", shell.Run("fill", "--undo", "fares", "--json").Fine().Out.TrimEnd());
+        shell.Run("fill", "--undo").Fine();
+        Assert.Equal(fresh, Told(shell));
+    }
+
+    [Fact]
+    public void Undo_WithSomethingInTheWay_NamesItAndTheCommand()
+    {
+        using TestShell shell = Closed();
+        shell.Run("fill", "--on", "2026-03-06", "--done").Fine();
+        shell.Run("spend", "Food", "12.34", "--on", "2026-03-07").Fine();
+        shell.Run("count", "food=21.50").Fine();
+
+        Assert.Equal(
+            new Ran(1, "", "payday: Food was counted on 12 Mar 2026 with card purchase 1 in it; take that count back first. payday count --undo \"Food\"\n"),
+            shell.Run("spend", "--undo", "1"));
+        Assert.Equal(
+            new Ran(1, "", "payday: Food was counted on 12 Mar 2026 with the fill of Food for 6 Mar 2026 in it; take that count back first. payday count --undo \"Food\"\n"),
+            shell.Run("fill", "--undo", "food"));
+        Assert.Equal(new Ran(1, "", "payday: No cash was taken to the bank yet.\n"), shell.Run("return", "--undo"));
+        shell.Run("count", "--undo", "Food").Fine();
+        Assert.Equal(new Ran(1, "", "payday: No count was confirmed yet.\n"), shell.Run("count", "--undo"));
+    }
+
+    // 205 were filled; 95 of the 300 are next week's.
+    [Fact]
+    public void Fill_AfterAPurchaseLargerThanTheWallet_SaysWhatItMoves()
+    {
+        using TestShell shell = Closed();
+        shell.Run("fill", "--on", "2026-03-06", "--done").Fine();
+        shell.Run("spend", "Food", "300", "--on", "2026-03-08").Fine();
+        shell.Today = new(2026, 3, 13);
+
+        Assert.Contains("Food               Fri 13 Mar  110.00  left of 205.00         to fill", shell.Run("fill").Fine().Out, StringComparison.Ordinal);
+        Assert.Contains("(payday fill): 8 pots, 270.00.", shell.Run("show").Fine().Out, StringComparison.Ordinal);
+        Assert.Contains("Food               Fri 13 Mar  110.00  left of 205.00         done", shell.Run("fill", "--done").Fine().Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Status_ExitCode_SaysWhetherSomethingWaits()
     {
         using TestShell shell = Closed();
@@ -67,6 +123,10 @@ public class WeekCommandTests
     [InlineData(1, "There is no file", "spend", "--list", "/nowhere/list")]
     [InlineData(2, "There is no pot 'Hats'", "fill", "--skip", "Hats")]
     [InlineData(2, "There is no pot 'Hats'", "return", "--leave", "Hats")]
+    [InlineData(2, "There is no pot 'Hats'", "count", "--undo", "Hats")]
+    [InlineData(2, "There is no pot 'Hats'", "fill", "--undo", "Hats")]
+    [InlineData(1, "That pot was not counted yet.", "count", "--undo", "Food")]
+    [InlineData(1, "No fill is marked.", "fill", "--undo")]
     public void Run_WhatCannotBe_IsRefusedInOneSentence(int exit, string part, params string[] args)
     {
         using TestShell shell = Closed();
@@ -105,6 +165,10 @@ public class WeekCommandTests
         using var document = System.Text.Json.JsonDocument.Parse(shell.Run([.. line.Split(' '), "--json"]).Fine().Out);
         Assert.Equal(System.Text.Json.JsonValueKind.Object, document.RootElement.ValueKind);
     }
+
+    // Everything but the ledger's own list.
+    private static string[] Told(TestShell shell) =>
+        [.. new[] { "show", "show pots", "show bills", "show debts", "show year", "status", "fill", "count" }.Select(command => shell.Run(command.Split(' ')).Out)];
 
     private static TestShell Closed()
     {

@@ -9,6 +9,9 @@ internal static class Disk
     public static bool Small(string path, int kilobytes) =>
         OperatingSystem.IsLinux() && Environment.IsPrivilegedProcess && Run("mount", "-t", "tmpfs", "-o", $"size={kilobytes}k,mode=700", "tmpfs", path);
 
+    /// <summary>Shows a file at the place of another one; returns whether this could be done.</summary>
+    public static bool Show(string file, string at) => OperatingSystem.IsLinux() && Environment.IsPrivilegedProcess && Run("mount", "--bind", file, at);
+
     /// <summary>Makes a disk mounted here read-only.</summary>
     public static void ReadOnly(string path) => Assert.True(Run("mount", "-o", "remount,ro", path));
 

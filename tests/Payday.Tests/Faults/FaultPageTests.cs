@@ -38,8 +38,14 @@ public sealed class FaultPageTests
         page.Add("the database is damaged and there is no journal, only a backup", () => Both(page, database[..9000], null), "show", "pots");
         page.Add("the journal is of another past", () => File.WriteAllBytes(data.Journal, OtherPast(page)), "show", "pots");
         page.Add("the whole folder is an old copy, but not its backups", () => OldCopy(page), "show", "pots");
+        page.Add("the database is gone and the journal lacks a line that a backup has", () => Cut(page), "show", "pots");
+        page.AddRefusal("another program replaces the journal while it is open", store =>
+        {
+            Replaced(data.Journal);
+            store.Save(new BookChange { Household = store.Load()!.Household });
+        });
         page.Add("a newer Payday wrote the journal", () => File.WriteAllBytes(data.Journal, Newer(journal, last)), "show", "pots");
-        page.Add("a backup is damaged", () => File.WriteAllBytes(Directory.GetFiles(data.Backups)[0], new byte[300]), "check");
+        page.Add("a backup is damaged", () => Damaged(Directory.GetFiles(data.Backups)[0]), "check");
         page.Add("the clock went back ten years", () => page.Today = new(2016, 3, 7), "show", "pots");
         page.Today = new(2026, 3, 7);
         Taken(page);
@@ -52,6 +58,7 @@ public sealed class FaultPageTests
         page.AddRefusal("a change is too large", store => store.Save(new BookChange { Movements = [store.Load()!.Ledger.Movements[0] with { Reason = new string('x', 13_000_000) }] }));
         string recorded = Recorded();
         Failing(page, recorded);
+        Strange(page, recorded);
         Small(page, recorded, "the disk is full", "spend", "Food", "3");
         Small(page, recorded, "the disk is read-only", "spend", "Food", "3");
 
@@ -62,15 +69,46 @@ public sealed class FaultPageTests
     private static void Failing(FaultPage page, string recorded)
     {
         const string title = "the disk can't read the journal";
-        if (OperatingSystem.IsLinux())
+        page.Put(page.Now);
+        if (Disk.Show($"/proc/{Environment.ProcessId}/mem", page.Data.Journal))
         {
-            page.Add(title, () => Linked(page.Data.Journal, "/proc/self/mem"), "show", "pots");
-            File.Delete(page.Data.Journal);
+            Disk.Remove(page.Data.Journal);
+            page.Add(title, () => Assert.True(Disk.Show($"/proc/{Environment.ProcessId}/mem", page.Data.Journal)), "show", "pots");
+            Disk.Remove(page.Data.Journal);
         }
         else
         {
             page.Recorded(title, recorded);
         }
+    }
+
+    // What is no file, and would be waited on or followed: on other systems not all kinds are told apart.
+    private static void Strange(FaultPage page, string recorded)
+    {
+        (string Title, Action Fault)[] kinds =
+        [
+            ("a named pipe is in the place of the journal", () => Pipe(page.Data.Journal)),
+            ("a link is in the place of the database", () => Linked(page.Data.Database, "/nowhere")),
+        ];
+        foreach ((string title, Action fault) in kinds)
+        {
+            if (OperatingSystem.IsLinux())
+            {
+                page.Add(title, fault, "show", "pots");
+                page.Then("check", "--mend");
+            }
+            else
+            {
+                page.Recorded(title, recorded);
+            }
+        }
+    }
+
+    private static void Pipe(string path)
+    {
+        File.Delete(path);
+        using System.Diagnostics.Process made = System.Diagnostics.Process.Start("mkfifo", [path]);
+        made.WaitForExit();
     }
 
     private static void Small(FaultPage page, string recorded, string title, params string[] line)
@@ -156,6 +194,30 @@ public sealed class FaultPageTests
 
         File.WriteAllBytes(page.Data.Database, page.Before["payday.db"]);
         File.WriteAllBytes(page.Data.Journal, page.Before["payday.journal"]);
+    }
+
+    // Under the short name of those of before, so that it stands on one line.
+    private static void Damaged(string backup)
+    {
+        File.Delete(backup);
+        File.WriteAllBytes(Path.Combine(Path.GetDirectoryName(backup)!, "payday-20260306T100000Z-1.journal.gz"), new byte[300]);
+    }
+
+    private static void Cut(FaultPage page)
+    {
+        OldCopy(page);
+        File.Delete(page.Data.Database);
+    }
+
+    private static void Replaced(string path)
+    {
+        using (var from = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete))
+        using (FileStream to = File.Create(path + ".tmp"))
+        {
+            from.CopyTo(to);
+        }
+
+        File.Move(path + ".tmp", path, overwrite: true);
     }
 
     // Its last line with a higher version, and the hash that goes with it.

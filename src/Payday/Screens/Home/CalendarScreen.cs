@@ -24,8 +24,7 @@ internal sealed class CalendarScreen(BookSession session) : PageScreen
         ("Fill day", "the weekday on which the wallet is filled."),
         ("Extra payday", "a payday beyond the usual count of its month: the third of a fortnightly wage, the fifth of a weekly one."),
         ("Minimum due", "the least that must be paid on a debt by then; as far ahead as nothing more is paid on it."),
-        ("Covered", "a closed payday has paid the minimum; the lender wants it by that day."),
-        ("Closed, paid", "the payday's routine is done; the bill has left the account."),
+        ("Closed, paid", "the payday's routine is done; the bill or minimum was ticked as paid."),
     ];
 
     /// <inheritdoc/>

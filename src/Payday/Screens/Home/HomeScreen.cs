@@ -169,20 +169,14 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     {
         Read<LocalDate> next = Core.Routines.Routine.Next(session.Book);
         LocalDate to = next.Ok && next.Value > session.Today ? next.Value.PlusDays(-1) : session.Today.PlusDays(13);
-        LocalDate from = LocalDate.Min(session.Today, session.Book.Household.Start);
-        ImmutableArray<ComingDue> dues = [.. ComingDues.Between(session.Book, from, to).Where(due => !due.Paid || (due.Kind == DueKind.Minimum && due.Date >= session.Today))];
+        ImmutableArray<ComingDue> dues = ComingDues.Waiting(session.Book, session.Today, to);
         return dues.IsEmpty
             ? [FrameLine.Of(to == session.Today ? " Nothing falls due today." : $" Nothing falls due until {DateText.Weekday(to)}.")]
             : Lines(
                 width,
                 [Report.Names($"Due until {DateText.Weekday(to)}"), new("on"), Report.Amounts("amount"), new("")],
                 dues.Select(due => ImmutableArray.Create(
-                    due.Name, DateText.Weekday(due.Date), due.Amount.ToString(session.Style), (due.Kind, due.Paid) switch
-                    {
-                        (DueKind.Bill, _) => "",
-                        (_, true) => "minimum, covered",
-                        _ => "minimum",
-                    })));
+                    due.Name, DateText.Weekday(due.Date), due.Amount.ToString(session.Style), due.Kind == DueKind.Minimum ? "minimum" : "")));
     }
 
     private IEnumerable<FrameLine> Lines(

@@ -1,6 +1,8 @@
 using Humanizer;
 using Payday.Core.Amounts;
 using Payday.Core.Routines;
+using Payday.Core.Weeks;
+using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Looking;
 using Payday.Screens.Shell;
@@ -35,7 +37,7 @@ internal sealed class ReopenScreen(BookSession session) : PageScreen
     {
         if (!reopening.Ok)
         {
-            yield return "! " + reopening.Fault;
+            yield return "! " + (Reopening.InTheWay(session.Book) is { } obstacle ? TakeBackWays.WithKeys(obstacle) : reopening.Fault);
             yield break;
         }
 

@@ -1,6 +1,7 @@
 using Payday.Core.Amounts;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
+using Payday.Core.Weeks;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -13,6 +14,7 @@ namespace Payday.Screens.Home;
 internal sealed class UndoScreen(BookSession session, Movement movement) : PageScreen
 {
     private readonly Read<Undoing> trial = Undoing.Of(session.Book, movement.Number, session.Today, "trial");
+    private readonly Obstacle? obstacle = Undoing.InTheWay(session.Book, movement.Number);
     private bool done;
 
     /// <inheritdoc/>
@@ -31,7 +33,7 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
     {
         string[] lines = trial.Ok
             ? [MovementText.Sentence(session.Book, movement), "", .. After(trial.Value)]
-            : [MovementText.Sentence(session.Book, movement), "", "! " + trial.Fault];
+            : [MovementText.Sentence(session.Book, movement), "", "! " + (obstacle is null ? trial.Fault : TakeBackWays.WithKeys(obstacle))];
         return lines.SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2))
             .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Hand : Ink.Plain));
     }

@@ -56,7 +56,7 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
         Ink = row.Payment < row.Minimum ? Ink.Hand : row.Due is null ? Ink.Quiet : Ink.Plain,
         Detail = Detail(row),
         NoEdit = row.Balance.IsZero ? $"{row.Name} is paid off: nothing is owed on it." : $"{row.Name}: no minimum falls due before the next payday. More can be paid on it in the Surplus step.",
-        NoTick = row.Balance.IsZero ? $"{row.Name} is paid off: nothing is owed on it." : $"{row.Name}: no minimum falls due before the next payday. There is no proposal to take again.",
+        NoTick = row.Balance.IsZero ? $"{row.Name} is paid off: nothing is owed on it." : $"{row.Name}: no minimum falls due before the next payday, so there is no proposal to take.",
         Edit = row.Due is null ? null : Amount($"Pay on {row.Name}", row.Payment, (draft, amount) => draft with { Minimums = draft.Minimums.SetItem(row.Key!.Value, amount) }, row.Balance + row.Interest),
         Tick = row.Due is null ? null : () => Work.Decide(draft => draft with { Minimums = draft.Minimums.Remove(row.Key!.Value), DebtPayments = draft.DebtPayments.Remove(row.DebtId) }),
     };

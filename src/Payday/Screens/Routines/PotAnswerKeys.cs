@@ -1,10 +1,10 @@
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Calendar;
 using Payday.Core.Households;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Reports;
-using Payday.Screens.Setup.Fields;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Terminal.Gui.Input;
@@ -50,7 +50,7 @@ internal static class PotAnswerKeys
 
         string? By(string text)
         {
-            Read<LocalDate> by = DateType.Date(text.Trim(), work.Session.Today, work.Session.Book.Household.Settings.DateOrder);
+            Read<LocalDate> by = TypedDate.Parse(text.Trim(), work.Session.Today, work.Session.Book.Household.Settings.DateOrder);
             return by.Ok ? work.Answer(book => SinkingAnswers.By(book, pot.Id, by.Value, payday), "") : by.Fault;
         }
     }

@@ -49,7 +49,7 @@ internal sealed class CountScreen : CursorScreen
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => Here is null
-        ? [Day]
+        ? [Day, BackKey]
         :
         [
             new(Key.Enter, "Enter", "left", $"Type what is left; a sum like {session.Style.Written("12.50+3")} is taken, and nothing at all leaves the pot uncounted.", () => new Way.Edit(cells.Left(Here!, Typed(Here!)))),
@@ -58,6 +58,7 @@ internal sealed class CountScreen : CursorScreen
             new(new Key('t'), "t", "", "What is left moves on to another pot, a debt or the account.", () => new Way.To(Targets(Here!))),
             new(new Key('d'), "d", "", "Name what is missing from what was spent, or what was found.", () => new Way.Edit(cells.Difference(Here!))),
             new(new Key('o'), "o", "", "Differences of earlier counts that are still open.", () => new Way.To(new DifferencesScreen(session))),
+            BackKey,
             Day,
         ];
 
@@ -80,6 +81,8 @@ internal sealed class CountScreen : CursorScreen
     protected override string Status => $"Spent so far {Shown(Plan.Spent)}.{Later()}";
 
     private Binding Day => new(new Key('w'), "w", Here is null ? "another day" : "", "Count for another day, such as a week's end that was missed.", () => new Way.Edit(cells.Day()));
+
+    private Binding BackKey => new(new Key('u'), "u", Here is null ? "take back" : "", "Take back a count that was confirmed, after a question.", ToCountsBack);
 
     private CountPlan Plan => work.Plan;
 
@@ -202,6 +205,17 @@ internal sealed class CountScreen : CursorScreen
 
             return Way.Back;
         });
+
+    private Way ToCountsBack()
+    {
+        if (CountsBack.Picks(session) is { } picks)
+        {
+            return new Way.To(picks);
+        }
+
+        Message = "No count was confirmed yet.";
+        return Way.Stay;
+    }
 
     private Way Confirm()
     {

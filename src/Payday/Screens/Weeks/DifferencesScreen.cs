@@ -24,15 +24,18 @@ internal sealed class DifferencesScreen(BookSession session) : CursorScreen
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => Count == 0
-        ? []
+        ? [TakeBack]
         :
         [
             new(new Key('e'), "e", "explained", "It is known what it went for: what was missing was spent, what was found had not been.", () => Settle(DifferenceEnd.Explained)),
             new(new Key('t'), "t", "turned up", "What was missing turned up and is in the pot again.", () => Settle(DifferenceEnd.TurnedUp)),
+            TakeBack,
         ];
 
     /// <inheritdoc/>
     protected override string Detail => Count == 0 ? "" : WeekText.Difference(session.Book, Open[Cursor]);
+
+    private Binding TakeBack => new(new Key('u'), "u", "take back", "Open the difference again that was cleared up last.", Reopen);
 
     private ImmutableArray<WeekCount> Open => Differences.Open(session.Book);
 
@@ -49,6 +52,30 @@ internal sealed class DifferencesScreen(BookSession session) : CursorScreen
                 count.DifferenceName))],
             decimalMark: session.Style.DecimalMark).Lay(width);
         return (lines.Header, lines.Rows);
+    }
+
+    private Way Reopen()
+    {
+        if (Differences.LastSettled(session.Book) is not { } last)
+        {
+            Message = "No difference was cleared up yet.";
+            return Way.Stay;
+        }
+
+        if (Differences.InTheWay(session.Book, last) is { } obstacle)
+        {
+            Message = TakeBackWays.WithKeys(obstacle);
+            return Way.Stay;
+        }
+
+        Read<Book> after = Differences.Reopen(session.Book, last, session.Today);
+        if (after.Ok)
+        {
+            session.Take(after.Value);
+        }
+
+        Message = after.Fault ?? "The difference is open again.";
+        return Way.Stay;
     }
 
     private Way Settle(DifferenceEnd how)

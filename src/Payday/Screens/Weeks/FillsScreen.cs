@@ -3,6 +3,7 @@ using Humanizer;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
+using Payday.Core.Routines;
 using Payday.Core.Weeks;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -55,11 +56,12 @@ internal sealed class FillsScreen : CursorScreen
             new(Key.Enter, "Enter", "done", "This pot is filled for this week.", () => Mark(FillState.Done)),
             new(new Key('k'), "k", "skip", "Not this time: the cash stays at home.", () => Mark(FillState.Skipped)),
             new(new Key('a'), "a", "all done", "All pots to fill this week by today are filled.", All),
+            new(new Key('u'), "u", Here!.Marked is null ? "" : "undo", "Take back the mark of this fill: it is as it was before it.", Unmark),
         ];
 
     /// <inheritdoc/>
     protected override string Detail => Here is { } part
-        ? $"{part.Pot.Name}, week of {DateText.Weekday(part.Key.Day)}: {NoteText.Listed(part.Notes, part.Amount.Currency, session.Style)} = {part.Amount.ToString(session.Style)}.{(State(part) == Over ? " That week is over: its count takes this as done, unless k says that it was skipped." : "")}"
+        ? $"{part.Pot.Name}, week of {DateText.Weekday(part.Key.Day)}: {Detailed(part)}{(State(part) == Over ? " That week is over: its count takes this as done, unless k says that it was skipped." : "")}"
         : "";
 
     /// <inheritdoc/>
@@ -68,18 +70,19 @@ internal sealed class FillsScreen : CursorScreen
         get
         {
             ImmutableArray<FillPart> waiting = WalletFills.Waiting(session.Book, session.Today);
-            Money sum = Money.Sum(waiting.Select(part => part.Amount), session.Book.Household.Currency);
+            Money sum = Money.Sum(waiting.Select(part => part.Moves), session.Book.Household.Currency);
             return waiting.IsEmpty ? "Nothing waits to be filled today." : $"{"pot".ToQuantity(waiting.Length)} to fill by today, {sum.ToString(session.Style)}.";
         }
     }
 
-    // What waits, and what was marked since the last payday.
+    // What waits, and what was marked of the last payday or since it was closed.
     private ImmutableArray<FillPart> Parts
     {
         get
         {
-            LocalDate? last = session.Book.LastClosed?.Payday;
-            return [.. FillPart.Of(session.Book).Where(part => part.Marked is null || part.Key.Payday == last)];
+            ClosedPayday? last = session.Book.LastClosed;
+            return [.. FillPart.Of(session.Book).Where(part =>
+                part.Marked is null || part.Key.Payday == last?.Payday || part.Marked.Movement > last?.LastMovement)];
         }
     }
 
@@ -93,8 +96,8 @@ internal sealed class FillsScreen : CursorScreen
             [.. Parts.Select(part => ImmutableArray.Create(
                 part.Pot.Name,
                 DateText.Weekday(part.Key.Day),
-                part.Amount.ToString(session.Style),
-                NoteText.Listed(part.Notes, part.Amount.Currency, session.Style),
+                part.Moves.ToString(session.Style),
+                FillText.Notes(part, session.Style),
                 State(part)))],
             gap: width < 74 ? 1 : 2,
             decimalMark: session.Style.DecimalMark).Lay(width);
@@ -113,8 +116,13 @@ internal sealed class FillsScreen : CursorScreen
     {
         FillState.Done => "done",
         FillState.Skipped => "skipped",
+        _ when part.Moves.IsZero => "nothing left",
         _ => part.Key.Day > session.Today ? "later" : WalletFills.IsOver(session.Book.Household, part, session.Today) ? Over : ToFill,
     };
+
+    private string Detailed(FillPart part) => part.Moves == part.Amount
+        ? $"{NoteText.Listed(part.Notes, part.Amount.Currency, session.Style)} = {part.Amount.ToString(session.Style)}."
+        : $"{part.Moves.ToString(session.Style)} of {part.Amount.ToString(session.Style)}, as the rest was used at home before.";
 
     private Way Mark(FillState state)
     {
@@ -127,6 +135,25 @@ internal sealed class FillsScreen : CursorScreen
 
         session.Take(after.Value);
         Cursor = Math.Min(Cursor + 1, Count - 1);
+        return Way.Stay;
+    }
+
+    private Way Unmark()
+    {
+        FillKey key = Here!.Key;
+        if (WalletFills.InTheWay(session.Book, key) is { } obstacle)
+        {
+            Message = TakeBackWays.WithKeys(obstacle);
+            return Way.Stay;
+        }
+
+        Read<Book> after = WalletFills.Unmark(session.Book, key, session.Today);
+        if (after.Ok)
+        {
+            session.Take(after.Value);
+        }
+
+        Message = after.Fault ?? "The mark is taken back.";
         return Way.Stay;
     }
 

@@ -43,12 +43,13 @@ internal sealed class ReturnScreen : CursorScreen
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => Here is not { } line
-        ? []
+        ? [TakeBack]
         :
         [
             new(Key.Space, "Space", line.Goes ? "leave owed" : "take along", "Whether this pot's cash goes to the bank this time.", Turn),
             new(Key.Enter, "Enter", "notes", "Say which notes you pull from this pot.", () => new Way.To(Notes(line))),
             new(new Key('p'), "p", "", "The notes of this pot as planned.", () => Decide(plan.Draft with { Picked = plan.Draft.Picked.Remove(line.Pot.Id) })),
+            TakeBack,
         ];
 
     /// <inheritdoc/>
@@ -66,6 +67,8 @@ internal sealed class ReturnScreen : CursorScreen
     protected override string Status => plan.Total.IsZero
         ? ""
         : $"Slip: {NoteText.Listed(plan.SlipNotes, plan.Total.Currency, session.Style)}{(plan.Unlisted.IsZero ? "" : $", and {plan.Unlisted.ToString(session.Style)} in notes not known")}";
+
+    private Binding TakeBack => new(new Key('u'), "u", Here is null ? "take back" : "", "Take back the last cash return, after a question.", ToQuestion);
 
     private ReturnLine? Here => plan.Lines.IsEmpty ? null : plan.Lines[Math.Clamp(Cursor, 0, plan.Lines.Length - 1)];
 
@@ -130,6 +133,28 @@ internal sealed class ReturnScreen : CursorScreen
         session.Return = draft;
         plan = ReturnPlan.Of(session.Book, draft);
         return Way.Stay;
+    }
+
+    private Way ToQuestion()
+    {
+        if (ReturnUndo.Last(session.Book) is not { } back)
+        {
+            Message = "No cash was taken to the bank yet.";
+            return Way.Stay;
+        }
+
+        Money total = Money.Sum(back.Pots.Select(pot => pot.Amount), session.Book.Household.Currency);
+        return new Way.To(new TakeBackScreen(
+            session,
+            $"Take back the cash return of {DateText.Weekday(back.Date)}",
+            [
+                $"{DateText.Long(back.Date)}: {total.ToString(session.Style)} to the bank.",
+                "It will be as if it had not been there: the pots owe that cash again, and notes that were swapped are where they were.",
+                "The movements stay in the ledger beside their reverses.",
+            ],
+            ReturnUndo.InTheWay(session.Book, back),
+            () => ReturnUndo.Of(session.Book, back, session.Today),
+            "The cash return is taken back."));
     }
 
     private Way ToSlip()

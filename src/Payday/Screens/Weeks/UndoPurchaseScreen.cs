@@ -12,6 +12,7 @@ namespace Payday.Screens.Weeks;
 /// <summary>What undoing a card purchase would write, and the question whether to.</summary>
 internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purchase) : PageScreen
 {
+    private readonly Obstacle? obstacle = CardPurchases.InTheWay(session.Book, purchase.Number);
     private readonly Read<Book> undone = CardPurchases.Undo(session.Book, purchase.Number, session.Today);
 
     /// <inheritdoc/>
@@ -36,7 +37,7 @@ internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purch
         yield return "";
         if (!undone.Ok)
         {
-            yield return "! " + undone.Fault;
+            yield return "! " + (obstacle is null ? undone.Fault : TakeBackWays.WithKeys(obstacle));
             yield break;
         }
 

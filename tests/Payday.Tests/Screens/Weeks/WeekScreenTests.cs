@@ -2,6 +2,7 @@ using System.Drawing;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Ledgers;
+using Payday.Core.Pots;
 using Payday.Core.Weeks;
 using Payday.Screens.Home;
 using Payday.Screens.Routines;
@@ -52,6 +53,77 @@ public sealed class WeekScreenTests : IDisposable
         Assert.InRange(hand.Keys, 1, 29);
         Assert.Equal(8, demo.Session.Book.Weeks.Counts.Length);
         Assert.IsType<HomeScreen>(hand.Hand.Top);
+    }
+
+    [Fact]
+    public void Count_TakenBack_IsAsBeforeAndItsEntriesAreThereAgain()
+    {
+        Hand hand = On(new HomeScreen(demo.Session)).Press("w").Type("21", "5").Press("c");
+        Assert.Equal(2, demo.Session.Book.Weeks.Counts.Length);
+
+        hand.Press("w", "u");
+        Assert.Contains("The last count, 2 pots", Page(hand), StringComparison.Ordinal);
+        hand.Press("Enter", "Enter");
+
+        Assert.IsType<HomeScreen>(hand.Top);
+        Assert.Empty(demo.Session.Book.Weeks.StandingCounts);
+        Assert.Equal(2, demo.Session.Book.Weeks.Draft!.Entries.Count);
+    }
+
+    [Fact]
+    public void UndoPurchase_SeenByACount_NamesTheCountAndTheKeys()
+    {
+        demo.Session.Take(CardPurchases.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), "food", Cents(1200), "shop")).Value!);
+        On(new HomeScreen(demo.Session)).Press("w").Type("21").Press("c");
+
+        string shown = Page(On(new HomeScreen(demo.Session)).Press("b", "u"));
+        Assert.Contains("take that count back first. On home: w, then u.", string.Join(' ', shown.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Fills_TakenBack_WaitAgain()
+    {
+        Hand hand = On(new FillsScreen(demo.Session)).Press("Enter");
+        Assert.NotEmpty(demo.Session.Book.Weeks.Fills);
+        hand.To("Food").Press("u");
+
+        Assert.Equal("The mark is taken back.", hand.Message);
+        Assert.Empty(demo.Session.Book.Weeks.Fills);
+    }
+
+    [Fact]
+    public void Fills_AfterAPurchaseLargerThanTheWallet_SayWhatTheyMove()
+    {
+        demo.Session.Take(CardPurchases.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), "food", Cents(30000), "feast")).Value!);
+
+        string shown = Page(On(new FillsScreen(demo.Session)).To("left of"));
+        Assert.Contains("110.00  left of 205.00", shown, StringComparison.Ordinal);
+        Assert.Contains("110.00 of 205.00, as the rest was used at home before.", string.Join(' ', shown.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+        Assert.Contains("Fill the wallet (f): 8 pots, 270.00.", Page(On(new HomeScreen(demo.Session))), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Return_TakenBack_IsOwedAgain()
+    {
+        demo.Session.Take(CardPurchases.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), "food", Cents(1200), "shop")).Value!);
+        Money owed = PotMoney.OwedBack(demo.Session.Book.Ledger.Balances, "food");
+        demo.Session.Take(ReturnPlan.Of(demo.Session.Book, ReturnDraft.AsPlanned).Confirm(Friday13March).Value!);
+
+        On(new HomeScreen(demo.Session)).Press("r", "u", "Enter");
+
+        Assert.Equal(owed, PotMoney.OwedBack(demo.Session.Book.Ledger.Balances, "food"));
+    }
+
+    [Fact]
+    public void Differences_TakenBack_AreOpenAgain()
+    {
+        On(new CountScreen(demo.Session)).Type("400").Press("d").Type("Found behind the bread bin").Press("c");
+        Hand hand = On(new DifferencesScreen(demo.Session)).Press("e");
+        Assert.Empty(Differences.Open(demo.Session.Book));
+
+        hand.Press("u");
+
+        Assert.Single(Differences.Open(demo.Session.Book));
     }
 
     [Fact]
@@ -336,4 +408,6 @@ public sealed class WeekScreenTests : IDisposable
             Hand.Type(text);
         }
     }
+
+    private static string Page(Hand hand) => string.Join('\n', hand.Shown(Complete));
 }

@@ -21,19 +21,19 @@ internal sealed class DateType : FieldType
     /// <inheritdoc/>
     public override Read<JsonNode> Take(string text, SetupWork work)
     {
-        Read<LocalDate> date = Date(text.Trim(), work.Today, DateOrders.Of(work.Currency));
+        Read<LocalDate> date = Date(text.Trim(), work);
         return date.Ok ? Read.Of(Text(LocalDatePattern.Iso.Format(date.Value))) : Read.Refused<JsonNode>(date.Fault);
     }
 
     /// <summary>Reads a date, or the word <c>today</c>.</summary>
-    internal static Read<LocalDate> Date(string text, LocalDate today, DateOrder order)
+    internal static Read<LocalDate> Date(string text, SetupWork work)
     {
         if (string.Equals(text, "today", StringComparison.OrdinalIgnoreCase))
         {
-            return Read.Of(today);
+            return Read.Of(work.Today);
         }
 
-        Read<LocalDate> date = TypedDate.Parse(text, order: order);
+        Read<LocalDate> date = TypedDate.Parse(text, order: DateOrders.Of(work.Currency));
         if (!date.Ok)
         {
             return date;

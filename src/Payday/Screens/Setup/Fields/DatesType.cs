@@ -2,7 +2,6 @@ using System.Text.Json.Nodes;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
-using Payday.Core.Calendar;
 
 namespace Payday.Screens.Setup.Fields;
 
@@ -29,7 +28,7 @@ internal sealed class DatesType : FieldType
         var dates = new SortedSet<LocalDate>();
         foreach (string word in words)
         {
-            Read<LocalDate> date = DateType.Date(word, work.Today, DateOrders.Of(work.Currency));
+            Read<LocalDate> date = DateType.Date(word, work);
             if (!date.Ok)
             {
                 return Read.Refused<JsonNode>($"'{Shown(word)}': {date.Fault}");

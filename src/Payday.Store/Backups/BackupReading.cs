@@ -1,0 +1,19 @@
+using Payday.Store.Journals;
+
+namespace Payday.Store.Backups;
+
+/// <summary>What became of reading a backup. One of the nested cases.</summary>
+internal abstract record BackupReading
+{
+    private BackupReading()
+    {
+    }
+
+    /// <summary>It is whole.</summary>
+    /// <param name="Journal">The journal that it is a copy of, with at least one line.</param>
+    public sealed record Sound(JournalScan Journal) : BackupReading;
+
+    /// <summary>It is none.</summary>
+    /// <param name="What">What is wrong with it, said of the file: <c>is damaged</c>.</param>
+    public sealed record Unfit(string What) : BackupReading;
+}

@@ -1,0 +1,49 @@
+using Payday.Core.Amounts;
+using Payday.Core.Households;
+using Payday.Core.Weeks;
+using Payday.Reports;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Weeks;
+
+/// <summary>What taking something back would do, and the question whether to; or what is in the way and the keys that lead there.</summary>
+/// <param name="session">The book.</param>
+/// <param name="title">What is taken back.</param>
+/// <param name="texts">What that does, a paragraph each.</param>
+/// <param name="obstacle">What is in the way, or null.</param>
+/// <param name="take">Takes it back.</param>
+/// <param name="done">What is said once it is.</param>
+internal sealed class TakeBackScreen(
+    BookSession session, string title, IEnumerable<string> texts, Obstacle? obstacle, Func<Read<Book>> take, string done) : PageScreen
+{
+    private string? fault = obstacle is null ? null : TakeBackWays.WithKeys(obstacle);
+
+    /// <inheritdoc/>
+    public override string Title => title;
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys => fault is null
+        ? [new(Key.Enter, "Enter", "take it back", "Take it back: write the reverse of its movements to the ledger.", Take)]
+        : [];
+
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Lines(int width) => (fault is null ? texts : [.. texts.Take(1), "! " + fault])
+        .SelectMany(line => TextWrap.Lines(CleanText.OneLine(line), width - 2).Append(""))
+        .Select(line => FrameLine.Of(" " + line, fault is not null && line.StartsWith('!') ? Ink.Hand : Ink.Plain));
+
+    private Way Take()
+    {
+        Read<Book> after = take();
+        if (!after.Ok)
+        {
+            fault = after.Fault;
+            return Way.Stay;
+        }
+
+        session.Take(after.Value);
+        return new Way.Home(done);
+    }
+}
