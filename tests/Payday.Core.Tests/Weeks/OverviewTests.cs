@@ -1,4 +1,5 @@
 using NodaTime;
+using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Weeks;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -64,9 +65,8 @@ public class OverviewTests
 
         Assert.Equal(new PotHistoryLine(new(2026, 3, 5), PotEvent.Opening, Usd(10), null, ""), history.Lines[0]);
         Assert.Null(history.On(new(2026, 3, 4)));
-        Assert.Equal(
-            [Usd(10), Usd(130), Usd(130), Usd(115), Usd(81.50m)],
-            new[] { 5, 6, 7, 8, 12 }.Select(day => history.On(new(2026, 3, day))!.Value));
+        (int Day, Money Has)[] days = [(5, Usd(10)), (6, Usd(130)), (7, Usd(130)), (8, Usd(115)), (12, Usd(81.50m))];
+        Assert.All(days, day => Assert.Equal(day.Has, history.On(new(2026, 3, day.Day))));
     }
 
     [Fact]

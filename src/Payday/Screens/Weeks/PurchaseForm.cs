@@ -26,7 +26,7 @@ internal sealed class PurchaseForm : CursorScreen
     private Money? amount;
     private string? potId;
     private bool potChosen;
-    private LocalDate date;
+    private LocalDate? typed;
 
     /// <param name="session">The book.</param>
     /// <param name="changes">The purchase to change, or null for another one.</param>
@@ -39,7 +39,7 @@ internal sealed class PurchaseForm : CursorScreen
         amount = changes?.Amount;
         potId = changes is null ? pots[0] : changes.PotId;
         potChosen = changes is not null;
-        date = changes?.Date ?? session.Today;
+        typed = changes?.Date;
     }
 
     /// <summary>Whether it is in the ledger, and the form done with.</summary>
@@ -99,16 +99,19 @@ internal sealed class PurchaseForm : CursorScreen
                 ["What", what],
                 ["Amount", amount is { } known ? known.ToString(session.Style) : "-"],
                 ["Pot", WeekText.PotName(session.Book, potId)],
-                ["Day", DateText.Long(date)],
+                ["Day", DateText.Long(Date)],
             ],
             decimalMark: "").Lay(width).Rows
     );
+
+    // Today is asked for anew until a day is typed: a form begun yesterday is of today.
+    private LocalDate Date => typed ?? session.Today;
 
     private string Typed() => Cursor switch
     {
         0 => what,
         Amount => amount is { } known ? known.ToString(session.Style) : "",
-        _ => LocalDatePattern.Iso.Format(date),
+        _ => LocalDatePattern.Iso.Format(Date),
     };
 
     private CellEdit Edit(string text) => Cursor switch
@@ -167,7 +170,7 @@ internal sealed class PurchaseForm : CursorScreen
             return $"{DateText.Long(day.Value)} has not come yet; write today or a day before.";
         }
 
-        date = day.Value;
+        typed = day.Value;
         return null;
     }
 
@@ -193,13 +196,13 @@ internal sealed class PurchaseForm : CursorScreen
             return Way.Stay;
         }
 
-        var entry = new PurchaseEntry(date, potId, paid, what);
+        var entry = new PurchaseEntry(Date, potId, paid, what);
         Read<Book> after = changes is null
             ? CardPurchases.Enter(session.Book, entry)
             : CardPurchases.Change(session.Book, changes.Number, entry, session.Today);
         if (!after.Ok)
         {
-            Message = changes is not null && CardPurchases.InTheWay(session.Book, changes.Number) is { } obstacle ? TakeBackWays.WithKeys(obstacle) : after.Fault;
+            Message = after.Fault;
             return Way.Stay;
         }
 
