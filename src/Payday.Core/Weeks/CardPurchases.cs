@@ -69,6 +69,11 @@ public static class CardPurchases
             return Read.Refused<Book>($"Card purchase {number} is undone already.");
         }
 
+        if (CardRefunds.InTheWay(book, purchase) is { } way)
+        {
+            return Read.Refused<Book>(way);
+        }
+
         var key = new OwedKey(OwedKind.Purchase, number);
         if (book.Weeks.Returns.FirstOrDefault(back => back.Settles.Any(settle => settle.Item == key)) is { } settled)
         {
@@ -94,6 +99,11 @@ public static class CardPurchases
     /// <returns>The book afterwards, the new purchase being its last; or why it can't be.</returns>
     public static Read<Book> Change(Book book, long number, PurchaseEntry entry, LocalDate date)
     {
+        if (number >= 1 && number <= book.Weeks.Purchases.Length && book.Weeks.Purchases[(int)number - 1].IsRefund)
+        {
+            return Read.Refused<Book>("A refund can't be changed; undo it, and enter it again from a list.");
+        }
+
         Read<Book> undone = Undo(book, number, date);
         return undone.Ok ? Enter(undone.Value, entry) : undone;
     }

@@ -28,7 +28,7 @@ internal static class HistoryLines
         foreach (CardPurchase purchase in book.Weeks.Purchases.Where(purchase => purchase.PotId == potId && !purchase.Undone))
         {
             yield return new PotHistoryLine(purchase.Date, PotEvent.Card, purchase.Amount, null, purchase.What);
-            if (purchase.OwedBack.IsPositive)
+            if (!purchase.OwedBack.IsZero)
             {
                 yield return new PotHistoryLine(purchase.Date, PotEvent.OwedBack, purchase.OwedBack, null, purchase.What);
             }

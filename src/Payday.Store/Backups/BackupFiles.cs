@@ -8,6 +8,10 @@ namespace Payday.Store.Backups;
 /// <summary>Makes backups and reads them.</summary>
 internal static class BackupFiles
 {
+    // A household paid every week for 30 years has 69 MB; a packed file can be made to hold thousands of times its size.
+    private const int MostUnpacked = 400_000_000;
+    private const int Piece = 1 << 16;
+
     /// <summary>The backups in a folder, newest first.</summary>
     public static ImmutableArray<BackupFile> List(string path) => Directory.Exists(path)
         ? [.. Directory.GetFiles(path).Select(BackupFile.Of).OfType<BackupFile>().OrderByDescending(file => file.Made).ThenByDescending(file => file.Number)]
@@ -73,16 +77,26 @@ internal static class BackupFiles
         static string End(JournalScan scan) => scan.Last?.ToString() ?? "nothing";
     }
 
-    /// <summary>Reads a backup; null where it is not whole.</summary>
+    /// <summary>Reads a backup; null where it is not whole, or unpacks to more than any journal has.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="most">The most bytes that it may unpack to.</param>
     /// <exception cref="StoreException">It is of a newer version.</exception>
-    public static JournalScan? TryRead(string path)
+    public static JournalScan? TryRead(string path, int most = MostUnpacked)
     {
         try
         {
             using var bytes = new MemoryStream();
             using (var packed = new GZipStream(File.OpenRead(path), CompressionMode.Decompress))
             {
-                packed.CopyTo(bytes);
+                byte[] piece = new byte[Piece];
+                while (packed.Read(piece) is > 0 and var read)
+                {
+                    bytes.Write(piece, 0, read);
+                    if (bytes.Length > most)
+                    {
+                        return null;
+                    }
+                }
             }
 
             JournalScan scan = JournalScan.Of(bytes.GetBuffer().AsMemory(0, (int)bytes.Length));
