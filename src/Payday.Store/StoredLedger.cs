@@ -33,7 +33,7 @@ internal static class StoredLedger
         }
 
         Ledger ledger = Ledger.Of(household.Currency, movements);
-        string? fault = LedgerCheck.Faults(ledger.Balances, household.Settings.Numbers).FirstOrDefault();
+        string? fault = LedgerCheck.Damage(ledger.Balances, household.Settings.Numbers).FirstOrDefault();
         return fault is null
             ? ledger
             : throw new StoreException($"The ledger in {folder.Path} doesn't add up: {fault} Nothing was changed; keep a copy of the folder, then put back a copy from before.");

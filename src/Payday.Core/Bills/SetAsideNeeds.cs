@@ -78,19 +78,36 @@ internal sealed class SetAsideNeeds
         var least = new long[dueByPeriod.Length];
         for (int k = 0; k < least.Length; k++)
         {
-            long needed = Math.Max(0, dueByPeriod[k] - held.MinorUnits);
-            least[k] = IncomeIsKnown ? Math.Min(needed, income[k]) : needed;
+            least[k] = IncomeIsKnown ? Math.Min(Needed(k), income[k]) : Needed(k);
         }
 
         return least;
+    }
+
+    /// <summary>What has been set aside by each payday where each pays its own period: what is needed, as far as that day's income reaches.</summary>
+    public long[] OwnSetAside()
+    {
+        var own = new long[dueByPeriod.Length];
+        long before = 0;
+        long incomeBefore = 0;
+        for (int k = 0; k < own.Length; k++)
+        {
+            long lacking = Math.Max(0, Needed(k) - before);
+            before += IncomeIsKnown ? Math.Min(lacking, income[k] - incomeBefore) : lacking;
+            incomeBefore = income[k];
+            own[k] = before;
+        }
+
+        return own;
     }
 
     /// <summary>The running total against which the plan is level: income, or the count of paydays where none is known.</summary>
     public long[] Weights() =>
         IncomeIsKnown ? income : [.. Enumerable.Range(1, income.Length).Select(count => (long)count)];
 
-    /// <summary>The dues that all income until their date, and all that is held, can't pay in full.</summary>
-    public ImmutableArray<LateDue> Late()
+    /// <summary>The dues that what is held, and what has been set aside by their payday, can't pay in full.</summary>
+    /// <param name="total">By payday: all that has been set aside by then.</param>
+    public ImmutableArray<LateDue> Late(ReadOnlySpan<long> total)
     {
         var late = ImmutableArray.CreateBuilder<LateDue>();
         Int128 dueSoFar = 0;
@@ -98,10 +115,9 @@ internal sealed class SetAsideNeeds
         {
             long amount = dues[i].Amount.MinorUnits;
             dueSoFar += amount;
-            bool limited = periods[i] < 0 || IncomeIsKnown;
-            Int128 most = (Int128)held.MinorUnits + (periods[i] < 0 ? 0 : income[periods[i]]);
+            Int128 most = (Int128)held.MinorUnits + (periods[i] < 0 ? 0 : total[periods[i]]);
             Int128 missing = Int128.Min(dueSoFar - most, amount);
-            if (limited && missing > 0)
+            if (missing > 0)
             {
                 late.Add(new LateDue(dues[i], Money.FromMinorUnits((long)missing, held.Currency)));
             }
@@ -109,6 +125,8 @@ internal sealed class SetAsideNeeds
 
         return late.DrainToImmutable();
     }
+
+    private long Needed(int payday) => Math.Max(0, dueByPeriod[payday] - held.MinorUnits);
 
     // By date, those of one date in the order given. Sorting plain numbers of both takes a third of the time that a
     // stable sort of the dates does, which is most of the time of a large plan.

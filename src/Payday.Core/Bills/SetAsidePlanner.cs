@@ -10,7 +10,7 @@ namespace Payday.Core.Bills;
 /// By then at least min(D - held, X) must have been set aside: all that is needed, or all there is.
 /// </para>
 /// <para>
-/// <see cref="SetAsideMode.AsTheyFall"/> sets aside just that, so one payday may be asked for more than it brings.
+/// <see cref="SetAsideMode.AsTheyFall"/> has each payday bring what its own period lacks, and never more than its pay.
 /// <see cref="SetAsideMode.Level"/> takes the least concave line over those points, drawn against X: each payday gives
 /// a share of its pay that never rises later on, and no plan that is on time is more even. Modigliani and Hohn
 /// (Econometrica 23:1, 1955) have the plan fall into intervals, each best on its own needs; the line's corners are
@@ -36,14 +36,13 @@ public static class SetAsidePlanner
         SetAsideMode mode, Money held, IReadOnlyList<PlannedPayday> paydays, IReadOnlyList<Due> dues)
     {
         SetAsideNeeds needs = SetAsideNeeds.From(held, paydays, dues);
-        long[] least = needs.LeastSetAside();
         long[] total = mode switch
         {
-            SetAsideMode.AsTheyFall => least,
-            SetAsideMode.Level => ConcaveMajorant.RoundedUp(needs.Weights(), least),
+            SetAsideMode.AsTheyFall => needs.OwnSetAside(),
+            SetAsideMode.Level => ConcaveMajorant.RoundedUp(needs.Weights(), needs.LeastSetAside()),
             _ => throw new ArgumentOutOfRangeException(nameof(mode), mode, "There is no such mode."),
         };
-        return new SetAsidePlan(Rows(held, paydays, needs.DueByPeriod, total), needs.Late());
+        return new SetAsidePlan(Rows(held, paydays, needs.DueByPeriod, total), needs.Late(total));
     }
 
     private static ImmutableArray<SetAsideRow> Rows(

@@ -15,4 +15,7 @@ public sealed record DebtState(string Id, string Name, Money Balance, decimal Ye
 
     /// <summary>What is paid on it at once, before the first interest: zero to the balance. Null for nothing.</summary>
     public Money? PaidAtOnce { get; init; }
+
+    /// <summary>For how many of the first months its interest is charged and its minimum covered already, zero or more.</summary>
+    public int MonthsCovered { get; init; }
 }

@@ -47,7 +47,10 @@ internal sealed class PayoffRun
         Money aboveMinimums = extraMonthly;
         foreach (RunningDebt debt in debts)
         {
-            aboveMinimums += debt.IsPaid ? debt.SetFree : debt.PayMinimum();
+            if (Month > debt.State.MonthsCovered)
+            {
+                aboveMinimums += debt.IsPaid ? debt.SetFree : debt.PayMinimum();
+            }
         }
 
         order.Spend(aboveMinimums, debts);

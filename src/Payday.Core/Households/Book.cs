@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using NodaTime;
-using Payday.Core.Amounts;
-using Payday.Core.Bills;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Core.Weeks;
@@ -30,17 +28,6 @@ public sealed record Book(
 
     /// <summary>The first date on which a payday can still be closed.</summary>
     public LocalDate OpenFrom => LastClosed is { } last ? last.Payday.PlusDays(1) : Household.Start;
-
-    /// <summary>The dues that closed paydays have paid.</summary>
-    public IReadOnlySet<DueKey> PaidDues => Closed.SelectMany(payday => payday.Dues).Where(due => due.Paid).Select(due => due.Key).ToHashSet();
-
-    /// <summary>What a due comes to: what was decided on the last closed payday, or else what it usually is.</summary>
-    public Money Expected(Due due)
-    {
-        ArgumentNullException.ThrowIfNull(due);
-        var key = new DueKey(due.BillId, due.Date);
-        return LastClosed?.Dues.FirstOrDefault(closed => closed.Key == key)?.Amount ?? due.Amount;
-    }
 
     /// <summary>A book that begins with a household and its opening balances.</summary>
     public static Book Begin(Household household)

@@ -29,7 +29,14 @@ public sealed record HouseholdSettings(
     CashSource Bank,
     CardRounding CardRounding,
     DebtOrder SurplusOrder,
-    ImmutableArray<string> SlipLines);
+    ImmutableArray<string> SlipLines)
+{
+    /// <summary>
+    /// What the account's buffer keeps at least when it helps a payday that falls short, zero or more; null where the
+    /// person is asked each time.
+    /// </summary>
+    public Money? BufferKeeps { get; init; }
+}
 
 /// <summary>How a card purchase is owed back.</summary>
 public enum CardRounding

@@ -72,6 +72,10 @@ public sealed class Ledger
     /// <summary>The ledger with further movements, numbered on from the last.</summary>
     /// <param name="movements">Any numbers they carry are replaced.</param>
     /// <exception cref="ArgumentException">A movement is not above zero, or has the same end twice.</exception>
+    /// <exception cref="InvalidOperationException">
+    /// They take money from where none is: an end that may not is further below zero than before. Whoever adds them knows
+    /// what is there and refuses in words; this is the last line of defence.
+    /// </exception>
     /// <exception cref="OverflowException">A balance leaves the range of 64 bits.</exception>
     public Ledger Add(IEnumerable<Movement> movements)
     {
@@ -85,7 +89,16 @@ public sealed class Ledger
         }
 
         ReadOnlySpan<Movement> numbered = CollectionsMarshal.AsSpan(added);
-        return new Ledger(this.movements.Add(numbered), byEnd is null ? null : Indexed(byEnd, added), Balances.After(numbered));
+        Balances after = Balances.After(numbered);
+        foreach (LedgerEnd end in added.Select(movement => movement.From).Distinct().Where(end => !LedgerCheck.MayBeNegative(end)))
+        {
+            if (after[end].IsNegative && after[end] < Balances[end])
+            {
+                throw new InvalidOperationException($"{end.Key} would be {after[end].ToPlain()}.");
+            }
+        }
+
+        return new Ledger(this.movements.Add(numbered), byEnd is null ? null : Indexed(byEnd, added), after);
     }
 
     /// <summary>The movements that undo others: the same amounts, the other way.</summary>

@@ -8,7 +8,11 @@ public static class LedgerCheck
     /// <summary>Everything that doesn't hold, a sentence each; none in a sound ledger.</summary>
     /// <param name="balances">The balances to look at.</param>
     /// <param name="style">How numbers are written in the sentences.</param>
-    public static IEnumerable<string> Faults(Balances balances, NumberStyle style)
+    public static IEnumerable<string> Faults(Balances balances, NumberStyle style) => Damage(balances, style).Concat(Overdrawn(balances, style));
+
+    /// <summary>What only lost or changed movements can bring about: such a ledger can't be worked with.</summary>
+    /// <inheritdoc cref="Faults"/>
+    public static IEnumerable<string> Damage(Balances balances, NumberStyle style)
     {
         ArgumentNullException.ThrowIfNull(balances);
         foreach (Place place in new[] { Place.Account, Place.Cash })
@@ -31,6 +35,26 @@ public static class LedgerCheck
             yield return $"{LedgerKeys.Of(Place.Cash, job)} is {amount.ToString(style)}: cash can't be below zero.";
         }
     }
+
+    /// <summary>What has less than nothing in the account: an earlier version let it come to that, and the next payday makes it good.</summary>
+    /// <inheritdoc cref="Faults"/>
+    public static IEnumerable<string> Overdrawn(Balances balances, NumberStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(balances);
+        foreach ((Job job, Money amount) in balances.JobsIn(Place.Account).Where(job => job.Amount.IsNegative && !MayBeNegative(LedgerEnd.InAccount(job.Job))))
+        {
+            yield return $"{LedgerKeys.Of(Place.Account, job)} is {amount.ToString(style)}: more has left it than was there.";
+        }
+    }
+
+    /// <summary>Whether an end may be below zero.</summary>
+    /// <remarks>
+    /// Nothing that money is for may, but what is owed back to the account. What is left to place may for a while, where an
+    /// income was undone whose money had gone on: the next payday makes up for it first.
+    /// </remarks>
+    internal static bool MayBeNegative(LedgerEnd end) =>
+        end is not LedgerEnd.Held { Place: var place, Job.Kind: var kind }
+        || (place == Place.Account && kind is JobKind.OwedBack or JobKind.LeftToPlace);
 
     private static string Word(Place place) => place == Place.Account ? "the account" : "cash";
 }

@@ -22,4 +22,7 @@ public enum ObligationKind
 
     /// <summary>A debt's minimum.</summary>
     Minimum,
+
+    /// <summary>A pot's fill.</summary>
+    Pot,
 }

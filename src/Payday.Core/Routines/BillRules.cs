@@ -12,74 +12,93 @@ namespace Payday.Core.Routines;
 internal static class BillRules
 {
     /// <param name="facts">The day's facts.</param>
-    /// <param name="toPlace">What came in and was carried over.</param>
+    /// <param name="income">What came in and was carried over.</param>
     /// <param name="less">How much less than planned is set aside, because it doesn't fit; never so much that a due of this period is short.</param>
-    public static BillsStep Of(RoutineFacts facts, Money toPlace, Money less)
+    /// <remarks>
+    /// All that this period needs is planned for, whether the day brings it or not: what it doesn't bring is missing from
+    /// the day as a whole, and is not forgotten.
+    /// </remarks>
+    public static BillsStep Of(RoutineFacts facts, Money income, Money less)
     {
         Book book = facts.Book;
         SetAsideMode mode = facts.Draft.SetAsides ?? book.Household.Settings.SetAsides;
-        ImmutableArray<DueRow> rows = Rows(facts);
-        ImmutableArray<Due> later = BillDues.Between(
-            book.Household.Bills, facts.Holidays, facts.Period.Last.PlusDays(1), facts.Period.First.PlusMonths(BillDues.MonthsAhead));
+        ImmutableArray<OpenDue> open = OpenDues.OfBills(book, facts.Holidays, facts.Period.First.PlusMonths(BillDues.MonthsAhead));
+        ImmutableArray<DueRow> rows = Rows(facts, open);
+        Dictionary<string, string> names = book.Household.Bills.ToDictionary(bill => bill.Id, bill => bill.Name);
+        ImmutableArray<Due> later =
+        [
+            .. open.Where(due => due.Date > facts.Period.Last)
+                .Select(due => new Due(due.Key.BillId, names[due.Key.BillId], due.Date, due.Amount) { Scheduled = due.Key.Scheduled }),
+        ];
 
-        // What was due earlier and isn't paid yet is due now.
-        Due[] dues = [.. rows.Select(row => new Due(row.Key.BillId, row.Name, Later(row.Key.Date, facts.Period.First), row.Amount)), .. later];
-
-        Money held = Money.Sum(
-            book.Ledger.Balances.JobsIn(Place.Account).Where(job => job.Job.Kind == JobKind.SetAside).Select(job => job.Amount),
-            book.Household.Currency);
-        SetAsidePlan plan = SetAsidePlanner.Plan(mode, held, Paydays(facts, toPlace), dues);
-        Money planned = plan.Rows[0].SetAside;
+        // What was due earlier and isn't paid yet is due now, and so is what an earlier version let be paid from nothing.
+        LocalDate today = facts.Period.First;
+        Due[] dues =
+        [
+            .. Overpaid(book, today),
+            .. rows.Select(row => new Due(row.Key.BillId, row.Name, row.Date > today ? row.Date : today, row.Amount)),
+            .. later,
+        ];
+        Money held = Money.Sum(HeldByBill(book).Select(bill => bill.Held.ClampToZero()), book.Household.Currency);
+        Money needed = (Money.Sum(dues.Take(dues.Length - later.Length).Select(due => due.Amount), held.Currency) - held).ClampToZero();
+        SetAsidePlan plan = SetAsidePlanner.Plan(mode, held, Paydays(facts, income, needed), dues);
+        Money planned = Money.Max(plan.Rows[0].SetAside, needed);
         Money total = planned - less;
-        return new BillsStep(rows, Lines(facts, rows, later, total), mode, held, planned, total, plan.Late);
+        return new BillsStep(
+            rows, Lines(facts, rows, later, total), mode, held, planned, total, [.. plan.Late.Where(late => late.Due.Date > facts.Period.Last)]);
     }
 
-    private static ImmutableArray<DueRow> Rows(RoutineFacts facts)
+    private static ImmutableArray<DueRow> Rows(RoutineFacts facts, ImmutableArray<OpenDue> open)
     {
-        Book book = facts.Book;
-        Dictionary<string, Bill> bills = book.Household.Bills.ToDictionary(bill => bill.Id);
-        LocalDate newFrom = book.LastClosed is { } last ? last.Period.Last.PlusDays(1) : book.Household.Start;
-        IEnumerable<(DueKey Key, Money Usual)> open = book.LastClosed?.Dues
-            .Where(due => !due.Paid && bills.ContainsKey(due.Key.BillId))
-            .Select(due => (due.Key, due.Amount)) ?? [];
-        IEnumerable<(DueKey Key, Money Usual)> fresh = BillDues
-            .Between(book.Household.Bills, facts.Holidays, newFrom, facts.Period.Last)
-            .Select(due => (new DueKey(due.BillId, due.Date), due.Amount));
+        Dictionary<string, Bill> bills = facts.Book.Household.Bills.ToDictionary(bill => bill.Id);
         return
         [
-            .. open.Concat(fresh).DistinctBy(due => due.Key).OrderBy(due => due.Key.Date).Select(due =>
+            .. open.Where(due => due.Date <= facts.Period.Last).Select(due =>
             {
-                DueDecision? decided = facts.Draft.Dues.GetValueOrDefault(due.Key);
+                DueDecision? decided = Decided(facts.Draft, due);
                 return new DueRow(
                     due.Key,
+                    due.Date,
                     bills[due.Key.BillId].Name,
                     bills[due.Key.BillId].Essential,
-                    due.Usual,
-                    decided?.Actual ?? due.Usual,
+                    due.Amount,
+                    decided?.Actual ?? due.Amount,
                     decided is not null,
-                    decided?.Paid ?? due.Key.Date <= facts.Period.First);
+                    decided?.Paid ?? due.Date <= facts.Period.First)
+                {
+                    IsDecided = due.IsDecided || decided?.Actual is not null,
+                };
             }),
         ];
     }
 
-    private static ImmutableArray<PlannedPayday> Paydays(RoutineFacts facts, Money toPlace)
+    // Drafts of the first versions name a due by the day it lands on.
+    private static DueDecision? Decided(RoutineDraft draft, OpenDue due) =>
+        draft.Dues.GetValueOrDefault(due.Key) ?? draft.Dues.GetValueOrDefault(new DueKey(due.Key.BillId, due.Date));
+
+    private static IEnumerable<(Bill Bill, Money Held)> HeldByBill(Book book) =>
+        book.Household.Bills.Select(bill => (bill, book.Ledger.Balances[LedgerEnd.InAccount(Job.SetAside(bill.Id))]));
+
+    private static IEnumerable<Due> Overpaid(Book book, LocalDate today) =>
+        from bill in HeldByBill(book)
+        where bill.Held.IsNegative
+        select new Due(bill.Bill.Id, bill.Bill.Name, today, -bill.Held);
+
+    // What this period needs has to be there today, from the buffer if need be; so much counts as coming in today.
+    private static ImmutableArray<PlannedPayday> Paydays(RoutineFacts facts, Money income, Money needed)
     {
-        Dictionary<string, Money> expected = facts.Book.Household.Sources.ToDictionary(source => source.Id, source => source.Expected);
-        return
-        [
-            new PlannedPayday(facts.Period.First, toPlace),
-            .. facts.Ahead.Select(payday => new PlannedPayday(
-                payday.Date, Money.Sum(payday.Sources.Select(source => expected[source]), facts.Book.Household.Currency))),
-        ];
+        Household household = facts.Book.Household;
+        ImmutableArray<PlannedPayday> ahead =
+            [.. facts.Ahead.Select(payday => new PlannedPayday(payday.Date, IncomeRules.Expected(household, payday)))];
+        Money today = income.ClampToZero();
+        return [new PlannedPayday(facts.Period.First, ahead.Any(payday => payday.Income.IsPositive) ? Money.Max(today, needed) : today), .. ahead];
     }
 
     private static ImmutableArray<SetAsideLine> Lines(RoutineFacts facts, ImmutableArray<DueRow> rows, ImmutableArray<Due> later, Money total)
     {
         Currency currency = facts.Book.Household.Currency;
-        BillNeed[] needs = [.. facts.Book.Household.Bills.Select(bill => new BillNeed(
-            bill.Id,
-            facts.Book.Ledger.Balances[LedgerEnd.InAccount(Job.SetAside(bill.Id))],
-            Money.Sum(rows.Where(row => row.Key.BillId == bill.Id).Select(row => row.Amount), currency)))];
+        BillNeed[] needs = [.. HeldByBill(facts.Book).Select(bill => new BillNeed(
+            bill.Bill.Id, bill.Held, Money.Sum(rows.Where(row => row.Key.BillId == bill.Bill.Id).Select(row => row.Amount), currency)))];
         ImmutableArray<Money> after = SetAsideShares.After(needs, total, later);
         return
         [
@@ -91,6 +110,4 @@ internal static class BillRules
             }),
         ];
     }
-
-    private static LocalDate Later(LocalDate left, LocalDate right) => left > right ? left : right;
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Bills;
 using Payday.Core.Calendar;
 
 namespace Payday.Core.Routines;
@@ -28,6 +29,9 @@ public sealed record ClosedPayday(
     ImmutableSortedDictionary<long, int> OnHandAfter,
     RoutineDraft Draft)
 {
+    /// <summary>The minimums it covered; null where it was closed before they were written down.</summary>
+    public ImmutableArray<ClosedDue>? Minimums { get; init; }
+
     /// <summary>The payday.</summary>
     public LocalDate Payday => Period.First;
 
@@ -42,7 +46,7 @@ public sealed record ClosedPayday(
             plan.Period,
             first,
             last,
-            [.. plan.Bills.Dues.Select(due => new ClosedDue(due.Key, due.Amount, due.Paid))],
+            [.. plan.Bills.Dues.Select(due => new ClosedDue(due.Key, due.Amount, due.Paid, due.IsDecided))],
             [.. plan.Withdrawal.Pots.SelectMany(row => row.Weeks.Select(week => new ClosedPart(row.Pot.Id, week.Week, week.Notes)))],
             plan.Withdrawal.Pots
                 .Where(row => row.KeptBack.IsPositive)
@@ -50,15 +54,19 @@ public sealed record ClosedPayday(
             plan.Withdrawal.Plan.Withdraw,
             plan.Withdrawal.Plan.Reused,
             plan.Withdrawal.OnHandAfter,
-            plan.Draft);
+            plan.Draft)
+        {
+            Minimums = [.. plan.Debts.Rows.Where(row => row.Key is not null).Select(row => new ClosedDue(row.Key!.Value, row.Payment, Paid: true))],
+        };
     }
 }
 
 /// <summary>A due as a payday left it.</summary>
-/// <param name="Key">The bill and its due date.</param>
-/// <param name="Amount">What it came to.</param>
-/// <param name="Paid">Whether it had left the account.</param>
-public sealed record ClosedDue(DueKey Key, Money Amount, bool Paid);
+/// <param name="Key">The bill or debt and its due date.</param>
+/// <param name="Amount">What it came to; zero where the person waived it.</param>
+/// <param name="Paid">Whether it had left the account; one that had not waits.</param>
+/// <param name="IsDecided">Whether the person had said what it comes to, so that a change of the bill doesn't.</param>
+public sealed record ClosedDue(DueKey Key, Money Amount, bool Paid, bool IsDecided = false);
 
 /// <summary>The notes of one pot for one week.</summary>
 /// <param name="PotId">The pot.</param>

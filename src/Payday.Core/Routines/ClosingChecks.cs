@@ -10,9 +10,29 @@ internal static class ClosingChecks
     {
         NumberStyle style = plan.Book.Household.Settings.Numbers;
         var obstacles = ImmutableArray.CreateBuilder<string>();
+        BufferHelp buffer = plan.Income.Buffer;
+        if (buffer.IsAsked)
+        {
+            obstacles.Add(
+                $"The payday is {buffer.Short.ToString(style)} short, and the buffer has {buffer.Has.ToString(style)}: "
+                + "say in the Income step, or with --buffer AMOUNT, what it gives; 0 gives nothing."
+                + (plan.Unpayable.IsEmpty ? "" : " Without it:"));
+        }
+
+        if (buffer.Amount > buffer.Has)
+        {
+            obstacles.Add($"The buffer has {buffer.Has.ToString(style)}, so it can't give {buffer.Amount.ToString(style)}.");
+        }
+        else if (buffer.Amount.IsNegative)
+        {
+            obstacles.Add("What the buffer gives is below zero; place what it is to get in the Surplus step.");
+        }
+
         foreach (Pots.Unpayable unpaid in plan.Unpayable)
         {
-            obstacles.Add($"{unpaid.Obligation.Name} can't be paid in full: {unpaid.Short.ToString(style)} short by {PlainDates.DayMonthYear(unpaid.Obligation.Due)}.");
+            obstacles.Add(unpaid.Obligation.Kind == Pots.ObligationKind.Pot
+                ? $"{unpaid.Obligation.Name} can't be filled: {unpaid.Short.ToString(style)} of its {unpaid.Obligation.Amount.ToString(style)} is not there; lower it by hand."
+                : $"{unpaid.Obligation.Name} can't be paid in full: {unpaid.Short.ToString(style)} short by {PlainDates.DayMonthYear(unpaid.Obligation.Due)}.");
         }
 
         if (plan.LeftToPlace.IsPositive)
@@ -21,7 +41,7 @@ internal static class ClosingChecks
         }
         else if (plan.LeftToPlace.IsNegative && obstacles.Count == 0)
         {
-            obstacles.Add($"{(-plan.LeftToPlace).ToString(style)} more has a job than there is.");
+            obstacles.Add($"{(-plan.LeftToPlace).ToString(style)} more is placed than there is.");
         }
 
         if (plan.Income.Lines.Any(line => line.Amount.IsNegative))

@@ -12,12 +12,13 @@ internal sealed class ClosingMovements
     private static readonly LedgerEnd Unplaced = LedgerEnd.InAccount(Job.LeftToPlace);
     private readonly List<Movement> movements = [];
     private readonly LocalDate payday;
+    private readonly LocalDate? lastPayday;
 
-    private ClosingMovements(LocalDate payday) => this.payday = payday;
+    private ClosingMovements(LocalDate payday, LocalDate? lastPayday) => (this.payday, this.lastPayday) = (payday, lastPayday);
 
     public static IReadOnlyList<Movement> Of(RoutinePlan plan)
     {
-        var closing = new ClosingMovements(plan.Period.First);
+        var closing = new ClosingMovements(plan.Period.First, plan.Book.LastClosed?.Payday);
         closing.TakeIn(plan.Income);
         closing.HoldBack(plan.Bills);
         closing.PayDebts(plan.Debts);
@@ -33,6 +34,8 @@ internal sealed class ClosingMovements
         {
             Move(new LedgerEnd.Outside(OutsideKind.Source, line.SourceId ?? line.Name), Unplaced, line.Amount, "income");
         }
+
+        Move(LedgerEnd.InAccount(Job.Buffer), Unplaced, income.Buffer.Amount, "from the buffer");
     }
 
     private void HoldBack(BillsStep bills)
@@ -48,15 +51,28 @@ internal sealed class ClosingMovements
             Move(Unplaced, LedgerEnd.InAccount(Job.SetAside(line.BillId)), line.SetAside, "set aside");
         }
 
+        Dictionary<string, Money> held = bills.SetAsides.ToDictionary(line => line.BillId, line => line.HeldBefore);
         foreach (DueRow due in bills.Dues.Where(due => due.Paid))
         {
             Move(
                 LedgerEnd.InAccount(Job.SetAside(due.Key.BillId)),
                 new LedgerEnd.Outside(OutsideKind.Bill, due.Key.BillId),
                 due.Amount,
-                $"due {PlainDates.DayMonthYear(due.Key.Date)}",
-                due.Key.Date > payday ? payday : due.Key.Date);
+                $"due {PlainDates.DayMonthYear(due.Date)}",
+                PaidOn(due, held));
         }
+    }
+
+    // On its own day where the money was there by then; what only this payday brings can't have been paid before it.
+    private LocalDate PaidOn(DueRow due, Dictionary<string, Money> held)
+    {
+        if (due.Date >= payday || due.Date < lastPayday || held[due.Key.BillId] < due.Amount)
+        {
+            return payday;
+        }
+
+        held[due.Key.BillId] -= due.Amount;
+        return due.Date;
     }
 
     private void PayDebts(DebtsStep debts)

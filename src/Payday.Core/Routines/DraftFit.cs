@@ -25,7 +25,7 @@ public static class DraftFit
             Incomes = Of(draft.Incomes, sources),
             Dues = draft.Dues.RemoveRange(draft.Dues.Keys.Where(due => !bills.Contains(due.BillId))),
             DebtPayments = Of(draft.DebtPayments, debts),
-            PaidDebts = draft.PaidDebts.Intersect(debts),
+            Minimums = draft.Minimums.RemoveRange(draft.Minimums.Keys.Where(due => !debts.Contains(due.BillId))),
             Fills = Of(draft.Fills, pots),
             Notes = draft.Notes.RemoveRange(draft.Notes.Keys.Where(part => !pots.Contains(part.PotId))),
             Placements = draft.Placements is { } placements ? [.. placements.Where(IsKnown)] : null,

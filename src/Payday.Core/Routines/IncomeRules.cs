@@ -6,24 +6,30 @@ using Payday.Core.Ledgers;
 
 namespace Payday.Core.Routines;
 
-/// <summary>Step 1: the sources that pay on the day, one-offs, and what was carried over.</summary>
+/// <summary>Step 1: the sources that pay on the day, others whose pay is there early or late, one-offs, and what was carried over.</summary>
 internal static class IncomeRules
 {
     public static IncomeStep Of(Book book, ScheduledPayday payday, RoutineDraft draft)
     {
         Household household = book.Household;
+        Money nothing = Money.Zero(household.Currency);
         var lines = ImmutableArray.CreateBuilder<IncomeLine>();
-        foreach (IncomeSource source in household.Sources.Where(source => payday.Sources.Contains(source.Id)))
+        foreach (IncomeSource source in household.Sources.Where(source => payday.PaysOf(source.Id) > 0 || draft.Incomes.ContainsKey(source.Id)))
         {
             bool changed = draft.Incomes.TryGetValue(source.Id, out Money came);
-            lines.Add(new IncomeLine(source.Id, source.Name, source.Expected, changed ? came : source.Expected, changed));
+            Money expected = source.Expected * payday.PaysOf(source.Id);
+            lines.Add(new IncomeLine(source.Id, source.Name, expected, changed ? came : expected, changed) { Pays = payday.PaysOf(source.Id) });
         }
 
-        Money nothing = Money.Zero(household.Currency);
         lines.AddRange(draft.OneOffs.Select(pair => new IncomeLine(null, pair.Key, nothing, pair.Value, true)));
         return new IncomeStep(
             lines.ToImmutable(),
             book.Ledger.Balances[LedgerEnd.InAccount(Job.LeftToPlace)],
-            Money.Sum(lines.Select(line => line.Amount), household.Currency));
+            Money.Sum(lines.Select(line => line.Amount), household.Currency),
+            BufferHelp.Of(nothing, nothing, nothing, null));
     }
+
+    /// <summary>What all sources together are expected to pay on a payday.</summary>
+    public static Money Expected(Household household, ScheduledPayday payday) =>
+        Money.Sum(household.Sources.Select(source => source.Expected * payday.PaysOf(source.Id)), household.Currency);
 }

@@ -4,19 +4,27 @@ using Payday.Core.Amounts;
 namespace Payday.Core.Routines;
 
 /// <summary>What came in.</summary>
-/// <param name="Lines">A line for each source that pays on the day, then one-offs.</param>
-/// <param name="CarriedOver">What was still waiting for a job from before.</param>
+/// <param name="Lines">A line for each source that pays on the day or whose pay is there early or late, then one-offs.</param>
+/// <param name="CarriedOver">What was still without a purpose from before; below zero where more had one than there was.</param>
 /// <param name="CameIn">The sum of the lines.</param>
-public sealed record IncomeStep(ImmutableArray<IncomeLine> Lines, Money CarriedOver, Money CameIn)
+/// <param name="Buffer">What the account's buffer gives.</param>
+public sealed record IncomeStep(ImmutableArray<IncomeLine> Lines, Money CarriedOver, Money CameIn, BufferHelp Buffer)
 {
-    /// <summary>All that is to be given a job.</summary>
-    public Money ToPlace => CameIn + CarriedOver;
+    /// <summary>What there is without the buffer.</summary>
+    public Money Own => CameIn + CarriedOver;
+
+    /// <summary>All that is to be placed.</summary>
+    public Money ToPlace => Own + Buffer.Amount;
 }
 
 /// <summary>One income.</summary>
 /// <param name="SourceId">The source, or null for a one-off.</param>
 /// <param name="Name">What the person calls it.</param>
-/// <param name="Expected">What was expected; zero for a one-off.</param>
+/// <param name="Expected">What was expected; zero for a one-off, and for a source that doesn't pay on this day.</param>
 /// <param name="Amount">What came.</param>
 /// <param name="Changed">Whether the person changed it.</param>
-public sealed record IncomeLine(string? SourceId, string Name, Money Expected, Money Amount, bool Changed);
+public sealed record IncomeLine(string? SourceId, string Name, Money Expected, Money Amount, bool Changed)
+{
+    /// <summary>How many pays of the source are there on this day: 1 as a rule, 0 for one that is early or late and for a one-off.</summary>
+    public int Pays { get; init; }
+}

@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using Payday.Core.Households;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;
@@ -49,23 +50,35 @@ public static class Routine
 
     private static RoutinePlan Plan(RoutineFacts facts)
     {
-        Money nothing = Money.Zero(facts.Book.Household.Currency);
-        IncomeStep income = IncomeRules.Of(facts.Book, facts.Payday, facts.Draft);
-        DebtsStep debts = DebtRules.Of(facts.Book, facts.Period, facts.Holidays, facts.Draft);
-        BillsStep bills = BillRules.Of(facts, income.ToPlace, nothing);
-        PotsStep pots = PotRules.Of(facts, income.ToPlace - bills.Total - debts.Total);
+        Book book = facts.Book;
+        Money nothing = Money.Zero(book.Household.Currency);
+        IncomeStep income = IncomeRules.Of(book, facts.Payday, facts.Draft);
+        DebtsStep debts = DebtRules.Of(book, facts.Period, facts.Holidays, facts.Draft);
+        BillsStep bills = BillRules.Of(facts, income.Own, nothing);
+
+        // The buffer helps first, then the pots give up what is above their floors.
+        PotsStep wanted = PotRules.Wanted(facts);
+        income = income with
+        {
+            Buffer = BufferHelp.Of(
+                bills.Total + debts.Total + wanted.Total - income.Own,
+                book.Ledger.Balances[LedgerEnd.InAccount(Job.Buffer)],
+                book.Household.Settings.BufferKeeps,
+                facts.Draft.FromBuffer),
+        };
+        PotsStep pots = PotRules.Cut(facts, wanted, income.ToPlace - bills.Total - debts.Total);
         Money left = income.ToPlace - bills.Total - debts.Total - pots.Total;
         if (left.IsNegative)
         {
             // The pots are at their floors. What is set aside for later gives way before anything due now does.
             Money less = Money.Min(-left, (bills.Planned - bills.Needed).ClampToZero());
-            bills = BillRules.Of(facts, income.ToPlace, less);
+            bills = BillRules.Of(facts, income.Own, less);
             left += less;
         }
 
         SurplusStep surplus = SurplusRules.Of(facts, debts, pots, left);
         return new RoutinePlan(
-            facts.Book,
+            book,
             facts.Draft,
             facts.Payday,
             facts.Period,
@@ -75,7 +88,7 @@ public static class Routine
             pots,
             surplus,
             WithdrawalRules.Of(facts, pots, surplus),
-            left.IsNegative ? UnpayableRules.Of(bills, debts, income.ToPlace - pots.Total) : []);
+            left.IsNegative ? UnpayableRules.Of(facts.Period.First, income.ToPlace, bills, debts, pots) : []);
     }
 
     private static Read<RoutineFacts> FactsOf(Book book, RoutineDraft draft)

@@ -34,11 +34,14 @@ public sealed record RoutineDraft
     /// <summary>How money is held back this time, where that differs from the household's setting.</summary>
     public SetAsideMode? SetAsides { get; init; }
 
-    /// <summary>By debt id: what is paid when its minimum is due.</summary>
-    public ImmutableSortedDictionary<string, Money> DebtPayments { get; init; } = Sorted<Money>();
+    /// <summary>What the account's buffer gives this time, zero or more, or null while the proposal stands.</summary>
+    public Money? FromBuffer { get; init; }
 
-    /// <summary>The debts whose minimum is ticked as paid; a mark for the person, which moves nothing.</summary>
-    public ImmutableSortedSet<string> PaidDebts { get; init; } = ImmutableSortedSet.Create<string>(StringComparer.Ordinal);
+    /// <summary>By minimum: what is paid when it is due.</summary>
+    public ImmutableSortedDictionary<DueKey, Money> Minimums { get; init; } = ImmutableSortedDictionary<DueKey, Money>.Empty;
+
+    /// <summary>By debt id: what is paid on each of its minimums that has no amount of its own, as drafts of the first versions have it.</summary>
+    public ImmutableSortedDictionary<string, Money> DebtPayments { get; init; } = Sorted<Money>();
 
     /// <summary>By pot id: what goes in.</summary>
     public ImmutableSortedDictionary<string, Money> Fills { get; init; } = Sorted<Money>();
@@ -61,7 +64,7 @@ public sealed record RoutineDraft
 
     /// <summary>Whether anything has been decided; being at a later step is no decision.</summary>
     public bool HasDecisions =>
-        !Incomes.IsEmpty || !OneOffs.IsEmpty || !Dues.IsEmpty || SetAsides is not null || !DebtPayments.IsEmpty || !PaidDebts.IsEmpty || !Fills.IsEmpty
+        !Incomes.IsEmpty || !OneOffs.IsEmpty || !Dues.IsEmpty || SetAsides is not null || FromBuffer is not null || !Minimums.IsEmpty || !DebtPayments.IsEmpty || !Fills.IsEmpty
         || Placements is not null || !Notes.IsEmpty || LeavesNotesAtHome || UsesOwedBack || AsksATeller;
 
     private static ImmutableSortedDictionary<string, T> Sorted<T>() =>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Bills;
 
 namespace Payday.Core.Routines;
 
@@ -26,7 +27,7 @@ public sealed class SetAsideParts
         ArgumentNullException.ThrowIfNull(bills);
         var later = bills.SetAsides.ToDictionary(line => line.BillId, line => new SetAsidePart(line.HeldBefore, line.SetAside));
         var dues = ImmutableDictionary.CreateBuilder<DueKey, SetAsidePart>();
-        foreach (DueRow row in bills.Dues.OrderBy(row => row.Key.Date))
+        foreach (DueRow row in bills.Dues.OrderBy(row => row.Date))
         {
             SetAsidePart rest = later[row.Key.BillId];
             Money held = Money.Min(rest.Held.ClampToZero(), row.Amount);

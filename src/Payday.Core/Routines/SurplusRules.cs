@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Debts;
 using Payday.Core.Households;
@@ -13,12 +12,10 @@ internal static class SurplusRules
     {
         Household household = facts.Book.Household;
         Money nothing = Money.Zero(household.Currency);
-        ImmutableArray<DebtState> after = [.. household.Debts.Select(debt => new DebtState(
-            debt.Id, debt.Name, BalanceAfter(debts, debt.Id), debt.YearlyRate, debt.Minimum))];
+        DebtOutlook outlook = DebtOutlook.After(facts, id => BalanceAfter(debts, id));
+        ImmutableArray<DebtState> after = outlook.Debts;
         ImmutableArray<Placement> placements = facts.Draft.Placements ?? Proposal(household, after, left);
 
-        // The projections begin with the month after the one whose minimums have just been covered.
-        YearMonth from = facts.Period.First.ToYearMonth().PlusMonths(1);
         return new SurplusStep(
             left,
             placements,
@@ -30,7 +27,7 @@ internal static class SurplusRules
             PotCourse.Of(facts, pots, placements));
 
         DebtProjection Course(ImmutableArray<DebtState> states) =>
-            DebtProjection.Project(from, states, nothing, nothing, household.Settings.SurplusOrder);
+            DebtProjection.Project(outlook.From, states, nothing, nothing, household.Settings.SurplusOrder);
     }
 
     /// <summary>What is owed on a debt after this payday's minimum.</summary>

@@ -56,33 +56,44 @@ public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
             return Read.Refused<Undoing>($"Movement {number} is an opening balance; correct it in the household file and import that.");
         }
 
-        Ledger ledger = book.Ledger.Add([undone]);
-        if (undone.From is LedgerEnd.Held from && from.Job.Kind is not (JobKind.LeftToPlace or JobKind.OwedBack) && ledger.Balances[from].IsNegative)
+        Money rest = book.Ledger.Balances[undone.From] - undone.Amount;
+        if (!LedgerCheck.MayBeNegative(undone.From) && rest.IsNegative)
         {
             return Read.Refused<Undoing>(
-                $"Part of that money has gone on since: undoing it would leave {ledger.Balances[from].ToString(book.Household.Settings.Numbers)} there; undo first what took it.");
+                $"Part of that money has gone on since: undoing it would leave {rest.ToString(book.Household.Settings.Numbers)} there; undo first what took it.");
         }
 
+        Ledger ledger = book.Ledger.Add([undone]);
         ClosedPayday? closed = WithOpenDue(book, undone);
         return Read.Of(new Undoing(
             ledger.Movements[^1],
             closed,
-            book with { Ledger = ledger, Closed = closed is null ? book.Closed : book.Closed.SetItem(book.Closed.Length - 1, closed) }));
+            book with { Ledger = ledger, Closed = closed is null ? book.Closed : book.Closed.SetItem(book.Closed.IndexOf(book.Closed.First(payday => payday.Payday == closed.Payday)), closed) }));
     }
 
-    // A payment that is undone leaves its bill to be paid: the next payday takes it up again.
+    // A payment that is undone leaves its due open, whichever payday paid it: the next one takes it up again.
     private static ClosedPayday? WithOpenDue(Book book, Movement undone)
     {
-        if (undone.From is not LedgerEnd.Outside { Kind: OutsideKind.Bill } bill
-            || book.LastClosed is not { } last
-            || undone.Reverses < last.FirstMovement || undone.Reverses > last.LastMovement)
+        if (book.Closed.LastOrDefault(payday => payday.FirstMovement <= undone.Reverses && undone.Reverses <= payday.LastMovement) is not { } closed)
         {
             return null;
         }
 
-        ClosedDue? due = last.Dues.FirstOrDefault(due => due.Paid && due.Key.BillId == bill.Id && due.Amount == undone.Amount);
-        return due is null ? null : last with { Dues = last.Dues.Replace(due, due with { Paid = false }) };
+        int before = book.Ledger.Live.Count(movement =>
+            movement.Number >= closed.FirstMovement && movement.Number < undone.Reverses && (movement.From, movement.To) == (undone.To, undone.From));
+        return undone.From switch
+        {
+            LedgerEnd.Outside { Kind: OutsideKind.Bill, Id: var bill } when PaidAt(closed.Dues, bill, before) is { } due =>
+                closed with { Dues = closed.Dues.Replace(due, due with { Paid = false }) },
+            LedgerEnd.Owed { DebtId: var debt } when closed.Minimums is { } minimums && PaidAt(minimums, debt, before) is { } due =>
+                closed with { Minimums = minimums.Replace(due, due with { Paid = false }) },
+            _ => null,
+        };
     }
+
+    // Payments are written in the order of their dues, and surplus after them; a due of zero moves nothing.
+    private static ClosedDue? PaidAt(ImmutableArray<ClosedDue> dues, string owner, int at) =>
+        dues.Where(due => due.Paid && due.Key.BillId == owner && due.Amount.IsPositive).ElementAtOrDefault(at);
 
     private static bool IsCash(LedgerEnd end) => end is LedgerEnd.Held { Place: Place.Cash };
 }

@@ -115,7 +115,7 @@ public static class StoreCheck
         try
         {
             Book? book = ContentBook.Of(folder, content)?.Book;
-            findings.AddRange(book is null ? [] : SlipCheck.Of(book));
+            findings.AddRange(book is null ? [] : BalanceCheck.Of(book).Concat(SlipCheck.Of(book)));
             return book;
         }
         catch (Exception fault) when (StoreFaults.IsDamage(fault) || fault is StoreException)

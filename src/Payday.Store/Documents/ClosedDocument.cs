@@ -1,3 +1,4 @@
+using Payday.Core.Bills;
 using Payday.Core.Calendar;
 using Payday.Core.Routines;
 using Payday.Store.Contents;
@@ -20,9 +21,10 @@ internal static class ClosedDocument
         to.List("dues", closed.Dues, static (item, due) =>
         {
             item.Text("bill", due.Key.BillId);
-            item.Date("date", due.Key.Date);
+            item.Date("date", due.Key.Scheduled);
             item.Amount("amount", due.Amount);
             item.Flag("paid", due.Paid);
+            item.OptionalFlag("decided", due.IsDecided ? true : null);
         });
         to.List("parts", closed.Parts, static (item, part) =>
         {
@@ -35,6 +37,13 @@ internal static class ClosedDocument
         to.Notes("reused", closed.Reused);
         to.Notes("onHandAfter", closed.OnHandAfter);
         to.OptionalPart("draft", closed.Draft, DraftDocument.Form.Write);
+        to.OptionalList<ClosedDue>("minimums", closed.Minimums, static (item, due) =>
+        {
+            item.Text("debt", due.Key.BillId);
+            item.Date("date", due.Key.Scheduled);
+            item.Amount("amount", due.Amount);
+            item.Flag("paid", due.Paid);
+        });
     }
 
     private static ClosedPayday Read(IFieldReader from)
@@ -45,7 +54,7 @@ internal static class ClosedDocument
             from.Whole("firstMovement"),
             from.Whole("lastMovement"),
             [.. from.List("dues", static item => new ClosedDue(
-                new DueKey(item.Text("bill"), item.Date("date")), item.Amount("amount"), item.Flag("paid")))],
+                new DueKey(item.Text("bill"), item.Date("date")), item.Amount("amount"), item.Flag("paid"), item.OptionalFlag("decided") ?? false))],
             [.. from.List("parts", static item => new ClosedPart(item.Text("pot"), item.OptionalDate("week"), item.Notes("notes")))],
             from.Amounts("keptBack"),
             from.Notes("withdraw"),
@@ -53,6 +62,10 @@ internal static class ClosedDocument
             from.Notes("onHandAfter"),
 
             // Paydays closed in the first weeks of this format don't have it: all their proposals were taken, as far as is known.
-            from.OptionalPart("draft", DraftDocument.Form.Read) ?? new RoutineDraft(period.First));
+            from.OptionalPart("draft", DraftDocument.Form.Read) ?? new RoutineDraft(period.First))
+        {
+            Minimums = from.OptionalList("minimums", static item => new ClosedDue(
+                new DueKey(item.Text("debt"), item.Date("date")), item.Amount("amount"), item.Flag("paid"))) is { } minimums ? [.. minimums] : null,
+        };
     }
 }

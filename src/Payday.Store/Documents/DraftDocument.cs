@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Routines;
 using Payday.Store.Contents;
@@ -21,13 +22,19 @@ internal static class DraftDocument
         to.List("dues", draft.Dues, static (item, due) =>
         {
             item.Text("bill", due.Key.BillId);
-            item.Date("date", due.Key.Date);
+            item.Date("date", due.Key.Scheduled);
             item.OptionalAmount("actual", due.Value.Actual);
             item.OptionalFlag("paid", due.Value.Paid);
         });
         to.OptionalChoice("setAsides", draft.SetAsides);
         to.Amounts("debtPayments", draft.DebtPayments);
-        to.Texts("paidDebts", draft.PaidDebts);
+        to.OptionalAmount("fromBuffer", draft.FromBuffer);
+        to.OptionalList<KeyValuePair<DueKey, Money>>("minimums", draft.Minimums.IsEmpty ? null : [.. draft.Minimums], static (item, due) =>
+        {
+            item.Text("debt", due.Key.BillId);
+            item.Date("date", due.Key.Scheduled);
+            item.Amount("amount", due.Value);
+        });
         to.Amounts("fills", draft.Fills);
         to.List("notes", draft.Notes, static (item, part) =>
         {
@@ -57,7 +64,9 @@ internal static class DraftDocument
             new DueDecision(item.OptionalAmount("actual"), item.OptionalFlag("paid")))).ToImmutableSortedDictionary(),
         SetAsides = from.OptionalChoice<SetAsideMode>("setAsides"),
         DebtPayments = from.Amounts("debtPayments"),
-        PaidDebts = (from.OptionalTexts("paidDebts") ?? []).ToImmutableSortedSet(StringComparer.Ordinal),
+        FromBuffer = from.OptionalAmount("fromBuffer"),
+        Minimums = (from.OptionalList("minimums", static item => KeyValuePair.Create(
+            new DueKey(item.Text("debt"), item.Date("date")), item.Amount("amount"))) ?? []).ToImmutableSortedDictionary(),
         Fills = from.Amounts("fills"),
         Notes = (from.OptionalList("notes", static item => KeyValuePair.Create(
             new PartKey(item.Text("pot"), item.OptionalDate("week")), item.Notes("notes"))) ?? []).ToImmutableSortedDictionary(),

@@ -30,7 +30,10 @@ internal static class SettingsFormat
             file.Optional("bank") is { } bank ? BankFormat.Read(bank, currency, cash.Notes) : new CashSource.Teller(),
             file.Optional("cardRounding")?.OneOf(Words.CardRoundings) ?? CardRounding.Up,
             file.Optional("surplusOrder")?.OneOf(Words.DebtOrders) ?? DebtOrder.SmallestBalance,
-            [.. (file.Optional("slipLines")?.Items(MostSlipLines) ?? []).Select(line => line.OneLine(NamedList.LongestName))]);
+            [.. (file.Optional("slipLines")?.Items(MostSlipLines) ?? []).Select(line => line.OneLine(NamedList.LongestName))])
+        {
+            BufferKeeps = file.Optional("bufferKeeps")?.Amount(currency),
+        };
     }
 
     public static void Write(Utf8JsonWriter json, HouseholdSettings settings)
@@ -45,6 +48,11 @@ internal static class SettingsFormat
         BankFormat.Write(json, "bank", settings.Bank);
         json.WriteString("cardRounding", Words.CardRoundings.WordFor(settings.CardRounding));
         json.WriteString("surplusOrder", Words.DebtOrders.WordFor(settings.SurplusOrder));
+        if (settings.BufferKeeps is { } keeps)
+        {
+            json.WriteString("bufferKeeps", keeps.ToPlain());
+        }
+
         json.WriteTexts("slipLines", settings.SlipLines);
     }
 

@@ -15,7 +15,7 @@ namespace Payday.Store.Snapshots;
 internal static class SnapshotFile
 {
     // Changes with the fields of any record and with how they are packed.
-    private const int Version = (BookStore.SchemaVersion * 1_000) + 3;
+    private const int Version = (BookStore.SchemaVersion * 1_000) + 4;
 
     private static ReadOnlySpan<byte> Name => "Payday snapshot\n"u8;
 

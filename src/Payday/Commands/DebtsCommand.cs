@@ -7,6 +7,7 @@ using NodaTime;
 using Payday.Calculators;
 using Payday.Core.Amounts;
 using Payday.Core.Debts;
+using Payday.Core.Routines;
 using Payday.Json;
 using Payday.Reports;
 
@@ -34,12 +35,11 @@ internal static class DebtsCommand
 
             return call.Parsed.GetValue(file) is { } path
                 ? CommandInput.WithJson(shell, path, DebtsFile.Read, input => For(input.Currency, NumberStyle.CommaPoint, input.From, input.Debts))
-                : call.OnBook((_, book) => For(
-                    book.Household.Currency,
-                    book.Household.Settings.Numbers,
-                    shell.Today().ToYearMonth(),
-                    [.. book.Household.Debts.Select(debt => new DebtState(
-                        debt.Id, debt.Name, book.Ledger.Balances.OwedOn(debt.Id).ClampToZero(), debt.YearlyRate, debt.Minimum))]));
+                : call.OnBook((_, book) =>
+                {
+                    DebtOutlook outlook = DebtOutlook.Of(book, shell.Today());
+                    return For(book.Household.Currency, book.Household.Settings.Numbers, outlook.From, outlook.Debts);
+                });
         });
     }
 

@@ -25,9 +25,10 @@ internal static class RoutineJson
             closed,
             plan.Income.CameIn.ToPlain(),
             plan.Income.CarriedOver.ToPlain(),
+            plan.Income.Buffer.Amount.ToPlain(),
             [.. plan.Income.Lines.Select(line => new IncomeResult(line.Name, line.Expected.ToPlain(), line.Amount.ToPlain()))],
             plan.Bills.Total.ToPlain(),
-            [.. plan.Bills.Dues.Select(due => new DueResult(due.Name, Iso(due.Key.Date), due.Amount.ToPlain(), due.Paid))],
+            [.. plan.Bills.Dues.Select(due => new DueResult(due.Name, Iso(due.Date), due.Amount.ToPlain(), due.Paid))],
             [.. plan.Bills.SetAsides.Select(line => new SetAsideForResult(
                 bills[line.BillId], line.HeldBefore.ToPlain(), line.SetAside.ToPlain(), BillsReport.Paid(plan.Bills, line).ToPlain(),
                 (line.HeldAfter - BillsReport.Paid(plan.Bills, line)).ToPlain()))],
@@ -43,7 +44,7 @@ internal static class RoutineJson
                 row.NewBalance.ToPlain()))],
             plan.Pots.Total.ToPlain(),
             [.. plan.Pots.Rows.Select(row => new PotRowResult(
-                row.Pot.Name, row.HasNow.ToPlain(), row.Proposed.ToPlain(), row.Fill.ToPlain(), row.Why))],
+                row.Pot.Name, row.HasNow.ToPlain(), row.Proposed.ToPlain(), row.Fill.ToPlain(), row.Why, PotQuestion.Word(row)))],
             plan.Surplus.Placed.ToPlain(),
             [.. plan.Surplus.Placements.Select(placement => Placed(household, placement))],
             new NotesSummaryResult(

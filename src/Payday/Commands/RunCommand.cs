@@ -19,10 +19,15 @@ internal static class RunCommand
         var accept = new Option<bool>("--accept") { Description = "Take every proposal and close the payday. Without it nothing is stored." };
         var income = new Option<string[]>("--income") { Description = "What really came in from a source, by its name; the last = stands before the amount.", HelpName = "Name=AMOUNT" };
         var oneOff = new Option<string[]>("--one-off") { Description = "What came in once, from nobody on the list.", HelpName = "Name=AMOUNT" };
+        var buffer = new Option<string?>("--buffer")
+        {
+            Description = "What the account's buffer gives to a payday that falls short; 0 for nothing.",
+            HelpName = "AMOUNT",
+        };
         var command = new PaydayCommand(
             "run",
             "Show the payday routine, all proposals taken; with --accept close it.",
-            "payday run --income \"Night shifts=1204.55\" --accept") { on, accept, income, oneOff };
+            "payday run --income \"Night shifts=1204.55\" --accept") { on, accept, income, oneOff, buffer };
         return Invocation.Does(command, shell, call => call.OnBook((store, book) => Run(
             store,
             book,
@@ -30,9 +35,21 @@ internal static class RunCommand
             draft =>
             {
                 Read<RoutineDraft> told = IncomeInput.Sources(book, draft, call.Parsed.GetValue(income) ?? []);
-                return told.Ok ? IncomeInput.OneOffs(book, told.Value, call.Parsed.GetValue(oneOff) ?? []) : told;
+                told = told.Ok ? IncomeInput.OneOffs(book, told.Value, call.Parsed.GetValue(oneOff) ?? []) : told;
+                return told.Ok ? FromBuffer(book, told.Value, call.Parsed.GetValue(buffer)) : told;
             },
             call.Parsed.GetValue(accept))));
+    }
+
+    private static Read<RoutineDraft> FromBuffer(Book book, RoutineDraft draft, string? buffer)
+    {
+        if (buffer is null)
+        {
+            return Read.Of(draft);
+        }
+
+        Read<Money> given = CommandInput.Amount("--buffer", buffer, book.Household.Currency, book.Household.Settings.Numbers);
+        return given.Ok ? Read.Of(draft with { FromBuffer = given.Value }) : Read.Refused<RoutineDraft>(given.Fault);
     }
 
     private static Answer Run(BookStore store, Book book, LocalDate? on, Func<RoutineDraft, Read<RoutineDraft>> tell, bool accept)
@@ -89,6 +106,11 @@ internal static class RunCommand
         foreach (string name in plan.Draft.OneOffs.Keys)
         {
             yield return $"! {name} is none of the income sources, so it counts as a one-off on top of them.";
+        }
+
+        foreach (PotRow row in plan.Pots.Rows.Where(row => row.Asks))
+        {
+            yield return $"? {PotQuestion.Of(row, plan.Book.Household.Settings.Numbers)} {PotQuestion.Commands(row, plan.Period.First)}";
         }
 
         if (Routine.Next(plan.Book) is { Ok: true, Value: var next } && next < plan.Period.First)

@@ -42,11 +42,11 @@ internal static class ShowAnswers
 
     public static Answer Bills(Book book, LocalDate today)
     {
-        ImmutableArray<Due> dues = BillDues.Between(
-            book.Household.Bills, BankHolidays.From(book.Household.Settings.Holidays), today, today.PlusMonths(BillDues.MonthsAhead));
+        ImmutableArray<OpenDue> dues = OpenDues.OfBills(
+            book, BankHolidays.From(book.Household.Settings.Holidays), today.PlusMonths(BillDues.MonthsAhead));
         BillResult[] bills = [.. book.Household.Bills.Select(bill =>
         {
-            Due? next = dues.FirstOrDefault(due => due.BillId == bill.Id);
+            OpenDue? next = dues.FirstOrDefault(due => due.Key.BillId == bill.Id);
             return new BillResult(
                 bill.Name,
                 book.Ledger.Balances[LedgerEnd.InAccount(Job.SetAside(bill.Id))].ToPlain(),
@@ -61,16 +61,12 @@ internal static class ShowAnswers
             JsonSerializer.Serialize(new BillsResult(bills), ResultJson.Readable.BillsResult));
     }
 
-    public static Answer Debts(Book book, LocalDate today) =>
-        DebtsCommand.Project(
-            book.Household.Currency,
-            book.Household.Settings.Numbers,
-            today.ToYearMonth(),
-            [.. book.Household.Debts.Select(debt => new DebtState(
-                debt.Id, debt.Name, book.Ledger.Balances.OwedOn(debt.Id).ClampToZero(), debt.YearlyRate, debt.Minimum))],
-            "0",
-            "0",
-            book.Household.Settings.SurplusOrder);
+    public static Answer Debts(Book book, LocalDate today)
+    {
+        DebtOutlook outlook = DebtOutlook.Of(book, today);
+        return DebtsCommand.Project(
+            book.Household.Currency, book.Household.Settings.Numbers, outlook.From, outlook.Debts, "0", "0", book.Household.Settings.SurplusOrder);
+    }
 
     public static Answer Year(Book book, LocalDate today)
     {

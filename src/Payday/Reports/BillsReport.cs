@@ -28,7 +28,7 @@ internal static class BillsReport
         [Report.Names($"Due until {until}"), new("on"), Report.Amounts("amount"), new("")],
         bills.Dues.Select(due => ImmutableArray.Create(
             due.Name,
-            DateText.Weekday(due.Key.Date),
+            DateText.Weekday(due.Date),
             Report.Marked(due.Amount.ToString(style), due.Changed),
             due.Paid ? "paid" : "held until due")),
         [["Due", "", bills.Due.ToString(style), ""]]);

@@ -42,7 +42,8 @@ internal static class RoutineReport
     public static IEnumerable<string> SumLine(RoutinePlan plan, NumberStyle style)
     {
         string carried = plan.Income.CarriedOver.IsZero ? "" : $" + {plan.Income.CarriedOver.ToString(style)} carried over";
-        string sum = $"{plan.Income.CameIn.ToString(style)} in{carried} - {plan.Bills.Total.ToString(style)} bills"
+        string buffer = plan.Income.Buffer.Amount.IsZero ? "" : $" + {plan.Income.Buffer.Amount.ToString(style)} from the buffer";
+        string sum = $"{plan.Income.CameIn.ToString(style)} in{carried}{buffer} - {plan.Bills.Total.ToString(style)} bills"
             + $" - {plan.Debts.Total.ToString(style)} debts - {plan.Pots.Total.ToString(style)} pots"
             + $" - {plan.Surplus.Placed.ToString(style)} placed";
         string left = $"= {plan.LeftToPlace.ToString(style)} left to place" + (plan.LeftToPlace.IsZero ? ": all placed" : "");
@@ -69,5 +70,13 @@ internal static class RoutineReport
                 Report.Marked(line.Amount.ToString(style), line.Changed))),
             ["Came in", "", income.CameIn.ToString(style)],
             ["Carried over", "", income.CarriedOver.ToString(style)]),
+        .. Buffer(income.Buffer, style),
     ];
+
+    private static IEnumerable<string> Buffer(BufferHelp buffer, NumberStyle style) => (buffer.Amount.IsPositive, buffer.IsAsked) switch
+    {
+        (true, _) => Report.Prose($"From the buffer {buffer.Amount.ToString(style)}: it has {buffer.Has.ToString(style)} and keeps {(buffer.Has - buffer.Amount).ToString(style)}."),
+        (_, true) => Report.Prose($"! {buffer.Short.ToString(style)} is missing before anything is cut, and the buffer has {buffer.Has.ToString(style)}. Say what it gives."),
+        _ => [],
+    };
 }

@@ -20,8 +20,8 @@ public class BillDuesTests
         Assert.Equal(
             [
                 new Due("rent", "rent", new LocalDate(2026, 8, 3), Cents(900)),
-                new Due("water", "water", new LocalDate(2026, 8, 14), Cents(30)),
-                new Due("power", "power", new LocalDate(2026, 8, 14), Cents(0)),
+                new Due("water", "water", new LocalDate(2026, 8, 14), Cents(30)) { Scheduled = new LocalDate(2026, 8, 15) },
+                new Due("power", "power", new LocalDate(2026, 8, 14), Cents(0)) { Scheduled = new LocalDate(2026, 8, 15) },
             ],
             dues.ToArray());
     }

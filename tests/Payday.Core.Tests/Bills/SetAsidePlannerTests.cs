@@ -62,6 +62,15 @@ public class SetAsidePlannerTests
     }
 
     [Fact]
+    public void Plan_AsTheyFallAndAPayBelowItsPeriod_TakesNoMoreThanThePayAndNamesWhatIsLate()
+    {
+        SetAsidePlan plan = SetAsidePlanner.Plan(SetAsideMode.AsTheyFall, Cents(0), Paydays(1000, 10, 500), DuesByPeriod(0, 100, 0));
+
+        Assert.Equal([0, 10, 90], SetAsides(plan));
+        Assert.Equal(Cents(90), Assert.Single(plan.Late).Short);
+    }
+
+    [Fact]
     public void Plan_NotEnoughIncome_NamesWhatIsLateAndByHowMuch()
     {
         Due early = DueOn(-3, 70, "insurance");

@@ -24,6 +24,10 @@ public class LedgerTests
         Gen.Select(Gen.Int[0, Ends.Length - 1], Gen.Int[1, Ends.Length - 1], Gen.Long[1, 1_000_000]).Select((from, step, cents) =>
             new Movement(0, Day, Ends[from], Ends[(from + step) % Ends.Length], Cents(cents), "test"));
 
+    // Enough in every end that any movements can be taken from it.
+    private static readonly Ledger Rich = Ledger.Empty(Dollars).Add(
+        Ends.OfType<LedgerEnd.Held>().Select(end => new Movement(0, Day, Ends[9], end, Usd(1_000_000), "opening")));
+
     [Fact]
     public void FromKey_EveryEnd_ReadsBack() => Assert.All(Ends, end => Assert.Equal(end, LedgerEnd.FromKey(end.Key)));
 
@@ -38,7 +42,7 @@ public class LedgerTests
     public void Add_AnyMovements_JobsAddUpToPlacesAndAllEndsToZero() =>
         AnyMovement.List[0, 30].Sample(movements =>
         {
-            Ledger ledger = Ledger.Empty(Dollars).Add(movements);
+            Ledger ledger = Rich.Add(movements);
             foreach (Place place in new[] { Place.Account, Place.Cash })
             {
                 Assert.Equal(ledger.Balances.In(place), Money.Sum(ledger.Balances.JobsIn(place).Select(job => job.Amount), Dollars));
@@ -51,10 +55,10 @@ public class LedgerTests
     public void Reverse_EveryMovement_BringsAllBackToZero() =>
         AnyMovement.List[1, 20].Sample(movements =>
         {
-            Ledger ledger = Ledger.Empty(Dollars).Add(movements);
+            Ledger ledger = Rich.Add(movements);
             Ledger undone = ledger.Add(ledger.Reverse(ledger.Movements.Select(movement => movement.Number), Day, "undone").Value);
             Assert.Empty(undone.Balances.All);
-            Assert.Equal(2 * movements.Count, undone.Movements.Count);
+            Assert.Equal(2 * (Rich.Movements.Count + movements.Count), undone.Movements.Count);
         });
 
     [Fact]
@@ -72,7 +76,7 @@ public class LedgerTests
     public void Of_MovementsOfALedger_IsThatLedger() =>
         AnyMovement.List[0, 30].Sample(movements =>
         {
-            Ledger added = Ledger.Empty(Dollars).Add(movements);
+            Ledger added = Rich.Add(movements);
             Ledger read = Ledger.Of(Dollars, [.. added.Movements]);
 
             Assert.Equal(added.Movements, read.Movements);
@@ -100,16 +104,55 @@ public class LedgerTests
     [Fact]
     public void Faults_CashBelowZero_IsNamed()
     {
-        Ledger ledger = Ledger.Empty(Dollars).Add([new Movement(0, Day, Ends[5], Ends[13], Usd(5), "spent")]);
+        Ledger ledger = Ledger.Of(Dollars, [new Movement(1, Day, Ends[5], Ends[13], Usd(5), "spent")]);
 
         Assert.Equal(["cash/pot:food is -5.00: cash can't be below zero."], LedgerCheck.Faults(ledger.Balances, NumberStyle.Plain));
     }
+
+    [Fact]
+    public void Faults_APurposeInTheAccountBelowZero_IsNamedButForWhatIsOwedBack()
+    {
+        Ledger ledger = Ledger.Of(
+            Dollars,
+            [
+                new Movement(1, Day, Ends[2], Ends[11], Usd(300), "rent"),
+                new Movement(2, Day, LedgerEnd.InAccount(Job.OwedBack("food")), Ends[13], Usd(12), "by card"),
+                new Movement(3, Day, Ends[0], Ends[10], Usd(4), "income undone"),
+            ]);
+
+        Assert.Equal(["account/set-aside:rent is -300.00: more has left it than was there."], LedgerCheck.Faults(ledger.Balances, NumberStyle.Plain));
+    }
+
+    /// <summary>Whatever is added, in one go or bit by bit: no purpose goes below zero but what may, and one that is there already only comes back up.</summary>
+    [Fact]
+    public void Add_AnyMovements_NeverTakesFromWhereNothingIs() =>
+        AnyMovement.List[1, 6].List[1, 8].Sample(lists =>
+        {
+            Ledger ledger = Ledger.Of(Dollars, [new Movement(1, Day, Ends[2], Ends[11], Usd(3000), "from an earlier version")]);
+            foreach (List<Movement> movements in lists)
+            {
+                Balances before = ledger.Balances;
+                Balances wanted = before.After([.. movements]);
+                bool takes = wanted.All.Any(pair => pair.Key is LedgerEnd.Held held
+                    && !(held.Place == Place.Account && held.Job.Kind is JobKind.OwedBack or JobKind.LeftToPlace)
+                    && pair.Value.IsNegative && pair.Value < before[pair.Key]);
+                if (takes)
+                {
+                    Assert.Throws<InvalidOperationException>(() => ledger.Add(movements));
+                }
+                else
+                {
+                    ledger = ledger.Add(movements);
+                }
+            }
+        });
 
     [Fact]
     public void OfYear_Movements_AreSummedByMonth()
     {
         Ledger ledger = Ledger.Empty(Dollars).Add(
         [
+            new Movement(0, new(2025, 12, 1), Ends[9], Ends[2], Usd(100), "opening"),
             new Movement(0, new(2025, 12, 1), new LedgerEnd.Owed("card"), Ends[9], Usd(500), "opening"),
             new Movement(0, new(2026, 1, 9), Ends[10], Ends[0], Usd(900), "income"),
             new Movement(0, new(2026, 1, 9), Ends[0], new LedgerEnd.Owed("card"), Usd(40), "payment"),

@@ -16,7 +16,7 @@ internal static class Homes
 {
     public static LocalDate Friday6March { get; } = new(2026, 3, 6);
 
-    /// <summary>One fortnightly wage of 1,000 from 6 March 2026, 500 in the account, and nothing else.</summary>
+    /// <summary>One fortnightly wage of 1,000 from 6 March 2026, 500 in the account, which its buffer keeps, and nothing else.</summary>
     public static Household Bare { get; } = new(
         "Test house",
         Friday6March,
@@ -30,7 +30,7 @@ internal static class Homes
             new CashSource.Teller(),
             CardRounding.Up,
             DebtOrder.SmallestBalance,
-            []),
+            []) { BufferKeeps = Usd(1_000_000) },
         [new IncomeSource("wage", "Wage", new Schedule.EveryWeeks(2, Friday6March), Shift.None, Usd(1000))],
         [],
         [],

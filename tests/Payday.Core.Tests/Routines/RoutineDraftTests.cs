@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Calendar;
 using Payday.Core.Households;
 using Payday.Core.Routines;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -20,7 +21,8 @@ public class RoutineDraftTests
         [nameof(RoutineDraft.Dues)] = Nothing with { Dues = Nothing.Dues.Add(new DueKey("rent", Friday6March), new DueDecision(Usd(5), null)) },
         [nameof(RoutineDraft.SetAsides)] = Nothing with { SetAsides = SetAsideMode.AsTheyFall },
         [nameof(RoutineDraft.DebtPayments)] = Nothing with { DebtPayments = Sums(("card", 30)) },
-        [nameof(RoutineDraft.PaidDebts)] = Nothing with { PaidDebts = Nothing.PaidDebts.Add("card") },
+        [nameof(RoutineDraft.FromBuffer)] = Nothing with { FromBuffer = Usd(0) },
+        [nameof(RoutineDraft.Minimums)] = Nothing with { Minimums = Nothing.Minimums.Add(new DueKey("card", Friday6March), Usd(30)) },
         [nameof(RoutineDraft.Fills)] = Nothing with { Fills = Sums(("food", 30)) },
         [nameof(RoutineDraft.Placements)] = Nothing with { Placements = [] },
         [nameof(RoutineDraft.Notes)] = Nothing with { Notes = Nothing.Notes.Add(new PartKey("food", null), ImmutableSortedDictionary<long, int>.Empty) },
@@ -41,15 +43,16 @@ public class RoutineDraftTests
     }
 
     [Fact]
-    public void Expected_OfADueDecidedAndNotYetPaid_IsWhatWasDecided()
+    public void OpenDues_OfADueDecidedAndNotYetPaid_ComeToWhatWasDecided()
     {
         LocalDate tenth = new(2026, 3, 10);
         Household home = Bare with { Bills = [Bill("Rent", 300, tenth)] };
         RoutineDraft draft = Nothing with { Dues = Nothing.Dues.Add(new DueKey("rent", tenth), new DueDecision(Usd(315), null)) };
         Book closed = Closing.Of(Routine.Plan(Book.Begin(home), draft).Value!).Value!.Book;
 
-        Assert.Equal(Usd(315), closed.Expected(new Due("rent", "Rent", tenth, Usd(300))));
-        Assert.Equal(Usd(300), closed.Expected(new Due("rent", "Rent", tenth.PlusMonths(1), Usd(300))));
+        Assert.Equal(
+            [(tenth, Usd(315)), (tenth.PlusMonths(1), Usd(300))],
+            OpenDues.OfBills(closed, BankHolidays.From(HolidayRules.None), tenth.PlusMonths(1)).Select(due => (due.Date, due.Amount)));
     }
 
     // A decision added later is missed by no one.

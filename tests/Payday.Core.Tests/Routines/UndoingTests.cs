@@ -38,7 +38,7 @@ public class UndoingTests
 
         Assert.False(Assert.Single(undoing.Closed!.Dues).Paid);
         DueRow due = Routine.Plan(undoing.Book, new RoutineDraft(new(2026, 3, 20))).Value!.Bills.Dues[0];
-        Assert.Equal(("Rent", Friday6March, Usd(610)), (due.Name, due.Key.Date, due.Amount));
+        Assert.Equal(("Rent", Friday6March, Usd(610)), (due.Name, due.Date, due.Amount));
     }
 
     [Theory]

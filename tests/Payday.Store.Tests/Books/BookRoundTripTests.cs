@@ -78,7 +78,7 @@ public sealed class BookRoundTripTests
 
                 using BookStore again = BookStore.Open(scratch.Data);
                 var book = new Book(
-                    Samples.Household, Ledger.Empty(Samples.Usd).Add(movements), [.. paydays], DraftFit.To(Samples.Household, draft));
+                    Samples.Household, Ledger.Of(Samples.Usd, [.. movements.Select((movement, i) => movement with { Number = i + 1 })]), [.. paydays], DraftFit.To(Samples.Household, draft));
                 Assert.Equal(Samples.Text(book), Samples.Text(again.Load()));
             },
             iter: 15,

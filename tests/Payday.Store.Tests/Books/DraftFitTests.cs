@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Core.Bills;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Routines;

@@ -75,7 +75,9 @@ internal static partial class GenBook
         {
             Notes = chosen.DistinctBy(part => (part.Item1, part.Item2))
                 .ToImmutableSortedDictionary(part => new PartKey(part.Item1, part.Item2), part => part.Item3),
-            PaidDebts = ticked.ToImmutableSortedSet(StringComparer.Ordinal),
+            FromBuffer = ways.Item1 == ways.Item2 ? named.Item1.Values.FirstOrDefault() is { MinorUnits: not 0 } some ? some : null : null,
+            Minimums = ticked.Zip(named.Item2.Values).DistinctBy(pair => pair.First)
+                .ToImmutableSortedDictionary(pair => new DueKey(pair.First, payday), pair => pair.Second),
             LeavesNotesAtHome = ways.Item1,
             AsksATeller = ways.Item2,
             UsesOwedBack = ways.Item3,
@@ -103,13 +105,13 @@ internal static partial class GenBook
             new PayPeriod(first, first.PlusDays(days)),
             1,
             movements,
-            [.. dues.Select(due => new ClosedDue(due.Item1, due.Item2, due.Item3))],
+            [.. dues.Select(due => new ClosedDue(due.Item1, due.Item2, due.Item3, due.Item3))],
             [.. parts.Select(part => new ClosedPart(part.Item1, part.Item2, part.Item3))],
             kept,
             notes.Item1,
             notes.Item2,
             notes.Item3,
-            draft);
+            draft) { Minimums = dues.Length % 2 == 0 ? [.. dues.Select(due => new ClosedDue(due.Item1, due.Item2, due.Item3))] : null };
 
     // Each of three ways for each of two fields.
     private static DueDecision Decision(Money actual, int way) =>

@@ -9,7 +9,6 @@ public class RoutineStepTests
 {
     [Theory]
     [InlineData("bills", "v>After-school club")]
-    [InlineData("debts", "v>Sofa card")]
     public void Row_UnderTheCursorAndTicked_ShowsBothSigns(string step, string shows)
     {
         using var terminal = new DemoTerminal();

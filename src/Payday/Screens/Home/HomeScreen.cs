@@ -163,18 +163,14 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     {
         Read<LocalDate> next = Core.Routines.Routine.Next(session.Book);
         LocalDate to = next.Ok && next.Value > session.Today ? next.Value.PlusDays(-1) : session.Today.PlusDays(13);
-        IReadOnlySet<DueKey> paid = session.Book.PaidDues;
-        ImmutableArray<Due> dues =
-        [
-            .. BillDues.Between(session.Book.Household.Bills, BankHolidays.From(session.Book.Household.Settings.Holidays), session.Today, to)
-                .Where(due => !paid.Contains(new DueKey(due.BillId, due.Date))),
-        ];
+        Dictionary<string, string> names = session.Book.Household.Bills.ToDictionary(bill => bill.Id, bill => bill.Name);
+        ImmutableArray<OpenDue> dues = OpenDues.OfBills(session.Book, BankHolidays.From(session.Book.Household.Settings.Holidays), to);
         return dues.IsEmpty
             ? [FrameLine.Of(to == session.Today ? " No bill falls due today." : $" No bill falls due until {DateText.Weekday(to)}.")]
             : Lines(
                 width,
                 [Report.Names($"Due until {DateText.Weekday(to)}"), new("on"), Report.Amounts("amount")],
-                dues.Select(due => ImmutableArray.Create(due.Name, DateText.Weekday(due.Date), session.Book.Expected(due).ToString(session.Style))));
+                dues.Select(due => ImmutableArray.Create(names[due.Key.BillId], DateText.Weekday(due.Date), due.Amount.ToString(session.Style))));
     }
 
     private IEnumerable<FrameLine> Lines(

@@ -27,6 +27,7 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
+        ("0.00", "as a bill's amount waives it this time: nothing is due and what was held for it goes on to later bills."),
         ("Set aside", "added today to what the account holds for a bill; below zero where a bill due sooner needs it."),
         ("Level", "the most even plan over the paydays of the next 13 months that is never late."),
         ("As they fall", "each payday holds back only what falls due in its own period."),
@@ -50,7 +51,7 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
     private StepRow Due(DueRow row) => new(
     [
         row.Name,
-        DateText.Weekday(row.Key.Date),
+        DateText.Weekday(row.Date),
         Marked(row.Amount, row.Changed && row.Amount != row.Usual),
         Shown(Parts.For(row.Key).Held),
         Shown(Parts.For(row.Key).SetAside),
@@ -59,7 +60,7 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
     {
         Sign = row.Paid ? 'v' : row.Changed ? '*' : ' ',
         Ink = row.Paid ? Ink.Done : Ink.Plain,
-        Detail = [$"{row.Name}, due {DateText.Long(row.Key.Date)}, usually {Shown(row.Usual)}.", row.Paid ? "Paid: it leaves the account when the payday is closed." : "Held in the account until it is paid; taken up again at the next payday."],
+        Detail = [$"{row.Name}, due {DateText.Long(row.Date)}, usually {Shown(row.Usual)}.", row.Paid ? "Paid: it leaves the account when the payday is closed." : "Held in the account until it is paid; taken up again at the next payday."],
         Edit = Amount($"{row.Name} comes to", row.Amount, (draft, amount) => draft with
         {
             Dues = draft.Dues.SetItem(row.Key, new DueDecision(amount, draft.Dues.GetValueOrDefault(row.Key)?.Paid)),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Humanizer;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -21,7 +22,7 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
     ];
 
     /// <inheritdoc/>
-    public override string Note => $"{Shown(Plan.Debts.Total)} to pay, {Plan.Debts.Rows.Count(row => row.Paid)} of {Plan.Debts.Rows.Count(row => row.Due is not null)} ticked as paid";
+    public override string Note => $"{Shown(Plan.Debts.Total)} to pay on {"minimum".ToQuantity(Plan.Debts.Rows.Count(row => row.Due is not null))}";
 
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
@@ -51,11 +52,11 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
         Shown(row.NewBalance),
     ])
     {
-        Sign = row.Payment < row.Minimum ? '!' : row.Paid ? 'v' : row.Changed ? '*' : ' ',
-        Ink = row.Payment < row.Minimum ? Ink.Hand : row.Due is null ? Ink.Quiet : row.Paid ? Ink.Done : Ink.Plain,
+        Sign = row.Payment < row.Minimum ? '!' : row.Changed ? '*' : ' ',
+        Ink = row.Payment < row.Minimum ? Ink.Hand : row.Due is null ? Ink.Quiet : Ink.Plain,
         Detail = Detail(row),
-        Edit = row.Due is null ? null : Amount($"Pay on {row.Name}", row.Payment, (draft, amount) => draft with { DebtPayments = draft.DebtPayments.SetItem(row.DebtId, amount) }, row.Balance + row.Interest),
-        Tick = row.Due is null ? null : () => Work.Decide(draft => draft with { PaidDebts = row.Paid ? draft.PaidDebts.Remove(row.DebtId) : draft.PaidDebts.Add(row.DebtId) }),
+        Edit = row.Due is null ? null : Amount($"Pay on {row.Name}", row.Payment, (draft, amount) => draft with { Minimums = draft.Minimums.SetItem(row.Key!.Value, amount) }, row.Balance + row.Interest),
+        Tick = row.Due is null ? null : () => Work.Decide(draft => draft with { Minimums = draft.Minimums.Remove(row.Key!.Value), DebtPayments = draft.DebtPayments.Remove(row.DebtId) }),
     };
 
     private ImmutableArray<string> Detail(DebtRow row)
@@ -68,12 +69,12 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
         string split = $"{row.Name}: {Shown(row.Payment)} pays {Shown(row.Interest)} interest and {Shown(row.Payment - row.Interest)} of the balance.";
         bool never = Plan.Surplus.Without.Never.Contains(row.DebtId);
         string end = row.NewBalance.IsZero ? "That is all that is owed, so it is paid off. " : "";
-        return [split, end + (row.Payment < row.Minimum ? "That is below the minimum." : never ? "At its minimum it never ends. Pay more, or talk to the lender." : row.Paid ? "Paid." : "Space ticks it once it is paid.")];
+        return [split, end + (row.Payment < row.Minimum ? "That is below the minimum." : never ? "At its minimum it never ends. Pay more, or talk to the lender." : "It is paid with this payday.")];
     }
 
     private Way TakeAll()
     {
-        Work.Decide(draft => draft with { DebtPayments = draft.DebtPayments.Clear() });
+        Work.Decide(draft => draft with { Minimums = draft.Minimums.Clear(), DebtPayments = draft.DebtPayments.Clear() });
         return Way.Stay;
     }
 }

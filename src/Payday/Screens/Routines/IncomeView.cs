@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Routines;
 using Payday.Core.Weeks;
 using Payday.Reports;
+using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Terminal.Gui.Input;
@@ -29,17 +30,20 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
     [
         ("Carried over", "money that was still waiting for a job from before."),
         ("One-off", "income that no source pays regularly."),
+        ("From the buffer", "money without a purpose in the account; it helps by itself down to what the buffer keeps."),
     ];
 
     /// <inheritdoc/>
     public override string Note => string.Join(
         ' ',
         odd.Of(Plan).Select(one => one.Sentence)
+            .Prepend(Plan.Income.Buffer.IsAsked ? $"! {Shown(Plan.Income.Buffer.Short)} is missing, and the buffer has {Shown(Plan.Income.Buffer.Has)}: say what it gives." : "")
             .Prepend(Plan.Income.CarriedOver.IsZero ? "" : $"{Shown(Plan.Income.CarriedOver)} is carried over from before.")
             .Where(sentence => sentence.Length > 0));
 
     /// <inheritdoc/>
-    public override ImmutableArray<StepRow> Rows => [.. Plan.Income.Lines.Select(Row)];
+    public override ImmutableArray<StepRow> Rows =>
+        [.. Plan.Income.Lines.Select(Row), .. Plan.Income.Buffer is { Has.IsZero: true, Amount.IsZero: true } ? ImmutableArray<StepRow>.Empty : [BufferRow(Plan.Income.Buffer)]];
 
     /// <inheritdoc/>
     protected override ImmutableArray<TextColumn> Columns => [Report.Names("From"), Report.Amounts("expected"), Report.Amounts("came in")];
@@ -53,6 +57,30 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
             : draft with { OneOffs = amount.IsZero ? draft.OneOffs.Remove(line.Name) : draft.OneOffs.SetItem(line.Name, amount) }),
         Tick = line.SourceId is { } source ? () => Work.Decide(draft => draft with { Incomes = draft.Incomes.Remove(source) }) : null,
     };
+
+    private StepRow BufferRow(BufferHelp buffer) => new(["From the buffer", $"has {Shown(buffer.Has)}", Marked(buffer.Amount, buffer.Changed)])
+    {
+        Sign = buffer.IsAsked ? '!' : buffer.Changed ? '*' : ' ',
+        Ink = buffer.IsAsked ? Ink.Hand : Ink.Plain,
+        Detail =
+        [
+            buffer.Short.IsPositive
+                ? $"{Shown(buffer.Short)} is missing today before anything is cut; the buffer would keep {Shown(buffer.Has - buffer.Amount)}."
+                : $"Nothing is missing today; the buffer would keep {Shown(buffer.Has - buffer.Amount)}.",
+            buffer.Keeps is { } keeps ? $"It helps by itself down to {Shown(keeps)}." : "What it keeps isn't set, so it gives only what you say.",
+        ],
+        Edit = new("The buffer gives", Shown(buffer.Amount), text => TakeFromBuffer(text, buffer)),
+        Tick = () => Work.Decide(draft => draft with { FromBuffer = null }),
+    };
+
+    private string? TakeFromBuffer(string text, BufferHelp buffer)
+    {
+        Read<Money> amount = Money.ParseSum(text, buffer.Has.Currency, Style);
+        return !amount.Ok ? amount.Fault
+            : amount.Value.IsNegative ? "An amount below zero has no place here."
+            : amount.Value > buffer.Has ? $"The buffer has {Shown(buffer.Has)}."
+            : Work.Decide(draft => draft with { FromBuffer = amount.Value });
+    }
 
     private string Difference(IncomeLine line) => line.Amount >= line.Expected
         ? $"{Shown(line.Amount - line.Expected)} more than expected"

@@ -13,16 +13,17 @@ internal static class SumLine
     {
         NumberStyle style = plan.Book.Household.Settings.Numbers;
         string carried = plan.Income.CarriedOver.IsZero ? "" : $" + {plan.Income.CarriedOver.ToString(style)} before";
+        string buffer = plan.Income.Buffer.Amount.IsZero ? "" : $" + {plan.Income.Buffer.Amount.ToString(style)} buffer";
         string[] terms =
         [
-            $"{plan.Income.CameIn.ToString(style)} in{carried}",
+            $"{plan.Income.CameIn.ToString(style)} in{carried}{buffer}",
             $"- {plan.Bills.Total.ToString(style)} bills",
             $"- {plan.Debts.Total.ToString(style)} debts",
             $"- {plan.Pots.Total.ToString(style)} pots",
             $"- {plan.Surplus.Placed.ToString(style)} placed",
         ];
         Money left = plan.LeftToPlace;
-        string result = left.IsZero ? $"= {left.ToString(style)}, all placed " : left.IsNegative ? $"= {left.ToString(style)}, too much has a job " : $"= {left.ToString(style)} left to place ";
+        string result = left.IsZero ? $"= {left.ToString(style)}, all placed " : left.IsNegative ? $"= {left.ToString(style)}, more is placed than there is " : $"= {left.ToString(style)} left to place ";
         Ink ink = left.IsZero ? Ink.Done : left.IsNegative ? Ink.Hand : Ink.Strong;
         yield return FrameLine.Of(new string('-', width), Ink.Quiet);
         string line = "";

@@ -50,6 +50,7 @@ internal static class HouseholdFields
         new SetupField("Set-asides", FieldPath.Of("setAsides"), ChoiceType.Of(("level", "level"), ("asTheyFall", "as they fall")), "Level holds money back for bills as evenly as can be; as they fall, each payday pays its own period.").Optional(),
         new SetupField("Card purchases", FieldPath.Of("cardRounding"), ChoiceType.Of(("up", "rounded up to a note"), ("exact", "exact")), "How a purchase by card is owed back by its pot.").Optional(),
         new SetupField("Surplus goes first", FieldPath.Of("surplusOrder"), ChoiceType.Of(("balance", "to the smallest debt"), ("rate", "to the highest rate")), "Which debt is proposed for what is left over.").Optional(),
+        new SetupField("Buffer keeps", FieldPath.Of("bufferKeeps"), new AmountType(), "When a payday falls short the buffer helps by itself down to this; empty asks each time.").Optional(),
         new SetupField("Slip lines", FieldPath.Of("slipLines"), new LineType(MostSlipLines), "Up to 6 lines for the top of the slip, with | between them. Nothing private is on it otherwise.").Optional(),
     ];
 

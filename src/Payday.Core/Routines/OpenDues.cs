@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Bills;
+using Payday.Core.Calendar;
+using Payday.Core.Debts;
+using Payday.Core.Households;
+
+namespace Payday.Core.Routines;
+
+/// <summary>What is due and not paid, waived or covered yet, from the household's start on.</summary>
+/// <remarks>
+/// <para>
+/// Every due from the start on is paid, waiting or waived (design, rule 9). A closed payday writes down each due that it
+/// dealt with. What it left open waits; what its days hold beyond that was entered or changed since, and is due all the same.
+/// Days before those of the last closed payday are history: a bill that is entered later doesn't reach back to them.
+/// </para>
+/// <para>A due keeps what it is while its schedule changes (<see cref="DueMatch"/>); its date and amount follow the bill.</para>
+/// </remarks>
+public static class OpenDues
+{
+    /// <summary>The dues of all bills that fall due up to a date, those of the past that wait included.</summary>
+    /// <returns>In order of their dates, those of one day in household order.</returns>
+    public static ImmutableArray<OpenDue> OfBills(Book book, BankHolidays holidays, LocalDate to)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(holidays);
+        WrittenDues written = WrittenDues.OfBills(book);
+        return [.. book.Household.Bills.SelectMany(bill => Of(bill, written)).OrderBy(due => due.Date)];
+
+        IEnumerable<OpenDue> Of(Bill bill, WrittenDues all)
+        {
+            (ImmutableArray<(ClosedDue Due, Occurrence? Time)> known, ImmutableArray<Occurrence> fresh) =
+                all.Among(bill.Id, bill.Schedule, bill.Shift, bill.Until, holidays, to);
+            IEnumerable<OpenDue> waiting =
+                from one in known
+                where !one.Due.Paid && !(one.Time is null && bill.Until < one.Due.Key.Scheduled)
+                let date = one.Time?.Date ?? holidays.Shift(one.Due.Key.Scheduled, bill.Shift)
+                where date <= to
+                select new OpenDue(one.Due.Key, date, one.Due.IsDecided ? one.Due.Amount : bill.Amount, one.Due.IsDecided);
+            return waiting.Concat(fresh.Select(time => new OpenDue(new DueKey(bill.Id, time.Scheduled), time.Date, bill.Amount, IsDecided: false)));
+        }
+    }
+
+    /// <summary>The minimums of all debts that fall due up to a date; a debt that is paid off has none.</summary>
+    /// <returns>In household order, those of one debt by date.</returns>
+    public static ImmutableArray<OpenMinimum> OfDebts(Book book, BankHolidays holidays, LocalDate to)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(holidays);
+        WrittenDues written = WrittenDues.OfDebts(book);
+        return [.. book.Household.Debts.Where(debt => book.Ledger.Balances.OwedOn(debt.Id).IsPositive).SelectMany(debt => Of(debt, written))];
+
+        IEnumerable<OpenMinimum> Of(Debt debt, WrittenDues all)
+        {
+            (ImmutableArray<(ClosedDue Due, Occurrence? Time)> known, ImmutableArray<Occurrence> fresh) =
+                all.Among(debt.Id, new Schedule.Monthly(debt.Due), Shift.None, null, holidays, to);
+            return known
+                .Where(one => !one.Due.Paid)
+                .Select(one => new OpenMinimum(one.Due.Key, one.Time?.Date ?? one.Due.Key.Scheduled, IsCharged: true))
+                .Concat(fresh.Select(time => new OpenMinimum(new DueKey(debt.Id, time.Scheduled), time.Date, IsCharged: false)))
+                .Where(due => due.Date <= to)
+                .OrderBy(due => due.Date);
+        }
+    }
+}

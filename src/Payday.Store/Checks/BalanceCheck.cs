@@ -1,0 +1,13 @@
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+
+namespace Payday.Store.Checks;
+
+/// <summary>Looks for what has less than nothing: versions before this check let it come to that.</summary>
+internal static class BalanceCheck
+{
+    /// <summary>What is below zero and may not be.</summary>
+    public static IEnumerable<Finding> Of(Book book) => LedgerCheck
+        .Overdrawn(book.Ledger.Balances, book.Household.Settings.Numbers)
+        .Select(sentence => new Finding("ledger", sentence, "", "The next payday makes it good first, from what comes in or from the buffer."));
+}
