@@ -102,7 +102,7 @@ public class WeekCommandTests
         Ran unread = shell.RunOn(list, "spend", "--list", "-");
         Assert.Equal((1, "payday: Line 7: 'Total': Not a date; write it like 2026-03-12 or 12 Mar 2026.\n"), (unread.Exit, unread.Error));
         Ran shown = shell.RunOn(list, "spend", "--list", "-", "--leave", "7", "--pot", "2=Food", "--pot", "3=Food").Fine();
-        Assert.Contains("   4  Mon 9 Mar      -5.00  Food  CORNER SHOP 0517", shown.Lines);
+        Assert.Contains("   4  Mon 9 Mar       -5.00  Food  CORNER SHOP 0517", shown.Lines);
         Assert.Contains("   5  Tue 10 Mar  -1,900.00  ?     Wage", shown.Lines);
         Assert.Equal(
             new Ran(1, "", "payday: No pot is known for line 5; name it with --pot 5=POT, or leave the line out with --leave 5.\n"),

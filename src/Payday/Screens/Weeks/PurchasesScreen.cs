@@ -51,7 +51,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
 
     /// <inheritdoc/>
     protected override string Detail => Here is { } purchase
-        ? CleanText.OneLine($"{DateText.Long(purchase.Date)}: {purchase.Amount.ToString(session.Style)} from {WeekText.PotName(session.Book, purchase.PotId)}"
+        ? CleanText.OneLine($"{DateText.Long(purchase.Date)}: {(purchase.IsRefund ? $"{(-purchase.Amount).ToString(session.Style)} back to" : $"{purchase.Amount.ToString(session.Style)} from")} {WeekText.PotName(session.Book, purchase.PotId)}"
             + $"{(purchase.What.Length == 0 ? "" : ", " + purchase.What)}. {State(purchase)}.")
         : "";
 
