@@ -9,7 +9,7 @@ internal static class PrivateFolder
     /// <exception cref="StoreException">Something else is there.</exception>
     public static void Make(string path)
     {
-        if (FileFacts.Of(path).Kind is var kind && !Directory.Exists(path) && kind is not (FileKind.None or FileKind.Unknown))
+        if (FileFacts.Of(path).Kind is var kind && !Directory.Exists(path) && kind is not (FileKind.None or FileKind.Blocked or FileKind.Unknown or FileKind.Closed))
         {
             throw new StoreException(kind == FileKind.Link
                 ? $"{path} is a link to something that is not there. Move it away, then try again."

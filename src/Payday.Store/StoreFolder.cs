@@ -50,19 +50,39 @@ public sealed record StoreFolder(string Path)
 
     private string DatabaseLog => In("payday-log.db");
 
+    /// <summary>Why nothing can be seen in it, a sentence; null where it can be looked into, or where there is no such folder yet.</summary>
+    public string? Hindrance => (FileFacts.Behind(Path).Kind, FileFacts.Behind(Database).Kind) switch
+    {
+        (FileKind.None, _) => null,
+        (FileKind.File, _) => $"{Path} is a file, not a folder. Choose another with --data.",
+        (FileKind.Pipe or FileKind.Socket or FileKind.Device, _) => $"{Path} is no folder. Choose another with --data.",
+        (FileKind.Blocked, _) => $"{Path} can't be a folder, as a part of that path is none. Choose another with --data.",
+        (FileKind.Closed, _) or (_, FileKind.Closed) =>
+            $"Payday may not look into {Path}. Change the permissions of the folder, or choose another with --data.",
+        _ => null,
+    };
+
     /// <summary>
     /// The folder to use where none is named: <c>payday</c> in the XDG data folder
     /// (XDG Base Directory Specification: <c>$XDG_DATA_HOME</c>, which must be absolute, else <c>~/.local/share</c>).
     /// </summary>
-    public static StoreFolder Default()
+    /// <exception cref="StoreException">There is no such place, or it is another user's.</exception>
+    public static StoreFolder Default() => DefaultPlace.Find();
+
+    /// <summary>Whether a folder is this one or in it, by whatever path: through links, or names that only look different.</summary>
+    /// <param name="folder">The folder, which is there.</param>
+    public bool Holds(string folder)
     {
-        string? data = Environment.GetEnvironmentVariable("XDG_DATA_HOME");
-        if (string.IsNullOrEmpty(data) || !System.IO.Path.IsPathRooted(data))
+        string[] own = [Path, Backups, Aside];
+        for (string? above = System.IO.Path.GetFullPath(folder); above is not null; above = System.IO.Path.GetDirectoryName(above))
         {
-            data = System.IO.Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), ".local", "share");
+            if (own.Any(one => FileFacts.AreSame(above, one)))
+            {
+                return true;
+            }
         }
 
-        return new StoreFolder(System.IO.Path.Combine(data, "payday"));
+        return false;
     }
 
     /// <summary>What says the time that journal lines, backups and the holder of the lock are told to be of.</summary>
@@ -74,7 +94,7 @@ public sealed record StoreFolder(string Path)
     /// <summary>Makes the folder, for its owner alone; one that is there keeps its permissions.</summary>
     internal void Make()
     {
-        if (FileFacts.Behind(Path).Kind is not (FileKind.None or FileKind.Folder or FileKind.Unknown) and var kind)
+        if (FileFacts.Behind(Path).Kind is not (FileKind.None or FileKind.Blocked or FileKind.Folder or FileKind.Unknown or FileKind.Closed) and var kind)
         {
             throw new StoreException($"{Path} is {StrangeFiles.Noun(kind)}, not a folder. Choose another with --data.");
         }

@@ -3,14 +3,14 @@ using Payday.Core.Amounts;
 
 namespace Payday.Core.Weeks;
 
-/// <summary>Something paid by card, and so by the account, for a pot or from the buffer.</summary>
+/// <summary>Something paid by card, and so by the account, for a pot or from the buffer; or a refund of such, which is below zero.</summary>
 /// <param name="Number">1 for the first, then without a gap.</param>
 /// <param name="Date">The day of the purchase.</param>
 /// <param name="PotId">The pot it is for, or null for the buffer.</param>
-/// <param name="Amount">What the card paid, above zero.</param>
+/// <param name="Amount">What the card paid, above zero; below zero what came back, see <see cref="CardRefunds"/>.</param>
 /// <param name="OwedBack">
 /// What a cash pot owes back: the amount rounded by the household's setting, but never more than the pot had; zero
-/// where the money was in the account.
+/// where the money was in the account. For a refund zero or below: how much less it owes.
 /// </param>
 /// <param name="What">What it was, in a few words; may be empty.</param>
 /// <param name="FirstMovement">The number of its first movement, after those of what it took up.</param>
@@ -30,4 +30,7 @@ public sealed record CardPurchase(
 
     /// <summary>What was taken as being in the wallet when it was entered; see <see cref="WalletFills"/>.</summary>
     public TakenUp TakenUp { get; init; } = TakenUp.Nothing;
+
+    /// <summary>Whether it is a refund.</summary>
+    public bool IsRefund => Amount.IsNegative;
 }

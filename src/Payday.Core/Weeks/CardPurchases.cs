@@ -72,8 +72,8 @@ public static class CardPurchases
         }
 
         CardPurchase purchase = book.Weeks.Purchases[(int)number - 1];
-        return purchase.Undone
-            ? new Obstacle(ObstacleKind.None, $"Card purchase {number} is undone already.")
+        return purchase.Undone ? new Obstacle(ObstacleKind.None, $"Card purchase {number} is undone already.")
+            : CardRefunds.InTheWay(book, purchase) is { } way ? new Obstacle(ObstacleKind.Purchase, way)
             : ReturnUndo.Settled(book, new OwedKey(OwedKind.Purchase, number), $"card purchase {number}") ?? Taking(book, purchase).InTheWay();
     }
 
@@ -81,6 +81,11 @@ public static class CardPurchases
     /// <returns>The book afterwards, the new purchase being its last; or why it can't be.</returns>
     public static Read<Book> Change(Book book, long number, PurchaseEntry entry, LocalDate date)
     {
+        if (number >= 1 && number <= book.Weeks.Purchases.Length && book.Weeks.Purchases[(int)number - 1].IsRefund)
+        {
+            return Read.Refused<Book>("A refund can't be changed; undo it, and enter it again from a list.");
+        }
+
         Read<Book> undone = Undo(book, number, date);
         return undone.Ok ? Enter(undone.Value, entry) : undone;
     }

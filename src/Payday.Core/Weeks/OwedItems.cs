@@ -23,13 +23,22 @@ public static class OwedItems
             .SelectMany(back => back.Settles)
             .GroupBy(settle => settle.Item)
             .ToDictionary(item => item.Key, item => Money.Sum(item.Select(settle => settle.Amount), nothing.Currency));
+        IReadOnlyDictionary<OwedKey, RefundedPart> refunded = CardRefunds.Of(book);
         IEnumerable<OwedItem> purchases =
             from purchase in book.Weeks.StandingPurchases
             where purchase is { PotId: not null, OwedBack.IsPositive: true }
             let key = new OwedKey(OwedKind.Purchase, purchase.Number)
             let paid = settled.GetValueOrDefault(key, nothing)
+            let back = refunded.GetValueOrDefault(key, new RefundedPart(nothing, nothing))
             select new OwedItem(
-                key, purchase.PotId!, purchase.Date, purchase.What, purchase.OwedBack, purchase.OwedBack - paid, (purchase.Amount - paid).ClampToZero(), null);
+                key,
+                purchase.PotId!,
+                purchase.Date,
+                purchase.What,
+                purchase.OwedBack,
+                purchase.OwedBack - paid - back.Cash,
+                (purchase.Amount - paid - back.Amount).ClampToZero(),
+                null);
         IEnumerable<OwedItem> moves =
             from count in book.Weeks.StandingCounts
             where count.Move is { } move && book.Ledger.Movements[(int)move - 1].To == LedgerEnd.InCash(Job.OwedBack(count.PotId))

@@ -19,22 +19,6 @@ public sealed record PotGuess(string? PotId, long LikeNumber)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(what);
-        HashSet<string> words = Words(what);
-        HashSet<string> pots = [.. book.Household.Pots.Select(pot => pot.Id)];
-        return book.Weeks.StandingPurchases
-            .Where(purchase => purchase.PotId is null || pots.Contains(purchase.PotId))
-            .Select(purchase => (purchase, Theirs: Words(purchase.What)))
-            .Select(pair => (pair.purchase, Shared: pair.Theirs.Count(words.Contains), All: pair.Theirs.Union(words).Count()))
-            .Where(pair => pair.Shared > 0)
-            .OrderByDescending(pair => (decimal)pair.Shared / pair.All)
-            .ThenByDescending(pair => pair.purchase.Number)
-            .Select(pair => new PotGuess(pair.purchase.PotId, pair.purchase.Number))
-            .FirstOrDefault();
-    }
-
-    private static HashSet<string> Words(string text)
-    {
-        string letters = string.Concat(text.Select(c => char.IsLetter(c) ? char.ToUpperInvariant(c) : ' '));
-        return [.. letters.Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(word => word.Length > 1)];
+        return new PotGuesses(book).For(what);
     }
 }

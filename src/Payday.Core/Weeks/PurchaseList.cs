@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime;
 using Payday.Core.Amounts;
-using Payday.Core.Calendar;
 using Payday.Core.Households;
 
 namespace Payday.Core.Weeks;
@@ -15,55 +14,40 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
     // A year of purchases has some thousand lines; more is another file by mistake.
     private const int MostLines = 10_000;
 
-    private const string CameIn = "its amount has another sign than most: money that came in is no purchase, so leave the line out.";
+    /// <summary>The lines whose pot nobody knows yet.</summary>
+    public IEnumerable<PurchaseLine> Open => Lines.Where(line => line.IsOpen);
 
     /// <summary>Reads a list and guesses each line's pot from earlier purchases.</summary>
-    /// <param name="book">The book, whose way to write numbers the amounts have.</param>
-    /// <param name="text">
-    /// Lines of <c>2026-03-07, 12.50, Corner shop</c>, or with the text before the amount. Between the three stands a tab, else a
-    /// semicolon, else a comma, else blanks: with a decimal comma use one of the others. A text may stand in quotes. Empty lines are
-    /// passed over. Amounts may all be below zero, as a bank's list has them; where only some are, those of the sign that fewer have
-    /// are money that came in, and no purchases.
-    /// </param>
+    /// <param name="book">The book, whose way to write numbers the amounts have unless only another reads them.</param>
+    /// <param name="readings">The rows as each separator splits them; the one by which most rows can be read is taken, of equals the first.</param>
+    /// <param name="otherwise">Splits a row by another separator where the one that was taken doesn't; else gives it back as it is.</param>
     /// <param name="today">The date: no purchase is after it, and a date without a year is the latest such day.</param>
-    public static PurchaseList Read(Book book, string text, LocalDate today)
+    /// <returns>
+    /// A line for each row that has one date, one amount and a text, in whatever order. A first row of words alone is a heading
+    /// where others can be read. Amounts may all be below zero, as a bank's list has them; where only some are, those of the
+    /// sign that fewer have are money that came in.
+    /// </returns>
+    public static PurchaseList Read(Book book, IEnumerable<ImmutableArray<ListRow>> readings, Func<ListRow, ListRow> otherwise, LocalDate today)
     {
         ArgumentNullException.ThrowIfNull(book);
-        ArgumentNullException.ThrowIfNull(text);
-        var lines = new List<(PurchaseLine Line, bool BelowZero)>();
-        var faults = ImmutableArray.CreateBuilder<PurchaseFault>();
-        string[] rows = text.ReplaceLineEndings("\n").Split('\n');
-        if (rows.Length > MostLines)
+        ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(otherwise);
+        ImmutableArray<ListRow> best = [];
+        int most = -1;
+        foreach (ImmutableArray<ListRow> rows in readings)
         {
-            return new PurchaseList([], [new PurchaseFault(0, string.Create(CultureInfo.InvariantCulture, $"The list has {rows.Length} lines, more than {MostLines}; enter it in parts."))]);
+            if (rows.Length > MostLines)
+            {
+                return new PurchaseList([], [new PurchaseFault(0, string.Create(CultureInfo.InvariantCulture, $"The list has {rows.Length} lines, more than {MostLines}; enter it in parts."))]);
+            }
+
+            int read = PurchaseRows.Read(book.Household, rows, today).Lines.Length;
+            (best, most) = read > most ? (rows, read) : (best, most);
         }
 
-        for (int i = 0; i < rows.Length; i++)
-        {
-            string row = rows[i].Trim('\r', ' ', '\uFEFF');
-            if (row.Length == 0)
-            {
-                continue;
-            }
-
-            Read<(PurchaseLine Line, bool BelowZero)> line = Line(book, i + 1, row, today);
-            if (line.Ok)
-            {
-                lines.Add(line.Value);
-            }
-            else
-            {
-                faults.Add(new PurchaseFault(i + 1, line.Fault));
-            }
-        }
-
-        // A bank's list has all that the card paid below zero; a list of one's own has none so. On a tie it is the bank's.
-        int below = lines.Count(line => line.BelowZero);
-        bool bought = below > 0 && 2 * below >= lines.Count;
-        faults.AddRange(lines.Where(line => line.BelowZero != bought).Select(line => new PurchaseFault(line.Line.Number, CameIn)));
-        return new PurchaseList(
-            [.. lines.Where(line => line.BelowZero == bought).Select(line => line.Line)],
-            [.. faults.OrderBy(fault => fault.Number)]);
+        var guesses = new PotGuesses(book);
+        PurchaseList list = PurchaseRows.Read(book.Household, best.Select(otherwise), today);
+        return list with { Lines = [.. list.Lines.Select(line => Guessed(line, guesses.For(line.Entry.What)))] };
     }
 
     /// <summary>A line as this household would write it.</summary>
@@ -72,14 +56,18 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
 
     /// <summary>Enters the purchases of a list, all or none.</summary>
     /// <param name="book">The book.</param>
-    /// <param name="lines">The lines, each with the pot decided on; a line without one is taken as bought from the buffer.</param>
+    /// <param name="lines">The lines, each with the pot decided on.</param>
     /// <returns>The book afterwards; or a sentence that begins with the line that can't be entered.</returns>
     public static Read<Book> Enter(Book book, IEnumerable<PurchaseLine> lines)
     {
         ArgumentNullException.ThrowIfNull(lines);
-        foreach (PurchaseLine line in lines.OrderBy(line => line.Entry.Date))
+
+        // A refund of the same day comes after what it is for.
+        foreach (PurchaseLine line in lines.OrderBy(line => line.Entry.Date).ThenBy(line => line.IsRefund))
         {
-            Read<Book> entered = CardPurchases.Enter(book, line.Entry);
+            Read<Book> entered = line.IsOpen ? Amounts.Read.Refused<Book>("no pot is known for it; pick one, or leave the line out.")
+                : line.IsRefund ? CardRefunds.Enter(book, line.Entry)
+                : CardPurchases.Enter(book, line.Entry);
             if (!entered.Ok)
             {
                 return Amounts.Read.Refused<Book>(string.Create(CultureInfo.InvariantCulture, $"Line {line.Number}: {entered.Fault}"));
@@ -91,69 +79,32 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
         return Amounts.Read.Of(book);
     }
 
-    private static Read<(PurchaseLine Line, bool BelowZero)> Line(Book book, int number, string row, LocalDate today)
+    /// <summary>The list with a pot chosen for a line; null for the buffer. The shop's other lines take it too, but where one was chosen for them.</summary>
+    /// <param name="number">The line's number; where there is no such line nothing changes.</param>
+    /// <param name="potId">The pot, or null for the buffer.</param>
+    public PurchaseList Choose(int number, string? potId)
     {
-        NumberStyle style = book.Household.Settings.Numbers;
-        string[] parts = Parts(row);
-        if (parts.Length < 3)
+        if (Lines.FirstOrDefault(line => line.Number == number) is not { } chosen)
         {
-            return Refused($"write date, amount and text, such as {Example(style)}.");
+            return this;
         }
 
-        Read<LocalDate> date = TypedDate.Parse(parts[0], today);
-        if (!date.Ok)
+        return this with
         {
-            return Refused($"'{Short(parts[0])}': {date.Fault}");
-        }
-
-        if (date.Value > today)
-        {
-            return Refused($"'{Short(parts[0])}': that day is still to come.");
-        }
-
-        Read<Money> amount = Money.Parse(parts[1], book.Household.Currency, style);
-        string what = parts[2];
-        if (!amount.Ok && Money.Parse(parts[2], book.Household.Currency, style) is { Ok: true } last)
-        {
-            (amount, what) = (last, parts[1]);
-        }
-
-        if (!amount.Ok)
-        {
-            return Refused(amount.Fault);
-        }
-
-        if (amount.Value.IsZero)
-        {
-            return Refused("the amount is zero; leave the line out.");
-        }
-
-        Money size = amount.Value.IsNegative ? -amount.Value : amount.Value;
-        PotGuess? guess = PotGuess.For(book, what);
-        return Amounts.Read.Of((new PurchaseLine(number, new PurchaseEntry(date.Value, guess?.PotId, size, what), guess), amount.Value.IsNegative));
+            Lines =
+            [
+                .. Lines.Select(line => line == chosen ? line.For(potId)
+                    : line.Choice != PotChoice.Chosen && PotGuesses.AreOfOneShop(line.Entry.What, chosen.Entry.What) ? line.With(potId, PotChoice.Alike)
+                    : line),
+            ],
+        };
     }
 
-    private static Read<(PurchaseLine Line, bool BelowZero)> Refused(string fault) => Amounts.Read.Refused<(PurchaseLine, bool)>(fault);
+    /// <summary>The list without a line, whether it was read or not; null where it has none of that number.</summary>
+    public PurchaseList? Without(int number) => Lines.Any(line => line.Number == number) || Faults.Any(fault => fault.Number == number)
+        ? new PurchaseList(Lines.RemoveAll(line => line.Number == number), Faults.RemoveAll(fault => fault.Number == number))
+        : null;
 
-    private static string[] Parts(string row)
-    {
-        char separator = Array.Find(['\t', ';', ','], row.Contains);
-        return
-        [
-            .. (separator == default ? row.Split((char[]?)null, 3, StringSplitOptions.RemoveEmptyEntries) : row.Split(separator, 3))
-                .Select(part => part.Trim().Trim('"').Replace("\"\"", "\"", StringComparison.Ordinal)),
-        ];
-    }
-
-    private static string Short(string text) => text.Length <= 24 ? text : text[..24] + "...";
-}
-
-/// <summary>One line of a list of purchases.</summary>
-/// <param name="Number">Its line in the text, from 1.</param>
-/// <param name="Entry">What would be entered; its pot is the guess.</param>
-/// <param name="Guess">The guessed pot, or null where nothing like it was bought before.</param>
-public sealed record PurchaseLine(int Number, PurchaseEntry Entry, PotGuess? Guess)
-{
-    /// <summary>The line with a pot chosen by the person; null for the buffer.</summary>
-    public PurchaseLine For(string? potId) => this with { Entry = Entry with { PotId = potId } };
+    private static PurchaseLine Guessed(PurchaseLine line, PotGuess? guess) =>
+        guess is null ? line : new PurchaseLine(line.Number, line.Entry with { PotId = guess.PotId }, guess) { IsRefund = line.IsRefund };
 }

@@ -20,13 +20,15 @@ public static class ReturnUndo
     /// <param name="back">The return, one of the book to the bank that stands.</param>
     /// <param name="date">The day on which it is taken back.</param>
     /// <returns>The book afterwards; or why it can't be.</returns>
-    public static Read<Book> Of(Book book, CashReturn back, LocalDate date) => Taking(book, back).Done(
-        date,
-        "cash return taken back",
-        weeks => weeks with { Returns = weeks.Returns.Replace(back, back with { Undone = true }) });
+    public static Read<Book> Of(Book book, CashReturn back, LocalDate date) => Refunded(book, back) is { } obstacle
+        ? Read.Refused<Book>(obstacle.Sentence)
+        : Taking(book, back).Done(
+            date,
+            "cash return taken back",
+            weeks => weeks with { Returns = weeks.Returns.Replace(back, back with { Undone = true }) });
 
     /// <summary>What is in the way of taking a cash return back; null for nothing.</summary>
-    public static Obstacle? InTheWay(Book book, CashReturn back) => Taking(book, back).InTheWay();
+    public static Obstacle? InTheWay(Book book, CashReturn back) => Refunded(book, back) ?? Taking(book, back).InTheWay();
 
     /// <summary>That a cash return settled what a pot owed for something; null where none did.</summary>
     internal static Obstacle? Settled(Book book, OwedKey key, string what) =>
@@ -38,6 +40,17 @@ public static class ReturnUndo
             var back => new Obstacle(
                 ObstacleKind.Return, $"The cash for {what} was taken to the bank on {PlainDates.DayMonthYear(back.Date)}; take that cash return back first."),
         };
+
+    // Which purchases a refund lowered follows from what was returned before it.
+    private static Obstacle? Refunded(Book book, CashReturn back)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(back);
+        return book.Weeks.StandingPurchases.LastOrDefault(refund =>
+            refund.IsRefund && refund.FirstMovement > back.LastMovement && back.Pots.Any(pot => pot.PotId == refund.PotId)) is { } later
+            ? new Obstacle(ObstacleKind.Purchase, $"Refund {later.Number} came after the cash return of {PlainDates.DayMonthYear(back.Date)}; undo the refund first.")
+            : null;
+    }
 
     private static TakingBack Taking(Book book, CashReturn back)
     {

@@ -9,7 +9,7 @@ internal static class BackupFaults
     /// <exception cref="StoreException">It is none.</exception>
     public static void RefuseNoFolder(string into)
     {
-        if (!Directory.Exists(into) && FileFacts.Of(into).Kind is not (FileKind.None or FileKind.Unknown) and var kind)
+        if (!Directory.Exists(into) && FileFacts.Of(into).Kind is not (FileKind.None or FileKind.Blocked or FileKind.Unknown or FileKind.Closed) and var kind)
         {
             throw new StoreException(kind == FileKind.Link
                 ? $"{into} is a link to something that is not there, so there is no backup in it. What you enter is stored all the same."

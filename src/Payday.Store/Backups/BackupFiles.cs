@@ -73,7 +73,7 @@ internal static class BackupFiles
         return made;
     }
 
-    /// <summary>Reads a backup; null where it is not whole.</summary>
+    /// <summary>Reads a backup; null where it is not whole, or unpacks to more than any journal has.</summary>
     /// <exception cref="StoreException">It is of a newer version.</exception>
     public static JournalScan? TryRead(string path) => (Read(path) as BackupReading.Sound)?.Journal;
 
@@ -96,7 +96,7 @@ internal static class BackupFiles
         }
         catch (Exception fault) when (fault is InvalidDataException or IOException or UnauthorizedAccessException)
         {
-            return new BackupReading.Unfit(facts.Kind == FileKind.None ? "is not there" : "is damaged");
+            return new BackupReading.Unfit(facts.IsNothing ? "is not there" : "is damaged");
         }
     }
 
@@ -128,7 +128,7 @@ internal static class BackupFiles
         for (DateTime made = now; ; made = made.AddSeconds(1))
         {
             BackupFile file = BackupFile.In(into, made, last.Number, BookName.Short(last.Book), isHandMade);
-            if (FileFacts.Of(file.Path).Kind == FileKind.None)
+            if (FileFacts.Of(file.Path).IsNothing)
             {
                 return file;
             }

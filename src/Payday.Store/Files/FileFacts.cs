@@ -13,15 +13,17 @@ namespace Payday.Store.Files;
 /// <param name="Identity">Device and inode; the default where they are not known.</param>
 /// <param name="Owner">The number of the user it belongs to; null where that is not known.</param>
 /// <param name="Length">How long a file is, in bytes.</param>
-internal readonly partial record struct FileFacts(FileKind Kind, FileIdentity Identity, uint? Owner, long Length)
+public readonly partial record struct FileFacts(FileKind Kind, FileIdentity Identity, uint? Owner, long Length)
 {
     private const int Here = -100;
     private const int NotThrough = 0x100;
     private const int OfDescriptor = 0x1000;
     private const uint BasicFacts = 0x7FF;
     private const int NoSuchName = 2;
-    private const int NotAllowed = 13;
+    private const int NotPermitted = 1;
+    private const int NoAccess = 13;
     private const int NoFolder = 20;
+    private const int Loop = 40;
     private const int TypeBits = 0xF000;
 
     /// <summary>The facts of a name itself: of a link, not of what it points to.</summary>
@@ -35,11 +37,28 @@ internal readonly partial record struct FileFacts(FileKind Kind, FileIdentity Id
         ? answer.Facts
         : new FileFacts(FileKind.Unknown, default, null, 0);
 
+    /// <summary>Whether there is nothing, as far as can be seen.</summary>
+    public bool IsNothing => Kind is FileKind.None or FileKind.Blocked;
+
+    /// <summary>Whether the system doesn't say what there is.</summary>
+    public bool IsUntold => Kind is FileKind.Unknown or FileKind.Closed;
+
+    /// <summary>Whether two paths lead to the same thing; paths that lead to nothing do not.</summary>
+    public static bool AreSame(string left, string right)
+    {
+        FileFacts one = Behind(left);
+        FileFacts other = Behind(right);
+        return !one.IsNothing && one.Kind != FileKind.Closed
+            && (one.Identity == default || other.Identity == default
+                ? string.Equals(Path.GetFullPath(left), Path.GetFullPath(right), StringComparison.Ordinal)
+                : one.Identity == other.Identity);
+    }
+
     /// <summary>Whether this is the file of a name. Where the system doesn't say, a file that is there counts as it.</summary>
     public bool IsStillAt(string path)
     {
         FileFacts now = Of(path);
-        return now.Kind is FileKind.File or FileKind.Unknown && (now.Identity == default || Identity == default || now.Identity == Identity);
+        return (now.Kind == FileKind.File || now.IsUntold) && (now.Identity == default || Identity == default || now.Identity == Identity);
     }
 
     private static FileFacts Ask(string path, int flags)
@@ -57,8 +76,9 @@ internal readonly partial record struct FileFacts(FileKind Kind, FileIdentity Id
         // Other errors: a system that doesn't know the call, or doesn't allow it.
         return Marshal.GetLastPInvokeError() switch
         {
-            NoSuchName or NoFolder => default,
-            NotAllowed => new FileFacts(FileKind.Unknown, default, null, 0),
+            NoSuchName => default,
+            NoFolder or Loop => new FileFacts(FileKind.Blocked, default, null, 0),
+            NoAccess or NotPermitted => new FileFacts(FileKind.Closed, default, null, 0),
             _ => Guess(path, flags),
         };
     }

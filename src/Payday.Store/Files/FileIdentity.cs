@@ -4,4 +4,4 @@ namespace Payday.Store.Files;
 /// <param name="Major">The number of its device, first half.</param>
 /// <param name="Minor">Second half.</param>
 /// <param name="Inode">The number of the file on it.</param>
-internal readonly record struct FileIdentity(uint Major, uint Minor, ulong Inode);
+public readonly record struct FileIdentity(uint Major, uint Minor, ulong Inode);

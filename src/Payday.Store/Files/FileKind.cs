@@ -1,7 +1,7 @@
 namespace Payday.Store.Files;
 
 /// <summary>What a name in a folder stands for.</summary>
-internal enum FileKind
+public enum FileKind
 {
     /// <summary>Nothing.</summary>
     None,
@@ -26,4 +26,10 @@ internal enum FileKind
 
     /// <summary>The system doesn't say; opening it tells more.</summary>
     Unknown,
+
+    /// <summary>Nothing, as something on the way to it is no folder, or its links go round.</summary>
+    Blocked,
+
+    /// <summary>The system doesn't let this person look.</summary>
+    Closed,
 }

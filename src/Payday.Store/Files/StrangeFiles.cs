@@ -19,7 +19,7 @@ internal static class StrangeFiles
     }
 
     /// <summary>Whether something can be opened as a file, or is not there.</summary>
-    public static bool IsFile(FileKind kind) => kind is FileKind.None or FileKind.File or FileKind.Unknown;
+    public static bool IsFile(FileKind kind) => kind is FileKind.None or FileKind.Blocked or FileKind.File or FileKind.Unknown or FileKind.Closed;
 
     /// <summary>What something is, e.g. <c>a named pipe</c>.</summary>
     public static string Noun(FileKind kind) => kind switch

@@ -49,7 +49,7 @@ internal sealed class JournalScan
     public static JournalScan Read(string path, long? length = null)
     {
         FileFacts facts = FileFacts.Behind(path);
-        if (facts.Kind == FileKind.None)
+        if (facts.IsNothing)
         {
             return Of(ReadOnlyMemory<byte>.Empty);
         }

@@ -44,7 +44,7 @@ internal static class AsideFiles
 
     private static bool Keep(StoreFolder folder, string path, Action<string, string> how)
     {
-        if (FileFacts.Of(path).Kind == FileKind.None)
+        if (FileFacts.Of(path).IsNothing)
         {
             return false;
         }
@@ -53,7 +53,7 @@ internal static class AsideFiles
         string stamp = folder.Clock.GetUtcNow().ToString("yyyyMMdd'T'HHmmss", CultureInfo.InvariantCulture);
         string name = Path.GetFileName(path);
         string target = Path.Combine(folder.Aside, $"{stamp}-{name}");
-        for (int i = 2; FileFacts.Of(target).Kind != FileKind.None; i++)
+        for (int i = 2; !FileFacts.Of(target).IsNothing; i++)
         {
             target = Path.Combine(folder.Aside, string.Create(CultureInfo.InvariantCulture, $"{stamp}-{i}-{name}"));
         }

@@ -7,6 +7,12 @@ internal abstract record Answer
     {
     }
 
+    /// <summary>
+    /// Whether the book or a file is another now. Then the exit code tells of that, also where the answer itself is lost: a
+    /// script that took a lost answer for a refusal would do it twice.
+    /// </summary>
+    public bool HasChanged { get; init; }
+
     /// <summary>It was done.</summary>
     /// <param name="Lines">For a person.</param>
     /// <param name="Json">For a script.</param>

@@ -4,6 +4,7 @@ using Humanizer;
 using Payday.Json;
 using Payday.Store;
 using Payday.Store.Backups;
+using Payday.Store.Files;
 
 namespace Payday.Commands;
 
@@ -42,6 +43,11 @@ internal static class BackupCommand
             return Answer.Because($"There is no folder {path}; make it first, or plug its disk in.");
         }
 
+        if (path is not null && store.Folder.Holds(path) && !FileFacts.AreSame(path, store.Folder.Backups))
+        {
+            return Answer.Because($"{path} is in the folder of Payday's own files; choose another, or leave DIR out.");
+        }
+
         BackupFile made = StoreBackups.Make(store, path);
         if (keeps || forgets)
         {
@@ -54,6 +60,6 @@ internal static class BackupCommand
                 .. forgets ? ["Closed paydays are backed up in the data folder alone from now on."] : Array.Empty<string>(),
                 .. keeps ? [$"From now on each closed payday is backed up to {path} too."] : Array.Empty<string>(),
             ],
-            JsonSerializer.Serialize(new BackupResult(made.Path, made.Number), ResultJson.Readable.BackupResult));
+            JsonSerializer.Serialize(new BackupResult(made.Path, made.Number), ResultJson.Readable.BackupResult)) { HasChanged = true };
     }
 }

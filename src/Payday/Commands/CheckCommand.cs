@@ -44,7 +44,7 @@ internal static class CheckCommand
                 [.. report.Findings.Select(finding => new FindingResult(finding.Part, finding.What, finding.Since, finding.Then))],
                 mended),
             ResultJson.Readable.CheckResult);
-        return report.Findings.IsEmpty ? new Answer.Done(lines, json) : new Answer.Waiting(lines, json);
+        return (report.Findings.IsEmpty ? new Answer.Done(lines, json) : (Answer)new Answer.Waiting(lines, json)) with { HasChanged = mended.Count > 0 };
     }
 
     private static IEnumerable<string> Told(Finding finding) =>

@@ -1,5 +1,5 @@
-using System.Text;
 using Payday.Core.Amounts;
+using Payday.Files;
 using Payday.Store.Json;
 
 namespace Payday.Commands;
@@ -23,7 +23,7 @@ internal static class CommandInput
     public static Answer WithFile<T>(CommandShell shell, string path, Func<ReadOnlyMemory<byte>, JsonReading<T>> read, Func<T, Answer> then)
         where T : class
     {
-        Read<byte[]> bytes = Bytes(shell, path);
+        Read<byte[]> bytes = Bytes(shell, path, JsonInput.MaxBytes);
         if (!bytes.Ok)
         {
             return Answer.Because(bytes.Fault);
@@ -38,23 +38,13 @@ internal static class CommandInput
     /// <summary>Reads a file of text, or standard input for <c>-</c>.</summary>
     /// <param name="shell">The shell.</param>
     /// <param name="path">The path as given.</param>
+    /// <param name="most">The most bytes it may have.</param>
     /// <param name="then">What to do with the text.</param>
-    public static Answer WithText(CommandShell shell, string path, Func<string, Answer> then)
+    public static Answer WithText(CommandShell shell, string path, int most, Func<string, Answer> then)
     {
-        Read<byte[]> bytes = Bytes(shell, path);
-        if (!bytes.Ok)
-        {
-            return Answer.Because(bytes.Fault);
-        }
-
-        try
-        {
-            return then(new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(bytes.Value));
-        }
-        catch (DecoderFallbackException)
-        {
-            return Answer.Because($"{Named(path)}: This is not a text in UTF-8; save it as UTF-8 and try again.");
-        }
+        Read<byte[]> bytes = Bytes(shell, path, most);
+        Read<string> text = bytes.Ok ? InputFile.Text(Named(path), bytes.Value) : Read.Refused<string>(bytes.Fault);
+        return text.Ok ? then(text.Value) : Answer.Because(text.Fault);
     }
 
     /// <summary>An amount, zero or more.</summary>
@@ -77,35 +67,6 @@ internal static class CommandInput
 
     private static string Named(string path) => path == "-" ? "standard input" : path;
 
-    private static Read<byte[]> Bytes(CommandShell shell, string path)
-    {
-        try
-        {
-            if (path == "-")
-            {
-                return Read.Of(Encoding.UTF8.GetBytes(shell.In.ReadToEnd()));
-            }
-
-            if (Directory.Exists(path))
-            {
-                return Read.Refused<byte[]>($"{path} is a folder; name a file in it.");
-            }
-
-            return new FileInfo(path) is { Exists: true, Length: > JsonInput.MaxBytes }
-                ? Read.Refused<byte[]>($"{path} is larger than 50 MB; this can't be the right file.")
-                : Read.Of(File.ReadAllBytes(path));
-        }
-        catch (DecoderFallbackException)
-        {
-            return Read.Refused<byte[]>($"{Named(path)}: This is not a text in UTF-8; save it as UTF-8 and try again.");
-        }
-        catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
-        {
-            return Read.Refused<byte[]>($"There is no file {path}.");
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
-        {
-            return Read.Refused<byte[]>($"{path} can't be read: {fault.Message.Split('\n')[0]}");
-        }
-    }
+    private static Read<byte[]> Bytes(CommandShell shell, string path, int most) =>
+        path == "-" ? InputFile.Bytes(shell.In, Named(path), most) : InputFile.Bytes(path, most);
 }

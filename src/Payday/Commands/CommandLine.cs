@@ -17,78 +17,120 @@ internal static class CommandLine
     /// <summary>Not called right: the mistake is in the command line itself.</summary>
     public const int WrongUse = 2;
 
+    /// <summary>What was asked can't be answered, from a command whose answer is its exit code.</summary>
+    public const int CantTell = 3;
+
+    // "@file" is a word like any other: what a purchase was may begin with it.
+    private static readonly ParserConfiguration AsTyped = new() { ResponseFileTokenReplacer = null };
+
     /// <summary>Runs one command line.</summary>
     /// <returns>The exit code.</returns>
     public static int Run(string[] args, CommandShell shell)
     {
-        ParseResult parsed = CommandTree.Build(shell).Parse(args);
-        if (parsed.Errors.Count > 0 && parsed.Action is ParseErrorAction)
+        try
         {
-            return NotCalledRight(shell, parsed, [.. parsed.Errors.Select(error => error.Message).Distinct()]);
+            ParseResult parsed = CommandTree.Build(shell).Parse(args, AsTyped);
+            return parsed.Errors.Count > 0 && parsed.Action is ParseErrorAction
+                ? NotCalledRight(shell, parsed, [.. parsed.Errors.Select(error => error.Message).Distinct()])
+                : parsed.Invoke(new InvocationConfiguration { Output = shell.Out, Error = shell.Error, EnableDefaultExceptionHandler = false });
         }
-
-        return parsed.Invoke(new InvocationConfiguration
+        catch (Exception fault) when (IsOfStream(fault))
         {
-            Output = shell.Out,
-            Error = shell.Error,
-            EnableDefaultExceptionHandler = false,
-        });
+            // What a command does is told by Tell; what is left is help, which does nothing.
+            return Refuse(shell, Refused, [Lost(fault)]);
+        }
+        catch (Exception fault) when (fault is not OutOfMemoryException)
+        {
+            return Refuse(shell, Refused, [OwnFault.Sentence(fault)]);
+        }
     }
 
     /// <summary>Does a command's work and tells the shell.</summary>
     /// <param name="shell">The shell.</param>
     /// <param name="parsed">The command line.</param>
     /// <param name="json">Whether the answer is for a script.</param>
+    /// <param name="codeAnswers">Whether the exit code is the answer: 0 or 1, and <see cref="CantTell"/> for a refusal.</param>
     /// <param name="work">The work.</param>
-    /// <returns>The exit code.</returns>
-    public static int Tell(CommandShell shell, ParseResult parsed, bool json, Func<Answer> work)
+    /// <returns>
+    /// The exit code. It is that of what was done and found, not of what became of the output; only where nothing was changed
+    /// and the code is not the answer, an answer that can't be written counts as refused.
+    /// </returns>
+    public static int Tell(CommandShell shell, ParseResult parsed, bool json, bool codeAnswers, Func<Answer> work)
     {
-        try
+        Answer answer = Answered(work);
+        switch (answer)
         {
-            return work() switch
-            {
-                Answer.Done done => Say(shell.Out, "", Fine, json ? [done.Json] : done.Lines),
-                Answer.Waiting waiting => Say(shell.Out, "", Refused, json ? [waiting.Json] : waiting.Lines),
-                Answer.WrongUse wrong => NotCalledRight(shell, parsed, [wrong.Reason]),
-                Answer.Refused refused => Refuse(shell, refused.Reasons),
-                _ => throw new InvalidOperationException("An answer is one of its cases."),
-            };
-        }
-        catch (StoreException fault)
-        {
-            return Refuse(shell, [fault.Message]);
-        }
-        catch (OverflowException)
-        {
-            return Refuse(shell, ["The amounts are too large: a sum of them passes what 64 bits can hold. Use smaller ones."]);
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            return Refuse(shell, [$"The system refused: {fault.Message.Split('\n')[0]}"]);
-        }
-        catch (Exception fault) when (fault is not OutOfMemoryException)
-        {
-            return Refuse(shell, [OwnFault.Sentence(fault)]);
+            case Answer.WrongUse wrong:
+                return NotCalledRight(shell, parsed, [wrong.Reason]);
+            case Answer.Refused refused:
+                return Refuse(shell, codeAnswers ? CantTell : Refused, refused.Reasons);
+            default:
+                (int exit, IReadOnlyList<string> lines, string document) = answer switch
+                {
+                    Answer.Done done => (Fine, done.Lines, done.Json),
+                    Answer.Waiting waiting => (Refused, waiting.Lines, waiting.Json),
+                    _ => throw new InvalidOperationException("An answer is one of its cases."),
+                };
+                return Say(shell.Out, "", json ? [document] : lines) is not { } fault ? exit
+                    : answer.HasChanged ? Refuse(shell, exit, ["It is done. " + Lost(fault)])
+                    : Refuse(shell, codeAnswers ? exit : Refused, [Lost(fault)]);
         }
     }
 
-    private static int Refuse(CommandShell shell, IReadOnlyList<string> reasons) => Say(shell.Error, "payday: ", Refused, reasons);
+    /// <summary>A fault as a sentence for the person.</summary>
+    public static string Sentence(Exception fault) => fault switch
+    {
+        StoreException => fault.Message,
+        OverflowException => "The amounts are too large: a sum of them passes what 64 bits can hold. Use smaller ones.",
+        IOException or UnauthorizedAccessException => $"The system refused: {fault.Message.Split('\n')[0]}",
+        _ => OwnFault.Sentence(fault),
+    };
+
+    private static Answer Answered(Func<Answer> work)
+    {
+        try
+        {
+            return work();
+        }
+        catch (Exception fault) when (fault is not OutOfMemoryException)
+        {
+            return Answer.Because(Sentence(fault));
+        }
+    }
+
+    private static int Refuse(CommandShell shell, int exit, IReadOnlyList<string> reasons)
+    {
+        _ = Say(shell.Error, "payday: ", reasons);
+        return exit;
+    }
 
     private static int NotCalledRight(CommandShell shell, ParseResult parsed, string[] faults)
     {
         string command = parsed.CommandResult.Command is RootCommand ? "" : parsed.CommandResult.Command.Name + " ";
         faults[^1] += $" See payday {command}--help.";
-        return Say(shell.Error, "payday: ", WrongUse, faults);
+        return Refuse(shell, WrongUse, faults);
     }
 
-    // Answers hold names from files; whatever they are, no control character reaches the terminal.
-    private static int Say(TextWriter writer, string prefix, int exit, IReadOnlyList<string> lines)
-    {
-        foreach (string line in lines)
-        {
-            writer.WriteLine(prefix + CleanText.OneLine(line));
-        }
+    private static string Lost(Exception fault) => $"The answer can't be written to standard output: {fault.Message.Split('\n')[0]}";
 
-        return exit;
+    private static bool IsOfStream(Exception fault) => fault is IOException or UnauthorizedAccessException or ObjectDisposedException;
+
+    // Answers hold names from files; whatever they are, no control character reaches the terminal.
+    private static Exception? Say(TextWriter writer, string prefix, IReadOnlyList<string> lines)
+    {
+        try
+        {
+            foreach (string line in lines)
+            {
+                writer.WriteLine(prefix + CleanText.OneLine(line));
+            }
+
+            writer.Flush();
+            return null;
+        }
+        catch (Exception fault) when (IsOfStream(fault))
+        {
+            return fault;
+        }
     }
 }

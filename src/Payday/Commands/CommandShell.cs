@@ -9,16 +9,20 @@ namespace Payday.Commands;
 /// <param name="Error">Where refusals go.</param>
 /// <param name="In">Where input named <c>-</c> comes from; it throws <see cref="DecoderFallbackException"/> for what is no text.</param>
 /// <param name="Today">The date.</param>
-/// <param name="DefaultFolder">The data folder where none is named.</param>
+/// <param name="DefaultFolder">The data folder where none is named; it throws <see cref="StoreException"/> where there is no place for one.</param>
 /// <param name="HasTerminal">Whether screens can be shown.</param>
-internal sealed record CommandShell(TextWriter Out, TextWriter Error, TextReader In, Func<LocalDate> Today, StoreFolder DefaultFolder, bool HasTerminal = false)
+internal sealed record CommandShell(TextWriter Out, TextWriter Error, TextReader In, Func<LocalDate> Today, Func<StoreFolder> DefaultFolder, bool HasTerminal = false)
 {
     /// <summary>The shell that started this process.</summary>
-    public static CommandShell OfProcess() => new(
-        Console.Out,
-        Console.Error,
-        new StreamReader(Console.OpenStandardInput(), new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true)),
-        () => LocalDate.FromDateTime(DateTime.Now),
-        StoreFolder.Default(),
-        Screens.Shell.FullScreen.HasTerminal);
+    public static CommandShell OfProcess()
+    {
+        StandardStreams.Take();
+        return new CommandShell(
+            StandardStreams.Output,
+            StandardStreams.Errors,
+            StandardStreams.Input,
+            () => LocalDate.FromDateTime(DateTime.Now),
+            StoreFolder.Default,
+            StandardStreams.Output is not ClosedWriter && Screens.Shell.FullScreen.HasTerminal);
+    }
 }

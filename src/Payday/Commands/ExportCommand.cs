@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text.Json;
 using Payday.Core.Amounts;
@@ -5,6 +6,7 @@ using Payday.Core.Households;
 using Payday.Json;
 using Payday.Printing;
 using Payday.Reports;
+using Payday.Store;
 using Payday.Store.HouseholdFiles;
 
 namespace Payday.Commands;
@@ -21,7 +23,7 @@ internal static class ExportCommand
             "Print the household file, which payday import takes back exactly; or write the book as CSV.",
             "payday export > household.json") { csv, replace };
         return Invocation.Does(command, shell, call => call.OnLook(book =>
-            call.Parsed.GetValue(csv) is { } folder ? Tables(book, folder, call.Parsed.GetValue(replace))
+            call.Parsed.GetValue(csv) is { } folder ? Tables(call.Folder, book, folder, call.Parsed.GetValue(replace))
             : call.Parsed.GetValue(replace) ? new Answer.WrongUse("--replace goes with --csv.")
             : File(book.Household)));
     }
@@ -32,8 +34,9 @@ internal static class ExportCommand
         return new Answer.Done(file.TrimEnd('\n').Split('\n'), file.TrimEnd('\n'));
     }
 
-    private static Answer Tables(Book book, string folder, bool replace)
+    private static Answer Tables(StoreFolder own, Book book, string folder, bool replace)
     {
+        string? made = Missing(folder);
         try
         {
             Directory.CreateDirectory(folder);
@@ -43,25 +46,45 @@ internal static class ExportCommand
             return Answer.Because($"The folder {folder} can't be made: {fault.Message.Split('\n')[0]}");
         }
 
-        (string Path, CsvTable Table)[] files = [.. BookTables.Of(book).Select(table => (Path.Combine(folder, table.Name + ".csv"), table))];
-        if (!replace && files.FirstOrDefault(file => System.IO.File.Exists(file.Path)).Path is { } there)
+        (string Path, byte[] Content)[] files = [.. BookTables.Of(book).Select(table => (Path.Combine(folder, table.Name + ".csv"), table.ToUtf8()))];
+        Read<ImmutableArray<string>> written = OutputFile.WriteAll(own, files, replace);
+        if (!written.Ok)
         {
-            return Answer.Because($"{there} is already there; name another folder, or add --replace.");
+            TakeBack(made);
+            return Answer.Because(written.Fault.Replace("give another name, or say that it may be replaced", "name another folder, or add --replace", StringComparison.Ordinal));
         }
 
-        var written = new List<string>();
-        foreach ((string path, CsvTable table) in files)
+        string done = "Written: " + string.Join(", ", written.Value);
+        return new Answer.Done(["Written:", .. written.Value.Select(file => "  " + file)], JsonSerializer.Serialize(new DoneResult(done), ResultJson.Readable.DoneResult))
         {
-            Read<string> file = OutputFile.Write(path, table.ToUtf8(), replace);
-            if (!file.Ok)
+            HasChanged = true,
+        };
+    }
+
+    // The highest folder that has to be made for this one; null where it is there.
+    private static string? Missing(string path)
+    {
+        string? missing = null;
+        for (string? folder = path.Length == 0 ? null : Path.GetFullPath(path); folder is not null && !Directory.Exists(folder); folder = Path.GetDirectoryName(folder))
+        {
+            missing = folder;
+        }
+
+        return missing;
+    }
+
+    private static void TakeBack(string? made)
+    {
+        try
+        {
+            if (made is not null)
             {
-                return Answer.Because(file.Fault);
+                Directory.Delete(made, recursive: true);
             }
-
-            written.Add(file.Value);
         }
-
-        string done = "Written: " + string.Join(", ", written);
-        return new Answer.Done(["Written:", .. written.Select(file => "  " + file)], JsonSerializer.Serialize(new DoneResult(done), ResultJson.Readable.DoneResult));
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            // An empty folder is left; why nothing was written is what is to be said.
+        }
     }
 }

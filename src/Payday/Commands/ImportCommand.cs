@@ -18,23 +18,26 @@ internal static class ImportCommand
             "Take a household file into the data folder: a new household, or changes to the one there.",
             "payday import household.json") { file };
         return Invocation.Does(command, shell, call => CommandInput.WithFile(
-            shell, call.Parsed.GetRequiredValue(file), HouseholdFile.Read, household => Import(call.Folder, household, call.Tell)));
+            shell,
+            call.Parsed.GetRequiredValue(file),
+            HouseholdFile.Read,
+            household => call.OnStore((store, book) => Import(store, book, household))));
     }
 
-    /// <summary>Stores a household.</summary>
-    /// <param name="folder">Where.</param>
-    /// <param name="household">The household.</param>
-    /// <param name="tell">Tells what the store found; see <see cref="Invocation.Tell"/>.</param>
-    public static Answer Import(StoreFolder folder, Household household, Func<BookStore, int, int>? tell = null)
+    /// <summary>Stores a household in a folder.</summary>
+    public static Answer Import(StoreFolder folder, Household household)
     {
         using BookStore store = BookStore.Open(folder);
-        Book? book = store.Load();
-        tell?.Invoke(store, 0);
+        return Import(store, store.Load(), household);
+    }
+
+    private static Answer Import(BookStore store, Book? book, Household household)
+    {
         if (book is null)
         {
             Book begun = Book.Begin(household);
             store.Save(new BookChange { Household = household, Movements = [.. begun.Ledger.Movements] });
-            return Done($"{household.Name} is stored in {folder.Path}. Go on with payday run.");
+            return Done($"{household.Name} is stored in {store.Folder.Path}. Go on with payday run.");
         }
 
         HouseholdChange change = HouseholdChange.Of(book, household);
@@ -45,7 +48,7 @@ internal static class ImportCommand
 
         store.Save(BookChange.Of(change));
         bool dropsDraft = book.Draft is not null && change.Book.Draft is null;
-        return Done($"{household.Name} is changed in {folder.Path}; closed paydays stay as they are."
+        return Done($"{household.Name} is changed in {store.Folder.Path}; closed paydays stay as they are."
             + (dropsDraft ? " The payday begun is no payday any more, and was dropped." : ""));
     }
 

@@ -5,39 +5,109 @@ using Payday.Core.Routines;
 
 namespace Payday.Commands;
 
-/// <summary>Reads <c>--income "Name=AMOUNT"</c> into a draft.</summary>
+/// <summary>Reads <c>--income "Name=AMOUNT"</c> and <c>--one-off "Name=AMOUNT"</c> into a draft.</summary>
 internal static class IncomeInput
 {
+    private const string Income = "--income";
+    private const string OneOff = "--one-off";
     private const int LongestName = 60;
+    private const int MostNamed = 5;
 
-    /// <summary>The draft with the incomes told.</summary>
-    /// <returns>The draft; or what is wrong with the first that can't be read.</returns>
-    public static Read<RoutineDraft> Apply(Book book, RoutineDraft draft, IEnumerable<string> incomes)
+    /// <summary>The draft with what came in from the household's sources.</summary>
+    /// <returns>The draft; or what is wrong with the first that can't be taken.</returns>
+    public static Read<RoutineDraft> Sources(Book book, RoutineDraft draft, IEnumerable<string> incomes)
     {
+        var told = new HashSet<string>(StringComparer.Ordinal);
         foreach (string income in incomes)
         {
-            // A name may hold an equals sign, an amount can't.
-            int at = income.LastIndexOf('=');
-            string name = at < 0 ? "" : income[..at].Trim();
-            if (name.Length is 0 or > LongestName || name.Any(char.IsControl))
+            Read<NamedAmount> read = Pair(book, Income, income);
+            if (!read.Ok)
             {
-                return Read.Refused<RoutineDraft>($"--income {income}: write it like \"Night shifts=1204.55\", with a name of at most {LongestName} plain characters.");
+                return Read.Refused<RoutineDraft>(read.Fault);
             }
 
-            Read<Money> amount = CommandInput.Amount($"--income {name}", income[(at + 1)..], book.Household.Currency, book.Household.Settings.Numbers);
-            if (!amount.Ok)
+            if (Source(book.Household, read.Value.Name) is not { } source)
             {
-                return Read.Refused<RoutineDraft>(amount.Fault);
+                return Read.Refused<RoutineDraft>($"{Income} {income}: there is no income source '{read.Value.Name}'. {Known(book.Household, read.Value.Name)} Money from nobody on the list is {OneOff} \"Name=AMOUNT\".");
             }
 
-            IncomeSource? source = book.Household.Sources.FirstOrDefault(
-                known => string.Equals(known.Name, name, StringComparison.OrdinalIgnoreCase));
-            string oneOff = draft.OneOffs.Keys.FirstOrDefault(key => string.Equals(key, name, StringComparison.OrdinalIgnoreCase)) ?? name;
-            draft = source is null
-                ? draft with { OneOffs = draft.OneOffs.SetItem(oneOff, amount.Value) }
-                : draft with { Incomes = draft.Incomes.SetItem(source.Id, amount.Value) };
+            if (!told.Add(source.Id))
+            {
+                return Read.Refused<RoutineDraft>($"{Income} {income}: {source.Name} is there twice; give what came from it together.");
+            }
+
+            draft = draft with { Incomes = draft.Incomes.SetItem(source.Id, read.Value.Amount) };
         }
 
         return Read.Of(draft);
     }
+
+    /// <summary>The draft with what came in once, from no source.</summary>
+    /// <returns>The draft; or what is wrong with the first that can't be taken.</returns>
+    public static Read<RoutineDraft> OneOffs(Book book, RoutineDraft draft, IEnumerable<string> oneOffs)
+    {
+        var told = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        foreach (string oneOff in oneOffs)
+        {
+            Read<NamedAmount> read = Pair(book, OneOff, oneOff);
+            if (!read.Ok)
+            {
+                return Read.Refused<RoutineDraft>(read.Fault);
+            }
+
+            (string name, Money amount) = read.Value;
+            if (Source(book.Household, name) is { } source)
+            {
+                return Read.Refused<RoutineDraft>($"{OneOff} {oneOff}: {source.Name} is an income source; correct what came from it with {Income}.");
+            }
+
+            if (!told.Add(name))
+            {
+                return Read.Refused<RoutineDraft>($"{OneOff} {oneOff}: {name} is there twice; give it once, or under two names.");
+            }
+
+            string known = draft.OneOffs.Keys.FirstOrDefault(key => string.Equals(key, name, StringComparison.OrdinalIgnoreCase)) ?? name;
+            draft = draft with { OneOffs = draft.OneOffs.SetItem(known, amount) };
+        }
+
+        return Read.Of(draft);
+    }
+
+    private static Read<NamedAmount> Pair(Book book, string option, string text)
+    {
+        // A name may hold an equals sign, an amount can't: the last one parts them.
+        int at = text.LastIndexOf('=');
+        string name = at < 0 ? "" : text[..at].Trim();
+        if (name.Length is 0 or > LongestName || name.Any(char.IsControl))
+        {
+            return Read.Refused<NamedAmount>($"{option} {text}: write it like \"Night shifts=1204.55\", with a name of at most {LongestName} plain characters.");
+        }
+
+        Read<Money> amount = CommandInput.Amount($"{option} {name}", text[(at + 1)..], book.Household.Currency, book.Household.Settings.Numbers);
+        return amount.Ok ? Read.Of(new NamedAmount(name, amount.Value)) : Read.Refused<NamedAmount>(amount.Fault);
+    }
+
+    private static IncomeSource? Source(Household household, string name) =>
+        household.Sources.FirstOrDefault(known => string.Equals(known.Name, name, StringComparison.OrdinalIgnoreCase));
+
+    // One whose name begins so is offered and never taken: what was meant is for the person to say.
+    private static string Known(Household household, string name)
+    {
+        string[] alike = [.. household.Sources.Select(source => source.Name).Where(known => known.StartsWith(name, StringComparison.OrdinalIgnoreCase))];
+        string[] near = [.. household.Sources.Select(source => source.Name).OrderByDescending(known => Likeness(known, name)).Take(MostNamed)];
+        return alike.Length == 1 ? $"Did you mean \"{alike[0]}\"?"
+            : near.Length == household.Sources.Length ? $"There {(near.Length == 1 ? "is" : "are")} {string.Join("; ", near.Select(known => $"\"{known}\""))}."
+            : $"The nearest are {string.Join("; ", near.Select(known => $"\"{known}\""))}.";
+    }
+
+    // How many pairs of neighbouring letters two names share.
+    private static int Likeness(string known, string name)
+    {
+        HashSet<string> pairs = [.. Pairs(name)];
+        return Pairs(known).Distinct().Count(pairs.Contains);
+
+        static IEnumerable<string> Pairs(string text) => text.ToUpperInvariant().Zip(text.ToUpperInvariant().Skip(1), (first, second) => $"{first}{second}");
+    }
+
+    private sealed record NamedAmount(string Name, Money Amount);
 }

@@ -1,5 +1,7 @@
 using System.CommandLine;
+using System.Text.Json;
 using Payday.Core.Households;
+using Payday.Json;
 using Payday.Store;
 
 namespace Payday.Commands;
@@ -15,7 +17,7 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
     /// <summary>The data folder.</summary>
     public StoreFolder Folder => Parsed.GetValue<string?>(Data) is { } path
         ? new StoreFolder(Path.GetFullPath(path))
-        : Shell.DefaultFolder;
+        : Shell.DefaultFolder();
 
     /// <summary>Whether there is a person at a terminal to show screens to.</summary>
     public bool OpensScreens => Shell.HasTerminal && !Parsed.GetValue<bool>(Json);
@@ -41,31 +43,54 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
         return [data, new Option<bool>(Json) { Description = "Answer in JSON, for scripts.", Recursive = true }];
     }
 
-
     /// <summary>Makes a command do its work and tell the shell.</summary>
-    public static T Does<T>(T command, CommandShell shell, Func<Invocation, Answer> work)
+    /// <param name="command">The command.</param>
+    /// <param name="shell">The shell.</param>
+    /// <param name="work">The work.</param>
+    /// <param name="codeAnswers">Whether its exit code is its answer; see <see cref="CommandLine.Tell"/>.</param>
+    public static T Does<T>(T command, CommandShell shell, Func<Invocation, Answer> work, bool codeAnswers = false)
         where T : Command
     {
         command.SetAction(parsed => CommandLine.Tell(
-            shell, parsed, parsed.GetValue<bool>(Json), () => work(new Invocation(shell, parsed))));
+            shell, parsed, parsed.GetValue<bool>(Json), codeAnswers, () => work(new Invocation(shell, parsed))));
         return command;
     }
 
     /// <summary>Opens the store, loads the book and works on it.</summary>
-    public Answer OnBook(Func<BookStore, Book, Answer> work)
-    {
-        if (!Folder.HasBook)
-        {
-            return NoHousehold();
-        }
+    public Answer OnBook(Func<BookStore, Book, Answer> work) => Folder.HasBook
+        ? OnStore((store, book) => book is null ? NoHousehold() : work(store, book))
+        : NoHousehold();
 
-        using BookStore store = BookStore.Open(Folder);
-        Book? book = store.Load();
-        int told = Tell(store, 0);
-        Answer answer = book is null ? NoHousehold() : work(store, book);
-        store.FinishBackups();
-        Tell(store, told);
-        return answer;
+    /// <summary>Opens the store, making it where it is missing, and works on it; the book is null where there is no household yet.</summary>
+    /// <remarks>Once a change is stored no fault can make a refusal of it any more: it is told beside the answer, or in its place.</remarks>
+    public Answer OnStore(Func<BookStore, Book?, Answer> work)
+    {
+        Answer? stored = null;
+        try
+        {
+            using BookStore store = BookStore.Open(Folder);
+            Book? book = store.Load();
+            long before = store.LastChange;
+            int told = Tell(store, 0);
+            try
+            {
+                Answer answer = work(store, book);
+                stored = store.LastChange != before ? answer with { HasChanged = true } : null;
+                store.FinishBackups();
+                Tell(store, told);
+                return stored ?? answer;
+            }
+            catch (Exception fault) when (stored is null && store.LastChange != before && fault is not OutOfMemoryException)
+            {
+                stored = Untold(fault);
+                throw;
+            }
+        }
+        catch (Exception fault) when (stored is not null && fault is not OutOfMemoryException)
+        {
+            Note(CommandLine.Sentence(fault));
+            return stored;
+        }
     }
 
     /// <summary>Loads the book to look at it; where another process has it open, as that last stored it.</summary>
@@ -84,9 +109,8 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
     }
 
     /// <summary>That there is nothing yet.</summary>
-    public Answer NoHousehold() => Answer.Because(File.Exists(Folder.Path)
-        ? $"{Folder.Path} is a file, not a folder. Choose another with --data."
-        : $"There is no household in {Folder.Path} yet. Look at one with payday demo, or bring your own with payday import FILE.");
+    public Answer NoHousehold() => Answer.Because(Folder.Hindrance
+        ?? $"There is no household in {Folder.Path} yet. Look at one with payday demo, or bring your own with payday import FILE.");
 
     /// <summary>Says what the store found and mended, beside the answer.</summary>
     /// <param name="store">The store.</param>
@@ -100,6 +124,12 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
         }
 
         return store.Notices.Length;
+    }
+
+    private static Answer.Done Untold(Exception fault)
+    {
+        string what = $"It is stored. What it came to can't be shown: {CommandLine.Sentence(fault)}";
+        return new Answer.Done([what], JsonSerializer.Serialize(new DoneResult(what), ResultJson.Readable.DoneResult)) { HasChanged = true };
     }
 
     private void Note(string notice) => Shell.Error.WriteLine("payday: note: " + Text.CleanText.OneLine(notice));

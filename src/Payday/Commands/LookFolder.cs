@@ -18,6 +18,9 @@ internal sealed class LookFolder(StoreFolder folder, Func<LocalDate> today) : IL
     }
 
     /// <inheritdoc/>
+    public StoreFolder? Folder => folder;
+
+    /// <inheritdoc/>
     public Seen Look()
     {
         // Whether a folder is free is only sure once it is taken: its last holder may have been killed.

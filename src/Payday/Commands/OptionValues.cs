@@ -18,6 +18,14 @@ internal static class OptionValues
     public static Option<int?> Count(string name, string description, int least, int most) =>
         new(name) { Description = description, HelpName = "N", CustomParser = token => Value(token, text => ReadCount(text, least, most)) };
 
+    /// <summary>An option that takes whole numbers in a range, one each time it is given.</summary>
+    public static Option<int[]> Counts(string name, string description, int least, int most, string helpName) => new(name)
+    {
+        Description = description,
+        HelpName = helpName,
+        CustomParser = tokens => [.. tokens.Tokens.Select(token => Value(tokens, token.Value, text => ReadCount(text, least, most)))],
+    };
+
     /// <summary>Lets an option take only some words, and offers them where the shell completes.</summary>
     public static void LimitTo(this Option option, params string[] words)
     {
@@ -33,9 +41,11 @@ internal static class OptionValues
     }
 
     private static T? Value<T>(ArgumentResult result, Func<string, Read<T>> read)
+        where T : struct => Value(result, result.Tokens[0].Value, read);
+
+    private static T Value<T>(ArgumentResult result, string text, Func<string, Read<T>> read)
         where T : struct
     {
-        string text = result.Tokens[0].Value;
         Read<T> value = read(text);
         if (!value.Ok)
         {

@@ -64,8 +64,10 @@ internal static class RestoreCommand
             return Told([.. now, candidate], restored: false, $"Nothing is changed. {Difference(now.FirstOrDefault(), candidate)} Do it with --accept; what is there now would be kept in {folder.Aside}.");
         }
 
+        // Told before it is done: whatever goes wrong in telling, what is done is never told as refused.
+        Answer told = Told([candidate], restored: true, $"Restored. What was there before is kept in {folder.Aside}; payday restore lists it too.") with { HasChanged = true };
         restoring.Put(candidate);
-        return Told([candidate], restored: true, $"Restored. What was there before is kept in {folder.Aside}; payday restore lists it too.");
+        return told;
     }
 
     private static string Difference(Candidate? now, Candidate then)

@@ -16,12 +16,9 @@ internal static class RunCommand
     public static Command Build(CommandShell shell)
     {
         Option<LocalDate?> on = OptionValues.Date("--on", "The payday. Default: the first that is not closed.");
-        var accept = new Option<bool>("--accept") { Description = "Take every proposal and close the payday." };
-        var income = new Option<string[]>("--income")
-        {
-            Description = "What really came in; a name that is no source is a one-off. It is kept for the next run.",
-            HelpName = "Name=AMOUNT",
-        };
+        var accept = new Option<bool>("--accept") { Description = "Take every proposal and close the payday. Without it nothing is stored." };
+        var income = new Option<string[]>("--income") { Description = "What really came in from a source, by its name; the last = stands before the amount.", HelpName = "Name=AMOUNT" };
+        var oneOff = new Option<string[]>("--one-off") { Description = "What came in once, from nobody on the list.", HelpName = "Name=AMOUNT" };
         var buffer = new Option<string?>("--buffer")
         {
             Description = "What the account's buffer gives to a payday that falls short; 0 for nothing.",
@@ -30,12 +27,32 @@ internal static class RunCommand
         var command = new PaydayCommand(
             "run",
             "Show the payday routine, all proposals taken; with --accept close it.",
-            "payday run --income \"Night shifts=1204.55\" --accept") { on, accept, income, buffer };
+            "payday run --income \"Night shifts=1204.55\" --accept") { on, accept, income, oneOff, buffer };
         return Invocation.Does(command, shell, call => call.OnBook((store, book) => Run(
-            store, book, call.Parsed.GetValue(on), call.Parsed.GetValue(income) ?? [], call.Parsed.GetValue(buffer), call.Parsed.GetValue(accept))));
+            store,
+            book,
+            call.Parsed.GetValue(on),
+            draft =>
+            {
+                Read<RoutineDraft> told = IncomeInput.Sources(book, draft, call.Parsed.GetValue(income) ?? []);
+                told = told.Ok ? IncomeInput.OneOffs(book, told.Value, call.Parsed.GetValue(oneOff) ?? []) : told;
+                return told.Ok ? FromBuffer(book, told.Value, call.Parsed.GetValue(buffer)) : told;
+            },
+            call.Parsed.GetValue(accept))));
     }
 
-    private static Answer Run(BookStore store, Book book, LocalDate? on, string[] incomes, string? buffer, bool accept)
+    private static Read<RoutineDraft> FromBuffer(Book book, RoutineDraft draft, string? buffer)
+    {
+        if (buffer is null)
+        {
+            return Read.Of(draft);
+        }
+
+        Read<Money> given = CommandInput.Amount("--buffer", buffer, book.Household.Currency, book.Household.Settings.Numbers);
+        return given.Ok ? Read.Of(draft with { FromBuffer = given.Value }) : Read.Refused<RoutineDraft>(given.Fault);
+    }
+
+    private static Answer Run(BookStore store, Book book, LocalDate? on, Func<RoutineDraft, Read<RoutineDraft>> tell, bool accept)
     {
         Read<RoutineDraft> draft = Routine.Begun(book, on);
         if (!draft.Ok)
@@ -43,65 +60,35 @@ internal static class RunCommand
             return Answer.Because(draft.Fault);
         }
 
-        Read<RoutineDraft> told = IncomeInput.Apply(book, draft.Value, incomes);
+        Read<RoutineDraft> told = tell(draft.Value);
         if (!told.Ok)
         {
             return new Answer.WrongUse(told.Fault);
         }
 
-        if (buffer is not null)
-        {
-            Read<Money> given = CommandInput.Amount("--buffer", buffer, book.Household.Currency, book.Household.Settings.Numbers);
-            if (!given.Ok)
-            {
-                return new Answer.WrongUse(given.Fault);
-            }
-
-            told = Read.Of(told.Value! with { FromBuffer = given.Value });
-        }
-
-        Read<RoutinePlan> plan = Routine.Plan(book, told.Value!);
-        if (!plan.Ok)
-        {
-            return Answer.Because(plan.Fault);
-        }
-
-        if (accept)
-        {
-            return Close(store, plan.Value, incomes.Length > 0);
-        }
-
-        if (incomes.Length > 0)
-        {
-            store.Save(new BookChange { Draft = told.Value });
-        }
-
-        return Shown(plan.Value, closed: false, Next(plan.Value, incomes.Length > 0));
+        Read<RoutinePlan> plan = Routine.Plan(book, told.Value);
+        return !plan.Ok ? Answer.Because(plan.Fault)
+            : accept ? Close(store, plan.Value)
+            : Shown(plan.Value, closed: false, Next(plan.Value, hasNews: told.Value != draft.Value));
     }
 
-    private static string Next(RoutinePlan plan, bool kept) => (kept, Closing.Of(plan)) switch
+    private static string Next(RoutinePlan plan, bool hasNews) => (hasNews, Closing.Of(plan)) switch
     {
-        (true, { Ok: false, Fault: var fault }) => $"The amounts are kept. It can't be closed yet: {fault}",
+        (true, { Ok: false, Fault: var fault }) => $"Nothing is stored. It can't be closed like this: {fault}",
         (false, { Ok: false, Fault: var fault }) => $"It can't be closed yet: {fault} Correct an income with --income \"Name=AMOUNT\".",
-        (true, _) => "The amounts are kept; close the payday with payday run --accept.",
+        (true, _) => "Nothing is stored. Close it with the same line and --accept.",
         (false, _) => "Close it with --accept; correct an income with --income \"Name=AMOUNT\".",
     };
 
-    private static Answer Close(BookStore store, RoutinePlan plan, bool hasNews)
+    private static Answer Close(BookStore store, RoutinePlan plan)
     {
         Read<Closing> closing = Closing.Of(plan);
         if (!closing.Ok)
         {
-            if (hasNews)
-            {
-                store.Save(new BookChange { Draft = plan.Draft });
-            }
-
             return new Answer.Refused(
             [
                 "This payday can't be closed. " + closing.Fault,
-                "Talk to whoever sent the bill before it is due, or to a non-profit debt adviser. "
-                    + (hasNews ? "What you entered is kept." : "Nothing was changed."),
+                "Talk to whoever sent the bill before it is due, or to a non-profit debt adviser. Nothing was changed.",
             ]);
         }
 
@@ -113,7 +100,7 @@ internal static class RunCommand
         [.. RoutineReport.Lines(plan), "", .. Cautions.Routine, Cautions.Cash, "", .. Remarks(plan).SelectMany(Report.Prose), last],
         RoutineJson.Of(plan, closed));
 
-    // A misspelt name, or a date too far on, would otherwise go by unseen.
+    // What came in beside the list, or a date too far on, would otherwise go by unseen.
     private static IEnumerable<string> Remarks(RoutinePlan plan)
     {
         foreach (string name in plan.Draft.OneOffs.Keys)

@@ -61,7 +61,8 @@ internal static class ScreensCommand
     private static HouseholdOffer Offer(CommandShell shell, string path)
     {
         Household? found = null;
-        Answer answer = CommandInput.WithFile(shell, path, HouseholdFile.Read, household =>
+        // On the screen standard input is the keyboard: nothing but a file is read.
+        Answer answer = CommandInput.WithFile(shell, path == "-" ? "./-" : path, HouseholdFile.Read, household =>
         {
             found = household;
             return new Answer.Done([], "{}");

@@ -9,6 +9,7 @@ using Payday.Json;
 using Payday.Printing;
 using Payday.Reports;
 using Payday.Slips;
+using Payday.Store;
 
 namespace Payday.Commands;
 
@@ -44,26 +45,26 @@ internal static class SlipCommand
                 : call.OnLook(book =>
                 {
                     Read<PaydayOnPaper> found = PaydayOnPaper.Find(book, parsed.GetValue(on));
-                    return found.Ok ? Make(book.Household, found.Value, wish) : Answer.Because(found.Fault);
+                    return found.Ok ? Make(call.Folder, book.Household, found.Value, wish) : Answer.Because(found.Fault);
                 });
         });
     }
 
-    private static Answer Make(Household household, PaydayOnPaper found, SlipWish wish)
+    private static Answer Make(StoreFolder own, Household household, PaydayOnPaper found, SlipWish wish)
     {
         Paper laid = wish.Filling
             ? FillingSheetLayout.Lay(BankPapers.Filling(household, found.Payday), wish.PaperColumns)
             : SlipLayout.Lay(BankPapers.Slip(household, found.Payday), wish.PaperColumns);
         string[] still = found.Closed ? [] : ["", "This payday is not closed yet: the figures may still change."];
-        return wish.File is { } file ? Written(laid, file, wish, still)
+        return wish.File is { } file ? Written(own, laid, file, wish, still)
             : wish.Prints ? Printed(laid, wish.Printer, still)
             : new Answer.Done([.. laid.Lines, .. still], Json(household, found));
     }
 
-    private static Answer Written(Paper paper, string path, SlipWish wish, string[] still)
+    private static Answer Written(StoreFolder own, Paper paper, string path, SlipWish wish, string[] still)
     {
         byte[] pdf = PdfPaper.Render(paper, wish.PaperSize, wish.Filling ? "Filling sheet" : "Withdrawal");
-        Read<string> written = OutputFile.Write(path, pdf, wish.Replace);
+        Read<string> written = OutputFile.Write(own, path, pdf, wish.Replace);
         return written.Ok ? Done($"Written to {written.Value}, {wish.PaperSize.Name}.", still) : Answer.Because(
             written.Fault.Replace("say that it may be replaced", "add --replace", StringComparison.Ordinal));
     }
@@ -76,7 +77,7 @@ internal static class SlipCommand
     }
 
     private static Answer.Done Done(string what, string[] still) => new(
-        [what, .. still], JsonSerializer.Serialize(new DoneResult(what), ResultJson.Readable.DoneResult));
+        [what, .. still], JsonSerializer.Serialize(new DoneResult(what), ResultJson.Readable.DoneResult)) { HasChanged = true };
 
     private static string Json(Household household, PaydayOnPaper paper)
     {

@@ -11,65 +11,60 @@ using Payday.Text;
 
 namespace Payday.Commands;
 
-/// <summary>A list of purchases with the pots decided on.</summary>
-/// <param name="Lines">The lines, in their order.</param>
-/// <param name="Undecided">The numbers of the lines that have neither a guess nor a decision.</param>
-internal sealed record Chosen(ImmutableArray<PurchaseLine> Lines, IReadOnlyList<int> Undecided);
-
 /// <summary>What <c>payday spend</c> says.</summary>
 internal static class SpendAnswers
 {
-    /// <summary>Reads <c>--pot LINE=POT</c> into a list.</summary>
-    public static Read<Chosen> Choose(Book book, PurchaseList list, IEnumerable<string> pots)
+    /// <summary>Reads <c>--pot LINE=POT</c> into a list; see <see cref="PurchaseList.Choose"/>.</summary>
+    public static Read<PurchaseList> Choose(Book book, PurchaseList list, IEnumerable<string> pots)
     {
-        ImmutableArray<PurchaseLine> lines = list.Lines;
-        HashSet<int> decided = [.. lines.Where(line => line.Guess is not null).Select(line => line.Number)];
         foreach (string text in pots)
         {
             int number = 0;
-            int at = PotInput.Pair(text) is var (line, _) && int.TryParse(line, NumberStyles.None, CultureInfo.InvariantCulture, out number)
-                ? lines.ToList().FindIndex(one => one.Number == number)
-                : -1;
-            if (at < 0)
+            if (PotInput.Pair(text) is not var (line, name)
+                || !int.TryParse(line, NumberStyles.None, CultureInfo.InvariantCulture, out number)
+                || list.Lines.All(one => one.Number != number))
             {
-                return Read.Refused<Chosen>($"--pot {text}: write it like 3=Food, with the number of a line.");
+                return Read.Refused<PurchaseList>($"--pot {text}: write it like 3=Food, with the number of a line.");
             }
 
-            Read<PotOrBuffer> pot = PotInput.PotOrBuffer(book.Household, PotInput.Pair(text)!.Value.Value);
+            Read<PotOrBuffer> pot = PotInput.PotOrBuffer(book.Household, name);
             if (!pot.Ok)
             {
-                return Read.Refused<Chosen>($"--pot {text}: {pot.Fault}");
+                return Read.Refused<PurchaseList>($"--pot {text}: {pot.Fault}");
             }
 
-            lines = lines.SetItem(at, lines[at].For(pot.Value.PotId));
-            decided.Add(number);
+            list = list.Choose(number, pot.Value.PotId);
         }
 
-        return Read.Of(new Chosen(lines, [.. lines.Select(line => line.Number).Where(number => !decided.Contains(number))]));
+        return Read.Of(list);
     }
 
     /// <summary>A list before it is entered.</summary>
-    public static Answer.Done Proposed(Book book, Chosen chosen) => new(
+    public static Answer.Done Proposed(Book book, PurchaseList list) => new(
         [
             .. Report.Table(
                 book.Household.Settings.Numbers,
                 [new("line", Align.Right), new("date"), Report.Amounts("amount"), new("pot"), Report.Names("what")],
-                chosen.Lines.Select(line => ImmutableArray.Create(
+                list.Lines.Select(line => ImmutableArray.Create(
                     line.Number.ToString(CultureInfo.InvariantCulture),
                     DateText.Weekday(line.Entry.Date),
-                    line.Entry.Amount.ToString(book.Household.Settings.Numbers),
-                    chosen.Undecided.Contains(line.Number) ? "?" : PotName(book, line.Entry.PotId),
+                    Signed(line).ToString(book.Household.Settings.Numbers),
+                    line.IsOpen ? "?" : PotName(book, line.Entry.PotId),
                     line.Entry.What))),
-            "Nothing is stored. Enter it with --accept; name a pot with --pot LINE=POT.",
+            .. list.Lines.Any(line => line.IsRefund)
+                ? Report.Prose("! What is below zero came in: as a refund it lowers what its pot owes back. Leave out what is none.")
+                : [],
+            "Name a pot with --pot LINE=POT; leave a line out with --leave LINE.",
+            "Nothing is stored. Enter it with --accept.",
         ],
         JsonSerializer.Serialize(
             new SpendResult(
                 false,
-                [.. chosen.Lines.Select(line => new SpentResult(
+                [.. list.Lines.Select(line => new SpentResult(
                     null,
                     LocalDatePattern.Iso.Format(line.Entry.Date),
-                    chosen.Undecided.Contains(line.Number) ? "" : PotName(book, line.Entry.PotId),
-                    line.Entry.Amount.ToPlain(),
+                    line.IsOpen ? "" : PotName(book, line.Entry.PotId),
+                    Signed(line).ToPlain(),
                     null,
                     line.Entry.What))]),
             ResultJson.Readable.SpendResult));
@@ -105,6 +100,8 @@ internal static class SpendAnswers
                         purchase.What))]),
                 ResultJson.Readable.SpendResult));
     }
+
+    private static Money Signed(PurchaseLine line) => line.IsRefund ? -line.Entry.Amount : line.Entry.Amount;
 
     private static string PotName(Book book, string? potId) => potId is null
         ? PotInput.Buffer

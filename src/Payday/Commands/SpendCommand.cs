@@ -4,6 +4,7 @@ using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Weeks;
+using Payday.Lists;
 using Payday.Store;
 
 namespace Payday.Commands;
@@ -22,11 +23,12 @@ internal static class SpendCommand
         var list = new Option<string?>("--list") { Description = "Many at once: a line each with date, amount and text; pots are guessed from earlier ones.", HelpName = "FILE" };
         var accept = new Option<bool>("--accept") { Description = "Enter the list as it is shown without this." };
         var ofLine = new Option<string[]>("--pot") { Description = "The pot of a line of the list, where the guess is wrong or there is none.", HelpName = "LINE=POT" };
+        Option<int[]> leave = OptionValues.Counts("--leave", "A line of the list that is not to be entered, by its number.", 1, int.MaxValue, "LINE");
         Option<int?> undo = OptionValues.Count("--undo", "Take back the purchase of this number.", 1, int.MaxValue);
         var command = new PaydayCommand(
             "spend",
             "Enter what was bought by card instead of cash; the pot owes it back.",
-            "payday spend Food 12.50 --what \"Corner shop\"") { pot, amount, what, on, list, accept, ofLine, undo };
+            "payday spend Food 12.50 --what \"Corner shop\"") { pot, amount, what, on, list, accept, ofLine, leave, undo };
         return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
         {
             ParseResult parsed = call.Parsed;
@@ -35,7 +37,10 @@ internal static class SpendCommand
             {
                 ({ } name, { } price, null, null) => One(store, book, name, price, parsed.GetValue(on) ?? today, parsed.GetValue(what) ?? "", today),
                 (null, null, { } file, null) => CommandInput.WithText(
-                    call.Shell, file, text => Many(store, book, text, parsed.GetValue(ofLine) ?? [], parsed.GetValue(accept), today)),
+                    call.Shell,
+                    file,
+                    ListCells.MostBytes,
+                    text => Many(store, book, text, parsed.GetValue(ofLine) ?? [], parsed.GetValue(leave) ?? [], parsed.GetValue(accept), today)),
                 (null, null, null, { } number) => Undo(store, book, number, today),
                 _ => new Answer.WrongUse("Give a pot and an amount, or --list FILE, or --undo NUMBER."),
             };
@@ -70,9 +75,19 @@ internal static class SpendCommand
         return entered.Ok ? Stored(store, book, entered.Value) : Answer.Because(entered.Fault);
     }
 
-    private static Answer Many(BookStore store, Book book, string text, string[] pots, bool accept, LocalDate today)
+    private static Answer Many(BookStore store, Book book, string text, string[] pots, int[] leave, bool accept, LocalDate today)
     {
-        PurchaseList list = PurchaseList.Read(book, text, today);
+        PurchaseList list = ListCells.Purchases(book, text, today);
+        foreach (int number in leave.Distinct())
+        {
+            if (list.Without(number) is not { } rest)
+            {
+                return new Answer.WrongUse($"--leave {number}: the list has no line {number}.");
+            }
+
+            list = rest;
+        }
+
         if (!list.Faults.IsEmpty)
         {
             return new Answer.Refused([.. list.Faults.Select(fault => fault.ToString())]);
@@ -80,10 +95,10 @@ internal static class SpendCommand
 
         if (list.Lines.IsEmpty)
         {
-            return Answer.Because("The list has no lines.");
+            return Answer.Because("The list has no lines to enter.");
         }
 
-        Read<Chosen> chosen = SpendAnswers.Choose(book, list, pots);
+        Read<PurchaseList> chosen = SpendAnswers.Choose(book, list, pots);
         if (!chosen.Ok)
         {
             return new Answer.WrongUse(chosen.Fault);
@@ -94,10 +109,11 @@ internal static class SpendCommand
             return SpendAnswers.Proposed(book, chosen.Value);
         }
 
-        if (chosen.Value.Undecided.Count > 0)
+        int[] open = [.. chosen.Value.Open.Select(line => line.Number)];
+        if (open.Length > 0)
         {
             return Answer.Because(
-                $"No pot is known for line {string.Join(", ", chosen.Value.Undecided)}; name it with --pot {chosen.Value.Undecided[0]}=POT.");
+                $"No pot is known for line {string.Join(", ", open)}; name it with --pot {open[0]}=POT, or leave the line out with --leave {open[0]}.");
         }
 
         Read<Book> entered = PurchaseList.Enter(book, chosen.Value.Lines);

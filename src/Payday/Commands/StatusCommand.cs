@@ -17,10 +17,11 @@ internal static class StatusCommand
     public static Command Build(CommandShell shell) => Invocation.Does(
         new PaydayCommand(
             "status",
-            "Say in one line what is next and what waits. Exit code 1: a payday, a count, a fill or owed-back cash waits; 0: nothing does.",
+            "Say in one line what is next and what waits. Exit code 1: a payday, a count, a fill or owed-back cash waits; 0: nothing does; 3: it can't be read.",
             "payday status"),
         shell,
-        call => call.OnLook(book => Of(book, call.Shell.Today())));
+        call => call.OnLook(book => Of(book, call.Shell.Today())),
+        codeAnswers: true);
 
     private static Answer Of(Book book, LocalDate today)
     {

@@ -1,9 +1,12 @@
+using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Store;
+using Payday.Store.Files;
 using Payday.Text;
 
 namespace Payday.Printing;
 
-/// <summary>Writes a file whole or not at all, readable by its owner alone.</summary>
+/// <summary>Writes files whole or not at all, readable by their owner alone, and never among the store's own.</summary>
 public static class OutputFile
 {
     // Numbers of Linux and other Unixes, where the runtime passes them on.
@@ -11,55 +14,93 @@ public static class OutputFile
     private const int ReadOnlyFileSystem = 30;
 
     /// <summary>Writes a file beside its final place, then moves it there.</summary>
+    /// <param name="own">The data folder, in which nothing is written; null where there is none.</param>
     /// <param name="path">Where to; relative to the current folder.</param>
     /// <param name="content">All of the file.</param>
     /// <param name="replace">Whether a file that is already there may be replaced.</param>
     /// <returns>The full path, or what hindered it; then nothing has changed.</returns>
-    public static Read<string> Write(string path, ReadOnlySpan<byte> content, bool replace)
+    public static Read<string> Write(StoreFolder? own, string path, byte[] content, bool replace)
     {
-        if (string.IsNullOrWhiteSpace(path) || path.Any(char.IsControl))
+        Read<ImmutableArray<string>> written = WriteAll(own, [(path, content)], replace);
+        return written.Ok ? Read.Of(written.Value[0]) : Read.Refused<string>(written.Fault);
+    }
+
+    /// <summary>Writes several files, all or none.</summary>
+    /// <inheritdoc cref="Write"/>
+    /// <param name="own">The data folder, in which nothing is written; null where there is none.</param>
+    /// <param name="files">Where to, and all of each file.</param>
+    /// <param name="replace">Whether files that are already there may be replaced.</param>
+    /// <returns>The full paths, or what hindered one of them; then all is as it was.</returns>
+    public static Read<ImmutableArray<string>> WriteAll(StoreFolder? own, IReadOnlyList<(string Path, byte[] Content)> files, bool replace)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        if (files.Any(file => string.IsNullOrWhiteSpace(file.Path) || file.Path.Any(char.IsControl)))
         {
-            return Read.Refused<string>("A file name is missing or holds control characters; give a plain one.");
+            return Read.Refused<ImmutableArray<string>>("A file name is missing or holds control characters; give a plain one.");
         }
 
-        string full = Path.GetFullPath(path);
-        string shown = CleanText.OneLine(full);
-        if (Hindrance(full, shown, replace) is { } hindrance)
+        NewFile[] all = [.. files.Select(file => new NewFile(Path.GetFullPath(file.Path), file.Content))];
+        if (all.Select(file => Hindrance(own, file, replace)).FirstOrDefault(fault => fault is not null) is { } hindrance)
         {
-            return Read.Refused<string>(hindrance);
+            return Read.Refused<ImmutableArray<string>>(hindrance);
         }
 
-        string temporary = Path.Combine(Path.GetDirectoryName(full)!, $".{Path.GetRandomFileName()}");
+        NewFile now = all[0];
         try
         {
-            WriteNew(temporary, content);
-            File.Move(temporary, full, replace);
-            return Read.Of(full);
+            foreach (NewFile file in all)
+            {
+                now = file;
+                WriteNew(file.Beside, file.Content);
+            }
+
+            foreach (NewFile file in all)
+            {
+                now = file;
+                file.Place(replace);
+            }
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            Discard(temporary);
-            return Read.Refused<string>(Reason(fault, full, shown, replace));
+            foreach (NewFile file in all.Reverse())
+            {
+                file.TakeBack();
+            }
+
+            return Read.Refused<ImmutableArray<string>>(Reason(fault, now, replace));
         }
+
+        foreach (NewFile file in all)
+        {
+            file.Settle();
+        }
+
+        return Read.Of(all.Select(file => file.Path).ToImmutableArray());
     }
 
-    private static string? Hindrance(string full, string shown, bool replace)
+    private static string? Hindrance(StoreFolder? own, NewFile file, bool replace)
     {
-        string? folder = Path.GetDirectoryName(full);
-        return folder switch
+        string? folder = Path.GetDirectoryName(file.Path);
+        string shown = file.Shown;
+        return FileFacts.Behind(file.Path).Kind switch
         {
-            _ when Directory.Exists(full) => $"{shown} is a folder; give the name of a file in it.",
-            null => $"{shown} is no file name; give one.",
+            FileKind.Folder => $"{shown} is a folder; give the name of a file in it.",
+            _ when folder is null => $"{shown} is no file name; give one.",
             _ when !Directory.Exists(folder) => $"There is no folder {CleanText.OneLine(folder)}; make it first or choose another.",
 
-            // Moving a file there would put it in the device's place.
-            _ when full.StartsWith("/dev/", StringComparison.Ordinal) => $"{shown} is a device; give the name of a file.",
-            _ when !replace && Path.Exists(full) => AlreadyThere(shown),
+            // Moving a file there would put it in its place.
+            FileKind.Device => $"{shown} is a device; give the name of a file.",
+            FileKind.Pipe or FileKind.Socket => $"{shown} is a pipe; give the name of a file.",
+            _ when own?.Holds(folder) == true => $"{shown} is in the folder of Payday's own files; choose another.",
+            _ when !replace && IsThere(file.Path) => AlreadyThere(shown),
             _ => null,
         };
     }
 
-    private static void WriteNew(string path, ReadOnlySpan<byte> content)
+    // Also a link that leads nowhere.
+    private static bool IsThere(string path) => Path.Exists(path) || new FileInfo(path).LinkTarget is not null;
+
+    private static void WriteNew(string path, byte[] content)
     {
         var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None };
         if (!OperatingSystem.IsWindows())
@@ -72,26 +113,14 @@ public static class OutputFile
         file.Flush(flushToDisk: true);
     }
 
-    private static void Discard(string temporary)
+    private static string Reason(Exception fault, NewFile file, bool replace) => fault switch
     {
-        try
-        {
-            File.Delete(temporary);
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            // The first fault is the one to report; what is left is an unfinished hidden file.
-        }
-    }
-
-    private static string Reason(Exception fault, string full, string shown, bool replace) => fault switch
-    {
-        UnauthorizedAccessException => $"{shown} can't be written, for lack of permission; choose another folder.",
-        PathTooLongException => $"The name {shown} is too long; give a shorter one.",
-        { HResult: NoSpaceLeft } => $"{shown} can't be written, as the disk is full; make room or choose another.",
-        { HResult: ReadOnlyFileSystem } => $"{shown} can't be written, as that disk is read-only; choose another folder.",
-        _ when !replace && Path.Exists(full) => AlreadyThere(shown),
-        _ => $"{shown} can't be written: {CleanText.OneLine(fault.Message)}",
+        UnauthorizedAccessException => $"{file.Shown} can't be written, for lack of permission; choose another folder.",
+        PathTooLongException => $"The name {file.Shown} is too long; give a shorter one.",
+        { HResult: NoSpaceLeft } => $"{file.Shown} can't be written, as the disk is full; make room or choose another.",
+        { HResult: ReadOnlyFileSystem } => $"{file.Shown} can't be written, as that disk is read-only; choose another folder.",
+        _ when !replace && IsThere(file.Path) => AlreadyThere(file.Shown),
+        _ => $"{file.Shown} can't be written: {CleanText.OneLine(fault.Message)}",
     };
 
     private static string AlreadyThere(string shown) => $"{shown} is already there; give another name, or say that it may be replaced.";

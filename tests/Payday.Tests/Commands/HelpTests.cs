@@ -10,7 +10,7 @@ namespace Payday.Tests.Commands;
 public class HelpTests
 {
     private static readonly CommandShell NoShell = new(
-        TextWriter.Null, TextWriter.Null, TextReader.Null, () => new LocalDate(2026, 3, 6), new StoreFolder("nowhere"));
+        TextWriter.Null, TextWriter.Null, TextReader.Null, () => new LocalDate(2026, 3, 6), () => new StoreFolder("nowhere"));
 
     public static TheoryData<string> Names => [.. CommandTree.Build(NoShell).Subcommands.Select(command => command.Name).Prepend("")];
 

@@ -32,7 +32,7 @@ public class JsonTests(DemoShell demo) : IClassFixture<DemoShell>
     }
 
     [Theory]
-    [InlineData("run --income Shifts=20")]
+    [InlineData("run --one-off Shifts=20")]
     [InlineData("run --accept")]
     public void Json_OfACommandThatChanges_IsOneDocument(string line)
     {

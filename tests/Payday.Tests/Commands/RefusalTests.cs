@@ -85,7 +85,7 @@ public class RefusalTests
     {
         using TestShell shell = TestShell.WithDemo();
 
-        Assert.Equal(new Ran(1, "", $"payday: {TooLarge}\n"), shell.Run("run", "--income", "Prize=92233720368547758.07"));
+        Assert.Equal(new Ran(1, "", $"payday: {TooLarge}\n"), shell.Run("run", "--one-off", "Prize=92233720368547758.07"));
         Assert.DoesNotContain("Prize", shell.Run("run").Fine().Out, StringComparison.Ordinal);
     }
 }

@@ -33,7 +33,7 @@ internal sealed class TestShell : IDisposable
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
         using var reader = new StringReader(input);
-        int exit = CommandLine.Run(args, new CommandShell(output, error, reader, () => Today, Data));
+        int exit = CommandLine.Run(args, new CommandShell(output, error, reader, () => Today, () => Data));
         return new Ran(exit, output.ToString(), error.ToString());
     }
 

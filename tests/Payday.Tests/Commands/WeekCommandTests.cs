@@ -148,9 +148,46 @@ public class WeekCommandTests
 
         Assert.StartsWith("Nothing is stored.", shell.RunOn(list, "spend", "--list", "-").Fine().Lines[^1], StringComparison.Ordinal);
         Assert.Equal(
-            new Ran(1, "", "payday: No pot is known for line 2; name it with --pot 2=POT.\n"), shell.RunOn(list, "spend", "--list", "-", "--accept"));
+            new Ran(1, "", "payday: No pot is known for line 2; name it with --pot 2=POT, or leave the line out with --leave 2.\n"), shell.RunOn(list, "spend", "--list", "-", "--accept"));
         Assert.Equal("Stored.", shell.RunOn(list, "spend", "--list", "-", "--pot", "2=buffer", "--accept").Fine().Lines[^1]);
         Assert.Equal("Taken back.", shell.Run("spend", "--undo", "2").Fine().Lines[^1]);
+    }
+
+    [Fact]
+    public void SpendList_WithRefundsAndLinesThatAreNone_EntersWhatIsKnown()
+    {
+        using TestShell shell = Closed();
+        const string list = "Date;Amount;Text\n2026-03-07;-12,50;\"Corner; shop\"\n2026-03-08;-4,00;Chemist\n2026-03-09;5,00;CORNER SHOP 0517\n2026-03-10;1.900,00;Wage\n2026-03-11;-3,00;chemist\nTotal;;\n";
+
+        Ran unread = shell.RunOn(list, "spend", "--list", "-");
+        Assert.Equal((1, "payday: Line 7: 'Total': Not a date; write it like 2026-03-12 or 12 Mar 2026.\n"), (unread.Exit, unread.Error));
+        Ran shown = shell.RunOn(list, "spend", "--list", "-", "--leave", "7", "--pot", "2=Food", "--pot", "3=Food").Fine();
+        Assert.Contains("   4  Mon 9 Mar       -5.00  Food  CORNER SHOP 0517", shown.Lines);
+        Assert.Contains("   5  Tue 10 Mar  -1,900.00  ?     Wage", shown.Lines);
+        Assert.Equal(
+            new Ran(1, "", "payday: No pot is known for line 5; name it with --pot 5=POT, or leave the line out with --leave 5.\n"),
+            shell.RunOn(list, "spend", "--list", "-", "--leave", "7", "--pot", "2=Food", "--pot", "3=Food", "--accept"));
+        Assert.Equal(
+            new Ran(1, "", "payday: Line 5: Food owes back 11.50 for what was bought, less than the 1,900.00 that came in; leave it out.\n"),
+            shell.RunOn(list, "spend", "--list", "-", "--leave", "7", "--pot", "2=Food", "--pot", "3=Food", "--pot", "5=Food", "--accept"));
+
+        shell.RunOn(list, "spend", "--list", "-", "--leave", "7", "--leave", "5", "--pot", "2=Food", "--pot", "3=Food", "--accept").Fine();
+
+        using var ledger = System.Text.Json.JsonDocument.Parse(shell.Run("return", "--json").Fine().Out);
+        Assert.Equal("20.00", ledger.RootElement.GetProperty("pots")[0].GetProperty("owes").GetString());
+        Assert.Contains("refund", shell.Run("show", "ledger").Fine().Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("0", "--leave 0: write a whole number from 1 to 2147483647.")]
+    [InlineData("9", "--leave 9: the list has no line 9.")]
+    public void SpendListLeave_ALineThatIsNotThere_IsNamed(string number, string fault)
+    {
+        using TestShell shell = Closed();
+
+        Ran ran = shell.RunOn("2026-03-07,4,Bus", "spend", "--list", "-", "--leave", number);
+
+        Assert.Equal(new Ran(2, "", $"payday: {fault} See payday spend --help.\n"), ran);
     }
 
     [Theory]

@@ -1,3 +1,4 @@
+using Payday.Store;
 using Payday.Screens.Shell;
 
 namespace Payday.Screens.Looking;
@@ -5,6 +6,9 @@ namespace Payday.Screens.Looking;
 /// <summary>What looking at a data folder that another process has open needs of the outside.</summary>
 internal interface ILookDoor
 {
+    /// <summary>The folder that is looked at; null where it is none of the disk's.</summary>
+    StoreFolder? Folder { get; }
+
     /// <summary>
     /// Reads the book as it is stored now. Where nobody has the folder any more, it is held from here on, until it is given
     /// back, so that the offer to open it stands.

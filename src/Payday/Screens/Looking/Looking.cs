@@ -21,7 +21,7 @@ internal sealed class Looking
     {
         this.door = door;
         holder = first.Holder;
-        Session = BookSession.Look(first.Book, today);
+        Session = BookSession.Look(first.Book, today, door.Folder);
     }
 
     /// <summary>The book that is looked at.</summary>

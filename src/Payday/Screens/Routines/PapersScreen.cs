@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Routines;
 using Payday.Printing;
@@ -58,21 +59,14 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
     private string? Save(string path)
     {
         string sheet = Path.ChangeExtension(path, null) + "-filling.pdf";
-        if (Path.Exists(sheet))
-        {
-            return $"{CleanText.OneLine(sheet)} is already there; give another name.";
-        }
-
-        Read<string> first = OutputFile.Write(path, PdfPaper.Render(Slip, PaperSize.A6, "Withdrawal"), replace: false);
-        if (!first.Ok)
-        {
-            return first.Fault.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
-        }
-
-        Read<string> second = OutputFile.Write(sheet, PdfPaper.Render(Sheet(PaperSize.Letter.Columns), PaperSize.Letter, "Filling sheet"), replace: false);
-        Message = second.Ok
-            ? $"Saved as {CleanText.OneLine(first.Value)} and {CleanText.OneLine(Path.GetFileName(second.Value))}."
-            : $"The slip is saved as {CleanText.OneLine(first.Value)}, the filling sheet is not: {second.Fault}";
-        return null;
+        Read<ImmutableArray<string>> saved = OutputFile.WriteAll(
+            session.Folder,
+            [
+                (path, PdfPaper.Render(Slip, PaperSize.A6, "Withdrawal")),
+                (sheet, PdfPaper.Render(Sheet(PaperSize.Letter.Columns), PaperSize.Letter, "Filling sheet")),
+            ],
+            replace: false);
+        Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value[0])} and {CleanText.OneLine(Path.GetFileName(saved.Value[1]))}." : "";
+        return saved.Fault?.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
     }
 }

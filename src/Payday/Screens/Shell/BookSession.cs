@@ -30,6 +30,13 @@ internal sealed class BookSession
     /// <summary>Whether the book is in a folder that is thrown away at the end, as the demo household is.</summary>
     public bool IsThrownAway { get; set; }
 
+    /// <summary>The data folder, in which no paper is written; null where nobody said it.</summary>
+    public StoreFolder? Folder
+    {
+        get => field ?? store?.Folder;
+        init;
+    }
+
     /// <summary>The book as it stands.</summary>
     public Book Book { get; private set; }
 
@@ -60,7 +67,7 @@ internal sealed class BookSession
     private BookStore Store => store ?? throw new InvalidOperationException("A look at a book changes nothing.");
 
     /// <summary>A look at a book that another process has open.</summary>
-    public static BookSession Look(Book book, Func<NodaTime.LocalDate> today) => new(book, today);
+    public static BookSession Look(Book book, Func<NodaTime.LocalDate> today, StoreFolder? folder) => new(book, today) { Folder = folder };
 
     /// <summary>Looks at the book as it is stored now.</summary>
     public void See(Book now) => Book = IsLook ? now : throw new InvalidOperationException("Only a look reads a book anew.");

@@ -72,7 +72,7 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
 
     private string? Save(string path)
     {
-        Read<string> saved = OutputFile.Write(path, PdfPaper.Render(Slip, PaperSize.A6, "Deposit"), replace: false);
+        Read<string> saved = OutputFile.Write(session.Folder, path, PdfPaper.Render(Slip, PaperSize.A6, "Deposit"), replace: false);
         Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value)}." : "";
         return saved.Fault?.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
     }

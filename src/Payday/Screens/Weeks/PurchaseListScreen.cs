@@ -5,6 +5,8 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Weeks;
+using Payday.Files;
+using Payday.Lists;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -16,10 +18,7 @@ namespace Payday.Screens.Weeks;
 /// <summary>Many card purchases at once: a pasted list or a file, with pots guessed from earlier ones.</summary>
 internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
 {
-    private const long LargestFile = 5_000_000;
-
-    private ImmutableArray<PurchaseLine> lines = [];
-    private ImmutableArray<PurchaseFault> faults = [];
+    private PurchaseList list = new([], []);
 
     /// <inheritdoc/>
     public override string Title => "Card purchases from a list";
@@ -27,20 +26,21 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override string Aside => Count == 0
         ? ""
-        : $"{"purchase".ToQuantity(lines.Length)}, {Money.Sum(lines.Select(line => line.Entry.Amount), session.Book.Household.Currency).ToString(session.Style)}"
-            + (faults.IsEmpty ? "" : $"; {"line".ToQuantity(faults.Length)} not read");
+        : $"{"purchase".ToQuantity(Bought.Length)}, {Money.Sum(Bought.Select(line => line.Entry.Amount), session.Book.Household.Currency).ToString(session.Style)}"
+            + (Bought.Length == Lines.Length ? "" : $"; {Lines.Length - Bought.Length} came in")
+            + (Faults.IsEmpty ? "" : $"; {"line".ToQuantity(Faults.Length)} not read");
 
     /// <inheritdoc/>
-    protected override int Count => faults.Length + lines.Length;
+    protected override int Count => Faults.Length + Lines.Length;
 
     /// <inheritdoc/>
     protected override string Empty =>
-        $"Paste the list here, or give its file with Ctrl+F. Each line has date, amount and text, such as {PurchaseList.Example(session.Style)}. Between them stands a tab, a semicolon{(session.Style.DecimalMark == "," ? "" : " or a comma")}.";
+        $"Paste the list here, or give its file with Ctrl+F. Each line has date, amount and text, such as {PurchaseList.Example(session.Style)}. Between them stands a tab, a semicolon or a comma; a text or an amount that has a comma itself stands in quotes.";
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
-        .. Here is null ? Array.Empty<Binding>() : [new Binding(Key.Enter, "Enter", "pot", "Pick the pot of this purchase; a letter goes to the next one that begins with it.", () => new Way.To(Picks(Here!)))],
+        .. Here is null ? Array.Empty<Binding>() : [new Binding(Key.Enter, "Enter", "pot", "Pick the pot of this line, and of the same shop's other lines; a letter goes to the next pot that begins with it.", () => new Way.To(Picks(Here!)))],
         .. Count == 0 ? Array.Empty<Binding>() : [new Binding(new Key('x').WithCtrl, "Ctrl+X", "leave out", "Leave this line out.", LeaveOut)],
         new(new Key('f').WithCtrl, "Ctrl+F", "file", "Read the list from a file.", () => new Way.Edit(new CellEdit("File", "", FromFile) { Most = CellEdit.Long })),
     ];
@@ -48,7 +48,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> LastKeys =>
     [
-        .. lines.IsEmpty ? Array.Empty<Binding>() : [new Binding(Key.CursorRight, "Right", "enter all", "Write all of them to the ledger, or none; a line that was not read is not among them.", Enter)],
+        .. Lines.IsEmpty ? Array.Empty<Binding>() : [new Binding(Key.CursorRight, "Right", "enter all", "Write all of them to the ledger, or none; first each line has a pot or is left out.", Enter)],
         ShellKeys.Help(this),
         new(Key.Esc, "Esc", "back", "Back; the list is here again until it is entered.", () => Way.Back),
     ];
@@ -57,20 +57,28 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     protected override string Detail => (Fault, Here) switch
     {
         ({ } fault, _) => CleanText.OneLine(fault.ToString()),
-        (_, { Guess: { } guess }) => $"Like purchase {guess.LikeNumber}, {CleanText.OneLine(session.Book.Weeks.Purchases[(int)guess.LikeNumber - 1].What)}.",
-        (_, not null) => "Nothing like it was bought before: pick its pot, or it is taken from the buffer.",
+        (_, { IsRefund: true, IsOpen: true }) => "This money came in. Was it for something that a pot still owes back, pick that pot; else leave it out.",
+        (_, { Choice: PotChoice.Guessed, Guess: { } guess }) => $"Like purchase {guess.LikeNumber}, {CleanText.OneLine(session.Book.Weeks.Purchases[(int)guess.LikeNumber - 1].What)}.",
+        (_, { Choice: PotChoice.Alike }) => "As chosen for another line of this shop.",
+        (_, { IsOpen: true }) => "Nothing like it was bought before: pick its pot, or leave it out.",
         _ => "",
     };
 
     /// <inheritdoc/>
-    protected override string Status => faults.IsEmpty
+    protected override string Status => Faults.IsEmpty
         ? ""
-        : $"{"line".ToQuantity(faults.Length)} at the top not read, and not entered: mend and paste the list again.";
+        : $"{"line".ToQuantity(Faults.Length)} at the top not read: mend and paste the list again, or leave {(Faults.Length == 1 ? "it" : "them")} out.";
+
+    private ImmutableArray<PurchaseLine> Lines => list.Lines;
+
+    private ImmutableArray<PurchaseFault> Faults => list.Faults;
+
+    private PurchaseLine[] Bought => [.. Lines.Where(line => !line.IsRefund)];
 
     // What was not read comes first, where it is seen.
-    private PurchaseFault? Fault => Cursor < faults.Length ? faults[Cursor] : null;
+    private PurchaseFault? Fault => Cursor < Faults.Length ? Faults[Cursor] : null;
 
-    private PurchaseLine? Here => Cursor >= faults.Length && Cursor < Count ? lines[Cursor - faults.Length] : null;
+    private PurchaseLine? Here => Cursor >= Faults.Length && Cursor < Count ? Lines[Cursor - Faults.Length] : null;
 
     /// <inheritdoc/>
     public override bool Pasted(string text)
@@ -85,7 +93,12 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
         if (Here is { } line)
         {
             string?[] pots = [.. session.Book.Household.Pots.Select(pot => pot.Id), null];
-            Choose(line, pots[NextName.From([.. pots.Select(pot => WeekText.PotName(session.Book, pot))], Array.IndexOf(pots, line.Entry.PotId), text)]);
+            int now = line.IsOpen ? pots.Length - 1 : Array.IndexOf(pots, line.Entry.PotId);
+            int next = NextName.From([.. pots.Select(pot => WeekText.PotName(session.Book, pot))], now, text);
+            if (WeekText.PotName(session.Book, pots[next]).StartsWith(text, StringComparison.OrdinalIgnoreCase))
+            {
+                list = list.Choose(line.Number, pots[next]);
+            }
         }
 
         return null;
@@ -97,13 +110,13 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
         TextTableLines table = new TextTable(
             [new("line", Align.Right), new("date"), Report.Amounts("amount"), new("what") { Shrinks = true, MinWidth = 10 }, Report.Names("pot")],
             [
-                .. faults.Select(fault => ImmutableArray.Create(fault.Number == 0 ? "" : fault.Number.ToString(CultureInfo.InvariantCulture), "", "", CleanText.OneLine(fault.Fault), "")),
-                .. lines.Select(line => ImmutableArray.Create(
+                .. Faults.Select(fault => ImmutableArray.Create(fault.Number == 0 ? "" : fault.Number.ToString(CultureInfo.InvariantCulture), "", "", CleanText.OneLine(fault.Fault), "")),
+                .. Lines.Select(line => ImmutableArray.Create(
                     line.Number.ToString(CultureInfo.InvariantCulture),
                     Day(line.Entry.Date),
-                    line.Entry.Amount.ToString(session.Style),
+                    (line.IsRefund ? -line.Entry.Amount : line.Entry.Amount).ToString(session.Style),
                     line.Entry.What,
-                    WeekText.PotName(session.Book, line.Entry.PotId))),
+                    line.IsOpen ? "?" : WeekText.PotName(session.Book, line.Entry.PotId))),
             ],
             decimalMark: session.Style.DecimalMark).Lay(width);
         return (table.Header, table.Rows);
@@ -111,39 +124,24 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
 
     /// <inheritdoc/>
     protected override (char Sign, Ink Ink) Mark(int row) =>
-        row < faults.Length ? ('!', Ink.Hand) : lines[row - faults.Length] is { Guess: null, Entry.PotId: null } ? ('!', Ink.Hand) : (' ', Ink.Plain);
+        row < Faults.Length ? ('!', Ink.Hand) : Lines[row - Faults.Length].IsOpen ? ('!', Ink.Hand) : (' ', Ink.Plain);
 
     private void Read(string text)
     {
-        PurchaseList list = PurchaseList.Read(session.Book, text, session.Today);
-        lines = list.Lines;
-        faults = list.Faults;
+        list = ListCells.Purchases(session.Book, text, session.Today);
         Cursor = 0;
-        Message = lines.IsEmpty && faults.IsEmpty ? "There was nothing in it." : "";
+        Message = Count == 0 ? "There was nothing in it." : "";
     }
 
     private string? FromFile(string path)
     {
-        try
+        Read<string> text = InputFile.Text(path.Trim(), ListCells.MostBytes);
+        if (text.Ok)
         {
-            var file = new FileInfo(path.Trim());
-            if (!file.Exists)
-            {
-                return "There is no such file; write its whole path.";
-            }
-
-            if (file.Length > LargestFile)
-            {
-                return "That file is too large to be a list of purchases.";
-            }
-
-            Read(File.ReadAllText(file.FullName));
-            return null;
+            Read(text.Value);
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
-        {
-            return "That file can't be read.";
-        }
+
+        return text.Fault;
     }
 
     private PickScreen<string?> Picks(PurchaseLine line) => new(
@@ -152,35 +150,35 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
             .. session.Book.Household.Pots.Select(pot => new PickItem<string?>(pot.Id, pot.Name, PotsReport.Place(pot))),
             new PickItem<string?>(null, "Buffer", "account"),
         ],
-        line.Entry.PotId,
+        line.IsOpen ? session.Book.Household.Pots.FirstOrDefault()?.Id : line.Entry.PotId,
         pot =>
         {
-            Choose(line, pot);
+            list = list.Choose(line.Number, pot);
             return Way.Back;
         });
-
-    private void Choose(PurchaseLine line, string? pot) => lines = lines.Replace(line, line.For(pot));
 
     // The year is named where it is not the one that goes without saying.
     private string Day(LocalDate date) => DateText.Short(date) + (date.Year == session.Today.Year ? "" : $" {date.Year}");
 
     private Way LeaveOut()
     {
-        if (Fault is { } fault)
-        {
-            faults = faults.Remove(fault);
-        }
-        else
-        {
-            lines = lines.Remove(Here!);
-        }
-
+        list = list.Without(Fault?.Number ?? Here!.Number)!;
         return Way.Stay;
     }
 
     private Way Enter()
     {
-        Read<Book> after = PurchaseList.Enter(session.Book, lines);
+        int first = Faults.IsEmpty ? Lines.ToList().FindIndex(line => line.IsOpen) : 0;
+        if (first >= 0)
+        {
+            Cursor = first;
+            Message = Faults.IsEmpty
+                ? $"{"line".ToQuantity(list.Open.Count())} without a pot: pick one, or leave the line out with Ctrl+X. Nothing is written."
+                : $"{"line".ToQuantity(Faults.Length)} not read: leave {(Faults.Length == 1 ? "it" : "each")} out with Ctrl+X, or paste a mended list. Nothing is written.";
+            return Way.Stay;
+        }
+
+        Read<Book> after = PurchaseList.Enter(session.Book, Lines);
         if (!after.Ok)
         {
             Message = after.Fault;
@@ -188,8 +186,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
         }
 
         session.Take(after.Value);
-        lines = [];
-        faults = [];
+        list = new PurchaseList([], []);
         return Way.Back;
     }
 }

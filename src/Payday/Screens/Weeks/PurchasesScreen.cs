@@ -24,6 +24,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
         ("Card purchase", "bought by card for a pot; for a cash pot the account paid, and the pot owes it that cash."),
+        ("Refund", "what came back for something bought by card, below zero here; while its cash is still owed back, the pot owes less."),
         ("Owed back", "rounded up to the smallest note, or exact, as the household's settings say; the rounding goes to the buffer."),
     ];
 
@@ -41,7 +42,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
         .. Here is { Undone: false }
             ?
             [
-                Changing(new(Key.Enter, "Enter", "change", "Change this purchase: it is undone and entered again.", () => new Way.To(new PurchaseForm(session, Here!)))),
+                .. Here.IsRefund ? Array.Empty<Binding>() : [Changing(new(Key.Enter, "Enter", "change", "Change this purchase: it is undone and entered again.", () => new Way.To(new PurchaseForm(session, Here!))))],
                 Changing(Letters.Undo.Does("undo", "Undo this purchase, after a question: account and pot are as if it had not been.", () => new Way.To(new UndoPurchaseScreen(session, Here!)))),
             ]
             : Array.Empty<Binding>(),
@@ -50,7 +51,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
 
     /// <inheritdoc/>
     protected override string Detail => Here is { } purchase
-        ? CleanText.OneLine($"{DateText.Long(purchase.Date)}: {purchase.Amount.ToString(session.Style)} from {WeekText.PotName(session.Book, purchase.PotId)}"
+        ? CleanText.OneLine($"{DateText.Long(purchase.Date)}: {(purchase.IsRefund ? $"{(-purchase.Amount).ToString(session.Style)} back to" : $"{purchase.Amount.ToString(session.Style)} from")} {WeekText.PotName(session.Book, purchase.PotId)}"
             + $"{(purchase.What.Length == 0 ? "" : ", " + purchase.What)}. {State(purchase)}.")
         : "";
 
@@ -89,6 +90,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     private string State(CardPurchase purchase) => purchase switch
     {
         { Undone: true } => "Undone",
+        { IsRefund: true } => $"A refund: {(-purchase.OwedBack).ToString(session.Style)} is not owed back any more",
         { OwedBack.IsZero: true } => "Paid from the account",
         _ => Shown.IsBack(purchase) ? $"{purchase.OwedBack.ToString(session.Style)} came back" : $"{purchase.OwedBack.ToString(session.Style)} is owed back",
     };

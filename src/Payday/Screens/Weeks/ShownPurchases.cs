@@ -68,7 +68,9 @@ internal sealed class ShownPurchases
     private static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
 
     private string Largest(Func<CardPurchase, Money> amount) =>
-        Purchases.Select(amount).Where(one => !one.IsZero).ToArray() is { Length: > 0 } amounts ? Text(amounts.Max()) : "";
+        Purchases.Select(amount).Where(one => !one.IsZero).ToArray() is { Length: > 0 } amounts
+            ? new[] { Text(amounts.Max()), Text(amounts.Min()) }.MaxBy(TextColumns.Width)!
+            : "";
 
     private string Text(Money amount) => amount.ToString(book.Household.Settings.Numbers);
 }

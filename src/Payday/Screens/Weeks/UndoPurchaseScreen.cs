@@ -41,9 +41,10 @@ internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purch
             yield break;
         }
 
-        yield return purchase.OwedBack.IsZero
-            ? "The account has the money again, for what it was for before."
-            : $"The pot owes {purchase.OwedBack.ToString(session.Style)} less, and the account is as if the card had not paid.";
+        yield return purchase.IsRefund ? "The pot owes again what it owed before the refund, and gives the cash for it."
+            : purchase.OwedBack.IsZero
+                ? "The account has the money again, for what it was for before."
+                : $"The pot owes {purchase.OwedBack.ToString(session.Style)} less, and the account is as if the card had not paid.";
         yield return "The purchase stays in the list, marked as undone, and its movements stay in the ledger beside their reverse.";
     }
 

@@ -11,6 +11,8 @@ internal sealed class OneLook(Func<Book> book) : ILookDoor
 {
     public FolderHolder? Holder { get; set; } = new(4711, new LocalDateTime(2026, 3, 2, 8, 15));
 
+    public StoreFolder? Folder => null;
+
     public Seen Look() => new(book(), Holder);
 
     public BookSession Open() => throw new InvalidOperationException("Nothing is opened here.");

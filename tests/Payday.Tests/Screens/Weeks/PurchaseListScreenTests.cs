@@ -22,9 +22,53 @@ public sealed class PurchaseListScreenTests : IDisposable
         hand.Top.Pasted("2026-03-10, 8.20, CORNER SHOP 0042\r\n2026-03-11; 30; Tyres\nnonsense\n");
         Golden.Equal("purchase-list-80x24", hand.Shown(Complete));
         hand.To("Tyres").Pick("f").Pick("f").Press("Right");
+        Assert.Equal("1 line not read: leave it out with Ctrl+X, or paste a mended list. Nothing is written.", hand.Message);
+        hand.Press("Ctrl+X", "Right");
 
         Assert.Equal(3, demo.Session.Book.Weeks.Purchases.Length);
         Assert.Equal("food", demo.Session.Book.Weeks.Purchases[1].PotId);
+    }
+
+    [Fact]
+    public void List_LineWithoutAPot_IsNotEnteredAndNotTheBuffers()
+    {
+        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("p");
+        hand.Top.Pasted("2026-03-10, 8.20, Corner shop 12\n2026-03-11, 4, Bus\n2026-03-12, 9, CORNER SHOP 15\n");
+
+        hand.Press("Right");
+        Assert.Equal("3 lines without a pot: pick one, or leave the line out with Ctrl+X. Nothing is written.", hand.Message);
+        Assert.Empty(demo.Session.Book.Weeks.Purchases);
+
+        hand.Press("Up").Pick("f");
+        Golden.Equal("purchase-list-shop-80x24", hand.Shown(Complete));
+        hand.Press("Right");
+        Assert.Equal("1 line without a pot: pick one, or leave the line out with Ctrl+X. Nothing is written.", hand.Message);
+        hand.Press("Ctrl+X", "Right");
+
+        Assert.Equal(2, demo.Session.Book.Weeks.Purchases.Length);
+        Assert.Single(demo.Session.Book.Weeks.Purchases.Select(purchase => purchase.PotId).Distinct());
+    }
+
+    [Fact]
+    public void List_MoneyThatCameIn_IsARefundOrLeftOut()
+    {
+        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("a").Type("Corner shop", "12.40").Press("Right", "p");
+        hand.Top.Pasted("2026-03-10;-4;Bus\n2026-03-13;5.00;CORNER SHOP 0042\n2026-03-12;900;Wage\n2026-03-10;-3;Bus\n");
+        hand.To("Bus").Pick("f");
+        Golden.Equal("purchase-list-refund-80x24", hand.Shown(Complete));
+        hand.To("Wage").Press("Ctrl+X", "Right");
+
+        Assert.Equal([12.40m, 4m, 3m, -5m], demo.Session.Book.Weeks.Purchases.Select(purchase => purchase.Amount.MinorUnits / 100m));
+        Golden.Equal("purchases-refund-80x24", hand.Shown(Complete));
+    }
+
+    [Fact]
+    public void List_FromAFile_SaysWhatIsInTheWay()
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "Devices are files on Unix.");
+        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("p", "Ctrl+F");
+
+        Assert.Equal("/dev/zero is a device; name a file, or hand its content over with -.", hand.Try("/dev/zero"));
     }
 
     [Fact]

@@ -1,0 +1,136 @@
+using System.Text;
+using Payday.Core.Amounts;
+using Payday.Store;
+using Payday.Store.Files;
+using Payday.Text;
+
+namespace Payday.Files;
+
+/// <summary>Reads a file that a person named, whole and never more than it may have.</summary>
+internal static class InputFile
+{
+    private const int Piece = 1 << 16;
+
+    private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
+    /// <summary>The bytes of a file.</summary>
+    /// <param name="path">The path as given.</param>
+    /// <param name="most">The most bytes it may have.</param>
+    /// <returns>The bytes; or one sentence on what is in the way.</returns>
+    /// <remarks>A pipe or device is not opened: that could wait for ever. What the shell holds open for this process is read.</remarks>
+    public static Read<byte[]> Bytes(string path, int most)
+    {
+        string shown = CleanText.OneLine(path);
+        try
+        {
+            FileKind kind = path.Length == 0 ? FileKind.None : FileFacts.Behind(path).Kind;
+            switch (kind)
+            {
+                case FileKind.Folder:
+                    return Read.Refused<byte[]>($"{shown} is a folder; name a file in it.");
+                case FileKind.Pipe or FileKind.Socket or FileKind.Device when !IsHeldOpen(path):
+                    return Read.Refused<byte[]>($"{shown} is a {(kind == FileKind.Device ? "device" : "pipe")}; name a file, or hand its content over with -.");
+                case FileKind.None or FileKind.Blocked:
+                    return Read.Refused<byte[]>($"There is no file {shown}.");
+                default:
+                    using (var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0))
+                    {
+                        return Bytes(file, most) is { } bytes ? Read.Of(bytes) : TooLarge<byte[]>(shown, most);
+                    }
+            }
+        }
+        catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
+        {
+            return Read.Refused<byte[]>($"There is no file {shown}.");
+        }
+        catch (UnauthorizedAccessException)
+        {
+            return Read.Refused<byte[]>($"{shown} can't be read, for lack of permission.");
+        }
+        catch (Exception fault) when (fault is IOException or ArgumentException or NotSupportedException)
+        {
+            return Read.Refused<byte[]>($"{shown} can't be read: {fault.Message.Split('\n')[0]}");
+        }
+    }
+
+    /// <summary>The text of a file, which is in UTF-8.</summary>
+    /// <inheritdoc cref="Bytes(string, int)"/>
+    public static Read<string> Text(string path, int most)
+    {
+        Read<byte[]> bytes = Bytes(path, most);
+        return bytes.Ok ? Text(CleanText.OneLine(path), bytes.Value) : Read.Refused<string>(bytes.Fault);
+    }
+
+    /// <summary>The text that bytes are, where they are UTF-8.</summary>
+    /// <param name="shown">What they were read from, for the sentence.</param>
+    /// <param name="utf8">The bytes.</param>
+    public static Read<string> Text(string shown, byte[] utf8)
+    {
+        try
+        {
+            return Read.Of(Strict.GetString(utf8));
+        }
+        catch (DecoderFallbackException)
+        {
+            return NoText<string>(shown);
+        }
+    }
+
+    /// <summary>All that a reader gives, as UTF-8, such as that of standard input.</summary>
+    /// <param name="reader">The reader; it throws <see cref="DecoderFallbackException"/> for what is no text.</param>
+    /// <param name="shown">What to call it in the sentence.</param>
+    /// <param name="most">The most bytes; a reader that never ends is left once it has given more.</param>
+    public static Read<byte[]> Bytes(TextReader reader, string shown, int most)
+    {
+        var text = new StringBuilder();
+        char[] piece = new char[Piece];
+        try
+        {
+            while (reader.Read(piece, 0, piece.Length) is > 0 and var read)
+            {
+                text.Append(piece, 0, read);
+                if (text.Length > most)
+                {
+                    return TooLarge<byte[]>(shown, most);
+                }
+            }
+
+            return Read.Of(Encoding.UTF8.GetBytes(text.ToString()));
+        }
+        catch (DecoderFallbackException)
+        {
+            return NoText<byte[]>(shown);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ObjectDisposedException)
+        {
+            return Read.Refused<byte[]>($"{shown} can't be read: {fault.Message.Split('\n')[0]}");
+        }
+    }
+
+    private static byte[]? Bytes(Stream file, int most)
+    {
+        using var all = new MemoryStream();
+        byte[] piece = new byte[Piece];
+        while (file.Read(piece) is > 0 and var read)
+        {
+            if (all.Length + read > most)
+            {
+                return null;
+            }
+
+            all.Write(piece, 0, read);
+        }
+
+        return all.ToArray();
+    }
+
+    // The shell's <(...) is such a pipe: whoever writes to it is running already.
+    private static bool IsHeldOpen(string path) =>
+        path == "/dev/stdin" || path.StartsWith("/dev/fd/", StringComparison.Ordinal) || path.StartsWith("/proc/self/fd/", StringComparison.Ordinal);
+
+    private static Read<T> TooLarge<T>(string shown, int most) =>
+        Read.Refused<T>($"{shown} is larger than {most / 1_000_000} MB; this can't be the right file.");
+
+    private static Read<T> NoText<T>(string shown) =>
+        Read.Refused<T>($"{shown}: This is not a text in UTF-8; save it as UTF-8 and try again.");
+}
