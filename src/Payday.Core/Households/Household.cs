@@ -28,6 +28,9 @@ public sealed record Household(
     ImmutableArray<Pot> Pots,
     OpeningBalances Opening)
 {
+    /// <summary>How many years after the start a date of the household may lie.</summary>
+    public const int MostYears = 100;
+
     /// <summary>The currency of every amount.</summary>
     public Currency Currency => Settings.Currency;
 }

@@ -40,6 +40,7 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
             return Refused(book, refusals);
         }
 
+        next = SinkingAnswers.Settled(book, next);
         Ledger ledger = book.Ledger.Add(book.HasHistory ? NewDebts(book, next) : Reopened(book, next));
         Book changed = book with { Household = next, Ledger = ledger, Draft = null, Weeks = book.Weeks.Fitting(next) };
         return new HouseholdChange(

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
-using Payday.Core.Calendar;
 
 namespace Payday.Core.Pots;
 
@@ -11,8 +10,11 @@ namespace Payday.Core.Pots;
 /// <param name="FillDays">How many fill days the pay period has, zero or more.</param>
 /// <param name="Payday">The payday.</param>
 /// <param name="Months">
-/// The calendar months that it carries a part of; two where a moved pay of one month meets a pay of another.
+/// The calendar months that it carries a part of, with what they have so far; two where a moved pay of one month meets a
+/// pay of another.
 /// </param>
+/// <param name="Start">When the household began.</param>
+/// <param name="Sinking">For a sinking pot: how far it is; null for others.</param>
 /// <param name="PaydaysLeft">
 /// For a sinking pot: the paydays strictly before its date from this one on; empty when there is none.
 /// </param>
@@ -23,7 +25,9 @@ public sealed record PotFacts(
     Money PutInSoFar,
     int FillDays,
     LocalDate Payday,
-    ImmutableArray<MonthPaydays> Months,
+    ImmutableArray<MonthFills> Months,
+    LocalDate Start,
+    SinkingState? Sinking,
     ImmutableArray<LocalDate> PaydaysLeft,
     Money Unit,
     NumberStyle Numbers);

@@ -1,8 +1,6 @@
-using System.Collections.Immutable;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
-using Payday.Core.Calendar;
 
 namespace Payday.Core.Pots;
 
@@ -13,9 +11,9 @@ public static class PotFills
 
     /// <summary>Proposes a pot's fill.</summary>
     /// <remarks>
-    /// Spending: the amount times the fill days, or once a payday, or a share of a month's amount. Sinking: a
-    /// level share of what is missing, exact by the date. Ladder: what the step in progress lacks. Reserve: its
-    /// share a payday up to the level. Source of the rules: the project's design, 5.3.
+    /// Spending: the amount times the fill days, or once a payday, or a share of what a month lacks. Sinking: a
+    /// level share of what is missing, exact by the date, and nothing while the person has to be asked. Ladder: what the step in progress lacks. Reserve: its
+    /// share a payday up to the level. Source of the rules: the project's design, 5.3 and 5.11.
     /// </remarks>
     /// <exception cref="InvalidOperationException">The currencies differ.</exception>
     /// <exception cref="OverflowException">The fill doesn't fit 64 bits.</exception>
@@ -45,47 +43,44 @@ public static class PotFills
                 int weeks => $"{amount} a week, {weeks} weeks",
             }),
             FillPer.Payday => new(job.Amount, $"{amount} a payday"),
-            FillPer.Month => Month(job.Amount, amount, month => month.Usual, facts),
-            _ => Month(job.Amount, amount, month => month.All, facts),
+            _ => Month(job.Amount, amount, job.Per == FillPer.MonthSpread, facts),
         };
     }
 
-    private static FillProposal Month(
-        Money amount, string text, Func<MonthPaydays, ImmutableArray<LocalDate>> sharing, PotFacts facts)
+    private static FillProposal Month(Money amount, string text, bool spread, PotFacts facts)
     {
-        ImmutableArray<ImmutableArray<LocalDate>> months =
-            [.. facts.Months.Select(sharing).Where(paydays => paydays.Contains(facts.Payday))];
-        Money fill = months.Aggregate(
-            Money.Zero(amount.Currency),
-            (sum, paydays) => sum + LevelShares.ExactShare(amount, paydays.Length, paydays.IndexOf(facts.Payday), facts.Unit));
-        return new(fill, months switch
+        MonthShare[] shares = [.. facts.Months.Select(month => MonthShare.Of(amount, spread, month, facts.Payday, facts.Start, facts.Unit))];
+        return new(Money.Sum(shares.Select(share => share.Fill), amount.Currency), shares switch
         {
-            [] => "extra payday: already full",
-            [[_]] => $"{text} a month",
-            [var paydays] => $"{text} a month, {paydays.IndexOf(facts.Payday) + 1} of {paydays.Length}",
-            _ => $"{text} a month, {months.Length} months",
+            [{ Index: < 0, Fill.IsPositive: true } extra] => $"extra: {ShortAmount.Of(extra.Fill, facts.Numbers)} was missed",
+            [] or [{ Index: < 0 }] => "extra payday: already full",
+            [{ AsPlanned: true, Count: 1 }] => $"{text} a month",
+            [{ AsPlanned: true } share] => $"{text} a month, {share.Index + 1} of {share.Count}",
+            [{ Lacking.IsZero: true }] => $"{text} a month, full",
+            [var share] => $"{ShortAmount.Of(share.Lacking, facts.Numbers)} of {text} to go",
+            _ => $"{text} a month, {shares.Length} months",
         });
     }
 
     private static FillProposal Sinking(PotJob.Sinking job, PotFacts facts)
     {
+        SinkingState state = facts.Sinking ?? throw new ArgumentException("Of a sinking pot it must be known how far it is.", nameof(facts));
+        Money nothing = Money.Zero(job.Target.Currency);
         Money missing = (job.Target - facts.Balance).ClampToZero();
-        if (missing.IsZero)
-        {
-            return new(missing, "full");
-        }
-
         string text = ShortAmount.Of(missing, facts.Numbers);
-        if (facts.PaydaysLeft.Length > 1)
+        string by = DayAndMonth.Format(state.By);
+        FillProposal proposal = state.Stage switch
         {
-            return new(
+            SinkingStage.Finished => new(nothing, "finished"),
+            SinkingStage.Bought => new(nothing, $"{ShortAmount.Of(state.Spent, facts.Numbers)} spent: bought?"),
+            SinkingStage.PastItsDate => new(nothing, $"{text} short since {by}"),
+            _ when missing.IsZero => new(nothing, facts.Payday > state.By ? $"full since {by}, waits" : "full"),
+            _ when facts.PaydaysLeft.Length > 1 => new(
                 LevelShares.ExactShare(missing, facts.PaydaysLeft.Length, 0, facts.Unit),
-                $"{text} short, {facts.PaydaysLeft.Length} paydays");
-        }
-
-        return new(missing, facts.Payday <= job.By
-            ? $"{text} short by {DayAndMonth.Format(job.By)}"
-            : $"{text} short since {DayAndMonth.Format(job.By)}");
+                $"{text} short, {facts.PaydaysLeft.Length} paydays"),
+            _ => new(missing, $"{text} short by {by}"),
+        };
+        return proposal with { Stage = state.Stage };
     }
 
     private static FillProposal Ladder(PotJob.Ladder job, PotFacts facts)

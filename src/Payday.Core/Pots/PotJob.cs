@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Calendar;
 
 namespace Payday.Core.Pots;
 
@@ -13,12 +14,29 @@ public abstract record PotJob
     /// <summary>Used up each period.</summary>
     /// <param name="Amount">Zero or more, per <paramref name="Per"/>.</param>
     /// <param name="Per">Week, payday or month.</param>
-    public sealed record Spending(Money Amount, FillPer Per) : PotJob;
+    public sealed record Spending(Money Amount, FillPer Per) : PotJob
+    {
+        /// <summary>Whether cash for a payday or a month is divided over the fill days too; a week's always is.</summary>
+        public bool SplitsOverWeeks { get; init; }
+
+        /// <summary>Whether its cash goes in the wallet fill day by fill day, or all of it on the first one.</summary>
+        public bool GoesWeekByWeek => Per == FillPer.Week || SplitsOverWeeks;
+    }
 
     /// <summary>A target by a date.</summary>
     /// <param name="Target">What must be there, above zero.</param>
-    /// <param name="By">The date by which it must be there.</param>
-    public sealed record Sinking(Money Target, LocalDate By) : PotJob;
+    /// <param name="By">The date by which it must be there; the first one where it repeats.</param>
+    public sealed record Sinking(Money Target, LocalDate By) : PotJob
+    {
+        /// <summary>When the target is needed again after <see cref="By"/>, or null where it is needed once.</summary>
+        public Schedule? Repeats { get; init; }
+
+        /// <summary>The last day whose spending is settled: the pot goes on in spite of it. Null where nothing is.</summary>
+        public LocalDate? SettledTo { get; init; }
+
+        /// <summary>Whether it has done what it was for and asks for nothing any more.</summary>
+        public bool Finished { get; init; }
+    }
 
     /// <summary>A savings schedule of steps, one a payday.</summary>
     /// <param name="Unit">The smallest step, above zero.</param>

@@ -10,14 +10,14 @@ namespace Payday.Core.Routines;
 /// <param name="PotId">A sinking pot or a reserve.</param>
 /// <param name="Without">The payday without today's placements; null where it takes more than three years or never comes.</param>
 /// <param name="With">The payday with them.</param>
-/// <remarks>Common practice, no source: a placement comes once, a fill each time.</remarks>
+/// <remarks>Common practice, no source: a placement comes once, a fill each time. A pot that asks what becomes of it has no course.</remarks>
 public sealed record PotCourse(string PotId, LocalDate? Without, LocalDate? With)
 {
     private const int MostYears = 3;
 
     internal static ImmutableArray<PotCourse> Of(RoutineFacts facts, PotsStep pots, ImmutableArray<Placement> placements)
     {
-        (PotRow Row, Money Target)[] filling = [.. pots.Rows.SelectMany(row => Target(row.Pot.Job) is { } target ? new[] { (row, target) } : [])];
+        (PotRow Row, Money Target)[] filling = [.. pots.Rows.Where(row => row.Sinking?.Stage is null or SinkingStage.Saving).SelectMany(row => Target(row.Pot.Job) is { } target ? new[] { (row, target) } : [])];
         if (filling.Length == 0)
         {
             return [];

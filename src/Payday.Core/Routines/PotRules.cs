@@ -11,27 +11,30 @@ namespace Payday.Core.Routines;
 /// <summary>Step 4: what each pot asks for, and what it is proposed once that doesn't fit.</summary>
 internal static class PotRules
 {
-    /// <param name="facts">The day's facts.</param>
-    /// <param name="available">
-    /// What is there for pots, below zero where bills and minimums already take more than there is; null where it doesn't matter.
-    /// </param>
-    public static PotsStep Of(RoutineFacts facts, Money? available)
+    /// <summary>What the pots ask for, with nothing cut.</summary>
+    public static PotsStep Wanted(RoutineFacts facts)
     {
         Currency currency = facts.Book.Household.Currency;
-        ImmutableArray<(PotRow Row, Money Unit)> wanted = [.. facts.Book.Household.Pots.Select(pot => (Wanted(facts, pot), UnitOf(facts, pot)))];
-        Money missing = available is { } most ? (Money.Sum(wanted.Select(pot => pot.Row.Fill), currency) - most).ClampToZero() : Money.Zero(currency);
+        var months = new MonthFillRules(facts.Book, facts.Holidays);
+        ImmutableArray<PotRow> rows = [.. facts.Book.Household.Pots.Select(pot => Wanted(facts, months, pot))];
+        return new PotsStep(rows, Money.Sum(rows.Select(row => row.Fill), currency), Money.Zero(currency));
+    }
 
+    /// <summary>What the pots get, with their proposals cut as far as that is needed and their floors allow it.</summary>
+    /// <param name="facts">The day's facts.</param>
+    /// <param name="wanted">What they ask for.</param>
+    /// <param name="available">What is there for pots; below zero where bills and minimums already take more than there is.</param>
+    public static PotsStep Cut(RoutineFacts facts, PotsStep wanted, Money available)
+    {
         // What the person decided stays as decided; only proposals are cut.
+        Money nothing = Money.Zero(available.Currency);
         Shortfall shortfall = Shortfall.Propose(
-            [.. wanted.Where(pot => !pot.Row.Changed && pot.Row.Fill.IsPositive).Select(pot =>
-                new CuttableFill(pot.Row.Pot.Id, pot.Row.Pot.Rank, pot.Row.Fill, Money.Min(pot.Row.Pot.Floor, pot.Row.Fill), pot.Unit))],
-            missing);
+            [.. wanted.Rows.Where(row => !row.Changed && row.Fill.IsPositive).Select(row =>
+                new CuttableFill(row.Pot.Id, row.Pot.Rank, row.Fill, Money.Min(row.Pot.Floor, row.Fill), UnitOf(facts, row.Pot)))],
+            (wanted.Total - available).ClampToZero());
         Dictionary<string, Money> cuts = shortfall.Cuts.ToDictionary(cut => cut.PotId, cut => cut.Cut);
-        ImmutableArray<PotRow> rows = [.. wanted.Select(pot => Less(pot.Row, cuts.GetValueOrDefault(pot.Row.Pot.Id, Money.Zero(currency)), facts))];
-        return new PotsStep(
-            rows,
-            Money.Sum(rows.Select(row => row.Fill), currency),
-            Money.Sum(cuts.Values, currency));
+        ImmutableArray<PotRow> rows = [.. wanted.Rows.Select(row => Less(row, cuts.GetValueOrDefault(row.Pot.Id, nothing), facts))];
+        return new PotsStep(rows, Money.Sum(rows.Select(row => row.Fill), nothing.Currency), Money.Sum(cuts.Values, nothing.Currency));
     }
 
     /// <summary>What the account keeps for a pot's next fill.</summary>
@@ -40,25 +43,30 @@ internal static class PotRules
     /// <summary>What one step of a pot's amounts is: a note for a cash pot, a minor unit in the account.</summary>
     public static Money UnitOf(RoutineFacts facts, Pot pot) => PotUnit.Of(pot, facts.Book.Household.Settings.Cash);
 
-    private static PotRow Wanted(RoutineFacts facts, Pot pot)
+    private static PotRow Wanted(RoutineFacts facts, MonthFillRules months, Pot pot)
     {
         Balances balances = facts.Book.Ledger.Balances;
         Household household = facts.Book.Household;
         Money has = PotMoney.HasNow(balances, pot.Id);
+        SinkingState? sinking = pot.Job is PotJob.Sinking job
+            ? SinkingState.Of(job, has, PotRecord.Spendings(facts.Book, pot.Id), facts.Holidays, facts.Payday.Date)
+            : null;
         FillProposal proposal = PotFills.Propose(pot, new PotFacts(
             has,
             has + balances[new LedgerEnd.Outside(OutsideKind.Spending, pot.Id)] + balances[new LedgerEnd.Outside(OutsideKind.Difference, pot.Id)],
             facts.Period.FillDays(household.Settings.FillDay).Length,
             facts.Payday.Date,
-            facts.Months,
-            PaydaysLeft(facts, pot),
+            months.Of(pot, facts.Months, facts.Payday.Date),
+            household.Start,
+            sinking,
+            PaydaysLeft(facts, sinking),
             UnitOf(facts, pot),
             household.Settings.Numbers));
         bool changed = facts.Draft.Fills.TryGetValue(pot.Id, out Money decided);
-        return new PotRow(pot, has, proposal.Amount, proposal.Amount, changed ? decided : proposal.Amount, changed, proposal.Why);
+        return new PotRow(pot, has, proposal.Amount, proposal.Amount, changed ? decided : proposal.Amount, changed, proposal.Why) { Sinking = sinking };
     }
 
-    private static ImmutableArray<LocalDate> PaydaysLeft(RoutineFacts facts, Pot pot) => pot.Job is PotJob.Sinking sinking
+    private static ImmutableArray<LocalDate> PaydaysLeft(RoutineFacts facts, SinkingState? sinking) => sinking is { Stage: SinkingStage.Saving }
         ? [.. PayCalendar.Paydays(facts.Book.Household.Sources, facts.Holidays, facts.Payday.Date, sinking.By.PlusDays(-1)).Select(payday => payday.Date)]
         : [];
 

@@ -20,6 +20,12 @@ public sealed record PotsStep(ImmutableArray<PotRow> Rows, Money Total, Money Cu
 /// <param name="Why">The reason of the proposal, in a few words.</param>
 public sealed record PotRow(Pot Pot, Money HasNow, Money Wanted, Money Proposed, Money Fill, bool Changed, string Why)
 {
+    /// <summary>For a sinking pot, how far it is; null for others.</summary>
+    public SinkingState? Sinking { get; init; }
+
     /// <summary>What the proposal was cut by.</summary>
     public Money Cut => Wanted - Proposed;
+
+    /// <summary>Whether the person has to say what becomes of the pot; until then nothing is proposed.</summary>
+    public bool Asks => Sinking?.Stage is SinkingStage.Bought or SinkingStage.PastItsDate;
 }

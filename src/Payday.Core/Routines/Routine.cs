@@ -57,16 +57,16 @@ public static class Routine
         BillsStep bills = BillRules.Of(facts, income.Own, nothing);
 
         // The buffer helps first, then the pots give up what is above their floors.
-        Money wanted = PotRules.Of(facts, null).Total;
+        PotsStep wanted = PotRules.Wanted(facts);
         income = income with
         {
             Buffer = BufferHelp.Of(
-                bills.Total + debts.Total + wanted - income.Own,
+                bills.Total + debts.Total + wanted.Total - income.Own,
                 book.Ledger.Balances[LedgerEnd.InAccount(Job.Buffer)],
                 book.Household.Settings.BufferKeeps,
                 facts.Draft.FromBuffer),
         };
-        PotsStep pots = PotRules.Of(facts, income.ToPlace - bills.Total - debts.Total);
+        PotsStep pots = PotRules.Cut(facts, wanted, income.ToPlace - bills.Total - debts.Total);
         Money left = income.ToPlace - bills.Total - debts.Total - pots.Total;
         if (left.IsNegative)
         {

@@ -38,15 +38,20 @@ internal static class WithdrawalRules
             .Aggregate(row.Fill, (sum, placement) => sum + placement.Amount)
         + PotRules.KeptBack(facts.Book.Ledger.Balances, row.Pot.Id);
 
-    // Only spending goes week by week; what is saved goes in its envelope at once.
+    // Spending goes in the wallet, week by week or all of it on the first fill day; what is saved goes in its envelope at once.
     private static ImmutableArray<NotePart> Parts(RoutineFacts facts, Pot pot, Money amount)
     {
         // What is less than a note is kept back whole, whatever notes the pot would like.
         NoteWishes wishes = amount < PotRules.UnitOf(facts, pot) ? NoteWishes.None : pot.Notes;
         ImmutableArray<LocalDate> weeks = facts.Period.FillDays(facts.Book.Household.Settings.FillDay);
-        if (pot.Job is not PotJob.Spending || weeks.IsEmpty)
+        if (pot.Job is not PotJob.Spending spending || weeks.IsEmpty)
         {
             return [new NotePart(pot.Id, pot.Name, null, amount, wishes)];
+        }
+
+        if (!spending.GoesWeekByWeek)
+        {
+            return [new NotePart(pot.Id, pot.Name, weeks[0], amount, wishes)];
         }
 
         WeekShares split = WeekSplit.Split(amount, weeks.Length, PotRules.UnitOf(facts, pot));

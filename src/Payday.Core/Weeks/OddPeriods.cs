@@ -82,7 +82,7 @@ public sealed class OddPeriods
         }
 
         MonthPaydays month = PayCalendar.OfMonth(household.Sources, holidays, plan.Period.First.ToYearMonth());
-        return $"Payday {month.All.IndexOf(plan.Period.First) + 1} of {Month(plan.Period.First)}, one more than is usual: pots filled by the month are full already, so more is left for the surplus.";
+        return $"Payday {month.All.IndexOf(plan.Period.First) + 1} of {Month(plan.Period.First)}, one more than is usual: pots filled by the month get only what they missed, so more is left for the surplus.";
     }
 
     private string? FillDays()
@@ -96,8 +96,8 @@ public sealed class OddPeriods
             : fillDays.Length switch
             {
                 0 => $"No {household.Settings.FillDay} before the next payday: pots by the week get nothing, and the others are filled on the payday.",
-                1 => $"1 fill day instead of {usual}: pots by the week get one week, and the others all they have for it.",
-                int days => $"{days} fill days instead of {usual}: pots by the week get {days} weeks, and the others are spread over {days}.",
+                1 => $"1 fill day instead of {usual}: pots by the week get one week, and the others are filled as ever.",
+                int days => $"{days} fill days instead of {usual}: pots by the week get {days} weeks, and the others are filled once.",
             };
     }
 

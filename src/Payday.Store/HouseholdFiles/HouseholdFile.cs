@@ -14,8 +14,16 @@ namespace Payday.Store.HouseholdFiles;
 /// </remarks>
 public static class HouseholdFile
 {
-    /// <summary>The version of the format.</summary>
-    public const int Version = 1;
+    /// <summary>The version of the format that is written.</summary>
+    /// <remarks>
+    /// Version 2 has pots that say whether a payday's or month's cash is divided over the weeks, when they are needed again,
+    /// and whether they are finished. A file of version 1 says none of it, and each has its usual meaning: cash that isn't
+    /// for a week goes in the wallet at once, and a target is needed once.
+    /// </remarks>
+    public const int Version = 2;
+
+    /// <summary>The oldest version that is read.</summary>
+    public const int OldestVersion = 1;
 
     private static readonly JsonWriterOptions Layout = new()
     {

@@ -53,9 +53,9 @@ internal static class HouseholdReader
     private static bool IsOfAnotherVersion(JsonCursor version)
     {
         int number = version.Count(1, int.MaxValue);
-        if (version.IsSound && number != HouseholdFile.Version)
+        if (version.IsSound && number > HouseholdFile.Version)
         {
-            version.Refuse($"This file has version {number} and this program reads version {HouseholdFile.Version}; use a newer program.");
+            version.Refuse($"This file has version {number} and this program reads versions {HouseholdFile.OldestVersion} to {HouseholdFile.Version}; use a newer program.");
             return true;
         }
 

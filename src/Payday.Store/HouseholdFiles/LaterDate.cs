@@ -1,4 +1,5 @@
 using NodaTime;
+using Payday.Core.Households;
 using Payday.Store.Json;
 
 namespace Payday.Store.HouseholdFiles;
@@ -6,8 +7,6 @@ namespace Payday.Store.HouseholdFiles;
 /// <summary>Dates that lie after the start of the household.</summary>
 internal static class LaterDate
 {
-    private const int MostYears = 100;
-
     /// <summary>Reads a date from the start on, at most a hundred years after it.</summary>
     public static LocalDate Read(JsonCursor field, HouseholdParts parts)
     {
@@ -21,9 +20,9 @@ internal static class LaterDate
         {
             field.Refuse($"{date:uuuu-MM-dd} is before the household starts, {start:uuuu-MM-dd}; write a later date.");
         }
-        else if (date > start.PlusYears(MostYears))
+        else if (date > start.PlusYears(Household.MostYears))
         {
-            field.Refuse($"{date:uuuu-MM-dd} is more than {MostYears} years off; look for a mistyped year.");
+            field.Refuse($"{date:uuuu-MM-dd} is more than {Household.MostYears} years off; look for a mistyped year.");
         }
 
         return date;

@@ -14,12 +14,15 @@ internal static class PotJobFormat
     public static PotJob? Read(JsonFields pot, HouseholdParts parts) =>
         pot.Required("kind").Word("spending", "sinking", "ladder", "reserve") switch
         {
-            "spending" => new PotJob.Spending(
-                pot.Required("amount").Amount(parts.Currency),
-                pot.Required("per").OneOf(Words.FillPers)),
+            "spending" => ReadSpending(pot, parts),
             "sinking" => new PotJob.Sinking(
                 pot.Required("target").AmountAboveZero(parts.Currency),
-                LaterDate.Read(pot.Required("by"), parts)),
+                LaterDate.Read(pot.Required("by"), parts))
+            {
+                Repeats = pot.Optional("repeats") is { } repeats ? ScheduleFormat.Read(repeats) : null,
+                SettledTo = pot.Optional("settledTo") is { } settled ? LaterDate.Read(settled, parts) : null,
+                Finished = pot.Optional("finished")?.Flag() ?? false,
+            },
             "ladder" => new PotJob.Ladder(
                 pot.Required("unit").AmountAboveZero(parts.Currency),
                 pot.Required("steps").Count(1, MostSteps),
@@ -34,6 +37,20 @@ internal static class PotJobFormat
     public static PotJob StandIn(HouseholdParts parts) =>
         new PotJob.Spending(Money.Zero(parts.Currency), FillPer.Payday);
 
+    private static PotJob.Spending ReadSpending(JsonFields pot, HouseholdParts parts)
+    {
+        Money amount = pot.Required("amount").Amount(parts.Currency);
+        FillPer per = pot.Required("per").OneOf(Words.FillPers);
+        JsonCursor? weeks = pot.Optional("weeks");
+        bool splits = weeks?.OneOf(Words.WeekUses) ?? false;
+        if (weeks is { IsSound: true } && per == FillPer.Week && !splits)
+        {
+            weeks.Refuse("An amount for each week always goes week by week; take this out, or write \"per\": \"payday\".");
+        }
+
+        return new PotJob.Spending(amount, per) { SplitsOverWeeks = splits };
+    }
+
     public static void Write(Utf8JsonWriter json, PotJob job)
     {
         switch (job)
@@ -42,11 +59,27 @@ internal static class PotJobFormat
                 json.WriteString("kind", "spending");
                 json.WriteAmount("amount", spending.Amount);
                 json.WriteString("per", Words.FillPers.WordFor(spending.Per));
+                if (spending.SplitsOverWeeks)
+                {
+                    json.WriteString("weeks", Words.WeekUses.WordFor(true));
+                }
+
                 break;
             case PotJob.Sinking sinking:
                 json.WriteString("kind", "sinking");
                 json.WriteAmount("target", sinking.Target);
                 json.WriteDate("by", sinking.By);
+                if (sinking.Repeats is { } repeats)
+                {
+                    ScheduleFormat.Write(json, "repeats", repeats);
+                }
+
+                json.WriteDate("settledTo", sinking.SettledTo);
+                if (sinking.Finished)
+                {
+                    json.WriteBoolean("finished", true);
+                }
+
                 break;
             case PotJob.Ladder ladder:
                 json.WriteString("kind", "ladder");

@@ -8,13 +8,17 @@ namespace Payday.Store.HouseholdFiles;
 /// <summary>Whether the wishes of a pot go with the rest of it.</summary>
 internal static class PotWishes
 {
-    /// <summary>Reports wishes of a pot in the account, and small money that no fill of the pot can hold.</summary>
+    /// <summary>Reports what a pot in the account can't have, and small money that no fill of the pot can hold.</summary>
     public static void Check(JsonFields pot, Held held, PotJob? job, NoteWishes wishes)
     {
         if (held == Held.InTheAccount)
         {
             RefuseInAccount(pot.Optional("topNote"));
             RefuseInAccount(pot.Optional("small"));
+            if (job is PotJob.Spending)
+            {
+                pot.Optional("weeks")?.Refuse("A pot held in the account isn't divided over weeks; take this out, or write \"held\": \"cash\".");
+            }
         }
         else if (wishes.Small is { } small && job is not null && pot.Owner.IsSound && small.AtLeast > LargestFill(job))
         {

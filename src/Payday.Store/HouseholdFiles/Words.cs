@@ -53,6 +53,9 @@ public static class Words
         ("month", FillPer.Month),
         ("monthSpread", FillPer.MonthSpread));
 
+    /// <summary>Whether a payday's or month's cash is divided over the weeks.</summary>
+    public static JsonChoices<bool> WeekUses { get; } = new(("once", false), ("split", true));
+
     /// <summary>The order of a ladder's steps.</summary>
     public static JsonChoices<LadderOrder> LadderOrders { get; } =
         new(("rising", LadderOrder.Rising), ("falling", LadderOrder.Falling), ("even", LadderOrder.Even));

@@ -44,7 +44,7 @@ internal static class RoutineJson
                 row.NewBalance.ToPlain()))],
             plan.Pots.Total.ToPlain(),
             [.. plan.Pots.Rows.Select(row => new PotRowResult(
-                row.Pot.Name, row.HasNow.ToPlain(), row.Proposed.ToPlain(), row.Fill.ToPlain(), row.Why))],
+                row.Pot.Name, row.HasNow.ToPlain(), row.Proposed.ToPlain(), row.Fill.ToPlain(), row.Why, PotQuestion.Word(row)))],
             plan.Surplus.Placed.ToPlain(),
             [.. plan.Surplus.Placements.Select(placement => Placed(household, placement))],
             new NotesSummaryResult(

@@ -121,6 +121,11 @@ internal static class RunCommand
             yield return $"! {name} is none of the income sources, so it counts as a one-off on top of them.";
         }
 
+        foreach (PotRow row in plan.Pots.Rows.Where(row => row.Asks))
+        {
+            yield return $"? {PotQuestion.Of(row, plan.Book.Household.Settings.Numbers)} {PotQuestion.Commands(row, plan.Period.First)}";
+        }
+
         if (Routine.Next(plan.Book) is { Ok: true, Value: var next } && next < plan.Period.First)
         {
             yield return $"! The payday of {DateText.Long(next)} is left out: it can't be closed after this one.";

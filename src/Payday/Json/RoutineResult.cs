@@ -36,8 +36,8 @@ internal sealed record SetAsideForResult(string Bill, string Before, string SetA
 /// <summary>A debt in a routine.</summary>
 internal sealed record DebtRowResult(string Name, string? Due, string Balance, string Interest, string Minimum, string Payment, string NewBalance);
 
-/// <summary>A pot in a routine.</summary>
-internal sealed record PotRowResult(string Name, string HasNow, string Proposed, string Fill, string Why);
+/// <summary>A pot in a routine; what it asks is <c>bought</c> or <c>date</c>, or null.</summary>
+internal sealed record PotRowResult(string Name, string HasNow, string Proposed, string Fill, string Why, string? Asks);
 
 /// <summary>A placement of the surplus: what it is, its name, and the amount.</summary>
 internal sealed record PlacementResult(string Target, string Name, string Amount);

@@ -12,12 +12,18 @@ namespace Payday.Core.Tests.Pots;
 internal static class PotSamples
 {
     public static PotFacts Facts { get; } = new(
-        Usd(0), Usd(0), 2, new(2026, 3, 6), [], [], Usd(5), NumberStyle.CommaPoint);
+        Usd(0), Usd(0), 2, new(2026, 3, 6), [], new(2026, 1, 1), null, [], Usd(5), NumberStyle.CommaPoint);
 
     public static Pot Pot(PotJob job, Held held = Held.InCash) =>
         new("p", "Pot", held, 1, Usd(0), job, NoteWishes.None);
 
     public static FillProposal Propose(PotJob job, PotFacts facts) => PotFills.Propose(Pot(job), facts);
+
+    /// <summary>A sinking pot that is still saved for by a date.</summary>
+    public static SinkingState Saving(LocalDate by) => new(SinkingStage.Saving, by, Usd(0));
+
+    /// <summary>A month with nothing in it so far, or what is given.</summary>
+    public static ImmutableArray<MonthFills> Months(MonthPaydays month, decimal soFar = 0) => [new MonthFills(month, Usd(soFar))];
 
     /// <summary>Paydays of March 2026 by their days; an extra one is written with a plus, e.g. <c>6 20 +27</c>.</summary>
     public static MonthPaydays March(string days)

@@ -23,26 +23,30 @@ public class SavingFillTests
     [InlineData(-10, 3, 70, "210 short, 3 paydays")]
     public void Propose_Sinking_SpreadsWhatIsMissing(decimal balance, int paydays, decimal fill, string why) =>
         Assert.Equal(
-            new FillProposal(Usd(fill), why),
+            Saved(fill, why),
             Propose(
                 new PotJob.Sinking(Usd(200), May),
-                Facts with { Balance = Usd(balance), PaydaysLeft = Fortnightly(paydays) }));
+                Facts with { Sinking = Saving(May), Balance = Usd(balance), PaydaysLeft = Fortnightly(paydays) }));
 
     [Fact]
     public void Propose_SinkingInTheAccount_SpreadsToTheCent() =>
         Assert.Equal(
-            new FillProposal(Usd(18.75m), "75 short, 4 paydays"),
+            Saved(18.75m, "75 short, 4 paydays"),
             Propose(
                 new PotJob.Sinking(Usd(225), May),
-                Facts with { Balance = Usd(150), PaydaysLeft = Fortnightly(4), Unit = Cents(1) }));
+                Facts with { Sinking = Saving(May), Balance = Usd(150), PaydaysLeft = Fortnightly(4), Unit = Cents(1) }));
 
-    [Fact]
-    public void Propose_SinkingPastItsDate_AsksForAllOfIt() =>
+    [Theory]
+    [InlineData(SinkingStage.PastItsDate, 80, "120 short since 1 May")]
+    [InlineData(SinkingStage.Bought, 80, "60 spent: bought?")]
+    [InlineData(SinkingStage.Finished, 80, "finished")]
+    [InlineData(SinkingStage.Saving, 200, "full since 1 May, waits")]
+    public void Propose_SinkingPastItsDate_PutsNothingIn(SinkingStage stage, decimal balance, string why) =>
         Assert.Equal(
-            new FillProposal(Usd(120), "120 short since 1 May"),
+            new FillProposal(Usd(0), why) { Stage = stage },
             Propose(
                 new PotJob.Sinking(Usd(200), May),
-                Facts with { Balance = Usd(80), Payday = May.PlusDays(14), PaydaysLeft = [] }));
+                Facts with { Balance = Usd(balance), Payday = May.PlusDays(14), PaydaysLeft = [], Sinking = new SinkingState(stage, May, Usd(60)) }));
 
     [Fact]
     public void Propose_SinkingPaydayAfterPayday_IsExactByTheDate() =>
@@ -54,7 +58,7 @@ public class SavingFillTests
             {
                 Money fill = Propose(
                     new PotJob.Sinking(Cents(target), May),
-                    Facts with { Balance = balance, PaydaysLeft = Fortnightly(left), Unit = Cents(unit) }).Amount;
+                    Facts with { Sinking = Saving(May), Balance = balance, PaydaysLeft = Fortnightly(left), Unit = Cents(unit) }).Amount;
                 fills.Add(fill);
                 balance += fill;
             }
@@ -67,6 +71,8 @@ public class SavingFillTests
                 && whole.SequenceEqual(whole.OrderDescending())
                 && whole[0] - whole[^1] <= Cents(unit);
         });
+
+    private static FillProposal Saved(decimal fill, string why) => new(Usd(fill), why) { Stage = SinkingStage.Saving };
 
     [Theory]
     [InlineData(610, 90, "to 1,000")]

@@ -28,7 +28,7 @@ public class WhyTests
     [Fact]
     public void Propose_Reason_FitsItsColumn()
     {
-        PotFacts facts = Facts with { Months = [March("2 6 9 16 23")], PaydaysLeft = Fortnightly(26) };
+        PotFacts facts = Facts with { Months = Months(March("2 6 9 16 23")), Sinking = Saving(new(2027, 12, 31)), PaydaysLeft = Fortnightly(26) };
         Money large = Usd(12_345.60m);
         PotJob[] jobs =
         [
@@ -41,5 +41,9 @@ public class WhyTests
         ];
 
         Assert.All(jobs, job => Assert.InRange(Propose(job, facts).Why.Length, 1, 28));
+        Assert.All(Enum.GetValues<SinkingStage>(), stage => Assert.InRange(
+            Propose(jobs[3], facts with { Sinking = new SinkingState(stage, new(2026, 12, 31), large) }).Why.Length, 1, 28));
+        Assert.InRange(Propose(jobs[2], facts with { Months = Months(March("1 6 9"), 0.40m) }).Why.Length, 1, 28);
+        Assert.InRange(Propose(jobs[2], facts with { Months = Months(March("2 +6"), 0) }).Why.Length, 1, 28);
     }
 }

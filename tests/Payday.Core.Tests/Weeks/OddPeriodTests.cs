@@ -16,7 +16,7 @@ public class OddPeriodTests
 
     [Fact]
     public void Of_MonthOfFiveFillDays_SaysSo() => Assert.Contains(
-        new OddPeriod(OddKind.FillDays, "5 fill days instead of 4: pots by the week get 5 weeks, and the others are spread over 5."),
+        new OddPeriod(OddKind.FillDays, "5 fill days instead of 4: pots by the week get 5 weeks, and the others are filled once."),
         Odd(Book.Begin(Monthly(Shift.None)), new(2026, 5, 1)));
 
     // Three fortnightly paydays: 31 July 2026 (the calendar of the check values).
@@ -25,7 +25,7 @@ public class OddPeriodTests
     {
         Household household = House with { Sources = [House.Sources[0] with { Schedule = new Schedule.EveryWeeks(2, new(2026, 1, 2)) }] };
         Assert.Contains(
-            new OddPeriod(OddKind.Extra, "Payday 3 of July 2026, one more than is usual: pots filled by the month are full already, so more is left for the surplus."),
+            new OddPeriod(OddKind.Extra, "Payday 3 of July 2026, one more than is usual: pots filled by the month get only what they missed, so more is left for the surplus."),
             Odd(Book.Begin(household), new(2026, 7, 31)));
     }
 

@@ -93,16 +93,18 @@ internal static class GenHousehold
         Gen.Select(Fractions(1), Amounts(currency)).Select((percent, floor) => (MinimumRule)new MinimumRule.PercentOrFloor(percent, floor)));
 
     private static Gen<Pot> Pots(Currency currency, CashPieces cash) =>
-        from job in Jobs(currency)
         from held in Gen.Enum<Held>()
+        from job in Jobs(currency, held)
         from floor in Amounts(currency)
         from wishes in held == Held.InCash ? Wishes(currency, cash, job) : Gen.Const(NoteWishes.None)
         from toBuffer in Gen.Bool
         select new Pot("", "", held, 0, floor, job, wishes) { MovesOnTo = toBuffer && held == Held.InCash ? MoveTarget.Buffer : null };
 
-    private static Gen<PotJob> Jobs(Currency currency) => Gen.OneOf<PotJob>(
-        Gen.Select(Amounts(currency), Gen.Enum<FillPer>()).Select((amount, per) => (PotJob)new PotJob.Spending(amount, per)),
-        Gen.Select(AmountsAboveZero(currency), LaterDates).Select((target, by) => (PotJob)new PotJob.Sinking(target, by)),
+    private static Gen<PotJob> Jobs(Currency currency, Held held) => Gen.OneOf<PotJob>(
+        Gen.Select(Amounts(currency), Gen.Enum<FillPer>(), Gen.Bool).Select((amount, per, splits) =>
+            (PotJob)new PotJob.Spending(amount, per) { SplitsOverWeeks = splits && held == Held.InCash }),
+        Gen.Select(AmountsAboveZero(currency), LaterDates, Schedules, Gen.Bool, Untils, Gen.Bool).Select((target, by, repeats, does, settled, finished) =>
+            (PotJob)new PotJob.Sinking(target, by) { Repeats = does ? repeats : null, SettledTo = settled, Finished = finished }),
         Gen.Select(Gen.Long[1, 10_000], Gen.Int[1, 1_000], Gen.Enum<LadderOrder>())
             .Select((unit, steps, order) => (PotJob)new PotJob.Ladder(Money.FromMinorUnits(unit, currency), steps, order)),
         Gen.Select(AmountsAboveZero(currency), AmountsAboveZero(currency)).Select((level, each) => (PotJob)new PotJob.Reserve(level, each)));

@@ -8,8 +8,8 @@ public sealed class HouseholdFileFaultTests
 {
     [Theory]
     // Settings.
-    [InlineData("\"version\": 1", "\"version\": 2", "version, line 2: This file has version 2 and this program reads version 1; use a newer program.")]
-    [InlineData("\"version\": 1", "\"version\": \"1\"", "version, line 2: A text stands here; write a whole number from 1 to 2147483647, without quotes.")]
+    [InlineData("\"version\": 2", "\"version\": 3", "version, line 2: This file has version 3 and this program reads versions 1 to 2; use a newer program.")]
+    [InlineData("\"version\": 2", "\"version\": \"2\"", "version, line 2: A text stands here; write a whole number from 1 to 2147483647, without quotes.")]
     [InlineData("\"Reed house\"", "\"   \"", "name, line 3: This text is empty; write something.")]
     [InlineData("\"Reed house\"", "\"Reed\\u202Ehouse\"", "name, line 3: This text holds a character that can't be shown (U+202E); take it out.")]
     [InlineData("\"Reed house\"", "\"Reed\\u001b[2Jhouse\"", "name, line 3: This text holds a character that can't be shown (U+001B); take it out.")]
@@ -74,6 +74,12 @@ public sealed class HouseholdFileFaultTests
     // Pots.
     [InlineData("\"per\": \"week\"", "\"per\": \"day\"", "pots[0].per, line 87: \"day\" is not known here; write \"week\", \"payday\", \"month\" or \"monthSpread\".")]
     [InlineData("\"per\": \"week\",", "", "pots[0].per, line 82: This is missing; add \"week\", \"payday\", \"month\" or \"monthSpread\".")]
+    [InlineData("\"per\": \"week\"", "\"per\": \"week\", \"weeks\": \"once\"", "pots[0].weeks, line 87: An amount for each week always goes week by week; take this out, or write \"per\": \"payday\".")]
+    [InlineData("\"per\": \"week\"", "\"per\": \"month\", \"weeks\": \"even\"", "pots[0].weeks, line 87: \"even\" is not known here; write \"once\" or \"split\".")]
+    [InlineData("\"kind\": \"sinking\",\n      \"target\": \"1200.00\",\n      \"by\": \"2027-05-01\"", "\"kind\": \"spending\",\n      \"amount\": \"12.00\",\n      \"per\": \"month\",\n      \"weeks\": \"split\"", "pots[1].weeks, line 103: A pot held in the account isn't divided over weeks; take this out, or write \"held\": \"cash\".")]
+    [InlineData("\"by\": \"2027-05-01\"", "\"by\": \"2027-05-01\", \"repeats\": \"yearly\"", "pots[1].repeats, line 102: A text stands here; write an object in { }.")]
+    [InlineData("\"by\": \"2027-05-01\"", "\"by\": \"2027-05-01\", \"settledTo\": \"2026-03-04\"", "pots[1].settledTo, line 102: 2026-03-04 is before the household starts, 2026-03-05; write a later date.")]
+    [InlineData("\"by\": \"2027-05-01\"", "\"by\": \"2027-05-01\", \"finished\": \"yes\"", "pots[1].finished, line 102: A text stands here; write true or false, without quotes.")]
     [InlineData("\"topNote\": \"20\"", "\"topNote\": \"2\"", "pots[0].topNote, line 91: There is no note of 2 in use; write one of 100, 20, 5.")]
     [InlineData("\"rank\": 1,", "\"rank\": 1, \"leftOver\": \"goes\",", "pots[0].leftOver, line 89: \"goes\" is not known here; write \"stays\" or \"buffer\".")]
     [InlineData("\"rank\": 1,", "\"rank\": 1, \"leftOver\": {\"pot\": \"hats\"},", "pots[0].leftOver.pot, line 89: \"hats\" is none of the pots; write the name or id of one.")]

@@ -5,7 +5,7 @@ internal static class SmallHousehold
 {
     public const string Json = """
         {
-          "version": 1,
+          "version": 2,
           "name": "Reed house",
           "start": "2026-03-05",
           "currency": "USD",

@@ -3,7 +3,7 @@ using Payday.Tests.Slips;
 namespace Payday.Tests.Commands;
 
 /// <summary>What <c>check</c>, <c>backup</c> and <c>restore</c> tell, whole; the folder is written DIR, and what was wrapped is joined again.</summary>
-public sealed class SafetyGoldenTests : IDisposable
+public sealed partial class SafetyGoldenTests : IDisposable
 {
     private readonly TestShell shell = TestShell.WithDemo();
 
@@ -85,6 +85,11 @@ public sealed class SafetyGoldenTests : IDisposable
         Ran ran = shell.Run(line);
         Assert.Equal(exit, ran.Exit);
         string text = (ran.Out + ran.Error).Replace("\n  ", " ", StringComparison.Ordinal).Replace(shell.In("."), "DIR", StringComparison.Ordinal);
-        Golden.Equal(golden, text.Replace(Path.GetDirectoryName(shell.Data.Path)!, "DIR", StringComparison.Ordinal).TrimEnd('\n').Split('\n'));
+        text = text.Replace(Path.GetDirectoryName(shell.Data.Path)!, "DIR", StringComparison.Ordinal);
+        Golden.Equal(golden, SomeBytes().Replace(text, "its last N bytes").TrimEnd('\n').Split('\n'));
     }
+
+    // How many they are changes with every field that a record gains.
+    [System.Text.RegularExpressions.GeneratedRegex("its last [0-9,]+ bytes")]
+    private static partial System.Text.RegularExpressions.Regex SomeBytes();
 }

@@ -1,6 +1,9 @@
 using System.Text;
 using NodaTime;
+using Payday.Core.Pots;
+using Payday.Core.Routines;
 using Payday.Screens.Looking;
+using Payday.Screens.Routines;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
 using Payday.Screens.Weeks;
@@ -41,7 +44,7 @@ public class ReadmeKeysTests
 
     private static string Table()
     {
-        List<(string Screen, Binding Binding)> all = [.. OfTheDemo(), .. OfTheWeeks(), .. OfTheSetup(), .. OfTheStart(), .. OfTheLook()];
+        List<(string Screen, Binding Binding)> all = [.. OfTheDemo(), .. OfAPot(), .. OfTheWeeks(), .. OfTheSetup(), .. OfTheStart(), .. OfTheLook()];
         int screens = all.Select(key => key.Screen).Distinct().Count();
         var table = new StringBuilder("| key | does | on |\n| --- | --- | --- |\n");
         foreach (var keys in all
@@ -70,6 +73,21 @@ public class ReadmeKeysTests
                 yield return (name, binding);
             }
         }
+    }
+
+    // Of the step only the keys of a row that asks, before its date and after it.
+    private static IEnumerable<(string Screen, Binding Binding)> OfAPot()
+    {
+        using var demo = new DemoBook();
+        Pot asks = demo.Household.Pots.Single(pot => pot.Id == "lake-week");
+        RoutineWork work = new(demo.Session, Routine.Plan(demo.Session.Book, Routine.Begun(demo.Session.Book).Value!).Value!, _ => { });
+        PotRow row = work.Plan.Pots.Rows.Single(row => row.Pot == asks);
+        return
+        [
+            .. ((LocalDate[])[work.Plan.Period.First, demo.Household.Start])
+                .SelectMany(by => PotAnswerKeys.Of(row with { Sinking = new SinkingState(SinkingStage.Bought, by, row.HasNow) }, work))
+                .Select(key => ("pots", key)),
+        ];
     }
 
     private static IEnumerable<(string Screen, Binding Binding)> OfTheWeeks()

@@ -28,12 +28,13 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
         ("Proposed", "what the pot asks for today, less a cut where it doesn't fit."),
         ("Fill", "what goes in; * marks what was changed by hand."),
         ("Week share", "a cash pot's part for one week, in whole notes."),
+        ("?", "a pot with a target that was spent, or whose date is past: it gets nothing until you say what becomes of it."),
         ("Kept back", "what no note can make; it stays in the account for the same pot and joins its next fill."),
     ];
 
     /// <inheritdoc/>
     public override string Note => Plan.Pots.Cut.IsZero
-        ? ""
+        ? Plan.Pots.Rows.Count(row => row.Asks) is > 0 and var asking ? $"? {(asking == 1 ? "One pot asks" : $"{asking} pots ask")} what becomes of it; go to its row." : ""
         : $"! It doesn't fit: the proposals are {Shown(Plan.Pots.Cut)} less than the pots ask for, by rank";
 
     /// <inheritdoc/>
@@ -53,9 +54,10 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
     private StepRow Row(PotRow row) => new(
         [row.Pot.Name, PotsReport.Place(row.Pot), Shown(row.HasNow), Shown(row.Proposed), Marked(row.Fill, row.Changed), row.Why])
     {
-        Sign = row.Cut.IsPositive ? '!' : row.Changed ? '*' : ' ',
-        Ink = row.Cut.IsPositive ? Ink.Hand : Ink.Plain,
-        Detail = Detail(row),
+        Sign = row.Cut.IsPositive ? '!' : row.Asks ? '?' : row.Changed ? '*' : ' ',
+        Ink = row.Cut.IsPositive || row.Asks ? Ink.Hand : Ink.Plain,
+        Detail = row.Asks ? [PotQuestion.Of(row, Style), PotAnswerKeys.Words(row, Plan.Period.First)] : Detail(row),
+        Keys = row.Asks ? PotAnswerKeys.Of(row, Work) : [],
         Edit = Amount($"Fill {row.Pot.Name} with", row.Fill, (draft, amount) => draft with { Fills = draft.Fills.SetItem(row.Pot.Id, amount) }),
         Tick = () => Work.Decide(draft => draft with { Fills = draft.Fills.Remove(row.Pot.Id) }),
     };

@@ -46,6 +46,7 @@ internal sealed class RoutineScreen : Screen
     [
         .. Row?.Edit is null ? Array.Empty<Binding>() : [new Binding(Key.Enter, "Enter", "change", $"Change the figure of this row; a sum like {work.Session.Style.Written("12.50+3")} is taken.", () => new Way.Edit(Row!.Edit!))],
         .. Row?.Tick is null ? Array.Empty<Binding>() : [new Binding(Key.Space, "Space", TickLabel, TickHelp, Tick)],
+        .. Row?.Keys ?? [],
         .. View.Keys,
         new(Key.CursorUp, "Up", "", "To the row above.", () => Go(-1)),
         new(Key.CursorDown, "Down", "", "To the row below.", () => Go(1)),

@@ -1,4 +1,5 @@
 using Payday.Core.Amounts;
+using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Screens.Shell;
 
@@ -16,6 +17,9 @@ internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<
     /// <summary>The routine as it stands.</summary>
     public RoutinePlan Plan { get; private set; } = plan;
 
+    /// <summary>Tells the person a sentence.</summary>
+    public void Tell(string sentence) => tell(sentence);
+
     /// <summary>Takes a decision.</summary>
     /// <returns>Why it can't be taken, or null.</returns>
     public string? Decide(Func<RoutineDraft, RoutineDraft> decide)
@@ -30,6 +34,40 @@ internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<
         Session.Keep(next.Value.Plan.Draft);
         Plan = next.Value.Plan;
         tell(string.Join(' ', next.Value.Dropped));
+        return null;
+    }
+
+    /// <summary>Takes an answer that changes the household, such as what becomes of a pot, and goes on with the same decisions.</summary>
+    /// <param name="answer">The household with it, or why it can't be.</param>
+    /// <param name="done">What to tell once it is stored; empty for nothing.</param>
+    /// <returns>Why it can't be taken, or null.</returns>
+    public string? Answer(Func<Book, Read<Household>> answer, string done)
+    {
+        Read<Household> household = answer(Session.Book);
+        if (!household.Ok)
+        {
+            return household.Fault;
+        }
+
+        RoutineDraft draft = Plan.Draft;
+        if (Session.Change(household.Value) is { } refusal)
+        {
+            return refusal;
+        }
+
+        Read<Recomputed> next = Recomputed.After(Plan with { Book = Session.Book }, draft);
+        if (!next.Ok)
+        {
+            return next.Fault;
+        }
+
+        if (next.Value.Plan.Draft != draft)
+        {
+            Session.Keep(next.Value.Plan.Draft);
+        }
+
+        Plan = next.Value.Plan;
+        tell(string.Join(' ', next.Value.Dropped.Prepend(done).Where(sentence => sentence.Length > 0)));
         return null;
     }
 }

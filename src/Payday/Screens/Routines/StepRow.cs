@@ -20,6 +20,9 @@ internal sealed record StepRow(ImmutableArray<string> Cells)
     /// <summary>Typing here: what is edited, or null where nothing is.</summary>
     public CellEdit? Edit { get; init; }
 
+    /// <summary>Keys that only this row has, such as the answers to its question.</summary>
+    public IReadOnlyList<Binding> Keys { get; init; } = [];
+
     /// <summary>Space here, or null where it does nothing.</summary>
     public Action? Tick { get; init; }
 }

@@ -18,12 +18,19 @@ internal static class PotFields
         new("Per", FieldPath.Of("per"), ChoiceType.Of(("week", "week"), ("payday", "payday"), ("month", "month"), ("monthSpread", "month, spread")), "A month's amount goes in over its usual paydays, so that an extra payday finds it full; spread, over all of them.") { Applies = Is("spending") },
         new("Target", FieldPath.Of("target"), new AmountType(aboveZero: true), "What must be there by the date.") { Applies = Is("sinking") },
         new("By", FieldPath.Of("by"), new DateType(), "The date by which the target must be there, like 2026-12-01.") { Applies = Is("sinking") },
+        .. ScheduleFields.Again("Needed again", "When the target is needed again once it was spent: another year's holiday, the next insurance.", "repeats", "by", Is("sinking")),
+        new SetupField("Settled up to", FieldPath.Of("settledTo"), new DateType(), "What was spent up to this day doesn't count as bought: the pot goes on. Empty for nothing.") { Applies = Is("sinking") }.Optional(),
+        new SetupField("Finished", FieldPath.Of("finished"), Yes(), "Whether it has done what it was for and gets nothing any more.") { Applies = Is("sinking") }.Optional(),
         new("Unit", FieldPath.Of("unit"), new AmountType(aboveZero: true), "The smallest step, such as 5.") { Applies = Is("ladder") },
         new("Steps", FieldPath.Of("steps"), new CountType(1, MostSteps), "How many steps there are, one a payday.") { Applies = Is("ladder") },
         new("Order", FieldPath.Of("order"), ChoiceType.Of(("rising", "rising"), ("falling", "falling"), ("even", "even")), "Rising saves 1, 2, 3 times the unit and so on; falling the other way round; even the unit each time.") { Applies = Is("ladder") },
         new("Level", FieldPath.Of("level"), new AmountType(aboveZero: true), "Where the reserve is full.") { Applies = Is("reserve") },
         new("Each payday", FieldPath.Of("perPayday"), new AmountType(aboveZero: true), "What a payday adds until it is full.") { Applies = Is("reserve") },
         new("Held", FieldPath.Of("held"), ChoiceType.Of(("cash", "in cash"), ("account", "in the account")), "In notes in an envelope, or as a part of the account."),
+        new SetupField("In the wallet", FieldPath.Of("weeks"), SplitOrNot(), "Whether a payday's or month's cash goes in the wallet on the first fill day, or part by part on each.")
+        {
+            Applies = pot => InCash(pot) && Is("spending")(pot) && pot["per"]?.ToString() != "week",
+        }.Optional(),
         new SetupField("Floor", FieldPath.Of("floor"), new AmountType(), "The least that a cut leaves of a fill when money is short; empty for nothing.").Optional(),
         new SetupField("Has already", FieldPath.Of("has"), new AmountType(), "What was in it at the start; empty for nothing.")
         {
@@ -41,6 +48,18 @@ internal static class PotFields
             Offers = (pot, choice) => choice.Value is not JsonObject target || target["pot"]?.ToString() is not { } id || id != (pot["id"] ?? pot["name"])?.ToString(),
         }.Optional(),
     ];
+
+    private static ChoiceType SplitOrNot()
+    {
+        ImmutableArray<Choice> choices = [new("at once", null), new("week by week", JsonValue.Create("split"))];
+        return new ChoiceType(_ => choices);
+    }
+
+    private static ChoiceType Yes()
+    {
+        ImmutableArray<Choice> choices = [new("no", null), new("yes", JsonValue.Create(true))];
+        return new ChoiceType(_ => choices);
+    }
 
     private static ImmutableArray<Choice> LeftOver(SetupWork work) =>
     [

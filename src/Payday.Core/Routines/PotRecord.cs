@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Calendar;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+
+namespace Payday.Core.Routines;
+
+/// <summary>What the ledger says of a pot's past, of the movements that stand: the one place where fills and spending are read for proposals.</summary>
+internal static class PotRecord
+{
+    private static readonly LedgerEnd Unplaced = LedgerEnd.InAccount(Job.LeftToPlace);
+
+    /// <summary>What a closed payday filled a pot with; neither what was placed in it as surplus, nor moves.</summary>
+    public static Money FilledOn(Book book, string potId, ClosedPayday closed)
+    {
+        LedgerEnd account = LedgerEnd.InAccount(Job.Pot(potId));
+        LedgerEnd waits = LedgerEnd.InAccount(Job.KeptBack(potId));
+        var putIn = new List<Movement>();
+        for (int at = (int)closed.FirstMovement - 1; at < closed.LastMovement; at++)
+        {
+            Movement movement = book.Ledger.Movements[at];
+            if (movement.From == Unplaced && (movement.To == waits || movement.To == account))
+            {
+                putIn.Add(movement);
+            }
+        }
+
+        // A closing writes the fill first, then what was placed.
+        int placed = (closed.Draft.Placements ?? []).Count(placement =>
+            placement.Target == PlacementTarget.Pot && placement.Id == potId && placement.Amount.IsPositive);
+        return putIn.Count > placed && book.Ledger.Stands(putIn[0]) ? putIn[0].Amount : Money.Zero(book.Household.Currency);
+    }
+
+    /// <summary>What was spent from a pot, in the order in which it was entered; below zero for a refund.</summary>
+    public static IEnumerable<PotSpending> Spendings(Book book, string potId)
+    {
+        var spent = new LedgerEnd.Outside(OutsideKind.Spending, potId);
+        return book.Ledger.Of(spent).Select(movement => new PotSpending(movement.Date, movement.To == spent ? movement.Amount : -movement.Amount));
+    }
+
+    /// <summary>The last day on which something was spent from a pot, or null.</summary>
+    public static LocalDate? LastSpending(Book book, string potId) => Spendings(book, potId).Select(spending => (LocalDate?)spending.Date).Max();
+}
