@@ -99,7 +99,7 @@ public sealed class WeekScreenTests : IDisposable
         string shown = Page(On(new FillsScreen(demo.Session)).To("left of"));
         Assert.Contains("110.00  left of 205.00", shown, StringComparison.Ordinal);
         Assert.Contains("110.00 of 205.00, as the rest was used at home before.", string.Join(' ', shown.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
-        Assert.Contains("Fill the wallet (f): 8 pots, 270.00.", Page(On(new HomeScreen(demo.Session))), StringComparison.Ordinal);
+        Assert.Contains("Fill the wallet (f): 5 pots, 220.00.", Page(On(new HomeScreen(demo.Session))), StringComparison.Ordinal);
     }
 
     [Fact]
