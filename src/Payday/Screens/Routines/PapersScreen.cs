@@ -63,15 +63,19 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
             return $"{CleanText.OneLine(sheet)} is already there; give another name.";
         }
 
-        Read<string> first = OutputFile.Write(path, PdfPaper.Render(Slip, PaperSize.A6, "Withdrawal"), replace: false);
+        var fonts = MachineFonts.OfSystem();
+        PaperSize size = PaperSize.SheetFor(session.Book.Household.Currency);
+        Paper laid = Sheet(size.Columns);
+        Read<string> first = OutputFile.Write(path, PdfPaper.Render(Slip, PaperSize.A6, "Withdrawal", fonts), replace: false);
         if (!first.Ok)
         {
             return first.Fault.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
         }
 
-        Read<string> second = OutputFile.Write(sheet, PdfPaper.Render(Sheet(PaperSize.Letter.Columns), PaperSize.Letter, "Filling sheet"), replace: false);
+        Read<string> second = OutputFile.Write(sheet, PdfPaper.Render(laid, size, "Filling sheet", fonts), replace: false);
+        string lacks = PdfPaper.Lacks(laid, fonts) ?? PdfPaper.Lacks(Slip, fonts) ?? "";
         Message = second.Ok
-            ? $"Saved as {CleanText.OneLine(first.Value)} and {CleanText.OneLine(Path.GetFileName(second.Value))}."
+            ? $"Saved as {CleanText.OneLine(first.Value)} and {CleanText.OneLine(Path.GetFileName(second.Value))}. {lacks}".TrimEnd()
             : $"The slip is saved as {CleanText.OneLine(first.Value)}, the filling sheet is not: {second.Fault}";
         return null;
     }
