@@ -14,6 +14,15 @@ namespace Payday.Core.Cash;
 /// <param name="Possible">What the plan does instead: the small money it holds, the smallest note that can be fetched, or the amount in notes.</param>
 public sealed record NoteFault(NoteFaultKind Kind, string Pot, string Name, LocalDate? Week, Money Wished, Money Possible)
 {
+    /// <summary>
+    /// What mends it beside giving up the wish, and was found to: the amount from which on the small money can be had,
+    /// or the top note with which the amount can be paid. Null where there is none.
+    /// </summary>
+    public Money? Enough { get; init; }
+
+    /// <summary>Whether a teller, who has all notes in use, could meet the wish where this source can't.</summary>
+    public bool ByTeller { get; init; }
+
     /// <summary>What is wrong and how to mend it, in one sentence.</summary>
     /// <param name="style">How the household writes numbers.</param>
     public string Sentence(NumberStyle style)
@@ -25,14 +34,20 @@ public sealed record NoteFault(NoteFaultKind Kind, string Pot, string Name, Loca
         {
             NoteFaultKind.SmallMoney => string.Create(
                 CultureInfo.InvariantCulture,
-                $"{who} wants {wished} in small notes but can have {possible}; lower its small money or raise its amount."),
+                $"{who} wants {wished} in small notes but can have {possible}; {OneOf("lower its small money", Enough is { } amount ? $"raise its amount to {amount.ToString(style)}" : "", ByTeller ? "ask a teller" : "")}."),
             NoteFaultKind.TopNote => string.Create(
                 CultureInfo.InvariantCulture,
-                $"{who} takes no note above {wished} but the smallest to be had is {possible}; raise its top note or keep it in the account."),
+                $"{who} takes no note above {wished} but the smallest to be had is {possible}; {OneOf(Enough is { } ? "raise its top note" : "", ByTeller ? "ask a teller" : "", "keep it in the account")}."),
             _ => string.Create(
                 CultureInfo.InvariantCulture,
                 $"{who} gets {possible} of {wished} because the machine's limit is too low; raise the limit or use a teller."),
         };
+    }
+
+    private static string OneOf(params string[] ways)
+    {
+        string[] there = [.. ways.Where(way => way.Length > 0)];
+        return there.Length == 1 ? there[0] : $"{string.Join(", ", there[..^1])} or {there[^1]}";
     }
 }
 

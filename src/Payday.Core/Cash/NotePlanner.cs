@@ -43,6 +43,6 @@ public static class NotePlanner
 
         long[] amounts = [.. request.Parts.Select(part => part.Amount.MinorUnits)];
         ProblemMaker maker = new(request, [.. request.Notes.Select(note => note.MinorUnits)]);
-        return PlanMaker.Make(request, maker.Solve(amounts), amounts, new bool[amounts.Length], Money.Zero(request.Currency));
+        return PlanMaker.Make(request, maker.Solve(amounts, new Effort(Effort.OfPlan)), amounts, new bool[amounts.Length], Money.Zero(request.Currency));
     }
 }

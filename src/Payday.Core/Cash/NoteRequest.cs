@@ -21,4 +21,19 @@ public sealed record NoteRequest(
 {
     /// <summary>The currency of all of it.</summary>
     public Currency Currency => Notes[0].Currency;
+
+    /// <summary>The notes that can be fetched, in any order.</summary>
+    public ImmutableArray<Money> Fetched => Source is CashSource.Machine machine ? machine.Notes : Notes;
+
+    /// <summary>The smallest note that a part would take and that is at home or can be fetched; null where there is none.</summary>
+    /// <param name="part">The part.</param>
+    /// <remarks>A part of less than that can't be paid at all; of more, other parts may have got the notes at home.</remarks>
+    public Money? SmallestFor(NotePart part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        Money[] taken = [.. Fetched
+            .Concat(OnHand.Where(note => note.Value > 0).Select(note => Money.FromMinorUnits(note.Key, Currency)))
+            .Where(note => part.Wishes.TopNote is not { } top || note <= top)];
+        return taken.Length == 0 ? null : taken.Min();
+    }
 }

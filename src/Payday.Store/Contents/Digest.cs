@@ -1,7 +1,7 @@
 using System.Buffers.Binary;
 using System.Globalization;
-using System.Security.Cryptography;
 using LiteDB;
+using Payday.Store.Hashing;
 
 namespace Payday.Store.Contents;
 
@@ -21,8 +21,8 @@ internal readonly record struct Digest(ulong A, ulong B, ulong C, ulong D)
     /// <summary>That of a document alone.</summary>
     public static Digest Of(string collection, BsonDocument document)
     {
-        Span<byte> hash = stackalloc byte[SHA256.HashSizeInBytes];
-        SHA256.HashData(DocumentJson.Utf8(collection, document), hash);
+        Span<byte> hash = stackalloc byte[Sha256.Length];
+        Sha256.Write(DocumentJson.Utf8(collection, document), hash);
         return From(hash);
     }
 

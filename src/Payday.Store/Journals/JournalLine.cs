@@ -1,8 +1,8 @@
 using System.Globalization;
-using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using Payday.Store.Contents;
+using Payday.Store.Hashing;
 
 namespace Payday.Store.Journals;
 
@@ -17,7 +17,7 @@ namespace Payday.Store.Journals;
 internal sealed class JournalLine
 {
     /// <summary>What the first line names as the one before it.</summary>
-    public static readonly string Nothing = new('0', SHA256.HashSizeInBytes * 2);
+    public static readonly string Nothing = new('0', Sha256.Length * 2);
 
     /// <summary>How many bytes the hash with its name takes at the end of a line.</summary>
     public const int EndLength = 74;
@@ -126,5 +126,5 @@ internal sealed class JournalLine
     public override string ToString() =>
         string.Create(CultureInfo.InvariantCulture, $"change {Number} of {At.Replace('T', ' ').TrimEnd('Z')} UTC");
 
-    private static string Hash(ReadOnlySpan<byte> utf8) => Convert.ToHexStringLower(SHA256.HashData(utf8));
+    private static string Hash(ReadOnlySpan<byte> utf8) => Convert.ToHexStringLower(Sha256.Of(utf8));
 }

@@ -17,9 +17,10 @@ public static class JsonInput
     /// <summary>How deep objects and lists may be nested.</summary>
     public const int MaxDepth = 32;
 
+    // A field that stands twice was met by JsonSyntax. The library's own look at that would ask OpenSSL for a random
+    // number, and end the program where that library is missing.
     private static readonly JsonDocumentOptions Strict = new()
     {
-        AllowDuplicateProperties = false,
         AllowTrailingCommas = false,
         CommentHandling = JsonCommentHandling.Disallow,
         MaxDepth = MaxDepth,

@@ -1,4 +1,4 @@
-using System.Security.Cryptography;
+using System.IO.Hashing;
 using Payday.Core.Amounts;
 using Payday.Store.Contents;
 using Payday.Store.Documents;
@@ -11,12 +11,14 @@ namespace Payday.Store.Snapshots;
 /// <summary>The file of a snapshot.</summary>
 /// <remarks>
 /// A name and the version, the place in the journal, the household, all texts, then the records of each kind, and at
-/// the end the SHA-256 of all that. Which fields a record has is not in it: another version passes it over.
+/// the end a hash of all that: XXH128, which finds damage and takes a thirtieth of the time of a SHA-256. Which fields a record has is not in it: another version passes it over.
 /// </remarks>
 internal static class SnapshotFile
 {
     // Changes with the fields of any record and with how they are packed.
-    private const int Version = (BookStore.SchemaVersion * 1_000) + 4;
+    private const int Version = (BookStore.SchemaVersion * 1_000) + 5;
+
+    private const int HashLength = 16;
 
     private static ReadOnlySpan<byte> Name => "Payday snapshot\n"u8;
 
@@ -40,10 +42,10 @@ internal static class SnapshotFile
             return null;
         }
 
-        int end = bytes.Length - SHA256.HashSizeInBytes;
+        int end = bytes.Length - HashLength;
         try
         {
-            return end > Name.Length && bytes.AsSpan().StartsWith(Name) && SHA256.HashData(bytes.AsSpan(0, end)).AsSpan().SequenceEqual(bytes.AsSpan(end))
+            return end > Name.Length && bytes.AsSpan().StartsWith(Name) && XxHash128.Hash(bytes.AsSpan(0, end)).AsSpan().SequenceEqual(bytes.AsSpan(end))
                 ? Read(bytes)
                 : null;
         }
@@ -127,7 +129,7 @@ internal static class SnapshotFile
         {
             file.SetLength(0);
             file.Write(bytes);
-            file.Write(SHA256.HashData(bytes));
+            file.Write(XxHash128.Hash(bytes));
         }
 
         // Not synced: half of it after a power cut is a snapshot that is not whole.

@@ -27,7 +27,7 @@ internal static class NotesCommand
     {
         NotePlan plan = NotePlanner.Plan(request);
         NumberStyle style = NumberStyle.CommaPoint;
-        string[] refusals = [.. Refusals(plan, style)];
+        string[] refusals = [.. Refusals(request, plan, style)];
         if (refusals.Length > 0)
         {
             return new Answer.Refused(refusals);
@@ -52,7 +52,7 @@ internal static class NotesCommand
             JsonSerializer.Serialize(result, ResultJson.Readable.NotesResult));
     }
 
-    private static IEnumerable<string> Refusals(NotePlan plan, NumberStyle style)
+    private static IEnumerable<string> Refusals(NoteRequest request, NotePlan plan, NumberStyle style)
     {
         if (plan.LimitShort.IsPositive)
         {
@@ -60,9 +60,12 @@ internal static class NotesCommand
             yield break;
         }
 
-        foreach (PartNotes part in plan.Parts.Where(part => part.Amount.IsPositive && part.Notes.IsEmpty))
+        // Where a note at home would do and another pot got it, the plan keeps the amount back.
+        foreach (PartNotes part in plan.Parts.Where(part => part.Amount.IsPositive && !(request.SmallestFor(part.Part) <= part.Amount)))
         {
-            yield return $"No note makes any part of {part.Part.Name}'s {part.Amount.ToString(style)}; add smaller notes, or raise the amount or its top note.";
+            Money smallest = request.SmallestFor(part.Part with { Wishes = NoteWishes.None })!.Value;
+            string help = smallest <= part.Amount ? $"raise its top note to {smallest.ToString(style)}" : $"raise the amount to {smallest.ToString(style)}";
+            yield return $"No note makes any part of {part.Part.Name}'s {part.Amount.ToString(style)}; add smaller notes, or {help}.";
         }
     }
 

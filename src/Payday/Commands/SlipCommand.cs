@@ -13,7 +13,7 @@ using Payday.Store;
 
 namespace Payday.Commands;
 
-/// <summary><c>payday slip</c>: the paper for the teller, or the filling sheet.</summary>
+/// <summary><c>payday slip</c>: the paper for the bank, or the filling sheet.</summary>
 internal static class SlipCommand
 {
     public static Command Build(CommandShell shell)
@@ -22,7 +22,7 @@ internal static class SlipCommand
         var filling = new Option<bool>("--filling") { Description = "The filling sheet: which notes go in which pot for which week." };
         Option<int?> width = OptionValues.Count("--width", "Columns of the paper, 32 to 80.", SlipWish.NarrowestPaper, SlipWish.WidestPaper);
         var pdf = new Option<string?>("--pdf") { Description = "Write a PDF instead.", HelpName = "FILE" };
-        var paper = new Option<string?>("--paper") { Description = "The size of the PDF's pages: A6 (default), A4 or letter.", HelpName = "SIZE" };
+        var paper = new Option<string?>("--paper") { Description = "The size of the PDF's pages: A6, A4 or letter. Default: A6 for the slip; for the filling sheet letter or A4, as is usual with the currency.", HelpName = "SIZE" };
         var replace = new Option<bool>("--replace") { Description = "Replace the PDF file where it is already there." };
         var print = new Option<string?>("--print") { Description = "Print on a printer of the system, or on its usual one.", HelpName = "PRINTER", Arity = ArgumentArity.ZeroOrOne };
         var command = new PaydayCommand(
@@ -53,19 +53,20 @@ internal static class SlipCommand
     private static Answer Make(StoreFolder own, Household household, PaydayOnPaper found, SlipWish wish)
     {
         Paper laid = wish.Filling
-            ? FillingSheetLayout.Lay(BankPapers.Filling(household, found.Payday), wish.PaperColumns)
-            : SlipLayout.Lay(BankPapers.Slip(household, found.Payday), wish.PaperColumns);
+            ? FillingSheetLayout.Lay(BankPapers.Filling(household, found.Payday), wish.PaperColumns(household.Currency))
+            : SlipLayout.Lay(BankPapers.Slip(household, found.Payday), wish.PaperColumns(household.Currency));
         string[] still = found.Closed ? [] : ["", "This payday is not closed yet: the figures may still change."];
-        return wish.File is { } file ? Written(own, laid, file, wish, still)
+        return wish.File is { } file ? Written(own, laid, file, wish, wish.PaperSize(household.Currency), still)
             : wish.Prints ? Printed(laid, wish.Printer, still)
             : new Answer.Done([.. laid.Lines, .. still], Json(household, found));
     }
 
-    private static Answer Written(StoreFolder own, Paper paper, string path, SlipWish wish, string[] still)
+    private static Answer Written(StoreFolder own, Paper paper, string path, SlipWish wish, PaperSize size, string[] still)
     {
-        byte[] pdf = PdfPaper.Render(paper, wish.PaperSize, wish.Filling ? "Filling sheet" : "Withdrawal");
+        var fonts = MachineFonts.OfSystem();
+        byte[] pdf = PdfPaper.Render(paper, size, wish.Filling ? "Filling sheet" : "Withdrawal", fonts);
         Read<string> written = OutputFile.Write(own, path, pdf, wish.Replace);
-        return written.Ok ? Done($"Written to {written.Value}, {wish.PaperSize.Name}.", still) : Answer.Because(
+        return written.Ok ? Done($"Written to {written.Value}, {size.Name}.", [.. PdfPaper.Lacks(paper, fonts) is { } lacks ? Report.Prose("! " + lacks) : [], .. still]) : Answer.Because(
             written.Fault.Replace("say that it may be replaced", "add --replace", StringComparison.Ordinal));
     }
 

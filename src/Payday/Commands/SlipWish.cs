@@ -21,7 +21,7 @@ internal sealed record SlipWish(bool Filling, int? Columns, string? File, string
 
     private const int PrinterColumns = 42;
 
-    private readonly Read<PaperSize> size = Printing.PaperSize.Parse(Size ?? "A6");
+    private readonly Read<PaperSize> size = Printing.PaperSize.Parse(Size ?? Printing.PaperSize.A6.Name);
 
     /// <summary>What doesn't go together, or null.</summary>
     public string? Fault =>
@@ -30,9 +30,11 @@ internal sealed record SlipWish(bool Filling, int? Columns, string? File, string
         : size.Ok ? null
         : $"--paper {Size}: {size.Fault}";
 
-    /// <summary>The size of the PDF's pages; only without a <see cref="Fault"/>.</summary>
-    public PaperSize PaperSize => size.Value!;
+    /// <summary>The size of the PDF's pages, only without a <see cref="Fault"/>: unless it is said, pocket size for a slip and a full sheet for the filling sheet.</summary>
+    /// <param name="currency">The household's, which tells the sheets in use where it lives.</param>
+    public PaperSize PaperSize(Currency currency) => Size is null && Filling ? Printing.PaperSize.SheetFor(currency) : size.Value!;
 
     /// <summary>How many columns wide the paper is.</summary>
-    public int PaperColumns => Columns ?? (File is not null ? PaperSize.Columns : Prints ? PrinterColumns : WidestPaper);
+    /// <inheritdoc cref="PaperSize"/>
+    public int PaperColumns(Currency currency) => Columns ?? (File is not null ? PaperSize(currency).Columns : Prints ? PrinterColumns : WidestPaper);
 }

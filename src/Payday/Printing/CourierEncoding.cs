@@ -38,9 +38,12 @@ internal sealed class CourierEncoding
     public string PdfObject =>
         $"<< /Type /Encoding /BaseEncoding /WinAnsiEncoding /Differences [ {FirstFreeCode}{differences} ] >>";
 
+    /// <summary>Whether a character has a code.</summary>
+    public bool Has(char letter) => char.IsAscii(letter) || codes.ContainsKey(letter);
+
     /// <summary>The codes of a line, one for each column; characters without a code are replaced visibly (see <see cref="TextFold"/>).</summary>
     public byte[] Encode(string line) =>
-        [.. TextFold.To(line, c => char.IsAscii(c) || codes.ContainsKey(c)).Select(c => char.IsAscii(c) ? (byte)c : codes[c])];
+        [.. TextFold.To(line, Has).Select(c => char.IsAscii(c) ? (byte)c : codes[c])];
 
     private static FrozenDictionary<char, string> GlyphNames()
     {

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using Payday.Core.Amounts;
 
 namespace Payday.Printing;
@@ -22,6 +23,10 @@ public sealed record PaperSize
     /// <summary>8.5 x 11 inches.</summary>
     public static PaperSize Letter { get; } = new("Letter", 612, 792, 80);
 
+    // Unicode's Common Locale Data Repository, paperSize: US-Letter for BZ CA CL CO CR GT MX NI PA PH PR SV US VE; from memory.
+    private static readonly FrozenSet<string> LetterCurrencies =
+        FrozenSet.Create(StringComparer.Ordinal, "BZD", "CAD", "CLP", "COP", "CRC", "GTQ", "MXN", "NIO", "PAB", "PHP", "USD", "SVC", "VES");
+
     /// <summary>The sizes, smallest first.</summary>
     public static IReadOnlyList<PaperSize> All { get; } = [A6, A4, Letter];
 
@@ -36,6 +41,9 @@ public sealed record PaperSize
 
     /// <summary>The columns of text that read well on it.</summary>
     public int Columns { get; }
+
+    /// <summary>The size of a full sheet where a currency is used.</summary>
+    public static PaperSize SheetFor(Currency currency) => LetterCurrencies.Contains(currency.Code) ? Letter : A4;
 
     /// <summary>The size with a name, in capitals or not.</summary>
     public static Read<PaperSize> Parse(string? name) =>

@@ -12,6 +12,9 @@ public readonly record struct PdfMeasure(double FontSize, double LineHeight, dou
     private const double LargestFont = 12;
     private const double Leading = 1.2;
 
+    /// <summary>The width of a column in a size of Courier, in points.</summary>
+    public static double WidthOf(double fontSize) => CharacterWidth * fontSize;
+
     /// <summary>The largest font, up to 12 points, in which so many columns fit the paper between its margins.</summary>
     /// <param name="size">The paper.</param>
     /// <param name="columns">Columns of the widest line, 1 or more.</param>

@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Cash;
 using Payday.Core.Households;
 using Payday.Core.Routines;
 
 namespace Payday.Slips;
 
-/// <summary>The papers of a payday: the slip for the teller and the filling sheet for home.</summary>
+/// <summary>The papers of a payday: the slip for the bank and the filling sheet for home.</summary>
 internal static class BankPapers
 {
     /// <summary>The slip.</summary>
@@ -15,7 +16,7 @@ internal static class BankPapers
         household.Currency,
         household.Settings.Numbers,
         household.Settings.SlipLines,
-        Lines(payday.Withdraw, household.Currency));
+        Lines(payday.Withdraw, household.Currency)) { AtAMachine = household.Settings.Bank is CashSource.Machine && !payday.Draft.AsksATeller };
 
     /// <summary>The slip for a cash return.</summary>
     public static SlipData Deposit(Household household, LocalDate date, ImmutableSortedDictionary<long, int> notes) => new(

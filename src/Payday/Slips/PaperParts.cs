@@ -14,6 +14,7 @@ internal static class PaperParts
     public const int Widest = 80;
 
     private const string CounterCaution = "Check the notes before you leave the counter.";
+    private const string MachineCaution = "Take the card, and count the notes before you go.";
     private const string HomeCaution = "Cash at home may be uninsured.";
 
     /// <summary>A title and the date, the person's own lines, and an empty line.</summary>
@@ -26,6 +27,9 @@ internal static class PaperParts
 
     /// <summary>The caution for the counter, off what is above it.</summary>
     public static ImmutableArray<string> AtTheCounter(int width) => ["", .. TextWrap.Lines(CounterCaution, width)];
+
+    /// <summary>The caution for a machine, off what is above it.</summary>
+    public static ImmutableArray<string> AtTheMachine(int width) => ["", .. TextWrap.Lines(MachineCaution, width)];
 
     /// <summary>The caution for home, off what is above it.</summary>
     public static ImmutableArray<string> AtHome(int width) => ["", .. TextWrap.Lines(HomeCaution, width)];

@@ -14,7 +14,7 @@ public enum SlipKind
     Deposit,
 }
 
-/// <summary>What a slip for the teller says.</summary>
+/// <summary>What a slip says.</summary>
 /// <param name="Date">The day of the visit.</param>
 /// <param name="Currency">Of every note.</param>
 /// <param name="Style">How numbers are written.</param>
@@ -25,4 +25,7 @@ public sealed record SlipData(
 {
     /// <summary>What the slip is for; <see cref="SlipKind.Withdrawal"/> unless said.</summary>
     public SlipKind Kind { get; init; }
+
+    /// <summary>Whether the notes come from a machine, so that the slip is for the person at it and not for a teller.</summary>
+    public bool AtAMachine { get; init; }
 }

@@ -4,7 +4,8 @@ using Payday.Text;
 
 namespace Payday.Slips;
 
-/// <summary>Lays out the slip for a teller, who knows nothing of pots: notes by value, what they come to, and room to tick them off.</summary>
+/// <summary>Lays out the slip: notes by value, what they come to, and room to tick them off.</summary>
+/// <remarks>A teller knows nothing of pots and gives what the slip says; a machine is asked for a sum, and what it gave is held against the slip.</remarks>
 public static class SlipLayout
 {
     // On wider paper the eye would lose the row between a note and its amount.
@@ -31,8 +32,16 @@ public static class SlipLayout
 
         TextTable table = Table(data, lines, measure);
         ImmutableArray<string> notes = table.NarrowestWidth <= measure ? table.Lay(measure).All : Stacked(data, lines, measure);
-        return new Paper(head, data.Kind == SlipKind.Deposit ? [notes] : [notes, PaperParts.AtTheCounter(measure)]);
+        return new Paper(head, data switch
+        {
+            { Kind: SlipKind.Deposit } => [notes],
+            { AtAMachine: true } => [Ask(data, lines, measure), notes, PaperParts.AtTheMachine(measure)],
+            _ => [notes, PaperParts.AtTheCounter(measure)],
+        });
     }
+
+    private static ImmutableArray<string> Ask(SlipData data, ImmutableArray<NoteLine> lines, int measure) =>
+        [.. TextWrap.Lines($"Ask the machine for {NoteCounts.Worth(lines, data.Currency).ToString(data.Style)} {data.Currency.Code}, in these notes where it lets you choose.", measure), ""];
 
     private static TextTable Table(SlipData data, ImmutableArray<NoteLine> lines, int measure)
     {

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.IO.Compression;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
@@ -44,23 +43,7 @@ internal static class StoreOfVersion1
     public static void CopyTo(StoreFolder folder)
     {
         Directory.CreateDirectory(folder.Path);
-        using var packed = new GZipStream(File.OpenRead(Find()), CompressionMode.Decompress);
-        using FileStream database = File.Create(folder.Database);
-        packed.CopyTo(database);
-    }
-
-    private static string Find()
-    {
-        for (DirectoryInfo? folder = new(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
-        {
-            string file = Path.Combine(folder.FullName, "tests", "Payday.Store.Tests", "Books", "version-1.db.gz");
-            if (File.Exists(file))
-            {
-                return file;
-            }
-        }
-
-        throw new FileNotFoundException("version-1.db.gz is not above the tests.");
+        KeptFile.Unpack("version-1.db.gz", folder.Database);
     }
 
     private static ImmutableSortedDictionary<string, Money> Amounts(params (string Id, long Cents)[] amounts) =>

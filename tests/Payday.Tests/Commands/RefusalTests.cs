@@ -16,7 +16,7 @@ public class RefusalTests
     [InlineData("notes", "{'currency':'USD','notes':['20'],'pots':[{'name':'Food','amount':'92233720368547758.08'}]}", "standard input: pots[0].amount, line 1: The amount is too large; look at its digits.")]
     [InlineData("notes", "{'currency':'USD','notes':['20'],'pots':[{'name':'Food','amount':'90000000000000000'},{'name':'Fuel','amount':'90000000000000000'}]}", TooLarge)]
     [InlineData("notes", "{'currency':'USD','notes':['20'],'pots':[{'name':'F\\u001b[31m','amount':'85'}]}", "standard input: pots[0].name, line 1: This text holds a character that can't be shown (U+001B); take it out.")]
-    [InlineData("notes", "{'currency':'USD','notes':['20','5'],'pots':[{'name':'Food','amount':'4.00'}]}", "No note makes any part of Food's 4.00; add smaller notes, or raise the amount or its top note.")]
+    [InlineData("notes", "{'currency':'USD','notes':['20','5'],'pots':[{'name':'Food','amount':'4.00'}]}", "No note makes any part of Food's 4.00; add smaller notes, or raise the amount to 5.00.")]
     [InlineData("notes", "{'currency':'USD','notes':['20'],'source':{'kind':'machine','notes':['20'],'limit':'60'},'pots':[{'name':'Food','amount':'80.00'}]}", "The machine's limit is 20.00 too low for what the pots need; raise it, ask a teller, or lower the amounts.")]
     [InlineData("setaside", "{'currency':'USD','paydays':[{'date':'2026-02-30','income':'1'}],'dues':[]}", "standard input: paydays[0].date, line 1: 2026-02-30 is not in the calendar: February 2026 has 28 days.")]
     [InlineData("setaside", "{'currency':'USD','paydays':[],'dues':[]}", "standard input: paydays, line 1: There is no payday here; write at least one.")]

@@ -33,6 +33,7 @@ internal static class Samples
         "big" => new(Friday, Usd, NumberStyle.CommaPoint, [], Notes(Usd, (100, 98_765_432), (1, 1))),
         "empty" => new(Friday, Usd, NumberStyle.CommaPoint, ["M. Example"], Notes(Usd, (20, 0))),
         "deposit" => new(Friday, Usd, NumberStyle.CommaPoint, [], Notes(Usd, (20, 2), (10, 1))) { Kind = SlipKind.Deposit },
+        "machine" => new(Friday, Usd, NumberStyle.CommaPoint, [], Notes(Usd, (50, 1), (20, 12))) { AtAMachine = true },
         _ => throw new ArgumentOutOfRangeException(nameof(name)),
     };
 

@@ -6,7 +6,7 @@ namespace Payday.Tests.Slips;
 public class SlipGoldenTests
 {
     public static TheoryData<string, int> Slips => new MatrixTheoryData<string, int>(
-        ["usd", "eur", "jpy", "big", "empty", "deposit"], [32, 42, 58, 80]);
+        ["usd", "eur", "jpy", "big", "empty", "deposit", "machine"], [32, 42, 58, 80]);
 
     public static TheoryData<string, int> Sheets => new MatrixTheoryData<string, int>(
         ["usd", "eur", "jpy", "empty"], [32, 42, 58, 80]);

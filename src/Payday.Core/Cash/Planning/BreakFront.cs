@@ -11,7 +11,9 @@ namespace Payday.Core.Cash.Planning;
 internal static class BreakFront
 {
     /// <summary>All states that no other covers.</summary>
-    public static IReadOnlyList<FrontState> Of(LooseKinds kinds)
+    /// <param name="kinds">The parts by kind.</param>
+    /// <param name="effort">The work it may cost.</param>
+    public static IReadOnlyList<FrontState> Of(LooseKinds kinds, Effort effort)
     {
         // A state covers only others with as many loose notes or two, four, ... more.
         List<FrontState>[] front = [[], []];
@@ -21,6 +23,7 @@ internal static class BreakFront
             List<FrontState> layer = [.. front[0], .. front[1]];
             for (int copy = 0; copy < kinds.PartsOf(kind) && layer.Count > 0; copy++)
             {
+                effort.Spend(layer.Count * (long)(front[0].Count + front[1].Count));
                 layer = AddCopy(front, layer, kinds, kind);
             }
         }

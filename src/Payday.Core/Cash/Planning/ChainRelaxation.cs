@@ -83,7 +83,7 @@ internal sealed record ChainRelaxation(long Cost, long[] Notes, int[] Loose)
             LooseKinds kinds = new(system, breakIndex, options);
             (FrontState State, LevelStep[] Steps)[] ways =
             [
-                .. BreakFront.Of(kinds).Select(state => (state, Through(before, breakIndex, state)!)).Where(way => way.Item2 is not null),
+                .. BreakFront.Of(kinds, problem.Effort).Select(state => (state, Through(before, breakIndex, state)!)).Where(way => way.Item2 is not null),
             ];
             if (ways.Length == 0)
             {
@@ -92,6 +92,7 @@ internal sealed record ChainRelaxation(long Cost, long[] Notes, int[] Loose)
 
             LevelTable shape = ways.Select(way => way.Steps[^1].After).MinBy(after => after.Start)!;
             long last = ways.Max(way => way.Steps[^1].After.Total(way.Steps[^1].After.Cost.Length - 1));
+            problem.Effort.Spend((shape.IndexOf(last) + 1) * (long)ways.Length);
             LevelTable merged = new(shape.Start, shape.Step, new long[shape.IndexOf(last) + 1]);
             int[] best = new int[merged.Cost.Length];
             Array.Fill(merged.Cost, LevelTable.Never);
@@ -144,7 +145,7 @@ internal sealed record ChainRelaxation(long Cost, long[] Notes, int[] Loose)
                 most = Math.Min(bounds.Most[level], ChainBounds.MostAt(system, problem, level, least, most));
                 long unit = level < end ? system.Unit[level + 1] : 0;
                 LevelStep? step = level < end
-                    ? LevelStep.Add(costs[level], problem.Values[level], 0, from, Whole.Next(least, like, unit), unit, most)
+                    ? LevelStep.Add(costs[level], problem.Values[level], 0, from, Whole.Next(least, like, unit), unit, most, problem.Effort)
                     : OpenStep(from, level, state.Loose, least, most);
                 if (step is null)
                 {
@@ -163,11 +164,11 @@ internal sealed record ChainRelaxation(long Cost, long[] Notes, int[] Loose)
             long value = problem.Values[level];
             if (level == system.Levels - 1)
             {
-                return LevelStep.Add(costs[level], value, looseNotes, from, all, 1, all);
+                return LevelStep.Add(costs[level], value, looseNotes, from, all, 1, all, problem.Effort);
             }
 
             long step = system.StepAbove(level);
-            return LevelStep.Add(costs[level], value, looseNotes, from, Whole.Next(least, all, step), step, most);
+            return LevelStep.Add(costs[level], value, looseNotes, from, Whole.Next(least, all, step), step, most, problem.Effort);
         }
 
         private long Unwind(LevelStep step, int level, long total)

@@ -52,6 +52,7 @@ internal static class ChainSearch
         {
             if (!known.TryGetValue(goal, out ChainOption[]? options))
             {
+                problem.Effort.Spend(system.Levels << system.Breaks.Length);
                 options = ChainOption.Of(system, goal);
                 known.Add(goal, options);
             }
@@ -61,6 +62,7 @@ internal static class ChainSearch
 
         void Push(ChainOption[][] options)
         {
+            problem.Effort.Spend(system.Levels * (long)options.Length);
             if (ChainRelaxation.Solve(system, problem, costs, options) is { } plan)
             {
                 open.Enqueue(new Node(options, plan), (plan.Cost, -made++));

@@ -17,6 +17,7 @@ internal sealed class Fewest
     {
         worth = problem.Values;
         values = [.. Enumerable.Range(from, to - from).Where(i => problem.Fetchable[i])];
+        problem.Effort.Spend((most + 1) * (values.Length + 1));
         count = new int[most + 1];
         lastNote = new int[most + 1];
         floor = new int[most + 1];

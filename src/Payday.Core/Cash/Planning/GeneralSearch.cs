@@ -18,6 +18,9 @@ internal static class GeneralSearch
     private const int MostStates = 2_000;
     private const int MostWays = 1_000;
 
+    // A set made costs some steps more than its values are compared.
+    private const int WorkOfSet = 30;
+
     /// <summary>Solves a problem; goals that can't be paid in full are paid as far as possible.</summary>
     public static NoteChoice Solve(NoteProblem problem)
     {
@@ -32,7 +35,7 @@ internal static class GeneralSearch
         {
             Hand = [.. problem.Hand.Select((count, value) => problem.Fetchable[value] ? 0 : count)],
         };
-        NoteChoice choice = Search(limitedOnly);
+        NoteChoice choice = Search(limitedOnly with { Effort = problem.Effort.Half() });
         for (int value = 0; value < problem.Values.Length; value++)
         {
             if (problem.Fetchable[value] && choice.Counts.Sum(notes => notes[value]) < problem.Hand[value])
@@ -49,17 +52,23 @@ internal static class GeneralSearch
         Dictionary<NoteGoal, (List<GoalWay> Ways, bool Complete)> known = [];
         List<UsedUp> layers = [UsedUp.Nothing(problem)];
         bool proven = true;
-        foreach (NoteGoal goal in problem.Goals)
+        for (int part = 0; part < problem.Goals.Length; part++)
         {
+            NoteGoal goal = problem.Goals[part];
             if (!known.TryGetValue(goal, out (List<GoalWay> Ways, bool Complete) list))
             {
                 list = GoalWays.Of(problem, goal, MostWays);
                 known.Add(goal, list);
             }
 
+            // Each part gets its share of the work; where that is too little for all sets, the best go on.
+            long work = list.Ways.Count * (long)(problem.Values.Length + WorkOfSet);
+            long share = problem.Effort.Left / (problem.Goals.Length - part);
+            (layers[^1], bool kept) = layers[^1].AtMost((int)Math.Clamp(share / work, 1, MostStates));
+            problem.Effort.Spend(layers[^1].Count * work);
             (UsedUp next, bool all) = layers[^1].Next(list.Ways, MostStates);
             layers.Add(next);
-            proven &= list.Complete && all;
+            proven &= list.Complete && kept && all;
         }
 
         long[][] counts = new long[problem.Goals.Length][];

@@ -4,7 +4,8 @@ namespace Payday.Core.Cash.Planning;
 /// <param name="values">All note values, rising.</param>
 /// <param name="usable">Which of them count.</param>
 /// <param name="most">The largest amount that will be asked about.</param>
-internal sealed class GoalReach(long[] values, bool[] usable, long most)
+/// <param name="effort">The work that finding it may cost.</param>
+internal sealed class GoalReach(long[] values, bool[] usable, long most, Effort effort)
 {
     private readonly Dictionary<(int From, int To), Sums> sums = [];
     private readonly Dictionary<NoteGoal, NoteGoal> known = [];
@@ -30,6 +31,7 @@ internal sealed class GoalReach(long[] values, bool[] usable, long most)
         long amount = SumsOf(0, goal.Top).Floor(goal.Amount);
         while (atLeast > 0 && !Pays(goal, amount, atLeast))
         {
+            effort.Spend(1);
             amount--;
         }
 
@@ -62,6 +64,7 @@ internal sealed class GoalReach(long[] values, bool[] usable, long most)
         Sums large = SumsOf(goal.Small, goal.Top);
         for (long part = atLeast; part <= Math.Min(amount, needed); part++)
         {
+            effort.Spend(1);
             if (small.Contains(part) && large.Contains(amount - part))
             {
                 return true;
@@ -88,7 +91,7 @@ internal sealed class GoalReach(long[] values, bool[] usable, long most)
     {
         if (!sums.TryGetValue((from, to), out Sums? made))
         {
-            made = new Sums([.. Enumerable.Range(from, to - from).Where(i => usable[i]).Select(i => values[i])], most);
+            made = new Sums([.. Enumerable.Range(from, to - from).Where(i => usable[i]).Select(i => values[i])], most, effort);
             sums.Add((from, to), made);
         }
 

@@ -40,6 +40,12 @@ internal sealed class GoalWays
     {
         GoalWays list = new(problem, goal, most);
         bool complete = list.Take(goal.Top - 1, goal.Amount, 0);
+        if (!complete)
+        {
+            // That which takes nothing is possible whatever the other parts take.
+            list.ways[^1] = list.Rest(goal.Amount, 0);
+        }
+
         return (list.ways, complete);
     }
 
@@ -71,6 +77,7 @@ internal sealed class GoalWays
     // Least small money missing, then least kept back, then fewest notes.
     private GoalWay Rest(long left, long smallTaken)
     {
+        problem.Effort.Spend(left + 1);
         (long Short, long Kept, long Count) best = (long.MaxValue, 0, 0);
         long bestSmall = 0;
         for (long part = 0; part <= left; part++)

@@ -18,7 +18,8 @@ internal static class KeptBackLevel
             [1, .. problem.Values],
             [mostKeptBack, .. problem.Hand],
             [false, .. problem.Fetchable],
-            [.. problem.Goals.Select(goal => goal with { Top = goal.Top + 1, Small = goal.Small + 1 })]);
+            [.. problem.Goals.Select(goal => goal with { Top = goal.Top + 1, Small = goal.Small + 1 })],
+            problem.Effort);
         NoteCost[] costs = [NoteCost.OfKeepingBack(problem, mostKeptBack), .. NoteCost.Of(problem)];
         if (ChainSystem.TryMake(deeper.Values) is not { } system || ChainSearch.Solve(system, deeper, costs) is not { } choice)
         {

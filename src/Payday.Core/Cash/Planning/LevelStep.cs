@@ -8,6 +8,9 @@ namespace Payday.Core.Cash.Planning;
 /// </remarks>
 internal sealed class LevelStep
 {
+    // Halving goes over each total some times.
+    private const long WorkOfTotal = 4;
+
     private readonly NoteCost cost;
     private readonly long value;
     private readonly long loose;
@@ -37,9 +40,10 @@ internal sealed class LevelStep
     /// <param name="start">The first total wanted; it and the step agree with the totals before over their step.</param>
     /// <param name="step">From one total wanted to the next, a multiple of the step before.</param>
     /// <param name="last">The last total that can be wanted.</param>
+    /// <param name="effort">The work it may cost.</param>
     /// <returns>The step, or null if no total wanted can be had.</returns>
     public static LevelStep? Add(
-        NoteCost cost, long value, long loose, LevelTable before, long start, long step, long last)
+        NoteCost cost, long value, long loose, LevelTable before, long start, long step, long last, Effort effort)
     {
         long first = Whole.Next(Math.Max(start, before.Start + (value * loose)), start, step);
         if (cost.Most < loose)
@@ -57,6 +61,7 @@ internal sealed class LevelStep
             return null;
         }
 
+        effort.Spend((((last - first) / step) + 1 + before.Cost.Length) * WorkOfTotal);
         LevelTable after = new(first, step, new long[((last - first) / step) + 1]);
         LevelStep made = new(cost, value, loose, before, after);
         made.Fill(0, after.Cost.Length - 1, 0, before.Cost.Length - 1);

@@ -1,11 +1,14 @@
 namespace Payday.Core.Cash.Planning;
 
 /// <summary>Serves parts in order as far as a machine's limit reaches.</summary>
-internal sealed class LimitedServing(NoteRequest request, ProblemMaker maker, long[] amounts, long limit)
+internal sealed class LimitedServing(NoteRequest request, ProblemMaker maker, long[] amounts, long limit, Effort effort)
 {
+    // What any plan costs beside its search.
+    private const long WorkOfPlan = 100_000;
+
     private readonly long[] served = new long[amounts.Length];
 
-    /// <summary>The notes of all parts.</summary>
+    /// <summary>The notes of all parts; a simpler way's where the exact one meets the end of its effort.</summary>
     /// <param name="order">The parts, most important first.</param>
     /// <param name="values">The machine's notes in minor units, rising.</param>
     /// <remarks>
@@ -14,16 +17,28 @@ internal sealed class LimitedServing(NoteRequest request, ProblemMaker maker, lo
     /// </remarks>
     public SolvedNotes Serve(int[] order, long[] values)
     {
+        try
+        {
+            return ServeExactly(order, values);
+        }
+        catch (EffortSpentException)
+        {
+            return maker.Serve(amounts, order, limit);
+        }
+    }
+
+    private SolvedNotes ServeExactly(int[] order, long[] values)
+    {
         int full = 0;
         for (int above = order.Length; above - full > 1;)
         {
             int middle = (full + above) / 2;
             ServeFull(order, middle);
-            (full, above) = Fits(maker.Solve(served)) ? (middle, above) : (full, middle);
+            (full, above) = Fits(Solve()) ? (middle, above) : (full, middle);
         }
 
         ServeFull(order, full);
-        SolvedNotes best = maker.Solve(served);
+        SolvedNotes best = Solve();
         foreach (int part in order.Skip(full))
         {
             best = ServeMost(part, best, values);
@@ -44,11 +59,11 @@ internal sealed class LimitedServing(NoteRequest request, ProblemMaker maker, lo
             .Sum(note => note.Key * Math.Max(0, note.Value - used.GetValueOrDefault(note.Key)));
         long[] usable = [.. values.Concat(request.OnHand.Where(note => note.Value > 0).Select(note => note.Key)).Where(value => value <= top).Distinct().Order()];
         long most = Math.Min(amounts[part], fetchable + left);
-        Sums sums = new(usable, most);
+        Sums sums = new(usable, most, effort);
         for (long amount = sums.Floor(most); amount > 0; amount = sums.Floor(amount - 1))
         {
             served[part] = amount;
-            SolvedNotes solved = maker.Solve(served);
+            SolvedNotes solved = Solve();
             if (solved.Paid(part) == amount && Fits(solved))
             {
                 return solved;
@@ -57,6 +72,12 @@ internal sealed class LimitedServing(NoteRequest request, ProblemMaker maker, lo
 
         served[part] = 0;
         return best;
+    }
+
+    private SolvedNotes Solve()
+    {
+        effort.Spend(WorkOfPlan);
+        return maker.Solve(served, effort);
     }
 
     private void ServeFull(int[] order, int count)

@@ -6,7 +6,8 @@ namespace Payday.Core.Cash.Planning;
 /// <param name="Hand">How many of each are on hand.</param>
 /// <param name="Fetchable">Whether more of each can be fetched; the others can only be used up.</param>
 /// <param name="Goals">What is to be paid.</param>
-internal sealed record NoteProblem(long Unit, long[] Values, long[] Hand, bool[] Fetchable, NoteGoal[] Goals)
+/// <param name="Effort">The work that searching it may cost.</param>
+internal sealed record NoteProblem(long Unit, long[] Values, long[] Hand, bool[] Fetchable, NoteGoal[] Goals, Effort Effort)
 {
     /// <summary>The same notes with other goals.</summary>
     public NoteProblem With(NoteGoal[] goals) => this with { Goals = goals };

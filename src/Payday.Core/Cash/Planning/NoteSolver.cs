@@ -11,21 +11,56 @@ internal static class NoteSolver
     /// <summary>The best notes for each goal; goals that can't be paid in full are paid as far as possible.</summary>
     public static NoteChoice Solve(NoteProblem problem)
     {
-        if (problem.Values.Length == 0)
+        if (problem.Values.Length == 0 || problem.Goals.Length == 0)
         {
-            return new NoteChoice([.. problem.Goals.Select(_ => Array.Empty<long>())], true);
+            return new NoteChoice([.. problem.Goals.Select(_ => new long[problem.Values.Length])], true);
         }
 
-        if (ChainSystem.TryMake(problem.Values) is { } system)
+        List<NoteChoice> choices = [];
+        foreach (Func<NoteProblem, NoteChoice?> search in (ReadOnlySpan<Func<NoteProblem, NoteChoice?>>)[ChainOf, General])
         {
-            bool limits = Array.Exists(problem.Fetchable, fetchable => !fetchable);
-            Bulk bulk = Bulk.Of(problem, (limits ? MostOfChainWithLimits : MostOfChain) / problem.Goals.Length);
-            if (SolveChain(system, bulk.Rest) is { } choice)
+            if (Tried(search, problem) is { } choice)
             {
-                return bulk.AddTo(choice);
+                choices.Add(choice);
+                if (choice.Proven)
+                {
+                    return choice;
+                }
             }
         }
 
+        problem.Effort.Charge(OneByOne.Work(problem));
+        choices.Add(OneByOne.Solve(problem));
+        return choices.MinBy(choice => ChoiceRank.Of(problem, choice.Counts))!;
+    }
+
+    // Null where it has no answer, or none within half of the effort that is left, or would reckon beyond 64 bits.
+    private static NoteChoice? Tried(Func<NoteProblem, NoteChoice?> search, NoteProblem problem)
+    {
+        try
+        {
+            return search(problem with { Effort = problem.Effort.Half() });
+        }
+        catch (Exception fault) when (fault is EffortSpentException or OverflowException)
+        {
+            return null;
+        }
+    }
+
+    private static NoteChoice? ChainOf(NoteProblem problem)
+    {
+        if (ChainSystem.TryMake(problem.Values) is not { } system)
+        {
+            return null;
+        }
+
+        bool limits = Array.Exists(problem.Fetchable, fetchable => !fetchable);
+        Bulk bulk = Bulk.Of(problem, (limits ? MostOfChainWithLimits : MostOfChain) / problem.Goals.Length);
+        return SolveChain(system, bulk.Rest) is { } choice ? bulk.AddTo(choice) : null;
+    }
+
+    private static NoteChoice? General(NoteProblem problem)
+    {
         Bulk large = Bulk.Of(problem, MostOfOthers);
         return large.AddTo(GeneralSearch.Solve(large.Rest));
     }
@@ -52,7 +87,7 @@ internal static class NoteSolver
 
     private static NoteGoal[] Nearest(NoteProblem problem, bool[] usable)
     {
-        GoalReach reach = new(problem.Values, usable, problem.Goals.Max(goal => goal.Amount));
+        GoalReach reach = new(problem.Values, usable, problem.Goals.Max(goal => goal.Amount), problem.Effort);
         return [.. problem.Goals.Select(reach.Nearest)];
     }
 }

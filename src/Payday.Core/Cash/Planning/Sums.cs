@@ -10,17 +10,21 @@ internal sealed class Sums
 {
     private readonly long step;
     private readonly bool[] made;
+    private readonly Effort effort;
 
     /// <param name="values">The values, rising; may be none.</param>
     /// <param name="most">The largest sum that will be asked about.</param>
-    public Sums(ReadOnlySpan<long> values, long most)
+    /// <param name="effort">The work that finding them may cost.</param>
+    public Sums(ReadOnlySpan<long> values, long most, Effort effort)
     {
+        this.effort = effort;
         foreach (long value in values)
         {
             step = Whole.Gcd(step, value);
         }
 
-        long bound = values.IsEmpty ? 0 : Math.Min(values[0] / step * (values[^1] / step), (most / step) + 1);
+        long bound = values.IsEmpty ? 0 : (long)Int128.Min((Int128)(values[0] / step) * (values[^1] / step), (most / step) + 1);
+        effort.Spend(bound * (values.Length + 1));
         made = new bool[bound + 1];
         made[0] = true;
         foreach (long value in values)
@@ -42,6 +46,7 @@ internal sealed class Sums
         long sum = step == 0 ? 0 : bound - (bound % step);
         while (!Contains(sum))
         {
+            effort.Spend(1);
             sum -= step;
         }
 
@@ -59,6 +64,7 @@ internal sealed class Sums
         long sum = (bound + step - 1) / step * step;
         while (!Contains(sum))
         {
+            effort.Spend(1);
             sum += step;
         }
 

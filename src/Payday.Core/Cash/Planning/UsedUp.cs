@@ -19,6 +19,9 @@ internal sealed class UsedUp
     /// <summary>The index of the best of all.</summary>
     public int Best => Enumerable.Range(0, ranks.Count).MinBy(i => ranks[i]);
 
+    /// <summary>How many there are.</summary>
+    public int Count => used.Count;
+
     /// <summary>Before the first part.</summary>
     public static UsedUp Nothing(NoteProblem problem) => new(problem, [new long[problem.Values.Length]], [default], [(0, 0)]);
 
@@ -44,8 +47,11 @@ internal sealed class UsedUp
             }
         }
 
-        return next.used.Count <= most ? (next, true) : (next.BestOf(most), false);
+        return next.AtMost(most);
     }
+
+    /// <summary>The best of the sets, at most so many, and whether that is all of them.</summary>
+    public (UsedUp Kept, bool All) AtMost(int most) => Count <= most ? (this, true) : (BestOf(most), false);
 
     private void Keep(
         Dictionary<UInt128, int> found, UInt128 key, Rank rank, (int Before, int Way) origin, long[] before, long[] taken)

@@ -15,7 +15,20 @@ internal static class WeekShift
     /// <summary>What each week is paid, or null if there is no such way.</summary>
     /// <param name="weeks">The weeks of one pot, as wished.</param>
     /// <param name="values">The machine's notes in minor units, rising.</param>
-    public static long[]? Best(NotePart[] weeks, long[] values)
+    /// <param name="effort">The work it may cost; weeks stay as wished where it ends.</param>
+    public static long[]? Best(NotePart[] weeks, long[] values, Effort effort)
+    {
+        try
+        {
+            return Search(weeks, values, effort.Half());
+        }
+        catch (Exception fault) when (fault is EffortSpentException or OverflowException)
+        {
+            return null;
+        }
+    }
+
+    private static long[]? Search(NotePart[] weeks, long[] values, Effort effort)
     {
         long unit = values.Aggregate(0L, Whole.Gcd);
         long[] units = [.. values.Select(value => value / unit)];
@@ -26,8 +39,9 @@ internal static class WeekShift
         long searched = total <= MostUnits ? long.MaxValue : MostUnits / weeks.Length;
         long[] fixedUnits = [.. wished.Select(amount => Math.Max(0, (amount / unit) - searched))];
         long most = total - fixedUnits.Sum();
-        GoalReach reach = new(units, [.. units.Select(_ => true)], fixedUnits.Max() + most);
+        GoalReach reach = new(units, [.. units.Select(_ => true)], fixedUnits.Max() + most, effort);
         bool[][] payable = [.. weeks.Select((week, i) => Payable(reach, week, values, unit, fixedUnits[i], most))];
+        effort.Spend(weeks.Length * most * most / 2);
         long[][] moved = new long[weeks.Length + 1][];
         moved[^1] = [0, .. Enumerable.Repeat(TooFar, (int)most)];
         for (int week = weeks.Length - 1; week >= 0; week--)

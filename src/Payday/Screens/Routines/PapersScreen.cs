@@ -59,14 +59,18 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
     private string? Save(string path)
     {
         string sheet = Path.ChangeExtension(path, null) + "-filling.pdf";
+        var fonts = MachineFonts.OfSystem();
+        PaperSize size = PaperSize.SheetFor(session.Book.Household.Currency);
+        Paper laid = Sheet(size.Columns);
         Read<ImmutableArray<string>> saved = OutputFile.WriteAll(
             session.Folder,
             [
-                (path, PdfPaper.Render(Slip, PaperSize.A6, "Withdrawal")),
-                (sheet, PdfPaper.Render(Sheet(PaperSize.Letter.Columns), PaperSize.Letter, "Filling sheet")),
+                (path, PdfPaper.Render(Slip, PaperSize.A6, "Withdrawal", fonts)),
+                (sheet, PdfPaper.Render(laid, size, "Filling sheet", fonts)),
             ],
             replace: false);
-        Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value[0])} and {CleanText.OneLine(Path.GetFileName(saved.Value[1]))}." : "";
+        string lacks = PdfPaper.Lacks(laid, fonts) ?? PdfPaper.Lacks(Slip, fonts) ?? "";
+        Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value[0])} and {CleanText.OneLine(Path.GetFileName(saved.Value[1]))}. {lacks}".TrimEnd() : "";
         return saved.Fault?.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
     }
 }

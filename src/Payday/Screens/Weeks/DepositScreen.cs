@@ -72,8 +72,9 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
 
     private string? Save(string path)
     {
-        Read<string> saved = OutputFile.Write(session.Folder, path, PdfPaper.Render(Slip, PaperSize.A6, "Deposit"), replace: false);
-        Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value)}." : "";
+        var fonts = MachineFonts.OfSystem();
+        Read<string> saved = OutputFile.Write(session.Folder, path, PdfPaper.Render(Slip, PaperSize.A6, "Deposit", fonts), replace: false);
+        Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value)}. {PdfPaper.Lacks(Slip, fonts)}".TrimEnd() : "";
         return saved.Fault?.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
     }
 }
