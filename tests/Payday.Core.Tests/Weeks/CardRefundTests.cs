@@ -13,6 +13,8 @@ namespace Payday.Core.Tests.Weeks;
 
 public class CardRefundTests
 {
+    private static readonly string[] Owing = ["food", "fares"];
+
     private static readonly LocalDate Sunday8 = new(2026, 3, 8);
     private static readonly LocalDate Tuesday10 = new(2026, 3, 10);
 
@@ -110,10 +112,11 @@ public class CardRefundTests
                 < 4 => CardPurchases.Enter(book, entry),
                 < 7 => CardRefunds.Enter(book, entry),
                 7 => ReturnPlan.Of(book, ReturnDraft.AsPlanned).Confirm(new(2026, 3, 19)),
+                8 => ReturnUndo.Last(book) is { } back ? ReturnUndo.Of(book, back, new(2026, 3, 19)) : Read.Of(book),
                 _ => CardPurchases.Undo(book, 1 + (cents % Math.Max(1, book.Weeks.Purchases.Length)), date),
             };
             book = next.Ok ? next.Value : book;
-            foreach (string pot in new[] { "food", "fares" })
+            foreach (string pot in Owing)
             {
                 OwedItem[] items = [.. OwedItems.Of(book).Where(item => item.PotId == pot)];
                 Assert.Equal(book.Has($"cash/owed-back:{pot}"), Money.Sum(items.Select(item => item.Left), Dollars));

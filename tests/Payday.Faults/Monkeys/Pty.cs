@@ -95,12 +95,12 @@ internal sealed class Pty : IDisposable
     }
 
     /// <summary>Sends a signal to a process.</summary>
-    public static void Signal(int process, int signal) => kill(process, signal);
+    public static void Signal(int process, int signal) => _ = kill(process, signal);
 
     public void Dispose()
     {
-        close(theirs);
-        close(ours);
+        _ = close(theirs);
+        _ = close(ours);
     }
 
     private static int Sound(int returned) => returned >= 0 ? returned : throw new Win32Exception(Marshal.GetLastPInvokeError());

@@ -130,7 +130,10 @@ internal sealed class PtyProgram : IDisposable
         {
             Directory.CreateDirectory(folder);
             File.WriteAllText(printer, "#!/bin/sh\nexec cat >/dev/null\n");
-            File.SetUnixFileMode(printer, UnixFileMode.UserRead | UnixFileMode.UserExecute);
+            if (!OperatingSystem.IsWindows())
+            {
+                File.SetUnixFileMode(printer, UnixFileMode.UserRead | UnixFileMode.UserExecute);
+            }
         }
 
         return folder;

@@ -81,16 +81,16 @@ public sealed class LinePrinterTests : IDisposable
     [Theory]
     [InlineData("exit 0", "request id is home-1 (0 file(s))", null)]
     [InlineData("echo busy >&2; exit 1", null, "The printer refused: busy")]
-    public void Print_CommandLeavesAProcessBehind_IsToldAsItEnded(string ends, string? said, string? fault)
+    public async Task Print_CommandLeavesAProcessBehind_IsToldAsItEnded(string ends, string? said, string? fault)
     {
         // As a spooler that lp starts: it has lp's own ends of the pipes, and keeps them open.
         LinePrinter printer = Command($"cat > \"$0.in\"; sleep 600 & echo $! > \"$0.pid\"; echo 'request id is home-1 (0 file(s))'; {ends}");
         try
         {
-            Task<Read<string>> printed = Task.Run(() => printer.Print(["x"], null, ascii: false));
-            Assert.True(printed.Wait(TimeSpan.FromSeconds(25)), "It waits for what lp left behind.");
-            Assert.Equal((said is not null, fault), (printed.Result.Ok, printed.Result.Ok ? null : printed.Result.Fault));
-            Assert.Equal(said ?? "", printed.Result.Ok ? printed.Result.Value : "");
+            CancellationToken stop = TestContext.Current.CancellationToken;
+            Read<string> printed = await Task.Run(() => printer.Print(["x"], null, ascii: false), stop).WaitAsync(TimeSpan.FromSeconds(25), stop);
+            Assert.Equal((said is not null, fault), (printed.Ok, printed.Ok ? null : printed.Fault));
+            Assert.Equal(said ?? "", printed.Ok ? printed.Value : "");
             Assert.Equal("x\n", File.ReadAllText(folder.In("lp.in")));
         }
         finally

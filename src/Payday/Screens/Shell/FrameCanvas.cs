@@ -49,7 +49,7 @@ internal sealed class FrameCanvas(View view, Look look)
         }
     }
 
-    private bool[] ToSend(int row, ImmutableArray<Cell> cells, Held[,] held)
+    private static bool[] ToSend(int row, ImmutableArray<Cell> cells, Held[,] held)
     {
         var send = new bool[Math.Min(cells.Length, held.GetLength(1))];
 
