@@ -25,6 +25,8 @@ internal static class NotesCommand
 
     private static Answer Plan(NoteRequest request)
     {
+        // What no note makes is kept back, so all of it together has to fit, whatever the notes come to.
+        _ = Money.Sum(request.Parts.Select(part => part.Amount), request.Parts.IsEmpty ? request.Notes[0].Currency : request.Parts[0].Amount.Currency);
         NotePlan plan = NotePlanner.Plan(request);
         NumberStyle style = NumberStyle.CommaPoint;
         string[] refusals = [.. Refusals(request, plan, style)];

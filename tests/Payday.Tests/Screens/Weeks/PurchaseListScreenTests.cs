@@ -32,7 +32,7 @@ public sealed class PurchaseListScreenTests : IDisposable
     [Fact]
     public void List_LineWithoutAPot_IsNotEnteredAndNotTheBuffers()
     {
-        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("p");
+        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("i");
         hand.Top.Pasted("2026-03-10, 8.20, Corner shop 12\n2026-03-11, 4, Bus\n2026-03-12, 9, CORNER SHOP 15\n");
 
         hand.Press("Right");
@@ -52,7 +52,7 @@ public sealed class PurchaseListScreenTests : IDisposable
     [Fact]
     public void List_MoneyThatCameIn_IsARefundOrLeftOut()
     {
-        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("a").Type("Corner shop", "12.40").Press("Right", "p");
+        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("a").Type("Corner shop", "12.40").Press("Right", "i");
         hand.Top.Pasted("2026-03-10;-4;Bus\n2026-03-13;5.00;CORNER SHOP 0042\n2026-03-12;900;Wage\n2026-03-10;-3;Bus\n");
         hand.To("Bus").Pick("f");
         Golden.Equal("purchase-list-refund-80x24", hand.Shown(Complete));
@@ -66,7 +66,7 @@ public sealed class PurchaseListScreenTests : IDisposable
     public void List_FromAFile_SaysWhatIsInTheWay()
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "Devices are files on Unix.");
-        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("p", "Ctrl+F");
+        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("i", "Ctrl+F");
 
         Assert.Equal("/dev/zero is a device; name a file, or hand its content over with -.", hand.Try("/dev/zero"));
     }
