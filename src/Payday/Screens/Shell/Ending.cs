@@ -17,7 +17,8 @@ internal sealed class Ending : IDisposable
     // While the library makes the terminal its own, giving it back would come to nothing.
     private static readonly TimeSpan PatienceAtFirst = TimeSpan.FromSeconds(20);
 
-    private readonly ManualResetEventSlim held = new();
+    // Nothing to dispose of: a signal that comes as the screens end may still wait on it.
+    private readonly TaskCompletionSource held = new();
     private readonly PosixSignalRegistration[] registrations;
     private volatile bool hasBegun;
     private volatile bool ending;
@@ -34,7 +35,7 @@ internal sealed class Ending : IDisposable
     {
         if (ending)
         {
-            held.Set();
+            held.TrySetResult();
             Thread.Sleep(Timeout.Infinite);
         }
     }
@@ -56,8 +57,6 @@ internal sealed class Ending : IDisposable
         {
             registration.Dispose();
         }
-
-        held.Dispose();
     }
 
     private PosixSignalRegistration On(PosixSignal signal, int number) => PosixSignalRegistration.Create(signal, context =>
@@ -65,7 +64,7 @@ internal sealed class Ending : IDisposable
         context.Cancel = true;
         ending = true;
         Wake();
-        held.Wait(hasBegun ? Patience : PatienceAtFirst);
+        held.Task.Wait(hasBegun ? Patience : PatienceAtFirst);
         Exit(number);
     });
 

@@ -13,7 +13,7 @@ internal static class TerminalModes
     private const string UsualKeys = "\x1b[?1l\x1b>";
     private const string UsualCursor = "\x1b[0 q\x1b[?25h";
     // A terminal that nobody reads from takes nothing; the program must end all the same.
-    private const int PatienceMilliseconds = 300;
+    private const int PatienceMilliseconds = 2000;
     private const short Writable = 0x004;
     // Larger than any system's settings of a terminal; only the system reads them.
     private static readonly byte[] Settings = new byte[256];
