@@ -36,7 +36,13 @@ internal sealed class BookChecks(CommandPlayer player, OddMoney money)
     /// <param name="until">The last day of the last closed payday's period.</param>
     public void Dues(IReadOnlyDictionary<string, int> dues, DateOnly until)
     {
-        JsonNode next = player.Run("run", "--json") is { Exit: 0 } said ? said.Json : new JsonObject { ["due"] = new JsonArray() };
+        // Where pay has ended there is no next payday to say what waits.
+        if (player.Run("run", "--json") is not { Exit: 0 } said)
+        {
+            return;
+        }
+
+        JsonNode next = said.Json;
         ILookup<string, string> paid = Live().Select(movement => Field(movement, "to")).Where(end => end.StartsWith("paid: ", StringComparison.Ordinal)).ToLookup(end => end[6..]);
         ILookup<string, JsonNode> waiting = Rows(next, "due").Where(due => Date(due, "date") <= until).ToLookup(due => Field(due, "bill"));
         foreach ((string bill, int count) in dues)
