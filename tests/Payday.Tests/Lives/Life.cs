@@ -1,0 +1,228 @@
+using System.Text.Json.Nodes;
+using NodaTime;
+using Payday.Core.Households;
+using Payday.Core.Routines;
+using Payday.Store;
+using Payday.Tests.Commands;
+
+namespace Payday.Tests.Lives;
+
+/// <summary>Plays acts by commands and in the model, and holds all that the commands say against it.</summary>
+internal sealed class Life : IDisposable
+{
+    private readonly TestShell shell = new();
+    private readonly ModelBook book = new();
+    private readonly ModelWeeks weeks;
+    private readonly ModelViews views;
+    private readonly List<string> played = [];
+
+    public Life()
+    {
+        weeks = new ModelWeeks(book);
+        views = new ModelViews(book, weeks);
+        On(LifeHousehold.Start);
+        Run("import", shell.File("household.json", LifeHousehold.File)).Fine();
+    }
+
+    public ModelBook Book => book;
+
+    public ModelWeeks Weeks => weeks;
+
+    /// <summary>The day.</summary>
+    public DateOnly Today { get; private set; }
+
+    public void On(DateOnly day)
+    {
+        Today = day;
+        shell.Today = LocalDate.FromDateOnly(day);
+    }
+
+    /// <summary>Looks at the routine of a payday and closes it.</summary>
+    /// <param name="on">The payday, where it is not the next one.</param>
+    /// <param name="came">By source, what came in.</param>
+    /// <param name="oneOffs">Income of no source.</param>
+    public void Close(DateOnly? on = null, Dictionary<string, long>? came = null, Dictionary<string, long>? oneOffs = null)
+    {
+        var payday = new ModelPayday(book, on ?? book.NextPayday, came, oneOffs);
+        string[] more =
+        [
+            .. on is { } date ? (string[])["--on", ModelViews.Iso(date)] : [],
+            .. (came ?? []).SelectMany(income => (string[])["--income", $"{income.Key}={ModelViews.Plain(income.Value)}"]),
+            .. (oneOffs ?? []).SelectMany(income => (string[])["--one-off", $"{income.Key}={ModelViews.Plain(income.Value)}"]),
+        ];
+        Is(views.Run(payday, closed: false), ["run", .. more]);
+        JsonObject closed = views.Run(payday, closed: true);
+        JsonNode run = Is(closed, ["run", "--accept", .. more]);
+        JsonNode slip = Json("slip");
+        Holds(ModelNotes.Faults(book, payday, run["withdrawal"]!, slip));
+        payday.Close(ModelNotes.Reused(slip));
+    }
+
+    /// <summary>Takes the last closed payday up again, as the full screen does.</summary>
+    public void Reopen()
+    {
+        played.Add($"{Today:yyyy-MM-dd} reopen");
+        using (BookStore store = BookStore.Open(shell.Data))
+        {
+            Reopening reopening = Reopening.Of(store.Load()!, shell.Today).Value!;
+            store.Save(BookChange.Of(reopening));
+        }
+
+        ModelClosed last = book.Closed[^1];
+        book.Closed.RemoveAt(book.Closed.Count - 1);
+        book.Ledger.Undo(last.Act);
+        foreach (ModelPart part in book.Marks.Keys.Where(part => part.Payday == last.On).ToList())
+        {
+            book.Marks.Remove(part);
+            book.Ledger.Undo($"fill {part}");
+        }
+    }
+
+    public void Fill(params string[] skipped)
+    {
+        Is(views.Fills(Today), "fill");
+        Run(["fill", "--done", .. skipped.SelectMany(pot => (string[])["--skip", pot])]).Fine();
+        weeks.Fill(Today, skipped);
+        Is(new JsonObject { ["fills"] = new JsonArray() }, "fill");
+    }
+
+    public ModelPurchase Spend(string pot, long amount, DateOnly? on = null)
+    {
+        JsonNode said = Json("spend", pot, ModelViews.Plain(amount), "--on", ModelViews.Iso(on ?? Today), "--what", "shop");
+        ModelPurchase purchase = weeks.Spend(pot, amount, on ?? Today);
+        JsonNode row = said["purchases"]![0]!;
+        Assert.Equal(
+            (purchase.Number, ModelViews.Plain(amount), book.Pot(pot).Cash ? ModelViews.Plain(purchase.OwedBack) : (string?)row["owedBack"]),
+            ((int)row["number"]!, (string)row["amount"]!, (string?)row["owedBack"]));
+        return purchase;
+    }
+
+    public void Undo(ModelPurchase purchase)
+    {
+        Run("spend", "--undo", $"{purchase.Number}").Fine();
+        weeks.Undo(purchase);
+    }
+
+    /// <summary>Looks at a count and confirms it.</summary>
+    public void Count(DateOnly on, Dictionary<string, long> left, Dictionary<string, long>? differences = null, Dictionary<string, string>? then = null)
+    {
+        Is(views.Count(on), "count", "--on", ModelViews.Iso(on));
+        differences ??= [];
+        Run([
+            "count", "--on", ModelViews.Iso(on), .. left.Select(pot => $"{pot.Key}={ModelViews.Plain(pot.Value)}"),
+            .. differences.SelectMany(pot => pot.Value > 0 ? (string[])["--missing", $"{pot.Key}={ModelViews.Plain(pot.Value)}"] : ["--found", pot.Key]),
+            .. differences.Count > 0 ? (string[])["--name", "odd"] : [],
+            .. (then ?? []).SelectMany(pot => (string[])["--move", $"{pot.Key}={pot.Value}"])]).Fine();
+        weeks.Count(on, left, differences, then ?? []);
+    }
+
+    public void Return(params string[] stays)
+    {
+        string[] leaves = [.. stays.SelectMany(pot => (string[])["--leave", pot])];
+        ReturnIs(stays, ["return", .. leaves]);
+        string[] going = ReturnIs(stays, ["return", "--confirm", .. leaves]);
+        weeks.Return(Today, going);
+    }
+
+    /// <summary>A bill comes to something else from now on.</summary>
+    public void ChangeBill(string bill, long amount)
+    {
+        int at = Array.FindIndex(book.Bills, known => known.Name == bill);
+        string file = Run("export").Fine().Out;
+        string changed = file.Replace($"\"amount\": \"{ModelViews.Plain(book.Bills[at].Amount)}\"", $"\"amount\": \"{ModelViews.Plain(amount)}\"", StringComparison.Ordinal);
+        Assert.NotEqual(file, changed);
+        Run("import", shell.File("changed.json", changed)).Fine();
+        book.Bills[at] = book.Bills[at] with { Amount = amount };
+    }
+
+    /// <summary>Every view, for today.</summary>
+    public void Look()
+    {
+        JsonNode shown = Json("show");
+        shown["jobs"] = new JsonArray([.. shown["jobs"]!.AsArray().Select(job => job!.DeepClone()).OrderBy(job => job.ToJsonString(), StringComparer.Ordinal)]);
+        Holds(Same.Differences(views.Overview(), shown, "show"));
+        Is(views.Pots(), "show", "pots");
+        Is(views.Bills(), "show", "bills");
+        Is(views.Debts(Today), "show", "debts");
+        JsonNode calendar = Json("show", "calendar");
+        calendar["events"] = new JsonArray([.. calendar["events"]!.AsArray().Select(day => day!.DeepClone()).OrderBy(day => day.ToJsonString(), StringComparer.Ordinal)]);
+        Holds(Same.Differences(views.Calendar(Today), calendar, "show calendar"));
+        Is(views.Year(Today), "show", "year");
+        Is(views.Status(Today), "status");
+        Is(views.Fills(Today), "fill");
+        Is(views.Count(Today), "count", "--on", ModelViews.Iso(Today));
+        ReturnIs([], ["return"]);
+        LedgerIs();
+    }
+
+    public void Check() => Run("check").Fine();
+
+    public void Dispose() => shell.Dispose();
+
+    // For each day: what each end holds by the movements that stand is what the model says.
+    private void LedgerIs()
+    {
+        JsonNode[] all = [.. Json("show", "ledger")["movements"]!.AsArray().Select(movement => movement!)];
+        HashSet<long> undone = [.. all.Select(movement => movement["reverses"]).OfType<JsonNode>().Select(number => (long)number!)];
+        Fact[] live = [.. all
+            .Where(movement => movement["reverses"] is null && !undone.Contains((long)movement["number"]!))
+            .Select(movement => new Fact(DateOnly.Parse((string)movement["date"]!, null), (string)movement["from"]!, (string)movement["to"]!, Cents((string)movement["amount"]!), ""))];
+        Holds(Changes(live).Except(Changes(book.Ledger.Facts)).Select(change => $"show ledger: {change}, which the model hasn't"));
+        Holds(Changes(book.Ledger.Facts).Except(Changes(live)).Select(change => $"show ledger: no {change}, which the model has"));
+    }
+
+    private static IEnumerable<(DateOnly On, string End, long Change)> Changes(IEnumerable<Fact> facts) => facts
+        .SelectMany(fact => new[] { (fact.On, End: fact.From, Change: -fact.Amount), (fact.On, End: fact.To, Change: fact.Amount) })
+        .GroupBy(change => (change.On, change.End))
+        .Select(end => (end.Key.On, end.Key.End, end.Sum(change => change.Change)))
+        .Where(end => end.Item3 != 0);
+
+    // The pots whose cash goes: all but those that stay, and those that no notes make it for.
+    private string[] ReturnIs(string[] stays, string[] args)
+    {
+        JsonNode said = Json(args);
+        JsonNode[] pots = [.. said["pots"]!.AsArray().Select(pot => pot!)];
+        Holds(Same.Differences(views.Return()["pots"], new JsonArray([.. pots.Select(pot => new JsonObject { ["pot"] = pot["pot"]!.DeepClone(), ["owes"] = pot["owes"]!.DeepClone() })]), "return"));
+        JsonNode[] going = [.. pots.Where(pot => (bool)pot["goes"]!)];
+        Holds(pots.Where(pot => (bool)pot["goes"]! == (stays.Contains((string)pot["pot"]!) || (pot["notes"] is null && pot["advice"] is { } advice && ((string)advice!).StartsWith("No notes", StringComparison.Ordinal))))
+            .Select(pot => $"return: {pot["pot"]} goes: {pot["goes"]}"));
+        Holds(going.Where(pot => pot["notes"] is JsonObject notes && ModelNotes.Worth(notes) != Cents((string)pot["owes"]!)).Select(pot => $"return: the notes of {pot["pot"]} don't come to {pot["owes"]}"));
+        long total = going.Sum(pot => Cents((string)pot["owes"]!));
+        Assert.Equal(ModelViews.Plain(total), (string)said["total"]!);
+        Assert.Equal(total, ModelNotes.Worth(said["slip"]!.AsObject()) + Cents((string)said["unlisted"]!));
+        return [.. going.Select(pot => (string)pot["pot"]!)];
+    }
+
+    private JsonNode Is(JsonNode expected, params string[] args)
+    {
+        JsonNode said = Json(args);
+        Holds(Same.Differences(expected, said, string.Join(' ', args)));
+        return said;
+    }
+
+    private JsonNode Json(params string[] args)
+    {
+        Ran ran = Run([.. args, "--json"]);
+        return ran.Out.Length > 0 ? JsonNode.Parse(ran.Out)! : throw new Xunit.Sdk.XunitException($"{ran.Error}\n{Played}");
+    }
+
+    private Ran Run(params string[] args)
+    {
+        played.Add($"{Today:yyyy-MM-dd} payday {string.Join(' ', args)}");
+        Ran ran = shell.Run(args);
+        return ran is { Exit: 0 } or { Error: "" } ? ran : throw new Xunit.Sdk.XunitException($"{ran.Error}\n{Played}");
+    }
+
+    private void Holds(IEnumerable<string> differences)
+    {
+        string[] all = [.. differences];
+        if (all.Length > 0)
+        {
+            throw new Xunit.Sdk.XunitException($"{string.Join('\n', all.Take(8))}\n{Played}");
+        }
+    }
+
+    private string Played => string.Join('\n', played.Where(line => !line.EndsWith("--json", StringComparison.Ordinal) || line.Contains("accept", StringComparison.Ordinal) || line.Contains("spend", StringComparison.Ordinal)).TakeLast(12));
+
+    private static long Cents(string plain) => (long)(decimal.Parse(plain, System.Globalization.CultureInfo.InvariantCulture) * 100);
+}
