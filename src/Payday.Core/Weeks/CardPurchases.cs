@@ -140,9 +140,11 @@ public static class CardPurchases
 
     private static Money PayFromAccount(WeekWriter writer, Pot? pot, PurchaseEntry entry)
     {
+        // As with bills: on its day where the money was there by then, else on the first day on which it was.
+        LedgerEnd from = LedgerEnd.InAccount(pot is null ? Job.Buffer : Job.Pot(pot.Id));
         writer.Move(
-            entry.Date,
-            LedgerEnd.InAccount(pot is null ? Job.Buffer : Job.Pot(pot.Id)),
+            EndCourse.Of(writer.Book.Ledger, from).DayFor(entry.Amount, entry.Date) ?? entry.Date,
+            from,
             new LedgerEnd.Outside(OutsideKind.Spending, pot?.Id ?? ""),
             entry.Amount,
             Reason(entry));

@@ -75,6 +75,16 @@ public class CardPurchaseTests
     }
 
     [Fact]
+    public void Enter_OnAnAccountPotBeforeItsMoneyWasThere_IsTakenOnTheFirstDayOnWhichItWas()
+    {
+        // 15 are there from the 6th, another 15 from the 20th.
+        Book book = Close(Closed, new(2026, 3, 20)).Spend("gifts", 20, Sunday8);
+
+        Assert.Equal(new LocalDate(2026, 3, 20), book.Ledger.Movements[^1].Date);
+        Assert.Equal(Sunday8, book.Weeks.Purchases[^1].Date);
+    }
+
+    [Fact]
     public void Enter_ForgottenInACountedWeek_LeavesTheCountAlone()
     {
         Book counted = Closed.Count(new(2026, 3, 12), "food", 40);

@@ -1,6 +1,7 @@
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Core.Weeks;
@@ -20,10 +21,11 @@ internal static class Doings
         new("fill done", (book, chance, today) => Fill(book, Pick(chance, WalletFills.Waiting(book, today)), FillState.Done, today)),
         new("fill skipped", (book, chance, today) => Fill(book, Pick(chance, WalletFills.Waiting(book, today)), FillState.Skipped, today)),
 
-        // Its movement is written anew, so it then comes after a count for an earlier day that was confirmed since; notes know of that.
+        // Its movement is written anew, so it then comes after what moved that pot's cash since; which notes are where is
+        // followed in the order of entry, and may not be known any more until the next count by notes.
         new("fill skipped after all", (book, chance, today) => Fill(
             book,
-            Pick(chance, FillPart.Of(book).Where(part => part.Marked is { State: FillState.Done, Movement: { } number } && !(number < book.Weeks.LastCountOf(part.Pot.Id)?.LastMovement)).TakeLast(4)),
+            Pick(chance, FillPart.Of(book).Where(part => part.Marked is { State: FillState.Done, Movement: { } number } && !MovedSince(book, part.Pot.Id, number)).TakeLast(4)),
             FillState.Skipped,
             today)),
         new("fill done after all", (book, chance, today) => Fill(book, Pick(chance, FillPart.Of(book).Where(part => part.Marked?.State == FillState.Skipped).TakeLast(4)), FillState.Done, today)),
@@ -42,6 +44,11 @@ internal static class Doings
         new("payday with owed-back notes", (book, _, _) => Close(book, draft => draft with { UsesOwedBack = true })),
         new("one-off income", (book, _, _) => Close(book, draft => draft with { OneOffs = draft.OneOffs.Add("Jumble sale", Usd(35)) })),
     ];
+
+    private static bool MovedSince(Book book, string potId, long number) =>
+        new[] { LedgerEnd.InCash(Job.Pot(potId)), LedgerEnd.InCash(Job.Wallet(potId)), LedgerEnd.InCash(Job.OwedBack(potId)) }
+            .Any(end => book.Ledger.Of(end).Any(movement => movement.Number > number))
+        || book.Weeks.LastCountOf(potId)?.LastMovement > number;
 
     private static Doing Purchase(string? pot) => new($"purchase from {pot ?? "the buffer"}", (book, chance, today) =>
     {

@@ -128,7 +128,7 @@ internal sealed class HouseholdYear
     {
         long has = household.Money.Minor(Field(pot, "balance"));
         long amount = chance.Next(4) == 0 ? has : Math.Max(1, (long)(has * chance.NextDouble()));
-        DateOnly on = player.Today.AddDays(Field(pot, "held") == "cash" ? -chance.Next(0, 6) : 0);
+        DateOnly on = player.Today.AddDays(-chance.Next(0, 6));
         Said spent = player.Run("spend", Field(pot, "name"), household.Money.Plain(amount), "--what", OddNames.Pick(chance, 0), "--on", OddSchedules.Iso(on), "--json");
         if (spent.Exit == 0 && chance.Next(3) == 0)
         {
