@@ -48,6 +48,7 @@ internal sealed class CloseScreen : PageScreen
         [
             .. days > 1 ? [$"! This payday is {"day".ToQuantity(days)} off: close it once the money is there.", ""] : Array.Empty<string>(),
             $"{plan.Income.CameIn.ToString(style)} came in.",
+            .. plan.Income.Buffer.Amount.IsPositive ? [$"{plan.Income.Buffer.Amount.ToString(style)} comes from the buffer, which keeps {(plan.Income.Buffer.Has - plan.Income.Buffer.Amount).ToString(style)}."] : Array.Empty<string>(),
             $"{plan.Bills.Total.ToString(style)} is set aside for bills; {plan.Bills.Dues.Count(due => due.Paid)} of {plan.Bills.Dues.Length} due are marked paid.",
             $"{plan.Debts.Total.ToString(style)} goes to debt minimums.",
             $"{plan.Pots.Total.ToString(style)} goes in pots.",
@@ -66,6 +67,6 @@ internal sealed class CloseScreen : PageScreen
     private Way Close()
     {
         work.Session.Close(closing.Value!);
-        return new Way.Home($"The payday is closed. s shows its papers. {work.Session.News()}".TrimEnd());
+        return new Way.Home($"The payday is closed. v shows its papers. {work.Session.News()}".TrimEnd());
     }
 }

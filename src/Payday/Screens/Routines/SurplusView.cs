@@ -27,12 +27,12 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
         ("Left to place", "income and carried-over money minus every job given; it must be zero to close, and zero is no fault."),
-        ("Buffer", "account money deliberately left without another job."),
+        ("Buffer", "account money deliberately left without another purpose."),
     ];
 
     /// <inheritdoc/>
     public override string Note => Plan.Surplus.Before.IsNegative
-        ? $"! {Shown(-Plan.Surplus.Before)} is missing; no proposal can cover it"
+        ? $"! {Shown(-Plan.Surplus.Before)} is missing; " + (Rest.IsPositive ? $"the buffer has {Shown(Rest)} more (Income step)" : "no proposal can cover it")
         : SurplusReport.Effects(Plan.Surplus, Style).FirstOrDefault() ?? "";
 
     /// <inheritdoc/>
@@ -50,14 +50,23 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
         ? [Report.Names("Can't be paid in full"), new("due"), Report.Amounts("amount"), Report.Amounts("short")]
         : [Report.Names("Place on"), Report.Amounts("owed"), Report.Amounts("place"), new("then")];
 
+    // What the buffer keeps is given by hand alone.
+    private Money Rest => Plan.Income.Buffer.Has - Plan.Income.Buffer.Amount;
+
     private Money After(string debtId) => Plan.Debts.Rows.Last(row => row.DebtId == debtId).NewBalance;
 
-    private StepRow Unpaid(Core.Pots.Unpayable unpaid) => new(
+    private StepRow Unpaid(Unpayable unpaid) => new(
         [unpaid.Obligation.Name, DateText.Weekday(unpaid.Obligation.Due), Shown(unpaid.Obligation.Amount), Shown(unpaid.Short)])
     {
         Sign = '!',
         Ink = Ink.Hand,
-        Detail = ["This payday can be saved but not closed until everything due is covered.", "Talk to whoever sent the bill before it is due, or to a non-profit debt adviser."],
+        Detail =
+        [
+            "This payday can be saved but not closed until everything due is covered.",
+            unpaid.Obligation.Kind == ObligationKind.Pot
+                ? "Lower what goes in this pot by hand, in the Pots step."
+                : "Talk to whoever sent the bill before it is due, or to a non-profit debt adviser.",
+        ],
     };
 
     private StepRow Target(PlacementTarget target, string id, string name, Money? owed, string then)
