@@ -8,7 +8,7 @@ public class InterruptedJourneys
     [InlineData(2, "60", "*60.00")]
     [InlineData(3, "40", "*40.00")]
     [InlineData(4, "400", "*400.00")]
-    [InlineData(5, "100", "*100.00")]
+    [InlineData(5, "50", "*50.00")]
     [InlineData(6, "0", "*205.00")]
     [InlineData(7, "", "")]
     public void Killed_AtAStep_GoesOnThereWithWhatWasEntered(int step, string entered, string shows)

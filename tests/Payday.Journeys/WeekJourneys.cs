@@ -37,7 +37,7 @@ public class WeekJourneys
     {
         using ScratchFolder folder = new ScratchFolder().WithWeeks();
         using var terminal = TerminalSession.Home(folder);
-        terminal.Press("f", "16 pots to fill").Press("C-a", "16 pots filled").Press("Escape", "Esc leave");
+        terminal.Press("f", "8 pots to fill").Press("C-a", "8 pots filled").Press("Escape", "Esc leave");
 
         terminal.Press("b", "Nothing was bought").Buy("Corner shop", "12.40", "15.00").Buy("Corner shop", "7", "10.00");
         terminal.Press("r", "25.00 to the bank").Press("c", "Deposit slip").Press("Enter", "25.00 is back in the account");
