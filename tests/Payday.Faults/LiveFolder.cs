@@ -3,7 +3,10 @@ namespace Payday.Faults;
 /// <summary>A folder in which a backup may be made beside what is done here.</summary>
 internal static class LiveFolder
 {
-    /// <summary>Reads all files of it; again, where one was renamed between its name was read and its bytes.</summary>
+    // EWOULDBLOCK: the runtime's lock on a file that is open to nobody else.
+    private const int WouldBlock = 11;
+
+    /// <summary>Reads all files of it; again, where one was renamed between its name was read and its bytes, or is being written.</summary>
     public static T Read<T>(Func<T> files)
     {
         while (true)
@@ -14,6 +17,10 @@ internal static class LiveFolder
             }
             catch (Exception gone) when (gone is FileNotFoundException or DirectoryNotFoundException)
             {
+            }
+            catch (IOException held) when (held.HResult == WouldBlock)
+            {
+                Thread.Sleep(1);
             }
         }
     }

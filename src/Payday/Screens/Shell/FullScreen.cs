@@ -32,6 +32,10 @@ internal static class FullScreen
             TerminalModes.RestoreAll();
             throw;
         }
+
+        // Once more when all is over: the runtime changes the keys' codes again where a child ended, or the program came
+        // back from the background, just as the screens were being left.
+        TerminalModes.LeaveTheKeysAlone();
     }
 
     private static void Run(Ending ending, Screen first, Func<string>? standing)

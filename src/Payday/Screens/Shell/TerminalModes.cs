@@ -33,6 +33,9 @@ internal static class TerminalModes
     /// <summary>The shape of the cursor as it was; a text field changes it.</summary>
     public static void UsualCursorShape(IDriver driver) => driver.GetOutput().Write(UsualCursor);
 
+    /// <summary>The same where the library is gone.</summary>
+    public static void LeaveTheKeysAlone() => Tell(UsualKeys);
+
     /// <summary>All as a shell expects it, where the library gets no chance to; a terminal that is gone is no fault.</summary>
     public static void RestoreAll()
     {
@@ -41,6 +44,11 @@ internal static class TerminalModes
             _ = tcsetattr(0, 0, Settings);
         }
 
+        Tell(Everything);
+    }
+
+    private static void Tell(string sequences)
+    {
         var output = new PollFd { Descriptor = 1, Events = Writable };
         if (poll(ref output, 1, PatienceMilliseconds) <= 0 || (output.Returned & Writable) == 0)
         {
@@ -50,7 +58,7 @@ internal static class TerminalModes
         try
         {
             using Stream terminal = Console.OpenStandardOutput();
-            terminal.Write(Encoding.ASCII.GetBytes(Everything));
+            terminal.Write(Encoding.ASCII.GetBytes(sequences));
         }
         catch (IOException)
         {
