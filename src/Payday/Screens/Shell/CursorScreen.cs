@@ -25,8 +25,8 @@ internal abstract class CursorScreen : Screen
         .. LastKeys,
     ];
 
-    /// <summary>The row under the cursor, from 0.</summary>
-    protected int Cursor { get; set; }
+    /// <summary>The row under the cursor, from 0; never below the last one, wherever it was put, for rows may go and new ones not come.</summary>
+    protected int Cursor { get => Math.Clamp(field, 0, Math.Max(0, Count - 1)); set; }
 
     /// <summary>How many rows there are.</summary>
     protected abstract int Count { get; }

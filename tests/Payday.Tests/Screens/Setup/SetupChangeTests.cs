@@ -97,6 +97,17 @@ public sealed class SetupChangeTests : IDisposable
         Assert.Equal(first.Id, demo.Stored.Household.Pots[0].Id);
     }
 
+    // The cursor then stands where the new one would have come.
+    [Fact]
+    public void Move_AfterANewOneWasBegunAndLeft_MovesTheLast()
+    {
+        string last = demo.Household.Bills[^1].Id;
+
+        Hand.To("Bills").Press("Enter", "a", "Esc", "<");
+
+        Assert.Equal(last, demo.Stored.Household.Bills[^2].Id);
+    }
+
     [Fact]
     public void End_ASource_StoresItsLastDate()
     {
