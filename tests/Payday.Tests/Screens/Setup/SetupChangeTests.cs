@@ -103,7 +103,7 @@ public sealed class SetupChangeTests : IDisposable
     {
         string last = demo.Household.Bills[^1].Id;
 
-        Hand.To("Bills").Press("Enter", "a", "Esc", "<");
+        Hand.To("Bills").Press("Enter", "a", "Esc", "Esc", "Shift+Up");
 
         Assert.Equal(last, demo.Stored.Household.Bills[^2].Id);
     }
