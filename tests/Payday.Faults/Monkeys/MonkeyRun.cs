@@ -194,6 +194,9 @@ internal static class MonkeyRun
                 default:
                     program.Resize(80, 24);
                     program.Signal(GoOn);
+
+                    // As it comes back the runtime sets the terminal anew; who leaves in that very moment meets it half done.
+                    Thread.Sleep(100);
                     program.Send("\e[201~"u8.ToArray());
                     for (int i = 0; i < 120 && !program.HasEnded; i++)
                     {
