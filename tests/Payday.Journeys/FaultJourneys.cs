@@ -36,7 +36,7 @@ public class FaultJourneys
         using var folder = new ScratchFolder();
         using var terminal = TerminalSession.Demo(folder);
         string before = terminal.Settled();
-        terminal.Type(sent + "?", "Help: ").Press("Escape", "Enter payday");
+        terminal.Type(sent + "?", "Help: ").WaitFor("Esc back").Press("Escape", "Enter payday");
         Assert.Equal(before, terminal.Settled());
         terminal.Press("C-c", "Leave Payday?").Press("Enter", "[ended 0]");
     }
