@@ -42,6 +42,19 @@ public class BufferHelpTests
         Assert.Empty(LedgerCheck.Faults(book.Ledger.Balances, NumberStyle.Plain));
     }
 
+    [Fact]
+    public void Of_TheBufferGaveAndThePaydayIsReopened_HasItBackAndGivesTheSameAgain()
+    {
+        RoutinePlan plan = Plan(Tight, draft => draft with { FromBuffer = Usd(300) });
+        Book closed = Closing.Of(plan).Value!.Book;
+
+        Book reopened = Reopening.Of(closed, Friday6March.PlusDays(3)).Value!.Book;
+        Book again = Closing.Of(Routine.Plan(reopened, reopened.Draft!).Value!).Value!.Book;
+
+        Assert.Equal(plan.Book.Ledger.Balances.All.ToHashSet(), reopened.Ledger.Balances.All.ToHashSet());
+        Assert.Equal(closed.Ledger.Balances.All.ToHashSet(), again.Ledger.Balances.All.ToHashSet());
+    }
+
     [Theory]
     [InlineData(3900, 100, "Rent can't be paid in full: 200.00 short by 3 Mar 2026.")]
     [InlineData(3000, 300, null)]
