@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
-using Payday.Core.Routines;
-using Payday.Core.Weeks;
 
 namespace Payday.Store;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Store.Backups;
 using Payday.Store.Checks;
 using Payday.Store.Contents;

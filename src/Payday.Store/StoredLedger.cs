@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
+using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
-using Payday.Core.Routines;
-using Payday.Core.Weeks;
 
 namespace Payday.Store;
 

@@ -1,5 +1,5 @@
+using Payday.Core.Books;
 using Payday.Core.Households;
-using Payday.Core.Routines;
 using Payday.Store;
 using Payday.Store.Contents;
 using Payday.Store.Documents;

@@ -1,7 +1,9 @@
 using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.CardPurchases;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Households;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
 using Payday.Store;
 using Payday.Store.HouseholdFiles;
 
@@ -65,7 +67,7 @@ internal sealed class Life
         {
             var day = (book.Closed.LastOrDefault()?.Payday ?? book.Household.Start).PlusDays(1);
             var entry = new PurchaseEntry(day, null, Money.FromMinorUnits(100 + store.LastChange, book.Household.Currency), $"errand {store.LastChange}");
-            Book after = CardPurchases.Enter(book, entry).Value!;
+            Book after = Purchasing.Enter(book, entry).Value!;
             store.Save(BookChange.Between(book, after));
             book = after;
         }

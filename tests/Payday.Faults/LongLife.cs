@@ -1,9 +1,13 @@
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.CardPurchases;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.Counts;
+using Payday.Core.Fills;
 using Payday.Core.Households;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
 using Payday.Store;
 using Payday.Store.HouseholdFiles;
 
@@ -59,7 +63,7 @@ internal sealed class LongLife
             var pot = book.Household.Pots[random.Next(book.Household.Pots.Length)];
             var amount = Money.FromMinorUnits(random.Next(100, 400), book.Household.Currency);
             var entry = new PurchaseEntry(payday.PlusDays(random.Next(1, 6)), random.Next(2) == 0 ? pot.Id : null, amount, $"errand {after.Ledger.Movements.Count}");
-            after = CardPurchases.Enter(after, entry) is { Ok: true } entered ? entered.Value : after;
+            after = Purchasing.Enter(after, entry) is { Ok: true } entered ? entered.Value : after;
         }
 
         // As a list that was pasted.

@@ -1,6 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Store;
 using Payday.Store.Checks;
 using Payday.Store.HouseholdFiles;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Store.Backups;
 using Payday.Store.Contents;
 using Payday.Store.Databases;

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
+using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
 using Payday.Store.Documents;
 
 namespace Payday.Store.Contents;

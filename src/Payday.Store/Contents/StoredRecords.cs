@@ -1,7 +1,6 @@
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Ledgers;
-using Payday.Core.Routines;
-using Payday.Core.Weeks;
 using Payday.Store.Documents;
 using Payday.Store.Fields;
 

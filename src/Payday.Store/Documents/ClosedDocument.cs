@@ -1,6 +1,6 @@
 using Payday.Core.Bills;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
-using Payday.Core.Routines;
 using Payday.Store.Contents;
 using Payday.Store.Fields;
 

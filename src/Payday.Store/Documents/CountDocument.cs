@@ -1,5 +1,5 @@
-using Payday.Core.Routines;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.Pots;
 using Payday.Store.Contents;
 using Payday.Store.Fields;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.Pots;
 using Payday.Store.Contents;
 using Payday.Store.Fields;
 

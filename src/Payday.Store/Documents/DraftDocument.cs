@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
-using Payday.Core.Routines;
+using Payday.Core.Books;
+using Payday.Core.Pots;
 using Payday.Store.Contents;
 using Payday.Store.Fields;
 

@@ -1,6 +1,6 @@
 using System.Text;
 using LiteDB;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
 using Payday.Store.Contents;
 using Payday.Store.Fields;
 

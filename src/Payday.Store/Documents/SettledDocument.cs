@@ -1,4 +1,4 @@
-using Payday.Core.Weeks;
+using Payday.Core.Books;
 using Payday.Store.Contents;
 using Payday.Store.Fields;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using LiteDB;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
 using Payday.Store.Contents;
 
 namespace Payday.Store.Documents;

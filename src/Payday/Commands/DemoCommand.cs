@@ -1,5 +1,7 @@
 using System.CommandLine;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Reports;

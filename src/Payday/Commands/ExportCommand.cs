@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text.Json;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Json;
 using Payday.Printing;

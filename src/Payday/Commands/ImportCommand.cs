@@ -1,5 +1,7 @@
 using System.CommandLine;
 using System.Text.Json;
+using Payday.Core.Books;
+using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Json;
 using Payday.Store;

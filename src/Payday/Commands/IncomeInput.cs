@@ -1,7 +1,7 @@
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Households;
-using Payday.Core.Routines;
 
 namespace Payday.Commands;
 

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Json;
 using Payday.Store;
 

@@ -1,8 +1,8 @@
 using System.CommandLine;
 using NodaTime;
 using Payday.Core.Amounts;
-using Payday.Core.Calendar;
-using Payday.Core.Households;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Store;

@@ -1,3 +1,4 @@
+using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Screens.Home;
 using Payday.Screens.Looking;

@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
-using Payday.Core.Households;
+using Payday.Core.Status;
 using Payday.Text;
 
 namespace Payday.Reports;

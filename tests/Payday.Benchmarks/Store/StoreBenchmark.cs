@@ -1,5 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Core.Ledgers;
 using Payday.Faults;
 using Payday.Store;

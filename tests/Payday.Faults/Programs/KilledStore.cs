@@ -1,5 +1,5 @@
 using System.Text;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Store;
 using Payday.Store.Databases;
 using Payday.Store.Journals;

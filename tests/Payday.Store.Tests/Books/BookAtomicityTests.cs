@@ -1,7 +1,6 @@
 using NodaTime;
-using Payday.Core.Ledgers;
+using Payday.Core.Books;
 using Payday.Core.Households;
-using Payday.Core.Routines;
 
 namespace Payday.Store.Tests.Books;
 

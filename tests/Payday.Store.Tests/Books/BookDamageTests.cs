@@ -107,8 +107,8 @@ public sealed class BookDamageTests
         using BookStore store = Samples.Begun(scratch.Data);
         store.Save(new BookChange { Movements = [Samples.Income(5_00) with
         {
-            From = Core.Ledgers.LedgerEnd.InCash(Core.Ledgers.Job.Pot("food")),
-            To = Core.Ledgers.LedgerEnd.InAccount(Core.Ledgers.Job.Buffer),
+            From = Core.Ledgers.LedgerEnd.InCash(Core.Ledgers.Purpose.Pot("food")),
+            To = Core.Ledgers.LedgerEnd.InAccount(Core.Ledgers.Purpose.Buffer),
         }] });
 
         string message = Assert.Throws<StoreException>(store.Load).Message;
@@ -209,7 +209,7 @@ public sealed class BookDamageTests
     private static string Lived(StoreFolder folder)
     {
         using BookStore begun = Samples.Begun(folder);
-        begun.Save(new BookChange { Movements = Samples.Incomes(9 - Samples.Beginning.Movements.Length), Draft = new Core.Routines.RoutineDraft(Samples.Payday) });
+        begun.Save(new BookChange { Movements = Samples.Incomes(9 - Samples.Beginning.Movements.Length), Draft = new Core.Books.RoutineDraft(Samples.Payday) });
         return Samples.Text(begun.Load());
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
 using LiteDB;
+using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;

@@ -1,6 +1,6 @@
 using LiteDB;
-using Payday.Core.Households;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.CardPurchases;
 using Payday.Store.Tests.HouseholdFiles;
 
 namespace Payday.Store.Tests.Books;
@@ -43,7 +43,7 @@ public sealed class BookSchemaTests
 
         // And goes on from there.
         Book book = again.Load()!;
-        Book spent = CardPurchases.Enter(book, new PurchaseEntry(Samples.Payday.PlusDays(2), null, Samples.Cents(1), "stamp")).Value!;
+        Book spent = Purchasing.Enter(book, new PurchaseEntry(Samples.Payday.PlusDays(2), null, Samples.Cents(1), "stamp")).Value!;
         again.Save(BookChange.Between(book, spent));
         Assert.Equal(Samples.Text(spent), Samples.Text(again.Load()));
     }

@@ -1,3 +1,5 @@
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Store.HouseholdFiles;

@@ -2,8 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Runtime.CompilerServices;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
-using Payday.Core.Routines;
+using Payday.Core.Books;
 
 namespace Payday.Store.Tests.Books;
 

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
-using Payday.Core.Bills;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
+using Payday.Core.Bills;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.Pots;
 using Payday.Core.Routines;
 
 namespace Payday.Store.Tests.Books;

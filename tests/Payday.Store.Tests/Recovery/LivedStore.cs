@@ -1,4 +1,4 @@
-using Payday.Core.Routines;
+using Payday.Core.Books;
 using Payday.Store.Tests.Books;
 
 namespace Payday.Store.Tests.Recovery;

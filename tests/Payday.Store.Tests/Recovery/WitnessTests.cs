@@ -1,4 +1,4 @@
-using Payday.Core.Routines;
+using Payday.Core.Books;
 using Payday.Store.Backups;
 using Payday.Store.Contents;
 using Payday.Store.Journals;

@@ -1,6 +1,6 @@
 using LiteDB;
+using Payday.Core.Books;
 using Payday.Core.Households;
-using Payday.Core.Routines;
 using Payday.Store.Backups;
 using Payday.Store.Checks;
 using Payday.Store.Contents;

@@ -1,7 +1,6 @@
 using Humanizer;
 using Payday.Core.Amounts;
-using Payday.Core.Routines;
-using Payday.Core.Weeks;
+using Payday.Core.ClosedPaydays;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Looking;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Core.Ledgers;
 using Payday.Reports;
 using Payday.Text;

@@ -1,4 +1,4 @@
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Store;
 
 namespace Payday.Screens.Looking;

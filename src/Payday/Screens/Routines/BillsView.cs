@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Books;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Frames;

@@ -1,5 +1,6 @@
 using Humanizer;
 using Payday.Core.Amounts;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Routines;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Humanizer;
+using Payday.Core.Books;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Frames;

@@ -1,4 +1,5 @@
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Screens.Shell;

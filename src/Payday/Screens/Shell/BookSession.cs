@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
-using Payday.Core.Routines;
 using Payday.Store;
 
 namespace Payday.Screens.Shell;
@@ -53,7 +55,7 @@ internal sealed class BookSession
     public NodaTime.LocalDate Today => today();
 
     /// <summary>The cash return as it was left, until it is confirmed.</summary>
-    public Core.Weeks.ReturnDraft Return { get; set; } = Core.Weeks.ReturnDraft.AsPlanned;
+    public Core.Books.ReturnDraft Return { get; set; } = Core.Books.ReturnDraft.AsPlanned;
 
     /// <summary>Notes that were counted and not taken yet, by what was counted; they are there again the next time.</summary>
     public Dictionary<string, ImmutableSortedDictionary<long, int>> HalfCounted { get; } = [];

@@ -1,4 +1,5 @@
 using NodaTime;
+using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Screens.Shell;
 using Payday.Store;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.Counts;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;

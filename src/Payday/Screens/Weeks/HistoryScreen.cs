@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using Humanizer;
-using Payday.Core.Amounts;
+using Payday.Core.Histories;
 using Payday.Core.Pots;
-using Payday.Core.Weeks;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Looking;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.CashReturns;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;

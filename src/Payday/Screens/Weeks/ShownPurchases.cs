@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.CashReturns;
 using Payday.Reports;
 using Payday.Text;
 

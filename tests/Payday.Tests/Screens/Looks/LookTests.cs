@@ -1,5 +1,7 @@
 using NodaTime;
 using Payday.Commands;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Routines;
 using Payday.Screens.Home;
 using Payday.Screens.Looking;

@@ -1,5 +1,5 @@
 using NodaTime;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Screens.Looking;
 using Payday.Screens.Shell;
 using Payday.Store;

@@ -3,7 +3,7 @@ using System.Drawing;
 using NodaTime;
 using Payday.Commands;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Core.Routines;
 using Payday.Screens.Home;
 using Payday.Screens.Routines;
