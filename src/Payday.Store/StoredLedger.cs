@@ -32,10 +32,9 @@ internal static class StoredLedger
         }
 
         Ledger ledger = Ledger.Of(household.Currency, movements);
-        string? fault = LedgerCheck.Damage(ledger.Balances, household.Settings.Numbers).FirstOrDefault();
-        return fault is null
+        return LedgerCheck.Damage(ledger.Balances).FirstOrDefault() is not { } fault
             ? ledger
-            : throw new StoreException($"The ledger in {folder.Path} doesn't add up: {fault} Nothing was changed; keep a copy of the folder, then put back a copy from before.");
+            : throw new StoreException($"The ledger in {folder.Path} doesn't add up: {LedgerTexts.Of(fault, household.Settings.Numbers)} Nothing was changed; keep a copy of the folder, then put back a copy from before.");
     }
 
     private static StoreException Missing(StoreFolder folder, int number) =>

@@ -9,9 +9,6 @@ internal static class AmountReader
     // Longer input is refused unread: no amount of 64 bits needs it, and a paste can be anything.
     private const int LongestText = 200;
 
-    // A refusal repeats what was typed, but only so much of it as leaves the sentence readable.
-    private const int LongestEcho = 24;
-
     /// <inheritdoc cref="Money.Parse"/>
     public static Result<Money> Amount(string? text, Currency currency, NumberStyle style)
     {
@@ -24,13 +21,13 @@ internal static class AmountReader
         bool negative = TakeSign(ref rest);
         if (rest.IsEmpty)
         {
-            return Result.Refused<Money>("There is no amount after the sign.");
+            return Result.Refused<Money>(new AmountFault.SignAlone());
         }
 
         Result<Int128> size = Size(rest, currency, style);
         return size.Ok
-            ? InRange(negative ? -size.Value : size.Value, currency, "The amount is too large; look at its digits.")
-            : Result.Refused<Money>(size.Fault);
+            ? InRange(negative ? -size.Value : size.Value, currency, new AmountFault.TooLarge())
+            : Result.Refused<Money>(size.Faults);
     }
 
     /// <inheritdoc cref="Money.ParseSum"/>
@@ -50,19 +47,19 @@ internal static class AmountReader
             ReadOnlySpan<char> part = (next < 0 ? rest : rest[..next]).Trim(' ');
             if (part.IsEmpty)
             {
-                return Result.Refused<Money>("The sum has a + or - without an amount beside it.");
+                return Result.Refused<Money>(new AmountFault.SumUnfinished());
             }
 
             Result<Int128> size = Size(part, currency, style);
             if (!size.Ok)
             {
-                return Result.Refused<Money>(size.Fault);
+                return Result.Refused<Money>(size.Faults);
             }
 
             sum += negative ? -size.Value : size.Value;
             if (next < 0)
             {
-                return InRange(sum, currency, "The sum is too large; look at its digits.");
+                return InRange(sum, currency, new AmountFault.SumTooLarge());
             }
 
             negative = rest[next] == '-';
@@ -74,16 +71,16 @@ internal static class AmountReader
     private static string? WithPlainMarks(string? text) =>
         text?.Replace('\u00A0', ' ').Replace('\u202F', ' ').Replace('\u2019', '\'').Replace('\u2212', '-');
 
-    private static string? Unreadable(ReadOnlySpan<char> text)
+    private static AmountFault? Unreadable(ReadOnlySpan<char> text)
     {
         if (text.IsEmpty)
         {
-            return "An amount is missing.";
+            return new AmountFault.Missing();
         }
 
         if (text.Length > LongestText)
         {
-            return "That is too long for an amount.";
+            return new AmountFault.TooLong();
         }
 
         foreach (char c in text)
@@ -92,7 +89,7 @@ internal static class AmountReader
             if (char.GetUnicodeCategory(c) is UnicodeCategory.Control or UnicodeCategory.Format
                 or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator or UnicodeCategory.Surrogate)
             {
-                return "An amount can't hold control characters such as a line break.";
+                return new AmountFault.ControlCharacters();
             }
         }
 
@@ -120,14 +117,12 @@ internal static class AmountReader
         bool bothEmpty = digits is { Length: 0 } && fraction.IsEmpty;
         if (digits is null || bothEmpty || !IsDigits(digits) || !IsDigits(fraction) || (point >= 0 && fraction.IsEmpty))
         {
-            return Result.Refused<Int128>($"'{Echo(text)}' is not an amount; write it like {SampleOf(currency, style)}.");
+            return Result.Refused<Int128>(new AmountFault.NotAnAmount(text.ToString(), currency, style));
         }
 
         if (fraction.Length > currency.Decimals)
         {
-            return Result.Refused<Int128>(currency.Decimals == 0
-                ? $"{currency.Code} has no decimals; write it like {SampleOf(currency, style)}."
-                : string.Create(CultureInfo.InvariantCulture, $"{currency.Code} has at most {currency.Decimals} decimals; write it like {SampleOf(currency, style)}."));
+            return Result.Refused<Int128>(new AmountFault.TooManyDecimals(currency, style));
         }
 
         Int128 minor = 0;
@@ -136,7 +131,7 @@ internal static class AmountReader
             minor = (minor * 10) + (c - '0');
             if (minor > -(Int128)long.MinValue)
             {
-                return Result.Refused<Int128>("The amount is too large; look at its digits.");
+                return Result.Refused<Int128>(new AmountFault.TooLarge());
             }
         }
 
@@ -158,16 +153,10 @@ internal static class AmountReader
             : null;
     }
 
-    private static Result<Money> InRange(Int128 minor, Currency currency, string otherwise) =>
+    private static Result<Money> InRange(Int128 minor, Currency currency, AmountFault otherwise) =>
         minor >= long.MinValue && minor <= long.MaxValue
             ? Result.Of(Money.FromMinorUnits((long)minor, currency))
             : Result.Refused<Money>(otherwise);
 
     private static bool IsDigits(ReadOnlySpan<char> text) => !text.ContainsAnyExceptInRange('0', '9');
-
-    private static string Echo(ReadOnlySpan<char> text) =>
-        text.Length <= LongestEcho ? text.ToString() : $"{text[..LongestEcho]}...";
-
-    private static string SampleOf(Currency currency, NumberStyle style) =>
-        currency.Decimals == 0 ? "1234" : $"12{style.DecimalMark}{new string('5', currency.Decimals)}";
 }

@@ -11,7 +11,6 @@ namespace Payday.Core.Calendar;
 public readonly record struct DateSpan(LocalDate First, LocalDate Last)
 {
     private const string Between = " to ";
-    private const string Forms = "Write a day like 2026-03-06, a month like 2026-03 or Mar 2026, a year, or two of these with 'to' between.";
     private static readonly LocalDatePattern Month = LocalDatePattern.CreateWithInvariantCulture("uuuu-MM");
     private static readonly LocalDatePattern Year = LocalDatePattern.CreateWithInvariantCulture("uuuu");
 
@@ -21,14 +20,14 @@ public readonly record struct DateSpan(LocalDate First, LocalDate Last)
     /// <summary>Reads a day (<c>2026-03-06</c>, or as <see cref="TypedDate"/> has it), a month (<c>2026-03</c>, <c>Mar 2026</c>), a year, or two of them with <c>to</c> between.</summary>
     /// <param name="text">What was typed.</param>
     /// <param name="order">How a day in figures is read that could be two; see <see cref="DateOrders"/>.</param>
-    /// <returns>The days; or one sentence on what is wrong.</returns>
+    /// <returns>The days; or what is wrong.</returns>
     public static Result<DateSpan> Parse(string text, DateOrder order = DateOrder.Unknown)
     {
         ArgumentNullException.ThrowIfNull(text);
         string[] ends = text.Trim().Split(Between, StringSplitOptions.TrimEntries);
         if (ends.Length > 2)
         {
-            return Result.Refused<DateSpan>(Forms);
+            return Result.Refused<DateSpan>(new DateFault.NotASpan());
         }
 
         Result<DateSpan> from = One(ends[0], order);
@@ -40,7 +39,7 @@ public readonly record struct DateSpan(LocalDate First, LocalDate Last)
 
         (DateSpan first, DateSpan last) = (from.Value, to.Value);
         return last.Last < first.First
-            ? Result.Refused<DateSpan>("The second date is before the first; turn them round.")
+            ? Result.Refused<DateSpan>(new DateFault.SpanBackwards())
             : Result.Of(new DateSpan(first.First, last.Last));
     }
 
@@ -62,6 +61,6 @@ public readonly record struct DateSpan(LocalDate First, LocalDate Last)
         }
 
         Result<LocalDate> day = TypedDate.Parse(text, order: order);
-        return day.Ok ? Result.Of(new DateSpan(day.Value, day.Value)) : Result.Refused<DateSpan>(day.Fault == TypedDate.NotADate ? Forms : day.Fault);
+        return day.Ok ? Result.Of(new DateSpan(day.Value, day.Value)) : Result.Refused<DateSpan>(day.Fault is DateFault.NotADate ? new DateFault.NotASpan() : day.Fault);
     }
 }

@@ -52,18 +52,18 @@ public static class PayCalendar
             .FirstOrDefault(payday => payday is not null);
 
     /// <summary>The pay period that a date lies in: from the last payday up to it, to the day before the next.</summary>
-    /// <returns>The period, or a sentence that says which payday is not known and how to mend it.</returns>
+    /// <returns>The period, or which payday is not known.</returns>
     public static Result<PayPeriod> PeriodOf(IEnumerable<IncomeSource> sources, BankHolidays holidays, LocalDate date)
     {
         ImmutableArray<IncomeSource> known = [.. sources];
         if (Latest(known, holidays, date) is not { } latest)
         {
-            return NoneKnown("on or before", date);
+            return Result.Refused<PayPeriod>(new PeriodFault.NoPaydayUpTo(date));
         }
 
         return Next(known, holidays, date) is { } next
             ? Result.Of(new PayPeriod(latest.Date, next.Date.PlusDays(-1)))
-            : NoneKnown("after", date);
+            : Result.Refused<PayPeriod>(new PeriodFault.NoPaydayAfter(date));
     }
 
     /// <summary>The paydays that carry what is needed in a calendar month, such as a pot's monthly amount.</summary>
@@ -97,9 +97,6 @@ public static class PayCalendar
                 .Where(month => month.All.Contains(payday)),
         ];
     }
-
-    private static Result<PayPeriod> NoneKnown(string side, LocalDate date) =>
-        Result.Refused<PayPeriod>($"No payday is known {side} {LocalDatePattern.Iso.Format(date)}; add dates to a pay schedule.");
 
     // A short span finds the pay of most schedules; a long one is searched only where pay is rare, or has ended, in
     // the shorter ones, so it never holds many more paydays than the answer needs.

@@ -15,9 +15,6 @@ namespace Payday.Core.Calendar;
 /// </remarks>
 public static class TypedDate
 {
-    /// <summary>What is said of a text that is like no date at all.</summary>
-    public const string NotADate = "Not a date; write it like 2026-03-12 or 12 Mar 2026.";
-
     private const int FewestLetters = 3;
 
     private static readonly ImmutableArray<string> Months =
@@ -33,7 +30,7 @@ public static class TypedDate
     /// from, the last being the latest such day; null refuses all three.
     /// </param>
     /// <param name="order">How two figures are read that could both be the day; see <see cref="DateOrders"/>.</param>
-    /// <returns>The date; or one sentence on what is wrong.</returns>
+    /// <returns>The date; or what is wrong with it.</returns>
     public static Result<LocalDate> Parse(string text, LocalDate? today = null, DateOrder order = DateOrder.Unknown)
     {
         ArgumentNullException.ThrowIfNull(text);
@@ -53,7 +50,7 @@ public static class TypedDate
     {
         if (parts.Length != 3 || parts.Any(part => part.Length is 0 or > 4 || !part.All(char.IsAsciiDigit)))
         {
-            return Refused(NotADate);
+            return Refused(new DateFault.NotADate());
         }
 
         int[] numbers = [.. parts.Select(Number)];
@@ -64,15 +61,13 @@ public static class TypedDate
 
         if (parts[2].Length != 4 || parts[0].Length > 2 || parts[1].Length > 2)
         {
-            return Refused(NotADate);
+            return Refused(new DateFault.NotADate());
         }
 
         return (numbers[0] > 12, numbers[1] > 12) switch
         {
             (false, false) when order == DateOrder.MonthFirst => Of(numbers[2], numbers[0], numbers[1]),
-            (false, false) when order == DateOrder.Unknown && numbers[0] != numbers[1] && numbers[0] > 0 && numbers[1] > 0 => Refused(string.Create(
-                CultureInfo.InvariantCulture,
-                $"It can be {numbers[0]} {Months[numbers[1] - 1]} or {numbers[1]} {Months[numbers[0] - 1]}; write it like 2026-03-12 or 12 Mar 2026.")),
+            (false, false) when order == DateOrder.Unknown && numbers[0] != numbers[1] && numbers[0] > 0 && numbers[1] > 0 => Refused(new DateFault.TwoDates(numbers[0], numbers[1])),
             (false, true) => Of(numbers[2], numbers[0], numbers[1]),
             _ => Of(numbers[2], numbers[1], numbers[0]),
         };
@@ -88,18 +83,18 @@ public static class TypedDate
         string[] years = [.. numbers.Where(word => word.Length == 4)];
         if (months.Length != 1 || days.Length != 1 || years.Length > 1 || rest.Length != 2 + years.Length)
         {
-            return Refused(NotADate);
+            return Refused(new DateFault.NotADate());
         }
 
         int month = months[0] + 1;
         if (years.Length == 0 && today is null)
         {
-            return Refused($"Which year? Write it like {days[0]} {Months[month - 1][..FewestLetters]} 2026.");
+            return Refused(new DateFault.YearMissing(Number(days[0]), month));
         }
 
         Result<LocalDate> date = years.Length == 1 ? Of(Number(years[0]), month, Number(days[0])) : Latest(month, Number(days[0]), today!.Value);
         return date.Ok && weekday is { } wanted && (int)date.Value.DayOfWeek != wanted + 1
-            ? Refused($"That day is a {date.Value.DayOfWeek}; correct the day, or leave the weekday out.")
+            ? Refused(new DateFault.OtherWeekday(date.Value.DayOfWeek))
             : date;
     }
 
@@ -114,12 +109,12 @@ public static class TypedDate
     {
         if (month is < 1 or > 12)
         {
-            return Refused(string.Create(CultureInfo.InvariantCulture, $"There is no month {month}; months go from 1 to 12."));
+            return Refused(new DateFault.NoSuchMonth(month));
         }
 
         int last = CalendarSystem.Iso.GetDaysInMonth(year, month);
         return day < 1 || day > last
-            ? Refused(string.Create(CultureInfo.InvariantCulture, $"{Months[month - 1]} {year:0000} has {last} days."))
+            ? Refused(new DateFault.NoSuchDay(year, month, last))
             : Result.Of(new LocalDate(year, month, day));
     }
 
@@ -133,5 +128,5 @@ public static class TypedDate
 
     private static bool Is(string text, string word) => string.Equals(text, word, StringComparison.OrdinalIgnoreCase);
 
-    private static Result<LocalDate> Refused(string fault) => Result.Refused<LocalDate>(fault);
+    private static Result<LocalDate> Refused(DateFault fault) => Result.Refused<LocalDate>(fault);
 }

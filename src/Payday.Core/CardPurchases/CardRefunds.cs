@@ -8,6 +8,7 @@ using Payday.Core.Fills;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
+using Payday.Core.Undo;
 
 namespace Payday.Core.CardPurchases;
 
@@ -31,14 +32,14 @@ public static class CardRefunds
         Pot? pot = book.Household.Pots.FirstOrDefault(pot => pot.Id == entry.PotId);
         if (pot is not { Held: Held.InCash })
         {
-            return Result.Refused<Book>($"{pot?.Name ?? "The buffer"} owes no cash back, so there is nothing that {entry.Amount.ToString(book.Household.Settings.Numbers)} coming in could lower; leave it out.");
+            return Result.Refused<Book>(new PurchaseFault.OwesNoCash(pot?.Name, entry.Amount));
         }
 
         OwedItem[] items = [.. OwedItems.Of(book).Where(item => IsLowered(item, pot.Id, entry.Date)).OrderByDescending(item => item.Key.Number)];
         Money owed = Money.Sum(items.Select(item => item.Short), entry.Amount.Currency);
         if (!entry.Amount.IsPositive || owed < entry.Amount)
         {
-            return Result.Refused<Book>(TooMuch(book, pot, entry, owed));
+            return Result.Refused<Book>(TooMuch(pot, entry, owed));
         }
 
         var writer = new WeekWriter(book);
@@ -64,18 +65,19 @@ public static class CardRefunds
         return Result.Of(writer.Book);
     }
 
-    /// <summary>The refund that has to be undone before a purchase or refund can be, in a sentence; null where there is none.</summary>
-    internal static string? InTheWay(Book book, CardPurchase purchase)
+    /// <summary>What has to be undone before a purchase or refund can be, or keeps a refund from it; null where there is nothing.</summary>
+    internal static Obstacle? InTheWay(Book book, CardPurchase purchase)
     {
         if (purchase.IsRefund)
         {
             return book.Weeks.Purchases.LastOrDefault(later => later is { IsRefund: true, Undone: false } && later.PotId == purchase.PotId) is { } last && last.Number > purchase.Number
-                ? $"Refund {last.Number} of the same pot came after it; undo that first."
+                ? new Obstacle.LaterRefund(new BookEntry.Purchase(last.Number))
                 : Returned(book, purchase) ?? TooLittle(book, purchase);
         }
 
         return RefundedParts.Of(book).ContainsKey(new OwedKey(OwedKind.Purchase, purchase.Number))
-            ? $"A refund lowered what card purchase {purchase.Number} owes back; undo the refund first."
+            ? new Obstacle.Refunded(new BookEntry.Purchase(purchase.Number), new BookEntry.Purchase(
+                book.Weeks.StandingPurchases.Last(refund => refund.IsRefund && refund.PotId == purchase.PotId).Number))
             : null;
     }
 
@@ -85,31 +87,30 @@ public static class CardRefunds
     private static Money Rounded(Household household, Money amount) =>
         household.Settings.CardRounding == CardRounding.Up ? amount.CeilingTo(household.Settings.Cash.SmallestNote) : amount;
 
-    private static string TooMuch(Book book, Pot pot, PurchaseEntry entry, Money owed)
+    private static PurchaseFault TooMuch(Pot pot, PurchaseEntry entry, Money owed)
     {
-        NumberStyle style = book.Household.Settings.Numbers;
-        return !entry.Amount.IsPositive ? "A refund is above zero."
-            : owed.IsZero ? $"{pot.Name} owes nothing back for what was bought up to {PlainDates.DayMonthYear(entry.Date)}, so there is nothing that {entry.Amount.ToString(style)} coming in could lower; leave it out."
-            : $"{pot.Name} owes back {owed.ToString(style)} for what was bought, less than the {entry.Amount.ToString(style)} that came in; leave it out.";
+        return !entry.Amount.IsPositive ? new PurchaseFault.RefundNotAboveZero()
+            : owed.IsZero ? new PurchaseFault.OwesNothing(pot.Name, entry.Date, entry.Amount)
+            : new PurchaseFault.OwesLess(pot.Name, owed, entry.Amount);
     }
 
     // What was rounded then is in the buffer.
-    private static string? Returned(Book book, CardPurchase refund)
+    private static Obstacle? Returned(Book book, CardPurchase refund)
     {
         Dictionary<OwedKey, RefundedPart> before = RefundedParts.Of(book, refund.Number - 1);
         OwedKey[] lowered = [.. RefundedParts.Of(book, refund.Number).Where(part => before.GetValueOrDefault(part.Key) != part.Value).Select(part => part.Key)];
         return book.Weeks.StandingReturns.FirstOrDefault(back => back.FirstMovement > refund.LastMovement && back.Settles.Any(settle => lowered.Contains(settle.Item))) is { } returned
-            ? $"What was left of it was returned on {PlainDates.DayMonthYear(returned.Date)}, so refund {refund.Number} can't be undone."
+            ? new Obstacle.RefundReturned(new BookEntry.Purchase(refund.Number), new BookEntry.Return(returned.Date))
             : null;
     }
 
     // The notes may have been spent since they went back to the pot.
-    private static string? TooLittle(Book book, CardPurchase refund)
+    private static Obstacle? TooLittle(Book book, CardPurchase refund)
     {
         Pot? pot = book.Household.Pots.FirstOrDefault(pot => pot.Id == refund.PotId);
         Money needed = -refund.OwedBack;
         return pot is not null && book.Ledger.Balances[WalletFills.SpentFrom(pot)] < needed
-            ? $"{pot.Name} has less by now than the {needed.ToString(book.Household.Settings.Numbers)} that the refund gave back to it, so it can't be undone."
+            ? new Obstacle.RefundSpent(new BookEntry.Purchase(refund.Number), pot.Name, needed)
             : null;
     }
 

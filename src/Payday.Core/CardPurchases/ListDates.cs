@@ -31,7 +31,7 @@ internal sealed class ListDates(LocalDate today)
     public Result<LocalDate> Read(string cell)
     {
         Result<LocalDate> date = TypedDate.Parse(InOrder(cell), today);
-        return date.Ok && date.Value > today ? Result.Refused<LocalDate>("that day is still to come.") : date;
+        return date.Ok && date.Value > today ? Result.Refused<LocalDate>(new ListFault.StillToCome()) : date;
     }
 
     private string InOrder(string cell) => (Numbers(cell), dayFirst) switch

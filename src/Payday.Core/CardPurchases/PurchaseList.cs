@@ -10,7 +10,7 @@ namespace Payday.Core.CardPurchases;
 /// <summary>Card purchases pasted from elsewhere: a line each with date, amount and text.</summary>
 /// <param name="Lines">The lines that were read, in their order.</param>
 /// <param name="Faults">What could not be read, in its order.</param>
-public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableArray<PurchaseFault> Faults)
+public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableArray<ListFault> Faults)
 {
     // A year of purchases has some thousand lines; more is another file by mistake.
     private const int MostLines = 10_000;
@@ -39,7 +39,7 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
         {
             if (rows.Length > MostLines)
             {
-                return new PurchaseList([], [new PurchaseFault(0, string.Create(CultureInfo.InvariantCulture, $"The list has {rows.Length} lines, more than {MostLines}; enter it in parts."))]);
+                return new PurchaseList([], [new ListFault.TooManyLines(rows.Length, MostLines)]);
             }
 
             int read = PurchaseRows.Read(book.Household, rows, today).Lines.Length;
@@ -51,14 +51,10 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
         return list with { Lines = [.. list.Lines.Select(line => Guessed(line, guesses.For(line.Entry.What)))] };
     }
 
-    /// <summary>A line as this household would write it.</summary>
-    public static string Example(NumberStyle style) =>
-        string.Join(style.DecimalMark == "," ? "; " : ", ", "2026-03-07", style.Written("12.50"), "Corner shop");
-
     /// <summary>Enters the purchases of a list, all or none.</summary>
     /// <param name="book">The book.</param>
     /// <param name="lines">The lines, each with the pot decided on.</param>
-    /// <returns>The book afterwards; or a sentence that begins with the line that can't be entered.</returns>
+    /// <returns>The book afterwards; or the line that can't be entered.</returns>
     public static Result<Book> Enter(Book book, IEnumerable<PurchaseLine> lines)
     {
         ArgumentNullException.ThrowIfNull(lines);
@@ -66,12 +62,12 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
         // A refund of the same day comes after what it is for.
         foreach (PurchaseLine line in lines.OrderBy(line => line.Entry.Date).ThenBy(line => line.IsRefund))
         {
-            Result<Book> entered = line.IsOpen ? Result.Refused<Book>("no pot is known for it; pick one, or leave the line out.")
+            Result<Book> entered = line.IsOpen ? Result.Refused<Book>(new ListFault.NoPot())
                 : line.IsRefund ? CardRefunds.Enter(book, line.Entry)
                 : Purchasing.Enter(book, line.Entry);
             if (!entered.Ok)
             {
-                return Result.Refused<Book>(string.Create(CultureInfo.InvariantCulture, $"Line {line.Number}: {entered.Fault}"));
+                return Result.Refused<Book>(new ListFault.AtLine(line.Number, entered.Fault));
             }
 
             book = entered.Value;
@@ -102,9 +98,11 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
     }
 
     /// <summary>The list without a line, whether it was read or not; null where it has none of that number.</summary>
-    public PurchaseList? Without(int number) => Lines.Any(line => line.Number == number) || Faults.Any(fault => fault.Number == number)
-        ? new PurchaseList(Lines.RemoveAll(line => line.Number == number), Faults.RemoveAll(fault => fault.Number == number))
+    public PurchaseList? Without(int number) => Lines.Any(line => line.Number == number) || Faults.Any(fault => IsAt(fault, number))
+        ? new PurchaseList(Lines.RemoveAll(line => line.Number == number), Faults.RemoveAll(fault => IsAt(fault, number)))
         : null;
+
+    private static bool IsAt(ListFault fault, int number) => fault is ListFault.AtLine line && line.Number == number;
 
     private static PurchaseLine Guessed(PurchaseLine line, PotGuess? guess) =>
         guess is null ? line : new PurchaseLine(line.Number, line.Entry with { PotId = guess.PotId }, guess) { IsRefund = line.IsRefund };

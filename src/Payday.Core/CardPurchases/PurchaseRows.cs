@@ -10,9 +10,7 @@ namespace Payday.Core.CardPurchases;
 internal sealed class PurchaseRows
 {
     private const int FewestCells = 3;
-    private const int LongestEcho = 24;
 
-    private readonly Household household;
     private readonly ImmutableArray<ListRow> rows;
     private readonly int dateColumn;
     private readonly ListDates dates;
@@ -20,7 +18,6 @@ internal sealed class PurchaseRows
 
     private PurchaseRows(Household household, ImmutableArray<ListRow> rows, LocalDate today)
     {
-        this.household = household;
         this.rows = rows;
         dateColumn = DateColumn(rows, new ListDates(today));
         dates = ListDates.Of(rows.Where(HasColumns).Select(row => row.Cells[dateColumn]), today);
@@ -34,7 +31,7 @@ internal sealed class PurchaseRows
     private PurchaseList Read()
     {
         var lines = new List<(PurchaseLine Line, bool BelowZero)>();
-        var faults = ImmutableArray.CreateBuilder<PurchaseFault>();
+        var faults = ImmutableArray.CreateBuilder<ListFault>();
         foreach (ListRow row in rows)
         {
             Result<(PurchaseLine Line, bool BelowZero)> line = Line(row);
@@ -44,7 +41,7 @@ internal sealed class PurchaseRows
             }
             else
             {
-                faults.Add(new PurchaseFault(row.Number, line.Fault));
+                faults.Add(new ListFault.AtLine(row.Number, line.Fault));
             }
         }
 
@@ -63,20 +60,20 @@ internal sealed class PurchaseRows
     {
         if (!HasColumns(row))
         {
-            return Refused($"write date, amount and text, such as {PurchaseList.Example(household.Settings.Numbers)}.");
+            return Refused(new ListFault.TooFewCells());
         }
 
         Result<LocalDate> date = dates.Read(row.Cells[dateColumn]);
         if (!date.Ok)
         {
-            return Refused($"'{Short(row.Cells[dateColumn])}': {date.Fault}");
+            return Refused(new ListFault.NoDate(row.Cells[dateColumn], date.Fault));
         }
 
         ImmutableArray<string> others = Others(row);
         int[] found = [.. Enumerable.Range(0, others.Length).Where(i => amounts.Read(others[i]).Ok)];
         if (found.Length > 1)
         {
-            return Refused($"both '{Short(others[found[0]])}' and '{Short(others[found[1]])}' can be its amount; put an amount with a comma in it in quotes, or leave the line out.");
+            return Refused(new ListFault.TwoAmounts(others[found[0]], others[found[1]]));
         }
 
         Result<Money> amount = amounts.Read(others[found.Length == 1 ? found[0] : 0]);
@@ -87,7 +84,7 @@ internal sealed class PurchaseRows
 
         if (amount.Value.IsZero)
         {
-            return Refused("the amount is zero; leave the line out.");
+            return Refused(new ListFault.Zero());
         }
 
         string what = OneLine(string.Join(", ", others.Where((cell, i) => i != found[0] && cell.Length > 0)));
@@ -113,7 +110,5 @@ internal sealed class PurchaseRows
     // A text in quotes may have line breaks.
     private static string OneLine(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
-    private static Result<(PurchaseLine Line, bool BelowZero)> Refused(string fault) => Result.Refused<(PurchaseLine, bool)>(fault);
-
-    private static string Short(string text) => text.Length <= LongestEcho ? text : text[..LongestEcho] + "...";
+    private static Result<(PurchaseLine Line, bool BelowZero)> Refused(Fault fault) => Result.Refused<(PurchaseLine, bool)>(fault);
 }

@@ -38,7 +38,7 @@ public static class Purchasing
         Money has = Has(writer.Book, pot);
         if (has < entry.Amount)
         {
-            return Result.Refused<Book>(TooLittle(book, entry, pot, has));
+            return Result.Refused<Book>(TooLittle(entry, pot, has));
         }
 
         Money owedBack = pot is { Held: Held.InCash }
@@ -61,7 +61,7 @@ public static class Purchasing
     /// <param name="date">The day on which it is undone.</param>
     /// <returns>The book afterwards; or why it can't be undone.</returns>
     public static Result<Book> Undo(Book book, long number, LocalDate date) => InTheWay(book, number) is { } obstacle
-        ? Result.Refused<Book>(obstacle.Sentence)
+        ? Result.Refused<Book>(obstacle)
         : Taking(book, book.Weeks.Purchases[(int)number - 1]).Done(
             date,
             "card purchase undone",
@@ -73,13 +73,14 @@ public static class Purchasing
         ArgumentNullException.ThrowIfNull(book);
         if (number < 1 || number > book.Weeks.Purchases.Length)
         {
-            return new Obstacle(ObstacleKind.None, $"There is no card purchase {number}.");
+            return new Obstacle.NoSuchPurchase(number);
         }
 
         CardPurchase purchase = book.Weeks.Purchases[(int)number - 1];
-        return purchase.Undone ? new Obstacle(ObstacleKind.None, $"Card purchase {number} is undone already.")
-            : CardRefunds.InTheWay(book, purchase) is { } way ? new Obstacle(ObstacleKind.Purchase, way)
-            : ReturnUndo.Settled(book, new OwedKey(OwedKind.Purchase, number), $"card purchase {number}") ?? Taking(book, purchase).InTheWay();
+        return purchase.Undone ? new Obstacle.PurchaseUndone(number)
+            : CardRefunds.InTheWay(book, purchase)
+                ?? ReturnUndo.Settled(book, new OwedKey(OwedKind.Purchase, number), new BookEntry.Purchase(number))
+                ?? Taking(book, purchase).InTheWay();
     }
 
     /// <summary>Puts another purchase in the place of one: undoes it and enters it again, both or neither.</summary>
@@ -88,7 +89,7 @@ public static class Purchasing
     {
         if (number >= 1 && number <= book.Weeks.Purchases.Length && book.Weeks.Purchases[(int)number - 1].IsRefund)
         {
-            return Result.Refused<Book>("A refund can't be changed; undo it, and enter it again from a list.");
+            return Result.Refused<Book>(new PurchaseFault.RefundUnchangeable());
         }
 
         Result<Book> undone = Undo(book, number, date);
@@ -97,7 +98,7 @@ public static class Purchasing
 
     private static TakingBack Taking(Book book, CardPurchase purchase)
     {
-        var taking = new TakingBack(book, $"card purchase {purchase.Number}");
+        var taking = new TakingBack(book, new BookEntry.Purchase(purchase.Number));
         taking.AddRange(purchase.FirstMovement, purchase.LastMovement);
         if (purchase.PotId is { } pot)
         {
@@ -107,20 +108,20 @@ public static class Purchasing
         return taking;
     }
 
-    private static string? Fault(Book book, PurchaseEntry entry, Pot? pot)
+    private static PurchaseFault? Fault(Book book, PurchaseEntry entry, Pot? pot)
     {
         if (!entry.Amount.IsPositive)
         {
-            return "A card purchase is above zero; to take one back, undo it.";
+            return new PurchaseFault.NotAboveZero();
         }
 
         if (entry.PotId is not null && pot is null)
         {
-            return $"There is no pot '{entry.PotId}'.";
+            return new PurchaseFault.NoSuchPot(entry.PotId);
         }
 
         return entry.Date < book.Household.Start
-            ? $"{PlainDates.DayMonthYear(entry.Date)} is before the household began, {PlainDates.DayMonthYear(book.Household.Start)}."
+            ? new PurchaseFault.BeforeStart(entry.Date, book.Household.Start)
             : null;
     }
 
@@ -131,17 +132,12 @@ public static class Purchasing
         _ => book.Ledger.Balances[LedgerEnd.InAccount(Purpose.Pot(pot.Id))],
     };
 
-    private static string TooLittle(Book book, PurchaseEntry entry, Pot? pot, Money has)
+    private static PurchaseFault TooLittle(PurchaseEntry entry, Pot? pot, Money has) => (pot, has.IsPositive) switch
     {
-        NumberStyle style = book.Household.Settings.Numbers;
-        string amount = entry.Amount.ToString(style);
-        return (pot, has.IsPositive) switch
-        {
-            (null, _) => $"The buffer has {has.ToString(style)}, less than {amount}; enter what it has, and the rest on a pot.",
-            (_, true) => $"{pot.Name} has {has.ToString(style)}, less than {amount}; enter what it has, and the rest on another pot or the buffer.",
-            _ => $"{pot.Name} has nothing to pay {amount} with; enter it on another pot or the buffer.",
-        };
-    }
+        (null, _) => new PurchaseFault.BufferHasLess(has, entry.Amount),
+        (_, true) => new PurchaseFault.PotHasLess(pot.Name, has, entry.Amount),
+        _ => new PurchaseFault.PotHasNothing(pot.Name, entry.Amount),
+    };
 
     private static Money PayFromAccount(WeekWriter writer, Pot? pot, PurchaseEntry entry)
     {

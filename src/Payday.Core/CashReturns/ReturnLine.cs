@@ -13,7 +13,7 @@ namespace Payday.Core.CashReturns;
 /// <param name="Notes">By value in minor units: the notes to pull; null where they are not known or there is no way.</param>
 /// <param name="Swap">What to swap first; null where nothing.</param>
 /// <param name="Goes">Whether it goes to the bank this time.</param>
-/// <param name="Fault">What is wrong with the notes picked by hand, in one sentence; null where nothing.</param>
+/// <param name="Fault">What is wrong with the notes picked by hand; null where nothing.</param>
 public sealed record ReturnLine(
     Pot Pot,
     Money Owes,
@@ -22,17 +22,7 @@ public sealed record ReturnLine(
     ImmutableSortedDictionary<long, int>? Notes,
     NoteSwap? Swap,
     bool Goes,
-    string? Fault)
-{
-    /// <summary>What the person has to do where the notes aren't told, in one sentence; null where they are.</summary>
-    /// <param name="style">How the household writes numbers.</param>
-    public string? Advice(NumberStyle style) => Way switch
-    {
-        ReturnWay.NotesUnknown => $"The notes of {Pot.Name} aren't known: pick {Owes.ToString(style)} from it, or count it by notes first.",
-        ReturnWay.NoWay => $"No notes of {Pot.Name}, nor a swap with another pot, make {Owes.ToString(style)}: leave it owed, or bring change.",
-        _ => null,
-    };
-}
+    ReturnFault? Fault);
 
 /// <summary>How a pot can give what it owes.</summary>
 public enum ReturnWay

@@ -103,10 +103,9 @@ internal sealed class ReturnLines
 
     private bool IsSeen(string potId) => potId.Length == 0 || PotNotes.AreSeen(book, book.Household.Pots.Single(pot => pot.Id == potId));
 
-    private string? Fault(Pot pot, Money owes, ImmutableSortedDictionary<long, int> picked)
+    private static ReturnFault.NotesDiffer? Fault(Pot pot, Money owes, ImmutableSortedDictionary<long, int> picked)
     {
-        NumberStyle style = book.Household.Settings.Numbers;
         Money worth = NoteBag.Worth(picked, owes.Currency);
-        return worth == owes ? null : $"The notes for {pot.Name} come to {worth.ToString(style)}, but it owes {owes.ToString(style)}.";
+        return worth == owes ? null : new ReturnFault.NotesDiffer(pot.Name, worth, owes);
     }
 }

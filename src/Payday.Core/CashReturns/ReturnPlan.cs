@@ -42,20 +42,20 @@ public sealed record ReturnPlan(Book Book, ReturnDraft Draft, ImmutableArray<Ret
     /// <returns>The book afterwards, the return being its last; or why it can't be.</returns>
     public Result<Book> Confirm(LocalDate date)
     {
-        string[] faults = [.. Lines.Where(line => line is { Fault: not null }).Select(line => line.Fault!)];
+        ReturnFault[] faults = [.. Lines.Select(line => line.Fault).OfType<ReturnFault>()];
         if (faults.Length > 0)
         {
-            return Result.Refused<Book>(string.Join(' ', faults));
+            return Result.Refused<Book>([.. faults]);
         }
 
         if (!Going.Any())
         {
-            return Result.Refused<Book>(Lines.IsEmpty ? "No pot owes any cash." : "Nothing of what is owed goes to the bank this time.");
+            return Result.Refused<Book>(Lines.IsEmpty ? new ReturnFault.NothingOwed() : new ReturnFault.NothingGoes());
         }
 
         if (Going.FirstOrDefault(line => EndCourse.Of(Book.Ledger, LedgerEnd.InCash(Purpose.OwedBack(line.Pot.Id))).LeastFrom(date) < line.Owes) is { } early)
         {
-            return Result.Refused<Book>($"{early.Pot.Name} did not owe all of it yet on {PlainDates.DayMonthYear(date)}; give a later day.");
+            return Result.Refused<Book>(new ReturnFault.NotOwedYet(early.Pot.Name, date));
         }
 
         var writer = new WeekWriter(Book);

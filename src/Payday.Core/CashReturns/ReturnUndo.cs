@@ -23,7 +23,7 @@ public static class ReturnUndo
     /// <param name="date">The day on which it is taken back.</param>
     /// <returns>The book afterwards; or why it can't be.</returns>
     public static Result<Book> Of(Book book, CashReturn back, LocalDate date) => Refunded(book, back) is { } obstacle
-        ? Result.Refused<Book>(obstacle.Sentence)
+        ? Result.Refused<Book>(obstacle)
         : Taking(book, back).Done(
             date,
             "cash return taken back",
@@ -33,24 +33,22 @@ public static class ReturnUndo
     public static Obstacle? InTheWay(Book book, CashReturn back) => Refunded(book, back) ?? Taking(book, back).InTheWay();
 
     /// <summary>That a cash return settled what a pot owed for something; null where none did.</summary>
-    internal static Obstacle? Settled(Book book, OwedKey key, string what) =>
+    internal static Obstacle? Settled(Book book, OwedKey key, BookEntry what) =>
         book.Weeks.StandingReturns.LastOrDefault(back => back.Settles.Any(settle => settle.Item == key)) switch
         {
             null => null,
-            { Payday: { } payday } => new Obstacle(
-                ObstacleKind.Payday, $"The cash for {what} went into pots on the payday of {PlainDates.DayMonthYear(payday)}; reopen that payday first."),
-            var back => new Obstacle(
-                ObstacleKind.Return, $"The cash for {what} was taken to the bank on {PlainDates.DayMonthYear(back.Date)}; take that cash return back first."),
+            { Payday: { } payday } => new Obstacle.CashInPots(what, new BookEntry.Payday(payday)),
+            var back => new Obstacle.CashAtBank(what, new BookEntry.Return(back.Date)),
         };
 
     // Which purchases a refund lowered follows from what was returned before it.
-    private static Obstacle? Refunded(Book book, CashReturn back)
+    private static Obstacle.RefundSince? Refunded(Book book, CashReturn back)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(back);
         return book.Weeks.StandingPurchases.LastOrDefault(refund =>
             refund.IsRefund && refund.FirstMovement > back.LastMovement && back.Pots.Any(pot => pot.PotId == refund.PotId)) is { } later
-            ? new Obstacle(ObstacleKind.Purchase, $"Refund {later.Number} came after the cash return of {PlainDates.DayMonthYear(back.Date)}; undo the refund first.")
+            ? new Obstacle.RefundSince(new BookEntry.Return(back.Date), new BookEntry.Purchase(later.Number))
             : null;
     }
 
@@ -58,7 +56,7 @@ public static class ReturnUndo
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(back);
-        var taking = new TakingBack(book, $"the cash return of {PlainDates.DayMonthYear(back.Date)}");
+        var taking = new TakingBack(book, new BookEntry.Return(back.Date));
         taking.AddRange(back.FirstMovement, back.LastMovement);
         return taking;
     }

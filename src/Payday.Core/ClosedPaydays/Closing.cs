@@ -14,7 +14,7 @@ namespace Payday.Core.ClosedPaydays;
 public sealed record Closing(ClosedPayday Closed, ImmutableArray<Movement> Movements, Book Book)
 {
     /// <summary>Closes a payday.</summary>
-    /// <returns>The closing; or one sentence for each thing that stands in its way, joined by a blank.</returns>
+    /// <returns>The closing; or all that stands in its way.</returns>
     /// <remarks>
     /// Rules (design, section 4): nothing is left to place, the purposes add up to their places, and no
     /// cash is below zero.
@@ -22,18 +22,17 @@ public sealed record Closing(ClosedPayday Closed, ImmutableArray<Movement> Movem
     public static Result<Closing> Of(RoutinePlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        ImmutableArray<string> obstacles = ClosingChecks.Obstacles(plan);
+        ImmutableArray<ClosingFault> obstacles = ClosingChecks.Obstacles(plan);
         if (!obstacles.IsEmpty)
         {
-            return Result.Refused<Closing>(string.Join(' ', obstacles));
+            return Result.Refused<Closing>([.. obstacles]);
         }
 
         Book book = plan.Book;
         Book written = ReusedOwedBack.Settled(book with { Ledger = book.Ledger.Add(ClosingMovements.Of(plan)) }, plan);
         Ledger ledger = written.Ledger;
         ImmutableArray<Movement> added = [.. ledger.Movements.Skip(book.Ledger.Movements.Count)];
-        string? fault = LedgerCheck.Faults(ledger.Balances, book.Household.Settings.Numbers).FirstOrDefault();
-        if (fault is not null)
+        if (LedgerCheck.Faults(ledger.Balances).FirstOrDefault() is { } fault)
         {
             return Result.Refused<Closing>(fault);
         }

@@ -10,61 +10,51 @@ namespace Payday.Core.ClosedPaydays;
 /// <summary>What stands in the way of closing a payday.</summary>
 internal static class ClosingChecks
 {
-    public static ImmutableArray<string> Obstacles(RoutinePlan plan)
+    public static ImmutableArray<ClosingFault> Obstacles(RoutinePlan plan)
     {
-        NumberStyle style = plan.Book.Household.Settings.Numbers;
-        var obstacles = ImmutableArray.CreateBuilder<string>();
+        var obstacles = ImmutableArray.CreateBuilder<ClosingFault>();
         BufferHelp buffer = plan.Income.Buffer;
         if (buffer.IsAsked)
         {
-            obstacles.Add(
-                $"The payday is {buffer.Short.ToString(style)} short, and the buffer has {buffer.Has.ToString(style)}: "
-                + "say in the Income step, or with --buffer AMOUNT, what it gives; 0 gives nothing."
-                + (plan.Unpayable.IsEmpty ? "" : " Without it:"));
+            obstacles.Add(new ClosingFault.BufferAsked(buffer.Short, buffer.Has, plan.Unpayable.IsEmpty));
         }
 
         if (buffer.Amount > buffer.Has)
         {
-            obstacles.Add($"The buffer has {buffer.Has.ToString(style)}, so it can't give {buffer.Amount.ToString(style)}.");
+            obstacles.Add(new ClosingFault.BufferHasLess(buffer.Has, buffer.Amount));
         }
         else if (buffer.Amount.IsNegative)
         {
-            obstacles.Add("What the buffer gives is below zero; place what it is to get in the Surplus step.");
+            obstacles.Add(new ClosingFault.BufferGivesBelowZero());
         }
 
-        foreach (Pots.Unpayable unpaid in plan.Unpayable)
-        {
-            obstacles.Add(unpaid.Obligation.Kind == Pots.ObligationKind.Pot
-                ? $"{unpaid.Obligation.Name} can't be filled: {unpaid.Short.ToString(style)} of its {unpaid.Obligation.Amount.ToString(style)} is not there; lower it by hand."
-                : $"{unpaid.Obligation.Name} can't be paid in full: {unpaid.Short.ToString(style)} short by {PlainDates.DayMonthYear(unpaid.Obligation.Due)}.");
-        }
-
+        obstacles.AddRange(plan.Unpayable.Select(unpaid => new ClosingFault.CantPay(unpaid)));
         if (plan.LeftToPlace.IsPositive)
         {
-            obstacles.Add($"{plan.LeftToPlace.ToString(style)} is left to place.");
+            obstacles.Add(new ClosingFault.LeftToPlace(plan.LeftToPlace));
         }
         else if (plan.LeftToPlace.IsNegative && obstacles.Count == 0)
         {
-            obstacles.Add($"{(-plan.LeftToPlace).ToString(style)} more is placed than there is.");
+            obstacles.Add(new ClosingFault.PlacedTooMuch(-plan.LeftToPlace));
         }
 
         if (plan.Income.Lines.Any(line => line.Amount.IsNegative))
         {
-            obstacles.Add("An income is below zero.");
+            obstacles.Add(new ClosingFault.IncomeBelowZero());
         }
 
         if (plan.Pots.Rows.Any(row => row.Fill.IsNegative))
         {
-            obstacles.Add("A fill is below zero.");
+            obstacles.Add(new ClosingFault.FillBelowZero());
         }
 
         obstacles.AddRange(plan.Surplus.Placements
             .Where(placement => placement.Target == PlacementTarget.Debt
                 && placement.Amount > SurplusRules.BalanceAfter(plan.Debts, placement.Id))
-            .Select(placement => $"More is placed on {NameOf(plan, placement)} than is owed."));
+            .Select(placement => new ClosingFault.MoreThanOwed(placement.Id, NameOf(plan, placement))));
         obstacles.AddRange(plan.Withdrawal.Pots
             .Where(row => row.KeptBack.IsNegative)
-            .Select(row => $"The notes for {row.Pot.Name} are {(-row.KeptBack).ToString(style)} more than it has."));
+            .Select(row => new ClosingFault.NotesAbove(row.Pot.Id, row.Pot.Name, -row.KeptBack)));
         return obstacles.ToImmutable();
     }
 

@@ -20,7 +20,7 @@ public sealed record Reopening(ClosedPayday Reopened, ImmutableArray<Movement> M
     /// <summary>Reopens the last closed payday.</summary>
     /// <param name="book">The book.</param>
     /// <param name="today">The day on which it is undone.</param>
-    /// <returns>The reopening; or one sentence on what stands in its way.</returns>
+    /// <returns>The reopening; or what stands in its way.</returns>
     /// <remarks>
     /// Rule (design, section 6): it can be reopened until something later depends on it, which any movement written
     /// since may do, unless that is undone too or is what a new debt or pot began with.
@@ -30,29 +30,28 @@ public sealed record Reopening(ClosedPayday Reopened, ImmutableArray<Movement> M
         ArgumentNullException.ThrowIfNull(book);
         if (book.LastClosed is not { } last)
         {
-            return Result.Refused<Reopening>("No payday has been closed yet, so there is none to reopen.");
+            return Result.Refused<Reopening>(new ReopeningFault.NoneClosed());
         }
 
-        string payday = PlainDates.DayMonthYear(last.Payday);
         if (InTheWay(book) is { } later)
         {
-            return Result.Refused<Reopening>(later.Sentence);
+            return Result.Refused<Reopening>(later);
         }
 
-        string reason = $"payday of {payday} reopened";
+        string reason = $"payday of {PlainDates.DayMonthYear(last.Payday)} reopened";
         Result<ImmutableArray<Movement>> reverses = book.Ledger.Reverse(
             book.Ledger.Standing.Where(movement => movement.Number >= last.FirstMovement && movement.Number <= last.LastMovement).Select(movement => movement.Number),
             today,
             reason);
         if (!reverses.Ok)
         {
-            return Result.Refused<Reopening>(reverses.Fault);
+            return Result.Refused<Reopening>(reverses.Faults);
         }
 
         Ledger ledger = book.Ledger.Add(reverses.Value);
-        if (LedgerCheck.Faults(ledger.Balances, book.Household.Settings.Numbers).FirstOrDefault() is { } fault)
+        if (LedgerCheck.Faults(ledger.Balances).FirstOrDefault() is { } fault)
         {
-            return Result.Refused<Reopening>($"The payday of {payday} can't be reopened. {fault}");
+            return Result.Refused<Reopening>(new ReopeningFault.Unsound(last.Payday, fault));
         }
 
         return Result.Of(new Reopening(
@@ -77,17 +76,14 @@ public sealed record Reopening(ClosedPayday Reopened, ImmutableArray<Movement> M
             return null;
         }
 
-        string payday = $"The payday of {PlainDates.DayMonthYear(last.Payday)} can't be reopened";
         if (book.Ledger.Standing.LastOrDefault(movement => movement.Number > last.LastMovement && !IsOpening(movement)) is { } later)
         {
-            return MovementOwner.Of(book, later.Number) is { } owner
-                ? new Obstacle(owner.Kind, $"{payday}: {owner.Name} was written since and may depend on it; take that back first.", owner.PotId)
-                : new Obstacle(ObstacleKind.Movement, $"{payday}: movement {later.Number} was written since and may depend on it; undo that first.");
+            return new Obstacle.WrittenSince(last.Payday, BookEntry.Of(book, later.Number) ?? new BookEntry.Movement(later.Number));
         }
 
         // A count that found all as it should be writes no movement, and has seen the payday all the same.
         return book.Weeks.StandingCounts.LastOrDefault(count => count.FirstMovement > last.LastMovement && count.Date >= last.Payday) is { } count
-            ? new Obstacle(ObstacleKind.Count, $"{payday}: {MovementOwner.NameOf(book, count)} was written since and may depend on it; take that back first.", count.PotId)
+            ? new Obstacle.WrittenSince(last.Payday, BookEntry.Of(book, count))
             : null;
     }
 

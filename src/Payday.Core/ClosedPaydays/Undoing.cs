@@ -22,7 +22,7 @@ public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
     /// <param name="number">The movement's number.</param>
     /// <param name="today">The day on which it is undone.</param>
     /// <param name="reason">Why, in a few words.</param>
-    /// <returns>The undoing; or one sentence on what stands in its way and what to do.</returns>
+    /// <returns>The undoing; or what stands in its way.</returns>
     /// <remarks>
     /// Money that had a purpose is left to place again, and the next payday carries it over. What moves notes isn't undone
     /// alone: the notes of the pots would no longer agree with their amounts.
@@ -33,36 +33,35 @@ public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
         ArgumentNullException.ThrowIfNull(reason);
         if (reason.Trim().Length is 0 or > LongestReason)
         {
-            return Result.Refused<Undoing>($"Say why it is undone, in 1 to {LongestReason} characters.");
+            return Result.Refused<Undoing>(new UndoingFault.ReasonLength(LongestReason));
         }
 
         Result<ImmutableArray<Movement>> reverses = book.Ledger.Reverse([number], today, reason.Trim());
         if (!reverses.Ok)
         {
-            return Result.Refused<Undoing>(reverses.Fault);
+            return Result.Refused<Undoing>(reverses.Faults);
         }
 
         if (InTheWay(book, number) is { } owner)
         {
-            return Result.Refused<Undoing>(owner.Sentence);
+            return Result.Refused<Undoing>(owner);
         }
 
         Movement undone = reverses.Value[0];
         if (IsCash(undone.From) || IsCash(undone.To))
         {
-            return Result.Refused<Undoing>($"Movement {number} moves notes, so it isn't undone alone; reopen its payday, or count the pot instead.");
+            return Result.Refused<Undoing>(new UndoingFault.MovesNotes(number));
         }
 
         if (undone.From is LedgerEnd.Outside { Kind: OutsideKind.Opening } || undone.To is LedgerEnd.Outside { Kind: OutsideKind.Opening })
         {
-            return Result.Refused<Undoing>($"Movement {number} is an opening balance; correct it in the household file and import that.");
+            return Result.Refused<Undoing>(new UndoingFault.IsOpening(number));
         }
 
         Movement movement = book.Ledger.Movements[(int)number - 1];
         if (!LedgerCheck.MayBeNegative(undone.From) && EndCourse.Without(book.Ledger, undone.From, [movement]).LeastFrom(movement.Date) is { IsNegative: true } rest)
         {
-            return Result.Refused<Undoing>(
-                $"Part of that money has gone on since: undoing it would leave {rest.ToString(book.Household.Settings.Numbers)} there; undo first what took it.");
+            return Result.Refused<Undoing>(new UndoingFault.GoneOn(rest));
         }
 
         Ledger ledger = book.Ledger.Add([undone]);
@@ -74,8 +73,8 @@ public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
     }
 
     /// <summary>The record that a movement belongs to, and that is taken back in its stead; null where it can be undone alone.</summary>
-    public static Obstacle? InTheWay(Book book, long number) => MovementOwner.Of(book, number) is { } owner
-        ? new Obstacle(owner.Kind, $"Movement {number} belongs to {owner.Name}, so it isn't undone alone; take that back as a whole.", owner.PotId)
+    public static Obstacle? InTheWay(Book book, long number) => BookEntry.Of(book, number) is { } whole
+        ? new Obstacle.PartOf(number, whole)
         : null;
 
     // A payment that is undone leaves its due open, whichever payday paid it: the next one takes it up again.

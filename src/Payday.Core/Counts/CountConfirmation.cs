@@ -59,7 +59,7 @@ internal static class CountConfirmation
         });
     }
 
-    private static string? MoveOn(WeekWriter writer, CountPlan plan, CountRow row, MoveTarget target, int index)
+    private static CountFault? MoveOn(WeekWriter writer, CountPlan plan, CountRow row, MoveTarget target, int index)
     {
         Pot? pot = target.Target == PlacementTarget.Pot ? plan.Book.Household.Pots.Single(pot => pot.Id == target.Id) : null;
         LedgerEnd from = WalletFills.SpentFrom(row.Pot);
@@ -69,7 +69,7 @@ internal static class CountConfirmation
         LocalDate day = pot is not null && writer.Book.Weeks.LastCountOf(pot.Id)?.Date is { } later && later > plan.Draft.Date ? later : plan.Draft.Date;
         if (EndCourse.Of(writer.Book.Ledger, from).LeastFrom(day) < row.Left)
         {
-            return $"What was left of {row.Pot.Name} on {PlainDates.DayMonthYear(plan.Draft.Date)} was used since, so it can't move on; let it stay.";
+            return new CountFault.LeftUsedSince(row.Pot.Name, plan.Draft.Date);
         }
 
         long move = writer.Move(day, from, to, row.Left, $"moves on to {target.NameIn(plan.Book.Household)}")!.Value;

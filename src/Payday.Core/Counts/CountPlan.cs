@@ -20,8 +20,8 @@ public sealed record CountPlan(Book Book, CountDraft Draft, LocalDate Week, Immu
     /// <summary>What was spent in all that was counted so far.</summary>
     public Money Spent => Money.Sum(Rows.Select(row => row.Spent), Book.Household.Currency);
 
-    /// <summary>What stands in the way of confirming, a sentence each.</summary>
-    public IEnumerable<string> Faults => Rows.Where(row => row.Fault is not null).Select(row => row.Fault!);
+    /// <summary>What stands in the way of confirming.</summary>
+    public IEnumerable<CountFault> Faults => Rows.Where(row => row.Fault is not null).Select(row => row.Fault!);
 
     /// <summary>Computes a count from what was entered.</summary>
     /// <remarks>
@@ -42,10 +42,10 @@ public sealed record CountPlan(Book Book, CountDraft Draft, LocalDate Week, Immu
     }
 
     /// <summary>Confirms what was entered. Pots without an entry stay uncounted; the draft is done with.</summary>
-    /// <returns>The book afterwards; or one sentence for each thing that stands in its way, joined by a blank.</returns>
+    /// <returns>The book afterwards; or all that stands in its way.</returns>
     public Result<Book> Confirm() => Counted == 0
-        ? Result.Refused<Book>("Nothing has been counted; enter what is left of a pot.")
+        ? Result.Refused<Book>(new CountFault.NothingCounted())
         : Faults.Any()
-            ? Result.Refused<Book>(string.Join(' ', Faults))
+            ? Result.Refused<Book>([.. Faults])
             : CountConfirmation.Of(this);
 }

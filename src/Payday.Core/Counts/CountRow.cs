@@ -18,7 +18,7 @@ namespace Payday.Core.Counts;
 /// <param name="Spent">What was spent in cash; zero while nothing was entered or it is refused.</param>
 /// <param name="Difference">Above zero what is missing, below zero what was found.</param>
 /// <param name="MovesOnTo">Where what is left goes; null where it stays.</param>
-/// <param name="Fault">Why it can't be counted so, in one sentence; null where it can.</param>
+/// <param name="Fault">Why it can't be counted so; null where it can.</param>
 public sealed record CountRow(
     Pot Pot,
     LocalDate? Since,
@@ -32,7 +32,7 @@ public sealed record CountRow(
     Money Spent,
     Money Difference,
     MoveTarget? MovesOnTo,
-    string? Fault)
+    CountFault? Fault)
 {
     /// <summary>All that was in it since its last count: what stayed, what was filled in, what came from other pots.</summary>
     public Money WasIn => Before + Filled + Moved;

@@ -38,7 +38,7 @@ public static class CountUndo
     /// <param name="date">The day on which they are taken back.</param>
     /// <returns>The book afterwards; or why it can't be.</returns>
     public static Result<Book> Of(Book book, ImmutableArray<WeekCount> counts, LocalDate date) => InTheWay(book, counts) is { } obstacle
-        ? Result.Refused<Book>(obstacle.Sentence)
+        ? Result.Refused<Book>(obstacle)
         : Taking(book, counts).Done(date, "count taken back", weeks => weeks with
         {
             Counts = counts.Aggregate(weeks.Counts, (all, count) => all.SetItem((int)count.Number - 1, all[(int)count.Number - 1] with { Undone = true })),
@@ -51,13 +51,12 @@ public static class CountUndo
         ArgumentNullException.ThrowIfNull(book);
         foreach (WeekCount count in counts)
         {
-            if (book.Weeks.Settled.Any(settled => settled.Count == count.Number))
+            if (book.Weeks.Settled.FirstOrDefault(settled => settled.Count == count.Number) is { } cleared)
             {
-                return new Obstacle(
-                    ObstacleKind.Difference, $"The difference of {MovementOwner.NameOf(book, count)} was cleared up since; take that back first.", count.PotId);
+                return new Obstacle.DifferenceCleared(BookEntry.Of(book, cleared));
             }
 
-            if (ReturnUndo.Settled(book, new OwedKey(OwedKind.MovesOn, count.Number), $"what moved on by {MovementOwner.NameOf(book, count)}") is { } settled)
+            if (ReturnUndo.Settled(book, new OwedKey(OwedKind.MovesOn, count.Number), BookEntry.Of(book, count)) is { } settled)
             {
                 return settled;
             }
@@ -71,7 +70,7 @@ public static class CountUndo
 
     private static TakingBack Taking(Book book, ImmutableArray<WeekCount> counts)
     {
-        var taking = new TakingBack(book, MovementOwner.NameOf(book, counts[0]), counts.Select(count => count.Number));
+        var taking = new TakingBack(book, BookEntry.Of(book, counts[0]), counts.Select(count => count.Number));
         foreach (WeekCount count in counts)
         {
             taking.AddRange(count.FirstMovement, count.LastMovement);

@@ -31,18 +31,18 @@ public static class Differences
     {
         if (Open(book).FirstOrDefault(open => open.Number == count) is not { } open)
         {
-            return Result.Refused<Book>($"Count {count} has no open difference.");
+            return Result.Refused<Book>(new CountFault.NoOpenDifference(count));
         }
 
         if (how == DifferenceEnd.TurnedUp && open.Difference.IsNegative)
         {
-            return Result.Refused<Book>($"Nothing is missing in count {count}: {open.DifferenceName} was found.");
+            return Result.Refused<Book>(new CountFault.FoundNotMissing(count, open.DifferenceName));
         }
 
         Pot? pot = book.Household.Pots.FirstOrDefault(pot => pot.Id == open.PotId && pot.Held == Held.InCash);
         if (how == DifferenceEnd.TurnedUp && pot is null)
         {
-            return Result.Refused<Book>("The pot is gone, so nothing can turn up in it; explain the difference instead.");
+            return Result.Refused<Book>(new CountFault.PotGone());
         }
 
         var lost = new LedgerEnd.Outside(OutsideKind.Difference, open.PotId);
@@ -84,7 +84,7 @@ public static class Differences
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(settled);
-        var taking = new TakingBack(book, $"the difference of {MovementOwner.NameOf(book, book.Weeks.Counts[(int)settled.Count - 1])}");
+        var taking = new TakingBack(book, BookEntry.Of(book, settled));
         taking.Add(settled.Movement);
         return taking;
     }

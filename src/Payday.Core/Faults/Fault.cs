@@ -10,8 +10,4 @@ public abstract record Fault
 {
     /// <summary>For the time in which some rules still make their sentences themselves.</summary>
     public static implicit operator Fault(string sentence) => new PlainFault(sentence);
-
-    /// <summary>For the time in which some rules still make their sentences themselves.</summary>
-    [return: System.Diagnostics.CodeAnalysis.NotNullIfNotNull(nameof(fault))]
-    public static implicit operator string?(Fault? fault) => fault is PlainFault plain ? plain.Sentence : fault?.ToString();
 }

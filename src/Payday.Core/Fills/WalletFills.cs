@@ -52,12 +52,12 @@ public static class WalletFills
             || !FillPart.GoesThroughTheWallet(pot)
             || FillPart.Of(book, pot).FirstOrDefault(part => part.Key == key) is not { } part)
         {
-            return Result.Refused<Book>($"No closed payday has a fill of {PlainDates.DayMonthYear(key.Day)} for that pot.");
+            return Result.Refused<Book>(new FillFault.NoSuchFill(key.Day));
         }
 
         if (part.Marked?.State == state)
         {
-            return Result.Refused<Book>($"The fill of {pot.Name} for {PlainDates.DayMonthYear(key.Day)} is marked {(state == FillState.Done ? "done" : "skipped")} already.");
+            return Result.Refused<Book>(new FillFault.MarkedAlready(pot.Name, key.Day, state));
         }
 
         var writer = new WeekWriter(book);
@@ -65,7 +65,7 @@ public static class WalletFills
         {
             if (Taking(book, done).InTheWay() is { } obstacle)
             {
-                return Result.Refused<Book>(obstacle.Sentence);
+                return Result.Refused<Book>(obstacle);
             }
 
             if (done.Movement is { } movement)
@@ -106,7 +106,7 @@ public static class WalletFills
     {
         if (InTheWay(book, key) is { } obstacle)
         {
-            return Result.Refused<Book>(obstacle.Sentence);
+            return Result.Refused<Book>(obstacle);
         }
 
         WalletFill mark = book.Weeks.Fills.Single(fill => fill.Key == key);
@@ -120,7 +120,7 @@ public static class WalletFills
         Pot pot = book.Household.Pots.Single(pot => pot.Id == key.PotId);
         if (EndCourse.Of(back.Value.Ledger, AtHome(pot)).LeastFrom(before.Date) < before.Amount)
         {
-            return Result.Refused<Book>($"{pot.Name} has less than {before.Amount.ToString(book.Household.Settings.Numbers)} at home by now, so this fill can't be as it was; mark it done instead.");
+            return Result.Refused<Book>(new FillFault.TooLittleAtHome(pot.Name, before.Amount));
         }
 
         Record(writer, before with { Movement = writer.Move(before.Date, AtHome(pot), Wallet(pot), before.Amount, "week's fill") });
@@ -133,18 +133,18 @@ public static class WalletFills
         ArgumentNullException.ThrowIfNull(book);
         if (book.Weeks.Fills.FirstOrDefault(fill => fill.Key == key) is not { } mark || book.Household.Pots.All(pot => pot.Id != key.PotId))
         {
-            return new Obstacle(ObstacleKind.None, $"{Capital(MovementOwner.NameOf(book, key))} isn't marked, so there is nothing to take back.");
+            return new Obstacle.NotMarked(BookEntry.Of(book, key));
         }
 
         // What a count left out because it was skipped, it has seen too.
         return mark.State == FillState.Skipped && book.Weeks.LastCountOf(key.PotId) is { } count && count.Date >= key.Day
-            ? TakingBack.Seen(book, count, MovementOwner.NameOf(book, key))
+            ? TakingBack.Seen(book, count, BookEntry.Of(book, key))
             : Taking(book, mark).InTheWay();
     }
 
     private static TakingBack Taking(Book book, WalletFill mark)
     {
-        var taking = new TakingBack(book, MovementOwner.NameOf(book, mark.Key));
+        var taking = new TakingBack(book, BookEntry.Of(book, mark.Key));
         if (mark.Movement is { } movement)
         {
             taking.Add(movement);
@@ -152,8 +152,6 @@ public static class WalletFills
 
         return taking;
     }
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
     /// <summary>
     /// Takes what should be in a pot's wallet by a day as being there: fills that were not marked, and whatever its

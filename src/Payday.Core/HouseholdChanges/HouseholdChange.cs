@@ -16,8 +16,8 @@ namespace Payday.Core.HouseholdChanges;
 /// schedules no longer pay on could never be closed, and goes.
 /// </param>
 /// <param name="Movements">What that writes in the ledger, numbered; often nothing.</param>
-/// <param name="Refusals">Why it can't be done, a sentence each; the book is unchanged then.</param>
-public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movements, ImmutableArray<string> Refusals)
+/// <param name="Refusals">Why it can't be done; the book is unchanged then.</param>
+public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movements, ImmutableArray<ChangeFault> Refusals)
 {
     /// <summary>Plans the change.</summary>
     /// <param name="book">The book as it is.</param>
@@ -33,10 +33,10 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
         ArgumentNullException.ThrowIfNull(next);
         if (book.Household.Currency != next.Currency)
         {
-            return Refused(book, [$"The ledger is in {book.Household.Currency}, the file in {next.Currency}. Import it into another folder with --data."]);
+            return Refused(book, [new ChangeFault.OtherCurrency(book.Household.Currency, next.Currency)]);
         }
 
-        ImmutableArray<string> refusals = book.HasHistory ? [.. AgainstHistory(book, next)] : [];
+        ImmutableArray<ChangeFault> refusals = book.HasHistory ? [.. AgainstHistory(book, next)] : [];
         if (!refusals.IsEmpty)
         {
             return Refused(book, refusals);
@@ -54,7 +54,7 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
     private static RoutineDraft? Kept(Book book, RoutineDraft? draft) =>
         draft is not null && DraftFit.To(book.Household, draft) is var fitting && Routine.Plan(book, fitting).Ok ? fitting : null;
 
-    private static HouseholdChange Refused(Book book, ImmutableArray<string> refusals) => new(book, [], refusals);
+    private static HouseholdChange Refused(Book book, ImmutableArray<ChangeFault> refusals) => new(book, [], refusals);
 
     private static IEnumerable<Movement> Reopened(Book book, Household next)
     {
@@ -69,12 +69,12 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
         .Where(debt => debt.Opening.IsPositive && book.Household.Debts.All(known => known.Id != debt.Id))
         .Select(debt => Opening.Owe(next, debt));
 
-    private static IEnumerable<string> AgainstHistory(Book book, Household next)
+    private static IEnumerable<ChangeFault> AgainstHistory(Book book, Household next)
     {
         Household old = book.Household;
         if (old.Start != next.Start)
         {
-            yield return $"The household started on {old.Start:uuuu-MM-dd} and has a history since; leave \"start\" as it is.";
+            yield return new ChangeFault.OtherStart(old.Start);
         }
 
         bool openingChanged = old.Opening.Account != next.Opening.Account
@@ -84,14 +84,13 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
             || next.Debts.Any(debt => old.Debts.Any(known => known.Id == debt.Id && known.Opening != debt.Opening));
         if (openingChanged)
         {
-            yield return "Opening balances are part of the ledger once a payday is closed or a pot counted; leave them as they were.";
+            yield return new ChangeFault.OtherOpening();
         }
 
         Balances balances = book.Ledger.Balances;
-        NumberStyle style = old.Settings.Numbers;
         foreach (Debt debt in old.Debts.Where(debt => next.Debts.All(kept => kept.Id != debt.Id) && !balances.OwedOn(debt.Id).IsZero))
         {
-            yield return $"{balances.OwedOn(debt.Id).ToString(style)} is still owed on {debt.Name} (id {debt.Id}); keep it in the file.";
+            yield return new ChangeFault.DebtOwed(debt.Id, debt.Name, balances.OwedOn(debt.Id));
         }
 
         foreach ((string id, string name) in old.Bills.Where(bill => next.Bills.All(kept => kept.Id != bill.Id)).Select(bill => (bill.Id, bill.Name)))
@@ -99,7 +98,7 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
             Money held = balances[LedgerEnd.InAccount(Purpose.SetAside(id))];
             if (!held.IsZero)
             {
-                yield return $"{held.ToString(style)} is set aside for {name} (id {id}); keep it in the file, with an \"until\" date.";
+                yield return new ChangeFault.BillHeld(id, name, held);
             }
         }
 
@@ -109,19 +108,23 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
             Money has = PotMoney.HasNow(balances, pot.Id);
             if (!has.IsZero && kept?.Held != pot.Held)
             {
-                yield return $"{pot.Name} (id {pot.Id}) has {has.ToString(style)}; keep it in the file, held where it is.";
+                yield return new ChangeFault.PotHas(pot.Id, pot.Name, has);
             }
 
             Money owed = PotMoney.OwedBack(balances, pot.Id);
             if (owed.IsPositive && kept is null)
             {
-                yield return $"{pot.Name} (id {pot.Id}) owes {owed.ToString(style)} back; return it to the account first.";
+                yield return new ChangeFault.PotOwes(pot.Id, pot.Name, owed);
             }
         }
 
         foreach (OwedItem item in OwedItems.Of(book).Where(item => item.Target is { } target && target.NameIn(next) is null))
         {
-            yield return $"{item.Left.ToString(style)} is on its way to {item.Target!.NameIn(old)} (id {item.Target!.Id}); return it to the account first.";
+            yield return new ChangeFault.OnItsWay(
+                item.Target!.Target == PlacementTarget.Debt ? new HouseholdPlace.Debt(item.Target.Id) : new HouseholdPlace.Pot(item.Target.Id),
+                item.Target.Id,
+                item.Target.NameIn(old)!,
+                item.Left);
         }
     }
 }

@@ -136,18 +136,18 @@ public sealed class Ledger
         {
             if (number < 1 || number > Movements.Count)
             {
-                return Result.Refused<ImmutableArray<Movement>>($"There is no movement {number}.");
+                return Result.Refused<ImmutableArray<Movement>>(new LedgerFault.NoSuchMovement(number));
             }
 
             Movement movement = Movements[(int)(number - 1)];
             if (Reverses.ContainsKey(number))
             {
-                return Result.Refused<ImmutableArray<Movement>>($"Movement {number} is undone already.");
+                return Result.Refused<ImmutableArray<Movement>>(new LedgerFault.UndoneAlready(number));
             }
 
             if (movement.Reverses is not null)
             {
-                return Result.Refused<ImmutableArray<Movement>>($"Movement {number} itself undoes another; enter the movement again instead.");
+                return Result.Refused<ImmutableArray<Movement>>(new LedgerFault.UndoesAnother(number));
             }
 
             made.Add(movement with { Date = date, From = movement.To, To = movement.From, Reason = reason, Reverses = number });

@@ -36,29 +36,22 @@ public sealed class OddPeriods
     {
         ArgumentNullException.ThrowIfNull(plan);
         var odd = new OddPeriods(plan);
-        (OddKind Kind, string? Sentence)[] all =
+        OddPeriod?[] all =
         [
-            (OddKind.Missed, odd.Missed()), (OddKind.Moved, odd.Moved()), (OddKind.Extra, odd.Extra()),
-            (OddKind.FillDays, odd.FillDays()), (OddKind.FillOnPayday, odd.FillOnPayday()), (OddKind.Short, odd.Short()),
-            (OddKind.YearEnd, odd.YearEnd()), (OddKind.YearStart, odd.YearStart()),
+            odd.Missed(), odd.Moved(), odd.Extra(), odd.FillDays(), odd.FillOnPayday(), odd.Short(), odd.YearEnd(), odd.YearStart(),
         ];
-        return [.. all.Where(one => one.Sentence is not null).Select(one => new OddPeriod(one.Kind, one.Sentence!))];
+        return [.. all.OfType<OddPeriod>()];
     }
 
-    private string? Missed()
+    private OddPeriod.Missed? Missed()
     {
         LocalDate[] missed = [.. PayCalendar
             .Paydays(household.Sources, holidays, plan.Book.OpenFrom, plan.Period.First.PlusDays(-1))
             .Select(payday => payday.Date)];
-        return missed switch
-        {
-            [] => null,
-            [var one] => $"The payday of {Day(one)} was not closed: close it first, or enter its pay here as a one-off.",
-            [var first, ..] => $"{missed.Length} paydays since {Day(first)} were not closed: close them first, or enter their pay here as one-offs.",
-        };
+        return missed is [var first, ..] ? new OddPeriod.Missed(missed.Length, first) : null;
     }
 
-    private string? Moved()
+    private OddPeriod.Moved? Moved()
     {
         (string Name, LocalDate Scheduled)[] moved =
         [
@@ -69,11 +62,11 @@ public sealed class OddPeriods
                select (source.Name, pay.Scheduled),
         ];
         return moved is [var one, ..]
-            ? $"{one.Name} comes on {Day(plan.Period.First)} instead of {Day(one.Scheduled)}: this payday has to last {Days()}, to {Day(plan.Period.Last)}."
+            ? new OddPeriod.Moved(one.Name, one.Scheduled, plan.Period)
             : null;
     }
 
-    private string? Extra()
+    private OddPeriod.Extra? Extra()
     {
         if (!plan.Payday.IsExtra)
         {
@@ -81,10 +74,10 @@ public sealed class OddPeriods
         }
 
         MonthPaydays month = PayCalendar.OfMonth(household.Sources, holidays, plan.Period.First.ToYearMonth());
-        return $"Payday {month.All.IndexOf(plan.Period.First) + 1} of {Month(plan.Period.First)}, one more than is usual: pots filled by the month get only what they missed, so more is left for the surplus.";
+        return new OddPeriod.Extra(month.All.IndexOf(plan.Period.First) + 1, month.Month);
     }
 
-    private string? FillDays()
+    private OddPeriod.FillDays? FillDays()
     {
         int usual = Periods().GroupBy(period => period.FillDays(household.Settings.FillDay).Length)
             .OrderByDescending(count => count.Count()).ThenBy(count => count.Key)
@@ -92,29 +85,24 @@ public sealed class OddPeriods
             .FirstOrDefault(fillDays.Length);
         return fillDays.Length == usual
             ? null
-            : fillDays.Length switch
-            {
-                0 => $"No {household.Settings.FillDay} before the next payday: pots by the week get nothing, and the others are filled on the payday.",
-                1 => $"1 fill day instead of {usual}: pots by the week get one week, and the others are filled as ever.",
-                int days => $"{days} fill days instead of {usual}: pots by the week get {days} weeks, and the others are filled once.",
-            };
+            : new OddPeriod.FillDays(fillDays.Length, usual, household.Settings.FillDay);
     }
 
-    private string? FillOnPayday() => IsOnFillDay(plan.Period.First) && !IsUsual(IsOnFillDay)
-        ? "The payday is a fill day this time: fetch the notes before the wallet is filled."
+    private OddPeriod.FillOnPayday? FillOnPayday() => IsOnFillDay(plan.Period.First) && !IsUsual(IsOnFillDay)
+        ? new OddPeriod.FillOnPayday()
         : null;
 
-    private string? Short() => IsShort(plan.Period) && Periods().Count(IsShort) * 2 <= Periods().Length
-        ? $"The next payday is {Day(plan.Period.Last.PlusDays(1))} already: this one has to last {Days()}, and what falls due later is left to that one."
+    private OddPeriod.Short? Short() => IsShort(plan.Period) && Periods().Count(IsShort) * 2 <= Periods().Length
+        ? new OddPeriod.Short(plan.Period)
         : null;
 
-    private string? YearEnd() => fillDays.Where(week => week.Year != week.PlusDays(6).Year).Select(week => (LocalDate?)week).FirstOrDefault() is { } week
-        ? $"The week of {Day(week)} ends in {Number(week.Year + 1)}: its cash is fetched this year, and its count falls in the next."
+    private OddPeriod.YearEnd? YearEnd() => fillDays.Where(week => week.Year != week.PlusDays(6).Year).Select(week => (LocalDate?)week).FirstOrDefault() is { } week
+        ? new OddPeriod.YearEnd(week)
         : null;
 
-    private string? YearStart() => paydays.LastOrDefault(payday => payday < plan.Period.First) is var before
+    private OddPeriod.YearStart? YearStart() => paydays.LastOrDefault(payday => payday < plan.Period.First) is var before
         && before != default && before.Year < plan.Period.First.Year
-        ? $"The first payday of {Number(plan.Period.First.Year)}: the days of the year before it have their cash from {Day(before)}."
+        ? new OddPeriod.YearStart(plan.Period.First.Year, before)
         : null;
 
     private ImmutableArray<PayPeriod> Periods() =>
@@ -129,12 +117,4 @@ public sealed class OddPeriods
     private bool IsOnFillDay(LocalDate date) => date.DayOfWeek == household.Settings.FillDay;
 
     private static bool IsShort(PayPeriod period) => Period.DaysBetween(period.First, period.Last) + 1 < 7;
-
-    private string Days() => Period.DaysBetween(plan.Period.First, plan.Period.Last) + 1 is var days && days == 1 ? "1 day" : $"{Number(days)} days";
-
-    private static string Day(LocalDate date) => date.ToString("ddd d MMM", CultureInfo.InvariantCulture);
-
-    private static string Month(LocalDate date) => date.ToString("MMMM uuuu", CultureInfo.InvariantCulture);
-
-    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -18,7 +18,7 @@ public static class Placing
     /// <param name="target">A debt, a pot or the buffer.</param>
     /// <param name="id">The debt or pot; empty for the buffer.</param>
     /// <param name="amount">Zero or more; zero takes the placement away.</param>
-    /// <returns>The placements, together no more than the surplus; or a sentence, where the amount alone is more.</returns>
+    /// <returns>The placements, together no more than the surplus; or the refusal, where the amount alone is more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The amount is below zero.</exception>
     public static Result<ImmutableArray<Placement>> Set(RoutinePlan plan, PlacementTarget target, string id, Money amount)
     {
@@ -27,7 +27,7 @@ public static class Placing
         Money surplus = plan.Surplus.Before.ClampToZero();
         if (amount > surplus)
         {
-            return Result.Refused<ImmutableArray<Placement>>($"There is {surplus.ToString(plan.Book.Household.Settings.Numbers)} to place in all; write no more than that.");
+            return Result.Refused<ImmutableArray<Placement>>(new RoutineFault.MoreThanSurplus(surplus));
         }
 
         Money room = surplus - amount;

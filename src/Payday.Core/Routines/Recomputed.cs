@@ -9,8 +9,8 @@ namespace Payday.Core.Routines;
 
 /// <summary>A routine after a further decision.</summary>
 /// <param name="Plan">All seven steps as they stand.</param>
-/// <param name="Dropped">What was decided in later steps and no longer fits, a sentence each.</param>
-public sealed record Recomputed(RoutinePlan Plan, ImmutableArray<string> Dropped)
+/// <param name="Dropped">What was decided in later steps and no longer fits.</param>
+public sealed record Recomputed(RoutinePlan Plan, ImmutableArray<Dropped> Dropped)
 {
     /// <summary>Takes a decision, and drops of those in later steps what no longer makes sense.</summary>
     /// <param name="before">The routine before.</param>
@@ -27,17 +27,17 @@ public sealed record Recomputed(RoutinePlan Plan, ImmutableArray<string> Dropped
         Result<RoutinePlan> plan = Routine.Plan(before.Book, draft);
         if (!plan.Ok)
         {
-            return Result.Refused<Recomputed>(plan.Fault);
+            return Result.Refused<Recomputed>(plan.Faults);
         }
 
-        var dropped = ImmutableArray.CreateBuilder<string>();
+        var dropped = ImmutableArray.CreateBuilder<Dropped>();
         RoutineDraft fitting = WithoutOverplaced(before, plan.Value, dropped);
         RoutinePlan placed = fitting == draft ? plan.Value : Routine.Plan(before.Book, fitting).Value!;
         RoutineDraft noted = WithoutStaleNotes(before, placed, dropped);
         return Result.Of(new Recomputed(noted == fitting ? placed : Routine.Plan(before.Book, noted).Value!, dropped.ToImmutable()));
     }
 
-    private static RoutineDraft WithoutOverplaced(RoutinePlan before, RoutinePlan after, ImmutableArray<string>.Builder dropped)
+    private static RoutineDraft WithoutOverplaced(RoutinePlan before, RoutinePlan after, ImmutableArray<Dropped>.Builder dropped)
     {
         bool isStale = before.Draft.Placements == after.Draft.Placements
             && after.Draft.Placements is not null
@@ -48,14 +48,11 @@ public sealed record Recomputed(RoutinePlan Plan, ImmutableArray<string> Dropped
             return after.Draft;
         }
 
-        NumberStyle style = after.Book.Household.Settings.Numbers;
-        dropped.Add(string.Create(
-            CultureInfo.InvariantCulture,
-            $"{after.Surplus.Placed.ToString(style)} was placed and {after.Surplus.Before.ClampToZero().ToString(style)} is left now, so the surplus is proposed anew."));
+        dropped.Add(new Dropped.Placements(after.Surplus.Placed, after.Surplus.Before.ClampToZero()));
         return after.Draft with { Placements = null };
     }
 
-    private static RoutineDraft WithoutStaleNotes(RoutinePlan before, RoutinePlan after, ImmutableArray<string>.Builder dropped)
+    private static RoutineDraft WithoutStaleNotes(RoutinePlan before, RoutinePlan after, ImmutableArray<Dropped>.Builder dropped)
     {
         Dictionary<PartKey, Money> was = Shares(before);
         Dictionary<PartKey, Money> now = Shares(after);
@@ -70,8 +67,7 @@ public sealed record Recomputed(RoutinePlan Plan, ImmutableArray<string> Dropped
         }
 
         Household household = after.Book.Household;
-        string names = string.Join(", ", stale.Select(part => household.Pots.Single(pot => pot.Id == part.PotId).Name).Distinct());
-        dropped.Add($"The notes chosen for {names} no longer make its share, so they are proposed anew.");
+        dropped.Add(new Dropped.Notes([.. stale.Select(part => household.Pots.Single(pot => pot.Id == part.PotId).Name).Distinct()]));
         return after.Draft with { Notes = after.Draft.Notes.RemoveRange(stale) };
     }
 

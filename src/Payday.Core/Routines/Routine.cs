@@ -19,7 +19,7 @@ public static class Routine
         BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
         return PayCalendar.Next(book.Household.Sources, holidays, book.OpenFrom.PlusDays(-1)) is { } payday
             ? Result.Of(payday.Date)
-            : Result.Refused<LocalDate>($"No payday is known from {Iso(book.OpenFrom)} on; add dates to an income source.");
+            : Result.Refused<LocalDate>(new RoutineFault.NoPaydayFrom(book.OpenFrom));
     }
 
     /// <summary>The decisions to go on with: those begun, or none yet for the payday asked for or the first that can be closed.</summary>
@@ -34,19 +34,18 @@ public static class Routine
         }
 
         Result<LocalDate> date = on is { } named ? Result.Of(named) : Next(book);
-        return date.Ok ? Result.Of(new RoutineDraft(date.Value)) : Result.Refused<RoutineDraft>(date.Fault);
+        return date.Map(payday => new RoutineDraft(payday));
     }
 
     /// <summary>Computes the routine of a payday.</summary>
     /// <param name="book">The book.</param>
     /// <param name="draft">The payday and what has been decided.</param>
-    /// <returns>The seven steps; or one sentence that says why this payday can't be worked on.</returns>
+    /// <returns>The seven steps; or why this payday can't be worked on.</returns>
     public static Result<RoutinePlan> Plan(Book book, RoutineDraft draft)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(draft);
-        Result<RoutineFacts> facts = FactsOf(book, draft);
-        return facts.Ok ? Result.Of(Plan(facts.Value)) : Result.Refused<RoutinePlan>(facts.Fault);
+        return FactsOf(book, draft).Map(Plan);
     }
 
     private static RoutinePlan Plan(RoutineFacts facts)
@@ -100,20 +99,20 @@ public static class Routine
         if (date < book.OpenFrom)
         {
             return Result.Refused<RoutineFacts>(book.LastClosed is { } last && last.Payday >= date
-                ? $"The payday of {Iso(last.Payday)} is closed, so none up to it can be worked on again."
-                : $"The household starts on {Iso(household.Start)}, after {Iso(date)}.");
+                ? new RoutineFault.Closed(last.Payday)
+                : new RoutineFault.BeforeStart(household.Start, date));
         }
 
         ImmutableArray<ScheduledPayday> from = PayCalendar.Paydays(
             household.Sources, holidays, date, date.PlusMonths(Bills.BillDues.MonthsAhead));
         if (from.IsEmpty || from[0].Date != date)
         {
-            return Result.Refused<RoutineFacts>($"{Iso(date)} is not a payday.{Instead(book, holidays, date)}");
+            return Result.Refused<RoutineFacts>(NotAPayday(book, holidays, date));
         }
 
         if (from.Length == 1)
         {
-            return Result.Refused<RoutineFacts>($"No payday is known after {Iso(date)}; add dates to an income source, so that its pay period has an end.");
+            return Result.Refused<RoutineFacts>(new RoutineFault.NoPaydayAfter(date));
         }
 
         return Result.Of(new RoutineFacts(
@@ -127,13 +126,10 @@ public static class Routine
     }
 
     // The payday to work on next is the first that is not closed, whatever date was named.
-    private static string Instead(Book book, BankHolidays holidays, LocalDate date)
+    private static RoutineFault.NotAPayday NotAPayday(Book book, BankHolidays holidays, LocalDate date)
     {
         LocalDate? open = PayCalendar.Next(book.Household.Sources, holidays, book.OpenFrom.PlusDays(-1))?.Date;
         LocalDate? after = PayCalendar.Next(book.Household.Sources, holidays, date)?.Date;
-        string next = open is { } first ? $" The next payday is {Iso(first)}." : "";
-        return after is { } later && later != open ? $"{next} The first after {Iso(date)} is {Iso(later)}." : next;
+        return new RoutineFault.NotAPayday(date, open, after != open ? after : null);
     }
-
-    private static string Iso(LocalDate date) => NodaTime.Text.LocalDatePattern.Iso.Format(date);
 }

@@ -9,7 +9,7 @@ using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;
 
-/// <summary>What the person says becomes of a sinking pot: each gives the household with it, or one sentence on why it can't be.</summary>
+/// <summary>What the person says becomes of a sinking pot: each gives the household with it, or why it can't be.</summary>
 /// <remarks>Each is a setting of the pot, so it can be changed back like any other.</remarks>
 public static class SinkingAnswers
 {
@@ -35,8 +35,8 @@ public static class SinkingAnswers
     /// <param name="date">The date, on the payday or after it.</param>
     /// <param name="payday">The payday worked on, the first that can still put something in.</param>
     public static Result<Household> By(Book book, string potId, LocalDate date, LocalDate payday) => With(book, potId, (_, kind) =>
-        date < payday ? Result.Refused<PotKind.Sinking>($"No payday comes by {PlainDates.DayMonthYear(date)} any more; name {PlainDates.DayMonthYear(payday)}, the next one, or a later day.")
-        : date > book.Household.Start.PlusYears(Household.MostYears) ? Result.Refused<PotKind.Sinking>($"{PlainDates.DayMonthYear(date)} is more than {Household.MostYears} years off; look for a mistyped year.")
+        date < payday ? Result.Refused<PotKind.Sinking>(new SinkingFault.NoPaydayBy(date, payday))
+        : date > book.Household.Start.PlusYears(Household.MostYears) ? Result.Refused<PotKind.Sinking>(new SinkingFault.TooFarOff(date, Household.MostYears))
         : Result.Of(kind with { By = date, SettledTo = PotRecord.LastSpending(book, potId) ?? kind.SettledTo, Finished = false }));
 
     /// <summary>
@@ -60,17 +60,14 @@ public static class SinkingAnswers
         ArgumentNullException.ThrowIfNull(book);
         if (book.Household.Pots.FirstOrDefault(pot => pot.Id == potId) is not { } pot)
         {
-            return Result.Refused<Household>($"There is no pot '{potId}'.");
+            return Result.Refused<Household>(new SinkingFault.NoSuchPot(potId));
         }
 
         if (pot.Kind is not PotKind.Sinking kind)
         {
-            return Result.Refused<Household>($"{pot.Name} has no target by a date, so there is nothing to say of it.");
+            return Result.Refused<Household>(new SinkingFault.NoTarget(pot.Name));
         }
 
-        Result<PotKind.Sinking> answered = answer(pot, kind);
-        return answered.Ok
-            ? Result.Of(book.Household with { Pots = book.Household.Pots.Replace(pot, pot with { Kind = answered.Value }) })
-            : Result.Refused<Household>(answered.Fault);
+        return answer(pot, kind).Map(answered => book.Household with { Pots = book.Household.Pots.Replace(pot, pot with { Kind = answered }) });
     }
 }

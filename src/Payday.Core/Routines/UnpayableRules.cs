@@ -32,7 +32,7 @@ internal static class UnpayableRules
         rest.Take(debts.Total);
         return
         [
-            .. toPlace.IsNegative ? [new Unpayable(new Obligation("What was placed before", payday, -toPlace, ObligationKind.EssentialBill), -toPlace)] : ImmutableArray<Unpayable>.Empty,
+            .. toPlace.IsNegative ? [new Unpayable(new Obligation("", payday, -toPlace, ObligationKind.EssentialBill) { IsOverdrawn = true }, -toPlace)] : ImmutableArray<Unpayable>.Empty,
             .. openBills,
             .. minimums,
             .. Pots(payday, pots, floors, rest.Amount),
@@ -48,7 +48,7 @@ internal static class UnpayableRules
         var lacking = new List<Obligation>();
         foreach (SetAsideLine line in bills.SetAsides.Where(line => line.HeldBefore.IsNegative))
         {
-            lacking.Add(new Obligation($"{line.Name}, paid beyond what was held,", payday, -line.HeldBefore, ObligationKind.EssentialBill));
+            lacking.Add(new Obligation(line.Name, payday, -line.HeldBefore, ObligationKind.EssentialBill) { IsOverdrawn = true });
         }
 
         foreach (DueRow due in bills.Dues)

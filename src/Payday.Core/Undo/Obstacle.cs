@@ -1,35 +1,123 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Faults;
+
 namespace Payday.Core.Undo;
 
-/// <summary>What has to be taken back before something else can be.</summary>
-/// <param name="Kind">What it is, so that a screen or a command can say what leads to it.</param>
-/// <param name="Sentence">One sentence: what is in the way, and what to do.</param>
-/// <param name="PotId">The pot whose count or fill it is; null for anything else.</param>
-public sealed record Obstacle(ObstacleKind Kind, string Sentence, string? PotId = null);
-
-/// <summary>What can be in the way of taking something back.</summary>
-public enum ObstacleKind
+/// <summary>Why something can't be taken back, or not yet.</summary>
+public abstract record Obstacle : Fault
 {
-    /// <summary>Nothing that can be taken back: the person named what there isn't, or what is undone already.</summary>
-    None,
+    /// <summary>What has to be taken back before, so that a screen or a command can lead there; null where nothing helps.</summary>
+    public virtual BookEntry? First => null;
 
-    /// <summary>A confirmed count.</summary>
-    Count,
+    /// <summary>There is no card purchase of that number.</summary>
+    /// <param name="Number">The number.</param>
+    public sealed record NoSuchPurchase(long Number) : Obstacle;
 
-    /// <summary>A fill of the wallet.</summary>
-    Fill,
+    /// <summary>The card purchase is undone already.</summary>
+    /// <param name="Number">Its number.</param>
+    public sealed record PurchaseUndone(long Number) : Obstacle;
 
-    /// <summary>A card purchase.</summary>
-    Purchase,
+    /// <summary>The fill isn't marked.</summary>
+    /// <param name="Fill">The fill.</param>
+    public sealed record NotMarked(BookEntry.Fill Fill) : Obstacle;
 
-    /// <summary>A cash return.</summary>
-    Return,
+    /// <summary>A confirmed count has seen it.</summary>
+    /// <param name="What">What is to be taken back.</param>
+    /// <param name="Count">The count.</param>
+    public sealed record Counted(BookEntry What, BookEntry.Count Count) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Count;
+    }
 
-    /// <summary>A difference that was cleared up.</summary>
-    Difference,
+    /// <summary>Its money has gone on since.</summary>
+    /// <param name="What">What is to be taken back.</param>
+    /// <param name="To">What took the money.</param>
+    public sealed record GoneOn(BookEntry What, BookEntry To) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => To;
+    }
 
-    /// <summary>A closed payday.</summary>
-    Payday,
+    /// <summary>Its cash went into pots on a payday.</summary>
+    /// <param name="What">What is to be taken back: a card purchase, or a count by which something moved on.</param>
+    /// <param name="Payday">The payday.</param>
+    public sealed record CashInPots(BookEntry What, BookEntry.Payday Payday) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Payday;
+    }
 
-    /// <summary>A movement that is undone in the ledger.</summary>
-    Movement,
+    /// <summary>Its cash was taken to the bank.</summary>
+    /// <param name="What">What is to be taken back: a card purchase, or a count by which something moved on.</param>
+    /// <param name="Return">The cash return.</param>
+    public sealed record CashAtBank(BookEntry What, BookEntry.Return Return) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Return;
+    }
+
+    /// <summary>A refund came after the cash return.</summary>
+    /// <param name="Return">The cash return that is to be taken back.</param>
+    /// <param name="Refund">The refund.</param>
+    public sealed record RefundSince(BookEntry.Return Return, BookEntry.Purchase Refund) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Refund;
+    }
+
+    /// <summary>A later refund of the same pot came after the refund.</summary>
+    /// <param name="Later">The later one.</param>
+    public sealed record LaterRefund(BookEntry.Purchase Later) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Later;
+    }
+
+    /// <summary>A refund lowered what the card purchase owes back.</summary>
+    /// <param name="Purchase">The card purchase that is to be undone.</param>
+    /// <param name="Refund">The last refund of its pot, the one that can be undone first.</param>
+    public sealed record Refunded(BookEntry.Purchase Purchase, BookEntry.Purchase Refund) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Refund;
+    }
+
+    /// <summary>What was left of the purchase after the refund was returned, and what was rounded then is in the buffer.</summary>
+    /// <param name="Refund">The refund that is to be undone.</param>
+    /// <param name="Return">The cash return.</param>
+    public sealed record RefundReturned(BookEntry.Purchase Refund, BookEntry.Return Return) : Obstacle;
+
+    /// <summary>The pot has less by now than the refund gave back to it.</summary>
+    /// <param name="Refund">The refund that is to be undone.</param>
+    /// <param name="Pot">What the person calls the pot.</param>
+    /// <param name="Needed">What the refund gave back.</param>
+    public sealed record RefundSpent(BookEntry.Purchase Refund, string Pot, Money Needed) : Obstacle;
+
+    /// <summary>The difference of the count was cleared up since.</summary>
+    /// <param name="Difference">That it was.</param>
+    public sealed record DifferenceCleared(BookEntry.Difference Difference) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Difference;
+    }
+
+    /// <summary>The movement is a part of something that is taken back as a whole.</summary>
+    /// <param name="Number">The movement.</param>
+    /// <param name="Whole">What it is a part of.</param>
+    public sealed record PartOf(long Number, BookEntry Whole) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Whole;
+    }
+
+    /// <summary>Something was written since the payday was closed, and may depend on it.</summary>
+    /// <param name="Payday">The closed payday that is to be reopened.</param>
+    /// <param name="Later">What was written.</param>
+    public sealed record WrittenSince(LocalDate Payday, BookEntry Later) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Later;
+    }
 }

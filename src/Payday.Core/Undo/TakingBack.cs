@@ -15,15 +15,15 @@ namespace Payday.Core.Undo;
 /// </remarks>
 internal sealed class TakingBack
 {
-    private readonly string what;
+    private readonly BookEntry what;
     private readonly ImmutableHashSet<long> counts;
     private readonly HashSet<FillKey> fills = [];
     private readonly SortedSet<long> movements = [];
 
     /// <param name="book">The book.</param>
-    /// <param name="what">What a sentence calls it, e.g. <c>card purchase 3</c>.</param>
+    /// <param name="what">What it is.</param>
     /// <param name="counts">The numbers of the counts that are taken back with it.</param>
-    public TakingBack(Book book, string what, params IEnumerable<long> counts)
+    public TakingBack(Book book, BookEntry what, params IEnumerable<long> counts)
     {
         Book = book;
         this.what = what;
@@ -102,20 +102,17 @@ internal sealed class TakingBack
         }
 
         return TookIt(Book, all) is { } owner
-            ? new Obstacle(owner.Kind, $"The money of {what} has gone on since, to {owner.Name}; take that back first.", owner.PotId)
+            ? new Obstacle.GoneOn(what, owner)
             : null;
     }
 
     /// <summary>That a count has seen something.</summary>
-    public static Obstacle Seen(Book book, WeekCount count, string what) => new(
-        ObstacleKind.Count,
-        $"{MovementOwner.PotName(book, count.PotId)} was counted on {PlainDates.DayMonthYear(count.Date)} with {what} in it; take that count back first.",
-        count.PotId);
+    public static Obstacle Seen(Book book, WeekCount count, BookEntry what) => new Obstacle.Counted(what, BookEntry.Of(book, count));
 
     /// <summary>What took money from an end last, where a ledger would have less than nothing there on some day; null where it has not.</summary>
     /// <param name="book">The book before.</param>
     /// <param name="undone">What is taken back.</param>
-    public static MovementOwner? TookIt(Book book, IReadOnlyCollection<Movement> undone)
+    public static BookEntry? TookIt(Book book, IReadOnlyCollection<Movement> undone)
     {
         foreach (LedgerEnd end in undone.Select(movement => movement.To).Where(end => !LedgerCheck.MayBeNegative(end)).Distinct())
         {
@@ -124,9 +121,9 @@ internal sealed class TakingBack
             if (least.IsNegative && least < EndCourse.Of(book.Ledger, end).LeastFrom(from))
             {
                 Movement took = book.Ledger.Of(end).Last(movement => movement.From == end && !undone.Contains(movement));
-                return MovementOwner.Of(book, took.Number) ?? (took.Payday is { } payday
-                    ? new MovementOwner(ObstacleKind.Payday, $"the payday of {PlainDates.DayMonthYear(payday)}")
-                    : new MovementOwner(ObstacleKind.Movement, $"movement {took.Number}"));
+                return BookEntry.Of(book, took.Number) ?? (took.Payday is { } payday
+                    ? new BookEntry.Payday(payday)
+                    : new BookEntry.Movement(took.Number));
             }
         }
 
@@ -169,7 +166,7 @@ internal sealed class TakingBack
     {
         if (InTheWay() is { } obstacle)
         {
-            return Result.Refused<Book>(obstacle.Sentence);
+            return Result.Refused<Book>(obstacle);
         }
 
         var writer = new WeekWriter(Book);

@@ -8,6 +8,6 @@ internal static class BalanceCheck
 {
     /// <summary>What is below zero and may not be.</summary>
     public static IEnumerable<Finding> Of(Book book) => LedgerCheck
-        .Overdrawn(book.Ledger.Balances, book.Household.Settings.Numbers)
-        .Select(sentence => new Finding("ledger", sentence, "", "The next payday makes it good first, from what comes in or from the buffer."));
+        .Overdrawn(book.Ledger.Balances)
+        .Select(fault => new Finding("ledger", LedgerTexts.Of(fault, book.Household.Settings.Numbers), "", "The next payday makes it good first, from what comes in or from the buffer."));
 }

@@ -1,0 +1,81 @@
+using NodaTime;
+using Payday.Core.Books;
+
+namespace Payday.Core.Undo;
+
+/// <summary>Something that was entered in a book, as the person would point at it, and as a whole can be taken back.</summary>
+public abstract record BookEntry
+{
+    private BookEntry()
+    {
+    }
+
+    /// <summary>A confirmed count.</summary>
+    /// <param name="PotId">The pot.</param>
+    /// <param name="Pot">What the person calls it.</param>
+    /// <param name="Date">The day it was counted for.</param>
+    public sealed record Count(string PotId, string Pot, LocalDate Date) : BookEntry;
+
+    /// <summary>A fill of the wallet.</summary>
+    /// <param name="PotId">The pot.</param>
+    /// <param name="Pot">What the person calls it.</param>
+    /// <param name="Day">Its fill day.</param>
+    public sealed record Fill(string PotId, string Pot, LocalDate Day) : BookEntry;
+
+    /// <summary>A card purchase, or a refund of one.</summary>
+    /// <param name="Number">Its number.</param>
+    public sealed record Purchase(long Number) : BookEntry;
+
+    /// <summary>A cash return.</summary>
+    /// <param name="Date">The day on which the cash was at the bank.</param>
+    public sealed record Return(LocalDate Date) : BookEntry;
+
+    /// <summary>That the difference of a count was cleared up.</summary>
+    /// <param name="Number">The number of the count.</param>
+    /// <param name="Counted">The count.</param>
+    public sealed record Difference(long Number, Count Counted) : BookEntry;
+
+    /// <summary>A closed payday.</summary>
+    /// <param name="Date">Its date.</param>
+    public sealed record Payday(LocalDate Date) : BookEntry;
+
+    /// <summary>A movement of the ledger that belongs to nothing else.</summary>
+    /// <param name="Number">Its number.</param>
+    public sealed record Movement(long Number) : BookEntry;
+
+    /// <summary>What stands and a movement belongs to, other than a closed payday; null where there is none.</summary>
+    public static BookEntry? Of(Book book, long movement)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        WeekRecords weeks = book.Weeks;
+        if (weeks.StandingReturns.FirstOrDefault(back => back.FirstMovement <= movement && movement <= back.LastMovement) is { } back)
+        {
+            return back.Payday is { } payday ? new Payday(payday) : new Return(back.Date);
+        }
+
+        if (weeks.Settled.FirstOrDefault(settled => settled.Movement == movement) is { } settled)
+        {
+            return Of(book, settled);
+        }
+
+        if (weeks.StandingCounts.FirstOrDefault(count => count.Move == movement || (count.FirstMovement <= movement && movement <= count.LastMovement)) is { } count)
+        {
+            return Of(book, count);
+        }
+
+        if (weeks.StandingPurchases.FirstOrDefault(purchase => purchase.FirstMovement <= movement && movement <= purchase.LastMovement || purchase.TakenUp.Movements.Contains(movement)) is { } purchase)
+        {
+            return new Purchase(purchase.Number);
+        }
+
+        return weeks.Fills.FirstOrDefault(fill => fill.Movement == movement) is { } fill ? Of(book, fill.Key) : null;
+    }
+
+    internal static Count Of(Book book, WeekCount count) => new(count.PotId, PotName(book, count.PotId), count.Date);
+
+    internal static Fill Of(Book book, FillKey key) => new(key.PotId, PotName(book, key.PotId), key.Day);
+
+    internal static Difference Of(Book book, SettledDifference settled) => new(settled.Count, Of(book, book.Weeks.Counts[(int)settled.Count - 1]));
+
+    private static string PotName(Book book, string potId) => book.Household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId;
+}

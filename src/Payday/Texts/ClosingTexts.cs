@@ -1,0 +1,62 @@
+using Payday.Core.Amounts;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.Pots;
+using Payday.Store;
+using Payday.Text;
+
+namespace Payday.Texts;
+
+/// <summary>What is said of a payday that can't be closed or reopened, and of a movement that isn't undone alone.</summary>
+internal static class ClosingTexts
+{
+    /// <summary>One sentence, as a screen says it.</summary>
+    public static string Of(ClosingFault fault, NumberStyle style) => fault switch
+    {
+        ClosingFault.BufferAsked asked => Asked(asked, "say in the Income step what it gives", style),
+        ClosingFault.BufferHasLess less => $"The buffer has {less.Has.ToString(style)}, so it can't give {less.Gives.ToString(style)}.",
+        ClosingFault.BufferGivesBelowZero => "What the buffer gives is below zero; place what it is to get in the Surplus step.",
+        ClosingFault.CantPay { Unpayable: { Obligation: { Kind: ObligationKind.Pot } pot, Short: var lacking } } =>
+            $"{Name(pot)} can't be filled: {lacking.ToString(style)} of its {pot.Amount.ToString(style)} is not there; lower it by hand.",
+        ClosingFault.CantPay { Unpayable: { Obligation: var due, Short: var lacking } } =>
+            $"{Name(due)} can't be paid in full: {lacking.ToString(style)} short by {DateText.Day(due.Due)}.",
+        ClosingFault.LeftToPlace left => $"{left.Amount.ToString(style)} is left to place.",
+        ClosingFault.PlacedTooMuch more => $"{more.Amount.ToString(style)} more is placed than there is.",
+        ClosingFault.IncomeBelowZero => "An income is below zero.",
+        ClosingFault.FillBelowZero => "A fill is below zero.",
+        ClosingFault.MoreThanOwed more => $"More is placed on {more.Debt} than is owed.",
+        ClosingFault.NotesAbove notes => $"The notes for {notes.Pot} are {notes.Amount.ToString(style)} more than it has.",
+        _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
+    };
+
+    /// <summary>The question of what the buffer gives, with the way in which it is answered here.</summary>
+    public static string Asked(ClosingFault.BufferAsked asked, string way, NumberStyle style) =>
+        $"The payday is {asked.Short.ToString(style)} short, and the buffer has {asked.Has.ToString(style)}: {way}; 0 gives nothing."
+        + (asked.IsAll ? "" : " Without it:");
+
+    /// <summary>What an obligation is called.</summary>
+    public static string Name(Obligation obligation) => (obligation.IsOverdrawn, obligation.Name) switch
+    {
+        (true, "") => "What was placed before",
+        (true, var name) => $"{name}, paid beyond what was held,",
+        (_, var name) => name,
+    };
+
+    /// <summary>One sentence or two.</summary>
+    public static string Of(ReopeningFault fault, NumberStyle style) => fault switch
+    {
+        ReopeningFault.NoneClosed => "No payday has been closed yet, so there is none to reopen.",
+        ReopeningFault.Unsound unsound => $"The payday of {DateText.Day(unsound.Payday)} can't be reopened. {LedgerTexts.Of(unsound.Why, style)}",
+        _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
+    };
+
+    /// <summary>One sentence.</summary>
+    public static string Of(UndoingFault fault, NumberStyle style) => fault switch
+    {
+        UndoingFault.ReasonLength reason => $"Say why it is undone, in 1 to {reason.Most} characters.",
+        UndoingFault.MovesNotes moves => $"Movement {moves.Number} moves notes, so it isn't undone alone; reopen its payday, or count the pot instead.",
+        UndoingFault.IsOpening opening => $"Movement {opening.Number} is an opening balance; correct it in the household file and import that.",
+        UndoingFault.GoneOn gone =>
+            $"Part of that money has gone on since: undoing it would leave {gone.Rest.ToString(style)} there; undo first what took it.",
+        _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
+    };
+}

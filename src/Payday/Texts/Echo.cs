@@ -1,0 +1,10 @@
+namespace Payday.Texts;
+
+/// <summary>What was typed, as a refusal repeats it: only so much as leaves the sentence readable.</summary>
+internal static class Echo
+{
+    private const int Longest = 24;
+
+    /// <summary>The beginning of a text that was typed.</summary>
+    public static string Of(string text) => text.Length <= Longest ? text : text[..Longest] + "...";
+}

@@ -1,0 +1,58 @@
+using Payday.Core.Amounts;
+using Payday.Core.Calendar;
+using Payday.Core.CardPurchases;
+using Payday.Core.Cash;
+using Payday.Core.CashReturns;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.Counts;
+using Payday.Core.Faults;
+using Payday.Core.Fills;
+using Payday.Core.HouseholdChanges;
+using Payday.Core.Ledgers;
+using Payday.Core.Routines;
+using Payday.Core.Undo;
+using Payday.Files;
+using Payday.Printing;
+using Payday.Store;
+
+namespace Payday.Texts;
+
+/// <summary>What a screen says of a fault: each feature's texts are in a file of their own, and all are reached from here.</summary>
+/// <remarks>Where a command has to say it differently, <see cref="CommandTexts"/> does.</remarks>
+internal static class FaultTexts
+{
+    /// <summary>What is wrong and how to mend it, in one sentence.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <param name="style">How the household writes numbers.</param>
+    public static string Of(Fault fault, NumberStyle style = default) => fault switch
+    {
+        AmountFault amount => AmountTexts.Of(amount),
+        DateFault date => DateTexts.Of(date),
+        PeriodFault period => DateTexts.Of(period),
+        NoteFault note => NoteTexts.Of(note, style),
+        LedgerFault ledger => LedgerTexts.Of(ledger, style),
+        Obstacle obstacle => UndoTexts.Of(obstacle, style),
+        FillFault fill => FillTexts.Of(fill, style),
+        CountFault count => CountTexts.Of(count, style),
+        ReturnFault cash => ReturnTexts.Of(cash, style),
+        PurchaseFault purchase => PurchaseTexts.Of(purchase, style),
+        ListFault list => PurchaseTexts.Of(list, style),
+        RoutineFault routine => RoutineTexts.Of(routine, style),
+        SinkingFault sinking => RoutineTexts.Of(sinking),
+        Dropped dropped => RoutineTexts.Of(dropped, style),
+        OddPeriod odd => OddPeriodTexts.Of(odd),
+        ClosingFault closing => ClosingTexts.Of(closing, style),
+        ReopeningFault reopening => ClosingTexts.Of(reopening, style),
+        UndoingFault undoing => ClosingTexts.Of(undoing, style),
+        ChangeFault change => ChangeTexts.OnAForm(change, style),
+        FileFault file => FileTexts.Of(file),
+        OutputFault output => FileTexts.Of(output),
+        PrintFault print => FileTexts.Of(print),
+        _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
+    };
+
+    /// <summary>The sentences of all, one after the other.</summary>
+    /// <param name="faults">The faults, the first thing to mend first.</param>
+    /// <param name="style">How the household writes numbers.</param>
+    public static string Of(IEnumerable<Fault> faults, NumberStyle style = default) => string.Join(' ', faults.Select(fault => Of(fault, style)));
+}

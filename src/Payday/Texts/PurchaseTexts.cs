@@ -1,0 +1,52 @@
+using System.Globalization;
+using Payday.Core.Amounts;
+using Payday.Core.CardPurchases;
+using Payday.Text;
+
+namespace Payday.Texts;
+
+/// <summary>What is said of card purchases that can't be entered, one or a list.</summary>
+internal static class PurchaseTexts
+{
+    /// <summary>One sentence.</summary>
+    public static string Of(PurchaseFault fault, NumberStyle style) => fault switch
+    {
+        PurchaseFault.NotAboveZero => "A card purchase is above zero; to take one back, undo it.",
+        PurchaseFault.NoSuchPot no => $"There is no pot '{no.PotId}'.",
+        PurchaseFault.BeforeStart before => $"{DateText.Day(before.Date)} is before the household began, {DateText.Day(before.Start)}.",
+        PurchaseFault.BufferHasLess less =>
+            $"The buffer has {less.Has.ToString(style)}, less than {less.Amount.ToString(style)}; enter what it has, and the rest on a pot.",
+        PurchaseFault.PotHasLess less =>
+            $"{less.Pot} has {less.Has.ToString(style)}, less than {less.Amount.ToString(style)}; enter what it has, and the rest on another pot or the buffer.",
+        PurchaseFault.PotHasNothing nothing =>
+            $"{nothing.Pot} has nothing to pay {nothing.Amount.ToString(style)} with; enter it on another pot or the buffer.",
+        PurchaseFault.RefundUnchangeable => "A refund can't be changed; undo it, and enter it again from a list.",
+        PurchaseFault.RefundNotAboveZero => "A refund is above zero.",
+        PurchaseFault.OwesNoCash no =>
+            $"{no.Pot ?? "The buffer"} owes no cash back, so there is nothing that {no.Amount.ToString(style)} coming in could lower; leave it out.",
+        PurchaseFault.OwesNothing nothing =>
+            $"{nothing.Pot} owes nothing back for what was bought up to {DateText.Day(nothing.Date)}, so there is nothing that {nothing.Amount.ToString(style)} coming in could lower; leave it out.",
+        PurchaseFault.OwesLess less =>
+            $"{less.Pot} owes back {less.Owed.ToString(style)} for what was bought, less than the {less.Amount.ToString(style)} that came in; leave it out.",
+        _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
+    };
+
+    /// <summary>One sentence, with its line in front where it is of one.</summary>
+    public static string Of(ListFault fault, NumberStyle style) => fault switch
+    {
+        ListFault.AtLine line => string.Create(CultureInfo.InvariantCulture, $"Line {line.Number}: {FaultTexts.Of(line.What, style)}"),
+        ListFault.TooManyLines many => string.Create(CultureInfo.InvariantCulture, $"The list has {many.Lines} lines, more than {many.Most}; enter it in parts."),
+        ListFault.TooFewCells => $"write date, amount and text, such as {Example(style)}.",
+        ListFault.NoDate no => $"'{Echo.Of(no.Cell)}': {FaultTexts.Of(no.Why, style)}",
+        ListFault.StillToCome => DateTexts.StillToCome,
+        ListFault.TwoAmounts two =>
+            $"both '{Echo.Of(two.First)}' and '{Echo.Of(two.Second)}' can be its amount; put an amount with a comma in it in quotes, or leave the line out.",
+        ListFault.Zero => "the amount is zero; leave the line out.",
+        ListFault.NoPot => "no pot is known for it; pick one, or leave the line out.",
+        _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
+    };
+
+    /// <summary>A line of a list as this household would write it.</summary>
+    public static string Example(NumberStyle style) =>
+        string.Join(style.DecimalMark == "," ? "; " : ", ", "2026-03-07", style.Written("12.50"), "Corner shop");
+}

@@ -1,0 +1,28 @@
+using Payday.Core.Amounts;
+using Payday.Core.CashReturns;
+using Payday.Text;
+
+namespace Payday.Texts;
+
+/// <summary>What is said of a cash return that can't be, and of a pot whose notes can't be told.</summary>
+internal static class ReturnTexts
+{
+    /// <summary>One sentence.</summary>
+    public static string Of(ReturnFault fault, NumberStyle style) => fault switch
+    {
+        ReturnFault.NothingOwed => "No pot owes any cash.",
+        ReturnFault.NothingGoes => "Nothing of what is owed goes to the bank this time.",
+        ReturnFault.NotesDiffer differ =>
+            $"The notes for {differ.Pot} come to {differ.Notes.ToString(style)}, but it owes {differ.Owes.ToString(style)}.",
+        ReturnFault.NotOwedYet not => $"{not.Pot} did not owe all of it yet on {DateText.Day(not.Date)}; give a later day.",
+        _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
+    };
+
+    /// <summary>What the person has to do where the notes aren't told, in one sentence; null where they are.</summary>
+    public static string? Advice(ReturnLine line, NumberStyle style) => line.Way switch
+    {
+        ReturnWay.NotesUnknown => $"The notes of {line.Pot.Name} aren't known: pick {line.Owes.ToString(style)} from it, or count it by notes first.",
+        ReturnWay.NoWay => $"No notes of {line.Pot.Name}, nor a swap with another pot, make {line.Owes.ToString(style)}: leave it owed, or bring change.",
+        _ => null,
+    };
+}

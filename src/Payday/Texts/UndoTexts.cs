@@ -1,0 +1,77 @@
+using Payday.Core.Amounts;
+using Payday.Core.Undo;
+using Payday.Text;
+
+namespace Payday.Texts;
+
+/// <summary>What is said of what can't be taken back, or not yet, and what leads to what is in the way.</summary>
+internal static class UndoTexts
+{
+    /// <summary>One sentence: what is in the way, and what to do.</summary>
+    public static string Of(Obstacle obstacle, NumberStyle style) => obstacle switch
+    {
+        Obstacle.NoSuchPurchase no => $"There is no card purchase {no.Number}.",
+        Obstacle.PurchaseUndone undone => $"Card purchase {undone.Number} is undone already.",
+        Obstacle.NotMarked not => $"The fill of {not.Fill.Pot} for {DateText.Day(not.Fill.Day)} isn't marked, so there is nothing to take back.",
+        Obstacle.Counted seen => $"{seen.Count.Pot} was counted on {DateText.Day(seen.Count.Date)} with {Name(seen.What)} in it; take that count back first.",
+        Obstacle.GoneOn gone => $"The money of {Name(gone.What)} has gone on since, to {Owner(gone.To)}; take that back first.",
+        Obstacle.CashInPots cash => $"The cash for {Cash(cash.What)} went into pots on {Name(cash.Payday)}; reopen that payday first.",
+        Obstacle.CashAtBank cash => $"The cash for {Cash(cash.What)} was taken to the bank on {DateText.Day(cash.Return.Date)}; take that cash return back first.",
+        Obstacle.RefundSince refund => $"Refund {refund.Refund.Number} came after {Name(refund.Return)}; undo the refund first.",
+        Obstacle.LaterRefund later => $"Refund {later.Later.Number} of the same pot came after it; undo that first.",
+        Obstacle.Refunded refunded => $"A refund lowered what {Name(refunded.Purchase)} owes back; undo the refund first.",
+        Obstacle.RefundReturned returned =>
+            $"What was left of it was returned on {DateText.Day(returned.Return.Date)}, so refund {returned.Refund.Number} can't be undone.",
+        Obstacle.RefundSpent spent => $"{spent.Pot} has less by now than the {spent.Needed.ToString(style)} that the refund gave back to it, so it can't be undone.",
+        Obstacle.DifferenceCleared cleared => $"The difference of {Name(cleared.Difference.Counted)} was cleared up since; take that back first.",
+        Obstacle.PartOf part => $"Movement {part.Number} belongs to {Owner(part.Whole)}, so it isn't undone alone; take that back as a whole.",
+        Obstacle.WrittenSince since => $"The payday of {DateText.Day(since.Payday)} can't be reopened: {Owner(since.Later)} was written since and may depend on it; "
+            + (since.Later is BookEntry.Movement ? "undo that first." : "take that back first."),
+        _ => throw new ArgumentOutOfRangeException(nameof(obstacle), obstacle, "There is no text for it."),
+    };
+
+    /// <summary>The sentence with the keys that lead to what is in the way.</summary>
+    public static string WithKeys(Obstacle obstacle, NumberStyle style) => Together(Of(obstacle, style), obstacle.First switch
+    {
+        BookEntry.Count => "On home: w, then u.",
+        BookEntry.Fill => "On home: f, then u on that fill.",
+        BookEntry.Purchase => "On home: b, then u on it.",
+        BookEntry.Return => "On home: r, then u.",
+        BookEntry.Difference => "On home: w, then g, then u.",
+        BookEntry.Payday => "On home: l, then z.",
+        BookEntry.Movement => "On home: l, then u on it.",
+        _ => "",
+    });
+
+    /// <summary>The sentence with the command that leads to what is in the way, or the keys where there is none.</summary>
+    public static string WithCommands(Obstacle obstacle, NumberStyle style) => Together(Of(obstacle, style), obstacle.First switch
+    {
+        BookEntry.Count count => $"payday count --undo \"{count.Pot}\"",
+        BookEntry.Fill fill => $"payday fill --undo \"{fill.Pot}\"",
+        BookEntry.Purchase => "payday spend --undo NUMBER",
+        BookEntry.Return => "payday return --undo",
+        BookEntry.Difference => "On the screen: w, then g, then u.",
+        BookEntry.Payday => "On the screen: l, then z.",
+        BookEntry.Movement => "On the screen: l, then u on it.",
+        _ => "",
+    });
+
+    private static string Together(string sentence, string way) => way.Length == 0 ? sentence : $"{sentence} {way}";
+
+    private static string Cash(BookEntry what) => what is BookEntry.Count ? "what moved on by " + Name(what) : Name(what);
+
+    // Among a movement's owners a difference goes by the number of its count, as the ledger's list has it.
+    private static string Owner(BookEntry entry) => entry is BookEntry.Difference difference ? $"the difference of count {difference.Number}" : Name(entry);
+
+    private static string Name(BookEntry entry) => entry switch
+    {
+        BookEntry.Count count => $"the count of {count.Pot} on {DateText.Day(count.Date)}",
+        BookEntry.Fill fill => $"the fill of {fill.Pot} for {DateText.Day(fill.Day)}",
+        BookEntry.Purchase purchase => $"card purchase {purchase.Number}",
+        BookEntry.Return back => $"the cash return of {DateText.Day(back.Date)}",
+        BookEntry.Difference difference => $"the difference of {Name(difference.Counted)}",
+        BookEntry.Payday payday => $"the payday of {DateText.Day(payday.Date)}",
+        BookEntry.Movement movement => $"movement {movement.Number}",
+        _ => throw new ArgumentOutOfRangeException(nameof(entry), entry, "There is no text for it."),
+    };
+}
