@@ -68,7 +68,7 @@ internal sealed class StoreFiles : IDisposable
     {
         try
         {
-            BookContent content = BookContent.Read(Database);
+            BookContent content = BookContent.Read(Database.Collection);
             return content.Digest == (Journal.Last?.Digest ?? default) ? content : null;
         }
         catch (Exception fault) when (StoreFaults.IsDamage(fault))

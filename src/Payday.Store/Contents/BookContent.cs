@@ -20,13 +20,14 @@ internal sealed class BookContent
     public IEnumerable<Edit> Edits => collections.SelectMany(pair => pair.Value.Values.Select(stored => new Edit(pair.Key, stored.Record["_id"], stored.Record)));
 
     /// <summary>Reads a database whole.</summary>
+    /// <param name="collection">Its collections by their names.</param>
     /// <exception cref="Exception">Anything: a damaged one trips in any way there is.</exception>
-    public static BookContent Read(BookDatabase database)
+    public static BookContent Read(Func<string, ILiteCollection<BsonDocument>> collection)
     {
         var content = new BookContent();
         foreach (string name in CollectionNames.All)
         {
-            foreach (BsonDocument document in database.Collection(name).FindAll())
+            foreach (BsonDocument document in collection(name).FindAll())
             {
                 content.Add(name, document);
             }
