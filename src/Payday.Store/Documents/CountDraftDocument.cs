@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.Pots;
-using Payday.Store.Contents;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;

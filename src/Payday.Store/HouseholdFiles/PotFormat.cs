@@ -4,6 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Cash;
 using Payday.Core.Debts;
 using Payday.Core.Pots;
+using Payday.Store.Fields;
 using Payday.Store.Json;
 
 namespace Payday.Store.HouseholdFiles;

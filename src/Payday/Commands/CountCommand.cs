@@ -10,6 +10,7 @@ using Payday.Core.Households;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;
@@ -94,7 +95,7 @@ internal static class CountCommand
             return Answer.Because(counted.Fault);
         }
 
-        store.Save(BookChange.Between(plan.Book, counted.Value));
+        store.Save(plan.Book, counted.Value);
         return Shown(plan, "Counted and stored.");
     }
 

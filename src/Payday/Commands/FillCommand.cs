@@ -11,6 +11,7 @@ using Payday.Core.Households;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;
@@ -99,7 +100,7 @@ internal static class FillCommand
 
         if (after != book)
         {
-            store.Save(BookChange.Between(book, after));
+            store.Save(book, after);
         }
 
         Dictionary<FillKey, FillState> states = after.Weeks.Fills.ToDictionary(fill => fill.Key, fill => fill.State);

@@ -2,6 +2,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Households;
+using Payday.Store.Fields;
 
 namespace Payday.Commands;
 

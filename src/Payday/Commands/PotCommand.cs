@@ -10,6 +10,7 @@ using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Json;
 using Payday.Store;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;
@@ -71,7 +72,7 @@ internal static class PotCommand
             return new Answer.Refused(change.Refusals);
         }
 
-        store.Save(BookChange.Of(change));
+        store.Save(book, change.Book);
         string what = Told(change.Book.Household.Pots.Single(pot => pot.Id == potId));
         return new Answer.Done([what], JsonSerializer.Serialize(new DoneResult(what), ResultJson.Readable.DoneResult));
     }

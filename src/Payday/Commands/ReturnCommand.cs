@@ -11,6 +11,7 @@ using Payday.Core.Pots;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
+using Payday.Store.Fields;
 
 namespace Payday.Commands;
 
@@ -76,7 +77,7 @@ internal static class ReturnCommand
             return Answer.Because(returned.Fault);
         }
 
-        store.Save(BookChange.Between(book, returned.Value));
+        store.Save(book, returned.Value);
         return Shown(plan, stored: true, "Returned and stored.");
     }
 

@@ -5,6 +5,7 @@ using Payday.Screens.Looking;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
 using Payday.Store;
+using Payday.Store.Files;
 using Payday.Store.HouseholdFiles;
 
 namespace Payday.Commands;

@@ -9,7 +9,8 @@ using Payday.Json;
 using Payday.Printing;
 using Payday.Reports;
 using Payday.Slips;
-using Payday.Store;
+using Payday.Store.Fields;
+using Payday.Store.Folders;
 
 namespace Payday.Commands;
 

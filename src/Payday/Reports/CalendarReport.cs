@@ -4,6 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Status;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Reports;

@@ -1,4 +1,8 @@
 using CsCheck;
+using Payday.Store.Changes;
+using Payday.Store.Fields;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Tests.Books;
 
@@ -121,7 +125,7 @@ public sealed class BookDamageTests
         using var scratch = new ScratchFolder();
         using (BookStore begun = Samples.Begun(scratch.Data))
         {
-            begun.Save(new BookChange { Movements = Samples.Incomes(40), Closed = Samples.Closed(Samples.Payday, 1, 3) });
+            begun.Save(new BookChange { Movements = Samples.Incomes(40), Closed = [Samples.Closed(Samples.Payday, 1, 3)] });
         }
 
         string before;

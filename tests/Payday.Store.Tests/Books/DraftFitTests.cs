@@ -5,6 +5,7 @@ using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Store.Changes;
 
 namespace Payday.Store.Tests.Books;
 

@@ -5,6 +5,7 @@ using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Pots;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Tests.Books;
 

@@ -12,6 +12,7 @@ using Payday.Screens.Routines;
 using Payday.Screens.Setup;
 using Payday.Screens.Shell;
 using Payday.Screens.Weeks;
+using Payday.Store.Fields;
 using Payday.Text;
 using Terminal.Gui.Input;
 

@@ -53,7 +53,7 @@ internal sealed class ReopenScreen(BookSession session) : PageScreen
 
     private Way Reopen()
     {
-        session.Reopen(reopening.Value!);
+        session.Take(reopening.Value!.Book);
         return new Way.Home("The payday is open again; Enter goes on with it.");
     }
 }

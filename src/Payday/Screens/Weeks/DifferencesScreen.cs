@@ -5,6 +5,7 @@ using Payday.Core.Counts;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Screens.Weeks;

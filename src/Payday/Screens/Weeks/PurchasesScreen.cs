@@ -4,6 +4,7 @@ using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Looking;
 using Payday.Screens.Shell;
+using Payday.Store.Fields;
 using Payday.Text;
 using Terminal.Gui.Input;
 

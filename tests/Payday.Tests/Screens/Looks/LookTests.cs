@@ -9,6 +9,7 @@ using Payday.Screens.Routines;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
 using Payday.Store;
+using Payday.Store.Folders;
 using Payday.Tests.Printing;
 using Payday.Tests.Screens.Setup;
 
@@ -123,9 +124,9 @@ public sealed class LookTests : IDisposable
 
     [Fact]
     public void Session_OfALook_RefusesToStore() =>
-        Assert.Throws<InvalidOperationException>(() => Looked().Session.Keep(new RoutineDraft(Today)));
+        Assert.Throws<InvalidOperationException>(() => Looked().Session.Take(Looked().Session.Book with { Draft = new RoutineDraft(Today) }));
 
     private Looking Looked() => new(door, LookFolder.First(folder)!, () => Today);
 
-    private void CloseOne() => session.Close(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!);
+    private void CloseOne() => session.Take(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!.Book);
 }

@@ -9,6 +9,7 @@ using Payday.Screens.Home;
 using Payday.Screens.Routines;
 using Payday.Screens.Start;
 using Payday.Store;
+using Payday.Store.Folders;
 using Payday.Tests.Printing;
 using Payday.Tests.Screens.Setup;
 using Payday.Tests.Slips;

@@ -3,7 +3,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using LiteDB;
 
-namespace Payday.Store.Contents;
+namespace Payday.Store.Edits;
 
 /// <summary>The documents of the database as JSON, always the same bytes for the same document.</summary>
 /// <remarks>Whole numbers have one kind here; the documents are read by value, so 32 and 64 bits are the same to them.</remarks>

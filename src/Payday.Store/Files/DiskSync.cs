@@ -1,7 +1,7 @@
 using System.Runtime.InteropServices;
 using Microsoft.Win32.SafeHandles;
 
-namespace Payday.Store;
+namespace Payday.Store.Files;
 
 /// <summary>Waits until what was written to a file is on the disk, and says so where it can't be.</summary>
 /// <remarks>

@@ -1,4 +1,6 @@
-namespace Payday.Store.Files;
+using Payday.Store.Files;
+
+namespace Payday.Store.Folders;
 
 /// <summary>That the files of a folder are not those any more that Payday has open.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace Payday.Store.Snapshots;
+namespace Payday.Store.Journals;
 
 /// <summary>A place in a journal, after one of its lines.</summary>
 /// <param name="Number">The number of the line.</param>

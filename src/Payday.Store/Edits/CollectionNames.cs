@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Payday.Store.Contents;
+namespace Payday.Store.Edits;
 
 /// <summary>The collections that hold a book.</summary>
 internal static class CollectionNames

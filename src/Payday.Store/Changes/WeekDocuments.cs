@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using LiteDB;
 using Payday.Core.Books;
 using Payday.Store.Contents;
+using Payday.Store.Documents;
+using Payday.Store.Edits;
 
-namespace Payday.Store.Documents;
+namespace Payday.Store.Changes;
 
 /// <summary>What happened between paydays, as the documents that differ from those stored.</summary>
 internal sealed class WeekDocuments

@@ -2,7 +2,7 @@ using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
 
-namespace Payday.Store;
+namespace Payday.Store.Folders;
 
 /// <summary>Who has a data folder open.</summary>
 /// <param name="Process">The number of the process; null where it is not known.</param>

@@ -1,4 +1,4 @@
-namespace Payday.Store;
+namespace Payday.Store.Files;
 
 /// <summary>The store could not do what was asked. The message is one sentence meant for the person.</summary>
 public sealed class StoreException : Exception

@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
+using Payday.Store.Backups;
 using Payday.Store.Databases;
 using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 using Payday.Store.Recovery;
 
-namespace Payday.Store.Backups;
+namespace Payday.Store.Restores;
 
 /// <summary>Putting a store back: what there is is read, and put in its place, under one lock, so that nothing can be stored between the two.</summary>
 public sealed class Restoring : IDisposable

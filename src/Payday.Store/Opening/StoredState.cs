@@ -1,7 +1,8 @@
 using Payday.Core.Books;
+using Payday.Store.Changes;
 using Payday.Store.Contents;
 
-namespace Payday.Store;
+namespace Payday.Store.Opening;
 
 /// <summary>What has to be known of what is stored, to take a change.</summary>
 /// <param name="records">All that is stored when this begins; null where nothing is.</param>

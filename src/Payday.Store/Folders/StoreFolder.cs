@@ -1,7 +1,7 @@
 using Payday.Store.Files;
 using Payday.Store.Snapshots;
 
-namespace Payday.Store;
+namespace Payday.Store.Folders;
 
 /// <summary>The files of a data folder.</summary>
 /// <param name="Path">The folder.</param>

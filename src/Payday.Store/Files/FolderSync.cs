@@ -1,7 +1,7 @@
 using System.Runtime.InteropServices;
 using Microsoft.Win32.SafeHandles;
 
-namespace Payday.Store;
+namespace Payday.Store.Files;
 
 /// <summary>Makes the names in a folder outlive a power cut: files that were made, renamed or deleted there.</summary>
 /// <remarks>

@@ -1,11 +1,14 @@
 using System.Collections.Immutable;
 using Payday.Core.Books;
+using Payday.Store.Backups;
 using Payday.Store.Contents;
+using Payday.Store.Fields;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 using Payday.Store.Recovery;
 using Payday.Store.Snapshots;
 
-namespace Payday.Store.Backups;
+namespace Payday.Store.Restores;
 
 /// <summary>One of the states that a store can be put back to.</summary>
 public sealed class Candidate

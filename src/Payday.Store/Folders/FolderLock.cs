@@ -2,7 +2,7 @@ using System.Text;
 using NodaTime;
 using Payday.Store.Files;
 
-namespace Payday.Store;
+namespace Payday.Store.Folders;
 
 /// <summary>The one writer of a data folder. Released by the system even when the process is killed.</summary>
 /// <remarks>

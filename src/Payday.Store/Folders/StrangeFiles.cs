@@ -1,4 +1,6 @@
-namespace Payday.Store.Files;
+using Payday.Store.Files;
+
+namespace Payday.Store.Folders;
 
 /// <summary>Things that are no files and stand in the place of Payday's: named, and never opened, waited on or followed.</summary>
 internal static class StrangeFiles

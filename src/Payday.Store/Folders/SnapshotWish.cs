@@ -1,4 +1,4 @@
-namespace Payday.Store.Snapshots;
+namespace Payday.Store.Folders;
 
 /// <summary>When a store keeps a snapshot.</summary>
 /// <param name="FewestRecords">From how many records on.</param>

@@ -1,6 +1,6 @@
 using LiteDB;
 
-namespace Payday.Store.Contents;
+namespace Payday.Store.Edits;
 
 /// <summary>A document put in its place, or taken out where <paramref name="Document"/> is null.</summary>
 /// <param name="Collection">The collection.</param>

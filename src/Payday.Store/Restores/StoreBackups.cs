@@ -1,6 +1,9 @@
+using Payday.Store.Backups;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 
-namespace Payday.Store.Backups;
+namespace Payday.Store.Restores;
 
 /// <summary>Backups made by the person; for putting them back see <see cref="Restoring"/>.</summary>
 public static class StoreBackups

@@ -1,6 +1,6 @@
-using Payday.Store.Files;
+using Payday.Store.Folders;
 
-namespace Payday.Store;
+namespace Payday.Store.Files;
 
 /// <summary>Folders that only their owner may enter.</summary>
 internal static class PrivateFolder

@@ -2,20 +2,19 @@ using System.Collections.Immutable;
 using LiteDB;
 using Payday.Core.Books;
 using Payday.Store.Contents;
+using Payday.Store.Documents;
+using Payday.Store.Edits;
 
-namespace Payday.Store.Documents;
+namespace Payday.Store.Changes;
 
 /// <summary>A change as the documents it comes to, all of them made before the database is touched.</summary>
 internal sealed class ChangeDocuments
 {
-    /// <summary>The id of the one household.</summary>
-    public const string HouseholdId = "household";
-
     private readonly BsonDocument? household;
     private readonly ImmutableArray<BsonDocument> movements;
-    private readonly BsonDocument? closed;
-    private readonly BsonDocument? corrected;
-    private readonly BsonValue? reopened;
+    private readonly ImmutableArray<BsonDocument> closed;
+    private readonly ImmutableArray<BsonDocument> corrected;
+    private readonly ImmutableArray<BsonValue> reopened;
     private readonly BsonDocument? draft;
     private readonly bool dropsDraft;
     private readonly WeekDocuments? weeks;
@@ -26,11 +25,11 @@ internal sealed class ChangeDocuments
     /// <exception cref="ArgumentException">The household is one that could not be read again.</exception>
     public ChangeDocuments(BookChange change, long lastMovement, WeekRecords? lastWeeks)
     {
-        household = change.Household is { } set ? HouseholdDocument.From(set, HouseholdId) : null;
+        household = change.Household is { } set ? HouseholdDocument.From(set) : null;
         movements = [.. change.Movements.Select((movement, i) => MovementDocument.Form.From(movement with { Number = lastMovement + 1 + i }))];
-        closed = change.Closed is { } done ? ClosedDocument.Form.From(done) : null;
-        corrected = change.Corrected is { } put ? ClosedDocument.Form.From(put) : null;
-        reopened = change.Reopened is { } again ? Bson.Of(again) : null;
+        closed = [.. change.Closed.Select(ClosedDocument.Form.From)];
+        corrected = [.. change.Corrected.Select(ClosedDocument.Form.From)];
+        reopened = [.. change.Reopened.Select(Bson.Of)];
         draft = change.Draft is { } begun ? DraftDocument.Form.From(begun) : null;
         dropsDraft = change.DropsDraft || draft is not null;
         weeks = change.Weeks is { } happened ? WeekDocuments.Of(lastWeeks, happened) : null;
@@ -50,19 +49,19 @@ internal sealed class ChangeDocuments
             edits.Add(CollectionNames.Movements, movement);
         }
 
-        if (closed is not null)
+        foreach (BsonDocument payday in closed)
         {
-            edits.Add(CollectionNames.Closed, closed);
+            edits.Add(CollectionNames.Closed, payday);
         }
 
-        if (corrected is not null)
+        foreach (BsonDocument payday in corrected)
         {
-            edits.Put(CollectionNames.Closed, corrected);
+            edits.Put(CollectionNames.Closed, payday);
         }
 
-        if (reopened is not null)
+        foreach (BsonValue payday in reopened)
         {
-            edits.Remove(CollectionNames.Closed, reopened);
+            edits.Remove(CollectionNames.Closed, payday);
         }
 
         if (dropsDraft)

@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
-namespace Payday.Store;
+namespace Payday.Store.Contents;
 
 /// <summary>Makes a ledger of stored movements, which a damaged file may have lost some of.</summary>
 internal static class StoredLedger

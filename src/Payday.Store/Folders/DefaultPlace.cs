@@ -1,7 +1,7 @@
 using System.Runtime.InteropServices;
 using Payday.Store.Files;
 
-namespace Payday.Store;
+namespace Payday.Store.Folders;
 
 /// <summary>Finds the data folder where none is named, and never makes do with another, such as the current one.</summary>
 internal static partial class DefaultPlace

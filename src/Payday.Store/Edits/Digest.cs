@@ -3,7 +3,7 @@ using System.Globalization;
 using LiteDB;
 using Payday.Store.Hashing;
 
-namespace Payday.Store.Contents;
+namespace Payday.Store.Edits;
 
 /// <summary>A digest over a set of documents, kept up as single ones come and go.</summary>
 /// <remarks>

@@ -3,10 +3,12 @@ using System.Globalization;
 using Payday.Store.Backups;
 using Payday.Store.Contents;
 using Payday.Store.Databases;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 using Payday.Store.Recovery;
 
-namespace Payday.Store;
+namespace Payday.Store.Opening;
 
 /// <summary>Database and journal of a folder, which agree.</summary>
 internal sealed class StoreFiles : IDisposable
@@ -68,7 +70,7 @@ internal sealed class StoreFiles : IDisposable
     {
         try
         {
-            BookContent content = BookContent.Read(Database);
+            BookContent content = Database.Content();
             return content.Digest == (Journal.Last?.Digest ?? default) ? content : null;
         }
         catch (Exception fault) when (StoreFaults.IsDamage(fault))

@@ -1,4 +1,6 @@
-namespace Payday.Store;
+using Payday.Store.Files;
+
+namespace Payday.Store.Folders;
 
 /// <summary>Turns what the system and the database throw into a plain sentence, and what to do, for the person.</summary>
 internal static class StoreFaults

@@ -1,4 +1,4 @@
-namespace Payday.Store;
+namespace Payday.Store.Files;
 
 /// <summary>Files that only their owner may read.</summary>
 internal static class PrivateFile
