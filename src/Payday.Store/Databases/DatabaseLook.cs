@@ -1,5 +1,7 @@
 using LiteDB;
 using LiteDB.Engine;
+using Payday.Store.Contents;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 
 namespace Payday.Store.Databases;
@@ -47,8 +49,9 @@ internal sealed class DatabaseLook : IDisposable
     /// <summary>The last line of the journal that is in the database; null in a store where nothing was stored yet, or of before the journal.</summary>
     public JournalLine? LastLine => Version < Schema.FirstWithJournal ? null : Schema.LastLine(folder, Collection(Schema.Collection));
 
-    /// <summary>A collection by its name.</summary>
-    public ILiteCollection<BsonDocument> Collection(string name) => database.GetCollection(name);
+    /// <summary>All its documents.</summary>
+    /// <exception cref="Exception">Anything: a damaged one trips in any way there is.</exception>
+    public BookContent Content() => DatabaseContent.Of(Collection);
 
     /// <inheritdoc/>
     public void Dispose()
@@ -63,4 +66,6 @@ internal sealed class DatabaseLook : IDisposable
             log.CloseFile();
         }
     }
+
+    private ILiteCollection<BsonDocument> Collection(string name) => database.GetCollection(name);
 }

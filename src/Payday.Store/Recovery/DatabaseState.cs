@@ -1,5 +1,7 @@
 using Payday.Store.Contents;
 using Payday.Store.Databases;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 
 namespace Payday.Store.Recovery;
@@ -41,7 +43,7 @@ internal abstract record DatabaseState
 
             using var database = new DatabaseLook(folder);
             last = database.LastLine;
-            BookContent content = BookContent.Read(database.Collection);
+            BookContent content = database.Content();
             return database.Version < Schema.FirstWithJournal || (last?.Digest ?? default) == content.Digest
                 ? new Sound(database.Version, last, content)
                 : new Damaged($"{folder.Database} holds something else than was written to it.", StoreFaults.Damaged(folder), last);

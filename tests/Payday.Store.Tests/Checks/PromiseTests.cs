@@ -1,7 +1,10 @@
 using CsCheck;
-using Payday.Store.Backups;
+using Payday.Store.Changes;
 using Payday.Store.Checks;
-using Payday.Store.Snapshots;
+using Payday.Store.Fields;
+using Payday.Store.Files;
+using Payday.Store.Folders;
+using Payday.Store.Restores;
 using Payday.Store.Tests.Books;
 using Payday.Store.Tests.Recovery;
 

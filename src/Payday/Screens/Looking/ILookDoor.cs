@@ -1,5 +1,7 @@
-using Payday.Store;
 using Payday.Screens.Shell;
+using Payday.Store.Files;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Screens.Looking;
 
