@@ -5,10 +5,14 @@ using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.Counts;
 using Payday.Core.Households;
+using Payday.Core.Pots;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
 using Payday.Store;
+using Payday.Store.Changes;
 using Payday.Tests.Commands;
 
 namespace Payday.Tests.Stored;
