@@ -5,6 +5,7 @@ using Payday.Core.ClosedPaydays;
 using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Reports;
+using Payday.Screens.Leading;
 using Payday.Screens.Shell;
 using Payday.Slips;
 using Payday.Store;
@@ -18,7 +19,6 @@ namespace Payday.Commands;
 internal static class DemoCommand
 {
     private const string Resource = "demo-household.json";
-    private const int SlipWidth = 42;
 
     public static Command Build(CommandShell shell)
     {
@@ -43,7 +43,7 @@ internal static class DemoCommand
     private static Answer Screens()
     {
         using var demo = new DemoFolder();
-        FullScreen.Run(demo.Open());
+        FullScreen.Run(demo.Open(), new ScreenMap().Lead);
         return new Answer.Done([], "{}");
     }
 
@@ -74,7 +74,7 @@ internal static class DemoCommand
                 .. RoutineReport.Lines(plan.Value!),
                 "",
                 .. Report.Heading("7 Slip"),
-                .. SlipLayout.Lay(BankPapers.Slip(household, closed), SlipWidth).Lines,
+                .. SlipLayout.Lay(BankPapers.Slip(household, closed), SlipLayout.UsualWidth).Lines,
                 "",
                 .. FillingSheetLayout.Lay(BankPapers.Filling(household, closed), Report.Width).Lines,
                 "",

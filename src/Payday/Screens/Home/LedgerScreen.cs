@@ -39,7 +39,7 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
         Letters.One.Does("only one", "Only movements about one source, bill, debt or pot.", () => new Way.To(Subjects())),
         Letters.Days.Does("dates", "Only movements of a day, a month or some days; empty for all.", () => new Way.Edit(new CellEdit("Day, month, or one to another", "", Between))),
         .. Here is null ? Array.Empty<Binding>() : [session.Changing(this, Letters.Undo.Does("undo", "Undo this movement by its reverse, with a reason.", Undo))],
-        ReopenScreen.Opens(session, this),
+        session.Reopens(this),
     ];
 
     /// <inheritdoc/>
