@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
-using Payday.Core.Routines;
-using Payday.Store.Contents;
+using Payday.Core.Books;
+using Payday.Core.Pots;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;

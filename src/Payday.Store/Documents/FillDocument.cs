@@ -1,7 +1,7 @@
 using System.Text;
 using LiteDB;
-using Payday.Core.Weeks;
-using Payday.Store.Contents;
+using Payday.Core.Books;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;

@@ -1,12 +1,13 @@
 using Payday.Core.Bills;
+using Payday.Core.Books;
+using Payday.Core.Pots;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
 
 /// <summary>The choices that documents hold, each with its words.</summary>
-/// <remarks>Kinds of jobs and who is outside have theirs in the keys of ledger ends, the choices of the household file in <see cref="HouseholdFiles.Words"/>.</remarks>
+/// <remarks>Kinds of purposes and who is outside have theirs in the keys of ledger ends, the choices of the household file in <see cref="HouseholdFiles.Words"/>.</remarks>
 internal static class StoredChoices
 {
     public static StoredWords<RoutineStep> Steps { get; } = new(

@@ -2,13 +2,13 @@ using System.Reflection;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Debts;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
 using Payday.Store.Documents;
 using Payday.Store.Fields;
 using Payday.Store.HouseholdFiles;
@@ -47,25 +47,25 @@ public sealed class StoredWordTests
     public void DifferenceEnds() => Documents(StoredChoices.DifferenceEnds, (DifferenceEnd.Explained, "Explained"), (DifferenceEnd.TurnedUp, "TurnedUp"));
 
     [Fact]
-    public void Jobs()
+    public void Purposes()
     {
-        (JobKind Kind, string Word)[] words =
+        (PurposeKind Kind, string Word)[] words =
         [
-            (JobKind.LeftToPlace, "left-to-place"),
-            (JobKind.Buffer, "buffer"),
-            (JobKind.SetAside, "set-aside"),
-            (JobKind.Pot, "pot"),
-            (JobKind.KeptBack, "kept-back"),
-            (JobKind.OwedBack, "owed-back"),
-            (JobKind.Wallet, "wallet"),
+            (PurposeKind.LeftToPlace, "left-to-place"),
+            (PurposeKind.Buffer, "buffer"),
+            (PurposeKind.SetAside, "set-aside"),
+            (PurposeKind.Pot, "pot"),
+            (PurposeKind.KeptBack, "kept-back"),
+            (PurposeKind.OwedBack, "owed-back"),
+            (PurposeKind.Wallet, "wallet"),
         ];
 
         AllAreThere(words);
-        foreach ((JobKind kind, string word) in words)
+        foreach ((PurposeKind kind, string word) in words)
         {
-            Key("account/" + word, LedgerEnd.InAccount(new Job(kind, "")));
-            Key("cash/" + word, LedgerEnd.InCash(new Job(kind, "")));
-            Key($"account/{word}:an-id", LedgerEnd.InAccount(new Job(kind, "an-id")));
+            Key("account/" + word, LedgerEnd.InAccount(new Purpose(kind, "")));
+            Key("cash/" + word, LedgerEnd.InCash(new Purpose(kind, "")));
+            Key($"account/{word}:an-id", LedgerEnd.InAccount(new Purpose(kind, "an-id")));
         }
     }
 
@@ -77,7 +77,7 @@ public sealed class StoredWordTests
         AllAreThere(words);
         foreach ((Place place, string word) in words)
         {
-            Key(word + "/pot:food", new LedgerEnd.Held(place, Job.Pot("food")));
+            Key(word + "/pot:food", new LedgerEnd.Held(place, Purpose.Pot("food")));
         }
     }
 

@@ -5,9 +5,14 @@ using System.Text.RegularExpressions;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
+using Payday.Core.Books;
+using Payday.Core.CardPurchases;
+using Payday.Core.CashReturns;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.Counts;
+using Payday.Core.Fills;
+using Payday.Core.Pots;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
 using Payday.Store;
 using Payday.Tests.Commands;
 using Payday.Tests.Stored;
@@ -84,14 +89,14 @@ internal static partial class Script
         {
             case "@undo":
                 Read<Undoing> undone = Undoing.Of(book, NumberOf(book, words[0]), today, words[1]);
-                return undone.Ok ? Stored(store, BookChange.Of(undone.Value)) : undone.Fault;
+                return undone.Ok ? Stored(store, book, undone.Value.Book) : undone.Fault;
             case "@reopen":
                 Read<Reopening> reopened = Reopening.Of(book, today);
-                return reopened.Ok ? Stored(store, BookChange.Of(reopened.Value)) : reopened.Fault;
+                return reopened.Ok ? Stored(store, book, reopened.Value.Book) : reopened.Fault;
             case "@close":
                 Read<RoutinePlan> plan = Routine.Plan(book, PlayedLife.Draft(book, words));
                 Read<Closing> closing = plan.Ok ? Closing.Of(plan.Value) : Read.Refused<Closing>(plan.Fault);
-                return closing.Ok ? Stored(store, BookChange.Of(closing.Value)) : closing.Fault;
+                return closing.Ok ? Stored(store, book, closing.Value.Book) : closing.Fault;
             case "@again":
                 Read<Recomputed> again = Recomputed.After(Routine.Plan(book, PlayedLife.Draft(book, words[0].Split('|'))).Value!, PlayedLife.Draft(book, words[1].Split('|')));
                 return again.Ok ? string.Join(' ', again.Value.Dropped) : again.Fault;
@@ -109,9 +114,9 @@ internal static partial class Script
         "@settle-undo" => Differences.LastSettled(book) is { } last ? Differences.Reopen(book, last, today) : Nothing,
         "@count-undo" => CountUndo.Of(book, CountUndo.Last(book), today),
         "@count" => CountPlan.Of(book, PlayedLife.CountDraft(book, today, words)).Confirm(),
-        "@purchase" => CardPurchases.Enter(book, Entry(book, words)),
-        "@purchase-change" => CardPurchases.Change(book, Number(words[0]), Entry(book, words[1..]), today),
-        "@purchase-undo" => CardPurchases.Undo(book, Number(words[0]), today),
+        "@purchase" => Purchasing.Enter(book, Entry(book, words)),
+        "@purchase-change" => Purchasing.Change(book, Number(words[0]), Entry(book, words[1..]), today),
+        "@purchase-undo" => Purchasing.Undo(book, Number(words[0]), today),
         "@refund" => CardRefunds.Enter(book, Entry(book, words)),
         "@fill" => WalletFills.Mark(book, Key(words), words[3] == "done" ? FillState.Done : FillState.Skipped, today),
         "@fill-undo" => WalletFills.Unmark(book, Key(words), today),
@@ -123,11 +128,11 @@ internal static partial class Script
     };
 
     private static string? Took(BookStore store, Book before, Read<Book> after) =>
-        after.Ok ? Stored(store, BookChange.Between(before, after.Value)) : after.Fault;
+        after.Ok ? Stored(store, before, after.Value) : after.Fault;
 
-    private static string? Stored(BookStore store, BookChange change)
+    private static string? Stored(BookStore store, Book before, Book after)
     {
-        store.Save(change);
+        store.Save(before, after);
         return null;
     }
 

@@ -5,10 +5,14 @@ using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.Counts;
 using Payday.Core.Households;
+using Payday.Core.Pots;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
 using Payday.Store;
+using Payday.Store.Changes;
 using Payday.Tests.Commands;
 
 namespace Payday.Tests.Stored;
@@ -41,15 +45,15 @@ internal static partial class PlayedLife
     {
         using BookStore store = BookStore.Open(shell.Data);
         Book book = store.Load()!;
-        store.Save(what switch
+        store.Save(book, what switch
         {
-            "@undo" => BookChange.Of(Undoing.Of(book, Last(book, words[0]), shell.Today, words[1]).Value!),
-            "@reopen" => BookChange.Of(Reopening.Of(book, shell.Today).Value!),
-            "@close" => BookChange.Of(Closing.Of(Routine.Plan(book, book.Draft!).Value!).Value!),
-            "@draft" => new BookChange { Draft = Draft(book, words) },
-            "@settle" => BookChange.Between(book, Differences.Settle(
-                book, long.Parse(words[0], CultureInfo.InvariantCulture), words[1] == "TurnedUp" ? DifferenceEnd.TurnedUp : DifferenceEnd.Explained, shell.Today).Value!),
-            "@countdraft" => BookChange.Between(book, book with { Weeks = book.Weeks with { Draft = CountDraft(book, shell.Today, words) } }),
+            "@undo" => Undoing.Of(book, Last(book, words[0]), shell.Today, words[1]).Value!.Book,
+            "@reopen" => Reopening.Of(book, shell.Today).Value!.Book,
+            "@close" => Closing.Of(Routine.Plan(book, book.Draft!).Value!).Value!.Book,
+            "@draft" => book with { Draft = Draft(book, words) },
+            "@settle" => Differences.Settle(
+                book, long.Parse(words[0], CultureInfo.InvariantCulture), words[1] == "TurnedUp" ? DifferenceEnd.TurnedUp : DifferenceEnd.Explained, shell.Today).Value!,
+            "@countdraft" => book with { Weeks = book.Weeks with { Draft = CountDraft(book, shell.Today, words) } },
             _ => throw new ArgumentOutOfRangeException(nameof(what), what, "A life doesn't know this."),
         });
     }

@@ -2,6 +2,7 @@ using System.IO.Compression;
 using System.Runtime.CompilerServices;
 using NodaTime;
 using Payday.Store;
+using Payday.Store.Files;
 using Payday.Tests.Commands;
 
 namespace Payday.Tests.Stored;
