@@ -192,7 +192,7 @@ public sealed class FaultPageTests
     {
         using (BookStore store = BookStore.Open(page.Data))
         {
-            Payday.Store.Backups.StoreBackups.Make(store, null);
+            Payday.Store.Restores.StoreBackups.Make(store, null);
         }
 
         File.WriteAllBytes(page.Data.Database, page.Before["payday.db"]);

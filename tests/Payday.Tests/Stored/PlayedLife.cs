@@ -45,22 +45,22 @@ internal static partial class PlayedLife
     {
         using BookStore store = BookStore.Open(shell.Data);
         Book book = store.Load()!;
-        store.Save(what switch
+        store.Save(book, what switch
         {
-            "@undo" => BookChange.Of(Undoing.Of(book, Last(book, words[0]), shell.Today, words[1]).Value!),
-            "@reopen" => BookChange.Of(Reopening.Of(book, shell.Today).Value!),
-            "@close" => BookChange.Of(Closing.Of(Routine.Plan(book, book.Draft!).Value!).Value!),
-            "@draft" => new BookChange { Draft = words.Aggregate(Routine.Begun(book).Value!, (draft, word) => Decided(book, draft, word.Split('='))) },
-            "@settle" => BookChange.Between(book, Differences.Settle(
-                book, long.Parse(words[0], CultureInfo.InvariantCulture), words[1] == "TurnedUp" ? DifferenceEnd.TurnedUp : DifferenceEnd.Explained, shell.Today).Value!),
-            "@countdraft" => BookChange.Between(book, book with
+            "@undo" => Undoing.Of(book, Last(book, words[0]), shell.Today, words[1]).Value!.Book,
+            "@reopen" => Reopening.Of(book, shell.Today).Value!.Book,
+            "@close" => Closing.Of(Routine.Plan(book, book.Draft!).Value!).Value!.Book,
+            "@draft" => book with { Draft = words.Aggregate(Routine.Begun(book).Value!, (draft, word) => Decided(book, draft, word.Split('='))) },
+            "@settle" => Differences.Settle(
+                book, long.Parse(words[0], CultureInfo.InvariantCulture), words[1] == "TurnedUp" ? DifferenceEnd.TurnedUp : DifferenceEnd.Explained, shell.Today).Value!,
+            "@countdraft" => book with
             {
                 Weeks = book.Weeks with
                 {
                     Draft = words.Aggregate(new CountDraft(shell.Today), (draft, word) =>
                         draft.With(word.Split('=')[0], word.Split('=')[2..].Aggregate(new CountEntry(Amount(book, word.Split('=')[1])), (entry, part) => Counted(book, entry, part.Split('+'))))),
                 },
-            }),
+            },
             _ => throw new ArgumentOutOfRangeException(nameof(what), what, "A life doesn't know this."),
         });
     }
