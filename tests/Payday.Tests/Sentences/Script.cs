@@ -10,6 +10,7 @@ using Payday.Core.CardPurchases;
 using Payday.Core.CashReturns;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
@@ -26,7 +27,7 @@ namespace Payday.Tests.Sentences;
 /// </remarks>
 internal static partial class Script
 {
-    private static Read<Book> Nothing => Read.Refused<Book>("(there is none)");
+    private static Result<Book> Nothing => Result.Refused<Book>("(there is none)");
 
     public static IEnumerable<string> Run(TestShell shell, string name, [CallerFilePath] string caller = "")
     {
@@ -88,27 +89,27 @@ internal static partial class Script
         switch (what)
         {
             case "@undo":
-                Read<Undoing> undone = Undoing.Of(book, NumberOf(book, words[0]), today, words[1]);
+                Result<Undoing> undone = Undoing.Of(book, NumberOf(book, words[0]), today, words[1]);
                 return undone.Ok ? Stored(store, book, undone.Value.Book) : undone.Fault;
             case "@reopen":
-                Read<Reopening> reopened = Reopening.Of(book, today);
+                Result<Reopening> reopened = Reopening.Of(book, today);
                 return reopened.Ok ? Stored(store, book, reopened.Value.Book) : reopened.Fault;
             case "@close":
-                Read<RoutinePlan> plan = Routine.Plan(book, PlayedLife.Draft(book, words));
-                Read<Closing> closing = plan.Ok ? Closing.Of(plan.Value) : Read.Refused<Closing>(plan.Fault);
+                Result<RoutinePlan> plan = Routine.Plan(book, PlayedLife.Draft(book, words));
+                Result<Closing> closing = plan.Ok ? Closing.Of(plan.Value) : Result.Refused<Closing>(plan.Fault);
                 return closing.Ok ? Stored(store, book, closing.Value.Book) : closing.Fault;
             case "@again":
-                Read<Recomputed> again = Recomputed.After(Routine.Plan(book, PlayedLife.Draft(book, words[0].Split('|'))).Value!, PlayedLife.Draft(book, words[1].Split('|')));
+                Result<Recomputed> again = Recomputed.After(Routine.Plan(book, PlayedLife.Draft(book, words[0].Split('|'))).Value!, PlayedLife.Draft(book, words[1].Split('|')));
                 return again.Ok ? string.Join(' ', again.Value.Dropped) : again.Fault;
             case "@place":
-                Read<ImmutableArray<Placement>> placed = Placing.Set(Routine.Plan(book, PlayedLife.Draft(book, [])).Value!, PlacementTarget.Buffer, "", Amount(book, words[0]));
+                Result<ImmutableArray<Placement>> placed = Placing.Set(Routine.Plan(book, PlayedLife.Draft(book, [])).Value!, PlacementTarget.Buffer, "", Amount(book, words[0]));
                 return placed.Ok ? null : placed.Fault;
             default:
                 return Took(store, book, BetweenPaydays(book, what, words, today));
         }
     }
 
-    private static Read<Book> BetweenPaydays(Book book, string what, string[] words, LocalDate today) => what switch
+    private static Result<Book> BetweenPaydays(Book book, string what, string[] words, LocalDate today) => what switch
     {
         "@settle" => Differences.Settle(book, Number(words[0]), words[1] == "turned-up" ? DifferenceEnd.TurnedUp : DifferenceEnd.Explained, today),
         "@settle-undo" => Differences.LastSettled(book) is { } last ? Differences.Reopen(book, last, today) : Nothing,
@@ -127,7 +128,7 @@ internal static partial class Script
         _ => throw new ArgumentOutOfRangeException(nameof(what), what, "A script doesn't know this."),
     };
 
-    private static string? Took(BookStore store, Book before, Read<Book> after) =>
+    private static string? Took(BookStore store, Book before, Result<Book> after) =>
         after.Ok ? Stored(store, before, after.Value) : after.Fault;
 
     private static string? Stored(BookStore store, Book before, Book after)

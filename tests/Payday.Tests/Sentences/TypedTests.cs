@@ -1,6 +1,7 @@
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 using Payday.Tests.Slips;
 
 namespace Payday.Tests.Sentences;
@@ -53,14 +54,14 @@ public sealed class TypedTests
     public void Span_AsTyped_IsTakenAsRecorded() => Golden.Equal("typed-spans", Spans.Select(text =>
         $"{Shown(text)}: {Said(DateSpan.Parse(text), span => $"{span.First:uuuu-MM-dd} to {span.Last:uuuu-MM-dd}")}"));
 
-    private static IEnumerable<string> Read(string text, Func<string, Currency, NumberStyle, Read<Money>> parse) =>
+    private static IEnumerable<string> Read(string text, Func<string, Currency, NumberStyle, Result<Money>> parse) =>
     [
         Shown(text),
         .. NumberStyle.All.Select(style => $"  USD, {style.Sample}: {Said(parse(text, Currency.FromCode("USD"), style), money => money.ToPlain())}"),
         .. OtherCurrencies.Select(code => $"  {code}, 1,234.56: {Said(parse(text, Currency.FromCode(code), NumberStyle.CommaPoint), money => money.ToPlain())}"),
     ];
 
-    private static string Said<T>(Read<T> read, Func<T, string> shown) => read.Ok ? shown(read.Value) : "! " + Escaped(read.Fault);
+    private static string Said<T>(Result<T> read, Func<T, string> shown) => read.Ok ? shown(read.Value) : "! " + Escaped(read.Fault);
 
     private static string Order(DateOrder order) => order switch
     {
