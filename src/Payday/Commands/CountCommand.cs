@@ -7,6 +7,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Counts;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
@@ -58,7 +59,7 @@ internal static class CountCommand
 
     private static Answer Undo(BookStore store, Book book, string[] names, LocalDate today)
     {
-        Read<ImmutableSortedSet<string>> pots = UndoOption.Pots(book.Household, names);
+        Read<ImmutableSortedSet<PotId>> pots = UndoOption.Pots(book.Household, names);
         if (!pots.Ok)
         {
             return new Answer.WrongUse(pots.Fault);
@@ -72,7 +73,7 @@ internal static class CountCommand
 
         return CountUndo.InTheWay(book, counts) is { } obstacle
             ? UndoOption.Refused(book, obstacle)
-            : UndoOption.Stored(store, book, CountUndo.Of(book, counts, today), counts.Select(count => ("count", (string?)count.PotId, count.Date)));
+            : UndoOption.Stored(store, book, CountUndo.Of(book, counts, today), counts.Select(count => ("count", (PotId?)count.PotId, count.Date)));
     }
 
     private static Answer Count(BookStore store, CountPlan plan)

@@ -2,6 +2,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 
 namespace Payday.Commands;
 
@@ -17,7 +18,7 @@ internal static class IncomeInput
     /// <returns>The draft; or what is wrong with the first that can't be taken.</returns>
     public static Read<RoutineDraft> Sources(Book book, RoutineDraft draft, IEnumerable<string> incomes)
     {
-        var told = new HashSet<string>(StringComparer.Ordinal);
+        var told = new HashSet<SourceId>();
         foreach (string income in incomes)
         {
             Read<NamedAmount> read = Pair(book, Income, income);

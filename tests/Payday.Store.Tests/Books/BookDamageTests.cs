@@ -1,4 +1,5 @@
 using CsCheck;
+using Payday.Core.Ids;
 
 namespace Payday.Store.Tests.Books;
 
@@ -107,7 +108,7 @@ public sealed class BookDamageTests
         using BookStore store = Samples.Begun(scratch.Data);
         store.Save(new BookChange { Movements = [Samples.Income(5_00) with
         {
-            From = Core.Ledgers.LedgerEnd.InCash(Core.Ledgers.Purpose.Pot("food")),
+            From = Core.Ledgers.LedgerEnd.InCash(Core.Ledgers.Purpose.Pot(new PotId("food"))),
             To = Core.Ledgers.LedgerEnd.InAccount(Core.Ledgers.Purpose.Buffer),
         }] });
 
