@@ -5,6 +5,7 @@ using Payday.Core.Calendar;
 using Payday.Core.CardPurchases;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Households;
 using Payday.Core.Routines;
@@ -39,7 +40,7 @@ internal sealed class LongLife
             Sources = [demo.Sources[0] with { Schedule = new Schedule.EveryWeeks(1, anchor), Expected = Money.FromMinorUnits(160_000, demo.Currency) }],
         };
         Book begun = Book.Begin(household);
-        store.Save(new BookChange { Household = household, Movements = [.. begun.Ledger.Movements] });
+        store.Save(null, begun);
         var life = new LongLife(store, begun);
         for (int week = 0; week < weeks; week++)
         {
@@ -53,7 +54,7 @@ internal sealed class LongLife
     {
         RoutinePlan plan = Routine.Plan(book, Routine.Begun(book, null).Value!).Value!;
         Closing closing = Closing.Of(plan).Value!;
-        store.Save(BookChange.Of(closing));
+        store.Save(book, closing.Book);
         book = closing.Book;
         LocalDate payday = closing.Closed.Payday;
         Take(WalletFills.FillAll(book, payday));
@@ -67,7 +68,7 @@ internal sealed class LongLife
         }
 
         // As a list that was pasted.
-        Take(Read.Of(after));
+        Take(Result.Of(after));
 
         Count(payday.PlusDays(6));
     }
@@ -85,11 +86,11 @@ internal sealed class LongLife
     }
 
     // What the rules refuse is left out, as a person would.
-    private void Take(Read<Book> after)
+    private void Take(Result<Book> after)
     {
         if (after.Ok && after.Value != book)
         {
-            store.Save(BookChange.Between(book, after.Value));
+            store.Save(book, after.Value);
             book = after.Value;
         }
     }

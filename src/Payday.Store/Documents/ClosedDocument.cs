@@ -3,6 +3,7 @@ using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Ids;
 using Payday.Store.Contents;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;

@@ -1,6 +1,6 @@
 using Payday.Core.Books;
 using Payday.Core.Pots;
-using Payday.Store.Contents;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
@@ -13,16 +13,21 @@ internal static class CountDocument
 
     public static void WriteTarget(IFieldWriter to, MoveTarget target)
     {
-        to.Choice("target", target.Kind);
+        to.Choice("target", StoredChoices.Targets, target.Kind);
         to.Text("id", target.IdText);
     }
 
-    public static MoveTarget ReadTarget(IFieldReader from) => from.Choice<PlacementTarget>("target") switch
+    public static MoveTarget ReadTarget(IFieldReader from)
     {
-        PlacementTarget.Debt => MoveTarget.Debt(new(from.Text("id"))),
-        PlacementTarget.Pot => MoveTarget.Pot(new(from.Text("id"))),
-        _ => MoveTarget.Buffer,
-    };
+        PlacementTarget target = from.Choice("target", StoredChoices.Targets);
+        string id = from.Text("id");
+        return target switch
+        {
+            PlacementTarget.Debt => MoveTarget.Debt(new(id)),
+            PlacementTarget.Pot => MoveTarget.Pot(new(id)),
+            _ => MoveTarget.Buffer,
+        };
+    }
 
     private static void Write(IFieldWriter to, WeekCount count)
     {

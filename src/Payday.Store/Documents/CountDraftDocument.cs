@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
-using Payday.Store.Contents;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;

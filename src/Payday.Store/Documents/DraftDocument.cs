@@ -4,7 +4,7 @@ using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
-using Payday.Store.Contents;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
@@ -18,7 +18,7 @@ internal static class DraftDocument
     private static void Write(IFieldWriter to, RoutineDraft draft)
     {
         to.Date("_id", draft.Payday);
-        to.Choice("step", draft.Step);
+        to.Choice("step", StoredChoices.Steps, draft.Step);
         to.Amounts("incomes", draft.Incomes, static source => source.Text);
         to.Amounts("oneOffs", draft.OneOffs, static name => name);
         to.List("dues", draft.Dues, static (item, due) =>
@@ -28,7 +28,7 @@ internal static class DraftDocument
             item.OptionalAmount("actual", due.Value.Actual);
             item.OptionalFlag("paid", due.Value.Paid);
         });
-        to.OptionalChoice("setAsides", draft.SetAsides);
+        to.OptionalChoice("setAsides", StoredChoices.SetAsideModes, draft.SetAsides);
         to.Amounts("debtPayments", draft.DebtPayments, static debt => debt.Text);
         to.OptionalAmount("fromBuffer", draft.FromBuffer);
         to.OptionalList<KeyValuePair<DueKey, Money>>("minimums", draft.Minimums.IsEmpty ? null : [.. draft.Minimums], static (item, due) =>
@@ -57,13 +57,13 @@ internal static class DraftDocument
     // Fields with "Optional" are not in drafts of the first weeks of this format.
     private static RoutineDraft Read(IFieldReader from) => new(from.Date("_id"))
     {
-        Step = from.Choice<RoutineStep>("step"),
+        Step = from.Choice("step", StoredChoices.Steps),
         Incomes = from.Amounts("incomes", static text => new SourceId(text)),
         OneOffs = from.Amounts("oneOffs", static name => name, StringComparer.Ordinal),
         Dues = from.List("dues", static item => KeyValuePair.Create(
             new DueKey(new BillId(item.Text("bill")), item.Date("date")),
             new DueDecision(item.OptionalAmount("actual"), item.OptionalFlag("paid")))).ToImmutableSortedDictionary(),
-        SetAsides = from.OptionalChoice<SetAsideMode>("setAsides"),
+        SetAsides = from.OptionalChoice("setAsides", StoredChoices.SetAsideModes),
         DebtPayments = from.Amounts("debtPayments", static text => new DebtId(text)),
         FromBuffer = from.OptionalAmount("fromBuffer"),
         Minimums = (from.OptionalList("minimums", static item => KeyValuePair.Create(

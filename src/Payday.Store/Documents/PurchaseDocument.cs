@@ -1,6 +1,7 @@
 using Payday.Core.Books;
 using Payday.Core.Ids;
 using Payday.Store.Contents;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;

@@ -1,6 +1,7 @@
 using Payday.Core.Books;
 using Payday.Core.Ids;
 using Payday.Store.Contents;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
@@ -31,7 +32,7 @@ internal static class ReturnDocument
         });
         to.List("settles", back.Settles, static (item, settle) =>
         {
-            item.Choice("kind", settle.Item.Kind);
+            item.Choice("kind", StoredChoices.OwedKinds, settle.Item.Kind);
             item.Whole("number", settle.Item.Number);
             item.Amount("amount", settle.Amount);
         });
@@ -48,7 +49,7 @@ internal static class ReturnDocument
         [.. from.List("swaps", static item => new NoteSwap(
             new(item.Text("pot")), item.OptionalText("with") is { } with ? new PotId(with) : null, item.Notes("gives"), item.Notes("gets")))],
         [.. from.List("settles", static item => new SettledItem(
-            new OwedKey(item.Choice<OwedKind>("kind"), item.Whole("number")), item.Amount("amount")))],
+            new OwedKey(item.Choice("kind", StoredChoices.OwedKinds), item.Whole("number")), item.Amount("amount")))],
         from.Whole("firstMovement"),
         from.Whole("lastMovement"))
     {

@@ -3,6 +3,7 @@ using System.Text.Json;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Ids;
+using Payday.Store.Fields;
 using Payday.Store.Json;
 
 namespace Payday.Store.HouseholdFiles;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Store.Json;
 
 namespace Payday.Store.HouseholdFiles;
@@ -72,7 +73,7 @@ public static class CashFormat
         foreach ((string name, JsonCursor field) in counts.Entries(MostPieces))
         {
             int count = field.Count(0, MostOfOne);
-            Read<Money> note = JsonCursor.AmountIn(name, currency);
+            Result<Money> note = JsonCursor.AmountIn(name, currency);
             if (!note.Ok)
             {
                 field.Refuse(note.Fault);

@@ -1,6 +1,7 @@
 using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Pots;
+using Payday.Store.Fields;
 using Payday.Store.Json;
 
 namespace Payday.Store.HouseholdFiles;

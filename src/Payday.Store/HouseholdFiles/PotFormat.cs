@@ -5,6 +5,7 @@ using Payday.Core.Cash;
 using Payday.Core.Debts;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
+using Payday.Store.Fields;
 using Payday.Store.Json;
 
 namespace Payday.Store.HouseholdFiles;

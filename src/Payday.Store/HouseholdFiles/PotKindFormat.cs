@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Payday.Core.Amounts;
 using Payday.Core.Pots;
+using Payday.Store.Fields;
 using Payday.Store.Json;
 
 namespace Payday.Store.HouseholdFiles;

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 
 namespace Payday.Store.Json;
 
@@ -14,7 +15,7 @@ public sealed partial class JsonCursor
             return Money.Zero(currency);
         }
 
-        Read<Money> amount = AmountIn(Text, currency);
+        Result<Money> amount = AmountIn(Text, currency);
         if (amount.Ok && !amount.Value.IsNegative)
         {
             return amount.Value;
@@ -38,20 +39,20 @@ public sealed partial class JsonCursor
     }
 
     /// <summary>Reads an amount as files hold it, and says so where it names a currency.</summary>
-    public static Read<Money> AmountIn(string text, Currency currency)
+    public static Result<Money> AmountIn(string text, Currency currency)
     {
         ArgumentNullException.ThrowIfNull(text);
         if (CurrencyNamedIn(text) is { } named)
         {
-            return Read.Refused<Money>(named == currency.Code
+            return Result.Refused<Money>(named == currency.Code
                 ? $"\"{SafeText.Shown(text)}\" names the currency; write the number alone."
                 : $"\"{SafeText.Shown(text)}\" is in {named} and the rest in {currency.Code}, and two currencies can't mix; convert it and write the number alone.");
         }
 
-        Read<Money> amount = Money.ParsePlain(text, currency);
+        Result<Money> amount = Money.ParsePlain(text, currency);
         return amount.Ok || SafeText.FirstHarmful(text) is null
             ? amount
-            : Read.Refused<Money>($"\"{SafeText.Shown(text)}\" is not an amount; write it like {Sample(currency)}.");
+            : Result.Refused<Money>($"\"{SafeText.Shown(text)}\" is not an amount; write it like {Sample(currency)}.");
     }
 
     private static string? CurrencyNamedIn(string text) =>

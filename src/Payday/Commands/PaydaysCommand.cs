@@ -9,6 +9,7 @@ using Payday.Core.Calendar;
 using Payday.Core.Ids;
 using Payday.Json;
 using Payday.Reports;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;

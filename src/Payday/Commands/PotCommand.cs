@@ -4,6 +4,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Core.Ids;
@@ -11,6 +12,7 @@ using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Json;
 using Payday.Store;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;
@@ -35,7 +37,7 @@ internal static class PotCommand
         return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
         {
             ParseResult parsed = call.Parsed;
-            Read<Pot> pot = PotInput.Pot(book.Household, parsed.GetRequiredValue(name));
+            Result<Pot> pot = PotInput.Pot(book.Household, parsed.GetRequiredValue(name));
             if (!pot.Ok)
             {
                 return new Answer.WrongUse(pot.Fault);
@@ -59,7 +61,7 @@ internal static class PotCommand
         ? new Schedule.EveryMonths(Rhythms.Single(rhythm => rhythm.Word == word).Months, kind.By)
         : null;
 
-    private static Answer Taken(BookStore store, Book book, PotId potId, Read<Household> answer)
+    private static Answer Taken(BookStore store, Book book, PotId potId, Result<Household> answer)
     {
         if (!answer.Ok)
         {
@@ -72,7 +74,7 @@ internal static class PotCommand
             return new Answer.Refused(change.Refusals);
         }
 
-        store.Save(BookChange.Of(change));
+        store.Save(book, change.Book);
         string what = Told(change.Book.Household.Pots.Single(pot => pot.Id == potId));
         return new Answer.Done([what], JsonSerializer.Serialize(new DoneResult(what), ResultJson.Readable.DoneResult));
     }

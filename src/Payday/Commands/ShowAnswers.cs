@@ -14,6 +14,7 @@ using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Json;
 using Payday.Reports;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;

@@ -5,6 +5,7 @@ using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Ids;
 using Payday.Core.Status;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Reports;

@@ -1,5 +1,6 @@
 using CsCheck;
 using Payday.Core.Cash;
+using Payday.Core.Ids;
 using Payday.Core.NotePlanning;
 using Payday.Core.Tests.Lives;
 

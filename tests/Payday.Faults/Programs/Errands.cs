@@ -11,8 +11,8 @@ using Payday.Core.Fills;
 using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Routines;
-using Payday.Store;
 using Payday.Store.Backups;
+using Payday.Store.Fields;
 using Payday.Store.HouseholdFiles;
 
 namespace Payday.Faults.Programs;

@@ -6,6 +6,8 @@ using Payday.Core.Calendar;
 using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
+using Payday.Store.Changes;
+using Payday.Store.Folders;
 using Payday.Store.HouseholdFiles;
 using Payday.Store.Tests.HouseholdFiles;
 

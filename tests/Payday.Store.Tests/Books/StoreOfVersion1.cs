@@ -6,6 +6,7 @@ using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Tests.Books;
 

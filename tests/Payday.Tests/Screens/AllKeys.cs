@@ -2,12 +2,14 @@ using NodaTime;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Screens.Leading;
 using Payday.Screens.Looking;
 using Payday.Screens.Routines;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
 using Payday.Screens.Weeks;
 using Payday.Store;
+using Payday.Store.Folders;
 using Payday.Tests.Printing;
 using Payday.Tests.Screens.Looks;
 using Payday.Tests.Screens.Setup;
@@ -97,8 +99,8 @@ internal static class AllKeys
     private static IEnumerable<(string Screen, Binding Binding)> OfTheLook()
     {
         using var demo = new DemoBook();
-        var looking = new Looking(new OneLook(() => demo.Session.Book) { Holder = null }, new Seen(demo.Session.Book, FolderHolder.Unknown), () => demo.Session.Today);
-        Screen home = looking.Home();
+        var looking = new BookWatch(new OneLook(() => demo.Session.Book) { Holder = null }, new Seen(demo.Session.Book, FolderHolder.Unknown), () => demo.Session.Today);
+        Screen home = ScreenMap.Home(looking);
         return
         [
             .. home.Bindings.Where(key => key.Label is "read again" or "help").Select(key => ("home, only looking", key)),

@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
+using Payday.Store.Fields;
 using Payday.Text;
 using Terminal.Gui.Input;
 
@@ -86,7 +88,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
 
     private string? Place(MoveTarget target, Money amount)
     {
-        Read<ImmutableArray<Placement>> placements = Placing.Set(Plan, target, amount);
+        Result<ImmutableArray<Placement>> placements = Placing.Set(Plan, target, amount);
         return placements.Ok ? Work.Decide(draft => draft with { Placements = placements.Value }) : placements.Fault;
     }
 

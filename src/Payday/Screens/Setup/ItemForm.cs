@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json.Nodes;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Screens.Setup.Fields;
 using Payday.Screens.Setup.Lists;
 
@@ -71,7 +72,7 @@ internal sealed class ItemForm
             return Change(field, null);
         }
 
-        Read<JsonNode> value = field.Type.Take(text, work);
+        Result<JsonNode> value = field.Type.Take(text, work);
         return value.Ok ? Change(field, value.Value) : value.Fault;
     }
 

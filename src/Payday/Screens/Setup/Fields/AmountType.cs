@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 
 namespace Payday.Screens.Setup.Fields;
 
@@ -10,26 +11,26 @@ internal sealed class AmountType(bool aboveZero = false) : FieldType
     /// <inheritdoc/>
     public override string Show(JsonNode value, SetupWork work)
     {
-        Read<Money> amount = Money.ParsePlain(value.ToString(), work.Currency);
+        Result<Money> amount = Money.ParsePlain(value.ToString(), work.Currency);
         return amount.Ok ? amount.Value.ToString(work.Style) : value.ToString();
     }
 
     /// <inheritdoc/>
-    public override Read<JsonNode> Take(string text, SetupWork work)
+    public override Result<JsonNode> Take(string text, SetupWork work)
     {
-        Read<Money> amount = Money.ParseSum(text, work.Currency, work.Style);
+        Result<Money> amount = Money.ParseSum(text, work.Currency, work.Style);
         if (!amount.Ok)
         {
-            return Read.Refused<JsonNode>(amount.Fault);
+            return Result.Refused<JsonNode>(amount.Fault);
         }
 
         if (amount.Value.IsNegative)
         {
-            return Read.Refused<JsonNode>("An amount below zero has no place here.");
+            return Result.Refused<JsonNode>("An amount below zero has no place here.");
         }
 
         return aboveZero && amount.Value.IsZero
-            ? Read.Refused<JsonNode>("Zero has no place here; write an amount above it.")
-            : Read.Of(Text(amount.Value.ToPlain()));
+            ? Result.Refused<JsonNode>("Zero has no place here; write an amount above it.")
+            : Result.Of(Text(amount.Value.ToPlain()));
     }
 }

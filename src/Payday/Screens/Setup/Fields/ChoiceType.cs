@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json.Nodes;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 
 namespace Payday.Screens.Setup.Fields;
 
@@ -31,8 +32,8 @@ internal sealed class ChoiceType(Func<SetupWork, ImmutableArray<Choice>> choices
         Choices(work).FirstOrDefault(choice => JsonNode.DeepEquals(choice.Value, value))?.Label ?? value.ToString();
 
     /// <inheritdoc/>
-    public override Read<JsonNode> Take(string text, SetupWork work) =>
+    public override Result<JsonNode> Take(string text, SetupWork work) =>
         Choices(work).FirstOrDefault(choice => string.Equals(choice.Label, text.Trim(), StringComparison.OrdinalIgnoreCase))?.Value is { } value
-            ? Read.Of(value.DeepClone())
-            : Read.Refused<JsonNode>($"'{Shown(text)}' is none of {string.Join(" / ", Choices(work).Select(choice => choice.Label))}.");
+            ? Result.Of(value.DeepClone())
+            : Result.Refused<JsonNode>($"'{Shown(text)}' is none of {string.Join(" / ", Choices(work).Select(choice => choice.Label))}.");
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 
 namespace Payday.Screens.Setup.Fields;
 
@@ -13,8 +14,8 @@ internal sealed class CountType(int least, int most) : FieldType
     public override string Show(JsonNode value, SetupWork work) => value.ToString();
 
     /// <inheritdoc/>
-    public override Read<JsonNode> Take(string text, SetupWork work) =>
+    public override Result<JsonNode> Take(string text, SetupWork work) =>
         int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count >= least && count <= most
-            ? Read.Of<JsonNode>(JsonValue.Create(count))
-            : Read.Refused<JsonNode>(string.Create(CultureInfo.InvariantCulture, $"'{Shown(text)}' doesn't fit; write a whole number from {least} to {most}."));
+            ? Result.Of<JsonNode>(JsonValue.Create(count))
+            : Result.Refused<JsonNode>(string.Create(CultureInfo.InvariantCulture, $"'{Shown(text)}' doesn't fit; write a whole number from {least} to {most}."));
 }

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 
 namespace Payday.Screens.Setup.Fields;
 
@@ -10,8 +11,8 @@ internal sealed class CurrencyType : FieldType
     public override string Show(JsonNode value, SetupWork work) => value.ToString();
 
     /// <inheritdoc/>
-    public override Read<JsonNode> Take(string text, SetupWork work) =>
+    public override Result<JsonNode> Take(string text, SetupWork work) =>
         Currency.TryFromCode(text.Trim().ToUpperInvariant(), out Currency currency) && currency != default
-            ? Read.Of(Text(currency.Code))
-            : Read.Refused<JsonNode>($"'{Shown(text)}' is no code known here; write USD, EUR, GBP or another of ISO 4217's.");
+            ? Result.Of(Text(currency.Code))
+            : Result.Refused<JsonNode>($"'{Shown(text)}' is no code known here; write USD, EUR, GBP or another of ISO 4217's.");
 }

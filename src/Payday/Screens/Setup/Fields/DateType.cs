@@ -3,6 +3,7 @@ using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 using Payday.Store.Json;
 using Payday.Text;
 
@@ -19,28 +20,28 @@ internal sealed class DateType : FieldType
     public override string Typed(JsonNode value, SetupWork work) => value.ToString();
 
     /// <inheritdoc/>
-    public override Read<JsonNode> Take(string text, SetupWork work)
+    public override Result<JsonNode> Take(string text, SetupWork work)
     {
-        Read<LocalDate> date = Date(text.Trim(), work);
-        return date.Ok ? Read.Of(Text(LocalDatePattern.Iso.Format(date.Value))) : Read.Refused<JsonNode>(date.Fault);
+        Result<LocalDate> date = Date(text.Trim(), work);
+        return date.Ok ? Result.Of(Text(LocalDatePattern.Iso.Format(date.Value))) : Result.Refused<JsonNode>(date.Fault);
     }
 
     /// <summary>Reads a date, or the word <c>today</c>.</summary>
-    internal static Read<LocalDate> Date(string text, SetupWork work)
+    internal static Result<LocalDate> Date(string text, SetupWork work)
     {
         if (string.Equals(text, "today", StringComparison.OrdinalIgnoreCase))
         {
-            return Read.Of(work.Today);
+            return Result.Of(work.Today);
         }
 
-        Read<LocalDate> date = TypedDate.Parse(text, order: DateOrders.Of(work.Currency));
+        Result<LocalDate> date = TypedDate.Parse(text, order: DateOrders.Of(work.Currency));
         if (!date.Ok)
         {
             return date;
         }
 
         return date.Value.Year is < JsonCursor.FirstYear or > JsonCursor.LastYear
-            ? Read.Refused<LocalDate>($"{text} is too far off; dates go from {JsonCursor.FirstYear} to {JsonCursor.LastYear}.")
+            ? Result.Refused<LocalDate>($"{text} is too far off; dates go from {JsonCursor.FirstYear} to {JsonCursor.LastYear}.")
             : date;
     }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 
 namespace Payday.Screens.Setup.Fields;
 
@@ -20,20 +21,20 @@ internal sealed class DayType : FieldType
     };
 
     /// <inheritdoc/>
-    public override Read<JsonNode> Take(string text, SetupWork work)
+    public override Result<JsonNode> Take(string text, SetupWork work)
     {
         string[] words = text.ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries);
         return words switch
         {
-            ["last"] or ["last", "day"] => Read.Of(Text("last")),
-            ["last", "working", "day"] => Read.Of(Text("lastWorkingDay")),
-            [string day] when Number(day, 31) is { } number => Read.Of<JsonNode>(JsonValue.Create(number)),
-            [string nth, string weekday] when Nth(nth) is { } count && Weekday(weekday) is { } day => Read.Of<JsonNode>(new JsonObject
+            ["last"] or ["last", "day"] => Result.Of(Text("last")),
+            ["last", "working", "day"] => Result.Of(Text("lastWorkingDay")),
+            [string day] when Number(day, 31) is { } number => Result.Of<JsonNode>(JsonValue.Create(number)),
+            [string nth, string weekday] when Nth(nth) is { } count && Weekday(weekday) is { } day => Result.Of<JsonNode>(new JsonObject
             {
                 ["nth"] = count,
                 ["weekday"] = day.ToString(),
             }),
-            _ => Read.Refused<JsonNode>($"'{Shown(text)}' is no day of a month; write 1 to 31, last, last working day, or 2nd Friday."),
+            _ => Result.Refused<JsonNode>($"'{Shown(text)}' is no day of a month; write 1 to 31, last, last working day, or 2nd Friday."),
         };
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json.Nodes;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 
 namespace Payday.Screens.Setup.Fields;
 
@@ -12,7 +13,7 @@ internal abstract class FieldType
 
     /// <summary>Reads what was typed.</summary>
     /// <returns>The value as the household file holds it; or one sentence on what is wrong.</returns>
-    public abstract Read<JsonNode> Take(string text, SetupWork work);
+    public abstract Result<JsonNode> Take(string text, SetupWork work);
 
     /// <summary>The value as it stands there to be changed.</summary>
     public virtual string Typed(JsonNode value, SetupWork work) => Show(value, work);

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Store.Json;
 
 namespace Payday.Screens.Setup.Fields;
@@ -19,17 +20,17 @@ internal sealed class LineType(int most = 1) : FieldType
         value is JsonArray lines ? string.Join(" | ", lines.Select(line => line?.ToString())) : value.ToString();
 
     /// <inheritdoc/>
-    public override Read<JsonNode> Take(string text, SetupWork work)
+    public override Result<JsonNode> Take(string text, SetupWork work)
     {
         string[] lines = most == 1 ? [text.Trim()] : [.. text.Split('|').Select(line => line.Trim()).Where(line => line.Length > 0)];
         if (lines.Length > most)
         {
-            return Read.Refused<JsonNode>($"There are {lines.Length} lines; at most {most} are taken.");
+            return Result.Refused<JsonNode>($"There are {lines.Length} lines; at most {most} are taken.");
         }
 
         return lines.Select(Fault).FirstOrDefault(fault => fault is not null) is { } wrong
-            ? Read.Refused<JsonNode>(wrong)
-            : Read.Of(most == 1 ? Text(lines[0]) : new JsonArray([.. lines.Select(Text)]));
+            ? Result.Refused<JsonNode>(wrong)
+            : Result.Of(most == 1 ? Text(lines[0]) : new JsonArray([.. lines.Select(Text)]));
     }
 
     private static string? Fault(string line)

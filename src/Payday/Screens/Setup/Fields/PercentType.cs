@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 
 namespace Payday.Screens.Setup.Fields;
 
@@ -21,7 +22,7 @@ internal sealed class PercentType(int most) : FieldType
             : value.ToString();
 
     /// <inheritdoc/>
-    public override Read<JsonNode> Take(string text, SetupWork work)
+    public override Result<JsonNode> Take(string text, SetupWork work)
     {
         string plain = text.Trim().TrimEnd('%').TrimEnd();
         plain = plain.Contains('.', StringComparison.Ordinal) && work.Style.DecimalMark != "."
@@ -30,16 +31,16 @@ internal sealed class PercentType(int most) : FieldType
         int point = plain.IndexOf('.', StringComparison.Ordinal);
         if (!decimal.TryParse(plain, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal percent))
         {
-            return Read.Refused<JsonNode>($"'{Shown(text)}' is not a percentage; write 19{work.Style.DecimalMark}99 for 19{work.Style.DecimalMark}99 %.");
+            return Result.Refused<JsonNode>($"'{Shown(text)}' is not a percentage; write 19{work.Style.DecimalMark}99 for 19{work.Style.DecimalMark}99 %.");
         }
 
         if (point >= 0 && plain.Length - point - 1 > MostDecimals)
         {
-            return Read.Refused<JsonNode>($"A percentage has at most {MostDecimals} decimals here; round it.");
+            return Result.Refused<JsonNode>($"A percentage has at most {MostDecimals} decimals here; round it.");
         }
 
         return percent > most
-            ? Read.Refused<JsonNode>(string.Create(CultureInfo.InvariantCulture, $"That is above {most} %; write 19{work.Style.DecimalMark}99 for 19{work.Style.DecimalMark}99 %."))
-            : Read.Of(Text((percent / 100).ToString(CultureInfo.InvariantCulture)));
+            ? Result.Refused<JsonNode>(string.Create(CultureInfo.InvariantCulture, $"That is above {most} %; write 19{work.Style.DecimalMark}99 for 19{work.Style.DecimalMark}99 %."))
+            : Result.Of(Text((percent / 100).ToString(CultureInfo.InvariantCulture)));
     }
 }

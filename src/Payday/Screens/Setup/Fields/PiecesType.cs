@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Store.Json;
 
 namespace Payday.Screens.Setup.Fields;
@@ -17,29 +18,29 @@ internal sealed class PiecesType : FieldType
         value is JsonArray pieces ? string.Join(' ', pieces.Select(piece => Shown(piece?.ToString() ?? "", work))) : value.ToString();
 
     /// <inheritdoc/>
-    public override Read<JsonNode> Take(string text, SetupWork work)
+    public override Result<JsonNode> Take(string text, SetupWork work)
     {
         string[] words = [.. text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(word => word.TrimEnd(',', ';')).Where(word => word.Length > 0)];
         if (words.Length is 0 or > Most)
         {
-            return Read.Refused<JsonNode>($"Write 1 to {Most} values with blanks between them, such as 50 20 10 5.");
+            return Result.Refused<JsonNode>($"Write 1 to {Most} values with blanks between them, such as 50 20 10 5.");
         }
 
         var pieces = new SortedSet<Money>();
         foreach (string word in words)
         {
-            Read<Money> piece = Money.Parse(word, work.Currency, work.Style);
+            Result<Money> piece = Money.Parse(word, work.Currency, work.Style);
             if (!piece.Ok)
             {
-                return Read.Refused<JsonNode>(piece.Fault);
+                return Result.Refused<JsonNode>(piece.Fault);
             }
 
             if (!piece.Value.IsPositive || !pieces.Add(piece.Value))
             {
-                return Read.Refused<JsonNode>($"{FieldType.Shown(word)} {(piece.Value.IsPositive ? "stands there twice; write it once." : "is no value of a note or coin; write one above zero.")}");
+                return Result.Refused<JsonNode>($"{FieldType.Shown(word)} {(piece.Value.IsPositive ? "stands there twice; write it once." : "is no value of a note or coin; write one above zero.")}");
             }
         }
 
-        return Read.Of<JsonNode>(new JsonArray([.. pieces.Reverse().Select(piece => Text(JsonWriting.PieceText(piece)))]));
+        return Result.Of<JsonNode>(new JsonArray([.. pieces.Reverse().Select(piece => Text(JsonWriting.PieceText(piece)))]));
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json.Nodes;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Screens.Setup.Fields;
 using Payday.Text;
 
@@ -59,7 +60,7 @@ internal abstract record SetupList(string Key, string Noun, string Title, string
     /// <summary>An amount of an item as the household writes it; empty where there is none.</summary>
     protected static string Amount(JsonNode? value, SetupWork work)
     {
-        Read<Money> amount = Money.ParsePlain(value?.ToString(), work.Currency);
+        Result<Money> amount = Money.ParsePlain(value?.ToString(), work.Currency);
         return amount.Ok ? amount.Value.ToString(work.Style) : "";
     }
 
