@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Ids;
 using Payday.Store.Fields;
 using Payday.Store.Json;
 
@@ -13,13 +14,13 @@ internal static class BillFormat
     public static ImmutableArray<Bill> Read(JsonCursor? list, HouseholdParts parts) =>
         [.. NamedList.Read(list, "bill", parts).Select(item => Read(item, parts))];
 
-    public static void Write(Utf8JsonWriter json, ImmutableArray<Bill> bills, ImmutableSortedDictionary<string, Money> setAside)
+    public static void Write(Utf8JsonWriter json, ImmutableArray<Bill> bills, ImmutableSortedDictionary<BillId, Money> setAside)
     {
         json.WriteStartArray("bills");
         foreach (Bill bill in bills)
         {
             json.WriteStartObject();
-            json.WriteString("id", bill.Id);
+            json.WriteString("id", bill.Id.Text);
             json.WriteString("name", bill.Name);
             json.WriteAmount("amount", bill.Amount);
             ScheduleFormat.Write(json, "schedule", bill.Schedule);
@@ -37,7 +38,7 @@ internal static class BillFormat
     {
         JsonFields fields = item.Fields;
         var bill = new Bill(
-            item.Id,
+            new(item.Id),
             item.Name,
             fields.Required("amount").Amount(parts.Currency),
             ScheduleFormat.Read(fields.Required("schedule")),

@@ -20,7 +20,7 @@ internal static class DebtFormat
         foreach (Debt debt in debts)
         {
             json.WriteStartObject();
-            json.WriteString("id", debt.Id);
+            json.WriteString("id", debt.Id.Text);
             json.WriteString("name", debt.Name);
             json.WriteAmount("balance", debt.Opening);
             json.WriteFraction("rate", debt.YearlyRate);
@@ -36,7 +36,7 @@ internal static class DebtFormat
     {
         JsonFields fields = item.Fields;
         var debt = new Debt(
-            item.Id,
+            new(item.Id),
             item.Name,
             fields.Required("balance").Amount(parts.Currency),
             fields.Required("rate").Fraction(HighestRate),

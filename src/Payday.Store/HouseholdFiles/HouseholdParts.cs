@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Store.HouseholdFiles;
 
@@ -20,12 +21,8 @@ internal sealed class HouseholdParts(Currency currency, LocalDate? start, Immuta
     public bool IsStored { get; init; }
 
     /// <summary>By bill id: what is held at the start.</summary>
-    public ImmutableSortedDictionary<string, Money>.Builder SetAside { get; } = Opening();
+    public ImmutableSortedDictionary<BillId, Money>.Builder SetAside { get; } = ImmutableSortedDictionary.CreateBuilder<BillId, Money>();
 
     /// <summary>By pot id: what is held at the start.</summary>
-    public ImmutableSortedDictionary<string, Money>.Builder Held { get; } = Opening();
-
-    // The order of ids must not depend on a culture.
-    private static ImmutableSortedDictionary<string, Money>.Builder Opening() =>
-        ImmutableSortedDictionary.CreateBuilder<string, Money>(StringComparer.Ordinal);
+    public ImmutableSortedDictionary<PotId, Money>.Builder Held { get; } = ImmutableSortedDictionary.CreateBuilder<PotId, Money>();
 }

@@ -28,7 +28,7 @@ internal static class LeftOverFormat
         {
             field.Refuse("A pot held in the account is not counted, so nothing is left over; take this out, or write \"held\": \"cash\".");
         }
-        else if (field.IsSound && target == MoveTarget.Pot(pot.Id))
+        else if (field.IsSound && target == MoveTarget.Pot(new(pot.Id)))
         {
             field.Refuse("A pot can't move on to itself; name another, or write \"stays\".");
         }
@@ -42,12 +42,12 @@ internal static class LeftOverFormat
         {
             case null:
                 break;
-            case { Target: PlacementTarget.Buffer }:
+            case MoveTarget.ToBuffer:
                 json.WriteString("leftOver", Buffer);
                 break;
             default:
                 json.WriteStartObject("leftOver");
-                json.WriteString(target.Target == PlacementTarget.Pot ? PotField : DebtField, target.Id);
+                json.WriteString(target.Kind == PlacementTarget.Pot ? PotField : DebtField, target.IdText);
                 json.WriteEndObject();
                 break;
         }
@@ -70,6 +70,6 @@ internal static class LeftOverFormat
         }
 
         fields.RefuseOthers();
-        return id is null ? null : isDebt ? MoveTarget.Debt(id) : MoveTarget.Pot(id);
+        return id is null ? null : isDebt ? MoveTarget.Debt(new(id)) : MoveTarget.Pot(new(id));
     }
 }

@@ -3,6 +3,7 @@ using System.Text.Json;
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
 using Payday.Core.Debts;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Store.Fields;
 using Payday.Store.Json;
@@ -17,17 +18,17 @@ internal static class PotFormat
         ImmutableArray<NamedItem> items = NamedList.Read(list, NameRule.Pot, parts);
         ImmutableArray<int> ranks = PotRanks.Read(items);
         (string Id, string Name)[] known = [.. items.Select(item => (item.Id, item.Name))];
-        (string Id, string Name)[] owed = [.. debts.Select(debt => (debt.Id, debt.Name))];
+        (string Id, string Name)[] owed = [.. debts.Select(debt => (debt.Id.Text, debt.Name))];
         return [.. items.Select((item, i) => Read(item, ranks[i], parts, (known, owed)))];
     }
 
-    public static void Write(Utf8JsonWriter json, ImmutableArray<Pot> pots, ImmutableSortedDictionary<string, Money> has)
+    public static void Write(Utf8JsonWriter json, ImmutableArray<Pot> pots, ImmutableSortedDictionary<PotId, Money> has)
     {
         json.WriteStartArray("pots");
         foreach (Pot pot in pots)
         {
             json.WriteStartObject();
-            json.WriteString("id", pot.Id);
+            json.WriteString("id", pot.Id.Text);
             json.WriteString("name", pot.Name);
             PotKindFormat.Write(json, pot.Kind);
             json.WriteString("held", Words.Places.WordFor(pot.Held));
@@ -59,7 +60,7 @@ internal static class PotFormat
 
         if (fields.Optional("has") is { } has)
         {
-            parts.Held[item.Id] = has.Amount(parts.Currency);
+            parts.Held[new(item.Id)] = has.Amount(parts.Currency);
         }
 
         // Of an unknown kind nothing is known about the other fields either.
@@ -68,6 +69,6 @@ internal static class PotFormat
             fields.RefuseOthers();
         }
 
-        return new Pot(item.Id, item.Name, held, rank, floor, kind ?? PotKindFormat.StandIn(parts), wishes) { MovesOnTo = movesOnTo };
+        return new Pot(new(item.Id), item.Name, held, rank, floor, kind ?? PotKindFormat.StandIn(parts), wishes) { MovesOnTo = movesOnTo };
     }
 }

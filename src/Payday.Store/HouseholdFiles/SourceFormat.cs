@@ -27,7 +27,7 @@ internal static class SourceFormat
         foreach (IncomeSource source in sources)
         {
             json.WriteStartObject();
-            json.WriteString("id", source.Id);
+            json.WriteString("id", source.Id.Text);
             json.WriteString("name", source.Name);
             ScheduleFormat.Write(json, "schedule", source.Schedule);
             json.WriteString("shift", Words.Shifts.WordFor(source.Shift));
@@ -43,7 +43,7 @@ internal static class SourceFormat
     {
         JsonFields fields = item.Fields;
         var source = new IncomeSource(
-            item.Id,
+            new(item.Id),
             item.Name,
             ScheduleFormat.Read(fields.Required("schedule")),
             fields.Required("shift").OneOf(Words.Shifts),

@@ -43,7 +43,7 @@ internal sealed record DebtsFile(Currency Currency, YearMonth From, ImmutableArr
         JsonFields fields = debt.Fields();
         string name = fields.Required("name").OneLine(CalculatorFields.LongestName);
         var state = new DebtState(
-            name,
+            new(name),
             name,
             fields.Required("balance").Amount(currency),
             fields.Required("rate").Fraction(HighestRate),

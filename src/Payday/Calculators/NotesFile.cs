@@ -33,7 +33,7 @@ internal static class NotesFile
         JsonFields fields = pot.Fields();
         string name = fields.Required("name").OneLine(CalculatorFields.LongestName);
         var part = new NotePart(
-            place.ToString(System.Globalization.CultureInfo.InvariantCulture),
+            new(place.ToString(System.Globalization.CultureInfo.InvariantCulture)),
             name,
             null,
             fields.Required("amount").Amount(currency),

@@ -38,7 +38,7 @@ internal sealed record PaydaysFile(ImmutableArray<IncomeSource> Sources, Holiday
         JsonFields fields = source.Fields();
         string name = fields.Required("name").OneLine(CalculatorFields.LongestName);
         var read = new IncomeSource(
-            name,
+            new(name),
             name,
             ScheduleFormat.Read(fields.Required("schedule")),
             fields.Optional("shift") is { } shift ? shift.OneOf(Words.Shifts) : Shift.None,

@@ -53,7 +53,7 @@ internal sealed record SetAsideFile(Money Held, ImmutableArray<PlannedPayday> Pa
     {
         JsonFields fields = due.Fields();
         string bill = fields.Required("bill").OneLine(CalculatorFields.LongestName);
-        var read = new Due(bill, bill, fields.Required("date").Date(), fields.Required("amount").Amount(currency));
+        var read = new Due(new(bill), bill, fields.Required("date").Date(), fields.Required("amount").Amount(currency));
         fields.RefuseOthers();
         return read;
     }

@@ -68,7 +68,7 @@ internal sealed class BookWork(BookSession session) : SetupWork
             return null;
         }
 
-        Movement[] movements = [.. session.Book.Ledger.Movements.Where(movement => Names(movement.From, list, id) || Names(movement.To, list, id))];
+        Movement[] movements = [.. session.Book.Ledger.Movements.Where(Subject(list, id).IsIn)];
         return movements.Length == 0
             ? null
             : $"{"movement".ToQuantity(movements.Length)} of the ledger, the last of {DateText.Long(movements[^1].Date)}, {(movements.Length == 1 ? "names" : "name")} it, so it stays.";
@@ -76,17 +76,14 @@ internal sealed class BookWork(BookSession session) : SetupWork
 
     /// <inheritdoc/>
     public override string Owed(JsonObject debt) => debt["id"]?.ToString() is { } id
-        ? session.Book.Ledger.Balances.OwedOn(id).ToPlain()
+        ? session.Book.Ledger.Balances.OwedOn(new(id)).ToPlain()
         : debt["balance"]?.ToString() ?? "";
 
-    private static bool Names(LedgerEnd end, string list, string id) => list switch
+    private static LedgerSubject Subject(string list, string id) => list switch
     {
-        "sources" => end is LedgerEnd.Outside { Kind: OutsideKind.Source } source && source.Id == id,
-        "bills" => (end is LedgerEnd.Outside { Kind: OutsideKind.Bill } paid && paid.Id == id)
-            || (end is LedgerEnd.Held { Purpose: { Kind: PurposeKind.SetAside } purpose } && purpose.Id == id),
-        "debts" => (end is LedgerEnd.Outside { Kind: OutsideKind.Interest } interest && interest.Id == id)
-            || (end is LedgerEnd.Owed owed && owed.DebtId == id),
-        _ => (end is LedgerEnd.Outside { Kind: OutsideKind.Spending } spent && spent.Id == id)
-            || (end is LedgerEnd.Held { Purpose: { Kind: PurposeKind.Pot or PurposeKind.KeptBack or PurposeKind.OwedBack } pot } && pot.Id == id),
+        "sources" => new LedgerSubject.OfSource(new(id)),
+        "bills" => new LedgerSubject.OfBill(new(id)),
+        "debts" => new LedgerSubject.OfDebt(new(id)),
+        _ => new LedgerSubject.OfPot(new(id)),
     };
 }
