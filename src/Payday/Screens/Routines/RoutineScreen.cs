@@ -43,7 +43,8 @@ internal sealed class RoutineScreen : Screen
     public override string Title => $"{StepBar.Name(step)}, step {(int)step} of 7";
 
     /// <inheritdoc/>
-    public override IReadOnlyList<(string Word, string Meaning)> Words => View.Words;
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+        Row?.Rule is { Length: > 0 } rule ? [("The rule of this row", rule), .. View.Words] : View.Words;
 
     /// <inheritdoc/>
     public override IReadOnlyList<Binding> Bindings =>
