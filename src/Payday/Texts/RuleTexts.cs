@@ -25,7 +25,7 @@ internal static class RuleTexts
     public const string Surplus = "What is left goes to one debt first, by the household's order, and what a debt paid off sets free goes on to the next; any of it can be placed elsewhere.";
 
     /// <summary>What is missing; see <see cref="UnpayableRules"/>.</summary>
-    public const string Unpayable = "What can't be paid is what is left when the buffer has helped and every pot is cut to its floor, from the last due on.";
+    public const string Unpayable = "What there is goes to the floors of the pots, then to bills, then to minimums, then to what was put in pots by hand; what that leaves without money is named here.";
 
     /// <summary>The notes of a pot; see <see cref="WithdrawalRules"/>.</summary>
     public const string Notes = "The least is fetched that pays every pot and week in whole notes it likes, notes at home used first, then with the fewest notes; what no note can make is kept back.";
