@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Globalization;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Core.Ledgers;
 using Payday.Store;
+using Payday.Store.Changes;
+using Payday.Store.Folders;
 
 namespace Payday.Faults;
 

@@ -1,9 +1,13 @@
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.CardPurchases;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.Counts;
+using Payday.Core.Fills;
 using Payday.Core.Households;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
 using Payday.Store;
 using Payday.Store.HouseholdFiles;
 
@@ -35,7 +39,7 @@ internal sealed class LongLife
             Sources = [demo.Sources[0] with { Schedule = new Schedule.EveryWeeks(1, anchor), Expected = Money.FromMinorUnits(160_000, demo.Currency) }],
         };
         Book begun = Book.Begin(household);
-        store.Save(new BookChange { Household = household, Movements = [.. begun.Ledger.Movements] });
+        store.Save(null, begun);
         var life = new LongLife(store, begun);
         for (int week = 0; week < weeks; week++)
         {
@@ -49,7 +53,7 @@ internal sealed class LongLife
     {
         RoutinePlan plan = Routine.Plan(book, Routine.Begun(book, null).Value!).Value!;
         Closing closing = Closing.Of(plan).Value!;
-        store.Save(BookChange.Of(closing));
+        store.Save(book, closing.Book);
         book = closing.Book;
         LocalDate payday = closing.Closed.Payday;
         Take(WalletFills.FillAll(book, payday));
@@ -59,7 +63,7 @@ internal sealed class LongLife
             var pot = book.Household.Pots[random.Next(book.Household.Pots.Length)];
             var amount = Money.FromMinorUnits(random.Next(100, 400), book.Household.Currency);
             var entry = new PurchaseEntry(payday.PlusDays(random.Next(1, 6)), random.Next(2) == 0 ? pot.Id : null, amount, $"errand {after.Ledger.Movements.Count}");
-            after = CardPurchases.Enter(after, entry) is { Ok: true } entered ? entered.Value : after;
+            after = Purchasing.Enter(after, entry) is { Ok: true } entered ? entered.Value : after;
         }
 
         // As a list that was pasted.
@@ -85,7 +89,7 @@ internal sealed class LongLife
     {
         if (after.Ok && after.Value != book)
         {
-            store.Save(BookChange.Between(book, after.Value));
+            store.Save(book, after.Value);
             book = after.Value;
         }
     }

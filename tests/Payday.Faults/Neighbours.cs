@@ -1,8 +1,10 @@
 using System.Diagnostics;
 using System.Globalization;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Store;
 using Payday.Store.Checks;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.HouseholdFiles;
 
 namespace Payday.Faults;

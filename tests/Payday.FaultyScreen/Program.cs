@@ -2,6 +2,7 @@ using Payday.Commands;
 using Payday.FaultyScreen;
 using Payday.Screens.Shell;
 using Payday.Store;
+using Payday.Store.Folders;
 
 // usage: faulty-screen FOLDER: has the folder open, as the full screen does, and a fault behind each key.
 CommandShell shell = CommandShell.OfProcess();

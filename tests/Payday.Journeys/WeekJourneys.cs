@@ -1,3 +1,4 @@
+
 namespace Payday.Journeys;
 
 public class WeekJourneys

@@ -3,7 +3,7 @@ using Payday.Core.Amounts;
 
 namespace Payday.Core.Cash;
 
-/// <summary>What <see cref="NotePlanner"/> is asked.</summary>
+/// <summary>What <c>NotePlanner</c> is asked.</summary>
 /// <param name="Notes">The notes in use: at least one, all above zero, of one currency; any order.</param>
 /// <param name="OnHand">
 /// Loose notes that can be used again: value in minor units to count, both zero or more. A value that is not

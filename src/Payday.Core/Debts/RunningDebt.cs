@@ -42,7 +42,7 @@ internal sealed class RunningDebt
 
     /// <summary>
     /// What a month sets free for other debts: nothing while this one is owed, then what its minimum last
-    /// asked for, uncapped. A debt that was paid from the start sets nothing free: that money has other jobs.
+    /// asked for, uncapped. A debt that was paid from the start sets nothing free: that money has other purposes.
     /// </summary>
     public Money SetFree => IsPaid && State.Balance.IsPositive ? nominalMinimum : Money.Zero(Balance.Currency);
 

@@ -3,7 +3,6 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Calendar;
-using Payday.Core.Cash;
 using Payday.Core.Debts;
 using Payday.Core.Pots;
 
@@ -16,7 +15,7 @@ namespace Payday.Core.Households;
 /// <param name="Sources">Who pays, and when.</param>
 /// <param name="Bills">What falls due.</param>
 /// <param name="Debts">What is owed.</param>
-/// <param name="Pots">Jobs for money, in the order shown.</param>
+/// <param name="Pots">The purposes with a balance, in the order shown.</param>
 /// <param name="Opening">What was there at the start.</param>
 public sealed record Household(
     string Name,

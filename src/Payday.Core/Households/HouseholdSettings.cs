@@ -39,6 +39,9 @@ public sealed record HouseholdSettings(
 
     /// <summary>How a date in figures such as 10/9/2026 is read where this household lives; by its currency.</summary>
     public DateOrder DateOrder => DateOrders.Of(Currency);
+
+    /// <summary>The fill day of the week that a date lies in: on it or before.</summary>
+    public LocalDate WeekOf(LocalDate date) => date.DayOfWeek == FillDay ? date : date.Previous(FillDay);
 }
 
 /// <summary>How a card purchase is owed back.</summary>

@@ -21,25 +21,25 @@ public static class Opening
         foreach ((string bill, Money held) in opening.SetAside.Where(pair => pair.Value.IsPositive))
         {
             rest -= held;
-            yield return In(LedgerEnd.InAccount(Job.SetAside(bill)), held);
+            yield return In(LedgerEnd.InAccount(Purpose.SetAside(bill)), held);
         }
 
         foreach ((string id, Money has) in opening.Pots.Where(pair => pair.Value.IsPositive))
         {
             bool inCash = household.Pots.Single(pot => pot.Id == id).Held == Held.InCash;
             rest -= inCash ? Money.Zero(household.Currency) : has;
-            yield return In(inCash ? LedgerEnd.InCash(Job.Pot(id)) : LedgerEnd.InAccount(Job.Pot(id)), has);
+            yield return In(inCash ? LedgerEnd.InCash(Purpose.Pot(id)) : LedgerEnd.InAccount(Purpose.Pot(id)), has);
         }
 
         if (rest.IsPositive)
         {
-            yield return In(LedgerEnd.InAccount(Job.Buffer), rest);
+            yield return In(LedgerEnd.InAccount(Purpose.Buffer), rest);
         }
 
         Money notes = Money.FromMinorUnits(opening.NotesOnHand.Sum(pair => pair.Key * pair.Value), household.Currency);
         if (notes.IsPositive)
         {
-            yield return In(LedgerEnd.InCash(Job.Buffer), notes);
+            yield return In(LedgerEnd.InCash(Purpose.Buffer), notes);
         }
 
         foreach (Debts.Debt debt in household.Debts.Where(debt => debt.Opening.IsPositive))

@@ -33,16 +33,16 @@ public sealed class Balances
     /// <summary>All ends whose balance is not zero.</summary>
     public IEnumerable<KeyValuePair<LedgerEnd, Money>> All => byEnd.Where(pair => !pair.Value.IsZero);
 
-    /// <summary>The jobs of a place whose balance is not zero, in the order of their keys.</summary>
-    public IEnumerable<(Job Job, Money Amount)> JobsIn(Place place) => All
+    /// <summary>The purposes of a place whose balance is not zero, in the order of their keys.</summary>
+    public IEnumerable<(Purpose Purpose, Money Amount)> PurposesIn(Place place) => All
         .Select(pair => (End: pair.Key as LedgerEnd.Held, pair.Value))
         .Where(pair => pair.End?.Place == place)
         .OrderBy(pair => pair.End!.Key, StringComparer.Ordinal)
-        .Select(pair => (pair.End!.Job, pair.Value));
+        .Select(pair => (pair.End!.Purpose, pair.Value));
 
     /// <summary>
     /// What is in a place. Kept from the movements that cross the place's edge, not added up from the
-    /// jobs, so that the two can be held against each other.
+    /// purposes, so that the two can be held against each other.
     /// </summary>
     public Money In(Place place) => place == Place.Account ? account : cash;
 

@@ -17,10 +17,10 @@ public static class LedgerCheck
         ArgumentNullException.ThrowIfNull(balances);
         foreach (Place place in new[] { Place.Account, Place.Cash })
         {
-            Money jobs = Money.Sum(balances.JobsIn(place).Select(job => job.Amount), balances.Currency);
-            if (jobs != balances.In(place))
+            Money purposes = Money.Sum(balances.PurposesIn(place).Select(purpose => purpose.Amount), balances.Currency);
+            if (purposes != balances.In(place))
             {
-                yield return $"The jobs in {Word(place)} add up to {jobs.ToString(style)}, but {balances.In(place).ToString(style)} is there.";
+                yield return $"The purposes in {Word(place)} add up to {purposes.ToString(style)}, but {balances.In(place).ToString(style)} is there.";
             }
         }
 
@@ -30,9 +30,9 @@ public static class LedgerCheck
             yield return $"All ends of the ledger should add up to zero, but come to {total.ToString(style)}.";
         }
 
-        foreach ((Job job, Money amount) in balances.JobsIn(Place.Cash).Where(job => job.Amount.IsNegative))
+        foreach ((Purpose purpose, Money amount) in balances.PurposesIn(Place.Cash).Where(purpose => purpose.Amount.IsNegative))
         {
-            yield return $"{LedgerKeys.Of(Place.Cash, job)} is {amount.ToString(style)}: cash can't be below zero.";
+            yield return $"{LedgerKeys.Of(Place.Cash, purpose)} is {amount.ToString(style)}: cash can't be below zero.";
         }
     }
 
@@ -41,9 +41,9 @@ public static class LedgerCheck
     public static IEnumerable<string> Overdrawn(Balances balances, NumberStyle style)
     {
         ArgumentNullException.ThrowIfNull(balances);
-        foreach ((Job job, Money amount) in balances.JobsIn(Place.Account).Where(job => job.Amount.IsNegative && !MayBeNegative(LedgerEnd.InAccount(job.Job))))
+        foreach ((Purpose purpose, Money amount) in balances.PurposesIn(Place.Account).Where(purpose => purpose.Amount.IsNegative && !MayBeNegative(LedgerEnd.InAccount(purpose.Purpose))))
         {
-            yield return $"{LedgerKeys.Of(Place.Account, job)} is {amount.ToString(style)}: more has left it than was there.";
+            yield return $"{LedgerKeys.Of(Place.Account, purpose)} is {amount.ToString(style)}: more has left it than was there.";
         }
     }
 
@@ -53,8 +53,8 @@ public static class LedgerCheck
     /// income was undone whose money had gone on: the next payday makes up for it first.
     /// </remarks>
     internal static bool MayBeNegative(LedgerEnd end) =>
-        end is not LedgerEnd.Held { Place: var place, Job.Kind: var kind }
-        || (place == Place.Account && kind is JobKind.OwedBack or JobKind.LeftToPlace);
+        end is not LedgerEnd.Held { Place: var place, Purpose.Kind: var kind }
+        || (place == Place.Account && kind is PurposeKind.OwedBack or PurposeKind.LeftToPlace);
 
     private static string Word(Place place) => place == Place.Account ? "the account" : "cash";
 }

@@ -1,6 +1,6 @@
 namespace Payday.Core.Ledgers;
 
-/// <summary>One end of a movement: a job in a place, a debt, or the outside. One of the nested cases.</summary>
+/// <summary>One end of a movement: a purpose in a place, a debt, or the outside. One of the nested cases.</summary>
 /// <remarks>
 /// Each end has a short <see cref="Key"/> that stores and files hold. A debt's balance is negative:
 /// it is what the household owes, and a payment moves money into it.
@@ -14,11 +14,11 @@ public abstract record LedgerEnd
     /// <summary>The end as stores and files hold it, e.g. <c>account/pot:food</c>.</summary>
     public abstract string Key { get; }
 
-    /// <summary>A job in a place.</summary>
-    public sealed record Held(Place Place, Job Job) : LedgerEnd
+    /// <summary>A purpose in a place.</summary>
+    public sealed record Held(Place Place, Purpose Purpose) : LedgerEnd
     {
         /// <inheritdoc/>
-        public override string Key => LedgerKeys.Of(Place, Job);
+        public override string Key => LedgerKeys.Of(Place, Purpose);
     }
 
     /// <summary>What is owed on a debt.</summary>
@@ -35,11 +35,11 @@ public abstract record LedgerEnd
         public override string Key => LedgerKeys.Of(Kind, Id);
     }
 
-    /// <summary>A job in the account.</summary>
-    public static LedgerEnd InAccount(Job job) => new Held(Place.Account, job);
+    /// <summary>A purpose in the account.</summary>
+    public static LedgerEnd InAccount(Purpose purpose) => new Held(Place.Account, purpose);
 
-    /// <summary>A job in cash.</summary>
-    public static LedgerEnd InCash(Job job) => new Held(Place.Cash, job);
+    /// <summary>A purpose in cash.</summary>
+    public static LedgerEnd InCash(Purpose purpose) => new Held(Place.Cash, purpose);
 
     /// <summary>Reads a <see cref="Key"/> back.</summary>
     /// <exception cref="FormatException">The text is no such key.</exception>

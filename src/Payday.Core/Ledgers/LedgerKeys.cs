@@ -3,11 +3,11 @@ namespace Payday.Core.Ledgers;
 /// <summary>The short texts by which stores and files name the ends of movements.</summary>
 internal static class LedgerKeys
 {
-    private static readonly (JobKind Kind, string Word)[] Jobs =
+    private static readonly (PurposeKind Kind, string Word)[] Purposes =
     [
-        (JobKind.LeftToPlace, "left-to-place"), (JobKind.Buffer, "buffer"), (JobKind.SetAside, "set-aside"),
-        (JobKind.Pot, "pot"), (JobKind.KeptBack, "kept-back"), (JobKind.OwedBack, "owed-back"),
-        (JobKind.Wallet, "wallet"),
+        (PurposeKind.LeftToPlace, "left-to-place"), (PurposeKind.Buffer, "buffer"), (PurposeKind.SetAside, "set-aside"),
+        (PurposeKind.Pot, "pot"), (PurposeKind.KeptBack, "kept-back"), (PurposeKind.OwedBack, "owed-back"),
+        (PurposeKind.Wallet, "wallet"),
     ];
 
     private static readonly (OutsideKind Kind, string Word)[] Outsides =
@@ -16,8 +16,8 @@ internal static class LedgerKeys
         (OutsideKind.Interest, "interest"), (OutsideKind.Spending, "spending"), (OutsideKind.Difference, "difference"),
     ];
 
-    public static string Of(Place place, Job job) =>
-        (place == Place.Account ? "account/" : "cash/") + Join(Array.Find(Jobs, pair => pair.Kind == job.Kind).Word, job.Id);
+    public static string Of(Place place, Purpose purpose) =>
+        (place == Place.Account ? "account/" : "cash/") + Join(Array.Find(Purposes, pair => pair.Kind == purpose.Kind).Word, purpose.Id);
 
     public static string Of(OutsideKind kind, string id) =>
         "outside/" + Join(Array.Find(Outsides, pair => pair.Kind == kind).Word, id);
@@ -31,8 +31,8 @@ internal static class LedgerKeys
         string id = colon < 0 ? "" : rest[(colon + 1)..];
         return (slash < 0 ? "" : key[..slash]) switch
         {
-            "account" => new LedgerEnd.Held(Place.Account, new Job(KindOf(Jobs, word, key), id)),
-            "cash" => new LedgerEnd.Held(Place.Cash, new Job(KindOf(Jobs, word, key), id)),
+            "account" => new LedgerEnd.Held(Place.Account, new Purpose(KindOf(Purposes, word, key), id)),
+            "cash" => new LedgerEnd.Held(Place.Cash, new Purpose(KindOf(Purposes, word, key), id)),
             "owed" => new LedgerEnd.Owed(rest),
             "outside" => new LedgerEnd.Outside(KindOf(Outsides, word, key), id),
             _ => throw Unknown(key),

@@ -14,7 +14,7 @@ public readonly record struct LedgerSubject(SubjectKind Kind, string Id)
 
     private bool IsAt(LedgerEnd end) => end switch
     {
-        LedgerEnd.Held held => held.Job.Id == Id && Kind == (held.Job.Kind == JobKind.SetAside ? SubjectKind.Bill : SubjectKind.Pot),
+        LedgerEnd.Held held => held.Purpose.Id == Id && Kind == (held.Purpose.Kind == PurposeKind.SetAside ? SubjectKind.Bill : SubjectKind.Pot),
         LedgerEnd.Owed owed => Kind == SubjectKind.Debt && owed.DebtId == Id,
         LedgerEnd.Outside outside => outside.Id == Id && Kind == Of(outside.Kind),
         _ => false,

@@ -10,7 +10,7 @@ namespace Payday.Core.Ledgers;
 /// <param name="Bills">Paid to bills.</param>
 /// <param name="DebtPayments">Paid on debts.</param>
 /// <param name="Interest">Charged by lenders.</param>
-/// <param name="Fills">Put in pots, less what was taken from them again for another job; rounding is not among that.</param>
+/// <param name="Fills">Put in pots, less what was taken from them again for another purpose; rounding is not among that.</param>
 /// <param name="Spent">Spent from pots.</param>
 /// <param name="Owed">What is owed on all debts at the month's end.</param>
 /// <param name="Rounding">What pots gave to the buffer because card purchases are owed back in whole notes; zero or more.</param>
@@ -92,7 +92,7 @@ public sealed record MonthSummary(
 
     private static bool IsOwed(LedgerEnd end) => end is LedgerEnd.Owed;
 
-    private static bool IsInPot(LedgerEnd end) => end is LedgerEnd.Held { Job.Kind: JobKind.Pot or JobKind.KeptBack or JobKind.Wallet or JobKind.OwedBack };
+    private static bool IsInPot(LedgerEnd end) => end is LedgerEnd.Held { Purpose.Kind: PurposeKind.Pot or PurposeKind.KeptBack or PurposeKind.Wallet or PurposeKind.OwedBack };
 
     private static bool Is(LedgerEnd end, OutsideKind kind) => end is LedgerEnd.Outside outside && outside.Kind == kind;
 }

@@ -13,7 +13,7 @@ public static class LadderSteps
     /// <param name="count">How many steps, 0 to all of them.</param>
     /// <exception cref="ArgumentOutOfRangeException">The ladder has no such number of steps.</exception>
     /// <exception cref="OverflowException">The sum doesn't fit 64 bits.</exception>
-    public static Money SumOf(PotJob.Ladder ladder, int count)
+    public static Money SumOf(PotKind.Ladder ladder, int count)
     {
         ArgumentNullException.ThrowIfNull(ladder);
         ArgumentOutOfRangeException.ThrowIfNegative(count);
@@ -30,7 +30,7 @@ public static class LadderSteps
     /// <summary>How many steps are full: the most whose sum is not above what was put in.</summary>
     /// <param name="ladder">The ladder.</param>
     /// <param name="putIn">All that was ever put in; below zero counts as nothing.</param>
-    public static int Done(PotJob.Ladder ladder, Money putIn)
+    public static int Done(PotKind.Ladder ladder, Money putIn)
     {
         int done = 0;
         while (done < ladder.Steps && SumOf(ladder, done + 1) <= putIn)

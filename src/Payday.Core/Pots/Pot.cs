@@ -1,16 +1,15 @@
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
-using Payday.Core.Weeks;
 
 namespace Payday.Core.Pots;
 
-/// <summary>A job for money, with a balance.</summary>
+/// <summary>A purpose with a balance.</summary>
 /// <param name="Id">Stable name that the ledger refers to.</param>
 /// <param name="Name">What the person calls it.</param>
 /// <param name="Held">In cash or in the account.</param>
 /// <param name="Rank">1 for the pot that is cut last; higher ranks are cut first.</param>
 /// <param name="Floor">The least that a cut may leave of a fill, zero or more.</param>
-/// <param name="Job">What it is for, and so what a payday puts in.</param>
+/// <param name="Kind">What it is for, and so what a payday puts in.</param>
 /// <param name="Notes">Which notes it wants; only for cash.</param>
 public sealed record Pot(
     string Id,
@@ -18,7 +17,7 @@ public sealed record Pot(
     Held Held,
     int Rank,
     Money Floor,
-    PotJob Job,
+    PotKind Kind,
     NoteWishes Notes)
 {
     /// <summary>Where what a count finds left of it moves on to; null where it stays. Only for cash.</summary>

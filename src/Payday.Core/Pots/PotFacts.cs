@@ -4,7 +4,7 @@ using Payday.Core.Amounts;
 
 namespace Payday.Core.Pots;
 
-/// <summary>What a pot's fill depends on besides its job.</summary>
+/// <summary>What a pot's fill depends on besides its kind.</summary>
 /// <param name="Balance">What the pot has before the fill; below zero when it owes.</param>
 /// <param name="PutInSoFar">All that was ever put in, which a ladder counts its steps by; zero or more.</param>
 /// <param name="FillDays">How many fill days the pay period has, zero or more.</param>

@@ -21,29 +21,29 @@ public static class PotFills
     {
         ArgumentNullException.ThrowIfNull(pot);
         ArgumentNullException.ThrowIfNull(facts);
-        return pot.Job switch
+        return pot.Kind switch
         {
-            PotJob.Spending spending => Spending(spending, facts),
-            PotJob.Sinking sinking => Sinking(sinking, facts),
-            PotJob.Ladder ladder => Ladder(ladder, facts),
-            PotJob.Reserve reserve => Reserve(reserve, facts),
-            _ => throw new ArgumentException("The job is of an unknown kind.", nameof(pot)),
+            PotKind.Spending spending => Spending(spending, facts),
+            PotKind.Sinking sinking => Sinking(sinking, facts),
+            PotKind.Ladder ladder => Ladder(ladder, facts),
+            PotKind.Reserve reserve => Reserve(reserve, facts),
+            _ => throw new ArgumentException("The pot is of an unknown kind.", nameof(pot)),
         };
     }
 
-    private static FillProposal Spending(PotJob.Spending job, PotFacts facts)
+    private static FillProposal Spending(PotKind.Spending kind, PotFacts facts)
     {
-        string amount = ShortAmount.Of(job.Amount, facts.Numbers);
-        return job.Per switch
+        string amount = ShortAmount.Of(kind.Amount, facts.Numbers);
+        return kind.Per switch
         {
-            FillPer.Week => new(job.Amount * facts.FillDays, facts.FillDays switch
+            FillPer.Week => new(kind.Amount * facts.FillDays, facts.FillDays switch
             {
                 0 => "no fill day this period",
                 1 => $"{amount} a week, 1 week",
                 int weeks => $"{amount} a week, {weeks} weeks",
             }),
-            FillPer.Payday => new(job.Amount, $"{amount} a payday"),
-            _ => Month(job.Amount, amount, job.Per == FillPer.MonthSpread, facts),
+            FillPer.Payday => new(kind.Amount, $"{amount} a payday"),
+            _ => Month(kind.Amount, amount, kind.Per == FillPer.MonthSpread, facts),
         };
     }
 
@@ -62,11 +62,11 @@ public static class PotFills
         });
     }
 
-    private static FillProposal Sinking(PotJob.Sinking job, PotFacts facts)
+    private static FillProposal Sinking(PotKind.Sinking kind, PotFacts facts)
     {
         SinkingState state = facts.Sinking ?? throw new ArgumentException("Of a sinking pot it must be known how far it is.", nameof(facts));
-        Money nothing = Money.Zero(job.Target.Currency);
-        Money missing = (job.Target - facts.Balance).ClampToZero();
+        Money nothing = Money.Zero(kind.Target.Currency);
+        Money missing = (kind.Target - facts.Balance).ClampToZero();
         string text = ShortAmount.Of(missing, facts.Numbers);
         string by = DayAndMonth.Format(state.By);
         FillProposal proposal = state.Stage switch
@@ -83,21 +83,21 @@ public static class PotFills
         return proposal with { Stage = state.Stage };
     }
 
-    private static FillProposal Ladder(PotJob.Ladder job, PotFacts facts)
+    private static FillProposal Ladder(PotKind.Ladder kind, PotFacts facts)
     {
-        int done = LadderSteps.Done(job, facts.PutInSoFar);
-        return done == job.Steps
-            ? new(Money.Zero(job.Unit.Currency), $"all {job.Steps} steps done", job.Steps, job.Steps)
+        int done = LadderSteps.Done(kind, facts.PutInSoFar);
+        return done == kind.Steps
+            ? new(Money.Zero(kind.Unit.Currency), $"all {kind.Steps} steps done", kind.Steps, kind.Steps)
             : new(
-                LadderSteps.SumOf(job, done + 1) - facts.PutInSoFar.ClampToZero(),
-                $"step {done + 1} of {job.Steps}",
+                LadderSteps.SumOf(kind, done + 1) - facts.PutInSoFar.ClampToZero(),
+                $"step {done + 1} of {kind.Steps}",
                 done + 1,
-                job.Steps);
+                kind.Steps);
     }
 
-    private static FillProposal Reserve(PotJob.Reserve job, PotFacts facts)
+    private static FillProposal Reserve(PotKind.Reserve kind, PotFacts facts)
     {
-        Money amount = Money.Min(job.PerPayday, (job.Level - facts.Balance).ClampToZero());
-        return new(amount, amount.IsZero ? "full" : $"to {ShortAmount.Of(job.Level, facts.Numbers)}");
+        Money amount = Money.Min(kind.PerPayday, (kind.Level - facts.Balance).ClampToZero());
+        return new(amount, amount.IsZero ? "full" : $"to {ShortAmount.Of(kind.Level, facts.Numbers)}");
     }
 }

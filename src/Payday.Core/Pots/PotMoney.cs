@@ -10,27 +10,27 @@ public static class PotMoney
     public static Money HasNow(Balances balances, string potId)
     {
         ArgumentNullException.ThrowIfNull(balances);
-        return InItsPlace(balances, potId) + balances[LedgerEnd.InAccount(Job.KeptBack(potId))];
+        return InItsPlace(balances, potId) + balances[LedgerEnd.InAccount(Purpose.KeptBack(potId))];
     }
 
     /// <summary>In the account for an account pot; at home and in the wallet for a cash pot.</summary>
     public static Money InItsPlace(Balances balances, string potId)
     {
         ArgumentNullException.ThrowIfNull(balances);
-        return balances[LedgerEnd.InAccount(Job.Pot(potId))] + InCash(balances, potId);
+        return balances[LedgerEnd.InAccount(Purpose.Pot(potId))] + InCash(balances, potId);
     }
 
     /// <summary>In cash: at home and in the wallet, without what it owes back.</summary>
     public static Money InCash(Balances balances, string potId)
     {
         ArgumentNullException.ThrowIfNull(balances);
-        return balances[LedgerEnd.InCash(Job.Pot(potId))] + balances[LedgerEnd.InCash(Job.Wallet(potId))];
+        return balances[LedgerEnd.InCash(Purpose.Pot(potId))] + balances[LedgerEnd.InCash(Purpose.Wallet(potId))];
     }
 
     /// <summary>In cash, put apart for the account.</summary>
     public static Money OwedBack(Balances balances, string potId)
     {
         ArgumentNullException.ThrowIfNull(balances);
-        return balances[LedgerEnd.InCash(Job.OwedBack(potId))];
+        return balances[LedgerEnd.InCash(Purpose.OwedBack(potId))];
     }
 }

@@ -15,7 +15,7 @@ public sealed record SinkingState(SinkingStage Stage, LocalDate By, Money Spent)
     private static readonly int[] YearsAhead = [1, 11, 120];
 
     /// <summary>Looks at a sinking pot.</summary>
-    /// <param name="job">What it is for.</param>
+    /// <param name="kind">What it is for.</param>
     /// <param name="balance">What it has.</param>
     /// <param name="spendings">All that stands of what was spent from it, in the order in which it was entered.</param>
     /// <param name="holidays">The bank holidays, for a repeat on working days.</param>
@@ -27,23 +27,23 @@ public sealed record SinkingState(SinkingStage Stage, LocalDate By, Money Spent)
     /// the person knows whether that was all. Which date a purchase belongs to is a rule of our own, no source.
     /// </remarks>
     public static SinkingState Of(
-        PotJob.Sinking job, Money balance, IEnumerable<PotSpending> spendings, BankHolidays holidays, LocalDate payday)
+        PotKind.Sinking kind, Money balance, IEnumerable<PotSpending> spendings, BankHolidays holidays, LocalDate payday)
     {
-        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(kind);
         ArgumentNullException.ThrowIfNull(spendings);
-        ImmutableArray<PotSpending> purchases = Purchases(spendings, job.SettledTo);
-        Money spent = Money.Sum(purchases.Select(purchase => purchase.Amount), job.Target.Currency);
-        if (job.Finished)
+        ImmutableArray<PotSpending> purchases = Purchases(spendings, kind.SettledTo);
+        Money spent = Money.Sum(purchases.Select(purchase => purchase.Amount), kind.Target.Currency);
+        if (kind.Finished)
         {
-            return new(SinkingStage.Finished, job.By, spent);
+            return new(SinkingStage.Finished, kind.By, spent);
         }
 
-        if (job.Repeats is null && !purchases.IsEmpty)
+        if (kind.Repeats is null && !purchases.IsEmpty)
         {
-            return new(SinkingStage.Bought, job.By, spent);
+            return new(SinkingStage.Bought, kind.By, spent);
         }
 
-        LocalDate by = job.By;
+        LocalDate by = kind.By;
         LocalDate? bought = null;
         foreach (LocalDate date in purchases.Select(purchase => purchase.Date))
         {
@@ -52,7 +52,7 @@ public sealed record SinkingState(SinkingStage Stage, LocalDate By, Money Spent)
                 continue;
             }
 
-            if (Next(job.Repeats!, holidays, date > by ? date : by) is not { } next)
+            if (Next(kind.Repeats!, holidays, date > by ? date : by) is not { } next)
             {
                 return new(SinkingStage.Finished, by, spent);
             }
@@ -61,7 +61,7 @@ public sealed record SinkingState(SinkingStage Stage, LocalDate By, Money Spent)
             (bought, by) = (date > by ? date : by, next);
         }
 
-        return new(payday > by && balance < job.Target ? SinkingStage.PastItsDate : SinkingStage.Saving, by, spent);
+        return new(payday > by && balance < kind.Target ? SinkingStage.PastItsDate : SinkingStage.Saving, by, spent);
     }
 
     private static bool IsNearer(LocalDate date, LocalDate last, LocalDate next) =>

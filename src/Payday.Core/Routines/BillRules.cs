@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
-using Payday.Core.Calendar;
+using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 
@@ -77,7 +77,7 @@ internal static class BillRules
         draft.Dues.GetValueOrDefault(due.Key) ?? draft.Dues.GetValueOrDefault(new DueKey(due.Key.BillId, due.Date));
 
     private static IEnumerable<(Bill Bill, Money Held)> HeldByBill(Book book) =>
-        book.Household.Bills.Select(bill => (bill, book.Ledger.Balances[LedgerEnd.InAccount(Job.SetAside(bill.Id))]));
+        book.Household.Bills.Select(bill => (bill, book.Ledger.Balances[LedgerEnd.InAccount(Purpose.SetAside(bill.Id))]));
 
     private static IEnumerable<Due> Overpaid(Book book, LocalDate today) =>
         from bill in HeldByBill(book)

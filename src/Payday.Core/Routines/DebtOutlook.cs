@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Debts;
-using Payday.Core.Households;
 
 namespace Payday.Core.Routines;
 

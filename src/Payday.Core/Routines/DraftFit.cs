@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Households;
+using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;
 

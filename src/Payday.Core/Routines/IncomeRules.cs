@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
@@ -24,7 +25,7 @@ internal static class IncomeRules
         lines.AddRange(draft.OneOffs.Select(pair => new IncomeLine(null, pair.Key, nothing, pair.Value, true)));
         return new IncomeStep(
             lines.ToImmutable(),
-            book.Ledger.Balances[LedgerEnd.InAccount(Job.LeftToPlace)],
+            book.Ledger.Balances[LedgerEnd.InAccount(Purpose.LeftToPlace)],
             Money.Sum(lines.Select(line => line.Amount), household.Currency),
             BufferHelp.Of(nothing, nothing, nothing, null));
     }

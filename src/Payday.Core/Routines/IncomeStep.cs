@@ -5,7 +5,7 @@ namespace Payday.Core.Routines;
 
 /// <summary>What came in.</summary>
 /// <param name="Lines">A line for each source that pays on the day or whose pay is there early or late, then one-offs.</param>
-/// <param name="CarriedOver">What was still without a purpose from before; below zero where more had one than there was.</param>
+/// <param name="CarriedOver">What was still without a purpose from before; below zero where more was placed than there was.</param>
 /// <param name="CameIn">The sum of the lines.</param>
 /// <param name="Buffer">What the account's buffer gives.</param>
 public sealed record IncomeStep(ImmutableArray<IncomeLine> Lines, Money CarriedOver, Money CameIn, BufferHelp Buffer)

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
-using Payday.Core.Households;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;
@@ -17,11 +17,11 @@ internal sealed class MonthFillRules(Book book, BankHolidays holidays)
     private readonly Dictionary<LocalDate, ImmutableArray<MonthPaydays>> months = [];
 
     /// <summary>The months that a payday carries a part of, with what a pot has for them so far.</summary>
-    public ImmutableArray<MonthFills> Of(Pot pot, IEnumerable<MonthPaydays> carried, LocalDate payday) => pot.Job is PotJob.Spending { Per: FillPer.Month or FillPer.MonthSpread } job
-        ? [.. carried.Select(month => SoFar(pot, job, month, payday))]
+    public ImmutableArray<MonthFills> Of(Pot pot, IEnumerable<MonthPaydays> carried, LocalDate payday) => pot.Kind is PotKind.Spending { Per: FillPer.Month or FillPer.MonthSpread } kind
+        ? [.. carried.Select(month => SoFar(pot, kind, month, payday))]
         : [];
 
-    private MonthFills SoFar(Pot pot, PotJob.Spending job, MonthPaydays month, LocalDate before)
+    private MonthFills SoFar(Pot pot, PotKind.Spending kind, MonthPaydays month, LocalDate before)
     {
         Money sum = Money.Zero(book.Household.Currency);
         for (int at = book.Closed.Length - 1; at >= 0; at--)
@@ -35,14 +35,14 @@ internal sealed class MonthFillRules(Book book, BankHolidays holidays)
 
             if (closed.Payday < before)
             {
-                sum += Part(pot, job, month, closed);
+                sum += Part(pot, kind, month, closed);
             }
         }
 
         return new MonthFills(month, sum);
     }
 
-    private Money Part(Pot pot, PotJob.Spending job, MonthPaydays month, ClosedPayday closed)
+    private Money Part(Pot pot, PotKind.Spending kind, MonthPaydays month, ClosedPayday closed)
     {
         Money nothing = Money.Zero(book.Household.Currency);
         ImmutableArray<MonthPaydays> carried = MonthsOf(closed.Payday);
@@ -60,7 +60,7 @@ internal sealed class MonthFillRules(Book book, BankHolidays holidays)
         foreach (MonthPaydays candidate in carried)
         {
             bool isLast = candidate.Month == carried[^1].Month;
-            Money part = isLast || left.IsZero ? left : Money.Min(left, Share(pot, job, candidate, closed.Payday));
+            Money part = isLast || left.IsZero ? left : Money.Min(left, Share(pot, kind, candidate, closed.Payday));
             if (candidate.Month == month.Month)
             {
                 return part;
@@ -72,10 +72,10 @@ internal sealed class MonthFillRules(Book book, BankHolidays holidays)
         return nothing;
     }
 
-    private Money Share(Pot pot, PotJob.Spending job, MonthPaydays month, LocalDate payday) => MonthShare.Of(
-        job.Amount,
-        job.Per == FillPer.MonthSpread,
-        SoFar(pot, job, month, payday),
+    private Money Share(Pot pot, PotKind.Spending kind, MonthPaydays month, LocalDate payday) => MonthShare.Of(
+        kind.Amount,
+        kind.Per == FillPer.MonthSpread,
+        SoFar(pot, kind, month, payday),
         payday,
         book.Household.Start,
         PotUnit.Of(pot, book.Household.Settings.Cash)).Fill;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using Payday.Core.Books;
 using Payday.Core.Cash;
-using Payday.Core.Weeks;
 
 namespace Payday.Core.Routines;
 

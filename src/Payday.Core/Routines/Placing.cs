@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Pots;
 
@@ -17,7 +18,7 @@ public sealed record PotCourse(string PotId, LocalDate? Without, LocalDate? With
 
     internal static ImmutableArray<PotCourse> Of(RoutineFacts facts, PotsStep pots, ImmutableArray<Placement> placements)
     {
-        (PotRow Row, Money Target)[] filling = [.. pots.Rows.Where(row => row.Sinking?.Stage is null or SinkingStage.Saving).SelectMany(row => Target(row.Pot.Job) is { } target ? new[] { (row, target) } : [])];
+        (PotRow Row, Money Target)[] filling = [.. pots.Rows.Where(row => row.Sinking?.Stage is null or SinkingStage.Saving).SelectMany(row => Target(row.Pot.Kind) is { } target ? new[] { (row, target) } : [])];
         if (filling.Length == 0)
         {
             return [];
@@ -50,10 +51,10 @@ public sealed record PotCourse(string PotId, LocalDate? Without, LocalDate? With
         }
     }
 
-    private static Money? Target(PotJob job) => job switch
+    private static Money? Target(PotKind kind) => kind switch
     {
-        PotJob.Sinking sinking => sinking.Target,
-        PotJob.Reserve reserve => reserve.Level,
+        PotKind.Sinking sinking => sinking.Target,
+        PotKind.Reserve reserve => reserve.Level,
         _ => null,
     };
 }

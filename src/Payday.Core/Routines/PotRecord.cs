@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
-using Payday.Core.Calendar;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
@@ -11,13 +10,13 @@ namespace Payday.Core.Routines;
 /// <summary>What the ledger says of a pot's past, of the movements that stand: the one place where fills and spending are read for proposals.</summary>
 internal static class PotRecord
 {
-    private static readonly LedgerEnd Unplaced = LedgerEnd.InAccount(Job.LeftToPlace);
+    private static readonly LedgerEnd Unplaced = LedgerEnd.InAccount(Purpose.LeftToPlace);
 
     /// <summary>What a closed payday filled a pot with; neither what was placed in it as surplus, nor moves.</summary>
     public static Money FilledOn(Book book, string potId, ClosedPayday closed)
     {
-        LedgerEnd account = LedgerEnd.InAccount(Job.Pot(potId));
-        LedgerEnd waits = LedgerEnd.InAccount(Job.KeptBack(potId));
+        LedgerEnd account = LedgerEnd.InAccount(Purpose.Pot(potId));
+        LedgerEnd waits = LedgerEnd.InAccount(Purpose.KeptBack(potId));
         var putIn = new List<Movement>();
         for (int at = (int)closed.FirstMovement - 1; at < closed.LastMovement; at++)
         {

@@ -38,7 +38,7 @@ internal static class PotRules
     }
 
     /// <summary>What the account keeps for a pot's next fill.</summary>
-    public static Money KeptBack(Balances balances, string potId) => balances[LedgerEnd.InAccount(Job.KeptBack(potId))];
+    public static Money KeptBack(Balances balances, string potId) => balances[LedgerEnd.InAccount(Purpose.KeptBack(potId))];
 
     /// <summary>What one step of a pot's amounts is: a note for a cash pot, a minor unit in the account.</summary>
     public static Money UnitOf(RoutineFacts facts, Pot pot) => PotUnit.Of(pot, facts.Book.Household.Settings.Cash);
@@ -48,8 +48,8 @@ internal static class PotRules
         Balances balances = facts.Book.Ledger.Balances;
         Household household = facts.Book.Household;
         Money has = PotMoney.HasNow(balances, pot.Id);
-        SinkingState? sinking = pot.Job is PotJob.Sinking job
-            ? SinkingState.Of(job, has, PotRecord.Spendings(facts.Book, pot.Id), facts.Holidays, facts.Payday.Date)
+        SinkingState? sinking = pot.Kind is PotKind.Sinking purpose
+            ? SinkingState.Of(purpose, has, PotRecord.Spendings(facts.Book, pot.Id), facts.Holidays, facts.Payday.Date)
             : null;
         FillProposal proposal = PotFills.Propose(pot, new PotFacts(
             has,

@@ -13,7 +13,7 @@ public sealed record PotsStep(ImmutableArray<PotRow> Rows, Money Total, Money Cu
 /// <summary>What goes in a pot.</summary>
 /// <param name="Pot">The pot.</param>
 /// <param name="HasNow">What it has: in its place, and kept back for it.</param>
-/// <param name="Wanted">What its job asks for.</param>
+/// <param name="Wanted">What its kind asks for.</param>
 /// <param name="Proposed">What is proposed: what it wants, less any cut.</param>
 /// <param name="Fill">What goes in.</param>
 /// <param name="Changed">Whether the person changed it.</param>

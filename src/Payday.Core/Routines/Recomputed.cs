@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Households;
 
 namespace Payday.Core.Routines;

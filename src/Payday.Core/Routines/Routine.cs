@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
-using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;
 
@@ -62,7 +62,7 @@ public static class Routine
         {
             Buffer = BufferHelp.Of(
                 bills.Total + debts.Total + wanted.Total - income.Own,
-                book.Ledger.Balances[LedgerEnd.InAccount(Job.Buffer)],
+                book.Ledger.Balances[LedgerEnd.InAccount(Purpose.Buffer)],
                 book.Household.Settings.BufferKeeps,
                 facts.Draft.FromBuffer),
         };

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
-using Payday.Core.Households;
 
 namespace Payday.Core.Routines;
 

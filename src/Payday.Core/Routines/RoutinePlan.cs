@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
-using Payday.Core.Households;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;
@@ -31,6 +31,6 @@ public sealed record RoutinePlan(
     WithdrawalStep Withdrawal,
     ImmutableArray<Unpayable> Unpayable)
 {
-    /// <summary>Income and carried-over money minus every job given; must be exactly zero to close.</summary>
+    /// <summary>Income and carried-over money minus all that has been placed; must be exactly zero to close.</summary>
     public Money LeftToPlace => Surplus.Before - Surplus.Placed;
 }

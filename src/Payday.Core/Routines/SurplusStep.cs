@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Debts;
 
 namespace Payday.Core.Routines;

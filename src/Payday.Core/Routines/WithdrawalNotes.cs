@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Households;
+using Payday.Core.NotePlanning;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Households;
+using Payday.Core.NotesAtHome;
 using Payday.Core.Pots;
-using Payday.Core.Weeks;
 
 namespace Payday.Core.Routines;
 
@@ -44,7 +45,7 @@ internal static class WithdrawalRules
         // What is less than a note is kept back whole, whatever notes the pot would like.
         NoteWishes wishes = amount < PotRules.UnitOf(facts, pot) ? NoteWishes.None : pot.Notes;
         ImmutableArray<LocalDate> weeks = facts.Period.FillDays(facts.Book.Household.Settings.FillDay);
-        if (pot.Job is not PotJob.Spending spending || weeks.IsEmpty)
+        if (pot.Kind is not PotKind.Spending spending || weeks.IsEmpty)
         {
             return [new NotePart(pot.Id, pot.Name, null, amount, wishes)];
         }

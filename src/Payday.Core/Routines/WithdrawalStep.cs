@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Pots;
-using Payday.Core.Weeks;
 
 namespace Payday.Core.Routines;
 

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Bills;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
-using Payday.Core.Households;
 
 namespace Payday.Core.Routines;
 

@@ -1,4 +1,4 @@
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Core.Ledgers;
 
 namespace Payday.Store.Checks;

@@ -1,10 +1,9 @@
 using System.Collections.Immutable;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Cash;
-using Payday.Core.Households;
 using Payday.Core.Ledgers;
-using Payday.Core.Routines;
 
 namespace Payday.Store.Checks;
 
@@ -69,9 +68,9 @@ internal static class SlipCheck
         for (long number = closed.FirstMovement; number <= closed.LastMovement; number++)
         {
             Movement movement = book.Ledger.Movements[(int)number - 1];
-            if (movement.To is LedgerEnd.Held { Place: Place.Cash, Job: { Kind: JobKind.Pot } job })
+            if (movement.To is LedgerEnd.Held { Place: Place.Cash, Purpose: { Kind: PurposeKind.Pot } purpose })
             {
-                yield return (job.Id, movement.Amount);
+                yield return (purpose.Id, movement.Amount);
             }
         }
     }

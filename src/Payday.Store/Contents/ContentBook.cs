@@ -1,9 +1,12 @@
 using System.Collections.Immutable;
+using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
 using Payday.Store.Documents;
+using Payday.Store.Edits;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Contents;
 

@@ -1,12 +1,15 @@
 using System.Text;
 using LiteDB;
+using Payday.Store.Edits;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 
 namespace Payday.Store.Databases;
 
 /// <summary>The version of the stored documents and the last line of the journal, in documents of their own.</summary>
 /// <remarks>
-/// Version 2 added what happens between paydays, in collections of its own, and the wallet among the jobs of cash.
+/// Version 2 added what happens between paydays, in collections of its own, and the wallet among the purposes of cash.
 /// Version 3 added the journal, version 4 has household files of version 2. What an older version holds is all of this
 /// one as it stands, so there is nothing to rewrite: the version keeps an older program from opening what this one wrote,
 /// and from taking it for damaged.
@@ -25,7 +28,7 @@ internal static class Schema
     /// <summary>Writes the version, and the journal's line that comes to what is stored.</summary>
     public static void Mark(ILiteCollection<BsonDocument> meta, JournalLine? line)
     {
-        meta.Upsert(new BsonDocument { ["_id"] = Id, ["version"] = BookStore.SchemaVersion });
+        meta.Upsert(new BsonDocument { ["_id"] = Id, ["version"] = StoreVersion.Current });
         if (line is null)
         {
             meta.Delete(JournalId);
@@ -54,7 +57,7 @@ internal static class Schema
             throw DatabaseCheck.NotOurs(folder);
         }
 
-        if (version.AsInt32 > BookStore.SchemaVersion)
+        if (version.AsInt32 > StoreVersion.Current)
         {
             throw new StoreException($"{folder.Path} was written by a newer Payday. Nothing was changed; use that version, or another folder with --data.");
         }

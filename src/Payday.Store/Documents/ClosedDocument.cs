@@ -1,7 +1,7 @@
 using Payday.Core.Bills;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
-using Payday.Core.Routines;
-using Payday.Store.Contents;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;

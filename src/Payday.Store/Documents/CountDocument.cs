@@ -1,6 +1,6 @@
-using Payday.Core.Routines;
-using Payday.Core.Weeks;
-using Payday.Store.Contents;
+using Payday.Core.Books;
+using Payday.Core.Pots;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
@@ -13,11 +13,11 @@ internal static class CountDocument
 
     public static void WriteTarget(IFieldWriter to, MoveTarget target)
     {
-        to.Choice("target", target.Target);
+        to.Choice("target", StoredChoices.Targets, target.Target);
         to.Text("id", target.Id);
     }
 
-    public static MoveTarget ReadTarget(IFieldReader from) => new(from.Choice<PlacementTarget>("target"), from.Text("id"));
+    public static MoveTarget ReadTarget(IFieldReader from) => new(from.Choice("target", StoredChoices.Targets), from.Text("id"));
 
     private static void Write(IFieldWriter to, WeekCount count)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
-using Payday.Core.Weeks;
-using Payday.Store.Contents;
+using Payday.Core.Books;
+using Payday.Core.Pots;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;

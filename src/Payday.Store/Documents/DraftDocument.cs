@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
-using Payday.Core.Routines;
-using Payday.Store.Contents;
+using Payday.Core.Books;
+using Payday.Core.Pots;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
@@ -16,7 +17,7 @@ internal static class DraftDocument
     private static void Write(IFieldWriter to, RoutineDraft draft)
     {
         to.Date("_id", draft.Payday);
-        to.Choice("step", draft.Step);
+        to.Choice("step", StoredChoices.Steps, draft.Step);
         to.Amounts("incomes", draft.Incomes);
         to.Amounts("oneOffs", draft.OneOffs);
         to.List("dues", draft.Dues, static (item, due) =>
@@ -26,7 +27,7 @@ internal static class DraftDocument
             item.OptionalAmount("actual", due.Value.Actual);
             item.OptionalFlag("paid", due.Value.Paid);
         });
-        to.OptionalChoice("setAsides", draft.SetAsides);
+        to.OptionalChoice("setAsides", StoredChoices.SetAsideModes, draft.SetAsides);
         to.Amounts("debtPayments", draft.DebtPayments);
         to.OptionalAmount("fromBuffer", draft.FromBuffer);
         to.OptionalList<KeyValuePair<DueKey, Money>>("minimums", draft.Minimums.IsEmpty ? null : [.. draft.Minimums], static (item, due) =>
@@ -47,7 +48,7 @@ internal static class DraftDocument
         to.Flag("usesOwedBack", draft.UsesOwedBack);
         to.OptionalList<Placement>("placements", draft.Placements, static (item, placed) =>
         {
-            item.Choice("target", placed.Target);
+            item.Choice("target", StoredChoices.Targets, placed.Target);
             item.Text("id", placed.Id);
             item.Amount("amount", placed.Amount);
         });
@@ -56,13 +57,13 @@ internal static class DraftDocument
     // Fields with "Optional" are not in drafts of the first weeks of this format.
     private static RoutineDraft Read(IFieldReader from) => new(from.Date("_id"))
     {
-        Step = from.Choice<RoutineStep>("step"),
+        Step = from.Choice("step", StoredChoices.Steps),
         Incomes = from.Amounts("incomes"),
         OneOffs = from.Amounts("oneOffs"),
         Dues = from.List("dues", static item => KeyValuePair.Create(
             new DueKey(item.Text("bill"), item.Date("date")),
             new DueDecision(item.OptionalAmount("actual"), item.OptionalFlag("paid")))).ToImmutableSortedDictionary(),
-        SetAsides = from.OptionalChoice<SetAsideMode>("setAsides"),
+        SetAsides = from.OptionalChoice("setAsides", StoredChoices.SetAsideModes),
         DebtPayments = from.Amounts("debtPayments"),
         FromBuffer = from.OptionalAmount("fromBuffer"),
         Minimums = (from.OptionalList("minimums", static item => KeyValuePair.Create(
@@ -74,6 +75,6 @@ internal static class DraftDocument
         AsksATeller = from.OptionalFlag("asksATeller") ?? false,
         UsesOwedBack = from.OptionalFlag("usesOwedBack") ?? false,
         Placements = from.OptionalList("placements", static item => new Placement(
-            item.Choice<PlacementTarget>("target"), item.Text("id"), item.Amount("amount"))) is { } placements ? [.. placements] : null,
+            item.Choice("target", StoredChoices.Targets), item.Text("id"), item.Amount("amount"))) is { } placements ? [.. placements] : null,
     };
 }

@@ -1,7 +1,7 @@
 using System.Text;
 using LiteDB;
-using Payday.Core.Weeks;
-using Payday.Store.Contents;
+using Payday.Core.Books;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
@@ -23,7 +23,7 @@ internal static class FillDocument
         to.Date("payday", fill.Key.Payday);
         to.OptionalDate("week", fill.Key.Week);
         to.Text("pot", fill.Key.PotId);
-        to.Choice("state", fill.State);
+        to.Choice("state", StoredChoices.FillStates, fill.State);
         to.Date("date", fill.Date);
         to.Amount("amount", fill.Amount);
         to.OptionalWhole("movement", fill.Movement);
@@ -37,7 +37,7 @@ internal static class FillDocument
 
     private static WalletFill ReadMark(IFieldReader from) => new(
         new FillKey(from.Date("payday"), from.OptionalDate("week"), from.Text("pot")),
-        from.Choice<FillState>("state"),
+        from.Choice("state", StoredChoices.FillStates),
         from.Date("date"),
         from.Amount("amount"),
         from.OptionalWhole("movement"));

@@ -1,5 +1,5 @@
-using Payday.Core.Weeks;
-using Payday.Store.Contents;
+using Payday.Core.Books;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;

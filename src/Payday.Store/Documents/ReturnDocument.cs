@@ -1,5 +1,5 @@
-using Payday.Core.Weeks;
-using Payday.Store.Contents;
+using Payday.Core.Books;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
@@ -30,7 +30,7 @@ internal static class ReturnDocument
         });
         to.List("settles", back.Settles, static (item, settle) =>
         {
-            item.Choice("kind", settle.Item.Kind);
+            item.Choice("kind", StoredChoices.OwedKinds, settle.Item.Kind);
             item.Whole("number", settle.Item.Number);
             item.Amount("amount", settle.Amount);
         });
@@ -46,7 +46,7 @@ internal static class ReturnDocument
         [.. from.List("pots", static item => new ReturnedPot(item.Text("pot"), item.Amount("amount"), item.OptionalNotes("notes")))],
         [.. from.List("swaps", static item => new NoteSwap(item.Text("pot"), item.OptionalText("with"), item.Notes("gives"), item.Notes("gets")))],
         [.. from.List("settles", static item => new SettledItem(
-            new OwedKey(item.Choice<OwedKind>("kind"), item.Whole("number")), item.Amount("amount")))],
+            new OwedKey(item.Choice("kind", StoredChoices.OwedKinds), item.Whole("number")), item.Amount("amount")))],
         from.Whole("firstMovement"),
         from.Whole("lastMovement"))
     {

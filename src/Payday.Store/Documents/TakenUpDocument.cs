@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;

@@ -28,17 +28,17 @@ internal static class FieldValues
     public static Money? OptionalAmount(this IFieldReader from, string name) =>
         from.OptionalWhole(name) is { } minorUnits ? Money.FromMinorUnits(minorUnits, from.Currency) : null;
 
-    public static void Choice<T>(this IFieldWriter to, string name, T value)
-        where T : struct, Enum => to.OptionalText(name, value.ToString());
+    public static void Choice<T>(this IFieldWriter to, string name, StoredWords<T> words, T value)
+        where T : struct, Enum => to.OptionalText(name, words.WordFor(value));
 
-    public static T Choice<T>(this IFieldReader from, string name)
-        where T : struct, Enum => Enum.Parse<T>(from.Text(name));
+    public static T Choice<T>(this IFieldReader from, string name, StoredWords<T> words)
+        where T : struct, Enum => words.ValueOf(from.Text(name));
 
-    public static void OptionalChoice<T>(this IFieldWriter to, string name, T? value)
-        where T : struct, Enum => to.OptionalText(name, value?.ToString());
+    public static void OptionalChoice<T>(this IFieldWriter to, string name, StoredWords<T> words, T? value)
+        where T : struct, Enum => to.OptionalText(name, value is { } chosen ? words.WordFor(chosen) : null);
 
-    public static T? OptionalChoice<T>(this IFieldReader from, string name)
-        where T : struct, Enum => from.OptionalText(name) is { } text ? Enum.Parse<T>(text) : null;
+    public static T? OptionalChoice<T>(this IFieldReader from, string name, StoredWords<T> words)
+        where T : struct, Enum => from.OptionalText(name) is { } text ? words.ValueOf(text) : null;
 
     public static void Notes(this IFieldWriter to, string name, ImmutableSortedDictionary<long, int> value) => to.OptionalNotes(name, value);
 

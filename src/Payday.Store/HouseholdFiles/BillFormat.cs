@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Store.Fields;
 using Payday.Store.Json;
 
 namespace Payday.Store.HouseholdFiles;

@@ -5,6 +5,7 @@ using Payday.Core.Bills;
 using Payday.Core.Calendar;
 using Payday.Core.Debts;
 using Payday.Core.Households;
+using Payday.Store.Fields;
 using Payday.Store.Json;
 
 namespace Payday.Store.HouseholdFiles;

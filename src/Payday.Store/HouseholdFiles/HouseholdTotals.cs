@@ -1,6 +1,7 @@
 using Payday.Core.Amounts;
 using Payday.Core.Households;
 using Payday.Core.Pots;
+using Payday.Store.Fields;
 using Payday.Store.Json;
 
 namespace Payday.Store.HouseholdFiles;
@@ -25,7 +26,7 @@ internal static class HouseholdTotals
             total += (Int128)note * count;
         }
 
-        foreach (PotJob.Ladder ladder in household.Pots.Select(pot => pot.Job).OfType<PotJob.Ladder>())
+        foreach (PotKind.Ladder ladder in household.Pots.Select(pot => pot.Kind).OfType<PotKind.Ladder>())
         {
             total += (Int128)ladder.Unit.MinorUnits * ladder.Steps * ladder.Steps;
         }
@@ -55,7 +56,7 @@ internal static class HouseholdTotals
         .. household.Debts.Select(debt => debt.Opening),
         .. household.Debts.Select(debt => MinimumFormat.Amount(debt.Minimum)),
         .. household.Pots.Select(pot => pot.Floor),
-        .. household.Pots.SelectMany(pot => PotJobFormat.Amounts(pot.Job)),
+        .. household.Pots.SelectMany(pot => PotKindFormat.Amounts(pot.Kind)),
         .. household.Pots.SelectMany(pot => NoteWishesFormat.Amounts(pot.Notes)),
     ];
 

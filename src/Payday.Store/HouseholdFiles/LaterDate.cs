@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Households;
+using Payday.Store.Fields;
 using Payday.Store.Json;
 
 namespace Payday.Store.HouseholdFiles;

@@ -1,7 +1,5 @@
 using System.Text.Json;
 using Payday.Core.Pots;
-using Payday.Core.Routines;
-using Payday.Core.Weeks;
 using Payday.Store.Json;
 
 namespace Payday.Store.HouseholdFiles;

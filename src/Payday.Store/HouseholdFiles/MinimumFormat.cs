@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Payday.Core.Amounts;
 using Payday.Core.Debts;
+using Payday.Store.Fields;
 using Payday.Store.Json;
 
 namespace Payday.Store.HouseholdFiles;

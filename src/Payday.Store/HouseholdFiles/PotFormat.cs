@@ -4,7 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Cash;
 using Payday.Core.Debts;
 using Payday.Core.Pots;
-using Payday.Core.Weeks;
+using Payday.Store.Fields;
 using Payday.Store.Json;
 
 namespace Payday.Store.HouseholdFiles;
@@ -29,7 +29,7 @@ internal static class PotFormat
             json.WriteStartObject();
             json.WriteString("id", pot.Id);
             json.WriteString("name", pot.Name);
-            PotJobFormat.Write(json, pot.Job);
+            PotKindFormat.Write(json, pot.Kind);
             json.WriteString("held", Words.Places.WordFor(pot.Held));
             json.WriteNumber("rank", pot.Rank);
             json.WriteAmount("floor", pot.Floor);
@@ -45,14 +45,14 @@ internal static class PotFormat
     private static Pot Read(NamedItem item, int rank, HouseholdParts parts, ((string Id, string Name)[] Pots, (string Id, string Name)[] Debts) targets)
     {
         JsonFields fields = item.Fields;
-        PotJob? job = PotJobFormat.Read(fields, parts);
+        PotKind? kind = PotKindFormat.Read(fields, parts);
         JsonCursor heldField = fields.Required("held");
         Held held = heldField.OneOf(Words.Places);
         Money floor = fields.Optional("floor")?.Amount(parts.Currency) ?? Money.Zero(parts.Currency);
         NoteWishes wishes = NoteWishesFormat.Read(fields, parts.Currency, parts.Notes);
         if (heldField.IsSound)
         {
-            PotWishes.Check(fields, held, job, wishes);
+            PotWishes.Check(fields, held, kind, wishes);
         }
 
         MoveTarget? movesOnTo = LeftOverFormat.Read(fields.Optional("leftOver"), item, held, targets.Pots, targets.Debts);
@@ -63,11 +63,11 @@ internal static class PotFormat
         }
 
         // Of an unknown kind nothing is known about the other fields either.
-        if (job is not null)
+        if (kind is not null)
         {
             fields.RefuseOthers();
         }
 
-        return new Pot(item.Id, item.Name, held, rank, floor, job ?? PotJobFormat.StandIn(parts), wishes) { MovesOnTo = movesOnTo };
+        return new Pot(item.Id, item.Name, held, rank, floor, kind ?? PotKindFormat.StandIn(parts), wishes) { MovesOnTo = movesOnTo };
     }
 }

@@ -9,33 +9,33 @@ namespace Payday.Store.HouseholdFiles;
 internal static class PotWishes
 {
     /// <summary>Reports what a pot in the account can't have, and small money that no fill of the pot can hold.</summary>
-    public static void Check(JsonFields pot, Held held, PotJob? job, NoteWishes wishes)
+    public static void Check(JsonFields pot, Held held, PotKind? kind, NoteWishes wishes)
     {
         if (held == Held.InTheAccount)
         {
             RefuseInAccount(pot.Optional("topNote"));
             RefuseInAccount(pot.Optional("small"));
-            if (job is PotJob.Spending)
+            if (kind is PotKind.Spending)
             {
                 pot.Optional("weeks")?.Refuse("A pot held in the account isn't divided over weeks; take this out, or write \"held\": \"cash\".");
             }
         }
-        else if (wishes.Small is { } small && job is not null && pot.Owner.IsSound && small.AtLeast > LargestFill(job))
+        else if (wishes.Small is { } small && kind is not null && pot.Owner.IsSound && small.AtLeast > LargestFill(kind))
         {
-            pot.Required("small").Refuse($"The pot never gets more than {LargestFill(job).ToPlain()} at once, so it can't have {small.AtLeast.ToPlain()} in small notes; lower \"atLeast\".");
+            pot.Required("small").Refuse($"The pot never gets more than {LargestFill(kind).ToPlain()} at once, so it can't have {small.AtLeast.ToPlain()} in small notes; lower \"atLeast\".");
         }
     }
 
     private static void RefuseInAccount(JsonCursor? wish) =>
         wish?.Refuse("A pot held in the account takes no notes; take this out, or write \"held\": \"cash\".");
 
-    private static Money LargestFill(PotJob job) => job switch
+    private static Money LargestFill(PotKind kind) => kind switch
     {
-        PotJob.Spending spending => spending.Amount,
-        PotJob.Sinking sinking => sinking.Target,
-        PotJob.Ladder { Order: LadderOrder.Even } ladder => ladder.Unit,
-        PotJob.Ladder ladder => Money.FromMinorUnits((long)Int128.Min((Int128)ladder.Unit.MinorUnits * ladder.Steps, long.MaxValue), ladder.Unit.Currency),
-        PotJob.Reserve reserve => reserve.PerPayday,
-        _ => throw new ArgumentOutOfRangeException(nameof(job)),
+        PotKind.Spending spending => spending.Amount,
+        PotKind.Sinking sinking => sinking.Target,
+        PotKind.Ladder { Order: LadderOrder.Even } ladder => ladder.Unit,
+        PotKind.Ladder ladder => Money.FromMinorUnits((long)Int128.Min((Int128)ladder.Unit.MinorUnits * ladder.Steps, long.MaxValue), ladder.Unit.Currency),
+        PotKind.Reserve reserve => reserve.PerPayday,
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 }

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using NodaTime;
 using Payday.Core.Calendar;
+using Payday.Store.Fields;
 using Payday.Store.Json;
 
 namespace Payday.Store.HouseholdFiles;

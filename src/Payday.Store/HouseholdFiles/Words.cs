@@ -17,8 +17,14 @@ public static class Words
         new(("before", Shift.Before), ("after", Shift.After), ("none", Shift.None));
 
     /// <summary>Days of the week.</summary>
-    public static JsonChoices<IsoDayOfWeek> Weekdays { get; } =
-        new([.. Enumerable.Range(1, 7).Select(day => (((IsoDayOfWeek)day).ToString(), (IsoDayOfWeek)day))]);
+    public static JsonChoices<IsoDayOfWeek> Weekdays { get; } = new(
+        ("Monday", IsoDayOfWeek.Monday),
+        ("Tuesday", IsoDayOfWeek.Tuesday),
+        ("Wednesday", IsoDayOfWeek.Wednesday),
+        ("Thursday", IsoDayOfWeek.Thursday),
+        ("Friday", IsoDayOfWeek.Friday),
+        ("Saturday", IsoDayOfWeek.Saturday),
+        ("Sunday", IsoDayOfWeek.Sunday));
 
     /// <summary>Rule sets of bank holidays.</summary>
     public static JsonChoices<HolidaySet> HolidaySets { get; } = new(

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
 using NodaTime;
+using Payday.Store.Fields;
 
 namespace Payday.Store.Json;
 

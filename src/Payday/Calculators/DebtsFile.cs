@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Debts;
+using Payday.Store.Fields;
 using Payday.Store.HouseholdFiles;
 using Payday.Store.Json;
 

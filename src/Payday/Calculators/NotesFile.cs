@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
+using Payday.Store.Fields;
 using Payday.Store.HouseholdFiles;
 using Payday.Store.Json;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Store.Fields;
 using Payday.Store.Json;
 
 namespace Payday.Calculators;

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using NodaTime;
 using NodaTime.Text;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Json;
 using Payday.Reports;
 

@@ -1,5 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Files;
+using Payday.Store.Fields;
 using Payday.Store.Json;
 
 namespace Payday.Commands;

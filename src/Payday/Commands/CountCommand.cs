@@ -4,11 +4,13 @@ using System.Text.Json;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Counts;
 using Payday.Core.Households;
-using Payday.Core.Weeks;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;
@@ -93,7 +95,7 @@ internal static class CountCommand
             return Answer.Because(counted.Fault);
         }
 
-        store.Save(BookChange.Between(plan.Book, counted.Value));
+        store.Save(plan.Book, counted.Value);
         return Shown(plan, "Counted and stored.");
     }
 

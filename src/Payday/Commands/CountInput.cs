@@ -1,7 +1,8 @@
 using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Counts;
 using Payday.Core.Households;
 using Payday.Core.Pots;
-using Payday.Core.Weeks;
 
 namespace Payday.Commands;
 

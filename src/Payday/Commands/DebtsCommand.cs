@@ -10,6 +10,7 @@ using Payday.Core.Debts;
 using Payday.Core.Routines;
 using Payday.Json;
 using Payday.Reports;
+using Payday.Store.Fields;
 
 namespace Payday.Commands;
 

@@ -1,11 +1,14 @@
 using System.CommandLine;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Shell;
 using Payday.Slips;
 using Payday.Store;
+using Payday.Store.Folders;
 using Payday.Store.HouseholdFiles;
 using Payday.Store.Json;
 
@@ -64,7 +67,7 @@ internal static class DemoCommand
             return Answer.Because(closing.Fault);
         }
 
-        store.Save(BookChange.Of(closing.Value));
+        store.Save(book, closing.Value.Book);
         ClosedPayday closed = store.Load()!.LastClosed!;
         return new Answer.Done(
             [

@@ -2,11 +2,12 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text.Json;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Json;
 using Payday.Printing;
 using Payday.Reports;
-using Payday.Store;
+using Payday.Store.Folders;
 using Payday.Store.HouseholdFiles;
 
 namespace Payday.Commands;

@@ -4,12 +4,14 @@ using System.Text.Json;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Cash;
+using Payday.Core.Fills;
 using Payday.Core.Households;
-using Payday.Core.Weeks;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;
@@ -98,7 +100,7 @@ internal static class FillCommand
 
         if (after != book)
         {
-            store.Save(BookChange.Between(book, after));
+            store.Save(book, after);
         }
 
         Dictionary<FillKey, FillState> states = after.Weeks.Fills.ToDictionary(fill => fill.Key, fill => fill.State);

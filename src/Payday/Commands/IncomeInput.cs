@@ -1,7 +1,8 @@
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Households;
-using Payday.Core.Routines;
+using Payday.Store.Fields;
 
 namespace Payday.Commands;
 

@@ -1,8 +1,10 @@
 using System.CommandLine;
 using System.Text.Json;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Json;
 using Payday.Store;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Commands;
 

@@ -4,6 +4,7 @@ using Humanizer;
 using Payday.Calculators;
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
+using Payday.Core.NotePlanning;
 using Payday.Json;
 using Payday.Reports;
 

@@ -4,12 +4,14 @@ using Humanizer;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
+using Payday.Core.Status;
 using Payday.Json;
 using Payday.Reports;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;
@@ -24,19 +26,19 @@ internal static class OverviewAnswer
         Read<LocalDate> next = Routine.Next(book);
         ImmutableArray<string> hands = [.. OverviewHands.Of(book), .. WeekHands.Of(book, today, HandWays.Commands)];
         Balances balances = book.Ledger.Balances;
-        (Place Place, Job Job, Money Amount)[] jobs =
+        (Place Place, Purpose Purpose, Money Amount)[] purposes =
         [
-            .. balances.JobsIn(Place.Account).Select(job => (Place.Account, job.Job, job.Amount)),
-            .. balances.JobsIn(Place.Cash).Select(job => (Place.Cash, job.Job, job.Amount)),
+            .. balances.PurposesIn(Place.Account).Select(purpose => (Place.Account, purpose.Purpose, purpose.Amount)),
+            .. balances.PurposesIn(Place.Cash).Select(purpose => (Place.Cash, purpose.Purpose, purpose.Amount)),
         ];
         return new Answer.Done(
             [
                 .. Report.Heading(household.Name, DateText.Long(today)),
                 .. Report.Prose(next.Ok ? NextPayday(next.Value, today, book.Draft is not null) : next.Fault),
                 "",
-                .. Jobs(household, style, "In the account", jobs.Where(job => job.Place == Place.Account), balances.In(Place.Account)),
+                .. Purposes(household, style, "In the account", purposes.Where(purpose => purpose.Place == Place.Account), balances.In(Place.Account)),
                 "",
-                .. Jobs(household, style, "In cash", jobs.Where(job => job.Place == Place.Cash), balances.In(Place.Cash)),
+                .. Purposes(household, style, "In cash", purposes.Where(purpose => purpose.Place == Place.Cash), balances.In(Place.Cash)),
                 "",
                 .. hands.IsEmpty ? [BookStatus.Of(book, today).PaydayDue ? "Nothing else needs a hand." : "Nothing needs a hand."] : hands.SelectMany(hand => Report.Prose("! " + hand)),
             ],
@@ -46,18 +48,18 @@ internal static class OverviewAnswer
                     next.Ok ? LocalDatePattern.Iso.Format(next.Value) : null,
                     balances.In(Place.Account).ToPlain(),
                     balances.In(Place.Cash).ToPlain(),
-                    [.. jobs.Select(job => new JobResult(
-                        job.Place == Place.Account ? "account" : "cash", EndText.Of(household, job.Job), job.Amount.ToPlain()))],
+                    [.. purposes.Select(purpose => new PurposeResult(
+                        purpose.Place == Place.Account ? "account" : "cash", EndText.Of(household, purpose.Purpose), purpose.Amount.ToPlain()))],
                     hands),
                 ResultJson.Readable.OverviewResult));
     }
 
-    private static IEnumerable<string> Jobs(
-        Household household, NumberStyle style, string title, IEnumerable<(Place Place, Job Job, Money Amount)> jobs, Money total) =>
+    private static IEnumerable<string> Purposes(
+        Household household, NumberStyle style, string title, IEnumerable<(Place Place, Purpose Purpose, Money Amount)> purposes, Money total) =>
         Report.Table(
             style,
             [Report.Names(title), Report.Amounts("")],
-            jobs.Select(job => ImmutableArray.Create(EndText.Of(household, job.Job), job.Amount.ToString(style))),
+            purposes.Select(purpose => ImmutableArray.Create(EndText.Of(household, purpose.Purpose), purpose.Amount.ToString(style))),
             [["Together", total.ToString(style)]]);
 
     private static string NextPayday(LocalDate date, LocalDate today, bool begun)

@@ -1,6 +1,7 @@
 using NodaTime;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Routines;
 
 namespace Payday.Commands;
@@ -26,7 +27,7 @@ internal sealed record PaydayOnPaper(ClosedPayday Payday, bool Closed)
         Read<RoutineDraft> draft = Routine.Begun(book, on);
         Read<RoutinePlan> plan = draft.Ok ? Routine.Plan(book, draft.Value) : Read.Refused<RoutinePlan>(draft.Fault);
         return plan.Ok
-            ? Read.Of(new PaydayOnPaper(ClosedPayday.From(plan.Value, book.Ledger.Movements.Count + 1, book.Ledger.Movements.Count), false))
+            ? Read.Of(new PaydayOnPaper(ClosingRecord.AsPlanned(plan.Value), false))
             : Read.Refused<PaydayOnPaper>(plan.Fault);
     }
 }

@@ -8,6 +8,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using Payday.Json;
 using Payday.Reports;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;

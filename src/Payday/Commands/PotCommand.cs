@@ -2,12 +2,15 @@ using System.CommandLine;
 using System.Text.Json;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Json;
 using Payday.Store;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;
@@ -52,8 +55,8 @@ internal static class PotCommand
 
     private static LocalDate? NextPayday(Book book) => Routine.Begun(book) is { Ok: true, Value: var draft } ? draft.Payday : null;
 
-    private static Schedule? EveryMonths(Pot pot, string word) => pot.Job is PotJob.Sinking job
-        ? new Schedule.EveryMonths(Rhythms.Single(rhythm => rhythm.Word == word).Months, job.By)
+    private static Schedule? EveryMonths(Pot pot, string word) => pot.Kind is PotKind.Sinking kind
+        ? new Schedule.EveryMonths(Rhythms.Single(rhythm => rhythm.Word == word).Months, kind.By)
         : null;
 
     private static Answer Taken(BookStore store, Book book, string potId, Read<Household> answer)
@@ -69,16 +72,16 @@ internal static class PotCommand
             return new Answer.Refused(change.Refusals);
         }
 
-        store.Save(BookChange.Of(change));
+        store.Save(book, change.Book);
         string what = Told(change.Book.Household.Pots.Single(pot => pot.Id == potId));
         return new Answer.Done([what], JsonSerializer.Serialize(new DoneResult(what), ResultJson.Readable.DoneResult));
     }
 
-    private static string Told(Pot pot) => pot.Job switch
+    private static string Told(Pot pot) => pot.Kind switch
     {
-        PotJob.Sinking { Finished: true } => $"{pot.Name} is finished and gets nothing any more.",
-        PotJob.Sinking { Repeats: not null } job => $"{pot.Name} is needed by {DateText.Long(job.By)} and again by each date after it; what was spent counts for the first.",
-        PotJob.Sinking job => $"{pot.Name} is filled on until {DateText.Long(job.By)}.",
+        PotKind.Sinking { Finished: true } => $"{pot.Name} is finished and gets nothing any more.",
+        PotKind.Sinking { Repeats: not null } kind => $"{pot.Name} is needed by {DateText.Long(kind.By)} and again by each date after it; what was spent counts for the first.",
+        PotKind.Sinking kind => $"{pot.Name} is filled on until {DateText.Long(kind.By)}.",
         _ => $"{pot.Name} is as it was.",
     };
 }

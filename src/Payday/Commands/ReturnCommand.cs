@@ -4,12 +4,14 @@ using System.Text.Json;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.CashReturns;
 using Payday.Core.Households;
 using Payday.Core.Pots;
-using Payday.Core.Weeks;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
+using Payday.Store.Fields;
 
 namespace Payday.Commands;
 
@@ -75,7 +77,7 @@ internal static class ReturnCommand
             return Answer.Because(returned.Fault);
         }
 
-        store.Save(BookChange.Between(book, returned.Value));
+        store.Save(book, returned.Value);
         return Shown(plan, stored: true, "Returned and stored.");
     }
 

@@ -1,8 +1,9 @@
 using System.Text.Json;
 using NodaTime;
 using NodaTime.Text;
-using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Households;
+using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Json;
 using Payday.Reports;

@@ -1,11 +1,12 @@
 using System.CommandLine;
 using NodaTime;
 using Payday.Core.Amounts;
-using Payday.Core.Calendar;
-using Payday.Core.Households;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Store;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;
@@ -92,7 +93,7 @@ internal static class RunCommand
             ]);
         }
 
-        store.Save(BookChange.Of(closing.Value));
+        store.Save(plan.Book, closing.Value.Book);
         return Shown(plan, closed: true, "Closed and stored. Print the slip with payday slip.");
     }
 

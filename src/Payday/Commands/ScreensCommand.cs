@@ -1,9 +1,11 @@
+using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Screens.Home;
 using Payday.Screens.Looking;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
 using Payday.Store;
+using Payday.Store.Files;
 using Payday.Store.HouseholdFiles;
 
 namespace Payday.Commands;

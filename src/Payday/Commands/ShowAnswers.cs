@@ -5,15 +5,16 @@ using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
-using Payday.Core.Debts;
+using Payday.Core.CashReturns;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
 using Payday.Json;
 using Payday.Reports;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;
@@ -27,11 +28,11 @@ internal static class ShowAnswers
         Balances balances = book.Ledger.Balances;
         PotResult[] pots = [.. book.Household.Pots.Select(pot => new PotResult(
             pot.Name,
-            Kind(pot.Job),
+            Kind(pot.Kind),
             PotsReport.Place(pot),
             PotMoney.InItsPlace(balances, pot.Id).ToPlain(),
-            balances[LedgerEnd.InAccount(Job.KeptBack(pot.Id))].ToPlain(),
-            PotsReport.Target(pot.Job)?.ToPlain()))];
+            balances[LedgerEnd.InAccount(Purpose.KeptBack(pot.Id))].ToPlain(),
+            PotsReport.Target(pot.Kind)?.ToPlain()))];
         return new Answer.Done(
             [.. Report.Table(
                 style,
@@ -50,7 +51,7 @@ internal static class ShowAnswers
             OpenDue? next = dues.FirstOrDefault(due => due.Key.BillId == bill.Id);
             return new BillResult(
                 bill.Name,
-                book.Ledger.Balances[LedgerEnd.InAccount(Job.SetAside(bill.Id))].ToPlain(),
+                book.Ledger.Balances[LedgerEnd.InAccount(Purpose.SetAside(bill.Id))].ToPlain(),
                 next is null ? null : LocalDatePattern.Iso.Format(next.Date),
                 bill.Amount.ToPlain());
         })];
@@ -106,11 +107,11 @@ internal static class ShowAnswers
             JsonSerializer.Serialize(new LedgerResult(movements), ResultJson.Readable.LedgerResult));
     }
 
-    private static string Kind(PotJob job) => job switch
+    private static string Kind(PotKind purpose) => purpose switch
     {
-        PotJob.Spending => "spending",
-        PotJob.Sinking => "sinking",
-        PotJob.Ladder => "ladder",
+        PotKind.Spending => "spending",
+        PotKind.Sinking => "sinking",
+        PotKind.Ladder => "ladder",
         _ => "reserve",
     };
 

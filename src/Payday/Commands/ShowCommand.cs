@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Payday.Core.Households;
+using Payday.Core.Books;
 
 namespace Payday.Commands;
 

@@ -3,13 +3,14 @@ using System.Text.Json;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Households;
-using Payday.Core.Routines;
 using Payday.Json;
 using Payday.Printing;
 using Payday.Reports;
 using Payday.Slips;
-using Payday.Store;
+using Payday.Store.Fields;
+using Payday.Store.Folders;
 
 namespace Payday.Commands;
 

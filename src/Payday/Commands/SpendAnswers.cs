@@ -3,10 +3,11 @@ using System.Globalization;
 using System.Text.Json;
 using NodaTime.Text;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.CardPurchases;
 using Payday.Json;
 using Payday.Reports;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;

@@ -2,10 +2,11 @@ using System.CommandLine;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.CardPurchases;
 using Payday.Lists;
 using Payday.Store;
+using Payday.Store.Fields;
 
 namespace Payday.Commands;
 
@@ -71,7 +72,7 @@ internal static class SpendCommand
             return new Answer.WrongUse($"--on {LocalDatePattern.Iso.Format(date)}: that day is still to come.");
         }
 
-        Read<Book> entered = CardPurchases.Enter(book, new PurchaseEntry(date, pot.Value.PotId, amount.Value, what));
+        Read<Book> entered = Purchasing.Enter(book, new PurchaseEntry(date, pot.Value.PotId, amount.Value, what));
         return entered.Ok ? Stored(store, book, entered.Value) : Answer.Because(entered.Fault);
     }
 
@@ -122,24 +123,24 @@ internal static class SpendCommand
 
     private static Answer Undo(BookStore store, Book book, int number, LocalDate today)
     {
-        if (CardPurchases.InTheWay(book, number) is { } obstacle)
+        if (Purchasing.InTheWay(book, number) is { } obstacle)
         {
             return UndoOption.Refused(book, obstacle);
         }
 
-        Read<Book> undone = CardPurchases.Undo(book, number, today);
+        Read<Book> undone = Purchasing.Undo(book, number, today);
         if (!undone.Ok)
         {
             return Answer.Because(undone.Fault);
         }
 
-        store.Save(BookChange.Between(book, undone.Value));
+        store.Save(book, undone.Value);
         return SpendAnswers.Told(undone.Value, [undone.Value.Weeks.Purchases[number - 1]], "Taken back.");
     }
 
     private static Answer.Done Stored(BookStore store, Book before, Book after)
     {
-        store.Save(BookChange.Between(before, after));
+        store.Save(before, after);
         return SpendAnswers.Told(after, after.Weeks.Purchases[before.Weeks.Purchases.Length..], "Stored.");
     }
 }

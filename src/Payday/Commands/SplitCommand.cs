@@ -6,6 +6,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Pots;
 using Payday.Json;
 using Payday.Reports;
+using Payday.Store.Fields;
 
 namespace Payday.Commands;
 

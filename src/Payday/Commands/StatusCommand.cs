@@ -4,14 +4,14 @@ using Humanizer;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.Status;
 using Payday.Json;
 using Payday.Text;
 
 namespace Payday.Commands;
 
-/// <summary><c>payday status</c>: one line, for a shell's prompt or a job that runs each morning.</summary>
+/// <summary><c>payday status</c>: one line, for a shell's prompt or a task that runs each morning.</summary>
 internal static class StatusCommand
 {
     public static Command Build(CommandShell shell) => Invocation.Does(

@@ -4,9 +4,10 @@ using System.Text.Json;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Pots;
-using Payday.Core.Weeks;
+using Payday.Core.Undo;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
@@ -49,7 +50,7 @@ internal static class UndoOption
         }
 
         (string What, string? Pot, LocalDate Date)[] told = [.. back.Select(one => (one.What, one.PotId is { } id ? WeekText.PotName(before, id) : null, one.Date))];
-        store.Save(BookChange.Between(before, after.Value));
+        store.Save(before, after.Value);
         return new Answer.Done(
             [.. told.Select(one => CleanText.OneLine($"The {one.What}{(one.Pot is { } pot ? " of " + pot : "")}, {DateText.Weekday(one.Date)}.")), "Taken back."],
             JsonSerializer.Serialize(

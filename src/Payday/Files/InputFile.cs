@@ -1,6 +1,5 @@
 using System.Text;
 using Payday.Core.Amounts;
-using Payday.Store;
 using Payday.Store.Files;
 using Payday.Text;
 

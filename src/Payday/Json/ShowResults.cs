@@ -18,11 +18,11 @@ internal sealed record OverviewResult(
     string? NextPayday,
     string Account,
     string Cash,
-    IReadOnlyList<JobResult> Jobs,
+    IReadOnlyList<PurposeResult> Purposes,
     IReadOnlyList<string> NeedsAHand);
 
-/// <summary>A job and what it holds.</summary>
-internal sealed record JobResult(string Place, string Job, string Amount);
+/// <summary>A purpose and what it holds.</summary>
+internal sealed record PurposeResult(string Place, string Purpose, string Amount);
 
 /// <summary>The answer of <c>show pots</c>.</summary>
 internal sealed record PotsResult(IReadOnlyList<PotResult> Pots);

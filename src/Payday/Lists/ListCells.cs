@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using System.Text;
 using CsvHelper;
 using NodaTime;
-using Payday.Core.Households;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.CardPurchases;
 
 namespace Payday.Lists;
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
-using Payday.Store;
 using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Text;
 
 namespace Payday.Printing;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Routines;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Reports;

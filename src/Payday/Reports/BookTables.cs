@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime.Text;
+using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
@@ -36,7 +37,7 @@ internal static class BookTables
                     pot.Name,
                     PotsReport.Place(pot),
                     PotMoney.InItsPlace(balances, pot.Id).ToPlain(),
-                    balances[LedgerEnd.InAccount(Job.KeptBack(pot.Id))].ToPlain(),
+                    balances[LedgerEnd.InAccount(Purpose.KeptBack(pot.Id))].ToPlain(),
                     household.Currency.Code)),
             ]),
             new("bills", ["bill", "amount", "held", "currency"],
@@ -44,7 +45,7 @@ internal static class BookTables
                 .. household.Bills.Select(bill => ImmutableArray.Create(
                     bill.Name,
                     bill.Amount.ToPlain(),
-                    balances[LedgerEnd.InAccount(Job.SetAside(bill.Id))].ToPlain(),
+                    balances[LedgerEnd.InAccount(Purpose.SetAside(bill.Id))].ToPlain(),
                     household.Currency.Code)),
             ]),
             new("debts", ["debt", "owed", "yearly rate", "currency"],

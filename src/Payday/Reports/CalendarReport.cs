@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
-using Payday.Core.Households;
+using Payday.Core.Status;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Reports;

@@ -9,22 +9,22 @@ internal static class EndText
     /// <summary>E.g. <c>cash: Food</c>, <c>paid: Rent</c>.</summary>
     public static string Of(Household household, LedgerEnd end) => end switch
     {
-        LedgerEnd.Held held => $"{(held.Place == Place.Account ? "account" : "cash")}: {Of(household, held.Job)}",
+        LedgerEnd.Held held => $"{(held.Place == Place.Account ? "account" : "cash")}: {Of(household, held.Purpose)}",
         LedgerEnd.Owed owed => $"owed: {Debt(household, owed.DebtId)}",
         LedgerEnd.Outside outside => Outside(household, outside),
         _ => end.Key,
     };
 
-    /// <summary>A job, e.g. <c>set aside for Rent</c>.</summary>
-    public static string Of(Household household, Job job) => job.Kind switch
+    /// <summary>A purpose, e.g. <c>set aside for Rent</c>.</summary>
+    public static string Of(Household household, Purpose purpose) => purpose.Kind switch
     {
-        JobKind.Buffer => "buffer",
-        JobKind.LeftToPlace => "left to place",
-        JobKind.SetAside => "set aside for " + Bill(household, job.Id),
-        JobKind.KeptBack => "kept back for " + Pot(household, job.Id),
-        JobKind.Wallet => "wallet, " + Pot(household, job.Id),
-        JobKind.OwedBack => "owed back by " + Pot(household, job.Id),
-        _ => Pot(household, job.Id),
+        PurposeKind.Buffer => "buffer",
+        PurposeKind.LeftToPlace => "left to place",
+        PurposeKind.SetAside => "set aside for " + Bill(household, purpose.Id),
+        PurposeKind.KeptBack => "kept back for " + Pot(household, purpose.Id),
+        PurposeKind.Wallet => "wallet, " + Pot(household, purpose.Id),
+        PurposeKind.OwedBack => "owed back by " + Pot(household, purpose.Id),
+        _ => Pot(household, purpose.Id),
     };
 
     private static string Outside(Household household, LedgerEnd.Outside outside) => outside.Kind switch

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
-using Payday.Core.Weeks;
+using Payday.Core.Fills;
 
 namespace Payday.Reports;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Text;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Core.Ledgers;
 using Payday.Text;
 

@@ -1,7 +1,7 @@
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Text;

@@ -11,11 +11,11 @@ internal static class PotQuestion
     /// <summary>What happened, in a sentence.</summary>
     public static string Of(PotRow row, NumberStyle style)
     {
-        var job = (PotJob.Sinking)row.Pot.Job;
+        var kind = (PotKind.Sinking)row.Pot.Kind;
         SinkingState state = row.Sinking!;
         return state.Stage == SinkingStage.Bought
             ? $"{row.Pot.Name}: {state.Spent.ToString(style)} was spent, so it counts as bought; {row.HasNow.ToString(style)} is left."
-            : $"{row.Pot.Name}: {(job.Target - row.HasNow).ToString(style)} short of {job.Target.ToString(style)}, and {DateText.Long(state.By)} is past.";
+            : $"{row.Pot.Name}: {(kind.Target - row.HasNow).ToString(style)} short of {kind.Target.ToString(style)}, and {DateText.Long(state.By)} is past.";
     }
 
     /// <summary>The commands that answer, in a sentence.</summary>

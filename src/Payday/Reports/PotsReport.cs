@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Reports;
@@ -55,11 +56,11 @@ internal static class PotsReport
         PotMoney.HasNow(balances, pot.Id);
 
     /// <summary>What a pot is to reach, or null for spending.</summary>
-    public static Money? Target(PotJob job) => job switch
+    public static Money? Target(PotKind kind) => kind switch
     {
-        PotJob.Sinking sinking => sinking.Target,
-        PotJob.Ladder ladder => LadderSteps.SumOf(ladder, ladder.Steps),
-        PotJob.Reserve reserve => reserve.Level,
+        PotKind.Sinking sinking => sinking.Target,
+        PotKind.Ladder ladder => LadderSteps.SumOf(ladder, ladder.Steps),
+        PotKind.Reserve reserve => reserve.Level,
         _ => null,
     };
 }

@@ -2,9 +2,8 @@ using System.Collections.Immutable;
 using Humanizer;
 using NodaTime;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Reports;

@@ -1,7 +1,9 @@
 using System.Globalization;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Debts;
+using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Text;
 

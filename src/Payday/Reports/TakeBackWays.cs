@@ -1,5 +1,5 @@
-using Payday.Core.Households;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.Undo;
 
 namespace Payday.Reports;
 

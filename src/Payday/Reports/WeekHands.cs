@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using Humanizer;
 using NodaTime;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.Counts;
+using Payday.Core.Fills;
+using Payday.Core.Status;
 using Payday.Text;
 
 namespace Payday.Reports;

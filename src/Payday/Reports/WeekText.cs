@@ -1,6 +1,5 @@
 using Payday.Core.Amounts;
-using Payday.Core.Households;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
 using Payday.Text;
 
 namespace Payday.Reports;

@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Core.Ledgers;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Reports;

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Households;
-using Payday.Core.Routines;
 
 namespace Payday.Slips;
 

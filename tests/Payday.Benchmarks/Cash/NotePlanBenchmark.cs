@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using Payday.Core.Cash;
+using Payday.Core.NotePlanning;
 
 namespace Payday.Benchmarks.Cash;
 

@@ -1,4 +1,5 @@
 using Payday.Core.Bills;
+using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Bills.Plans;
 
 namespace Payday.Core.Tests.Bills;

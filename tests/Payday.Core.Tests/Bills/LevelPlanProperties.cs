@@ -1,6 +1,7 @@
 using System.Numerics;
 using CsCheck;
 using Payday.Core.Bills;
+using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Bills.Plans;
 
 namespace Payday.Core.Tests.Bills;

@@ -2,6 +2,7 @@ using CsCheck;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Tests.Lives;
 
 namespace Payday.Core.Tests.Bills;
 

@@ -1,6 +1,6 @@
 using CsCheck;
-using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Bills.Plans;
 
 namespace Payday.Core.Tests.Bills;

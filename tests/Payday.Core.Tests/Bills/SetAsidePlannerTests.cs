@@ -1,5 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Bills.Plans;
 
 namespace Payday.Core.Tests.Bills;

@@ -1,5 +1,5 @@
-using Payday.Core.Amounts;
 using Payday.Core.Calendar;
+using Payday.Core.Tests.Lives;
 
 namespace Payday.Core.Tests.Calendar;
 

@@ -1,5 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
+using Payday.Core.Tests.Lives;
 
 namespace Payday.Core.Tests.Cash;
 

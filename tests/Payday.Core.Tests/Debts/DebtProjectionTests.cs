@@ -1,5 +1,4 @@
 using NodaTime;
-using Payday.Core.Amounts;
 using Payday.Core.Debts;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Debts.Sample;

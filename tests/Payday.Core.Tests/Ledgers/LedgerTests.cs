@@ -12,9 +12,9 @@ public class LedgerTests
 
     private static readonly LedgerEnd[] Ends =
     [
-        LedgerEnd.InAccount(Job.LeftToPlace), LedgerEnd.InAccount(Job.Buffer), LedgerEnd.InAccount(Job.SetAside("rent")),
-        LedgerEnd.InAccount(Job.Pot("gifts")), LedgerEnd.InAccount(Job.KeptBack("food")), LedgerEnd.InCash(Job.Pot("food")),
-        LedgerEnd.InCash(Job.OwedBack("food")), LedgerEnd.InCash(Job.Buffer), new LedgerEnd.Owed("card"),
+        LedgerEnd.InAccount(Purpose.LeftToPlace), LedgerEnd.InAccount(Purpose.Buffer), LedgerEnd.InAccount(Purpose.SetAside("rent")),
+        LedgerEnd.InAccount(Purpose.Pot("gifts")), LedgerEnd.InAccount(Purpose.KeptBack("food")), LedgerEnd.InCash(Purpose.Pot("food")),
+        LedgerEnd.InCash(Purpose.OwedBack("food")), LedgerEnd.InCash(Purpose.Buffer), new LedgerEnd.Owed("card"),
         new LedgerEnd.Outside(OutsideKind.Opening, ""), new LedgerEnd.Outside(OutsideKind.Source, "wage"),
         new LedgerEnd.Outside(OutsideKind.Bill, "rent"), new LedgerEnd.Outside(OutsideKind.Interest, "card"),
         new LedgerEnd.Outside(OutsideKind.Spending, "food"),
@@ -39,13 +39,13 @@ public class LedgerTests
     public void FromKey_NoEnd_Throws(string key) => Assert.Throws<FormatException>(() => LedgerEnd.FromKey(key));
 
     [Fact]
-    public void Add_AnyMovements_JobsAddUpToPlacesAndAllEndsToZero() =>
+    public void Add_AnyMovements_PurposesAddUpToPlacesAndAllEndsToZero() =>
         AnyMovement.List[0, 30].Sample(movements =>
         {
             Ledger ledger = Rich.Add(movements);
             foreach (Place place in new[] { Place.Account, Place.Cash })
             {
-                Assert.Equal(ledger.Balances.In(place), Money.Sum(ledger.Balances.JobsIn(place).Select(job => job.Amount), Dollars));
+                Assert.Equal(ledger.Balances.In(place), Money.Sum(ledger.Balances.PurposesIn(place).Select(purpose => purpose.Amount), Dollars));
             }
 
             Assert.Equal(Usd(0), Money.Sum(ledger.Balances.All.Select(pair => pair.Value), Dollars));
@@ -116,7 +116,7 @@ public class LedgerTests
             Dollars,
             [
                 new Movement(1, Day, Ends[2], Ends[11], Usd(300), "rent"),
-                new Movement(2, Day, LedgerEnd.InAccount(Job.OwedBack("food")), Ends[13], Usd(12), "by card"),
+                new Movement(2, Day, LedgerEnd.InAccount(Purpose.OwedBack("food")), Ends[13], Usd(12), "by card"),
                 new Movement(3, Day, Ends[0], Ends[10], Usd(4), "income undone"),
             ]);
 
@@ -134,7 +134,7 @@ public class LedgerTests
                 Balances before = ledger.Balances;
                 Balances wanted = before.After([.. movements]);
                 bool takes = wanted.All.Any(pair => pair.Key is LedgerEnd.Held held
-                    && !(held.Place == Place.Account && held.Job.Kind is JobKind.OwedBack or JobKind.LeftToPlace)
+                    && !(held.Place == Place.Account && held.Purpose.Kind is PurposeKind.OwedBack or PurposeKind.LeftToPlace)
                     && pair.Value.IsNegative && pair.Value < before[pair.Key]);
                 if (takes)
                 {

@@ -8,7 +8,7 @@ namespace Payday.Core.Tests.Ledgers;
 public class MovementFilterTests
 {
     private static readonly LocalDate Day = new(2026, 3, 6);
-    private static readonly LedgerEnd Unplaced = LedgerEnd.InAccount(Job.LeftToPlace);
+    private static readonly LedgerEnd Unplaced = LedgerEnd.InAccount(Purpose.LeftToPlace);
 
     // A pot and a bill may have the same id: only the one asked for is shown.
     [Theory]
@@ -39,8 +39,8 @@ public class MovementFilterTests
     public void Takes_Dates_AreOfTheMovement()
     {
         var filter = new MovementFilter(Dates: new DateSpan(Day, Day));
-        Assert.True(filter.Takes(Move(Unplaced, LedgerEnd.InAccount(Job.Buffer))));
-        Assert.False(filter.Takes(Move(Unplaced, LedgerEnd.InAccount(Job.Buffer)) with { Date = Day.PlusDays(1) }));
+        Assert.True(filter.Takes(Move(Unplaced, LedgerEnd.InAccount(Purpose.Buffer))));
+        Assert.False(filter.Takes(Move(Unplaced, LedgerEnd.InAccount(Purpose.Buffer)) with { Date = Day.PlusDays(1) }));
     }
 
     private static Movement Move(LedgerEnd from, LedgerEnd to) => new(1, Day, from, to, Usd(1), "test");

@@ -8,7 +8,7 @@ namespace Payday.Core.Tests.Pots;
 
 public class LadderTests
 {
-    private static readonly PotJob.Ladder Weeks = new(Usd(1), 52, LadderOrder.Rising);
+    private static readonly PotKind.Ladder Weeks = new(Usd(1), 52, LadderOrder.Rising);
 
     // Savings schedules, computed: 1..52 is 1,378, 1..53 is 1,431, 1..100 is 5,050, 1..365 cents is 667.95.
     [Theory]
@@ -50,7 +50,7 @@ public class LadderTests
     public void Propose_LadderPaydayAfterPayday_GivesEveryStepOnce() =>
         Gen.Select(Gen.Int[1, 200], Gen.Int[1, 500], Gen.Enum<LadderOrder>()).Sample((steps, unit, order) =>
         {
-            PotJob.Ladder ladder = new(Cents(unit), steps, order);
+            PotKind.Ladder ladder = new(Cents(unit), steps, order);
             List<long> fills = [];
             for (int i = 0; i < steps; i++)
             {

@@ -14,10 +14,10 @@ internal static class PotSamples
     public static PotFacts Facts { get; } = new(
         Usd(0), Usd(0), 2, new(2026, 3, 6), [], new(2026, 1, 1), null, [], Usd(5), NumberStyle.CommaPoint);
 
-    public static Pot Pot(PotJob job, Held held = Held.InCash) =>
-        new("p", "Pot", held, 1, Usd(0), job, NoteWishes.None);
+    public static Pot Pot(PotKind kind, Held held = Held.InCash) =>
+        new("p", "Pot", held, 1, Usd(0), kind, NoteWishes.None);
 
-    public static FillProposal Propose(PotJob job, PotFacts facts) => PotFills.Propose(Pot(job), facts);
+    public static FillProposal Propose(PotKind kind, PotFacts facts) => PotFills.Propose(Pot(kind), facts);
 
     /// <summary>A sinking pot that is still saved for by a date.</summary>
     public static SinkingState Saving(LocalDate by) => new(SinkingStage.Saving, by, Usd(0));

@@ -1,4 +1,3 @@
-using Payday.Core.Amounts;
 using Payday.Core.Cash;
 using Payday.Core.Pots;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -22,5 +21,5 @@ public class PotUnitTests
     public void Of_AccountPot_IsOneMinorUnit() =>
         Assert.Equal(Cents(1), PotUnit.Of(CashPot with { Held = Held.InTheAccount }, Pieces));
 
-    private static Pot CashPot => Pot(new PotJob.Spending(Usd(10), FillPer.Week));
+    private static Pot CashPot => Pot(new PotKind.Spending(Usd(10), FillPer.Week));
 }

@@ -25,7 +25,7 @@ public class SavingFillTests
         Assert.Equal(
             Saved(fill, why),
             Propose(
-                new PotJob.Sinking(Usd(200), May),
+                new PotKind.Sinking(Usd(200), May),
                 Facts with { Sinking = Saving(May), Balance = Usd(balance), PaydaysLeft = Fortnightly(paydays) }));
 
     [Fact]
@@ -33,7 +33,7 @@ public class SavingFillTests
         Assert.Equal(
             Saved(18.75m, "75 short, 4 paydays"),
             Propose(
-                new PotJob.Sinking(Usd(225), May),
+                new PotKind.Sinking(Usd(225), May),
                 Facts with { Sinking = Saving(May), Balance = Usd(150), PaydaysLeft = Fortnightly(4), Unit = Cents(1) }));
 
     [Theory]
@@ -45,7 +45,7 @@ public class SavingFillTests
         Assert.Equal(
             new FillProposal(Usd(0), why) { Stage = stage },
             Propose(
-                new PotJob.Sinking(Usd(200), May),
+                new PotKind.Sinking(Usd(200), May),
                 Facts with { Balance = Usd(balance), Payday = May.PlusDays(14), PaydaysLeft = [], Sinking = new SinkingState(stage, May, Usd(60)) }));
 
     [Fact]
@@ -57,7 +57,7 @@ public class SavingFillTests
             for (int left = paydays; left > 0; left--)
             {
                 Money fill = Propose(
-                    new PotJob.Sinking(Cents(target), May),
+                    new PotKind.Sinking(Cents(target), May),
                     Facts with { Sinking = Saving(May), Balance = balance, PaydaysLeft = Fortnightly(left), Unit = Cents(unit) }).Amount;
                 fills.Add(fill);
                 balance += fill;
@@ -83,5 +83,5 @@ public class SavingFillTests
     public void Propose_Reserve_FillsUpToItsLevel(decimal balance, decimal fill, string why) =>
         Assert.Equal(
             new FillProposal(Usd(fill), why),
-            Propose(new PotJob.Reserve(Usd(1000), Usd(90)), Facts with { Balance = Usd(balance) }));
+            Propose(new PotKind.Reserve(Usd(1000), Usd(90)), Facts with { Balance = Usd(balance) }));
 }

@@ -1,6 +1,5 @@
 using NodaTime;
 using NodaTime.Text;
-using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using Payday.Core.Pots;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -9,11 +8,11 @@ namespace Payday.Core.Tests.Pots;
 
 public class SinkingStateTests
 {
-    private static readonly PotJob.Sinking Coats = new(Usd(120), new LocalDate(2026, 10, 15));
+    private static readonly PotKind.Sinking Coats = new(Usd(120), new LocalDate(2026, 10, 15));
 
-    private static readonly PotJob.Sinking Yearly = Coats with { Repeats = new Schedule.EveryMonths(12, Coats.By) };
+    private static readonly PotKind.Sinking Yearly = Coats with { Repeats = new Schedule.EveryMonths(12, Coats.By) };
 
-    private static readonly PotJob.Sinking Quarterly = Coats with { Repeats = new Schedule.EveryMonths(3, Coats.By) };
+    private static readonly PotKind.Sinking Quarterly = Coats with { Repeats = new Schedule.EveryMonths(3, Coats.By) };
 
     // Spending is written as day and amount; a refund is below zero.
     [Theory]
@@ -69,8 +68,8 @@ public class SinkingStateTests
             SinkingStage.Finished,
             State(Coats with { Repeats = new Schedule.OnDates([new(2027, 1, 8)]) }, "2027-02-01", 20, "2026-10-15 100, 2027-01-08 100").Stage);
 
-    private static SinkingState State(PotJob.Sinking job, string payday, decimal balance, string spent) => SinkingState.Of(
-        job,
+    private static SinkingState State(PotKind.Sinking kind, string payday, decimal balance, string spent) => SinkingState.Of(
+        kind,
         Usd(balance),
         spent.Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(part => part.Split(' ')).Select(part => new PotSpending(Date(part[0]), Usd(decimal.Parse(part[1])))),
         BankHolidays.None,

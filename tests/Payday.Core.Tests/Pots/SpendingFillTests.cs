@@ -18,13 +18,13 @@ public class SpendingFillTests
     public void Propose_PerWeek_IsTheAmountForEachFillDay(int fillDays, decimal fill, string why) =>
         Assert.Equal(
             new FillProposal(Usd(fill), why),
-            Propose(new PotJob.Spending(Usd(130), FillPer.Week), Facts with { FillDays = fillDays }));
+            Propose(new PotKind.Spending(Usd(130), FillPer.Week), Facts with { FillDays = fillDays }));
 
     [Fact]
     public void Propose_PerPayday_IsTheAmount() =>
         Assert.Equal(
             new FillProposal(Usd(1045.50m), "1,045.50 a payday"),
-            Propose(new PotJob.Spending(Usd(1045.50m), FillPer.Payday), Facts));
+            Propose(new PotKind.Spending(Usd(1045.50m), FillPer.Payday), Facts));
 
     [Theory]
     [InlineData("6 20", 6, 90, 0, 45, "90 a month, 1 of 2")]
@@ -65,7 +65,7 @@ public class SpendingFillTests
     public void Propose_PerMonth_OwesNothingForPaydaysBeforeTheStart(int start, string days, int day, decimal fill, string why) => Assert.Equal(
         new FillProposal(Usd(fill), why),
         Propose(
-            new PotJob.Spending(Usd(90), FillPer.Month),
+            new PotKind.Spending(Usd(90), FillPer.Month),
             Facts with { Start = new LocalDate(2026, 3, start), Payday = new LocalDate(2026, 3, day), Months = Months(March(days)) }));
 
     // A wage for 1 April is there on 31 March, the first being a holiday: that payday carries a part of both months.
@@ -77,7 +77,7 @@ public class SpendingFillTests
 
         Assert.Equal(
             new FillProposal(Usd(30 + 45), "90 a month, 2 months"),
-            Propose(new PotJob.Spending(Usd(90), FillPer.Month), facts));
+            Propose(new PotKind.Spending(Usd(90), FillPer.Month), facts));
     }
 
     [Fact]
@@ -91,7 +91,7 @@ public class SpendingFillTests
             foreach (int day in dates.Append(31))
             {
                 fills.Add(Propose(
-                    new PotJob.Spending(Cents(cents), per),
+                    new PotKind.Spending(Cents(cents), per),
                     Facts with { Payday = new LocalDate(2026, 3, day), Months = [new MonthFills(March(days), Money.Sum(fills, Dollars))], Unit = Cents(unit) }).Amount);
             }
 
@@ -101,6 +101,6 @@ public class SpendingFillTests
         });
 
     private static FillProposal Monthly(FillPer per, string days, int day, decimal amount, decimal soFar) => Propose(
-        new PotJob.Spending(Usd(amount), per),
+        new PotKind.Spending(Usd(amount), per),
         Facts with { Payday = new LocalDate(2026, 3, day), Months = Months(March(days), soFar) });
 }

@@ -22,7 +22,7 @@ public class WhyTests
             Numbers = NumberStyle.All.Single(s => s.Sample == style),
         };
 
-        Assert.Equal($"to {text}", Propose(new PotJob.Reserve(Of(level, code), Of(1, code)), facts).Why);
+        Assert.Equal($"to {text}", Propose(new PotKind.Reserve(Of(level, code), Of(1, code)), facts).Why);
     }
 
     [Fact]
@@ -30,20 +30,20 @@ public class WhyTests
     {
         PotFacts facts = Facts with { Months = Months(March("2 6 9 16 23")), Sinking = Saving(new(2027, 12, 31)), PaydaysLeft = Fortnightly(26) };
         Money large = Usd(12_345.60m);
-        PotJob[] jobs =
+        PotKind[] purposes =
         [
-            new PotJob.Spending(large, FillPer.Week),
-            new PotJob.Spending(large, FillPer.Payday),
-            new PotJob.Spending(large, FillPer.Month),
-            new PotJob.Sinking(large, new(2027, 12, 31)),
-            new PotJob.Ladder(Usd(1), 1000, LadderOrder.Rising),
-            new PotJob.Reserve(large, Usd(1)),
+            new PotKind.Spending(large, FillPer.Week),
+            new PotKind.Spending(large, FillPer.Payday),
+            new PotKind.Spending(large, FillPer.Month),
+            new PotKind.Sinking(large, new(2027, 12, 31)),
+            new PotKind.Ladder(Usd(1), 1000, LadderOrder.Rising),
+            new PotKind.Reserve(large, Usd(1)),
         ];
 
-        Assert.All(jobs, job => Assert.InRange(Propose(job, facts).Why.Length, 1, 28));
+        Assert.All(purposes, kind => Assert.InRange(Propose(kind, facts).Why.Length, 1, 28));
         Assert.All(Enum.GetValues<SinkingStage>(), stage => Assert.InRange(
-            Propose(jobs[3], facts with { Sinking = new SinkingState(stage, new(2026, 12, 31), large) }).Why.Length, 1, 28));
-        Assert.InRange(Propose(jobs[2], facts with { Months = Months(March("1 6 9"), 0.40m) }).Why.Length, 1, 28);
-        Assert.InRange(Propose(jobs[2], facts with { Months = Months(March("2 +6"), 0) }).Why.Length, 1, 28);
+            Propose(purposes[3], facts with { Sinking = new SinkingState(stage, new(2026, 12, 31), large) }).Why.Length, 1, 28));
+        Assert.InRange(Propose(purposes[2], facts with { Months = Months(March("1 6 9"), 0.40m) }).Why.Length, 1, 28);
+        Assert.InRange(Propose(purposes[2], facts with { Months = Months(March("2 +6"), 0) }).Why.Length, 1, 28);
     }
 }

@@ -1,10 +1,13 @@
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
-using static Payday.Core.Tests.Routines.Homes;
+using static Payday.Core.Tests.Lives.Homes;
 
 namespace Payday.Core.Tests.Routines;
 
@@ -38,7 +41,7 @@ public class BufferHelpTests
 
         Movement paid = Assert.Single(book.Ledger.Movements, movement => movement.To is LedgerEnd.Outside { Kind: OutsideKind.Bill });
         Assert.Equal((Friday6March, Usd(900)), (paid.Date, paid.Amount));
-        Assert.Equal(Usd(3700), book.Ledger.Balances[LedgerEnd.InAccount(Job.Buffer)]);
+        Assert.Equal(Usd(3700), book.Ledger.Balances[LedgerEnd.InAccount(Purpose.Buffer)]);
         Assert.Empty(LedgerCheck.Faults(book.Ledger.Balances, NumberStyle.Plain));
     }
 

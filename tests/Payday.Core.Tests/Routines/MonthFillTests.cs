@@ -2,12 +2,15 @@ using System.Collections.Immutable;
 using CsCheck;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Households;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
-using static Payday.Core.Tests.Routines.Homes;
+using static Payday.Core.Tests.Lives.Homes;
 
 namespace Payday.Core.Tests.Routines;
 
@@ -16,7 +19,7 @@ public class MonthFillTests
 {
     private static readonly LocalDate May1 = new(2026, 5, 1);
 
-    private static readonly Pot Goods = AccountPot("Goods", 0) with { Job = new PotJob.Spending(Usd(90), FillPer.Month) };
+    private static readonly Pot Goods = AccountPot("Goods", 0) with { Kind = new PotKind.Spending(Usd(90), FillPer.Month) };
 
     // Fortnightly from 6 March: May has 1, 15 and 29, of which the last is extra.
     private static readonly Book May = Book.Begin(Bare with { Start = May1, Pots = [Goods] });
@@ -100,7 +103,7 @@ public class MonthFillTests
     {
         Pot cash = Goods with { Held = Held.InCash };
         Book closed = Close(Book.Begin(May.Household with { Pots = [cash] }), 1);
-        Book counted = Weeks.WeekHomes.Count(closed, new LocalDate(2026, 5, 8), "goods", 5);
+        Book counted = WeekHomes.Count(closed, new LocalDate(2026, 5, 8), "goods", 5);
 
         Assert.Equal((Usd(45), "90 a month, 2 of 2"), Proposed(counted, 15));
     }
@@ -134,7 +137,7 @@ public class MonthFillTests
         Gen.Int[1, 4], Gen.Int[0, 27], Gen.Int[1, 200], Gen.Bool, Gen.Bool, Gen.Int[0, 4].Array[20]).Sample((weeks, start, dollars, inCash, spread, cuts) =>
     {
         var began = new LocalDate(2026, 3, 1).PlusDays(start);
-        Pot pot = Goods with { Held = inCash ? Held.InCash : Held.InTheAccount, Job = new PotJob.Spending(Usd(dollars), spread ? FillPer.MonthSpread : FillPer.Month) };
+        Pot pot = Goods with { Held = inCash ? Held.InCash : Held.InTheAccount, Kind = new PotKind.Spending(Usd(dollars), spread ? FillPer.MonthSpread : FillPer.Month) };
         Book book = Book.Begin(Bare with
         {
             Start = began,

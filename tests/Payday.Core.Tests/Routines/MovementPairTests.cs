@@ -1,7 +1,9 @@
-using Payday.Core.Households;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
-using static Payday.Core.Tests.Routines.Homes;
+using Payday.Core.Tests.Lives;
+using static Payday.Core.Tests.Lives.Homes;
 
 namespace Payday.Core.Tests.Routines;
 
@@ -20,7 +22,7 @@ public class MovementPairTests
     public void Of_ABillsSetAsideAndPayment_AreEachOthers()
     {
         Movement paid = To(new LedgerEnd.Outside(OutsideKind.Bill, "rent"));
-        Movement held = To(LedgerEnd.InAccount(Job.SetAside("rent")));
+        Movement held = To(LedgerEnd.InAccount(Purpose.SetAside("rent")));
 
         Assert.Equal((held, paid), (MovementPair.Of(Closed, paid), MovementPair.Of(Closed, held)));
     }
@@ -37,7 +39,7 @@ public class MovementPairTests
     }
 
     [Fact]
-    public void Of_WhatStandsAlone_IsNothing() => Assert.Null(MovementPair.Of(Closed, To(LedgerEnd.InAccount(Job.Pot("gifts")))));
+    public void Of_WhatStandsAlone_IsNothing() => Assert.Null(MovementPair.Of(Closed, To(LedgerEnd.InAccount(Purpose.Pot("gifts")))));
 
     [Fact]
     public void Of_AHalfThatIsUndone_IsNothing()

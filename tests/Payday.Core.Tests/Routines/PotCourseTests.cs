@@ -1,18 +1,19 @@
 using NodaTime;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
-using static Payday.Core.Tests.Routines.Homes;
+using static Payday.Core.Tests.Lives.Homes;
 
 namespace Payday.Core.Tests.Routines;
 
 public class PotCourseTests
 {
     // Fortnightly paydays from 6 March: 20 March, 3 April, 17 April, 1 May. 100 by 2 May over five of them is 20 each.
-    private static readonly Pot Boots = AccountPot("Boots", 0) with { Job = new PotJob.Sinking(Usd(100), new(2026, 5, 2)) };
+    private static readonly Pot Boots = AccountPot("Boots", 0) with { Kind = new PotKind.Sinking(Usd(100), new(2026, 5, 2)) };
 
-    private static readonly Pot Reserve = AccountPot("Reserve", 0) with { Job = new PotJob.Reserve(Usd(100_000), Usd(10)) };
+    private static readonly Pot Reserve = AccountPot("Reserve", 0) with { Kind = new PotKind.Reserve(Usd(100_000), Usd(10)) };
 
     private static readonly Book Start = Book.Begin(Bare with { Pots = [Boots, Reserve, AccountPot("Gifts", 5)] });
 

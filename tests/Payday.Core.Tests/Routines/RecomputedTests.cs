@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using NodaTime;
-using Payday.Core.Amounts;
-using Payday.Core.Households;
+using Payday.Core.Books;
+using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
-using static Payday.Core.Tests.Routines.Homes;
+using static Payday.Core.Tests.Lives.Homes;
 
 namespace Payday.Core.Tests.Routines;
 

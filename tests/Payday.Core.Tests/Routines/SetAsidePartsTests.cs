@@ -3,7 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Routines;
 using static Payday.Core.Tests.Amounts.Amount;
-using static Payday.Core.Tests.Routines.Homes;
+using static Payday.Core.Tests.Lives.Homes;
 
 namespace Payday.Core.Tests.Routines;
 

@@ -1,8 +1,11 @@
 using Payday.Core.Bills;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Households;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
-using static Payday.Core.Tests.Routines.Homes;
+using static Payday.Core.Tests.Lives.Homes;
 
 namespace Payday.Core.Tests.Routines;
 

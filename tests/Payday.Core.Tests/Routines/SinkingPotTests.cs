@@ -1,12 +1,16 @@
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.CardPurchases;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
+using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
-using static Payday.Core.Tests.Routines.Homes;
+using static Payday.Core.Tests.Lives.Homes;
 
 namespace Payday.Core.Tests.Routines;
 
@@ -14,7 +18,7 @@ namespace Payday.Core.Tests.Routines;
 public class SinkingPotTests
 {
     // Paydays 6 and 20 March, 3, 17 April, 1 May and so on: 120 by 4 April is 40 each on the first three.
-    private static readonly Pot Boots = AccountPot("Boots", 0) with { Job = new PotJob.Sinking(Usd(120), new(2026, 4, 4)) };
+    private static readonly Pot Boots = AccountPot("Boots", 0) with { Kind = new PotKind.Sinking(Usd(120), new(2026, 4, 4)) };
 
     private static readonly Book Full = Close(Close(Close(Book.Begin(Bare with { Pots = [Boots] }), March(6)), March(20)), April(3));
 
@@ -47,7 +51,7 @@ public class SinkingPotTests
     [Fact]
     public void Plan_PurchaseUndone_LeavesNoTrace()
     {
-        Book undone = CardPurchases.Undo(Full.Buy(110, April(10)), 1, April(12)).Value!;
+        Book undone = Purchasing.Undo(Full.Buy(110, April(10)), 1, April(12)).Value!;
 
         Assert.Equal(Proposed(Full, April(17)), Proposed(undone, April(17)));
     }
@@ -123,7 +127,7 @@ public class SinkingPotTests
     public void Of_DateChangedInTheFile_SavesForItToo()
     {
         Book bought = Full.Buy(110, April(10));
-        Household later = bought.Household with { Pots = [Boots with { Job = new PotJob.Sinking(Usd(120), new(2026, 5, 2)) }] };
+        Household later = bought.Household with { Pots = [Boots with { Kind = new PotKind.Sinking(Usd(120), new(2026, 5, 2)) }] };
 
         Assert.Equal((Usd(55), "110 short, 2 paydays"), Proposed(HouseholdChange.Of(bought, later).Book, April(17)));
     }
@@ -177,5 +181,5 @@ public class SinkingPotTests
 file static class Purchases
 {
     public static Book Buy(this Book book, decimal amount, LocalDate date) =>
-        CardPurchases.Enter(book, new PurchaseEntry(date, "boots", Usd(amount), "shop")).Value!;
+        Purchasing.Enter(book, new PurchaseEntry(date, "boots", Usd(amount), "shop")).Value!;
 }

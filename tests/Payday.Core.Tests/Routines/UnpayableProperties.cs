@@ -2,11 +2,14 @@ using System.Collections.Immutable;
 using CsCheck;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
-using static Payday.Core.Tests.Routines.Homes;
+using static Payday.Core.Tests.Lives.Homes;
 
 namespace Payday.Core.Tests.Routines;
 
@@ -96,7 +99,7 @@ public class UnpayableProperties
         Ledger ledger = Ledger.Of(Dollars,
         [
             .. Opening.Movements(home).Select((movement, i) => movement with { Number = i + 1 }),
-            new Movement(2, Friday6March, LedgerEnd.InAccount(Job.SetAside("rent")), new LedgerEnd.Outside(OutsideKind.Bill, "rent"), Usd(300), "due"),
+            new Movement(2, Friday6March, LedgerEnd.InAccount(Purpose.SetAside("rent")), new LedgerEnd.Outside(OutsideKind.Bill, "rent"), Usd(300), "due"),
         ]);
         Book book = Book.Begin(home) with { Ledger = ledger };
 

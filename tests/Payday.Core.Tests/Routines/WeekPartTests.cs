@@ -1,13 +1,14 @@
 using CsCheck;
 using NodaTime;
 using Payday.Core.Amounts;
-using Payday.Core.Cash;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Households;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
-using static Payday.Core.Tests.Routines.Homes;
+using static Payday.Core.Tests.Lives.Homes;
 
 namespace Payday.Core.Tests.Routines;
 
@@ -29,16 +30,16 @@ public class WeekPartTests
     [InlineData(FillPer.Month, true, 70, "6 Mar 20, 13 Mar 20, 20 Mar 15, 27 Mar 15")]
     public void Plan_CashPot_GoesInTheWalletAsItIsFor(FillPer per, bool splits, decimal amount, string parts) => Assert.Equal(
         parts,
-        Parts(FourWeeks, new PotJob.Spending(Usd(amount), per) { SplitsOverWeeks = splits }));
+        Parts(FourWeeks, new PotKind.Spending(Usd(amount), per) { SplitsOverWeeks = splits }));
 
     [Fact]
     public void Plan_FillDayAfterThePayday_GoesInOnTheFirstFillDay() => Assert.Equal(
         "9 Mar 25",
-        Parts(FourWeeks with { Settings = FourWeeks.Settings with { FillDay = IsoDayOfWeek.Monday } }, new PotJob.Spending(Usd(25), FillPer.Payday)));
+        Parts(FourWeeks with { Settings = FourWeeks.Settings with { FillDay = IsoDayOfWeek.Monday } }, new PotKind.Spending(Usd(25), FillPer.Payday)));
 
     [Fact]
     public void Plan_SavedInCash_GoesInItsEnvelopeAtOnce() =>
-        Assert.Equal("at once 25", Parts(FourWeeks, new PotJob.Reserve(Usd(100), Usd(25))));
+        Assert.Equal("at once 25", Parts(FourWeeks, new PotKind.Reserve(Usd(100), Usd(25))));
 
     [Fact]
     public void Plan_PartsAndWhatIsKeptBack_AreTheFill() => Gen.Select(
@@ -47,7 +48,7 @@ public class WeekPartTests
         Household home = FourWeeks with
         {
             Sources = [FourWeeks.Sources[0] with { Schedule = new Schedule.EveryWeeks(weeks, Friday6March), Expected = Usd(3000) }],
-            Pots = [Cash(new PotJob.Spending(Cents(cents), per) { SplitsOverWeeks = splits })],
+            Pots = [Cash(new PotKind.Spending(Cents(cents), per) { SplitsOverWeeks = splits })],
         };
         RoutinePlan plan = Plan(home);
         Money fill = plan.Pots.Rows.Single().Fill;
@@ -63,10 +64,10 @@ public class WeekPartTests
         Assert.All(row.Weeks.Skip(1), week => Assert.True(week.Share <= row.Weeks[0].Share));
     });
 
-    private static string Parts(Household home, PotJob job) => string.Join(", ", Plan(home with { Pots = [Cash(job)] }).Withdrawal.Pots.Single().Weeks.Select(week =>
+    private static string Parts(Household home, PotKind kind) => string.Join(", ", Plan(home with { Pots = [Cash(kind)] }).Withdrawal.Pots.Single().Weeks.Select(week =>
         $"{(week.Week is { } day ? day.ToString("d MMM", System.Globalization.CultureInfo.InvariantCulture) : "at once")} {week.Amount.MinorUnits / 100}"));
 
-    private static Pot Cash(PotJob job) => CashPot("Fun", 0) with { Job = job };
+    private static Pot Cash(PotKind kind) => CashPot("Fun", 0) with { Kind = kind };
 
     private static RoutinePlan Plan(Household home) => Routine.Plan(Book.Begin(home), new RoutineDraft(Friday6March)).Value!;
 }

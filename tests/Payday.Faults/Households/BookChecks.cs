@@ -16,15 +16,15 @@ internal sealed class BookChecks(CommandPlayer player, OddMoney money)
         SortedDictionary<string, long> now = Ledger();
         foreach (string place in (string[])["account", "cash"])
         {
-            var jobs = Rows(shown, "jobs").Where(job => Field(job, "place") == place).ToList();
+            var purposes = Rows(shown, "purposes").Where(purpose => Field(purpose, "place") == place).ToList();
             long total = money.Minor(Field(shown, place));
-            Must(jobs.Sum(job => money.Minor(Field(job, "amount"))) == total, "SUM", $"the purposes in {place} don't add up to {Field(shown, place)}");
+            Must(purposes.Sum(purpose => money.Minor(Field(purpose, "amount"))) == total, "SUM", $"the purposes in {place} don't add up to {Field(shown, place)}");
             Must(place != "cash" || total >= 0, "NEGATIVE", $"cash is {Field(shown, place)}");
-            foreach (JsonNode job in jobs)
+            foreach (JsonNode purpose in purposes)
             {
-                string purpose = Field(job, "job");
-                Must(MayBeOwed(place, purpose) || !Field(job, "amount").StartsWith('-'), "NEGATIVE", $"{place}: {purpose} has {Field(job, "amount")}");
-                Must(now.GetValueOrDefault($"{place}: {purpose}") == money.Minor(Field(job, "amount")), "LEDGER", $"{place}: {purpose} is {Field(job, "amount")}, but its movements come to {money.Plain(now.GetValueOrDefault($"{place}: {purpose}"))}");
+                string word = Field(purpose, "purpose");
+                Must(MayBeOwed(place, word) || !Field(purpose, "amount").StartsWith('-'), "NEGATIVE", $"{place}: {word} has {Field(purpose, "amount")}");
+                Must(now.GetValueOrDefault($"{place}: {word}") == money.Minor(Field(purpose, "amount")), "LEDGER", $"{place}: {word} is {Field(purpose, "amount")}, but its movements come to {money.Plain(now.GetValueOrDefault($"{place}: {word}"))}");
             }
 
             Must(now.Where(end => end.Key.StartsWith(place + ": ", StringComparison.Ordinal)).Sum(end => end.Value) == total, "LEDGER", $"the movements of {place} don't add up to {Field(shown, place)}");

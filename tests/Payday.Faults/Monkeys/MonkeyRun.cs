@@ -1,5 +1,5 @@
 using System.Globalization;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Core.Ledgers;
 using Payday.Faults.Programs;
 using Payday.Store;
@@ -246,15 +246,15 @@ internal static class MonkeyRun
             Balances balances = book.Ledger.Balances;
             foreach (Place place in Enum.GetValues<Place>())
             {
-                var sum = Core.Amounts.Money.Sum(balances.JobsIn(place).Select(job => job.Amount), balances.Currency);
+                var sum = Core.Amounts.Money.Sum(balances.PurposesIn(place).Select(purpose => purpose.Amount), balances.Currency);
                 if (sum != balances.In(place))
                 {
-                    return $"the jobs in {place} come to {sum}, and it has {balances.In(place)}";
+                    return $"the purposes in {place} come to {sum}, and it has {balances.In(place)}";
                 }
 
-                if (balances.JobsIn(place).FirstOrDefault(job => job.Amount.IsNegative && job.Job.Kind != JobKind.OwedBack) is { Amount.IsNegative: true } below)
+                if (balances.PurposesIn(place).FirstOrDefault(purpose => purpose.Amount.IsNegative && purpose.Purpose.Kind != PurposeKind.OwedBack) is { Amount.IsNegative: true } below)
                 {
-                    return $"{below.Job} has {below.Amount} in {place}";
+                    return $"{below.Purpose} has {below.Amount} in {place}";
                 }
             }
 

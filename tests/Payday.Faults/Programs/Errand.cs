@@ -1,4 +1,4 @@
-using Payday.Core.Households;
+using Payday.Core.Books;
 
 namespace Payday.Faults.Programs;
 

@@ -2,11 +2,16 @@ using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.CardPurchases;
+using Payday.Core.CashReturns;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.Counts;
+using Payday.Core.Fills;
 using Payday.Core.Households;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
-using Payday.Store;
 using Payday.Store.Backups;
+using Payday.Store.Fields;
 using Payday.Store.HouseholdFiles;
 
 namespace Payday.Faults.Programs;
@@ -34,7 +39,7 @@ internal sealed class Errands(Random random, Scratch scratch)
     private Errand Spend(Book book, LocalDate today)
     {
         string what = $"errand {number}";
-        string pot = CardPurchases.Enter(book, new PurchaseEntry(today, "food", Money.FromMinorUnits(123, book.Household.Currency), what)).Ok ? "Food" : "buffer";
+        string pot = Purchasing.Enter(book, new PurchaseEntry(today, "food", Money.FromMinorUnits(123, book.Household.Currency), what)).Ok ? "Food" : "buffer";
         return new Errand(["spend", pot, "1.23", "--what", what], "Stored.", now => now.Weeks.Purchases.Any(purchase => purchase.What == what));
     }
 
@@ -80,7 +85,7 @@ internal sealed class Errands(Random random, Scratch scratch)
     private static IEnumerable<Errand> TakeBack(Book book, LocalDate today)
     {
         CardPurchase? last = book.Weeks.Purchases.LastOrDefault(purchase => !purchase.Undone);
-        if (last is not null && CardPurchases.Undo(book, last.Number, today).Ok)
+        if (last is not null && Purchasing.Undo(book, last.Number, today).Ok)
         {
             string name = last.Number.ToString(CultureInfo.InvariantCulture);
             yield return new Errand(["spend", "--undo", name], "Taken back.", now => now.Weeks.Purchases.Single(purchase => purchase.Number == last.Number).Undone);

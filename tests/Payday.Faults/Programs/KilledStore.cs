@@ -1,7 +1,8 @@
 using System.Text;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Store;
 using Payday.Store.Databases;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 
 namespace Payday.Faults.Programs;

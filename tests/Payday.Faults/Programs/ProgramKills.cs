@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using Payday.Core.Households;
 
 namespace Payday.Faults.Programs;
 

@@ -1,4 +1,8 @@
 using CsCheck;
+using Payday.Store.Changes;
+using Payday.Store.Fields;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Tests.Books;
 
@@ -107,8 +111,8 @@ public sealed class BookDamageTests
         using BookStore store = Samples.Begun(scratch.Data);
         store.Save(new BookChange { Movements = [Samples.Income(5_00) with
         {
-            From = Core.Ledgers.LedgerEnd.InCash(Core.Ledgers.Job.Pot("food")),
-            To = Core.Ledgers.LedgerEnd.InAccount(Core.Ledgers.Job.Buffer),
+            From = Core.Ledgers.LedgerEnd.InCash(Core.Ledgers.Purpose.Pot("food")),
+            To = Core.Ledgers.LedgerEnd.InAccount(Core.Ledgers.Purpose.Buffer),
         }] });
 
         string message = Assert.Throws<StoreException>(store.Load).Message;
@@ -121,7 +125,7 @@ public sealed class BookDamageTests
         using var scratch = new ScratchFolder();
         using (BookStore begun = Samples.Begun(scratch.Data))
         {
-            begun.Save(new BookChange { Movements = Samples.Incomes(40), Closed = Samples.Closed(Samples.Payday, 1, 3) });
+            begun.Save(new BookChange { Movements = Samples.Incomes(40), Closed = [Samples.Closed(Samples.Payday, 1, 3)] });
         }
 
         string before;
@@ -209,7 +213,7 @@ public sealed class BookDamageTests
     private static string Lived(StoreFolder folder)
     {
         using BookStore begun = Samples.Begun(folder);
-        begun.Save(new BookChange { Movements = Samples.Incomes(9 - Samples.Beginning.Movements.Length), Draft = new Core.Routines.RoutineDraft(Samples.Payday) });
+        begun.Save(new BookChange { Movements = Samples.Incomes(9 - Samples.Beginning.Movements.Length), Draft = new Core.Books.RoutineDraft(Samples.Payday) });
         return Samples.Text(begun.Load());
     }
 

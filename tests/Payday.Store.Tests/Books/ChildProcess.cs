@@ -2,8 +2,10 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Runtime.CompilerServices;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
-using Payday.Core.Routines;
+using Payday.Core.Books;
+using Payday.Store.Changes;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Tests.Books;
 

@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
-using Payday.Core.Bills;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
+using Payday.Core.Bills;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Store.Changes;
 
 namespace Payday.Store.Tests.Books;
 

@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using CsCheck;
 using NodaTime;
-using Payday.Core.Amounts;
-using Payday.Core.Routines;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.Pots;
 
 namespace Payday.Store.Tests.Books;
 

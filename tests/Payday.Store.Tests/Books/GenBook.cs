@@ -3,9 +3,10 @@ using CsCheck;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Ledgers;
-using Payday.Core.Routines;
+using Payday.Core.Pots;
 
 namespace Payday.Store.Tests.Books;
 
@@ -33,22 +34,22 @@ internal static partial class GenBook
 
     private static readonly Gen<DueKey> DueKeys = Gen.Select(Names, Dates).Select((bill, date) => new DueKey(bill, date));
 
-    private static readonly Gen<Job> Jobs = Gen.OneOf(
-        Gen.Const(Job.Buffer),
-        Gen.Const(Job.LeftToPlace),
-        Names.Select(Job.SetAside),
-        Names.Select(Job.Pot),
-        Names.Select(Job.KeptBack),
-        Names.Select(Job.Wallet),
-        Names.Select(Job.OwedBack));
+    private static readonly Gen<Purpose> Purposes = Gen.OneOf(
+        Gen.Const(Purpose.Buffer),
+        Gen.Const(Purpose.LeftToPlace),
+        Names.Select(Purpose.SetAside),
+        Names.Select(Purpose.Pot),
+        Names.Select(Purpose.KeptBack),
+        Names.Select(Purpose.Wallet),
+        Names.Select(Purpose.OwedBack));
 
     private static readonly Gen<LedgerEnd> Sources = Gen.OneOf<LedgerEnd>(
-        Jobs.Select(LedgerEnd.InAccount),
+        Purposes.Select(LedgerEnd.InAccount),
         Names.Select(id => (LedgerEnd)new LedgerEnd.Owed(id)),
         Gen.Select(Gen.Enum<OutsideKind>(), Names).Select((kind, id) => (LedgerEnd)new LedgerEnd.Outside(kind, id)));
 
     // Nothing leaves cash here, so cash is never below zero and any of them make a sound ledger.
-    private static readonly Gen<LedgerEnd> Targets = Gen.OneOf(Sources, Jobs.Select(LedgerEnd.InCash));
+    private static readonly Gen<LedgerEnd> Targets = Gen.OneOf(Sources, Purposes.Select(LedgerEnd.InCash));
 
     /// <summary>Movements that make a sound ledger in any number and order.</summary>
     public static Gen<Movement> Movement { get; } =

@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
-using Payday.Core.Routines;
+using Payday.Store.Changes;
+using Payday.Store.Folders;
 using Payday.Store.HouseholdFiles;
 using Payday.Store.Tests.HouseholdFiles;
 
@@ -32,7 +34,7 @@ internal static class Samples
     public static Money Cents(long cents) => Money.FromMinorUnits(cents, Usd);
 
     public static Movement Income(long cents) =>
-        new(0, Payday, new LedgerEnd.Outside(OutsideKind.Source, "wage"), LedgerEnd.InAccount(Job.Buffer), Cents(cents), "income", Payday);
+        new(0, Payday, new LedgerEnd.Outside(OutsideKind.Source, "wage"), LedgerEnd.InAccount(Purpose.Buffer), Cents(cents), "income", Payday);
 
     public static ImmutableArray<Movement> Incomes(int count) => [.. Enumerable.Range(1, count).Select(cents => Income(cents))];
 

@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
-using Payday.Core.Routines;
+using Payday.Core.Pots;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Tests.Books;
 

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Payday.Core.Books;
 using Payday.Core.Cash;
-using Payday.Core.Households;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Routines;
 using Payday.Store.Checks;
 using Payday.Store.HouseholdFiles;

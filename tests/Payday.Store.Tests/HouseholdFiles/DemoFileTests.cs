@@ -1,6 +1,5 @@
 using NodaTime;
 using Payday.Core.Calendar;
-using Payday.Core.Debts;
 using Payday.Core.Households;
 using Payday.Core.Pots;
 using Payday.Store.HouseholdFiles;
@@ -27,7 +26,7 @@ public sealed class DemoFileTests
         Assert.Equal(["EveryMonths", "EveryWeeks", "Monthly", "OnDates", "TwiceMonthly"], Kinds(schedules));
         Assert.Equal(["LastWorkingDay", "NthWeekday", "Numbered"], Kinds(days));
         Assert.Equal(["Fixed", "PercentOrFloor"], Kinds(Demo.Debts.Select(debt => debt.Minimum)));
-        Assert.Equal(["Ladder", "Reserve", "Sinking", "Spending"], Kinds(Demo.Pots.Select(pot => pot.Job)));
+        Assert.Equal(["Ladder", "Reserve", "Sinking", "Spending"], Kinds(Demo.Pots.Select(pot => pot.Kind)));
         Assert.Contains(Demo.Debts, debt => debt.YearlyRate == 0);
         Assert.True(Demo.Pots.Length >= 12);
         Assert.Equal(Enum.GetValues<Held>(), Demo.Pots.Select(pot => pot.Held).Distinct().Order());

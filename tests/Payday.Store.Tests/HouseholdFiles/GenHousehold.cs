@@ -8,7 +8,6 @@ using Payday.Core.Cash;
 using Payday.Core.Debts;
 using Payday.Core.Households;
 using Payday.Core.Pots;
-using Payday.Core.Weeks;
 
 namespace Payday.Store.Tests.HouseholdFiles;
 
@@ -94,29 +93,29 @@ internal static class GenHousehold
 
     private static Gen<Pot> Pots(Currency currency, CashPieces cash) =>
         from held in Gen.Enum<Held>()
-        from job in Jobs(currency, held)
+        from kind in Purposes(currency, held)
         from floor in Amounts(currency)
-        from wishes in held == Held.InCash ? Wishes(currency, cash, job) : Gen.Const(NoteWishes.None)
+        from wishes in held == Held.InCash ? Wishes(currency, cash, kind) : Gen.Const(NoteWishes.None)
         from toBuffer in Gen.Bool
-        select new Pot("", "", held, 0, floor, job, wishes) { MovesOnTo = toBuffer && held == Held.InCash ? MoveTarget.Buffer : null };
+        select new Pot("", "", held, 0, floor, kind, wishes) { MovesOnTo = toBuffer && held == Held.InCash ? MoveTarget.Buffer : null };
 
-    private static Gen<PotJob> Jobs(Currency currency, Held held) => Gen.OneOf<PotJob>(
+    private static Gen<PotKind> Purposes(Currency currency, Held held) => Gen.OneOf<PotKind>(
         Gen.Select(Amounts(currency), Gen.Enum<FillPer>(), Gen.Bool).Select((amount, per, splits) =>
-            (PotJob)new PotJob.Spending(amount, per) { SplitsOverWeeks = splits && held == Held.InCash }),
+            (PotKind)new PotKind.Spending(amount, per) { SplitsOverWeeks = splits && held == Held.InCash }),
         Gen.Select(AmountsAboveZero(currency), LaterDates, Schedules, Gen.Bool, Untils, Gen.Bool).Select((target, by, repeats, does, settled, finished) =>
-            (PotJob)new PotJob.Sinking(target, by) { Repeats = does ? repeats : null, SettledTo = settled, Finished = finished }),
+            (PotKind)new PotKind.Sinking(target, by) { Repeats = does ? repeats : null, SettledTo = settled, Finished = finished }),
         Gen.Select(Gen.Long[1, 10_000], Gen.Int[1, 1_000], Gen.Enum<LadderOrder>())
-            .Select((unit, steps, order) => (PotJob)new PotJob.Ladder(Money.FromMinorUnits(unit, currency), steps, order)),
-        Gen.Select(AmountsAboveZero(currency), AmountsAboveZero(currency)).Select((level, each) => (PotJob)new PotJob.Reserve(level, each)));
+            .Select((unit, steps, order) => (PotKind)new PotKind.Ladder(Money.FromMinorUnits(unit, currency), steps, order)),
+        Gen.Select(AmountsAboveZero(currency), AmountsAboveZero(currency)).Select((level, each) => (PotKind)new PotKind.Reserve(level, each)));
 
-    private static Gen<NoteWishes> Wishes(Currency currency, CashPieces cash, PotJob job)
+    private static Gen<NoteWishes> Wishes(Currency currency, CashPieces cash, PotKind kind)
     {
-        long most = job switch
+        long most = kind switch
         {
-            PotJob.Spending spending => spending.Amount.MinorUnits,
-            PotJob.Sinking sinking => sinking.Target.MinorUnits,
-            PotJob.Ladder ladder => ladder.Unit.MinorUnits,
-            _ => ((PotJob.Reserve)job).PerPayday.MinorUnits,
+            PotKind.Spending spending => spending.Amount.MinorUnits,
+            PotKind.Sinking sinking => sinking.Target.MinorUnits,
+            PotKind.Ladder ladder => ladder.Unit.MinorUnits,
+            _ => ((PotKind.Reserve)kind).PerPayday.MinorUnits,
         };
         Gen<Money> note = Gen.Int[0, cash.Notes.Length - 1].Select(i => cash.Notes[i]);
         Gen<SmallMoney?> small = most == 0

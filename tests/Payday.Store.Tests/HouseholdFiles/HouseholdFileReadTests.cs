@@ -44,8 +44,8 @@ public sealed class HouseholdFileReadTests
             Assert.Single(household.Debts));
         Assert.Equal(
             [
-                new Pot("food", "Food", Held.InCash, 1, Dollars(60), new PotJob.Spending(Dollars(85), FillPer.Week), new NoteWishes(Dollars(20), new SmallMoney(Dollars(5), Dollars(25)))),
-                new Pot("roof", "Roof", Held.InTheAccount, 2, Dollars(0), new PotJob.Sinking(Dollars(1200), new LocalDate(2027, 5, 1)), NoteWishes.None),
+                new Pot("food", "Food", Held.InCash, 1, Dollars(60), new PotKind.Spending(Dollars(85), FillPer.Week), new NoteWishes(Dollars(20), new SmallMoney(Dollars(5), Dollars(25)))),
+                new Pot("roof", "Roof", Held.InTheAccount, 2, Dollars(0), new PotKind.Sinking(Dollars(1200), new LocalDate(2027, 5, 1)), NoteWishes.None),
             ],
             household.Pots);
 
@@ -113,9 +113,9 @@ public sealed class HouseholdFileReadTests
     [Fact]
     public void Read_NoIds_DerivesThemFromTheNamesAroundThoseWritten()
     {
-        const string Job = "\"kind\": \"spending\", \"amount\": \"1.00\", \"per\": \"payday\", \"held\": \"account\"";
+        const string Purpose = "\"kind\": \"spending\", \"amount\": \"1.00\", \"per\": \"payday\", \"held\": \"account\"";
         string pots = string.Join(", ", ((string[])["\"name\": \"Kids' shoes!\"", "\"name\": \"猫\"", "\"name\": \"Kids shoes\"", "\"name\": \"Fun\", \"id\": \"kids-shoes\""])
-            .Select(start => $"{{{start}, {Job}}}"));
+            .Select(start => $"{{{start}, {Purpose}}}"));
 
         Household household = Sound(WithPots(pots));
 

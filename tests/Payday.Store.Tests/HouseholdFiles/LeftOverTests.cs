@@ -1,5 +1,5 @@
 using Payday.Core.Households;
-using Payday.Core.Weeks;
+using Payday.Core.Pots;
 using Payday.Store.HouseholdFiles;
 
 namespace Payday.Store.Tests.HouseholdFiles;

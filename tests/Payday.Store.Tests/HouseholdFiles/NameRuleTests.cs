@@ -1,4 +1,5 @@
 using Payday.Core.Households;
+using Payday.Store.Changes;
 using Payday.Store.HouseholdFiles;
 using Payday.Store.Tests.Books;
 

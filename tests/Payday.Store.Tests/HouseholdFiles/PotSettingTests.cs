@@ -20,8 +20,8 @@ public sealed class PotSettingTests
     {
         Household household = Sound(SmallHousehold.With("\"per\": \"week\"", Month + written));
 
-        Assert.Equal(splits, ((PotJob.Spending)household.Pots[0].Job).GoesWeekByWeek);
-        Assert.Equal(household.Pots[0].Job, Sound(HouseholdFile.Write(household)).Pots[0].Job);
+        Assert.Equal(splits, ((PotKind.Spending)household.Pots[0].Kind).GoesWeekByWeek);
+        Assert.Equal(household.Pots[0].Kind, Sound(HouseholdFile.Write(household)).Pots[0].Kind);
     }
 
     [Fact]
@@ -31,14 +31,14 @@ public sealed class PotSettingTests
             By, By + ", \"repeats\": {\"kind\":\"yearly\",\"anchor\":\"2027-05-01\"}, \"settledTo\": \"2026-04-02\", \"finished\": true"));
 
         Assert.Equal(
-            new PotJob.Sinking(household.Pots[1].Job is PotJob.Sinking job ? job.Target : default, new(2027, 5, 1))
+            new PotKind.Sinking(household.Pots[1].Kind is PotKind.Sinking kind ? kind.Target : default, new(2027, 5, 1))
             {
                 Repeats = new Schedule.EveryMonths(12, new(2027, 5, 1)),
                 SettledTo = new(2026, 4, 2),
                 Finished = true,
             },
-            household.Pots[1].Job);
-        Assert.Equal(household.Pots[1].Job, Sound(HouseholdFile.Write(household)).Pots[1].Job);
+            household.Pots[1].Kind);
+        Assert.Equal(household.Pots[1].Kind, Sound(HouseholdFile.Write(household)).Pots[1].Kind);
     }
 
     [Fact]
@@ -48,8 +48,8 @@ public sealed class PotSettingTests
 
         Household household = Sound(old);
 
-        Assert.False(((PotJob.Spending)household.Pots[0].Job).GoesWeekByWeek);
-        Assert.Equal((null, null, false), household.Pots[1].Job is PotJob.Sinking job ? (job.Repeats, job.SettledTo, job.Finished) : default);
+        Assert.False(((PotKind.Spending)household.Pots[0].Kind).GoesWeekByWeek);
+        Assert.Equal((null, null, false), household.Pots[1].Kind is PotKind.Sinking kind ? (kind.Repeats, kind.SettledTo, kind.Finished) : default);
         Assert.Contains("\"version\": 2", HouseholdFile.Write(household), StringComparison.Ordinal);
     }
 

@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Store.Fields;
 using Payday.Store.Json;
 
 namespace Payday.Store.Tests.Json;

@@ -68,13 +68,13 @@ public class ManyPaydaysTests
         foreach (string place in (string[])["account", "cash"])
         {
             Money moved = Money.Sum(movements.Select(movement => Into(movement, "to", place) - Into(movement, "from", place)), Usd);
-            Money jobs = Money.Sum(
-                overview.RootElement.GetProperty("jobs").EnumerateArray()
-                    .Where(job => job.GetProperty("place").GetString() == place)
-                    .Select(job => Amount(job.GetProperty("amount"))),
+            Money purposes = Money.Sum(
+                overview.RootElement.GetProperty("purposes").EnumerateArray()
+                    .Where(purpose => purpose.GetProperty("place").GetString() == place)
+                    .Select(purpose => Amount(purpose.GetProperty("amount"))),
                 Usd);
             Assert.Equal(overview.RootElement.GetProperty(place).GetString(), moved.ToPlain());
-            Assert.Equal(moved, jobs);
+            Assert.Equal(moved, purposes);
         }
     }
 

@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
-using Payday.Core.Households;
-using Payday.Core.Routines;
-using Payday.Core.Weeks;
 using Payday.Commands;
+using Payday.Core.Books;
+using Payday.Core.CardPurchases;
 using Payday.Lists;
 
 namespace Payday.Tests.Lists;

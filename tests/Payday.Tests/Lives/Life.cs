@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
 using NodaTime;
-using Payday.Core.Households;
-using Payday.Core.Routines;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
 using Payday.Store;
 using Payday.Tests.Commands;
 
@@ -64,8 +64,8 @@ internal sealed class Life : IDisposable
         played.Add($"{Today:yyyy-MM-dd} reopen");
         using (BookStore store = BookStore.Open(shell.Data))
         {
-            Reopening reopening = Reopening.Of(store.Load()!, shell.Today).Value!;
-            store.Save(BookChange.Of(reopening));
+            Book closed = store.Load()!;
+            store.Save(closed, Reopening.Of(closed, shell.Today).Value!.Book);
         }
 
         ModelClosed last = book.Closed[^1];
@@ -139,7 +139,7 @@ internal sealed class Life : IDisposable
     public void Look()
     {
         JsonNode shown = Json("show");
-        shown["jobs"] = new JsonArray([.. shown["jobs"]!.AsArray().Select(job => job!.DeepClone()).OrderBy(job => job.ToJsonString(), StringComparer.Ordinal)]);
+        shown["purposes"] = new JsonArray([.. shown["purposes"]!.AsArray().Select(purpose => purpose!.DeepClone()).OrderBy(purpose => purpose.ToJsonString(), StringComparer.Ordinal)]);
         Holds(Same.Differences(views.Overview(), shown, "show"));
         Is(views.Pots(), "show", "pots");
         Is(views.Bills(), "show", "bills");

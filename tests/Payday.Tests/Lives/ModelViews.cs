@@ -16,12 +16,12 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
         ["nextPayday"] = Iso(book.NextPayday),
         ["account"] = Plain(book.Ledger.In("account").Sum(end => end.Has)),
         ["cash"] = Plain(book.Ledger.In("cash").Sum(end => end.Has)),
-        ["jobs"] = List(book.Ledger.In("account").Concat(book.Ledger.In("cash")).Select(end => new JsonObject
+        ["purposes"] = List(book.Ledger.In("account").Concat(book.Ledger.In("cash")).Select(end => new JsonObject
         {
             ["place"] = end.End.Split(": ")[0],
-            ["job"] = end.End[(end.End.IndexOf(": ", StringComparison.Ordinal) + 2)..],
+            ["purpose"] = end.End[(end.End.IndexOf(": ", StringComparison.Ordinal) + 2)..],
             ["amount"] = Plain(end.Has),
-        }).OrderBy(job => job.ToJsonString(), StringComparer.Ordinal)),
+        }).OrderBy(purpose => purpose.ToJsonString(), StringComparer.Ordinal)),
     };
 
     public JsonObject Pots() => new()

@@ -1,6 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Printing;
-using Payday.Store;
+using Payday.Store.Folders;
 
 namespace Payday.Tests.Printing;
 

@@ -2,9 +2,11 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Commands;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Reports;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Tests.Reports;

@@ -7,6 +7,7 @@ using Payday.Screens.Shell;
 using Payday.Screens.Start;
 using Payday.Screens.Weeks;
 using Payday.Store;
+using Payday.Store.Folders;
 using Payday.Tests.Printing;
 using Payday.Tests.Screens.Looks;
 using Payday.Tests.Screens.Setup;

@@ -5,6 +5,7 @@ using Payday.Screens.Home;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
 using Payday.Store;
+using Payday.Store.Folders;
 using Payday.Tests.Printing;
 using Terminal.Gui.App;
 using Terminal.Gui.Input;

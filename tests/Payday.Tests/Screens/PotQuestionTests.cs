@@ -1,8 +1,8 @@
 using System.Drawing;
 using NodaTime;
 using Payday.Core.Calendar;
+using Payday.Core.CardPurchases;
 using Payday.Core.Pots;
-using Payday.Core.Weeks;
 using Payday.Screens.Routines;
 using Payday.Tests.Screens.Setup;
 using Payday.Tests.Slips;
@@ -17,7 +17,7 @@ public sealed class PotQuestionTests : IDisposable
     public PotQuestionTests()
     {
         demo.CloseOne();
-        demo.Session.Take(CardPurchases.Enter(
+        demo.Session.Take(Purchasing.Enter(
             demo.Session.Book, new PurchaseEntry(new(2026, 3, 10), "lake-week", Core.Amounts.Money.ParsePlain("84.00", demo.Household.Currency).Value, "tent")).Value!);
     }
 
@@ -34,7 +34,7 @@ public sealed class PotQuestionTests : IDisposable
     {
         Hand hand = AtTheQuestion().Press("x");
 
-        Assert.True(Job.Finished);
+        Assert.True(Purpose.Finished);
         Assert.Contains("is finished", hand.Message, StringComparison.Ordinal);
         Assert.Contains(hand.Shown(new Size(80, 24)), line => line.Contains("0.00  finished", StringComparison.Ordinal));
         Assert.DoesNotContain(hand.Top.Bindings, key => key.Name == "x");
@@ -45,7 +45,7 @@ public sealed class PotQuestionTests : IDisposable
     {
         Hand hand = AtTheQuestion().Press("*");
 
-        Assert.Equal(new Schedule.EveryMonths(12, new(2026, 7, 31)), Job.Repeats);
+        Assert.Equal(new Schedule.EveryMonths(12, new(2026, 7, 31)), Purpose.Repeats);
         Assert.Contains(hand.Shown(new Size(80, 24)), line => line.Contains("1,050 short, ", StringComparison.Ordinal));
     }
 
@@ -54,7 +54,7 @@ public sealed class PotQuestionTests : IDisposable
     {
         Hand hand = AtTheQuestion().Press("&");
 
-        Assert.Equal(new LocalDate(2026, 3, 10), Job.SettledTo);
+        Assert.Equal(new LocalDate(2026, 3, 10), Purpose.SettledTo);
         Assert.Contains(hand.Shown(new Size(80, 24)), line => line.Contains("1,050 short, 14 paydays", StringComparison.Ordinal));
     }
 
@@ -63,7 +63,7 @@ public sealed class PotQuestionTests : IDisposable
     {
         Payday.Core.Households.Household early = demo.Household with
         {
-            Pots = [.. demo.Household.Pots.Select(pot => pot.Id == "school-trip" ? pot with { Job = (PotJob.Sinking)pot.Job with { By = new(2026, 3, 15) } } : pot)],
+            Pots = [.. demo.Household.Pots.Select(pot => pot.Id == "school-trip" ? pot with { Kind = (PotKind.Sinking)pot.Kind with { By = new(2026, 3, 15) } } : pot)],
         };
         Assert.Null(demo.Session.Change(early));
         Hand hand = AtThePots().To("Fuel").Type("60").To("School trip").Press("d");
@@ -71,7 +71,7 @@ public sealed class PotQuestionTests : IDisposable
         Assert.Equal("No payday comes by 12 Mar 2026 any more; name 20 Mar 2026, the next one, or a later day.", hand.Try("12 Mar 2026"));
         hand.Press("d").Type("1 Jun 2026");
 
-        Assert.Equal(new LocalDate(2026, 6, 1), ((PotJob.Sinking)demo.Stored.Household.Pots.Single(pot => pot.Id == "school-trip").Job).By);
+        Assert.Equal(new LocalDate(2026, 6, 1), ((PotKind.Sinking)demo.Stored.Household.Pots.Single(pot => pot.Id == "school-trip").Kind).By);
         Assert.Equal("60.00", demo.Stored.Draft!.Fills["fuel"].ToPlain());
         Assert.Contains(hand.Shown(new Size(80, 24)), line => line.Contains("School trip", StringComparison.Ordinal) && line.Contains(" short, ", StringComparison.Ordinal));
     }
@@ -80,20 +80,20 @@ public sealed class PotQuestionTests : IDisposable
     public void Form_OfAPot_HasWhatIsAskedAndTheWeeks()
     {
         demo.Hand.To("Pots").Press("Enter").To("School trip").Press("Enter").To("Needed again").Pick("e");
-        PotJob.Sinking trip = Assert.IsType<PotJob.Sinking>(demo.Stored.Household.Pots.Single(pot => pot.Id == "school-trip").Job);
+        PotKind.Sinking trip = Assert.IsType<PotKind.Sinking>(demo.Stored.Household.Pots.Single(pot => pot.Id == "school-trip").Kind);
         Assert.Equal(new Schedule.EveryMonths(12, trip.By), trip.Repeats);
 
         demo.Hand.To("Needed again").Pick("n").To("Finished").Pick("y").Press("Esc");
-        trip = Assert.IsType<PotJob.Sinking>(demo.Stored.Household.Pots.Single(pot => pot.Id == "school-trip").Job);
+        trip = Assert.IsType<PotKind.Sinking>(demo.Stored.Household.Pots.Single(pot => pot.Id == "school-trip").Kind);
         Assert.Equal((null, true), (trip.Repeats, trip.Finished));
 
         demo.Hand.To("Haircuts").Press("Enter").To("In the wallet").Pick("w");
-        Assert.True(((PotJob.Spending)demo.Stored.Household.Pots.Single(pot => pot.Id == "haircuts").Job).SplitsOverWeeks);
+        Assert.True(((PotKind.Spending)demo.Stored.Household.Pots.Single(pot => pot.Id == "haircuts").Kind).SplitsOverWeeks);
         demo.Hand.To("Per").Pick("w");
-        Assert.False(((PotJob.Spending)demo.Stored.Household.Pots.Single(pot => pot.Id == "haircuts").Job).SplitsOverWeeks);
+        Assert.False(((PotKind.Spending)demo.Stored.Household.Pots.Single(pot => pot.Id == "haircuts").Kind).SplitsOverWeeks);
     }
 
-    private PotJob.Sinking Job => (PotJob.Sinking)demo.Stored.Household.Pots.Single(pot => pot.Id == "lake-week").Job;
+    private PotKind.Sinking Purpose => (PotKind.Sinking)demo.Stored.Household.Pots.Single(pot => pot.Id == "lake-week").Kind;
 
     private Hand AtTheQuestion() => AtThePots().To("Week at the lake");
 

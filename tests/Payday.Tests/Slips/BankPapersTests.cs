@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Commands;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Cash;
 using Payday.Core.Households;
-using Payday.Core.Routines;
 using Payday.Slips;
 
 namespace Payday.Tests.Slips;

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
-using NodaTime;
 using Humanizer;
+using NodaTime;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
+using Payday.Core.Status;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Looking;
@@ -12,6 +12,7 @@ using Payday.Screens.Routines;
 using Payday.Screens.Setup;
 using Payday.Screens.Shell;
 using Payday.Screens.Weeks;
+using Payday.Store.Fields;
 using Payday.Text;
 using Terminal.Gui.Input;
 
@@ -45,7 +46,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
         ("Set aside", "money held in the account for a bill's next due dates."),
-        ("Buffer", "account money deliberately left without another job."),
+        ("Buffer", "account money deliberately left without another purpose."),
         ("Owed back", "cash that a pot owes the account after a card purchase; below zero in the account, because the account has paid already."),
         ("Kept back", "the part of a fill that no note can make; it stays in the account and joins the pot's next fill."),
     ];
@@ -131,21 +132,21 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     private IEnumerable<FrameLine> Money(int width)
     {
         Balances balances = session.Book.Ledger.Balances;
-        ImmutableArray<string> Row(string what, Func<JobKind, bool> which) =>
+        ImmutableArray<string> Row(string what, Func<PurposeKind, bool> which) =>
             [what, Sum(Place.Account, which), Sum(Place.Cash, which)];
-        string Sum(Place place, Func<JobKind, bool> which) => Core.Amounts.Money.Sum(
-            balances.JobsIn(place).Where(job => which(job.Job.Kind)).Select(job => job.Amount), balances.Currency).ToString(session.Style);
+        string Sum(Place place, Func<PurposeKind, bool> which) => Core.Amounts.Money.Sum(
+            balances.PurposesIn(place).Where(purpose => which(purpose.Purpose.Kind)).Select(purpose => purpose.Amount), balances.Currency).ToString(session.Style);
         return Lines(
             width,
             [Report.Names("Money"), Report.Amounts("in the account"), Report.Amounts("in cash")],
             [
-                Row("Set aside for bills", kind => kind == JobKind.SetAside),
-                Row("In pots", kind => kind == JobKind.Pot),
-                .. balances.JobsIn(Place.Cash).Any(job => job.Job.Kind == JobKind.Wallet) ? [Row("In the wallet", kind => kind == JobKind.Wallet)] : Array.Empty<ImmutableArray<string>>(),
-                Row("Kept back for pots", kind => kind == JobKind.KeptBack),
-                Row("Buffer", kind => kind == JobKind.Buffer),
-                .. balances.All.Any(end => end.Key is LedgerEnd.Held { Job.Kind: JobKind.OwedBack }) ? [Row("Owed back", kind => kind == JobKind.OwedBack)] : Array.Empty<ImmutableArray<string>>(),
-                Row("Left to place", kind => kind == JobKind.LeftToPlace),
+                Row("Set aside for bills", kind => kind == PurposeKind.SetAside),
+                Row("In pots", kind => kind == PurposeKind.Pot),
+                .. balances.PurposesIn(Place.Cash).Any(purpose => purpose.Purpose.Kind == PurposeKind.Wallet) ? [Row("In the wallet", kind => kind == PurposeKind.Wallet)] : Array.Empty<ImmutableArray<string>>(),
+                Row("Kept back for pots", kind => kind == PurposeKind.KeptBack),
+                Row("Buffer", kind => kind == PurposeKind.Buffer),
+                .. balances.All.Any(end => end.Key is LedgerEnd.Held { Purpose.Kind: PurposeKind.OwedBack }) ? [Row("Owed back", kind => kind == PurposeKind.OwedBack)] : Array.Empty<ImmutableArray<string>>(),
+                Row("Left to place", kind => kind == PurposeKind.LeftToPlace),
             ],
             [["Together", balances.In(Place.Account).ToString(session.Style), balances.In(Place.Cash).ToString(session.Style)]]);
     }
@@ -156,7 +157,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         session.Book.Household.Pots.Select(pot =>
         {
             Money has = PotsReport.HasNow(session.Book.Ledger.Balances, pot);
-            Money? target = PotsReport.Target(pot.Job);
+            Money? target = PotsReport.Target(pot.Kind);
             return ImmutableArray.Create(
                 pot.Name,
                 PotsReport.Place(pot),

@@ -6,6 +6,7 @@ using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Looking;
 using Payday.Screens.Shell;
+using Payday.Store.Fields;
 using Payday.Text;
 using Terminal.Gui.Input;
 
@@ -23,8 +24,8 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
-        ("Movement", "an amount that goes from one place and job to another. It is never changed; a mistake is undone by its reverse."),
-        ("Left to place", "money that waits for a job; the next payday carries it over."),
+        ("Movement", "an amount that goes from one place and purpose to another. It is never changed; a mistake is undone by its reverse."),
+        ("Left to place", "money that waits for a purpose; the next payday carries it over."),
     ];
 
     /// <inheritdoc/>

@@ -1,7 +1,6 @@
 using Humanizer;
 using Payday.Core.Amounts;
-using Payday.Core.Routines;
-using Payday.Core.Weeks;
+using Payday.Core.ClosedPaydays;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Looking;
@@ -54,7 +53,7 @@ internal sealed class ReopenScreen(BookSession session) : PageScreen
 
     private Way Reopen()
     {
-        session.Reopen(reopening.Value!);
+        session.Take(reopening.Value!.Book);
         return new Way.Home("The payday is open again; Enter goes on with it.");
     }
 }

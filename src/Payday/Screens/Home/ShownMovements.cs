@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Core.Ledgers;
 using Payday.Reports;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Screens.Home;

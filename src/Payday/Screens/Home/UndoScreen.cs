@@ -1,7 +1,8 @@
 using Payday.Core.Amounts;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
+using Payday.Core.Undo;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -47,7 +48,7 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
         }
 
         yield return $"This will be written: {MovementText.Ends(session.Book, undoing.Reverse)}.";
-        Money left = undoing.Book.Ledger.Balances[LedgerEnd.InAccount(Job.LeftToPlace)];
+        Money left = undoing.Book.Ledger.Balances[LedgerEnd.InAccount(Purpose.LeftToPlace)];
         if (!left.IsZero)
         {
             yield return $"{left.ToString(session.Style)} is left to place then; the next payday carries it over.";
@@ -76,7 +77,7 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
             return undoing.Fault;
         }
 
-        session.Undo(undoing.Value);
+        session.Take(undoing.Value.Book);
         done = true;
         return null;
     }

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Payday.Core.CashReturns;
 using Payday.Core.Ledgers;
-using Payday.Core.Weeks;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -21,7 +21,7 @@ internal sealed class YearScreen(BookSession session) : PageScreen
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
-        ("To pots", "put in pots, less what was taken from them again for another job."),
+        ("To pots", "put in pots, less what was taken from them again for another purpose."),
         ("Spent", "spent from pots, in cash once it is counted, and by card."),
         ("Owed", "what is owed on all debts at the month's end."),
     ];

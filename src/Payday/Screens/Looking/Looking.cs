@@ -2,7 +2,7 @@ using Humanizer;
 using NodaTime;
 using Payday.Screens.Home;
 using Payday.Screens.Shell;
-using Payday.Store;
+using Payday.Store.Folders;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Looking;

@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Books;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
+using Payday.Store.Fields;
 using Payday.Text;
 using Terminal.Gui.Input;
 

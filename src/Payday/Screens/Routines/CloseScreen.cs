@@ -1,5 +1,6 @@
 using Humanizer;
 using Payday.Core.Amounts;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Routines;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -66,7 +67,7 @@ internal sealed class CloseScreen : PageScreen
 
     private Way Close()
     {
-        work.Session.Close(closing.Value!);
+        work.Session.Take(closing.Value!.Book);
         return new Way.Home($"The payday is closed. v shows its papers. {work.Session.News()}".TrimEnd());
     }
 }

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using Humanizer;
+using Payday.Core.Books;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
+using Payday.Store.Fields;
 using Payday.Text;
 using Terminal.Gui.Input;
 

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
+using Payday.Store.Fields;
 using Payday.Text;
 using Terminal.Gui.Input;
 
@@ -28,7 +29,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
-        ("Carried over", "money that was still waiting for a job from before."),
+        ("Carried over", "money that was still waiting for a purpose from before."),
         ("One-off", "income that no source pays regularly."),
         ("From the buffer", "money without a purpose in the account; it helps by itself down to what the buffer keeps."),
     ];

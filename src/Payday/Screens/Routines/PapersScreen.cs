@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
-using Payday.Core.Routines;
+using Payday.Core.Books;
 using Payday.Printing;
 using Payday.Screens.Frames;
 using Payday.Screens.Home;

@@ -3,6 +3,7 @@ using System.Drawing;
 using Humanizer;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Routines;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;

@@ -1,4 +1,5 @@
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Screens.Shell;
@@ -31,7 +32,7 @@ internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<
             return next.Fault;
         }
 
-        Session.Keep(next.Value.Plan.Draft);
+        Session.Take(Session.Book with { Draft = next.Value.Plan.Draft });
         Plan = next.Value.Plan;
         tell(string.Join(' ', next.Value.Dropped));
         return null;
@@ -63,7 +64,7 @@ internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<
 
         if (next.Value.Plan.Draft != draft)
         {
-            Session.Keep(next.Value.Plan.Draft);
+            Session.Take(Session.Book with { Draft = next.Value.Plan.Draft });
         }
 
         Plan = next.Value.Plan;

@@ -1,5 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Books;
 using Payday.Core.Routines;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;

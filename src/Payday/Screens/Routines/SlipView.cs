@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using Payday.Core.Routines;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
 using Payday.Screens.Shell;
 using Payday.Slips;
 using Payday.Text;
@@ -45,5 +46,5 @@ internal sealed class SlipView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     protected override ImmutableArray<TextColumn> Columns => [new("The slip as it prints")];
 
-    private ClosedPayday Record => ClosedPayday.From(Plan, Plan.Book.Ledger.Movements.Count + 1, Plan.Book.Ledger.Movements.Count);
+    private ClosedPayday Record => ClosingRecord.AsPlanned(Plan);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Core.Books;
 using Payday.Core.Routines;
 using Payday.Screens.Frames;
 

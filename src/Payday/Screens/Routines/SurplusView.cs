@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
+using Payday.Store.Fields;
 using Payday.Text;
 using Terminal.Gui.Input;
 
@@ -26,7 +28,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
-        ("Left to place", "income and carried-over money minus every job given; it must be zero to close, and zero is no fault."),
+        ("Left to place", "income and carried-over money minus all that has been placed; it must be zero to close, and zero is no fault."),
         ("Buffer", "account money deliberately left without another purpose."),
     ];
 

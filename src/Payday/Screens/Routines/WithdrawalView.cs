@@ -2,12 +2,13 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Humanizer;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Routines;
-using Payday.Core.Weeks;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
+using Payday.Store.Fields;
 using Payday.Text;
 using Terminal.Gui.Input;
 

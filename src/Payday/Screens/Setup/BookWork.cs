@@ -83,10 +83,10 @@ internal sealed class BookWork(BookSession session) : SetupWork
     {
         "sources" => end is LedgerEnd.Outside { Kind: OutsideKind.Source } source && source.Id == id,
         "bills" => (end is LedgerEnd.Outside { Kind: OutsideKind.Bill } paid && paid.Id == id)
-            || (end is LedgerEnd.Held { Job: { Kind: JobKind.SetAside } job } && job.Id == id),
+            || (end is LedgerEnd.Held { Purpose: { Kind: PurposeKind.SetAside } purpose } && purpose.Id == id),
         "debts" => (end is LedgerEnd.Outside { Kind: OutsideKind.Interest } interest && interest.Id == id)
             || (end is LedgerEnd.Owed owed && owed.DebtId == id),
         _ => (end is LedgerEnd.Outside { Kind: OutsideKind.Spending } spent && spent.Id == id)
-            || (end is LedgerEnd.Held { Job: { Kind: JobKind.Pot or JobKind.KeptBack or JobKind.OwedBack } pot } && pot.Id == id),
+            || (end is LedgerEnd.Held { Purpose: { Kind: PurposeKind.Pot or PurposeKind.KeptBack or PurposeKind.OwedBack } pot } && pot.Id == id),
     };
 }

@@ -7,10 +7,10 @@ internal static class SetupWords
     public static IReadOnlyList<(string Word, string Meaning)> All { get; } =
     [
         ("Payday", "a date on which at least one income source pays."),
-        ("Pot", "a job for money with a balance: spending, sinking (a target by a date), ladder (savings in steps) or reserve (kept for trouble)."),
+        ("Pot", "a purpose with a balance: spending, sinking (a target by a date), ladder (savings in steps) or reserve (kept for trouble)."),
         ("Floor", "the least that a cut leaves of a pot's fill."),
         ("Fill day", "the weekday on which the wallet is filled."),
         ("Top note, small money", "the largest note a pot takes, and the least value it wants in small ones."),
-        ("Buffer", "account money deliberately left without another job."),
+        ("Buffer", "account money deliberately left without another purpose."),
     ];
 }

@@ -1,7 +1,7 @@
 using System.Drawing;
 using Payday.Screens.Frames;
 using Payday.Screens.Terminals;
-using Payday.Store;
+using Payday.Store.Files;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;

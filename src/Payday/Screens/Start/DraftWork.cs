@@ -5,6 +5,7 @@ using Payday.Screens.Setup;
 using Payday.Screens.Setup.Fields;
 using Payday.Screens.Shell;
 using Payday.Store;
+using Payday.Store.Files;
 using Payday.Store.Json;
 
 namespace Payday.Screens.Start;

@@ -4,7 +4,9 @@ using System.Text.Json.Nodes;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Screens.Setup;
-using Payday.Store;
+using Payday.Store.Fields;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Screens.Start;
 

@@ -1,8 +1,9 @@
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
-using Payday.Core.Weeks;
+using Payday.Core.Counts;
 using Payday.Screens.Shell;
 using Payday.Text;
 

@@ -1,11 +1,15 @@
 using System.Collections.Immutable;
 using Humanizer;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Cash;
-using Payday.Core.Weeks;
+using Payday.Core.Counts;
+using Payday.Core.Households;
+using Payday.Core.Pots;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
+using Payday.Store.Fields;
 using Payday.Text;
 using Terminal.Gui.Input;
 

@@ -1,7 +1,7 @@
 using NodaTime;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.Counts;
 using Payday.Screens.Shell;
 
 namespace Payday.Screens.Weeks;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Humanizer;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.Counts;
 using Payday.Reports;
 using Payday.Screens.Shell;
 using Payday.Text;

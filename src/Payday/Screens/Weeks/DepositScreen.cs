@@ -1,12 +1,12 @@
 using NodaTime;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.CashReturns;
 using Payday.Printing;
 using Payday.Screens.Frames;
+using Payday.Screens.Routines;
 using Payday.Screens.Shell;
 using Payday.Slips;
-using Payday.Screens.Routines;
 using Payday.Text;
 using Terminal.Gui.Input;
 

@@ -2,12 +2,12 @@ using System.Collections.Immutable;
 using Humanizer;
 using NodaTime;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
-using Payday.Core.Routines;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.Fills;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
+using Payday.Store.Fields;
 using Payday.Text;
 using Terminal.Gui.Input;
 

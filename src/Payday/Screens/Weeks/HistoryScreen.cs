@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using Humanizer;
-using Payday.Core.Amounts;
+using Payday.Core.Histories;
 using Payday.Core.Pots;
-using Payday.Core.Weeks;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Screens.Weeks;

@@ -2,9 +2,9 @@ using System.Collections.Immutable;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Calendar;
-using Payday.Core.Households;
-using Payday.Core.Weeks;
+using Payday.Core.CardPurchases;
 using Payday.Reports;
 using Payday.Screens.Shell;
 using Payday.Text;
@@ -198,8 +198,8 @@ internal sealed class PurchaseForm : CursorScreen
 
         var entry = new PurchaseEntry(Date, potId, paid, what);
         Read<Book> after = changes is null
-            ? CardPurchases.Enter(session.Book, entry)
-            : CardPurchases.Change(session.Book, changes.Number, entry, session.Today);
+            ? Purchasing.Enter(session.Book, entry)
+            : Purchasing.Change(session.Book, changes.Number, entry, session.Today);
         if (!after.Ok)
         {
             Message = after.Fault;

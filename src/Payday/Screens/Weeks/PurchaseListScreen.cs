@@ -3,13 +3,14 @@ using System.Globalization;
 using Humanizer;
 using NodaTime;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.CardPurchases;
 using Payday.Files;
 using Payday.Lists;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
+using Payday.Store.Fields;
 using Payday.Text;
 using Terminal.Gui.Input;
 

@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Looking;
 using Payday.Screens.Shell;
+using Payday.Store.Fields;
 using Payday.Text;
 using Terminal.Gui.Input;
 

@@ -1,6 +1,6 @@
 using Payday.Core.Amounts;
-using Payday.Core.Households;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.Undo;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;

@@ -1,6 +1,7 @@
 using Payday.Core.Amounts;
-using Payday.Core.Households;
-using Payday.Core.Weeks;
+using Payday.Core.Books;
+using Payday.Core.CardPurchases;
+using Payday.Core.Undo;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -12,8 +13,8 @@ namespace Payday.Screens.Weeks;
 /// <summary>What undoing a card purchase would write, and the question whether to.</summary>
 internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purchase) : PageScreen
 {
-    private readonly Obstacle? obstacle = CardPurchases.InTheWay(session.Book, purchase.Number);
-    private readonly Read<Book> undone = CardPurchases.Undo(session.Book, purchase.Number, session.Today);
+    private readonly Obstacle? obstacle = Purchasing.InTheWay(session.Book, purchase.Number);
+    private readonly Read<Book> undone = Purchasing.Undo(session.Book, purchase.Number, session.Today);
 
     /// <inheritdoc/>
     public override string Title => $"Undo card purchase {purchase.Number}";

@@ -1,7 +1,7 @@
 using NodaTime;
 using Payday.Commands;
 using Payday.Core.Amounts;
-using Payday.Core.Households;
+using Payday.Core.Books;
 using Payday.Core.Ledgers;
 using Payday.Screens.Home;
 

@@ -1,3 +1,5 @@
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Routines;
 using Payday.Screens.Looking;
 using Payday.Tests.Slips;
@@ -31,7 +33,7 @@ public class LookGoldenTests
             height,
             first: session =>
             {
-                session.Close(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!);
+                session.Take(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!.Book);
                 door = new OneLook(() => session.Book);
                 looking = new Looking(door, door.Look(), () => session.Today);
                 return looking.Home();

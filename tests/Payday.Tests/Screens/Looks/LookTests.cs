@@ -1,5 +1,7 @@
 using NodaTime;
 using Payday.Commands;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Routines;
 using Payday.Screens.Home;
 using Payday.Screens.Looking;
@@ -7,6 +9,7 @@ using Payday.Screens.Routines;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
 using Payday.Store;
+using Payday.Store.Folders;
 using Payday.Tests.Printing;
 using Payday.Tests.Screens.Setup;
 
@@ -121,9 +124,9 @@ public sealed class LookTests : IDisposable
 
     [Fact]
     public void Session_OfALook_RefusesToStore() =>
-        Assert.Throws<InvalidOperationException>(() => Looked().Session.Keep(new RoutineDraft(Today)));
+        Assert.Throws<InvalidOperationException>(() => Looked().Session.Take(Looked().Session.Book with { Draft = new RoutineDraft(Today) }));
 
     private Looking Looked() => new(door, LookFolder.First(folder)!, () => Today);
 
-    private void CloseOne() => session.Close(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!);
+    private void CloseOne() => session.Take(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!.Book);
 }

@@ -1,9 +1,13 @@
 using System.Drawing;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.CardPurchases;
+using Payday.Core.CashReturns;
+using Payday.Core.Counts;
+using Payday.Core.Fills;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
-using Payday.Core.Weeks;
 using Payday.Screens.Home;
 using Payday.Screens.Routines;
 using Payday.Screens.Shell;
@@ -73,7 +77,7 @@ public sealed class WeekScreenTests : IDisposable
     [Fact]
     public void UndoPurchase_SeenByACount_NamesTheCountAndTheKeys()
     {
-        demo.Session.Take(CardPurchases.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), "food", Cents(1200), "shop")).Value!);
+        demo.Session.Take(Purchasing.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), "food", Cents(1200), "shop")).Value!);
         On(new HomeScreen(demo.Session)).Press("w").Type("21").Press("c");
 
         string shown = Page(On(new HomeScreen(demo.Session)).Press("b", "u"));
@@ -94,7 +98,7 @@ public sealed class WeekScreenTests : IDisposable
     [Fact]
     public void Fills_AfterAPurchaseLargerThanTheWallet_SayWhatTheyMove()
     {
-        demo.Session.Take(CardPurchases.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), "food", Cents(30000), "feast")).Value!);
+        demo.Session.Take(Purchasing.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), "food", Cents(30000), "feast")).Value!);
 
         string shown = Page(On(new FillsScreen(demo.Session)).To("left of"));
         Assert.Contains("110.00  left of 205.00", shown, StringComparison.Ordinal);
@@ -105,7 +109,7 @@ public sealed class WeekScreenTests : IDisposable
     [Fact]
     public void Return_TakenBack_IsOwedAgain()
     {
-        demo.Session.Take(CardPurchases.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), "food", Cents(1200), "shop")).Value!);
+        demo.Session.Take(Purchasing.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), "food", Cents(1200), "shop")).Value!);
         Money owed = PotMoney.OwedBack(demo.Session.Book.Ledger.Balances, "food");
         demo.Session.Take(ReturnPlan.Of(demo.Session.Book, ReturnDraft.AsPlanned).Confirm(Friday13March).Value!);
 
@@ -266,7 +270,7 @@ public sealed class WeekScreenTests : IDisposable
         Balances after = demo.Session.Book.Ledger.Balances;
         Assert.Empty(LedgerCheck.Faults(after, NumberStyle.Plain));
         Assert.Equal(before + Cents(560), after.In(Place.Account));
-        Assert.DoesNotContain(after.JobsIn(Place.Account), job => job.Job.Kind == JobKind.OwedBack);
+        Assert.DoesNotContain(after.PurposesIn(Place.Account), purpose => purpose.Purpose.Kind == PurposeKind.OwedBack);
     }
 
     [Fact]
@@ -393,7 +397,7 @@ public sealed class WeekScreenTests : IDisposable
 
         Balances after = demo.Session.Book.Ledger.Balances;
         Assert.Empty(LedgerCheck.Faults(after, NumberStyle.Plain));
-        Assert.DoesNotContain(after.JobsIn(Place.Cash), job => job.Job.Kind == JobKind.OwedBack);
+        Assert.DoesNotContain(after.PurposesIn(Place.Cash), purpose => purpose.Purpose.Kind == PurposeKind.OwedBack);
     }
 
     private static Money Cents(long cents) => Money.FromMinorUnits(cents, Currency.FromCode("USD"));

@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Store.Fields;
 
 namespace Payday.Screens.Setup.Fields;
 

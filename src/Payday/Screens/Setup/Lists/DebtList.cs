@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json.Nodes;
 using Payday.Reports;
 using Payday.Screens.Setup.Fields;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Screens.Setup.Lists;

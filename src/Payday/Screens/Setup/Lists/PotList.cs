@@ -7,22 +7,22 @@ using Payday.Text;
 
 namespace Payday.Screens.Setup.Lists;
 
-/// <summary>Jobs for money; their order is their rank.</summary>
+/// <summary>What money is for; their order is their rank.</summary>
 internal sealed record PotList() : SetupList(
     "pots",
     "pot",
     "Pots",
-    "Jobs for money: everyday spending, a future cost, savings, a reserve. The first is cut last when money is short.",
+    "What money is for: everyday spending, a future cost, savings, a reserve. The first is cut last when money is short.",
     PotFields.All)
 {
-    private const int WidestJob = 30;
+    private const int WidestPurpose = 30;
 
     /// <inheritdoc/>
     public override ImmutableArray<TextColumn> Columns => [new("", Align.Right), Report.Names("Pot"), new("for"), new("held")];
 
     /// <inheritdoc/>
     public override ImmutableArray<string> Cells(JsonObject item, SetupWork work) =>
-        [item["rank"]?.ToString() ?? "", item["name"]!.ToString(), TextColumns.Truncate(Job(item, work), WidestJob), Shown(item, "Held", work)];
+        [item["rank"]?.ToString() ?? "", item["name"]!.ToString(), TextColumns.Truncate(Purpose(item, work), WidestPurpose), Shown(item, "Held", work)];
 
     /// <inheritdoc/>
     public override JsonObject Fresh(SetupWork work) => new()
@@ -50,7 +50,7 @@ internal sealed record PotList() : SetupList(
     private static int Rank(JsonObject pot) =>
         int.TryParse(pot["rank"]?.ToString(), NumberStyles.None, CultureInfo.InvariantCulture, out int rank) ? rank : 0;
 
-    private string Job(JsonObject pot, SetupWork work) => pot["kind"]?.ToString() switch
+    private string Purpose(JsonObject pot, SetupWork work) => pot["kind"]?.ToString() switch
     {
         "spending" => $"{Amount(pot["amount"], work)} a {Shown(pot, "Per", work)}",
         "sinking" => $"{Amount(pot["target"], work)} by {Shown(pot, "By", work)}",

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using Payday.Core.Households;
+using Payday.Core.Pots;
+
+namespace Payday.Core.Books;
+
+/// <summary>What happened between paydays, each list but that of the fills in the order in which it was entered.</summary>
+/// <remarks>
+/// The ledger holds the money; these say what its movements were for. A count that is confirmed never changes: what
+/// is known later about its difference is a settlement of its own.
+/// </remarks>
+/// <param name="Fills">Fills of the wallet marked done or skipped, at most one a part.</param>
+/// <param name="Purchases">Card purchases, undone ones too; the one at index i has number i + 1.</param>
+/// <param name="Counts">Counts of single pots, undone ones too; the one at index i has number i + 1.</param>
+/// <param name="Settled">Differences of counts that were cleared up since, at most one a count.</param>
+/// <param name="Returns">Owed-back cash that reached the account, or a pot in its stead; undone ones too; numbered likewise.</param>
+/// <param name="Draft">A count begun and not confirmed, or null.</param>
+public sealed record WeekRecords(
+    ImmutableArray<WalletFill> Fills,
+    ImmutableArray<CardPurchase> Purchases,
+    ImmutableArray<WeekCount> Counts,
+    ImmutableArray<SettledDifference> Settled,
+    ImmutableArray<CashReturn> Returns,
+    CountDraft? Draft)
+{
+    /// <summary>Nothing happened yet.</summary>
+    public static WeekRecords None { get; } = new([], [], [], [], [], null);
+
+    /// <summary>The card purchases that stand: what rules look at.</summary>
+    public IEnumerable<CardPurchase> StandingPurchases => Purchases.Where(purchase => !purchase.Undone);
+
+    /// <summary>The counts that stand: what rules look at.</summary>
+    public IEnumerable<WeekCount> StandingCounts => Counts.Where(count => !count.Undone);
+
+    /// <summary>The cash returns that stand: what rules look at.</summary>
+    public IEnumerable<CashReturn> StandingReturns => Returns.Where(back => !back.Undone);
+
+    /// <summary>Whether nothing that was confirmed stands; a draft alone is nothing.</summary>
+    public bool IsEmpty => Fills.IsEmpty && !StandingPurchases.Any() && !StandingCounts.Any() && !StandingReturns.Any();
+
+    /// <summary>The number of the last movement that any of them has; zero where none has one.</summary>
+    public long LastMovement => new[]
+    {
+        Last(Purchases, purchase => purchase.LastMovement),
+        Last(Counts, count => Math.Max(count.LastMovement, count.Move ?? 0)),
+        Last(Returns, back => back.LastMovement),
+        Last(Settled, settled => settled.Movement),
+        Last(Fills, fill => fill.Movement ?? 0),
+    }.Max();
+
+    /// <summary>The records without what a payday wrote in them, for when it is reopened: what it used again, and fills of its parts.</summary>
+    public WeekRecords Without(ClosedPayday payday)
+    {
+        ArgumentNullException.ThrowIfNull(payday);
+        return this with
+        {
+            Returns = [.. Returns.Select(back => back.Payday == payday.Payday && !back.Undone ? back with { Undone = true } : back)],
+            Fills = Fills.RemoveAll(fill => fill.Key.Payday == payday.Payday),
+        };
+    }
+
+    /// <summary>The records with only those entries in the draft whose pots a household has in cash.</summary>
+    public WeekRecords Fitting(Household household)
+    {
+        ArgumentNullException.ThrowIfNull(household);
+        HashSet<string> pots = [.. household.Pots.Where(pot => pot.Held == Held.InCash).Select(pot => pot.Id)];
+        return Draft is null || Draft.Entries.Keys.All(pots.Contains)
+            ? this
+            : this with { Draft = Draft with { Entries = Draft.Entries.RemoveRange(Draft.Entries.Keys.Where(id => !pots.Contains(id))) } };
+    }
+
+    /// <summary>The last count of a pot that stands, or null.</summary>
+    public WeekCount? LastCountOf(string potId) => Counts.LastOrDefault(count => count.PotId == potId && !count.Undone);
+
+    private static long Last<T>(ImmutableArray<T> records, Func<T, long> movement) => records.IsEmpty ? 0 : records.Max(movement);
+}

@@ -1,0 +1,120 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Calendar;
+using Payday.Core.CashReturns;
+using Payday.Core.Fills;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+
+namespace Payday.Core.CardPurchases;
+
+/// <summary>What came back to the card for something whose cash is still owed back: it lowers what is owed.</summary>
+/// <remarks>
+/// A refund is kept among the purchases, below zero. The account is short of less, and the notes that are not owed any more
+/// go back to the pot: as many as if the purchase had been smaller by the refund. It is taken off the pot's latest purchases
+/// first, as a return settles the oldest. Which ones that are follows from what stood when it was entered, so it never
+/// changes: what is taken off a purchase can only be undone before it, and refunds of a pot in the order of last in, first out.
+/// </remarks>
+public static class CardRefunds
+{
+    /// <summary>Enters a refund.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="entry">What came back, its amount above zero.</param>
+    /// <returns>The book afterwards, the refund being its last purchase; or why it can't be entered.</returns>
+    public static Read<Book> Enter(Book book, PurchaseEntry entry)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(entry);
+        Pot? pot = book.Household.Pots.FirstOrDefault(pot => pot.Id == entry.PotId);
+        if (pot is not { Held: Held.InCash })
+        {
+            return Read.Refused<Book>($"{pot?.Name ?? "The buffer"} owes no cash back, so there is nothing that {entry.Amount.ToString(book.Household.Settings.Numbers)} coming in could lower; leave it out.");
+        }
+
+        OwedItem[] items = [.. OwedItems.Of(book).Where(item => IsLowered(item, pot.Id, entry.Date)).OrderByDescending(item => item.Key.Number)];
+        Money owed = Money.Sum(items.Select(item => item.Short), entry.Amount.Currency);
+        if (!entry.Amount.IsPositive || owed < entry.Amount)
+        {
+            return Read.Refused<Book>(TooMuch(book, pot, entry, owed));
+        }
+
+        var writer = new WeekWriter(book);
+        Money cash = Money.Zero(entry.Amount.Currency);
+        Money left = entry.Amount;
+        foreach (OwedItem item in items)
+        {
+            Money part = Money.Min(left, item.Short);
+            left -= part;
+            cash += part.IsZero ? part : (item.Left - Rounded(book.Household, item.Short - part)).ClampToZero();
+        }
+
+        long first = writer.Next;
+        string reason = entry.What.Trim() is { Length: > 0 } what ? $"refund: {what}" : "refund";
+        writer.Move(entry.Date, new LedgerEnd.Outside(OutsideKind.Spending, pot.Id), LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), entry.Amount, reason);
+        LedgerEnd apart = LedgerEnd.InCash(Purpose.OwedBack(pot.Id));
+        writer.Move(Day(book, pot, apart, cash, entry.Date), apart, WalletFills.SpentFrom(pot), cash, "not owed back any more");
+        writer.Record(weeks => weeks with
+        {
+            Purchases = weeks.Purchases.Add(new CardPurchase(
+                weeks.Purchases.Length + 1, entry.Date, pot.Id, -entry.Amount, -cash, entry.What.Trim(), first, writer.Last)),
+        });
+        return Read.Of(writer.Book);
+    }
+
+    /// <summary>The refund that has to be undone before a purchase or refund can be, in a sentence; null where there is none.</summary>
+    internal static string? InTheWay(Book book, CardPurchase purchase)
+    {
+        if (purchase.IsRefund)
+        {
+            return book.Weeks.Purchases.LastOrDefault(later => later is { IsRefund: true, Undone: false } && later.PotId == purchase.PotId) is { } last && last.Number > purchase.Number
+                ? $"Refund {last.Number} of the same pot came after it; undo that first."
+                : Returned(book, purchase) ?? TooLittle(book, purchase);
+        }
+
+        return RefundedParts.Of(book).ContainsKey(new OwedKey(OwedKind.Purchase, purchase.Number))
+            ? $"A refund lowered what card purchase {purchase.Number} owes back; undo the refund first."
+            : null;
+    }
+
+    private static bool IsLowered(OwedItem item, string potId, LocalDate date) =>
+        item.PotId == potId && item.Key.Kind == OwedKind.Purchase && item.Date <= date && item.Short.IsPositive;
+
+    private static Money Rounded(Household household, Money amount) =>
+        household.Settings.CardRounding == CardRounding.Up ? amount.CeilingTo(household.Settings.Cash.SmallestNote) : amount;
+
+    private static string TooMuch(Book book, Pot pot, PurchaseEntry entry, Money owed)
+    {
+        NumberStyle style = book.Household.Settings.Numbers;
+        return !entry.Amount.IsPositive ? "A refund is above zero."
+            : owed.IsZero ? $"{pot.Name} owes nothing back for what was bought up to {PlainDates.DayMonthYear(entry.Date)}, so there is nothing that {entry.Amount.ToString(style)} coming in could lower; leave it out."
+            : $"{pot.Name} owes back {owed.ToString(style)} for what was bought, less than the {entry.Amount.ToString(style)} that came in; leave it out.";
+    }
+
+    // What was rounded then is in the buffer.
+    private static string? Returned(Book book, CardPurchase refund)
+    {
+        Dictionary<OwedKey, RefundedPart> before = RefundedParts.Of(book, refund.Number - 1);
+        OwedKey[] lowered = [.. RefundedParts.Of(book, refund.Number).Where(part => before.GetValueOrDefault(part.Key) != part.Value).Select(part => part.Key)];
+        return book.Weeks.StandingReturns.FirstOrDefault(back => back.FirstMovement > refund.LastMovement && back.Settles.Any(settle => lowered.Contains(settle.Item))) is { } returned
+            ? $"What was left of it was returned on {PlainDates.DayMonthYear(returned.Date)}, so refund {refund.Number} can't be undone."
+            : null;
+    }
+
+    // The notes may have been spent since they went back to the pot.
+    private static string? TooLittle(Book book, CardPurchase refund)
+    {
+        Pot? pot = book.Household.Pots.FirstOrDefault(pot => pot.Id == refund.PotId);
+        Money needed = -refund.OwedBack;
+        return pot is not null && book.Ledger.Balances[WalletFills.SpentFrom(pot)] < needed
+            ? $"{pot.Name} has less by now than the {needed.ToString(book.Household.Settings.Numbers)} that the refund gave back to it, so it can't be undone."
+            : null;
+    }
+
+    private static LocalDate Day(Book book, Pot pot, LedgerEnd apart, Money cash, LocalDate date)
+    {
+        LocalDate from = book.Weeks.LastCountOf(pot.Id)?.Date is { } counted && counted > date ? counted : date;
+        return EndCourse.Of(book.Ledger, apart).DayFor(cash, from) ?? from;
+    }
+}

@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+
+namespace Payday.Core.CardPurchases;
+
+/// <summary>Card purchases pasted from elsewhere: a line each with date, amount and text.</summary>
+/// <param name="Lines">The lines that were read, in their order.</param>
+/// <param name="Faults">What could not be read, in its order.</param>
+public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableArray<PurchaseFault> Faults)
+{
+    // A year of purchases has some thousand lines; more is another file by mistake.
+    private const int MostLines = 10_000;
+
+    /// <summary>The lines whose pot nobody knows yet.</summary>
+    public IEnumerable<PurchaseLine> Open => Lines.Where(line => line.IsOpen);
+
+    /// <summary>Reads a list and guesses each line's pot from earlier purchases.</summary>
+    /// <param name="book">The book, whose way to write numbers the amounts have unless only another reads them.</param>
+    /// <param name="readings">The rows as each separator splits them; the one by which most rows can be read is taken, of equals the first.</param>
+    /// <param name="otherwise">Splits a row by another separator where the one that was taken doesn't; else gives it back as it is.</param>
+    /// <param name="today">The date: no purchase is after it, and a date without a year is the latest such day.</param>
+    /// <returns>
+    /// A line for each row that has one date, one amount and a text, in whatever order. A first row of words alone is a heading
+    /// where others can be read. Amounts may all be below zero, as a bank's list has them; where only some are, those of the
+    /// sign that fewer have are money that came in.
+    /// </returns>
+    public static PurchaseList Read(Book book, IEnumerable<ImmutableArray<ListRow>> readings, Func<ListRow, ListRow> otherwise, LocalDate today)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(otherwise);
+        ImmutableArray<ListRow> best = [];
+        int most = -1;
+        foreach (ImmutableArray<ListRow> rows in readings)
+        {
+            if (rows.Length > MostLines)
+            {
+                return new PurchaseList([], [new PurchaseFault(0, string.Create(CultureInfo.InvariantCulture, $"The list has {rows.Length} lines, more than {MostLines}; enter it in parts."))]);
+            }
+
+            int read = PurchaseRows.Read(book.Household, rows, today).Lines.Length;
+            (best, most) = read > most ? (rows, read) : (best, most);
+        }
+
+        var guesses = new PotGuesses(book);
+        PurchaseList list = PurchaseRows.Read(book.Household, best.Select(otherwise), today);
+        return list with { Lines = [.. list.Lines.Select(line => Guessed(line, guesses.For(line.Entry.What)))] };
+    }
+
+    /// <summary>A line as this household would write it.</summary>
+    public static string Example(NumberStyle style) =>
+        string.Join(style.DecimalMark == "," ? "; " : ", ", "2026-03-07", style.Written("12.50"), "Corner shop");
+
+    /// <summary>Enters the purchases of a list, all or none.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="lines">The lines, each with the pot decided on.</param>
+    /// <returns>The book afterwards; or a sentence that begins with the line that can't be entered.</returns>
+    public static Read<Book> Enter(Book book, IEnumerable<PurchaseLine> lines)
+    {
+        ArgumentNullException.ThrowIfNull(lines);
+
+        // A refund of the same day comes after what it is for.
+        foreach (PurchaseLine line in lines.OrderBy(line => line.Entry.Date).ThenBy(line => line.IsRefund))
+        {
+            Read<Book> entered = line.IsOpen ? Amounts.Read.Refused<Book>("no pot is known for it; pick one, or leave the line out.")
+                : line.IsRefund ? CardRefunds.Enter(book, line.Entry)
+                : Purchasing.Enter(book, line.Entry);
+            if (!entered.Ok)
+            {
+                return Amounts.Read.Refused<Book>(string.Create(CultureInfo.InvariantCulture, $"Line {line.Number}: {entered.Fault}"));
+            }
+
+            book = entered.Value;
+        }
+
+        return Amounts.Read.Of(book);
+    }
+
+    /// <summary>The list with a pot chosen for a line; null for the buffer. The shop's other lines take it too, but where one was chosen for them.</summary>
+    /// <param name="number">The line's number; where there is no such line nothing changes.</param>
+    /// <param name="potId">The pot, or null for the buffer.</param>
+    public PurchaseList Choose(int number, string? potId)
+    {
+        if (Lines.FirstOrDefault(line => line.Number == number) is not { } chosen)
+        {
+            return this;
+        }
+
+        return this with
+        {
+            Lines =
+            [
+                .. Lines.Select(line => line == chosen ? line.For(potId)
+                    : line.Choice != PotChoice.Chosen && PotGuesses.AreOfOneShop(line.Entry.What, chosen.Entry.What) ? line.With(potId, PotChoice.Alike)
+                    : line),
+            ],
+        };
+    }
+
+    /// <summary>The list without a line, whether it was read or not; null where it has none of that number.</summary>
+    public PurchaseList? Without(int number) => Lines.Any(line => line.Number == number) || Faults.Any(fault => fault.Number == number)
+        ? new PurchaseList(Lines.RemoveAll(line => line.Number == number), Faults.RemoveAll(fault => fault.Number == number))
+        : null;
+
+    private static PurchaseLine Guessed(PurchaseLine line, PotGuess? guess) =>
+        guess is null ? line : new PurchaseLine(line.Number, line.Entry with { PotId = guess.PotId }, guess) { IsRefund = line.IsRefund };
+}

@@ -1,0 +1,185 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Calendar;
+using Payday.Core.CashReturns;
+using Payday.Core.Fills;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+using Payday.Core.Undo;
+
+namespace Payday.Core.CardPurchases;
+
+/// <summary>What was paid by card, and what the pots owe back for it.</summary>
+/// <remarks>
+/// The account paid, so <c>account/owed-back</c> goes below zero by the amount: that is what cash must bring back. The
+/// pot's cash, rounded up by the setting, waits as <c>cash/owed-back</c>; the rounding goes to the buffer with it.
+/// </remarks>
+public static class Purchasing
+{
+    /// <summary>Enters a purchase.</summary>
+    /// <returns>The book afterwards, the purchase being its last; or why it can't be entered.</returns>
+    public static Read<Book> Enter(Book book, PurchaseEntry entry)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(entry);
+        Pot? pot = book.Household.Pots.FirstOrDefault(pot => pot.Id == entry.PotId);
+        if (Fault(book, entry, pot) is { } fault)
+        {
+            return Read.Refused<Book>(fault);
+        }
+
+        var writer = new WeekWriter(book);
+        TakenUp taken = pot is { Held: Held.InCash } ? WalletFills.TakeUp(writer, pot, entry.Date) : TakenUp.Nothing;
+
+        long first = writer.Next;
+        Money has = Has(writer.Book, pot);
+        if (has < entry.Amount)
+        {
+            return Read.Refused<Book>(TooLittle(book, entry, pot, has));
+        }
+
+        Money owedBack = pot is { Held: Held.InCash }
+            ? PutApart(writer, pot, entry, has)
+            : PayFromAccount(writer, pot, entry);
+        writer.Record(weeks => weeks with
+        {
+            Purchases = weeks.Purchases.Add(new CardPurchase(
+                weeks.Purchases.Length + 1, entry.Date, pot?.Id, entry.Amount, owedBack, entry.What.Trim(), first, writer.Last)
+            {
+                TakenUp = taken,
+            }),
+        });
+        return Read.Of(writer.Book);
+    }
+
+    /// <summary>Undoes a purchase: all is as if it had never been entered.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="number">The purchase.</param>
+    /// <param name="date">The day on which it is undone.</param>
+    /// <returns>The book afterwards; or why it can't be undone.</returns>
+    public static Read<Book> Undo(Book book, long number, LocalDate date) => InTheWay(book, number) is { } obstacle
+        ? Read.Refused<Book>(obstacle.Sentence)
+        : Taking(book, book.Weeks.Purchases[(int)number - 1]).Done(
+            date,
+            "card purchase undone",
+            weeks => weeks with { Purchases = weeks.Purchases.SetItem((int)number - 1, weeks.Purchases[(int)number - 1] with { Undone = true }) });
+
+    /// <summary>What is in the way of undoing a purchase; null for nothing.</summary>
+    public static Obstacle? InTheWay(Book book, long number)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        if (number < 1 || number > book.Weeks.Purchases.Length)
+        {
+            return new Obstacle(ObstacleKind.None, $"There is no card purchase {number}.");
+        }
+
+        CardPurchase purchase = book.Weeks.Purchases[(int)number - 1];
+        return purchase.Undone ? new Obstacle(ObstacleKind.None, $"Card purchase {number} is undone already.")
+            : CardRefunds.InTheWay(book, purchase) is { } way ? new Obstacle(ObstacleKind.Purchase, way)
+            : ReturnUndo.Settled(book, new OwedKey(OwedKind.Purchase, number), $"card purchase {number}") ?? Taking(book, purchase).InTheWay();
+    }
+
+    /// <summary>Puts another purchase in the place of one: undoes it and enters it again, both or neither.</summary>
+    /// <returns>The book afterwards, the new purchase being its last; or why it can't be.</returns>
+    public static Read<Book> Change(Book book, long number, PurchaseEntry entry, LocalDate date)
+    {
+        if (number >= 1 && number <= book.Weeks.Purchases.Length && book.Weeks.Purchases[(int)number - 1].IsRefund)
+        {
+            return Read.Refused<Book>("A refund can't be changed; undo it, and enter it again from a list.");
+        }
+
+        Read<Book> undone = Undo(book, number, date);
+        return undone.Ok ? Enter(undone.Value, entry) : undone;
+    }
+
+    private static TakingBack Taking(Book book, CardPurchase purchase)
+    {
+        var taking = new TakingBack(book, $"card purchase {purchase.Number}");
+        taking.AddRange(purchase.FirstMovement, purchase.LastMovement);
+        if (purchase.PotId is { } pot)
+        {
+            taking.AddTakenUp(pot, purchase.TakenUp, purchase.FirstMovement);
+        }
+
+        return taking;
+    }
+
+    private static string? Fault(Book book, PurchaseEntry entry, Pot? pot)
+    {
+        if (!entry.Amount.IsPositive)
+        {
+            return "A card purchase is above zero; to take one back, undo it.";
+        }
+
+        if (entry.PotId is not null && pot is null)
+        {
+            return $"There is no pot '{entry.PotId}'.";
+        }
+
+        return entry.Date < book.Household.Start
+            ? $"{PlainDates.DayMonthYear(entry.Date)} is before the household began, {PlainDates.DayMonthYear(book.Household.Start)}."
+            : null;
+    }
+
+    private static Money Has(Book book, Pot? pot) => pot switch
+    {
+        null => book.Ledger.Balances[LedgerEnd.InAccount(Purpose.Buffer)],
+        { Held: Held.InCash } => PotMoney.InCash(book.Ledger.Balances, pot.Id),
+        _ => book.Ledger.Balances[LedgerEnd.InAccount(Purpose.Pot(pot.Id))],
+    };
+
+    private static string TooLittle(Book book, PurchaseEntry entry, Pot? pot, Money has)
+    {
+        NumberStyle style = book.Household.Settings.Numbers;
+        string amount = entry.Amount.ToString(style);
+        return (pot, has.IsPositive) switch
+        {
+            (null, _) => $"The buffer has {has.ToString(style)}, less than {amount}; enter what it has, and the rest on a pot.",
+            (_, true) => $"{pot.Name} has {has.ToString(style)}, less than {amount}; enter what it has, and the rest on another pot or the buffer.",
+            _ => $"{pot.Name} has nothing to pay {amount} with; enter it on another pot or the buffer.",
+        };
+    }
+
+    private static Money PayFromAccount(WeekWriter writer, Pot? pot, PurchaseEntry entry)
+    {
+        // As with bills: on its day where the money was there by then, else on the first day on which it was.
+        LedgerEnd from = LedgerEnd.InAccount(pot is null ? Purpose.Buffer : Purpose.Pot(pot.Id));
+        writer.Move(
+            EndCourse.Of(writer.Book.Ledger, from).DayFor(entry.Amount, entry.Date) ?? entry.Date,
+            from,
+            new LedgerEnd.Outside(OutsideKind.Spending, pot?.Id ?? ""),
+            entry.Amount,
+            Reason(entry));
+        return Money.Zero(entry.Amount.Currency);
+    }
+
+    private static Money PutApart(WeekWriter writer, Pot pot, PurchaseEntry entry, Money has)
+    {
+        Household household = writer.Book.Household;
+        Money rounded = household.Settings.CardRounding == CardRounding.Up ? entry.Amount.CeilingTo(household.Settings.Cash.SmallestNote) : entry.Amount;
+        Money owedBack = Money.Min(rounded, has);
+        writer.Move(
+            entry.Date, LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), new LedgerEnd.Outside(OutsideKind.Spending, pot.Id), entry.Amount, Reason(entry));
+        Money left = owedBack;
+        foreach (LedgerEnd end in new[] { WalletFills.Wallet(pot), WalletFills.AtHome(pot) })
+        {
+            Money part = Money.Min(left, writer[end]);
+            left -= part;
+            writer.Move(Day(writer.Book, pot, end, part, entry.Date), end, LedgerEnd.InCash(Purpose.OwedBack(pot.Id)), part, "owed back");
+        }
+
+        return owedBack;
+    }
+
+    // A week that was counted stays as it was: the cash is found to be owed back when the purchase is entered. And where
+    // the pot had no cash yet on the day of the purchase, it owes from the day on which it had.
+    private static LocalDate Day(Book book, Pot pot, LedgerEnd end, Money part, LocalDate date)
+    {
+        LocalDate from = book.Weeks.LastCountOf(pot.Id)?.Date is { } counted && counted > date ? counted : date;
+        return EndCourse.Of(book.Ledger, end).DayFor(part, from) ?? from;
+    }
+
+    private static string Reason(PurchaseEntry entry) => entry.What.Trim() is { Length: > 0 } what ? $"card: {what}" : "card purchase";
+}

@@ -1,4 +1,0 @@
-namespace Payday.Core.Cash.Planning;
-
-/// <summary>A search has met the end of its <see cref="Effort"/>. It never leaves the planner.</summary>
-internal sealed class EffortSpentException : Exception;

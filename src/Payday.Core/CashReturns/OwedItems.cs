@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+
+namespace Payday.Core.CashReturns;
+
+/// <summary>What the pots owe the account in cash.</summary>
+public static class OwedItems
+{
+    /// <summary>Everything still owed, oldest first.</summary>
+    /// <remarks>
+    /// What moves on to the account goes by way of the bank: its account side is written when the cash is there, so that
+    /// nothing in the account is ever promised from cash still at home.
+    /// </remarks>
+    public static ImmutableArray<OwedItem> Of(Book book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        Money nothing = Money.Zero(book.Household.Currency);
+        Dictionary<OwedKey, Money> settled = book.Weeks.StandingReturns
+            .SelectMany(back => back.Settles)
+            .GroupBy(settle => settle.Item)
+            .ToDictionary(item => item.Key, item => Money.Sum(item.Select(settle => settle.Amount), nothing.Currency));
+        IReadOnlyDictionary<OwedKey, RefundedPart> refunded = RefundedParts.Of(book);
+        IEnumerable<OwedItem> purchases =
+            from purchase in book.Weeks.StandingPurchases
+            where purchase is { PotId: not null, OwedBack.IsPositive: true }
+            let key = new OwedKey(OwedKind.Purchase, purchase.Number)
+            let paid = settled.GetValueOrDefault(key, nothing)
+            let back = refunded.GetValueOrDefault(key, new RefundedPart(nothing, nothing))
+            select new OwedItem(
+                key,
+                purchase.PotId!,
+                purchase.Date,
+                purchase.What,
+                purchase.OwedBack,
+                purchase.OwedBack - paid - back.Cash,
+                (purchase.Amount - paid - back.Amount).ClampToZero(),
+                null);
+        IEnumerable<OwedItem> moves =
+            from count in book.Weeks.StandingCounts
+            where count.Move is { } move && book.Ledger.Movements[(int)move - 1].To == LedgerEnd.InCash(Purpose.OwedBack(count.PotId))
+            let key = new OwedKey(OwedKind.MovesOn, count.Number)
+            select new OwedItem(
+                key, count.PotId, count.Date, "", count.Left, count.Left - settled.GetValueOrDefault(key, nothing), nothing, count.MovesOnTo);
+        return [.. purchases.Concat(moves).Where(item => item.Left.IsPositive).OrderBy(item => item.Date)];
+    }
+
+    /// <summary>Settles an amount of what a pot owes, oldest first, from an end of the account or from the cash itself.</summary>
+    /// <param name="writer">Where it is written.</param>
+    /// <param name="date">The day.</param>
+    /// <param name="potId">The pot that owes.</param>
+    /// <param name="amount">How much; no more than it owes.</param>
+    /// <param name="from">Where the account's money comes from.</param>
+    /// <param name="payday">The payday that it belongs to, or null.</param>
+    internal static ImmutableArray<SettledItem> Settle(
+        WeekWriter writer, LocalDate date, string potId, Money amount, LedgerEnd from, LocalDate? payday = null)
+    {
+        var settles = ImmutableArray.CreateBuilder<SettledItem>();
+        foreach (OwedItem item in Of(writer.Book).Where(item => item.PotId == potId))
+        {
+            Money piece = Money.Min(amount, item.Left);
+            if (piece.IsZero)
+            {
+                break;
+            }
+
+            amount -= piece;
+            settles.Add(new SettledItem(item.Key, piece));
+            (LedgerEnd to, Money most, string reason) = Goal(writer.Book, item);
+            Money due = Money.Min(piece, most);
+            writer.Move(date, from, to, due, reason, payday);
+            writer.Move(date, from, LedgerEnd.InAccount(Purpose.Buffer), piece - due, "rounding", payday);
+        }
+
+        return settles.ToImmutable();
+    }
+
+    private static (LedgerEnd To, Money Most, string Reason) Goal(Book book, OwedItem item)
+    {
+        if (item.Target is not { } target)
+        {
+            return (LedgerEnd.InAccount(Purpose.OwedBack(item.PotId)), item.Short, "cash return");
+        }
+
+        // A debt may have been paid off, or a pot have gone, since it was promised the money.
+        return target.NameIn(book.Household) is null
+            ? (LedgerEnd.InAccount(Purpose.Buffer), item.Left, "moved on")
+            : target.Target switch
+            {
+                PlacementTarget.Debt => (new LedgerEnd.Owed(target.Id), book.Ledger.Balances.OwedOn(target.Id).ClampToZero(), "moved on"),
+                PlacementTarget.Pot => (LedgerEnd.InAccount(Purpose.Pot(target.Id)), item.Left, "moved on"),
+                _ => (LedgerEnd.InAccount(Purpose.Buffer), item.Left, "moved on"),
+            };
+    }
+}

@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Cash;
+using Payday.Core.NotesAtHome;
+using Payday.Core.Pots;
+
+namespace Payday.Core.CashReturns;
+
+/// <summary>Finds the notes for a cash return: own notes first, then swaps with what is left over.</summary>
+internal sealed class ReturnLines
+{
+    private readonly Book book;
+    private readonly ReturnDraft draft;
+    private readonly Dictionary<string, ImmutableSortedDictionary<long, int>> left = new(StringComparer.Ordinal);
+
+    private ReturnLines(Book book, ReturnDraft draft)
+    {
+        this.book = book;
+        this.draft = draft;
+        PotNotes notes = PotNotes.Of(book);
+        left[""] = notes.Loose;
+        foreach (Pot pot in book.Household.Pots.Where(pot => pot.Held == Held.InCash))
+        {
+            if (notes.ToPullFrom(pot) is { } known)
+            {
+                left[pot.Id] = known;
+            }
+        }
+    }
+
+    public static ImmutableArray<ReturnLine> Of(Book book, ReturnDraft draft)
+    {
+        var lines = new ReturnLines(book, draft);
+        ILookup<string, OwedItem> items = OwedItems.Of(book).ToLookup(item => item.PotId);
+        ReturnLine[] own =
+        [
+            .. from pot in book.Household.Pots
+               let owes = PotMoney.OwedBack(book.Ledger.Balances, pot.Id)
+               where owes.IsPositive
+               select lines.Own(pot, owes, [.. items[pot.Id]]),
+        ];
+
+        // Swaps come last: what a pot pulls for itself can't be swapped away from it.
+        return [.. own.Select(line => line.Way == ReturnWay.NoWay ? lines.Swapped(line) : line)];
+    }
+
+    private ReturnLine Own(Pot pot, Money owes, ImmutableArray<OwedItem> items)
+    {
+        bool goes = !draft.Leaves.Contains(pot.Id);
+        if (draft.Picked.TryGetValue(pot.Id, out ImmutableSortedDictionary<long, int>? picked))
+        {
+            left.Remove(pot.Id);
+            return new ReturnLine(pot, owes, items, ReturnWay.Picked, picked, null, goes, Fault(pot, owes, picked));
+        }
+
+        if (!left.TryGetValue(pot.Id, out ImmutableSortedDictionary<long, int>? there))
+        {
+            return new ReturnLine(pot, owes, items, ReturnWay.NotesUnknown, null, null, goes, null);
+        }
+
+        bool seen = PotNotes.AreSeen(book, pot);
+        if (NotePull.Exactly(there, owes.MinorUnits) is not { } pull)
+        {
+            return !seen
+                ? new ReturnLine(pot, owes, items, ReturnWay.NotesUnknown, null, null, goes, null)
+                : new ReturnLine(pot, owes, items, ReturnWay.NoWay, null, null, false, null);
+        }
+
+        left[pot.Id] = NoteBag.Less(there, pull.Pulls);
+        return new ReturnLine(pot, owes, items, ReturnWay.Pull, pull.Pulls, null, goes, null);
+    }
+
+    // With the loose notes first, then with the pots in household order; of equally few notes the first.
+    private ReturnLine Swapped(ReturnLine line)
+    {
+        ImmutableSortedDictionary<long, int> own = left[line.Pot.Id];
+        (string With, NotePull Pull)[] ways =
+        [
+            .. from with in book.Household.Pots.Select(pot => pot.Id).Prepend("")
+               where with != line.Pot.Id && left.ContainsKey(with) && IsSeen(with)
+               let pull = NotePull.WithSwap(own, left[with], line.Owes.MinorUnits)
+               where pull is not null
+               orderby pull.Moved
+               select (with, pull),
+        ];
+        if (ways.Length == 0)
+        {
+            return line;
+        }
+
+        (string partner, NotePull best) = ways[0];
+        left[partner] = NoteBag.Plus(NoteBag.Less(left[partner], best.Gets), best.Gives);
+        left[line.Pot.Id] = NoteBag.Less(NoteBag.Plus(NoteBag.Less(own, best.Gives), best.Gets), best.Pulls);
+        return line with
+        {
+            Way = ReturnWay.Swap,
+            Notes = best.Pulls,
+            Swap = new NoteSwap(line.Pot.Id, partner.Length == 0 ? null : partner, best.Gives, best.Gets),
+            Goes = !draft.Leaves.Contains(line.Pot.Id),
+        };
+    }
+
+    private bool IsSeen(string potId) => potId.Length == 0 || PotNotes.AreSeen(book, book.Household.Pots.Single(pot => pot.Id == potId));
+
+    private string? Fault(Pot pot, Money owes, ImmutableSortedDictionary<long, int> picked)
+    {
+        NumberStyle style = book.Household.Settings.Numbers;
+        Money worth = NoteBag.Worth(picked, owes.Currency);
+        return worth == owes ? null : $"The notes for {pot.Name} come to {worth.ToString(style)}, but it owes {owes.ToString(style)}.";
+    }
+}

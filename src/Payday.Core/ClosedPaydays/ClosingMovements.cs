@@ -1,0 +1,139 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Calendar;
+using Payday.Core.Cash;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+using Payday.Core.Routines;
+
+namespace Payday.Core.ClosedPaydays;
+
+/// <summary>The movements of a routine, in the order of its steps.</summary>
+internal sealed class ClosingMovements
+{
+    private static readonly LedgerEnd Unplaced = LedgerEnd.InAccount(Purpose.LeftToPlace);
+    private readonly List<Movement> movements = [];
+    private readonly LocalDate payday;
+    private readonly LocalDate? lastPayday;
+
+    private ClosingMovements(LocalDate payday, LocalDate? lastPayday) => (this.payday, this.lastPayday) = (payday, lastPayday);
+
+    public static IReadOnlyList<Movement> Of(RoutinePlan plan)
+    {
+        var closing = new ClosingMovements(plan.Period.First, plan.Book.LastClosed?.Payday);
+        closing.TakeIn(plan.Income);
+        closing.HoldBack(plan.Bills);
+        closing.PayDebts(plan.Debts);
+        closing.Fill(plan.Pots);
+        closing.Place(plan);
+        closing.Withdraw(plan.Withdrawal);
+        return closing.movements;
+    }
+
+    private void TakeIn(IncomeStep income)
+    {
+        foreach (IncomeLine line in income.Lines)
+        {
+            Move(new LedgerEnd.Outside(OutsideKind.Source, line.SourceId ?? line.Name), Unplaced, line.Amount, "income");
+        }
+
+        Move(LedgerEnd.InAccount(Purpose.Buffer), Unplaced, income.Buffer.Amount, "from the buffer");
+    }
+
+    private void HoldBack(BillsStep bills)
+    {
+        // What one bill gives up for another that is due sooner comes first, so that nothing is below zero in between.
+        foreach (SetAsideLine line in bills.SetAsides.Where(line => line.SetAside.IsNegative))
+        {
+            Move(LedgerEnd.InAccount(Purpose.SetAside(line.BillId)), Unplaced, -line.SetAside, "set-aside moved to a bill due sooner");
+        }
+
+        foreach (SetAsideLine line in bills.SetAsides)
+        {
+            Move(Unplaced, LedgerEnd.InAccount(Purpose.SetAside(line.BillId)), line.SetAside, "set aside");
+        }
+
+        Dictionary<string, Money> held = bills.SetAsides.ToDictionary(line => line.BillId, line => line.HeldBefore);
+        foreach (DueRow due in bills.Dues.Where(due => due.Paid))
+        {
+            Move(
+                LedgerEnd.InAccount(Purpose.SetAside(due.Key.BillId)),
+                new LedgerEnd.Outside(OutsideKind.Bill, due.Key.BillId),
+                due.Amount,
+                $"due {PlainDates.DayMonthYear(due.Date)}",
+                PaidOn(due, held));
+        }
+    }
+
+    // On its own day where the money was there by then; what only this payday brings can't have been paid before it.
+    private LocalDate PaidOn(DueRow due, Dictionary<string, Money> held)
+    {
+        if (due.Date >= payday || due.Date < lastPayday || held[due.Key.BillId] < due.Amount)
+        {
+            return payday;
+        }
+
+        held[due.Key.BillId] -= due.Amount;
+        return due.Date;
+    }
+
+    private void PayDebts(DebtsStep debts)
+    {
+        foreach (DebtRow row in debts.Rows)
+        {
+            Move(new LedgerEnd.Owed(row.DebtId), new LedgerEnd.Outside(OutsideKind.Interest, row.DebtId), row.Interest, "a month's interest");
+            Move(Unplaced, new LedgerEnd.Owed(row.DebtId), row.Payment, "minimum payment");
+        }
+    }
+
+    private void Fill(PotsStep pots)
+    {
+        foreach (PotRow row in pots.Rows)
+        {
+            Move(Unplaced, Entry(row.Pot), row.Fill, "fill");
+        }
+    }
+
+    private void Place(RoutinePlan plan)
+    {
+        foreach (Placement placement in plan.Surplus.Placements)
+        {
+            LedgerEnd target = placement.Target switch
+            {
+                PlacementTarget.Debt => new LedgerEnd.Owed(placement.Id),
+                PlacementTarget.Pot => Entry(plan.Book.Household.Pots.Single(pot => pot.Id == placement.Id)),
+                _ => LedgerEnd.InAccount(Purpose.Buffer),
+            };
+            Move(Unplaced, target, placement.Amount, "surplus");
+        }
+    }
+
+    // A reused note was loose money at home: it goes in the pot, and the account keeps its worth as buffer instead.
+    // Owed-back notes are settled as a return; see ReusedOwedBack.
+    private void Withdraw(WithdrawalStep withdrawal)
+    {
+        foreach (NoteOrigins notes in NoteOrigins.Of(withdrawal))
+        {
+            LedgerEnd waits = LedgerEnd.InAccount(Purpose.KeptBack(notes.PotId));
+            LedgerEnd pot = LedgerEnd.InCash(Purpose.Pot(notes.PotId));
+            Money reused = NoteBag.Worth(notes.Loose, withdrawal.Plan.Currency);
+            Move(waits, pot, NoteBag.Worth(notes.Fetched, withdrawal.Plan.Currency), "withdrawal");
+            Move(LedgerEnd.InCash(Purpose.Buffer), pot, reused, "notes on hand");
+            Move(waits, LedgerEnd.InAccount(Purpose.Buffer), reused, "notes on hand");
+        }
+    }
+
+    // A cash pot's money waits in the account until its notes are fetched; what no note makes stays there.
+    private static LedgerEnd Entry(Pot pot) => pot.Held == Held.InCash
+        ? LedgerEnd.InAccount(Purpose.KeptBack(pot.Id))
+        : LedgerEnd.InAccount(Purpose.Pot(pot.Id));
+
+    private void Move(LedgerEnd from, LedgerEnd to, Money amount, string reason, LocalDate? date = null)
+    {
+        if (amount.IsPositive)
+        {
+            movements.Add(new Movement(0, date ?? payday, from, to, amount, reason, payday));
+        }
+    }
+}

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Calendar;
+using Payday.Core.Ledgers;
+using Payday.Core.Routines;
+using Payday.Core.Undo;
+
+namespace Payday.Core.ClosedPaydays;
+
+/// <summary>Taking the last closed payday up again: all that it wrote is undone, and its decisions are a draft once more.</summary>
+/// <param name="Reopened">The payday as it was closed.</param>
+/// <param name="Movements">The reverses of what it wrote, numbered.</param>
+/// <param name="Drops">A later payday that was begun and whose decisions go, or null.</param>
+/// <param name="Book">The book afterwards.</param>
+public sealed record Reopening(ClosedPayday Reopened, ImmutableArray<Movement> Movements, RoutineDraft? Drops, Book Book)
+{
+    /// <summary>Reopens the last closed payday.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="today">The day on which it is undone.</param>
+    /// <returns>The reopening; or one sentence on what stands in its way.</returns>
+    /// <remarks>
+    /// Rule (design, section 6): it can be reopened until something later depends on it, which any movement written
+    /// since may do, unless that is undone too or is what a new debt or pot began with.
+    /// </remarks>
+    public static Read<Reopening> Of(Book book, LocalDate today)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        if (book.LastClosed is not { } last)
+        {
+            return Read.Refused<Reopening>("No payday has been closed yet, so there is none to reopen.");
+        }
+
+        string payday = PlainDates.DayMonthYear(last.Payday);
+        if (InTheWay(book) is { } later)
+        {
+            return Read.Refused<Reopening>(later.Sentence);
+        }
+
+        string reason = $"payday of {payday} reopened";
+        Read<ImmutableArray<Movement>> reverses = book.Ledger.Reverse(
+            book.Ledger.Standing.Where(movement => movement.Number >= last.FirstMovement && movement.Number <= last.LastMovement).Select(movement => movement.Number),
+            today,
+            reason);
+        if (!reverses.Ok)
+        {
+            return Read.Refused<Reopening>(reverses.Fault);
+        }
+
+        Ledger ledger = book.Ledger.Add(reverses.Value);
+        if (LedgerCheck.Faults(ledger.Balances, book.Household.Settings.Numbers).FirstOrDefault() is { } fault)
+        {
+            return Read.Refused<Reopening>($"The payday of {payday} can't be reopened. {fault}");
+        }
+
+        return Read.Of(new Reopening(
+            last,
+            [.. ledger.Movements.Skip(book.Ledger.Movements.Count)],
+            book.Draft is { HasDecisions: true } draft ? draft : null,
+            book with
+            {
+                Ledger = ledger,
+                Closed = book.Closed[..^1],
+                Draft = DraftFit.To(book.Household, last.Draft),
+                Weeks = book.Weeks.Without(last),
+            }));
+    }
+
+    /// <summary>The last thing written since the last closed payday, which may depend on it; null for nothing.</summary>
+    public static Obstacle? InTheWay(Book book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        if (book.LastClosed is not { } last)
+        {
+            return null;
+        }
+
+        string payday = $"The payday of {PlainDates.DayMonthYear(last.Payday)} can't be reopened";
+        if (book.Ledger.Standing.LastOrDefault(movement => movement.Number > last.LastMovement && !IsOpening(movement)) is { } later)
+        {
+            return MovementOwner.Of(book, later.Number) is { } owner
+                ? new Obstacle(owner.Kind, $"{payday}: {owner.Name} was written since and may depend on it; take that back first.", owner.PotId)
+                : new Obstacle(ObstacleKind.Movement, $"{payday}: movement {later.Number} was written since and may depend on it; undo that first.");
+        }
+
+        // A count that found all as it should be writes no movement, and has seen the payday all the same.
+        return book.Weeks.StandingCounts.LastOrDefault(count => count.FirstMovement > last.LastMovement && count.Date >= last.Payday) is { } count
+            ? new Obstacle(ObstacleKind.Count, $"{payday}: {MovementOwner.NameOf(book, count)} was written since and may depend on it; take that back first.", count.PotId)
+            : null;
+    }
+
+    private static bool IsOpening(Movement movement) =>
+        movement.From is LedgerEnd.Outside { Kind: OutsideKind.Opening } || movement.To is LedgerEnd.Outside { Kind: OutsideKind.Opening };
+}

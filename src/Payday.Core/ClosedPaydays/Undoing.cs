@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Ledgers;
+using Payday.Core.Undo;
+
+namespace Payday.Core.ClosedPaydays;
+
+/// <summary>Undoing one movement by its reverse.</summary>
+/// <param name="Reverse">The reverse, numbered.</param>
+/// <param name="Closed">The last closed payday where a bill it had paid is open again, or null.</param>
+/// <param name="Book">The book afterwards.</param>
+public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
+{
+    /// <summary>The longest reason, in characters.</summary>
+    public const int LongestReason = 60;
+
+    /// <summary>Undoes a movement.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="number">The movement's number.</param>
+    /// <param name="today">The day on which it is undone.</param>
+    /// <param name="reason">Why, in a few words.</param>
+    /// <returns>The undoing; or one sentence on what stands in its way and what to do.</returns>
+    /// <remarks>
+    /// Money that had a purpose is left to place again, and the next payday carries it over. What moves notes isn't undone
+    /// alone: the notes of the pots would no longer agree with their amounts.
+    /// </remarks>
+    public static Read<Undoing> Of(Book book, long number, LocalDate today, string reason)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(reason);
+        if (reason.Trim().Length is 0 or > LongestReason)
+        {
+            return Read.Refused<Undoing>($"Say why it is undone, in 1 to {LongestReason} characters.");
+        }
+
+        Read<ImmutableArray<Movement>> reverses = book.Ledger.Reverse([number], today, reason.Trim());
+        if (!reverses.Ok)
+        {
+            return Read.Refused<Undoing>(reverses.Fault);
+        }
+
+        if (InTheWay(book, number) is { } owner)
+        {
+            return Read.Refused<Undoing>(owner.Sentence);
+        }
+
+        Movement undone = reverses.Value[0];
+        if (IsCash(undone.From) || IsCash(undone.To))
+        {
+            return Read.Refused<Undoing>($"Movement {number} moves notes, so it isn't undone alone; reopen its payday, or count the pot instead.");
+        }
+
+        if (undone.From is LedgerEnd.Outside { Kind: OutsideKind.Opening } || undone.To is LedgerEnd.Outside { Kind: OutsideKind.Opening })
+        {
+            return Read.Refused<Undoing>($"Movement {number} is an opening balance; correct it in the household file and import that.");
+        }
+
+        Movement movement = book.Ledger.Movements[(int)number - 1];
+        if (!LedgerCheck.MayBeNegative(undone.From) && EndCourse.Without(book.Ledger, undone.From, [movement]).LeastFrom(movement.Date) is { IsNegative: true } rest)
+        {
+            return Read.Refused<Undoing>(
+                $"Part of that money has gone on since: undoing it would leave {rest.ToString(book.Household.Settings.Numbers)} there; undo first what took it.");
+        }
+
+        Ledger ledger = book.Ledger.Add([undone]);
+        ClosedPayday? closed = WithOpenDue(book, undone);
+        return Read.Of(new Undoing(
+            ledger.Movements[^1],
+            closed,
+            book with { Ledger = ledger, Closed = closed is null ? book.Closed : book.Closed.SetItem(book.Closed.IndexOf(book.Closed.First(payday => payday.Payday == closed.Payday)), closed) }));
+    }
+
+    /// <summary>The record that a movement belongs to, and that is taken back in its stead; null where it can be undone alone.</summary>
+    public static Obstacle? InTheWay(Book book, long number) => MovementOwner.Of(book, number) is { } owner
+        ? new Obstacle(owner.Kind, $"Movement {number} belongs to {owner.Name}, so it isn't undone alone; take that back as a whole.", owner.PotId)
+        : null;
+
+    // A payment that is undone leaves its due open, whichever payday paid it: the next one takes it up again.
+    private static ClosedPayday? WithOpenDue(Book book, Movement undone)
+    {
+        if (book.Closed.LastOrDefault(payday => payday.FirstMovement <= undone.Reverses && undone.Reverses <= payday.LastMovement) is not { } closed)
+        {
+            return null;
+        }
+
+        int before = book.Ledger.Standing.Count(movement =>
+            movement.Number >= closed.FirstMovement && movement.Number < undone.Reverses && (movement.From, movement.To) == (undone.To, undone.From));
+        return undone.From switch
+        {
+            LedgerEnd.Outside { Kind: OutsideKind.Bill, Id: var bill } when PaidAt(closed.Dues, bill, before) is { } due =>
+                closed with { Dues = closed.Dues.Replace(due, due with { Paid = false }) },
+            LedgerEnd.Owed { DebtId: var debt } when closed.Minimums is { } minimums && PaidAt(minimums, debt, before) is { } due =>
+                closed with { Minimums = minimums.Replace(due, due with { Paid = false }) },
+            _ => null,
+        };
+    }
+
+    // Payments are written in the order of their dues, and surplus after them; a due of zero moves nothing.
+    private static ClosedDue? PaidAt(ImmutableArray<ClosedDue> dues, string owner, int at) =>
+        dues.Where(due => due.Paid && due.Key.BillId == owner && due.Amount.IsPositive).ElementAtOrDefault(at);
+
+    private static bool IsCash(LedgerEnd end) => end is LedgerEnd.Held { Place: Place.Cash };
+}

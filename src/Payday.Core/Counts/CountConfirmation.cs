@@ -1,0 +1,78 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Calendar;
+using Payday.Core.Fills;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+
+namespace Payday.Core.Counts;
+
+/// <summary>Writes a count: first what every pot spent, then what moves on.</summary>
+internal static class CountConfirmation
+{
+    public static Read<Book> Of(CountPlan plan)
+    {
+        var writer = new WeekWriter(plan.Book);
+        CountRow[] rows = [.. plan.Rows.Where(row => row.Entry is not null)];
+        int first = plan.Book.Weeks.Counts.Length;
+        foreach (CountRow row in rows)
+        {
+            Count(writer, plan, row, first + 1);
+        }
+
+        // Last, so that no pot is expected to have what another gave it a moment ago.
+        for (int i = 0; i < rows.Length; i++)
+        {
+            if (rows[i] is { MovesOnTo: { } target, Left.IsPositive: true } && MoveOn(writer, plan, rows[i], target, first + i) is { } fault)
+            {
+                return Read.Refused<Book>(fault);
+            }
+        }
+
+        writer.Record(weeks => weeks with { Draft = null });
+        return Read.Of(writer.Book);
+    }
+
+    private static void Count(WeekWriter writer, CountPlan plan, CountRow row, long together)
+    {
+        long first = writer.Next;
+        LocalDate date = plan.Draft.Date;
+        LedgerEnd counted = WalletFills.SpentFrom(row.Pot);
+        var lost = new LedgerEnd.Outside(OutsideKind.Difference, row.Pot.Id);
+        string name = row.Difference.IsZero ? "" : row.Entry!.DifferenceName.Trim();
+        TakenUp taken = WalletFills.TakeUp(writer, row.Pot, date);
+        writer.Move(date, counted, new LedgerEnd.Outside(OutsideKind.Spending, row.Pot.Id), row.Spent, "spent, counted");
+        writer.Move(date, counted, lost, row.Difference.ClampToZero(), $"missing: {name}");
+        writer.Move(date, lost, counted, (-row.Difference).ClampToZero(), $"found: {name}");
+        writer.Record(weeks => weeks with
+        {
+            Counts = weeks.Counts.Add(new WeekCount(
+                weeks.Counts.Length + 1, date, plan.Week, row.Pot.Id, row.Since, row.Before, row.Filled, row.OwedBack, row.Moved,
+                row.Left, row.Entry!.Notes, row.Spent, row.Difference, name, row.MovesOnTo, first, writer.Last, null)
+            {
+                Together = together,
+                TakenUp = taken,
+            }),
+        });
+    }
+
+    private static string? MoveOn(WeekWriter writer, CountPlan plan, CountRow row, MoveTarget target, int index)
+    {
+        Pot? pot = target.Target == PlacementTarget.Pot ? plan.Book.Household.Pots.Single(pot => pot.Id == target.Id) : null;
+        LedgerEnd from = WalletFills.SpentFrom(row.Pot);
+        LedgerEnd to = pot is { Held: Held.InCash } ? WalletFills.SpentFrom(pot) : LedgerEnd.InCash(Purpose.OwedBack(row.Pot.Id));
+
+        // The target may have been counted for a later day already; that count stays as it was.
+        LocalDate day = pot is not null && writer.Book.Weeks.LastCountOf(pot.Id)?.Date is { } later && later > plan.Draft.Date ? later : plan.Draft.Date;
+        if (EndCourse.Of(writer.Book.Ledger, from).LeastFrom(day) < row.Left)
+        {
+            return $"What was left of {row.Pot.Name} on {PlainDates.DayMonthYear(plan.Draft.Date)} was used since, so it can't move on; let it stay.";
+        }
+
+        long move = writer.Move(day, from, to, row.Left, $"moves on to {target.NameIn(plan.Book.Household)}")!.Value;
+        writer.Record(weeks => weeks with { Counts = weeks.Counts.SetItem(index, weeks.Counts[index] with { Move = move }) });
+        return null;
+    }
+}

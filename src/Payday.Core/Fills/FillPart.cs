@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Cash;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+
+namespace Payday.Core.Fills;
+
+/// <summary>A part of a spending pot's cash that goes from home into the wallet.</summary>
+/// <param name="Key">Which part.</param>
+/// <param name="Pot">The pot.</param>
+/// <param name="Amount">What its notes come to.</param>
+/// <param name="Notes">By value in minor units: the notes that the payday planned for it.</param>
+/// <param name="Marked">What became of it, or null while it waits.</param>
+public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, ImmutableSortedDictionary<long, int> Notes, WalletFill? Marked)
+{
+    /// <summary>
+    /// What it moves: for a fill that is done what it moved, for another what it would move now. That is the amount, or
+    /// less where a card purchase took of it at home; what is there goes to the earliest that waits first.
+    /// </summary>
+    public Money Moves { get; init; } = Amount;
+
+    /// <summary>The parts of all closed paydays, by day, then in the order of the household's pots.</summary>
+    /// <remarks>Only spending goes through the wallet; what is saved stays in its envelope at home.</remarks>
+    public static ImmutableArray<FillPart> Of(Book book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ImmutableArray<Pot> pots = [.. book.Household.Pots.Where(GoesThroughTheWallet)];
+        return [.. pots.SelectMany(pot => Of(book, pot)).OrderBy(part => part.Key.Day)];
+    }
+
+    /// <summary>Whether a pot's cash is spent from the wallet.</summary>
+    public static bool GoesThroughTheWallet(Pot pot)
+    {
+        ArgumentNullException.ThrowIfNull(pot);
+        return pot is { Held: Held.InCash, Kind: PotKind.Spending };
+    }
+
+    /// <summary>The parts of one pot, by day.</summary>
+    internal static ImmutableArray<FillPart> Of(Book book, Pot pot) => Moving(book, pot, Of(book, pot, book.Closed, _ => true));
+
+    /// <summary>Those of a pot that were skipped or not marked: few, however long the household has been at it.</summary>
+    internal static ImmutableArray<FillPart> NotDone(Book book, Pot pot) => Moving(book, pot, Of(book, pot, book.Closed, marked => marked?.State != FillState.Done));
+
+    /// <summary>Those of all pots that were skipped or not marked, by day.</summary>
+    internal static ImmutableArray<FillPart> NotDone(Book book) =>
+        [.. book.Household.Pots.Where(GoesThroughTheWallet).SelectMany(pot => NotDone(book, pot)).OrderBy(part => part.Key.Day)];
+
+    /// <summary>Those of a pot of the paydays whose period goes beyond a day.</summary>
+    internal static ImmutableArray<FillPart> Beyond(Book book, Pot pot, LocalDate? day) =>
+        Of(book, pot, day is { } last ? book.Closed.Where(closed => closed.Period.Last > last) : book.Closed, _ => true);
+
+    // What was skipped comes after what waits.
+    private static ImmutableArray<FillPart> Moving(Book book, Pot pot, ImmutableArray<FillPart> parts)
+    {
+        if (parts.All(part => part.Marked?.State == FillState.Done))
+        {
+            return [.. parts.Select(part => part with { Moves = part.Marked!.Amount })];
+        }
+
+        EndCourse home = EndCourse.Of(book.Ledger, WalletFills.AtHome(pot));
+        LocalDate? counted = book.Weeks.LastCountOf(pot.Id)?.Date;
+        Money promised = Money.Zero(book.Household.Currency);
+        var moves = new Dictionary<FillKey, Money>();
+        foreach (FillPart part in parts.Where(part => part.Marked?.State != FillState.Done).OrderBy(part => part.Marked is not null))
+        {
+            LocalDate day = counted > part.Key.Day ? counted.Value : part.Key.Day;
+            moves[part.Key] = Money.Min(part.Amount, (home.LeastFrom(day) - promised).ClampToZero());
+            promised += moves[part.Key];
+        }
+
+        return [.. parts.Select(part => part with { Moves = moves.GetValueOrDefault(part.Key, part.Marked?.Amount ?? part.Amount) })];
+    }
+
+    // Loops, not a query: it is asked many times on a screen, and goes through all paydays ever closed.
+    private static ImmutableArray<FillPart> Of(Book book, Pot pot, IEnumerable<ClosedPayday> paydays, Func<WalletFill?, bool> takes)
+    {
+        Dictionary<FillKey, WalletFill> marked = book.Weeks.Fills.Where(fill => fill.Key.PotId == pot.Id).ToDictionary(fill => fill.Key);
+        var parts = new List<FillPart>();
+        foreach (ClosedPayday closed in paydays)
+        {
+            foreach (ClosedPart part in closed.Parts)
+            {
+                var key = new FillKey(closed.Payday, part.Week, pot.Id);
+                if (part.PotId == pot.Id && !part.Notes.IsEmpty && marked.GetValueOrDefault(key) is var mark && takes(mark))
+                {
+                    parts.Add(new FillPart(key, pot, NoteBag.Worth(part.Notes, book.Household.Currency), part.Notes, mark));
+                }
+            }
+        }
+
+        return [.. parts.OrderBy(part => part.Key.Day)];
+    }
+}

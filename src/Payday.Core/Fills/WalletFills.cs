@@ -1,0 +1,221 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Calendar;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+using Payday.Core.Undo;
+
+namespace Payday.Core.Fills;
+
+/// <summary>Filling the wallet, week by week.</summary>
+public static class WalletFills
+{
+    /// <summary>The parts that wait on a day: of its week, due by then, and neither done nor skipped; by day. None where nothing of it is left at home.</summary>
+    /// <remarks>
+    /// Everything that speaks of fills to make asks here. Those of a week that is over don't wait: its count takes them as
+    /// done, unless they are marked as skipped before; see <see cref="IsOver"/>.
+    /// </remarks>
+    public static ImmutableArray<FillPart> Waiting(Book book, LocalDate day) =>
+        [.. FillPart.NotDone(book).Where(part => part.Marked is null && part.Key.Day <= day && part.Moves.IsPositive && !IsOver(book.Household, part, day))];
+
+    /// <summary>Whether the week that a part was for was over before a day.</summary>
+    public static bool IsOver(Household household, FillPart part, LocalDate day)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return part.Key.Day < household.Settings.WeekOf(day);
+    }
+
+    /// <summary>Marks every fill that waits as done.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="day">The day up to which fills count as waiting.</param>
+    /// <returns>The book afterwards, the same where nothing waits; or why one of them can't be done.</returns>
+    public static Read<Book> FillAll(Book book, LocalDate day) => Waiting(book, day)
+        .Aggregate(Read.Of(book), (filled, part) => filled.Ok ? Mark(filled.Value, part.Key, FillState.Done, DoneOn(part.Key, day)) : filled);
+
+    /// <summary>The day of a fill that is marked today: its own, so that the week it is for can be counted; today where that has yet to come.</summary>
+    public static LocalDate DoneOn(FillKey key, LocalDate today) => key.Day < today ? key.Day : today;
+
+    /// <summary>Marks a fill as done or as skipped.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="key">Which fill; see <see cref="FillPart.Of(Book)"/>.</param>
+    /// <param name="state">Done: the cash is in the wallet. Skipped: it stays at home, where it can still be filled later.</param>
+    /// <param name="date">The day on which that happened.</param>
+    /// <returns>The book afterwards; or why it can't be.</returns>
+    public static Read<Book> Mark(Book book, FillKey key, FillState state, LocalDate date)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        if (book.Household.Pots.FirstOrDefault(pot => pot.Id == key.PotId) is not { } pot
+            || !FillPart.GoesThroughTheWallet(pot)
+            || FillPart.Of(book, pot).FirstOrDefault(part => part.Key == key) is not { } part)
+        {
+            return Read.Refused<Book>($"No closed payday has a fill of {PlainDates.DayMonthYear(key.Day)} for that pot.");
+        }
+
+        if (part.Marked?.State == state)
+        {
+            return Read.Refused<Book>($"The fill of {pot.Name} for {PlainDates.DayMonthYear(key.Day)} is marked {(state == FillState.Done ? "done" : "skipped")} already.");
+        }
+
+        var writer = new WeekWriter(book);
+        if (part.Marked is { State: FillState.Done } done)
+        {
+            if (Taking(book, done).InTheWay() is { } obstacle)
+            {
+                return Read.Refused<Book>(obstacle.Sentence);
+            }
+
+            if (done.Movement is { } movement)
+            {
+                writer.Add(book.Ledger.Reverse([movement], date, "fill skipped").Value);
+            }
+        }
+
+        if (state == FillState.Done)
+        {
+            Fill(writer, part, date);
+        }
+        else
+        {
+            Record(writer, new WalletFill(key, FillState.Skipped, date, Money.Zero(part.Amount.Currency), null) { Before = part.Marked is { } before ? before with { Before = null } : null });
+        }
+
+        return Read.Of(writer.Book);
+    }
+
+    /// <summary>The fills that were marked for the last day that has any, of all pots or of some, in household order.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="potIds">The pots, or null for all.</param>
+    public static ImmutableArray<WalletFill> LastMarked(Book book, IReadOnlySet<string>? potIds = null)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        WalletFill[] marked = [.. book.Weeks.Fills.Where(fill => potIds?.Contains(fill.Key.PotId) != false)];
+        List<string> order = [.. book.Household.Pots.Select(pot => pot.Id)];
+        return [.. marked.Where(fill => fill.Key.Day == marked.Max(other => other.Key.Day)).OrderBy(fill => order.IndexOf(fill.Key.PotId))];
+    }
+
+    /// <summary>Takes a mark back: the fill is as it was before it, waiting or marked otherwise.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="key">Which fill.</param>
+    /// <param name="date">The day on which it is taken back.</param>
+    /// <returns>The book afterwards; or why it can't be.</returns>
+    public static Read<Book> Unmark(Book book, FillKey key, LocalDate date)
+    {
+        if (InTheWay(book, key) is { } obstacle)
+        {
+            return Read.Refused<Book>(obstacle.Sentence);
+        }
+
+        WalletFill mark = book.Weeks.Fills.Single(fill => fill.Key == key);
+        Read<Book> back = Taking(book, mark).Done(date, "fill taken back", weeks => weeks with { Fills = weeks.Fills.RemoveAll(fill => fill.Key == key) });
+        if (!back.Ok || mark.Before is not { } before)
+        {
+            return back;
+        }
+
+        var writer = new WeekWriter(back.Value);
+        Pot pot = book.Household.Pots.Single(pot => pot.Id == key.PotId);
+        if (EndCourse.Of(back.Value.Ledger, AtHome(pot)).LeastFrom(before.Date) < before.Amount)
+        {
+            return Read.Refused<Book>($"{pot.Name} has less than {before.Amount.ToString(book.Household.Settings.Numbers)} at home by now, so this fill can't be as it was; mark it done instead.");
+        }
+
+        Record(writer, before with { Movement = writer.Move(before.Date, AtHome(pot), Wallet(pot), before.Amount, "week's fill") });
+        return Read.Of(writer.Book);
+    }
+
+    /// <summary>What is in the way of taking a mark back; null for nothing.</summary>
+    public static Obstacle? InTheWay(Book book, FillKey key)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        if (book.Weeks.Fills.FirstOrDefault(fill => fill.Key == key) is not { } mark || book.Household.Pots.All(pot => pot.Id != key.PotId))
+        {
+            return new Obstacle(ObstacleKind.None, $"{Capital(MovementOwner.NameOf(book, key))} isn't marked, so there is nothing to take back.");
+        }
+
+        // What a count left out because it was skipped, it has seen too.
+        return mark.State == FillState.Skipped && book.Weeks.LastCountOf(key.PotId) is { } count && count.Date >= key.Day
+            ? TakingBack.Seen(book, count, MovementOwner.NameOf(book, key))
+            : Taking(book, mark).InTheWay();
+    }
+
+    private static TakingBack Taking(Book book, WalletFill mark)
+    {
+        var taking = new TakingBack(book, MovementOwner.NameOf(book, mark.Key));
+        if (mark.Movement is { } movement)
+        {
+            taking.Add(movement);
+        }
+
+        return taking;
+    }
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+
+    /// <summary>
+    /// Takes what should be in a pot's wallet by a day as being there: fills that were not marked, and whatever its
+    /// envelope holds that waits for no fill, such as what it began with.
+    /// </summary>
+    /// <returns>What that was.</returns>
+    internal static TakenUp TakeUp(WeekWriter writer, Pot pot, LocalDate date)
+    {
+        long first = writer.Next;
+        if (!FillPart.GoesThroughTheWallet(pot))
+        {
+            // A pot that was for spending once may have left cash in the wallet.
+            writer.Move(date, Wallet(pot), AtHome(pot), writer[Wallet(pot)], "no longer spent from the wallet");
+            return Since(first, []);
+        }
+
+        FillPart[] unmarked = [.. FillPart.NotDone(writer.Book, pot).Where(part => part.Marked is null && part.Key.Day <= date)];
+        foreach (FillPart part in unmarked)
+        {
+            Fill(writer, part, part.Key.Day);
+        }
+
+        Money waiting = Money.Sum(
+            FillPart.NotDone(writer.Book, pot)
+                .Where(part => part.Key.Payday <= date)
+                .Select(part => part.Amount),
+            writer.Book.Household.Currency);
+        Money rest = EndCourse.Of(writer.Book.Ledger, AtHome(pot)).LeastFrom(date) - waiting;
+        writer.Move(date, AtHome(pot), Wallet(pot), rest.ClampToZero(), "in the wallet");
+        return Since(first, [.. unmarked.Select(part => part.Key)]);
+
+        TakenUp Since(long number, ImmutableArray<FillKey> fills)
+        {
+            var movements = ImmutableArray.CreateBuilder<long>();
+            for (; number <= writer.Last; number++)
+            {
+                movements.Add(number);
+            }
+
+            return new TakenUp(fills, movements.ToImmutable());
+        }
+    }
+
+    private static void Fill(WeekWriter writer, FillPart part, LocalDate date)
+    {
+        // A week that was counted is over: what comes later is in the next count. And no cash is there before its payday.
+        LocalDate day = Later(Later(date, part.Key.Payday), writer.Book.Weeks.LastCountOf(part.Pot.Id)?.Date ?? date);
+        day = EndCourse.Of(writer.Book.Ledger, AtHome(part.Pot)).DayFor(part.Moves, day) ?? day;
+        long? movement = writer.Move(day, AtHome(part.Pot), Wallet(part.Pot), part.Moves, "week's fill");
+        Record(writer, new WalletFill(part.Key, FillState.Done, day, part.Moves, movement) { Before = part.Marked is { } before ? before with { Before = null } : null });
+    }
+
+    private static LocalDate Later(LocalDate left, LocalDate right) => left > right ? left : right;
+
+    private static void Record(WeekWriter writer, WalletFill fill) => writer.Record(weeks => weeks with
+    {
+        Fills = weeks.Fills.RemoveAll(known => known.Key == fill.Key).Add(fill),
+    });
+
+    /// <summary>Where a cash pot is spent from: the wallet, or home for what doesn't go through it. A count of the pot is about this.</summary>
+    internal static LedgerEnd SpentFrom(Pot pot) => FillPart.GoesThroughTheWallet(pot) ? Wallet(pot) : AtHome(pot);
+
+    internal static LedgerEnd AtHome(Pot pot) => LedgerEnd.InCash(Purpose.Pot(pot.Id));
+
+    internal static LedgerEnd Wallet(Pot pot) => LedgerEnd.InCash(Purpose.Wallet(pot.Id));
+}

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Ledgers;
+
+namespace Payday.Core.Histories;
+
+/// <summary>What a pot had at the end of a day.</summary>
+/// <param name="Date">The day.</param>
+/// <param name="Has">In the account and in cash, without cash that it owes back; zero or more.</param>
+public sealed record PotBalance(LocalDate Date, Money Has)
+{
+    /// <summary>The ends of the ledger that hold what a pot has.</summary>
+    internal static ImmutableArray<LedgerEnd> Ends(string potId) =>
+    [
+        LedgerEnd.InAccount(Purpose.Pot(potId)), LedgerEnd.InAccount(Purpose.KeptBack(potId)),
+        LedgerEnd.InCash(Purpose.Pot(potId)), LedgerEnd.InCash(Purpose.Wallet(potId)),
+    ];
+
+    /// <summary>A balance for each day on which money of the pot moved, what was undone left out; oldest first.</summary>
+    internal static ImmutableArray<PotBalance> Of(Ledger ledger, string potId)
+    {
+        ImmutableArray<LedgerEnd> ends = Ends(potId);
+        var changes = new SortedDictionary<LocalDate, Money>();
+        Money nothing = Money.Zero(ledger.Balances.Currency);
+        foreach (Movement movement in ledger.Standing)
+        {
+            Money change = (ends.Contains(movement.To) ? movement.Amount : nothing) - (ends.Contains(movement.From) ? movement.Amount : nothing);
+            if (!change.IsZero)
+            {
+                changes[movement.Date] = changes.GetValueOrDefault(movement.Date, nothing) + change;
+            }
+        }
+
+        Money has = nothing;
+        var balances = ImmutableArray.CreateBuilder<PotBalance>(changes.Count);
+        foreach ((LocalDate date, Money change) in changes)
+        {
+            has += change;
+            balances.Add(new PotBalance(date, has));
+        }
+
+        return balances.MoveToImmutable();
+    }
+}

@@ -1,0 +1,127 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.CashReturns;
+using Payday.Core.Debts;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+using Payday.Core.Routines;
+
+namespace Payday.Core.HouseholdChanges;
+
+/// <summary>Putting a household in the place of another in a book that goes on.</summary>
+/// <param name="Book">
+/// The book afterwards. A draft keeps what was decided about things that are still there; one of a date that the changed
+/// schedules no longer pay on could never be closed, and goes.
+/// </param>
+/// <param name="Movements">What that writes in the ledger, numbered; often nothing.</param>
+/// <param name="Refusals">Why it can't be done, a sentence each; the book is unchanged then.</param>
+public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movements, ImmutableArray<string> Refusals)
+{
+    /// <summary>Plans the change.</summary>
+    /// <param name="book">The book as it is.</param>
+    /// <param name="next">The household to put in.</param>
+    /// <remarks>
+    /// Until a payday is closed or a pot counted or bought from everything but the currency may change, and the opening balances are undone and
+    /// written anew. From then on they are history: start and opening stay, and nothing that still holds money or is
+    /// owed may go. A debt may come with what is owed on it.
+    /// </remarks>
+    public static HouseholdChange Of(Book book, Household next)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(next);
+        if (book.Household.Currency != next.Currency)
+        {
+            return Refused(book, [$"The ledger is in {book.Household.Currency}, the file in {next.Currency}. Import it into another folder with --data."]);
+        }
+
+        ImmutableArray<string> refusals = book.HasHistory ? [.. AgainstHistory(book, next)] : [];
+        if (!refusals.IsEmpty)
+        {
+            return Refused(book, refusals);
+        }
+
+        next = SinkingAnswers.Settled(book, next);
+        Ledger ledger = book.Ledger.Add(book.HasHistory ? NewDebts(book, next) : Reopened(book, next));
+        Book changed = book with { Household = next, Ledger = ledger, Draft = null, Weeks = book.Weeks.Fitting(next) };
+        return new HouseholdChange(
+            changed with { Draft = Kept(changed, book.Draft) },
+            [.. ledger.Movements.Skip(book.Ledger.Movements.Count)],
+            []);
+    }
+
+    private static RoutineDraft? Kept(Book book, RoutineDraft? draft) =>
+        draft is not null && DraftFit.To(book.Household, draft) is var fitting && Routine.Plan(book, fitting).Ok ? fitting : null;
+
+    private static HouseholdChange Refused(Book book, ImmutableArray<string> refusals) => new(book, [], refusals);
+
+    private static IEnumerable<Movement> Reopened(Book book, Household next)
+    {
+        Movement[] wanted = [.. Opening.Movements(next)];
+        Movement[] standing = [.. book.Ledger.Standing];
+        return standing.Select(movement => movement with { Number = 0 }).SequenceEqual(wanted)
+            ? []
+            : [.. book.Ledger.Reverse(standing.Select(movement => movement.Number), next.Start, "opening balances corrected").Value, .. wanted];
+    }
+
+    private static IEnumerable<Movement> NewDebts(Book book, Household next) => next.Debts
+        .Where(debt => debt.Opening.IsPositive && book.Household.Debts.All(known => known.Id != debt.Id))
+        .Select(debt => Opening.Owe(next, debt));
+
+    private static IEnumerable<string> AgainstHistory(Book book, Household next)
+    {
+        Household old = book.Household;
+        if (old.Start != next.Start)
+        {
+            yield return $"The household started on {old.Start:uuuu-MM-dd} and has a history since; leave \"start\" as it is.";
+        }
+
+        bool openingChanged = old.Opening.Account != next.Opening.Account
+            || !old.Opening.SetAside.SequenceEqual(next.Opening.SetAside)
+            || !old.Opening.Pots.SequenceEqual(next.Opening.Pots)
+            || !old.Opening.NotesOnHand.SequenceEqual(next.Opening.NotesOnHand)
+            || next.Debts.Any(debt => old.Debts.Any(known => known.Id == debt.Id && known.Opening != debt.Opening));
+        if (openingChanged)
+        {
+            yield return "Opening balances are part of the ledger once a payday is closed or a pot counted; leave them as they were.";
+        }
+
+        Balances balances = book.Ledger.Balances;
+        NumberStyle style = old.Settings.Numbers;
+        foreach (Debt debt in old.Debts.Where(debt => next.Debts.All(kept => kept.Id != debt.Id) && !balances.OwedOn(debt.Id).IsZero))
+        {
+            yield return $"{balances.OwedOn(debt.Id).ToString(style)} is still owed on {debt.Name} (id {debt.Id}); keep it in the file.";
+        }
+
+        foreach ((string id, string name) in old.Bills.Where(bill => next.Bills.All(kept => kept.Id != bill.Id)).Select(bill => (bill.Id, bill.Name)))
+        {
+            Money held = balances[LedgerEnd.InAccount(Purpose.SetAside(id))];
+            if (!held.IsZero)
+            {
+                yield return $"{held.ToString(style)} is set aside for {name} (id {id}); keep it in the file, with an \"until\" date.";
+            }
+        }
+
+        foreach (Pot pot in old.Pots)
+        {
+            Pot? kept = next.Pots.FirstOrDefault(candidate => candidate.Id == pot.Id);
+            Money has = PotMoney.HasNow(balances, pot.Id);
+            if (!has.IsZero && kept?.Held != pot.Held)
+            {
+                yield return $"{pot.Name} (id {pot.Id}) has {has.ToString(style)}; keep it in the file, held where it is.";
+            }
+
+            Money owed = PotMoney.OwedBack(balances, pot.Id);
+            if (owed.IsPositive && kept is null)
+            {
+                yield return $"{pot.Name} (id {pot.Id}) owes {owed.ToString(style)} back; return it to the account first.";
+            }
+        }
+
+        foreach (OwedItem item in OwedItems.Of(book).Where(item => item.Target is { } target && target.NameIn(next) is null))
+        {
+            yield return $"{item.Left.ToString(style)} is on its way to {item.Target!.NameIn(old)} (id {item.Target!.Id}); return it to the account first.";
+        }
+    }
+}

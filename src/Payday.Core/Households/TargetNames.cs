@@ -1,0 +1,20 @@
+using Payday.Core.Pots;
+
+namespace Payday.Core.Households;
+
+/// <summary>What a household calls what money goes to.</summary>
+public static class TargetNames
+{
+    /// <summary>What the household calls it, or null where it has no such pot or debt.</summary>
+    public static string? NameIn(this MoveTarget target, Household household)
+    {
+        ArgumentNullException.ThrowIfNull(target);
+        ArgumentNullException.ThrowIfNull(household);
+        return target.Target switch
+        {
+            PlacementTarget.Pot => household.Pots.FirstOrDefault(pot => pot.Id == target.Id)?.Name,
+            PlacementTarget.Debt => household.Debts.FirstOrDefault(debt => debt.Id == target.Id)?.Name,
+            _ => "the buffer",
+        };
+    }
+}

@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using Payday.Core.Books;
+using Payday.Core.Cash;
+using Payday.Core.Fills;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+
+namespace Payday.Core.NotesAtHome;
+
+/// <summary>Which notes lie where, as far as that is known.</summary>
+/// <remarks>
+/// Known are the notes that a payday planned, those filled from them, those counted, and those left by pulls and swaps.
+/// After spending they are unknown until they are counted by notes. What is known always comes to what the ledger
+/// holds. Owed-back cash lies where it was until it is pulled for a return.
+/// </remarks>
+public sealed class PotNotes
+{
+    private readonly ImmutableDictionary<NoteStack, ImmutableSortedDictionary<long, int>?> known;
+
+    internal PotNotes(ImmutableDictionary<NoteStack, ImmutableSortedDictionary<long, int>?> known) => this.known = known;
+
+    /// <summary>The loose notes at home, in no pot; always known.</summary>
+    public ImmutableSortedDictionary<long, int> Loose => known.GetValueOrDefault(NoteStack.Loose, NoteBag.Empty) ?? NoteBag.Empty;
+
+    /// <summary>A pot's notes at home, by value in minor units; null where they are not known.</summary>
+    public ImmutableSortedDictionary<long, int>? AtHome(string potId) => known.GetValueOrDefault(new NoteStack(potId, InWallet: false), NoteBag.Empty);
+
+    /// <summary>A pot's notes in the wallet, owed-back ones included; null where they are not known.</summary>
+    public ImmutableSortedDictionary<long, int>? InWallet(string potId) => known.GetValueOrDefault(new NoteStack(potId, InWallet: true), NoteBag.Empty);
+
+    /// <summary>The notes that a pot pulls owed-back cash from: the wallet's for spending, else those at home; null where they are not known.</summary>
+    public ImmutableSortedDictionary<long, int>? ToPullFrom(Pot pot)
+    {
+        ArgumentNullException.ThrowIfNull(pot);
+        return FillPart.GoesThroughTheWallet(pot) ? InWallet(pot.Id) : AtHome(pot.Id);
+    }
+
+    /// <summary>
+    /// Whether a pot's notes were seen since cash last went in to be spent. Those of a wallet that was filled and not
+    /// counted by notes since are what was planned: some may be spent by now.
+    /// </summary>
+    internal static bool AreSeen(Book book, Pot pot) => !FillPart.GoesThroughTheWallet(pot)
+        || (book.Weeks.LastCountOf(pot.Id) is { Notes: not null } count
+            && book.Weeks.Fills.All(fill => fill.Key.PotId != pot.Id || !(fill.Movement > count.LastMovement)));
+
+    /// <summary>What is known from all that happened.</summary>
+    public static PotNotes Of(Book book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return FollowedNotes.Of(book);
+    }
+}
+
+/// <summary>A place where notes lie together.</summary>
+/// <param name="PotId">The pot; empty for the loose notes at home.</param>
+/// <param name="InWallet">In the wallet, rather than at home.</param>
+internal readonly record struct NoteStack(string PotId, bool InWallet)
+{
+    /// <summary>The loose notes at home.</summary>
+    public static NoteStack Loose { get; } = new("", InWallet: false);
+
+    /// <summary>Where a pot's cash is counted and pulled from.</summary>
+    public static NoteStack Of(Pot pot) => new(pot.Id, FillPart.GoesThroughTheWallet(pot));
+
+    /// <summary>The stack that an end of the ledger lies in, or null for one without notes.</summary>
+    public static NoteStack? Of(LedgerEnd end, HashSet<string> spending) => end switch
+    {
+        LedgerEnd.Held { Place: Place.Cash, Purpose: { } purpose } => purpose.Kind switch
+        {
+            PurposeKind.Wallet => new NoteStack(purpose.Id, InWallet: true),
+            PurposeKind.OwedBack => new NoteStack(purpose.Id, spending.Contains(purpose.Id)),
+            PurposeKind.Buffer => Loose,
+            _ => new NoteStack(purpose.Id, InWallet: false),
+        },
+        _ => null,
+    };
+}

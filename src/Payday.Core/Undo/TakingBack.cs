@@ -1,0 +1,182 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Calendar;
+using Payday.Core.Ledgers;
+
+namespace Payday.Core.Undo;
+
+/// <summary>Takes back something entered between paydays, so that it is as if it had never been.</summary>
+/// <remarks>
+/// Rule (design, section 4): what a confirmed count has seen can't be undone before the count is. And no purpose is left
+/// with less than nothing on any day: what took the money has to go first.
+/// </remarks>
+internal sealed class TakingBack
+{
+    private readonly string what;
+    private readonly ImmutableHashSet<long> counts;
+    private readonly HashSet<FillKey> fills = [];
+    private readonly SortedSet<long> movements = [];
+
+    /// <param name="book">The book.</param>
+    /// <param name="what">What a sentence calls it, e.g. <c>card purchase 3</c>.</param>
+    /// <param name="counts">The numbers of the counts that are taken back with it.</param>
+    public TakingBack(Book book, string what, params IEnumerable<long> counts)
+    {
+        Book = book;
+        this.what = what;
+        this.counts = [.. counts];
+    }
+
+    /// <summary>The book, in which what was taken up may belong to a later record by now.</summary>
+    public Book Book { get; private set; }
+
+    /// <summary>Takes back movements, those of them that stand.</summary>
+    public void Add(params IEnumerable<long> numbers)
+    {
+        foreach (long number in numbers.Where(number => Book.Ledger.Stands(Book.Ledger.Movements[(int)number - 1])))
+        {
+            movements.Add(number);
+        }
+    }
+
+    /// <summary>Takes back the movements of a record, from the first number to the last.</summary>
+    public void AddRange(long first, long last)
+    {
+        for (long number = first; number <= last; number++)
+        {
+            Add(number);
+        }
+    }
+
+    /// <summary>
+    /// Takes back what a record took up; but what a later purchase or count of the pot would have taken up itself, had it
+    /// been the first, belongs to that from now on.
+    /// </summary>
+    public void AddTakenUp(string potId, TakenUp taken, long own)
+    {
+        foreach (FillKey key in taken.Fills)
+        {
+            WalletFill? mark = Book.Weeks.Fills.FirstOrDefault(fill => fill.Key == key && fill.State == FillState.Done);
+            if (mark is null || (mark.Movement is { } number && !taken.Movements.Contains(number)))
+            {
+                // It was marked otherwise since.
+                continue;
+            }
+
+            var piece = new TakenUp([key], mark.Movement is { } one ? [one] : []);
+            if (HandedOver(potId, piece, own, key.Day))
+            {
+                movements.ExceptWith(piece.Movements);
+                continue;
+            }
+
+            fills.Add(key);
+            Add(piece.Movements);
+        }
+
+        long[] ofFills = [.. Book.Weeks.Fills.Where(fill => fill.Key.PotId == potId).Select(fill => fill.Movement).OfType<long>()];
+        foreach (long number in taken.Movements.Except(ofFills))
+        {
+            Movement movement = Book.Ledger.Movements[(int)number - 1];
+            if (Book.Ledger.Stands(movement) && HandedOver(potId, new TakenUp([], [number]), own, movement.Date))
+            {
+                movements.Remove(number);
+            }
+            else
+            {
+                Add(number);
+            }
+        }
+    }
+
+    /// <summary>What is in the way; null for nothing.</summary>
+    public Obstacle? InTheWay()
+    {
+        Movement[] all = [.. movements.Select(number => Book.Ledger.Movements[(int)number - 1])];
+        if (Book.Weeks.StandingCounts.FirstOrDefault(count => !counts.Contains(count.Number) && Array.Exists(all, movement => Sees(count, movement))) is { } seen)
+        {
+            return Seen(Book, seen, what);
+        }
+
+        return TookIt(Book, all) is { } owner
+            ? new Obstacle(owner.Kind, $"The money of {what} has gone on since, to {owner.Name}; take that back first.", owner.PotId)
+            : null;
+    }
+
+    /// <summary>That a count has seen something.</summary>
+    public static Obstacle Seen(Book book, WeekCount count, string what) => new(
+        ObstacleKind.Count,
+        $"{MovementOwner.PotName(book, count.PotId)} was counted on {PlainDates.DayMonthYear(count.Date)} with {what} in it; take that count back first.",
+        count.PotId);
+
+    /// <summary>What took money from an end last, where a ledger would have less than nothing there on some day; null where it has not.</summary>
+    /// <param name="book">The book before.</param>
+    /// <param name="undone">What is taken back.</param>
+    public static MovementOwner? TookIt(Book book, IReadOnlyCollection<Movement> undone)
+    {
+        foreach (LedgerEnd end in undone.Select(movement => movement.To).Where(end => !LedgerCheck.MayBeNegative(end)).Distinct())
+        {
+            LocalDate from = undone.Where(movement => movement.To == end).Min(movement => movement.Date);
+            Money least = EndCourse.Without(book.Ledger, end, undone).LeastFrom(from);
+            if (least.IsNegative && least < EndCourse.Of(book.Ledger, end).LeastFrom(from))
+            {
+                Movement took = book.Ledger.Of(end).Last(movement => movement.From == end && !undone.Contains(movement));
+                return MovementOwner.Of(book, took.Number) ?? (took.Payday is { } payday
+                    ? new MovementOwner(ObstacleKind.Payday, $"the payday of {PlainDates.DayMonthYear(payday)}")
+                    : new MovementOwner(ObstacleKind.Movement, $"movement {took.Number}"));
+            }
+        }
+
+        return null;
+    }
+
+    // A count is about the cash of its pot; counted by notes, what was owed back lay among them.
+    private static bool Sees(WeekCount count, Movement movement) =>
+        movement.Number < count.FirstMovement && movement.Date <= count.Date && (IsOf(count, movement.From) || IsOf(count, movement.To));
+
+    private static bool IsOf(WeekCount count, LedgerEnd end) => end is LedgerEnd.Held { Place: Place.Cash } held && held.Purpose.Id == count.PotId
+        && (held.Purpose.Kind is PurposeKind.Pot or PurposeKind.Wallet || (held.Purpose.Kind == PurposeKind.OwedBack && count.Notes is not null));
+
+    // To the first record of the pot after it that covers the day.
+    private bool HandedOver(string potId, TakenUp piece, long own, LocalDate day)
+    {
+        WeekRecords weeks = Book.Weeks;
+        CardPurchase? purchase = weeks.StandingPurchases.FirstOrDefault(later => later.PotId == potId && later.FirstMovement > own && later.Date >= day);
+        WeekCount? count = weeks.StandingCounts.FirstOrDefault(later =>
+            later.PotId == potId && later.FirstMovement > own && later.Date >= day && !counts.Contains(later.Number));
+        if (purchase is null && count is null)
+        {
+            return false;
+        }
+
+        Book = Book with
+        {
+            Weeks = count is null || purchase?.FirstMovement < count.FirstMovement
+                ? weeks with { Purchases = weeks.Purchases.Replace(purchase!, purchase! with { TakenUp = purchase!.TakenUp.With(piece) }) }
+                : weeks with { Counts = weeks.Counts.Replace(count, count with { TakenUp = count.TakenUp.With(piece) }) },
+        };
+        return true;
+    }
+
+    /// <summary>Takes it back, unless something is in the way.</summary>
+    /// <param name="date">The day on which that happens.</param>
+    /// <param name="reason">What its reverses say.</param>
+    /// <param name="records">What becomes of the records.</param>
+    public Read<Book> Done(LocalDate date, string reason, Func<WeekRecords, WeekRecords> records)
+    {
+        if (InTheWay() is { } obstacle)
+        {
+            return Read.Refused<Book>(obstacle.Sentence);
+        }
+
+        var writer = new WeekWriter(Book);
+        writer.Add(Book.Ledger.Reverse(movements, date, reason).Value);
+        writer.Record(weeks => records(weeks with
+        {
+            Fills = weeks.Fills.RemoveAll(fill => fills.Contains(fill.Key) || (fill.Movement is { } number && movements.Contains(number))),
+        }));
+        return Read.Of(writer.Book);
+    }
+}

@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using CsCheck;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.CardPurchases;
+using Payday.Core.CashReturns;
+using Payday.Core.Households;
+using Payday.Core.Tests.Lives;
+using static Payday.Core.Tests.Amounts.Amount;
+using static Payday.Core.Tests.Lives.Homes;
+using static Payday.Core.Tests.Lives.WeekHomes;
+
+namespace Payday.Core.Tests.CardPurchases;
+
+public class CardRefundTests
+{
+    private static readonly string[] Owing = ["food", "fares"];
+
+    private static readonly LocalDate Sunday8 = new(2026, 3, 8);
+    private static readonly LocalDate Tuesday10 = new(2026, 3, 10);
+
+    // As if the purchase had been smaller by the refund: 12.34 owes 15, 7.34 owes 10, 11.34 still 15.
+    [Theory]
+    [InlineData(12.34, 5, 10)]
+    [InlineData(12.34, 1, 15)]
+    [InlineData(12.34, 12.34, 0)]
+    [InlineData(15, 5, 10)]
+    public void Enter_OfAPurchaseThatIsStillOwed_LowersWhatIsOwed(decimal bought, decimal back, decimal owed)
+    {
+        Book book = Refund(Closed.Spend("food", bought, Sunday8), back);
+
+        Assert.Equal((Usd(owed), Usd(back - bought), Usd(60 - owed)), (book.Has("cash/owed-back:food"), book.Has("account/owed-back:food"), book.Has("cash/wallet:food")));
+        Assert.Equal((Usd(-back), true), (book.Weeks.Purchases[1].Amount, book.Weeks.Purchases[1].IsRefund));
+        Assert.Equal(Usd(bought - back), book.Has("outside/spending:food"));
+        Assert.Equal(owed == 0 ? [] : [Usd(owed)], OwedItems.Of(book).Select(item => item.Left));
+        AssertSound(book);
+    }
+
+    [Fact]
+    public void Enter_Returned_SettlesWhatIsLeft()
+    {
+        Book book = Refund(Closed.Spend("food", 12.34m, Sunday8).Spend("food", 8, new(2026, 3, 9)), 5);
+        Book back = ReturnPlan.Of(book, ReturnDraft.AsPlanned).Confirm(Friday13March).Value!;
+
+        Assert.Equal((Usd(0), Usd(0)), (back.Has("cash/owed-back:food"), back.Has("account/owed-back:food")));
+        Assert.Empty(OwedItems.Of(back));
+        AssertSound(back);
+    }
+
+    [Theory]
+    [InlineData("food", 13, "Food owes back 12.34 for what was bought, less than the 13.00 that came in; leave it out.")]
+    [InlineData("fares", 1, "Fares owes nothing back for what was bought up to 10 Mar 2026, so there is nothing that 1.00 coming in could lower; leave it out.")]
+    [InlineData("gifts", 1, "Gifts owes no cash back, so there is nothing that 1.00 coming in could lower; leave it out.")]
+    [InlineData(null, 900, "The buffer owes no cash back, so there is nothing that 900.00 coming in could lower; leave it out.")]
+    public void Enter_BeyondWhatIsOwed_IsRefused(string? pot, decimal amount, string fault) =>
+        Assert.Equal(fault, CardRefunds.Enter(Closed.Spend("food", 12.34m, Sunday8), new PurchaseEntry(Tuesday10, pot, Usd(amount), "")).Fault);
+
+    [Fact]
+    public void Enter_BeforeThePurchase_IsRefused() => Assert.StartsWith(
+        "Food owes nothing back",
+        CardRefunds.Enter(Closed.Spend("food", 5, Tuesday10), new PurchaseEntry(Sunday8, "food", Usd(5), "")).Fault,
+        StringComparison.Ordinal);
+
+    [Fact]
+    public void Undo_Refund_OwesAsBefore()
+    {
+        Book before = Closed.Spend("food", 12.34m, Sunday8);
+        Book undone = Purchasing.Undo(Refund(before, 5), 2, Tuesday10).Value!;
+
+        Assert.Equal(OwedItems.Of(before), OwedItems.Of(undone));
+        Assert.Equal(before.Ledger.Balances.All, undone.Ledger.Balances.All);
+    }
+
+    [Fact]
+    public void Undo_OutOfOrder_SaysWhatComesFirst()
+    {
+        Book book = Refund(Refund(Closed.Spend("food", 12.34m, Sunday8), 5), 2);
+
+        Assert.Equal("A refund lowered what card purchase 1 owes back; undo the refund first.", Purchasing.Undo(book, 1, Tuesday10).Fault);
+        Assert.Equal("Refund 3 of the same pot came after it; undo that first.", Purchasing.Undo(book, 2, Tuesday10).Fault);
+        Assert.Equal("A refund can't be changed; undo it, and enter it again from a list.", Purchasing.Change(book, 3, new PurchaseEntry(Tuesday10, "food", Usd(1), ""), Tuesday10).Fault);
+    }
+
+    [Fact]
+    public void Undo_RefundOfWhatWasReturnedSince_IsRefused()
+    {
+        Book book = ReturnPlan.Of(Refund(Closed.Spend("food", 12.34m, Sunday8), 5), ReturnDraft.AsPlanned).Confirm(Friday13March).Value!;
+
+        Assert.Equal("What was left of it was returned on 13 Mar 2026, so refund 2 can't be undone.", Purchasing.Undo(book, 2, Friday13March).Fault);
+    }
+
+    [Fact]
+    public void List_RefundAmongTheLines_IsEnteredAfterWhatItIsFor()
+    {
+        PurchaseLine bought = new(2, new PurchaseEntry(Sunday8, "food", Usd(12.34m), "Shop"), null) { Choice = PotChoice.Chosen };
+        PurchaseLine back = new PurchaseLine(1, new PurchaseEntry(Sunday8, "food", Usd(5), "Shop"), null) { IsRefund = true, Choice = PotChoice.Chosen };
+
+        Assert.Equal([Usd(12.34m), Usd(-5)], PurchaseList.Enter(Closed, [back, bought]).Value!.Weeks.Purchases.Select(purchase => purchase.Amount));
+        Assert.StartsWith("Line 1: Food owes nothing back", PurchaseList.Enter(Closed, [back]).Fault, StringComparison.Ordinal);
+    }
+
+    // Whatever is bought, comes back, is returned and undone: the items always come to what the ledger holds.
+    [Fact]
+    public void AnyCourse_ItemsComeToTheLedger() => Gen.Select(Gen.Int[0, 9], Gen.Int[1, 2500], Gen.Int[0, 6], Gen.Bool).Array[1, 14].Sample(steps =>
+    {
+        Book book = steps[0].Item4 ? Closed : Close(Book.Begin(House with { Settings = House.Settings with { CardRounding = CardRounding.Exact } }), Friday6March);
+        foreach ((int what, int cents, int day, _) in steps)
+        {
+            LocalDate date = Sunday8.PlusDays(day);
+            var entry = new PurchaseEntry(date, cents % 3 == 0 ? "fares" : "food", Money.FromMinorUnits(cents, Dollars), "shop");
+            Read<Book> next = what switch
+            {
+                < 4 => Purchasing.Enter(book, entry),
+                < 7 => CardRefunds.Enter(book, entry),
+                7 => ReturnPlan.Of(book, ReturnDraft.AsPlanned).Confirm(new(2026, 3, 19)),
+                8 => ReturnUndo.Last(book) is { } back ? ReturnUndo.Of(book, back, new(2026, 3, 19)) : Read.Of(book),
+                _ => Purchasing.Undo(book, 1 + (cents % Math.Max(1, book.Weeks.Purchases.Length)), date),
+            };
+            book = next.Ok ? next.Value : book;
+            foreach (string pot in Owing)
+            {
+                OwedItem[] items = [.. OwedItems.Of(book).Where(item => item.PotId == pot)];
+                Assert.Equal(book.Has($"cash/owed-back:{pot}"), Money.Sum(items.Select(item => item.Left), Dollars));
+                Assert.Equal(-book.Has($"account/owed-back:{pot}"), Money.Sum(items.Select(item => item.Short), Dollars));
+            }
+
+            AssertSound(book);
+        }
+    });
+
+    private static Book Refund(Book book, decimal amount)
+    {
+        Read<Book> entered = CardRefunds.Enter(book, new PurchaseEntry(Tuesday10, "food", Usd(amount), "shop"));
+        Assert.True(entered.Ok, entered.Fault);
+        return entered.Value;
+    }
+}

@@ -1,0 +1,228 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.CashReturns;
+using Payday.Core.Counts;
+using Payday.Core.Fills;
+using Payday.Core.Households;
+using Payday.Core.Pots;
+using Payday.Core.Tests.Lives;
+using static Payday.Core.Tests.Amounts.Amount;
+using static Payday.Core.Tests.Lives.Homes;
+using static Payday.Core.Tests.Lives.WeekHomes;
+
+namespace Payday.Core.Tests.Counts;
+
+public class CountTests
+{
+    private static readonly LocalDate Thursday12 = new(2026, 3, 12);
+    private static readonly LocalDate Thursday19 = new(2026, 3, 19);
+
+    [Fact]
+    public void Of_FirstWeek_ExpectsWhatWasFilledLessWhatIsOwedBack()
+    {
+        CountRow row = Closed.Spend("food", 12, new(2026, 3, 8)).Row(Thursday12, "food", new CountEntry(Usd(21.50m)));
+
+        Assert.Equal((Usd(60), Usd(15), Usd(45), Usd(23.50m)), (row.Filled, row.OwedBack, row.Expected, row.Spent));
+        Assert.Null(row.Fault);
+    }
+
+    [Fact]
+    public void Confirm_Left_StaysInTheWalletAndTheRestIsSpent()
+    {
+        Book book = Closed.Count(Thursday12, "food", 21.50m);
+
+        Assert.Equal((Usd(21.50m), Usd(60), Usd(38.50m)), (book.Has("cash/wallet:food"), book.Has("cash/pot:food"), book.Has("outside/spending:food")));
+        Assert.Equal(Friday6March, book.Weeks.Counts.Single().Week);
+        Assert.Equal(FillState.Done, book.Weeks.Fills.Single().State);
+        AssertSound(book);
+    }
+
+    [Fact]
+    public void Of_NextWeek_BeginsWithWhatWasLeft()
+    {
+        CountRow row = Closed.Count(Thursday12, "food", 21.50m).Row(Thursday19, "food", new CountEntry(Usd(0)));
+
+        Assert.Equal((Usd(21.50m), Usd(60), Usd(81.50m)), (row.Before, row.Filled, row.Spent));
+    }
+
+    [Fact]
+    public void Of_LateCount_LeavesOutWhatCameLater()
+    {
+        Book late = Closed.Spend("food", 20, new(2026, 3, 14));
+
+        CountRow row = late.Row(Thursday12, "food", new CountEntry(Usd(10)));
+
+        Assert.Equal((Usd(60), Usd(0), Usd(50)), (row.Filled, row.OwedBack, row.Spent));
+        Book both = late.Count(Thursday12, "food", 10).Count(Thursday19, "food", 5);
+        Assert.Equal((Usd(10), Usd(60), Usd(20), Usd(45)), Figures(both.Weeks.Counts[1]));
+        AssertSound(both);
+    }
+
+    [Fact]
+    public void Of_BeforeTheLastCount_IsRefused() => Assert.Equal(
+        "Food was counted on 12 Mar 2026; count it for that day or a later one.",
+        Closed.Count(Thursday12, "food", 5).Row(new(2026, 3, 11), "food", new CountEntry(Usd(5))).Fault);
+
+    [Fact]
+    public void Of_MoreThanWasThere_IsRefusedWithTheLikelyReason()
+    {
+        Assert.Equal(
+            "70.00 is more than the 60.00 that Food should have: perhaps a fill wasn't recorded, or was marked skipped; mend that, or name it as found.",
+            Closed.Row(Thursday12, "food", new CountEntry(Usd(70))).Fault);
+        Assert.Equal(
+            "60.00 is more than the 45.00 that Food should have: perhaps a fill wasn't recorded, or the 15.00 it owes back is still among it; mend that, or name it as found.",
+            Closed.Spend("food", 12, new(2026, 3, 8)).Row(Thursday12, "food", new CountEntry(Usd(60))).Fault);
+    }
+
+    [Theory]
+    [InlineData(-1, 0, "x", "What is left of Food can't be below zero.")]
+    [InlineData(50, 11, "x", "Only 10.00 of Food is gone, so 11.00 can't be missing.")]
+    [InlineData(50, 4, " ", "Name what is missing from Food, so that it can be cleared up later.")]
+    public void Of_BadEntry_IsRefused(decimal left, decimal missing, string name, string fault) => Assert.Equal(
+        fault, Closed.Row(Thursday12, "food", new CountEntry(Usd(left)) { Missing = Usd(missing), DifferenceName = name }).Fault);
+
+    [Fact]
+    public void Of_FewerNotesThanOwedBack_IsRefused() => Assert.Equal(
+        "The notes of Food come to less than the 15.00 it owes back; count those among them, or type what is left without them.",
+        Closed.Spend("food", 12, new(2026, 3, 8)).Row(Thursday12, "food", ByNotes((10, 1))).Fault);
+
+    [Fact]
+    public void Of_ByNotes_TakesOffWhatIsOwedBack() =>
+        Assert.Equal(Usd(20), Closed.Spend("food", 12, new(2026, 3, 8)).Row(Thursday12, "food", ByNotes((20, 1), (10, 1), (5, 1))).Left);
+
+    [Fact]
+    public void Of_CountThatSpendsWhatWasOwedBackLater_IsRefused()
+    {
+        Book book = WalletFills.Mark(Closed, new FillKey(Friday6March, Friday13March, "food"), FillState.Skipped, Friday13March).Value!
+            .Spend("food", 40, new(2026, 3, 16));
+
+        Assert.Equal(
+            "At most 20.00 of Food can be gone by 12 Mar 2026, for the rest was owed back or moved since; look at its card purchases.",
+            book.Row(Thursday12, "food", new CountEntry(Usd(10))).Fault);
+    }
+
+    [Fact]
+    public void Confirm_Missing_StaysOpenUntilItIsExplained()
+    {
+        Book book = Closed.Count(Thursday12, "food", new CountEntry(Usd(30)) { Missing = Usd(10), DifferenceName = "lost a note" });
+
+        WeekCount open = Differences.Open(book).Single();
+        Assert.Equal((Thursday12, "lost a note", Usd(10), Usd(20)), (open.Date, open.DifferenceName, open.Difference, open.Spent));
+        Assert.Equal(Usd(10), book.Has("outside/difference:food"));
+
+        Book explained = Differences.Settle(book, open.Number, DifferenceEnd.Explained, Thursday19).Value!;
+        Assert.Empty(Differences.Open(explained));
+        Assert.Equal((Usd(0), Usd(30)), (explained.Has("outside/difference:food"), explained.Has("outside/spending:food")));
+        Assert.Equal(open, explained.Weeks.Counts.Single());
+        Assert.Equal("Count 1 has no open difference.", Differences.Settle(explained, 1, DifferenceEnd.Explained, Thursday19).Fault);
+    }
+
+    [Fact]
+    public void Settle_TurnedUp_IsInTheWalletAgain()
+    {
+        Book book = Closed.Count(Thursday12, "food", new CountEntry(Usd(30)) { Missing = Usd(10), DifferenceName = "lost" });
+        Book found = Differences.Settle(book, 1, DifferenceEnd.TurnedUp, new(2026, 3, 14)).Value!;
+
+        Assert.Equal(Usd(40), found.Has("cash/wallet:food"));
+        Assert.Equal((Usd(30), Usd(60), Usd(0), Usd(100)), Figures(found.Count(Thursday19, "food", 0).Weeks.Counts[1]));
+    }
+
+    [Fact]
+    public void Confirm_Find_IsKeptAsFound()
+    {
+        Book book = Closed.Count(Thursday12, "food", new CountEntry(Usd(65)) { IsFind = true, DifferenceName = "coat pocket" });
+
+        Assert.Equal((Usd(-5), Usd(0), Usd(65)), (book.Weeks.Counts[0].Difference, book.Weeks.Counts[0].Spent, book.Has("cash/wallet:food")));
+        Assert.Equal("Nothing is missing in count 1: coat pocket was found.", Differences.Settle(book, 1, DifferenceEnd.TurnedUp, Thursday19).Fault);
+        AssertSound(Differences.Settle(book, 1, DifferenceEnd.Explained, Thursday19).Value!);
+    }
+
+    [Fact]
+    public void Confirm_MovesOnToACashPot_IsThereAtOnce()
+    {
+        Book book = Closed.Count(Thursday12, "food", Moving(12, MoveTarget.Pot("boots")));
+
+        Assert.Equal((Usd(0), Usd(42)), (book.Has("cash/wallet:food"), book.Has("cash/pot:boots")));
+        Assert.Equal(Usd(60), book.Row(Thursday19, "food", new CountEntry(Usd(0))).Expected);
+        Assert.Equal((Usd(0), Usd(30), Usd(12), Usd(0)), (
+            book.Row(Thursday19, "boots", new CountEntry(Usd(42))) is var row ? row.Before : default, row.Filled, row.Moved, row.Spent));
+    }
+
+    [Fact]
+    public void Confirm_TwoPotsAtOnce_ExpectNothingOfEachOther()
+    {
+        CountDraft draft = new CountDraft(Thursday12).With("food", Moving(12, MoveTarget.Pot("fares"))).With("fares", new CountEntry(Usd(3)));
+
+        Book book = CountPlan.Of(Closed, draft).Confirm().Value!;
+
+        Assert.Equal((Usd(17), Usd(15)), (book.Weeks.Counts[1].Spent, book.Has("cash/wallet:fares")));
+        Assert.Null(book.Weeks.Draft);
+        AssertSound(book);
+    }
+
+    [Fact]
+    public void Confirm_MovesOnToADebt_PaysItWhenTheCashIsReturned()
+    {
+        Book book = Closed.Count(Thursday12, "food", Moving(25, MoveTarget.Debt("card")));
+        Money owed = book.Ledger.Balances.OwedOn("card");
+
+        Assert.Equal(Usd(25), book.Has("cash/owed-back:food"));
+        Book paid = ReturnPlan.Of(book, ReturnDraft.AsPlanned).Confirm(Friday13March).Value!;
+        Assert.Equal((owed - Usd(25), Usd(0)), (paid.Ledger.Balances.OwedOn("card"), paid.Has("cash/owed-back:food")));
+        AssertSound(paid);
+    }
+
+    [Fact]
+    public void Of_TargetThatIsNotThere_IsRefused()
+    {
+        Assert.Equal("Food can't move on to itself; say where else, or that it stays.", Closed.Row(Thursday12, "food", Moving(5, MoveTarget.Pot("food"))).Fault);
+        Assert.Equal("What is left of Food can't move on to 'hats', which there isn't.", Closed.Row(Thursday12, "food", Moving(5, MoveTarget.Pot("hats"))).Fault);
+    }
+
+    [Fact]
+    public void Confirm_PotThatMovesOn_ProposesIt()
+    {
+        Household household = House with { Pots = House.Pots.SetItem(0, House.Pots[0] with { MovesOnTo = MoveTarget.Buffer }) };
+        Book book = Close(Book.Begin(household), Friday6March);
+
+        Assert.Equal(MoveTarget.Buffer, book.Row(Thursday12, "food", new CountEntry(Usd(5))).MovesOnTo);
+        Assert.Null(book.Row(Thursday12, "food", new CountEntry(Usd(5)) { Then = CountThen.Stays }).MovesOnTo);
+    }
+
+    [Fact]
+    public void Confirm_Nothing_IsRefused() =>
+        Assert.Equal("Nothing has been counted; enter what is left of a pot.", CountPlan.Of(Closed, new CountDraft(Thursday12)).Confirm().Fault);
+
+    [Fact]
+    public void Of_OpeningOfASpendingPot_IsInTheWallet()
+    {
+        Household household = House with { Opening = House.Opening with { Pots = Sums(("food", 7)) } };
+        CountRow row = Close(Book.Begin(household), Friday6March).Row(Thursday12, "food", new CountEntry(Usd(0)));
+
+        Assert.Equal(Usd(67), row.Expected);
+    }
+
+    [Fact]
+    public void Open_WeeksNotCounted_AreThereInOrder()
+    {
+        Assert.Empty(CountWeeks.Open(Closed, Thursday12));
+        OpenWeek open = CountWeeks.Open(Closed, Friday13March).Single();
+        Assert.Equal((Friday6March, Thursday12), (open.Week, open.LastDay));
+        Assert.Equal(["food", "fares"], open.PotIds);
+        Assert.Equal([Friday6March, Friday13March], CountWeeks.Open(Closed, new(2026, 3, 20)).Select(week => week.Week));
+        Assert.Equal(["fares"], CountWeeks.Open(Closed.Count(Thursday12, "food", 5), Friday13March).Single().PotIds);
+    }
+
+    [Fact]
+    public void DayFor_FillDayWithFillsWaiting_IsTheDayBefore()
+    {
+        Assert.Equal(Thursday12, CountWeeks.DayFor(Closed, Friday13March));
+        Assert.Equal(new LocalDate(2026, 3, 14), CountWeeks.DayFor(Closed, new(2026, 3, 14)));
+    }
+
+    private static CountEntry Moving(decimal left, MoveTarget target) => new(Usd(left)) { Then = new CountThen(target) };
+
+    private static (Money Before, Money Filled, Money OwedBack, Money Spent) Figures(WeekCount count) =>
+        (count.Before, count.Filled, count.OwedBack, count.Spent);
+}

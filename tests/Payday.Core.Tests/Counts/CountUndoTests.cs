@@ -1,0 +1,113 @@
+using NodaTime;
+using Payday.Core.Books;
+using Payday.Core.CashReturns;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.Counts;
+using Payday.Core.Pots;
+using Payday.Core.Tests.Lives;
+using Payday.Core.Undo;
+using static Payday.Core.Tests.Amounts.Amount;
+using static Payday.Core.Tests.Lives.Homes;
+using static Payday.Core.Tests.Lives.WeekHomes;
+
+namespace Payday.Core.Tests.Counts;
+
+public class CountUndoTests
+{
+    private static readonly LocalDate Thursday12 = new(2026, 3, 12);
+
+    [Fact]
+    public void Of_LastCounts_TakesBackAllThatWereConfirmedTogether()
+    {
+        Book first = Closed.Count(Thursday12, "boots", 30);
+        CountDraft draft = new CountDraft(Thursday12).With("food", new CountEntry(Usd(35))).With("fares", new CountEntry(Usd(5)) { Missing = Usd(2), DifferenceName = "odd" });
+        Book counted = CountPlan.Of(first, draft).Confirm().Value!;
+
+        Assert.Equal(["food", "fares"], CountUndo.Last(counted).Select(count => count.PotId));
+        Book back = CountUndo.Of(counted, CountUndo.Last(counted), Friday13March).Value!;
+
+        Assert.Equal(Answers.Of(first, Friday6March, new(2026, 3, 31)), Answers.Of(back, Friday6March, new(2026, 3, 31)));
+        Assert.Equal(Thursday12, back.Weeks.Draft!.Date);
+        Assert.Equal(draft.Entries.Keys, back.Weeks.Draft.Entries.Keys);
+        Assert.Equal((Usd(5), Usd(2), "odd"), (back.Weeks.Draft.Entries["fares"].Left, back.Weeks.Draft.Entries["fares"].Missing, back.Weeks.Draft.Entries["fares"].DifferenceName));
+        Assert.Equal(counted.Weeks.Counts[1].Spent, CountPlan.Of(back, back.Weeks.Draft).Confirm().Value!.Weeks.Counts[^2].Spent);
+    }
+
+    [Fact]
+    public void Of_AnotherCountBegun_KeepsThatDraft()
+    {
+        Book counted = Closed.Count(Thursday12, "food", 35);
+        CountDraft other = new CountDraft(Friday13March).With("boots", new CountEntry(Usd(30)));
+        Book begun = counted with { Weeks = counted.Weeks with { Draft = other } };
+
+        Assert.Same(other, CountUndo.Of(begun, CountUndo.Last(begun), Friday13March).Value!.Weeks.Draft);
+    }
+
+    [Fact]
+    public void Of_DifferenceClearedUp_IsInTheWayUntilThatIsTakenBack()
+    {
+        Book counted = Closed.Count(Thursday12, "food", new CountEntry(Usd(35)) { Missing = Usd(5), DifferenceName = "odd" });
+        Book settled = Differences.Settle(counted, 1, DifferenceEnd.Explained, Friday13March).Value!;
+
+        Assert.Equal(
+            (ObstacleKind.Difference, "The difference of the count of Food on 12 Mar 2026 was cleared up since; take that back first."),
+            (CountUndo.InTheWay(settled, CountUndo.Last(settled))!.Kind, CountUndo.Of(settled, CountUndo.Last(settled), Friday13March).Fault));
+        Book open = Differences.Reopen(settled, Differences.LastSettled(settled)!, Friday13March).Value!;
+        Assert.Equal(Usd(5), Assert.Single(Differences.Open(open)).Difference);
+        Assert.True(CountUndo.Of(open, CountUndo.Last(open), Friday13March).Ok);
+    }
+
+    [Fact]
+    public void Of_MovedOnAndReturned_IsInTheWayUntilTheReturnIsTakenBack()
+    {
+        Book counted = Closed.Count(Thursday12, "food", new CountEntry(Usd(25)) { Then = new CountThen(MoveTarget.Buffer) });
+        Book returned = ReturnPlan.Of(counted, ReturnDraft.AsPlanned).Confirm(Friday13March).Value!;
+
+        Assert.Equal(
+            "The cash for what moved on by the count of Food on 12 Mar 2026 was taken to the bank on 13 Mar 2026; take that cash return back first.",
+            CountUndo.Of(returned, CountUndo.Last(returned), Friday13March).Fault);
+        Book back = ReturnUndo.Of(returned, ReturnUndo.Last(returned)!, Friday13March).Value!;
+        Assert.True(CountUndo.Of(back, CountUndo.Last(back), Friday13March).Ok);
+    }
+
+    [Fact]
+    public void Of_MovedOnToAPotThatWasCountedSince_NamesThatCount()
+    {
+        Book counted = Closed.Count(Thursday12, "food", new CountEntry(Usd(25)) { Then = new CountThen(MoveTarget.Pot("boots")) }).Count(Friday13March, "boots", 55);
+
+        Assert.Equal(
+            "Boots was counted on 13 Mar 2026 with the count of Food on 12 Mar 2026 in it; take that count back first.",
+            CountUndo.Of(counted, [counted.Weeks.LastCountOf("food")!], Friday13March).Fault);
+    }
+
+    // A count that finds all as it should be writes no movement, and has seen the payday all the same.
+    [Fact]
+    public void Reopening_CountedSince_NamesTheCount()
+    {
+        Book counted = Closed.Count(Thursday12, "boots", 30);
+
+        Assert.Equal(
+            "The payday of 6 Mar 2026 can't be reopened: the count of Boots on 12 Mar 2026 was written since and may depend on it; take that back first.",
+            Reopening.Of(counted, Friday13March).Fault);
+        Assert.True(Reopening.Of(CountUndo.Of(counted, CountUndo.Last(counted), Friday13March).Value!, Friday13March).Ok);
+    }
+
+    [Fact]
+    public void Reopening_ClosedAgainLater_FillsAPotOnce()
+    {
+        Book again = Close(Reopening.Of(Closed, new(2026, 3, 20)).Value!.Book, Friday6March);
+        CountRow row = again.Row(Thursday12, "boots", new CountEntry(Usd(30)));
+
+        Assert.Equal((Usd(30), Usd(0)), (row.Filled, row.Spent));
+        Assert.Null(row.Fault);
+    }
+
+    [Fact]
+    public void Undoing_AMovementOfACount_NamesTheCount()
+    {
+        Book counted = Closed.Count(Thursday12, "food", 35);
+        long spent = counted.Weeks.Counts[0].LastMovement;
+
+        Assert.Equal($"Movement {spent} belongs to the count of Food on 12 Mar 2026, so it isn't undone alone; take that back as a whole.", Undoing.Of(counted, spent, Friday13March, "wrong").Fault);
+    }
+}

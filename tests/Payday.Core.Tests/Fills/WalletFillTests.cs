@@ -1,0 +1,147 @@
+using NodaTime;
+using Payday.Core.Books;
+using Payday.Core.Fills;
+using Payday.Core.Ledgers;
+using Payday.Core.Status;
+using Payday.Core.Tests.Lives;
+using static Payday.Core.Tests.Amounts.Amount;
+using static Payday.Core.Tests.Lives.Homes;
+using static Payday.Core.Tests.Lives.WeekHomes;
+
+namespace Payday.Core.Tests.Fills;
+
+public class WalletFillTests
+{
+    private static readonly FillKey First = new(Friday6March, Friday6March, "food");
+    private static readonly FillKey Second = new(Friday6March, Friday13March, "food");
+
+    [Fact]
+    public void Waiting_AfterClosing_AreTheFirstWeeksParts()
+    {
+        Assert.Equal(["food", "fares"], WalletFills.Waiting(Closed, Friday6March).Select(part => part.Pot.Id));
+        Assert.Equal([Friday13March, Friday13March], WalletFills.Waiting(Closed, Friday13March).Select(part => part.Key.Day));
+        Assert.Equal(Notes((50, 1), (10, 1)), WalletFills.Waiting(Closed, Friday6March)[0].Notes);
+    }
+
+    // One answer for all that speak of it: the status, the list, and marking them all.
+    [Theory]
+    [InlineData(6, 2)]
+    [InlineData(12, 2)]
+    [InlineData(13, 2)]
+    [InlineData(19, 2)]
+    [InlineData(20, 0)]
+    public void Waiting_OnADay_IsWhatTheStatusSaysAndWhatMarkingAllMarks(int day, int waiting)
+    {
+        LocalDate date = new(2026, 3, day);
+        Assert.Equal(
+            (waiting, waiting, waiting),
+            (WalletFills.Waiting(Closed, date).Length, BookStatus.Of(Closed, date).FillsWaiting, WalletFills.FillAll(Closed, date).Value!.Weeks.Fills.Length));
+        Assert.All(WalletFills.Waiting(Closed, date), part => Assert.False(WalletFills.IsOver(House, part, date)));
+    }
+
+    [Fact]
+    public void Mark_Done_PutsItInTheWallet()
+    {
+        Book book = WalletFills.Mark(Closed, First, FillState.Done, Friday6March).Value!;
+
+        Assert.Equal((Usd(60), Usd(60)), (book.Has("cash/wallet:food"), book.Has("cash/pot:food")));
+        Assert.Equal("The fill of Food for 6 Mar 2026 is marked done already.", WalletFills.Mark(book, First, FillState.Done, Friday6March).Fault);
+    }
+
+    [Fact]
+    public void Mark_Skipped_StaysAtHomeAndIsNotExpected()
+    {
+        Book book = WalletFills.Mark(Closed, First, FillState.Skipped, Friday6March).Value!;
+
+        Assert.Equal(Usd(0), book.Row(new(2026, 3, 12), "food", new CountEntry(Usd(0))).Expected);
+        Assert.Equal(Usd(120), book.Has("cash/pot:food"));
+        Book later = WalletFills.Mark(book, First, FillState.Done, new(2026, 3, 15)).Value!;
+        Assert.Equal(Usd(120), later.Row(new(2026, 3, 19), "food", new CountEntry(Usd(0))).Expected);
+    }
+
+    [Fact]
+    public void Mark_DoneThenSkipped_TakesItOutAgainUntilItIsCounted()
+    {
+        Book done = WalletFills.Mark(Closed, First, FillState.Done, Friday6March).Value!;
+
+        Assert.Equal(Usd(0), WalletFills.Mark(done, First, FillState.Skipped, Friday6March).Value!.Has("cash/wallet:food"));
+        Assert.Equal(
+            "Food was counted on 12 Mar 2026 with the fill of Food for 6 Mar 2026 in it; take that count back first.",
+            WalletFills.Mark(done.Count(new(2026, 3, 12), "food", 60), First, FillState.Skipped, Friday13March).Fault);
+        Assert.Equal(
+            "The money of the fill of Food for 6 Mar 2026 has gone on since, to card purchase 1; take that back first.",
+            WalletFills.Mark(done.Spend("food", 20, Friday6March), First, FillState.Skipped, Friday6March).Fault);
+    }
+
+    [Fact]
+    public void Unmark_IsAsBeforeTheMark()
+    {
+        Book done = WalletFills.Mark(Closed, First, FillState.Done, Friday6March).Value!;
+        Book waits = WalletFills.Unmark(done, First, Friday13March).Value!;
+        Assert.Equal((Usd(0), Usd(120), 0), (waits.Has("cash/wallet:food"), waits.Has("cash/pot:food"), waits.Weeks.Fills.Length));
+        Assert.Equal("The fill of Food for 6 Mar 2026 isn't marked, so there is nothing to take back.", WalletFills.Unmark(waits, First, Friday13March).Fault);
+
+        Book skipped = WalletFills.Mark(done, First, FillState.Skipped, Friday13March).Value!;
+        Book again = WalletFills.Unmark(skipped, First, Friday13March).Value!;
+        Assert.Equal((Usd(60), FillState.Done, Friday6March), (again.Has("cash/wallet:food"), again.Weeks.Fills[0].State, again.Weeks.Fills[0].Date));
+    }
+
+    [Fact]
+    public void Unmark_SeenByACount_IsRefused()
+    {
+        Book skipped = WalletFills.Mark(Closed, First, FillState.Skipped, Friday6March).Value!.Count(new(2026, 3, 12), "food", new CountEntry(Usd(5)) { IsFind = true, DifferenceName = "odd" });
+        Assert.Equal("Food was counted on 12 Mar 2026 with the fill of Food for 6 Mar 2026 in it; take that count back first.", WalletFills.Unmark(skipped, First, Friday13March).Fault);
+    }
+
+    [Fact]
+    public void LastMarked_AreThoseOfTheLastFillDay()
+    {
+        Book book = WalletFills.FillAll(Closed, Friday13March).Value!;
+        Assert.Equal([("food", Friday13March), ("fares", Friday13March)], WalletFills.LastMarked(book).Select(fill => (fill.Key.PotId, fill.Key.Day)));
+        Assert.Equal(["fares"], WalletFills.LastMarked(book, new HashSet<string> { "fares" }).Select(fill => fill.Key.PotId));
+    }
+
+    // A purchase of 110 takes the 60 in the wallet and 50 of next week's 60 at home.
+    [Fact]
+    public void Moves_AfterAPurchaseLargerThanTheWallet_IsWhatIsLeftAtHome()
+    {
+        Book book = WalletFills.Mark(Closed, First, FillState.Done, Friday6March).Value!.Spend("food", 110, new(2026, 3, 8));
+        FillPart part = WalletFills.Waiting(book, Friday13March).First(part => part.Key == Second);
+        Assert.Equal((Usd(60), Usd(10)), (part.Amount, part.Moves));
+
+        Book filled = WalletFills.Mark(book, Second, FillState.Done, Friday13March).Value!;
+        Assert.Equal((Usd(10), Usd(10)), (filled.Has("cash/wallet:food"), FillPart.Of(filled).Single(part => part.Key == Second).Moves));
+    }
+
+    // What is left at home goes to the earliest fill that waits, whichever is marked first.
+    [Fact]
+    public void Moves_OfSeveralThatWait_IsForTheEarliest()
+    {
+        Ledger less = Closed.Ledger.Add([new Movement(
+            0, Friday6March, LedgerEnd.InCash(Purpose.Pot("food")), new LedgerEnd.Outside(OutsideKind.Spending, "food"), Usd(80), "lost")]);
+        Book book = WalletFills.Mark(Closed with { Ledger = less }, Second, FillState.Done, Friday13March).Value!;
+
+        Assert.Equal(Usd(0), book.Has("cash/wallet:food"));
+        Assert.Equal([Usd(40), Usd(0)], FillPart.Of(book).Where(part => part.Pot.Id == "food").Select(part => part.Moves));
+    }
+
+    [Fact]
+    public void Moves_NothingLeft_WaitsNoMore()
+    {
+        Book book = WalletFills.Mark(Closed, First, FillState.Done, Friday6March).Value!.Spend("food", 120, new(2026, 3, 8));
+        Assert.DoesNotContain(WalletFills.Waiting(book, Friday13March), part => part.Key == Second);
+    }
+
+    // Closed a day ahead: the cash is at home from the payday on.
+    [Fact]
+    public void Mark_BeforeThePayday_MovesAllTheSame()
+    {
+        Book book = WalletFills.Mark(Closed, First, FillState.Done, new(2026, 3, 5)).Value!;
+        Assert.Equal((Usd(60), Friday6March), (book.Has("cash/wallet:food"), book.Weeks.Fills[0].Date));
+    }
+
+    [Fact]
+    public void Mark_NoSuchFill_IsRefused() => Assert.Equal(
+        "No closed payday has a fill of 20 Mar 2026 for that pot.",
+        WalletFills.Mark(Closed, Second with { Week = new(2026, 3, 20) }, FillState.Done, Friday13March).Fault);
+}

@@ -1,0 +1,117 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.CardPurchases;
+using Payday.Core.CashReturns;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.Counts;
+using Payday.Core.Fills;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+using Payday.Core.Routines;
+using static Payday.Core.Tests.Amounts.Amount;
+
+namespace Payday.Core.Tests.Lives;
+
+/// <summary>Every kind of event that can be taken back. A new kind is one more line.</summary>
+internal static class Doings
+{
+    private static readonly MoveTarget[] Targets = [MoveTarget.Pot("boots"), MoveTarget.Pot("gifts"), MoveTarget.Pot("fares"), MoveTarget.Debt("card"), MoveTarget.Buffer];
+
+    public static Doing[] All { get; } =
+    [
+        Purchase("food"), Purchase("fares"), Purchase("boots"), Purchase("gifts"), Purchase(null),
+        new("changed purchase", ChangedPurchase),
+        new("fill done", (book, chance, today) => Fill(book, Pick(chance, WalletFills.Waiting(book, today)), FillState.Done, today)),
+        new("fill skipped", (book, chance, today) => Fill(book, Pick(chance, WalletFills.Waiting(book, today)), FillState.Skipped, today)),
+
+        // Its movement is written anew, so it then comes after what moved that pot's cash since; which notes are where is
+        // followed in the order of entry, and may not be known any more until the next count by notes.
+        new("fill skipped after all", (book, chance, today) => Fill(
+            book,
+            Pick(chance, FillPart.Of(book).Where(part => part.Marked is { State: FillState.Done, Movement: { } number } && !MovedSince(book, part.Pot.Id, number)).TakeLast(4)),
+            FillState.Skipped,
+            today)),
+        new("fill done after all", (book, chance, today) => Fill(book, Pick(chance, FillPart.Of(book).Where(part => part.Marked?.State == FillState.Skipped).TakeLast(4)), FillState.Done, today)),
+        Count("count", (_, row) => new CountEntry(row.Expected.ClampToZero())),
+        Count("count with spending", (chance, row) => new CountEntry(Part(chance, row.Expected))),
+        Count("count by notes", (chance, row) => new CountEntry(Usd(0)) { Notes = Fives(Part(chance, row.Expected) + row.StillOwed) }),
+        Count("count with a difference", (chance, row) => Part(chance, row.Expected) is var left && row.Expected > left
+            ? new CountEntry(left) { Missing = Usd(0.01m), DifferenceName = "odd" }
+            : new CountEntry(row.Expected.ClampToZero() + Usd(5)) { IsFind = true, DifferenceName = "odd" }),
+        Count("count that moves on", (chance, row) => new CountEntry(Part(chance, row.Expected)) { Then = new CountThen(Targets[chance.Next(Targets.Length)]) }),
+        new("difference explained", (book, _, today) => Settle(book, DifferenceEnd.Explained, today)),
+        new("difference turned up", (book, _, today) => Settle(book, DifferenceEnd.TurnedUp, today)),
+        new("cash return", (book, _, today) => Made(
+            book, to => ReturnPlan.Of(to, ReturnDraft.AsPlanned).Confirm(today), (from, day) => ReturnUndo.Of(from, ReturnUndo.Last(from)!, day))),
+        new("payday", (book, _, _) => Close(book, draft => draft)),
+        new("payday with owed-back notes", (book, _, _) => Close(book, draft => draft with { UsesOwedBack = true })),
+        new("one-off income", (book, _, _) => Close(book, draft => draft with { OneOffs = draft.OneOffs.Add("Jumble sale", Usd(35)) })),
+    ];
+
+    private static bool MovedSince(Book book, string potId, long number) =>
+        new[] { LedgerEnd.InCash(Purpose.Pot(potId)), LedgerEnd.InCash(Purpose.Wallet(potId)), LedgerEnd.InCash(Purpose.OwedBack(potId)) }
+            .Any(end => book.Ledger.Of(end).Any(movement => movement.Number > number))
+        || book.Weeks.LastCountOf(potId)?.LastMovement > number;
+
+    private static Doing Purchase(string? pot) => new($"purchase from {pot ?? "the buffer"}", (book, chance, today) =>
+    {
+        var entry = new PurchaseEntry(today.PlusDays(-chance.Next(9)), pot, Usd(chance.Next(1, 9000) / 100m), "shop");
+        return Made(book, to => Purchasing.Enter(to, entry), (from, day) => Purchasing.Undo(from, from.Weeks.Purchases.Length, day));
+    });
+
+    // Undone, it is as if neither the old nor the new one had been.
+    private static Done? ChangedPurchase(Book book, Random chance, LocalDate today)
+    {
+        if (book.Weeks.StandingPurchases.LastOrDefault() is not { } old)
+        {
+            return null;
+        }
+
+        var entry = new PurchaseEntry(today, "fares", Usd(chance.Next(1, 30)), "bus");
+        return Purchasing.Change(book, old.Number, entry, today) is { Ok: true } changed
+            ? new Done(
+                Purchasing.Undo(book, old.Number, today).Value!,
+                changed.Value,
+                to => Purchasing.Enter(to, entry),
+                (from, day) => Purchasing.Undo(from, from.Weeks.Purchases.Length, day))
+            : null;
+    }
+
+    private static Done? Fill(Book book, FillPart? part, FillState state, LocalDate today) => part is null ? null : Made(
+        book, to => WalletFills.Mark(to, part.Key, state, WalletFills.DoneOn(part.Key, today)), (from, day) => WalletFills.Unmark(from, part.Key, day));
+
+    private static Doing Count(string name, Func<Random, CountRow, CountEntry> entry) => new(name, (book, chance, today) =>
+    {
+        LocalDate date = CountWeeks.Open(book, today) is [var week, ..] ? week.LastDay : today;
+        CountDraft draft = CountPlan.Of(book, new CountDraft(date)).Rows
+            .Where(_ => chance.Next(4) > 0)
+            .Aggregate(new CountDraft(date), (all, row) => all.With(row.Pot.Id, entry(chance, row)));
+        CountPlan plan = CountPlan.Of(book, draft);
+        draft = draft with { Entries = draft.Entries.RemoveRange(plan.Rows.Where(row => row.Fault is not null).Select(row => row.Pot.Id)) };
+        return Made(book, to => CountPlan.Of(to, draft).Confirm(), (from, day) => CountUndo.Of(from, CountUndo.Last(from), day));
+    });
+
+    private static Done? Settle(Book book, DifferenceEnd how, LocalDate today) => Differences.Open(book) is [var open, ..]
+        ? Made(book, to => Differences.Settle(to, open.Number, how, today), (from, day) => Differences.Reopen(from, Differences.LastSettled(from)!, day))
+        : null;
+
+    private static Done? Close(Book book, Func<RoutineDraft, RoutineDraft> decide)
+    {
+        RoutineDraft draft = decide(new RoutineDraft(Routine.Next(book).Value));
+        return Made(
+            book,
+            to => Routine.Plan(to, draft) is { Ok: true } plan && Closing.Of(plan.Value) is { Ok: true } closing ? Read.Of(closing.Value.Book) : Read.Refused<Book>("No."),
+            (from, day) => Reopening.Of(from, day) is { Ok: true } reopening ? Read.Of(reopening.Value.Book) : Read.Refused<Book>("It can't be reopened."));
+    }
+
+    private static Done? Made(Book book, Func<Book, Read<Book>> again, Func<Book, LocalDate, Read<Book>> undo) =>
+        again(book) is { Ok: true } made ? new Done(book, made.Value, again, undo) : null;
+
+    private static Money Part(Random chance, Money most) => Cents(chance.NextInt64(most.ClampToZero().MinorUnits + 1)).FloorTo(Usd(5));
+
+    private static System.Collections.Immutable.ImmutableSortedDictionary<long, int>? Fives(Money amount) =>
+        (amount.MinorUnits % 500) == 0 && amount.IsPositive ? Core.Cash.NoteBag.Empty.Add(500, (int)(amount.MinorUnits / 500)) : Core.Cash.NoteBag.Empty;
+
+    private static FillPart? Pick(Random chance, IEnumerable<FillPart> parts) => parts.ToArray() is { Length: > 0 } all ? all[chance.Next(all.Length)] : null;
+}

@@ -1,0 +1,172 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.CardPurchases;
+using Payday.Core.Cash;
+using Payday.Core.CashReturns;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.Counts;
+using Payday.Core.Fills;
+using Payday.Core.Pots;
+using Payday.Core.Routines;
+using static Payday.Core.Tests.Amounts.Amount;
+
+namespace Payday.Core.Tests.Lives;
+
+/// <summary>A household that does everything there is to do between paydays, at the whim of a seed.</summary>
+internal sealed class FiveYears(Book book, int seed)
+{
+    private static readonly string?[] Spent = ["food", "food", "fares", "boots", "gifts", null];
+    private static readonly MoveTarget[] Targets = [MoveTarget.Pot("boots"), MoveTarget.Pot("gifts"), MoveTarget.Pot("fares"), MoveTarget.Debt("card"), MoveTarget.Buffer];
+    private readonly Random random = new(seed);
+
+    public Book Book { get; private set; } = book;
+
+    /// <summary>How often each thing was done, and how often it was refused.</summary>
+    public SortedDictionary<string, int> Done { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Lives a day; <paramref name="check"/> sees the book after every event.</summary>
+    public void Live(LocalDate today, Action<Book> check)
+    {
+        if (Routine.Next(Book).Value is var payday && payday <= today && Chance(80))
+        {
+            Try("payday", Close(payday), check);
+        }
+
+        // Some late, when their week is over and they wait no more.
+        foreach (FillPart part in FillPart.Of(Book).Where(part => part.Marked is null && part.Key.Day <= today && Chance(30)))
+        {
+            Try("fill", WalletFills.Mark(Book, part.Key, Chance(80) ? FillState.Done : FillState.Skipped, today), check);
+        }
+
+        if (Chance(2) && Pick(FillPart.Of(Book).TakeLast(8)) is { Marked: not null } marked)
+        {
+            Try("mark again", WalletFills.Mark(Book, marked.Key, marked.Marked!.State == FillState.Done ? FillState.Skipped : FillState.Done, today), check);
+        }
+
+        if (Chance(25))
+        {
+            var entry = new PurchaseEntry(today.PlusDays(-random.Next(9)), Spent[random.Next(Spent.Length)], Cents(random.Next(1, 3500)), "shop");
+            Try("purchase", Purchasing.Enter(Book, entry), check);
+        }
+
+        if (Chance(4))
+        {
+            Try("undo", Purchasing.Undo(Book, Book.Weeks.Purchases.Length - random.Next(6), today), check);
+        }
+
+        foreach (OpenWeek week in CountWeeks.Open(Book, today).Where(_ => Chance(40)))
+        {
+            // In order: a later week is only counted here when this one is done with.
+            Try("count", Count(week.LastDay).Confirm(), check);
+        }
+
+        if (Chance(5))
+        {
+            Try("count today", Count(today).Confirm(), check);
+        }
+
+        if (Chance(3) && Pick(Differences.Open(Book)) is { } open)
+        {
+            Try("settle", Differences.Settle(Book, open.Number, Chance(50) ? DifferenceEnd.Explained : DifferenceEnd.TurnedUp, today), check);
+        }
+
+        if (Chance(1) && CountUndo.Last(Book) is { IsEmpty: false } counts)
+        {
+            Try("count taken back", CountUndo.Of(Book, counts, today), check);
+        }
+
+        if (Chance(2) && ReturnUndo.Last(Book) is { } back)
+        {
+            Try("return taken back", ReturnUndo.Of(Book, back, today), check);
+        }
+
+        if (Chance(2) && Pick(Book.Weeks.Fills.TakeLast(3)) is { } mark)
+        {
+            Try("fill taken back", WalletFills.Unmark(Book, mark.Key, today), check);
+        }
+
+        if (Chance(2) && Differences.LastSettled(Book) is { } settled)
+        {
+            Try("settled taken back", Differences.Reopen(Book, settled, today), check);
+        }
+
+        if (Chance(6))
+        {
+            ReturnDraft draft = ReturnDraft.AsPlanned with { Leaves = Chance(20) ? ReturnDraft.AsPlanned.Leaves.Add("food") : ReturnDraft.AsPlanned.Leaves };
+            Try("return", ReturnPlan.Of(Book, draft).Confirm(today), check);
+        }
+    }
+
+    private Read<Book> Close(LocalDate payday)
+    {
+        var draft = new RoutineDraft(payday) { UsesOwedBack = Chance(60), LeavesNotesAtHome = Chance(10) };
+        Read<RoutinePlan> plan = Routine.Plan(Book, draft);
+        if (plan.Ok && plan.Value.LeftToPlace.IsNegative)
+        {
+            plan = Routine.Plan(Book, draft with { OneOffs = draft.OneOffs.Add("Help", -plan.Value.LeftToPlace) });
+        }
+
+        Read<Closing> closing = Closing.Of(plan.Value!);
+        return closing.Ok ? Read.Of(closing.Value.Book) : Read.Refused<Book>(closing.Fault);
+    }
+
+    private CountPlan Count(LocalDate date)
+    {
+        var draft = new CountDraft(date);
+        foreach (CountRow row in CountPlan.Of(Book, draft).Rows.Where(_ => Chance(85)))
+        {
+            draft = draft.With(row.Pot.Id, Entry(row));
+        }
+
+        // What was entered so far can be put away and taken up again.
+        CountPlan plan = CountPlan.Of(Book, draft);
+        return CountPlan.Of(Book, draft with { Entries = draft.Entries.RemoveRange(plan.Rows.Where(row => row.Fault is not null).Select(row => row.Pot.Id)) });
+    }
+
+    private CountEntry Entry(CountRow row)
+    {
+        Money left = Cents(random.NextInt64(Math.Max(0, row.Expected.MinorUnits) + 1)).FloorTo(Usd(5));
+        var entry = new CountEntry(left)
+        {
+            Notes = Chance(60) ? Whole(left + row.StillOwed) : null,
+            Missing = Chance(5) ? Money.Min(Usd(5), (row.Expected - left).ClampToZero()) : Usd(0),
+            DifferenceName = "odd",
+            Then = Chance(20) ? new CountThen(Targets[random.Next(Targets.Length)]) : null,
+        };
+        return Chance(3) ? entry with { Left = row.Expected + Usd(5), Notes = null, IsFind = true, Missing = Usd(0) } : entry;
+    }
+
+    private ImmutableSortedDictionary<long, int>? Whole(Money amount)
+    {
+        ImmutableSortedDictionary<long, int> notes = NoteBag.Empty;
+        long largest = Chance(50) ? 2000 : Chance(50) ? 1000 : 500;
+        foreach (long value in new long[] { 2000, 1000, 500 }.Where(value => value <= largest))
+        {
+            int count = (int)(amount.MinorUnits / value);
+            notes = count == 0 ? notes : notes.Add(value, count);
+            amount -= Cents(value * count);
+        }
+
+        return amount.IsZero ? notes : null;
+    }
+
+    private void Try(string what, Read<Book> tried, Action<Book> check)
+    {
+        string key = tried.Ok ? what : what + " refused";
+        Done[key] = Done.GetValueOrDefault(key) + 1;
+        if (!tried.Ok)
+        {
+            Assert.EndsWith(".", tried.Fault, StringComparison.Ordinal);
+            return;
+        }
+
+        Book = tried.Value;
+        check(Book);
+    }
+
+    private T? Pick<T>(IEnumerable<T> things) => things.ToArray() is { Length: > 0 } all ? all[random.Next(all.Length)] : default;
+
+    private bool Chance(int percent) => random.Next(100) < percent;
+}

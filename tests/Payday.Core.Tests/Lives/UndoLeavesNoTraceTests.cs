@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using CsCheck;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Households;
+using static Payday.Core.Tests.Amounts.Amount;
+using static Payday.Core.Tests.Lives.Homes;
+using static Payday.Core.Tests.Lives.WeekHomes;
+
+namespace Payday.Core.Tests.Lives;
+
+/// <summary>Rule (design, section 4): an undo leaves no trace in any figure, for every date asked about.</summary>
+public class UndoLeavesNoTraceTests
+{
+    private static readonly Household Begun = House with
+    {
+        Bills = [Bill("Rent", 310, Friday6March, essential: true)],
+        Opening = House.Opening with { NotesOnHand = ImmutableSortedDictionary<long, int>.Empty.Add(500, 6).Add(1000, 2) },
+    };
+
+    [Fact]
+    public void Undo_OfAnyKindOfEvent_LeavesAllAnswersAsTheyWere()
+    {
+        Gen.Select(Gen.Int[0, 1_000_000], Gen.Int[3, 30], Gen.Int[0, 9]).Sample(
+            (seed, days, later) =>
+            {
+                Book book = Lived(seed, days, out LocalDate today);
+                LocalDate to = today.PlusDays(15);
+                string before = Answers.Of(book, Friday6March, to);
+                AssertSame("a life", Answers.Of(Answers.Without(book), Friday6March, to), before);
+                foreach (Doing kind in Doings.All)
+                {
+                    if (kind.Do(book, new Random(seed), today) is not { } event1)
+                    {
+                        continue;
+                    }
+
+                    Read<Book> undone = event1.Undo(event1.Book, today.PlusDays(later));
+                    Assert.True(undone.Ok, $"{kind.Name}: {undone.Fault}");
+                    AssertSound(undone.Value);
+                    string asBefore = event1.Before == book ? before : Answers.Of(event1.Before, Friday6March, to);
+                    AssertSame(kind.Name + " undone", asBefore, Answers.Of(undone.Value, Friday6March, to));
+                    AssertSame(kind.Name + " undone, traced", Answers.Of(Answers.Without(undone.Value), Friday6March, to), asBefore);
+                    Read<Book> again = event1.Again(undone.Value);
+                    Assert.True(again.Ok, $"{kind.Name} again: {again.Fault}");
+                    AssertSame(kind.Name + " done again", Answers.Of(event1.Book, Friday6March, to), Answers.Of(again.Value, Friday6March, to));
+                }
+            },
+            iter: 10);
+    }
+
+    // So that the property above is about each of them.
+    [Fact]
+    public void Doings_InSomeLives_AllComeUp()
+    {
+        HashSet<string> missing = [.. Doings.All.Select(kind => kind.Name)];
+        for (int seed = 1; seed <= 40 && missing.Count > 0; seed++)
+        {
+            Book book = Lived(seed, 3 + (seed % 27), out LocalDate today);
+            missing.RemoveWhere(name => Doings.All.Single(kind => kind.Name == name).Do(book, new Random(seed), today) is not null);
+        }
+
+        Assert.Empty(missing);
+    }
+
+    private static Book Lived(int seed, int days, out LocalDate today)
+    {
+        var life = new FiveYears(Book.Begin(Begun), seed);
+        today = Friday6March;
+        for (int day = 0; day < days; day++)
+        {
+            today = Friday6March.PlusDays(day);
+            life.Live(today, _ => { });
+        }
+
+        return life.Book;
+    }
+
+    // The first line that differs says more than two long texts.
+    private static void AssertSame(string what, string expected, string actual)
+    {
+        string[] left = expected.Split('\n');
+        string[] right = actual.Split('\n');
+        int at = left.Zip(right).TakeWhile(pair => pair.First == pair.Second).Count();
+        Assert.True(
+            expected == actual,
+            $"{what}: {left.Take(at).LastOrDefault(line => line.StartsWith("on ", StringComparison.Ordinal))}\n expected {left.ElementAtOrDefault(at)}\n actual   {right.ElementAtOrDefault(at)}");
+    }
+}

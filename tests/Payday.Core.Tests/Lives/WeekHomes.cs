@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.CardPurchases;
+using Payday.Core.Cash;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.Counts;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+using Payday.Core.Routines;
+using static Payday.Core.Tests.Amounts.Amount;
+using static Payday.Core.Tests.Lives.Homes;
+
+namespace Payday.Core.Tests.Lives;
+
+/// <summary>Books of our own invention with a closed payday, as tests of the weeks need them.</summary>
+internal static class WeekHomes
+{
+    public static LocalDate Friday13March { get; } = new(2026, 3, 13);
+
+    /// <summary>Food 60 and fares 20 a week in cash, boots saved in cash, gifts in the account, one debt.</summary>
+    public static Household House { get; } = Bare with
+    {
+        Debts = [Debt("Card", 6400, 0.12m, 25, due: 15)],
+        Pots =
+        [
+            CashPot("Food", 60),
+            CashPot("Fares", 20, rank: 2),
+            new Pot("boots", "Boots", Held.InCash, 3, Usd(0), new PotKind.Reserve(Usd(200), Usd(30)), NoteWishes.None),
+            AccountPot("Gifts", 15, rank: 4),
+        ],
+    };
+
+    /// <summary>The payday of 6 March closed: two weeks of food and fares at home, 30 in boots.</summary>
+    public static Book Closed { get; } = Close(Book.Begin(House), Friday6March);
+
+    public static Book Close(Book book, LocalDate payday) => Closing.Of(Routine.Plan(book, new RoutineDraft(payday)).Value!).Value!.Book;
+
+    public static Book Spend(this Book book, string? pot, decimal amount, LocalDate date, string what = "shop") =>
+        Purchasing.Enter(book, new PurchaseEntry(date, pot, Usd(amount), what)).Value!;
+
+    public static CountPlan Plan(this Book book, LocalDate date, string pot, CountEntry entry) =>
+        CountPlan.Of(book, new CountDraft(date).With(pot, entry));
+
+    public static CountRow Row(this Book book, LocalDate date, string pot, CountEntry entry) =>
+        book.Plan(date, pot, entry).Rows.Single(row => row.Pot.Id == pot);
+
+    public static Book Count(this Book book, LocalDate date, string pot, CountEntry entry)
+    {
+        Read<Book> counted = book.Plan(date, pot, entry).Confirm();
+        Assert.True(counted.Ok, counted.Fault);
+        return counted.Value;
+    }
+
+    public static Book Count(this Book book, LocalDate date, string pot, decimal left) => book.Count(date, pot, new CountEntry(Usd(left)));
+
+    public static ImmutableSortedDictionary<long, int> Notes(params (long Value, int Count)[] notes) =>
+        notes.ToImmutableSortedDictionary(note => note.Value * 100, note => note.Count);
+
+    public static CountEntry ByNotes(params (long Value, int Count)[] notes) => new(Usd(0)) { Notes = Notes(notes) };
+
+    public static Money Has(this Book book, string key) => book.Ledger.Balances[LedgerEnd.FromKey(key)];
+
+    public static void AssertSound(Book book)
+    {
+        Assert.Empty(LedgerCheck.Faults(book.Ledger.Balances, NumberStyle.Plain));
+        Assert.All(
+            book.Ledger.Balances.PurposesIn(Place.Account).Where(purpose => purpose.Purpose.Kind != PurposeKind.OwedBack),
+            purpose => Assert.False(purpose.Amount.IsNegative, $"{purpose}"));
+    }
+}

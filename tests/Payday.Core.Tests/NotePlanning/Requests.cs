@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+using Payday.Core.Cash;
+
+namespace Payday.Core.Tests.NotePlanning;
+
+/// <summary>Short ways to write note requests, in whole units of a currency.</summary>
+internal static class Requests
+{
+    public static readonly Currency Usd = Currency.FromCode("USD");
+
+    public static Money Units(long units) => Money.FromUnits(units, Usd);
+
+    public static ImmutableArray<Money> Notes(params long[] units) => [.. units.Select(Units)];
+
+    public static ImmutableSortedDictionary<long, int> OnHand(params (long Units, int Count)[] notes) =>
+        notes.ToImmutableSortedDictionary(note => note.Units * Usd.MinorPerUnit, note => note.Count);
+
+    public static NoteWishes Wishes(long? top = null, (long Note, long AtLeast)? small = null) => new(
+        top is { } note ? Units(note) : null,
+        small is { } wish ? new SmallMoney(Units(wish.Note), Units(wish.AtLeast)) : null);
+
+    public static NotePart Part(string pot, long units, long? top = null, (long Note, long AtLeast)? small = null) =>
+        new(pot, pot, null, Units(units), Wishes(top, small));
+
+    public static NoteRequest Teller(ImmutableArray<Money> notes, params NotePart[] parts) =>
+        new(notes, OnHand(), new CashSource.Teller(), [.. parts]);
+
+    /// <summary>The notes of a part in whole units, largest first, such as <c>20x2 5x1</c>.</summary>
+    public static string Text(this IEnumerable<KeyValuePair<long, int>> notes) =>
+        string.Join(' ', notes.OrderByDescending(note => note.Key).Select(note => $"{note.Key / Usd.MinorPerUnit}x{note.Value}"));
+}
