@@ -32,7 +32,8 @@ internal sealed record CsvBody
     /// <summary>The lines of a table; null where no column has dates.</summary>
     public static CsvBody? Of(CsvTable table, CsvProfile? profile, LocalDate? today, FaultList faults)
     {
-        int? column = profile?.Columns?.Date ?? DateColumnOf(table, CsvRole.Date, CsvRole.None, CsvRole.ValueDate);
+        int[] counts = DatesByColumn(table);
+        int? column = profile?.Columns?.Date ?? DateColumnOf(table, counts, CsvRole.Date, CsvRole.None, CsvRole.ValueDate);
         if (column is not { } date || date >= table.Width)
         {
             return null;
@@ -62,7 +63,7 @@ internal sealed record CsvBody
             }
         }
 
-        int? value = DateColumnOf(table, CsvRole.ValueDate);
+        int? value = DateColumnOf(table, counts, CsvRole.ValueDate);
         return new CsvBody
         {
             DateColumn = date,
@@ -74,7 +75,7 @@ internal sealed record CsvBody
         };
     }
 
-    private static int? DateColumnOf(CsvTable table, params ReadOnlySpan<CsvRole> roles)
+    private static int[] DatesByColumn(CsvTable table)
     {
         int[] counts = new int[table.Width];
         foreach (CsvRow row in table.Body)
@@ -85,6 +86,11 @@ internal sealed record CsvBody
             }
         }
 
+        return counts;
+    }
+
+    private static int? DateColumnOf(CsvTable table, int[] counts, params ReadOnlySpan<CsvRole> roles)
+    {
         int most = counts.Max();
         foreach (CsvRole role in roles)
         {

@@ -16,7 +16,7 @@ internal static class CsvDate
 
     /// <summary>Whether a cell is a date in any order.</summary>
     public static bool IsAny(string cell) =>
-        cell.Length is >= 6 and <= Longest
+        cell.Length is >= 6 and <= Longest && cell.AsSpan().ContainsAnyInRange('0', '9')
         && (Read(cell, CsvDateOrder.YearFirst) is not null || Read(cell, CsvDateOrder.DayFirst) is not null || Read(cell, CsvDateOrder.MonthFirst) is not null);
 
     /// <summary>The day of a cell, or null. A time behind it, and what zone that is in, moves nothing.</summary>
