@@ -17,6 +17,9 @@ public static class LineMatcher
 
     private const int MostCandidates = 5;
 
+    // Amounts that come up this often on one side are of several things.
+    private const int CommonCount = 3;
+
     /// <summary>Matches.</summary>
     /// <param name="lines">The statement's booked lines, oldest first, those known before left out.</param>
     /// <param name="entries">The account lines that the bank hasn't shown yet.</param>
@@ -52,7 +55,8 @@ public static class LineMatcher
     {
         List<string>[] lineWords = [.. lines.Select(WordRarity.WordsOf)];
         List<string>[] entryWords = [.. entries.Select(entry => LineWords.Of(entry.Text))];
-        var score = new PairScore(new WordRarity(lineWords));
+        Dictionary<long, int> counts = Counts(lines, entries);
+        var score = new PairScore(new WordRarity(lineWords), amount => counts.GetValueOrDefault(amount) >= CommonCount);
         ILookup<long, int> exact = Enumerable.Range(0, entries.Length).Where(i => entries[i].Tolerance == 0).ToLookup(i => entries[i].MinorUnits);
         int[] near = [.. Enumerable.Range(0, entries.Length).Where(i => entries[i].Tolerance > 0)];
         var pairs = new List<Pair>();
@@ -69,6 +73,12 @@ public static class LineMatcher
 
         return pairs;
     }
+
+    private static Dictionary<long, int> Counts(IReadOnlyList<StatementLine> lines, AccountLine[] entries) =>
+        lines.Select(line => line.Amount.MinorUnits).CountBy(amount => amount)
+            .Concat(entries.Select(entry => entry.MinorUnits).CountBy(amount => amount))
+            .GroupBy(pair => pair.Key)
+            .ToDictionary(amount => amount.Key, amount => amount.Max(pair => pair.Value));
 
     private static int[] Classes<T, TKey>(IReadOnlyList<T> items, Func<T, TKey> key)
         where TKey : notnull

@@ -5,22 +5,24 @@ namespace Payday.Statements.Matching;
 
 /// <summary>How much speaks for a statement line and an account line being one, in points above leaving both alone.</summary>
 /// <remarks>
-/// Record linkage after Fellegi and Sunter (1969): what agrees adds, what doesn't takes away. The window of 3 days before to 5 after is
+/// Record linkage after Fellegi and Sunter (1969): what agrees adds, what doesn't takes away, and an amount that comes up often says
+/// less (Winkler's frequency weights). The window of 3 days before to 5 after is
 /// measured: on 49,102 real lines another of the same account and amount lies within 5 days for 0.8%. The points are common
 /// practice, no source; <see cref="LineMatcher"/> asks for a margin.
 /// </remarks>
-internal sealed class PairScore(WordRarity words)
+internal sealed class PairScore(WordRarity words, Func<long, bool> isCommon)
 {
     private const int DaysBefore = 3;
     private const int DaysAfter = 5;
     private const int ChequeDays = 190;
 
-    private const int ExactAmount = 500;
+    private const int RareAmount = 500;
+    private const int CommonAmount = 250;
     private const int NearAmount = 150;
     private const int DayEarly = 60;
     private const int DayLate = 25;
     private const int AllWords = 400;
-    private const int NoWords = -80;
+    private const int NoWords = -250;
     private const int Known = 500;
     private const int KindAgrees = 120;
     private const int KindSpeaksAgainst = -400;
@@ -47,7 +49,7 @@ internal sealed class PairScore(WordRarity words)
             return null;
         }
 
-        int points = (apart == 0 ? ExactAmount : NearAmount) + (isKnown ? Known : 0) + KindPoints(line, entry);
+        int points = (apart > 0 ? NearAmount : isCommon(entry.MinorUnits) ? CommonAmount : RareAmount) + (isKnown ? Known : 0) + KindPoints(line, entry);
         points += overlap > 0 ? AllWords * overlap / 100 : lineWords.Count > 0 && entryWords.Count > 0 ? NoWords : 0;
         points -= hasCheque ? 0 : DayPoints(line.Date, entry);
         return points > 0 ? points : null;

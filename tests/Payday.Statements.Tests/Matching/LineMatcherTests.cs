@@ -142,9 +142,9 @@ public sealed class LineMatcherTests
         Assert.Equal(used.Length, used.Distinct().Count());
     });
 
-    // Precision first: none of the matches taken on made accounts is wrong, but for lines that can't be told apart.
+    // Precision first. What is taken wrongly is a line that nobody entered, for an entry of the same shop and amount that the bank lacks.
     [Fact]
-    public void Match_MadeAccounts_TakesNoWrongOneAndMostOfTheRightOnes()
+    public void Match_MadeAccounts_TakesHardlyAWrongOneAndMostOfTheRightOnes()
     {
         int taken = 0;
         int right = 0;
@@ -160,8 +160,8 @@ public sealed class LineMatcherTests
         }
 
         TestContext.Current.TestOutputHelper?.WriteLine($"{all} lines, {taken} taken, {right} right");
-        Assert.True(right * 1000L >= taken * 995L, $"precision {right} of {taken}");
-        Assert.True(right * 100L >= all * 93L, $"recall {right} of {all}");
+        Assert.True(right * 1000L >= taken * 998L, $"precision {right} of {taken}");
+        Assert.True(right * 100L >= all * 97L, $"recall {right} of {all}");
     }
 
     private static MatchResult Match(IReadOnlyList<StatementLine> lines, IReadOnlyList<AccountLine> entries) => LineMatcher.Match(lines, entries, new LocalDate(2026, 3, 31));
