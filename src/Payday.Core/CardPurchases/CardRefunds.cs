@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.CashReturns;
+using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
@@ -23,21 +24,21 @@ public static class CardRefunds
     /// <param name="book">The book.</param>
     /// <param name="entry">What came back, its amount above zero.</param>
     /// <returns>The book afterwards, the refund being its last purchase; or why it can't be entered.</returns>
-    public static Read<Book> Enter(Book book, PurchaseEntry entry)
+    public static Result<Book> Enter(Book book, PurchaseEntry entry)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(entry);
         Pot? pot = book.Household.Pots.FirstOrDefault(pot => pot.Id == entry.PotId);
         if (pot is not { Held: Held.InCash })
         {
-            return Read.Refused<Book>($"{pot?.Name ?? "The buffer"} owes no cash back, so there is nothing that {entry.Amount.ToString(book.Household.Settings.Numbers)} coming in could lower; leave it out.");
+            return Result.Refused<Book>($"{pot?.Name ?? "The buffer"} owes no cash back, so there is nothing that {entry.Amount.ToString(book.Household.Settings.Numbers)} coming in could lower; leave it out.");
         }
 
         OwedItem[] items = [.. OwedItems.Of(book).Where(item => IsLowered(item, pot.Id, entry.Date)).OrderByDescending(item => item.Key.Number)];
         Money owed = Money.Sum(items.Select(item => item.Short), entry.Amount.Currency);
         if (!entry.Amount.IsPositive || owed < entry.Amount)
         {
-            return Read.Refused<Book>(TooMuch(book, pot, entry, owed));
+            return Result.Refused<Book>(TooMuch(book, pot, entry, owed));
         }
 
         var writer = new WeekWriter(book);
@@ -60,7 +61,7 @@ public static class CardRefunds
             Purchases = weeks.Purchases.Add(new CardPurchase(
                 weeks.Purchases.Length + 1, entry.Date, pot.Id, -entry.Amount, -cash, entry.What.Trim(), first, writer.Last)),
         });
-        return Read.Of(writer.Book);
+        return Result.Of(writer.Book);
     }
 
     /// <summary>The refund that has to be undone before a purchase or refund can be, in a sentence; null where there is none.</summary>

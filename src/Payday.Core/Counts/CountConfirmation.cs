@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
@@ -12,7 +13,7 @@ namespace Payday.Core.Counts;
 /// <summary>Writes a count: first what every pot spent, then what moves on.</summary>
 internal static class CountConfirmation
 {
-    public static Read<Book> Of(CountPlan plan)
+    public static Result<Book> Of(CountPlan plan)
     {
         var writer = new WeekWriter(plan.Book);
         CountRow[] rows = [.. plan.Rows.Where(row => row.Entry is not null)];
@@ -27,12 +28,12 @@ internal static class CountConfirmation
         {
             if (rows[i] is { MovesOnTo: { } target, Left.IsPositive: true } && MoveOn(writer, plan, rows[i], target, first + i) is { } fault)
             {
-                return Read.Refused<Book>(fault);
+                return Result.Refused<Book>(fault);
             }
         }
 
         writer.Record(weeks => weeks with { Draft = null });
-        return Read.Of(writer.Book);
+        return Result.Of(writer.Book);
     }
 
     private static void Count(WeekWriter writer, CountPlan plan, CountRow row, long together)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;
@@ -19,14 +20,14 @@ public static class Placing
     /// <param name="amount">Zero or more; zero takes the placement away.</param>
     /// <returns>The placements, together no more than the surplus; or a sentence, where the amount alone is more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The amount is below zero.</exception>
-    public static Read<ImmutableArray<Placement>> Set(RoutinePlan plan, PlacementTarget target, string id, Money amount)
+    public static Result<ImmutableArray<Placement>> Set(RoutinePlan plan, PlacementTarget target, string id, Money amount)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentOutOfRangeException.ThrowIfNegative(amount.MinorUnits, nameof(amount));
         Money surplus = plan.Surplus.Before.ClampToZero();
         if (amount > surplus)
         {
-            return Read.Refused<ImmutableArray<Placement>>($"There is {surplus.ToString(plan.Book.Household.Settings.Numbers)} to place in all; write no more than that.");
+            return Result.Refused<ImmutableArray<Placement>>($"There is {surplus.ToString(plan.Book.Household.Settings.Numbers)} to place in all; write no more than that.");
         }
 
         Money room = surplus - amount;
@@ -46,7 +47,7 @@ public static class Placing
             }
         }
 
-        return Read.Of(placements.ToImmutable());
+        return Result.Of(placements.ToImmutable());
     }
 
     /// <summary>Places on one target what is left; where nothing is, the whole surplus.</summary>

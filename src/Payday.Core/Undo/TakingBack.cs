@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 using Payday.Core.Ledgers;
 
 namespace Payday.Core.Undo;
@@ -164,11 +165,11 @@ internal sealed class TakingBack
     /// <param name="date">The day on which that happens.</param>
     /// <param name="reason">What its reverses say.</param>
     /// <param name="records">What becomes of the records.</param>
-    public Read<Book> Done(LocalDate date, string reason, Func<WeekRecords, WeekRecords> records)
+    public Result<Book> Done(LocalDate date, string reason, Func<WeekRecords, WeekRecords> records)
     {
         if (InTheWay() is { } obstacle)
         {
-            return Read.Refused<Book>(obstacle.Sentence);
+            return Result.Refused<Book>(obstacle.Sentence);
         }
 
         var writer = new WeekWriter(Book);
@@ -177,6 +178,6 @@ internal sealed class TakingBack
         {
             Fills = weeks.Fills.RemoveAll(fill => fills.Contains(fill.Key) || (fill.Movement is { } number && movements.Contains(number))),
         }));
-        return Read.Of(writer.Book);
+        return Result.Of(writer.Book);
     }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Store.Json;
 
 namespace Payday.Store.Formats;
@@ -40,7 +41,7 @@ public sealed class AmountValue(bool isPiece = false) : FileValue<decimal?>
             return null;
         }
 
-        Read<Money> amount = Money.ParsePlain(text, reading.Currency);
+        Result<Money> amount = Money.ParsePlain(text, reading.Currency);
         if (!amount.Ok)
         {
             at.Refuse(SafeText.FirstHarmful(text) is null ? new FileFault.NotAnAmount(amount.Fault) : new FileFault.HarmfulAmount(text, reading.Currency));

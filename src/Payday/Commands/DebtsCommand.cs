@@ -7,6 +7,7 @@ using NodaTime;
 using Payday.Calculators;
 using Payday.Core.Amounts;
 using Payday.Core.Debts;
+using Payday.Core.Faults;
 using Payday.Core.Routines;
 using Payday.Json;
 using Payday.Reports;
@@ -47,8 +48,8 @@ internal static class DebtsCommand
     public static Answer Project(
         Currency currency, NumberStyle style, YearMonth from, ImmutableArray<DebtState> debts, string extraText, string onceText, DebtOrder order)
     {
-        Read<Money> extra = CommandInput.Amount("--extra", extraText, currency, style);
-        Read<Money> once = CommandInput.Amount("--once", onceText, currency, style);
+        Result<Money> extra = CommandInput.Amount("--extra", extraText, currency, style);
+        Result<Money> once = CommandInput.Amount("--once", onceText, currency, style);
         if ((extra.Fault ?? once.Fault) is { } fault)
         {
             return new Answer.WrongUse(fault);

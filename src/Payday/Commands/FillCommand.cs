@@ -6,6 +6,7 @@ using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
+using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Households;
 using Payday.Json;
@@ -38,7 +39,7 @@ internal static class FillCommand
 
     private static Answer Undo(BookStore store, Book book, string[] names, LocalDate today)
     {
-        Read<ImmutableSortedSet<string>> pots = UndoOption.Pots(book.Household, names);
+        Result<ImmutableSortedSet<string>> pots = UndoOption.Pots(book.Household, names);
         if (!pots.Ok)
         {
             return new Answer.WrongUse(pots.Fault);
@@ -58,7 +59,7 @@ internal static class FillCommand
                 return UndoOption.Refused(book, obstacle);
             }
 
-            Read<Book> back = WalletFills.Unmark(after, mark.Key, today);
+            Result<Book> back = WalletFills.Unmark(after, mark.Key, today);
             if (!back.Ok)
             {
                 return Answer.Because(back.Fault);
@@ -67,7 +68,7 @@ internal static class FillCommand
             after = back.Value;
         }
 
-        return UndoOption.Stored(store, book, Read.Of(after), marks.Select(mark => ("fill", (string?)mark.Key.PotId, mark.Key.Day)));
+        return UndoOption.Stored(store, book, Result.Of(after), marks.Select(mark => ("fill", (string?)mark.Key.PotId, mark.Key.Day)));
     }
 
     private static Answer Run(BookStore store, Book book, LocalDate day, bool done, string[] skip)
@@ -75,7 +76,7 @@ internal static class FillCommand
         var skipped = new HashSet<string>(StringComparer.Ordinal);
         foreach (string name in skip)
         {
-            Read<Core.Pots.Pot> pot = PotInput.Pot(book.Household, name);
+            Result<Core.Pots.Pot> pot = PotInput.Pot(book.Household, name);
             if (!pot.Ok)
             {
                 return new Answer.WrongUse(pot.Fault);
@@ -89,7 +90,7 @@ internal static class FillCommand
         foreach (FillPart part in waiting.Where(part => done || skipped.Contains(part.Pot.Id)))
         {
             FillState state = skipped.Contains(part.Pot.Id) ? FillState.Skipped : FillState.Done;
-            Read<Book> marked = WalletFills.Mark(after, part.Key, state, WalletFills.DoneOn(part.Key, day));
+            Result<Book> marked = WalletFills.Mark(after, part.Key, state, WalletFills.DoneOn(part.Key, day));
             if (!marked.Ok)
             {
                 return Answer.Because(marked.Fault);

@@ -4,6 +4,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Core.Pots;
@@ -35,7 +36,7 @@ internal static class PotCommand
         return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
         {
             ParseResult parsed = call.Parsed;
-            Read<Pot> pot = PotInput.Pot(book.Household, parsed.GetRequiredValue(name));
+            Result<Pot> pot = PotInput.Pot(book.Household, parsed.GetRequiredValue(name));
             if (!pot.Ok)
             {
                 return new Answer.WrongUse(pot.Fault);
@@ -59,7 +60,7 @@ internal static class PotCommand
         ? new Schedule.EveryMonths(Rhythms.Single(rhythm => rhythm.Word == word).Months, kind.By)
         : null;
 
-    private static Answer Taken(BookStore store, Book book, string potId, Read<Household> answer)
+    private static Answer Taken(BookStore store, Book book, string potId, Result<Household> answer)
     {
         if (!answer.Ok)
         {

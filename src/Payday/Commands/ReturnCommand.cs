@@ -6,6 +6,7 @@ using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CashReturns;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Pots;
 using Payday.Json;
@@ -56,7 +57,7 @@ internal static class ReturnCommand
         ReturnDraft draft = ReturnDraft.AsPlanned;
         foreach (string name in leave)
         {
-            Read<Pot> pot = PotInput.Pot(book.Household, name);
+            Result<Pot> pot = PotInput.Pot(book.Household, name);
             if (!pot.Ok)
             {
                 return new Answer.WrongUse(pot.Fault);
@@ -71,7 +72,7 @@ internal static class ReturnCommand
             return Shown(plan, stored: false, plan.Total.IsPositive ? "When it is at the bank, write it with payday return --confirm." : "Nothing goes to the bank.");
         }
 
-        Read<Book> returned = plan.Confirm(date);
+        Result<Book> returned = plan.Confirm(date);
         if (!returned.Ok)
         {
             return Answer.Because(returned.Fault);

@@ -4,6 +4,7 @@ using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Json;
 using Payday.Printing;
@@ -45,7 +46,7 @@ internal static class SlipCommand
                 ? new Answer.WrongUse(fault)
                 : call.OnLook(book =>
                 {
-                    Read<PaydayOnPaper> found = PaydayOnPaper.Find(book, parsed.GetValue(on));
+                    Result<PaydayOnPaper> found = PaydayOnPaper.Find(book, parsed.GetValue(on));
                     return found.Ok ? Make(call.Folder, book.Household, found.Value, wish) : Answer.Because(found.Fault);
                 });
         });
@@ -66,15 +67,15 @@ internal static class SlipCommand
     {
         var fonts = MachineFonts.OfSystem();
         byte[] pdf = PdfPaper.Render(paper, size, wish.Filling ? "Filling sheet" : "Withdrawal", fonts);
-        Read<string> written = OutputFile.Write(own, path, pdf, wish.Replace);
+        Result<string> written = OutputFile.Write(own, path, pdf, wish.Replace);
         return written.Ok ? Done($"Written to {written.Value}, {size.Name}.", [.. PdfPaper.Lacks(paper, fonts) is { } lacks ? Report.Prose("! " + lacks) : [], .. still]) : Answer.Because(
-            written.Fault.Replace("say that it may be replaced", "add --replace", StringComparison.Ordinal));
+            ((string)written.Fault).Replace("say that it may be replaced", "add --replace", StringComparison.Ordinal));
     }
 
     private static Answer Printed(Paper paper, string? printer, string[] still)
     {
         var lines = new LinePrinter(Environment.GetEnvironmentVariable("PATH"));
-        Read<string> printed = lines.Print(paper.Lines, printer, ascii: false);
+        Result<string> printed = lines.Print(paper.Lines, printer, ascii: false);
         return printed.Ok ? Done($"Handed to the printer. {printed.Value}".TrimEnd(), still) : Answer.Because(printed.Fault);
     }
 

@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using static Payday.Core.Tests.Calendar.Dates;
+using Payday.Core.Faults;
 
 namespace Payday.Core.Tests.Calendar;
 
@@ -139,7 +140,7 @@ public class PayCalendarTests
     [InlineData("2026-01-29")]
     public void PeriodOf_AnyDateInIt_IsTheSamePeriod(string date) =>
         Assert.Equal(
-            Read.Of(new PayPeriod(Date("2026-01-16"), Date("2026-01-29"))),
+            Result.Of(new PayPeriod(Date("2026-01-16"), Date("2026-01-29"))),
             PayCalendar.PeriodOf([Source(Fortnightly("2026-01-02"))], BankHolidays.None, Date(date)));
 
     [Theory]

@@ -5,6 +5,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
 using Payday.Core.CashReturns;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -109,12 +110,12 @@ public class CardRefundTests
         {
             LocalDate date = Sunday8.PlusDays(day);
             var entry = new PurchaseEntry(date, cents % 3 == 0 ? "fares" : "food", Money.FromMinorUnits(cents, Dollars), "shop");
-            Read<Book> next = what switch
+            Result<Book> next = what switch
             {
                 < 4 => Purchasing.Enter(book, entry),
                 < 7 => CardRefunds.Enter(book, entry),
                 7 => ReturnPlan.Of(book, ReturnDraft.AsPlanned).Confirm(new(2026, 3, 19)),
-                8 => ReturnUndo.Last(book) is { } back ? ReturnUndo.Of(book, back, new(2026, 3, 19)) : Read.Of(book),
+                8 => ReturnUndo.Last(book) is { } back ? ReturnUndo.Of(book, back, new(2026, 3, 19)) : Result.Of(book),
                 _ => Purchasing.Undo(book, 1 + (cents % Math.Max(1, book.Weeks.Purchases.Length)), date),
             };
             book = next.Ok ? next.Value : book;
@@ -131,7 +132,7 @@ public class CardRefundTests
 
     private static Book Refund(Book book, decimal amount)
     {
-        Read<Book> entered = CardRefunds.Enter(book, new PurchaseEntry(Tuesday10, "food", Usd(amount), "shop"));
+        Result<Book> entered = CardRefunds.Enter(book, new PurchaseEntry(Tuesday10, "food", Usd(amount), "shop"));
         Assert.True(entered.Ok, entered.Fault);
         return entered.Value;
     }

@@ -4,6 +4,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
@@ -105,7 +106,7 @@ public class ClosingTests
                 {
                     var draft = new RoutineDraft(Routine.Next(book).Value) { Incomes = Sums().Add("wage", Cents(income)) };
                     RoutinePlan plan = Routine.Plan(book, draft).Value!;
-                    Read<Closing> closing = Closing.Of(plan);
+                    Result<Closing> closing = Closing.Of(plan);
                     if (!closing.Ok)
                     {
                         // Refused: help comes from outside, as a one-off of what is missing.

@@ -51,7 +51,7 @@ public class CountUndoTests
 
         Assert.Equal(
             (ObstacleKind.Difference, "The difference of the count of Food on 12 Mar 2026 was cleared up since; take that back first."),
-            (CountUndo.InTheWay(settled, CountUndo.Last(settled))!.Kind, CountUndo.Of(settled, CountUndo.Last(settled), Friday13March).Fault));
+            (CountUndo.InTheWay(settled, CountUndo.Last(settled))!.Kind, (string?)CountUndo.Of(settled, CountUndo.Last(settled), Friday13March).Fault));
         Book open = Differences.Reopen(settled, Differences.LastSettled(settled)!, Friday13March).Value!;
         Assert.Equal(Usd(5), Assert.Single(Differences.Open(open)).Difference);
         Assert.True(CountUndo.Of(open, CountUndo.Last(open), Friday13March).Ok);

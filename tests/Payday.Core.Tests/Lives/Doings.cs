@@ -5,6 +5,7 @@ using Payday.Core.CardPurchases;
 using Payday.Core.CashReturns;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
@@ -101,11 +102,11 @@ internal static class Doings
         RoutineDraft draft = decide(new RoutineDraft(Routine.Next(book).Value));
         return Made(
             book,
-            to => Routine.Plan(to, draft) is { Ok: true } plan && Closing.Of(plan.Value) is { Ok: true } closing ? Read.Of(closing.Value.Book) : Read.Refused<Book>("No."),
-            (from, day) => Reopening.Of(from, day) is { Ok: true } reopening ? Read.Of(reopening.Value.Book) : Read.Refused<Book>("It can't be reopened."));
+            to => Routine.Plan(to, draft) is { Ok: true } plan && Closing.Of(plan.Value) is { Ok: true } closing ? Result.Of(closing.Value.Book) : Result.Refused<Book>("No."),
+            (from, day) => Reopening.Of(from, day) is { Ok: true } reopening ? Result.Of(reopening.Value.Book) : Result.Refused<Book>("It can't be reopened."));
     }
 
-    private static Done? Made(Book book, Func<Book, Read<Book>> again, Func<Book, LocalDate, Read<Book>> undo) =>
+    private static Done? Made(Book book, Func<Book, Result<Book>> again, Func<Book, LocalDate, Result<Book>> undo) =>
         again(book) is { Ok: true } made ? new Done(book, made.Value, again, undo) : null;
 
     private static Money Part(Random chance, Money most) => Cents(chance.NextInt64(most.ClampToZero().MinorUnits + 1)).FloorTo(Usd(5));

@@ -7,6 +7,7 @@ using Payday.Core.Cash;
 using Payday.Core.CashReturns;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
@@ -99,17 +100,17 @@ internal sealed class FiveYears(Book book, int seed)
         }
     }
 
-    private Read<Book> Close(LocalDate payday)
+    private Result<Book> Close(LocalDate payday)
     {
         var draft = new RoutineDraft(payday) { UsesOwedBack = Chance(60), LeavesNotesAtHome = Chance(10) };
-        Read<RoutinePlan> plan = Routine.Plan(Book, draft);
+        Result<RoutinePlan> plan = Routine.Plan(Book, draft);
         if (plan.Ok && plan.Value.LeftToPlace.IsNegative)
         {
             plan = Routine.Plan(Book, draft with { OneOffs = draft.OneOffs.Add("Help", -plan.Value.LeftToPlace) });
         }
 
-        Read<Closing> closing = Closing.Of(plan.Value!);
-        return closing.Ok ? Read.Of(closing.Value.Book) : Read.Refused<Book>(closing.Fault);
+        Result<Closing> closing = Closing.Of(plan.Value!);
+        return closing.Ok ? Result.Of(closing.Value.Book) : Result.Refused<Book>(closing.Fault);
     }
 
     private CountPlan Count(LocalDate date)
@@ -152,7 +153,7 @@ internal sealed class FiveYears(Book book, int seed)
         return amount.IsZero ? notes : null;
     }
 
-    private void Try(string what, Read<Book> tried, Action<Book> check)
+    private void Try(string what, Result<Book> tried, Action<Book> check)
     {
         string key = tried.Ok ? what : what + " refused";
         Done[key] = Done.GetValueOrDefault(key) + 1;

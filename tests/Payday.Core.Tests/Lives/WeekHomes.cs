@@ -6,6 +6,7 @@ using Payday.Core.CardPurchases;
 using Payday.Core.Cash;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
@@ -49,7 +50,7 @@ internal static class WeekHomes
 
     public static Book Count(this Book book, LocalDate date, string pot, CountEntry entry)
     {
-        Read<Book> counted = book.Plan(date, pot, entry).Confirm();
+        Result<Book> counted = book.Plan(date, pot, entry).Confirm();
         Assert.True(counted.Ok, counted.Fault);
         return counted.Value;
     }

@@ -5,6 +5,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
@@ -194,7 +195,7 @@ public class MonthFillTests
 
     private static Book Close(Book book, RoutineDraft draft)
     {
-        Read<Closing> closing = Closing.Of(Routine.Plan(book, draft).Value!);
+        Result<Closing> closing = Closing.Of(Routine.Plan(book, draft).Value!);
         Assert.True(closing.Ok, closing.Fault);
         return closing.Value.Book;
     }

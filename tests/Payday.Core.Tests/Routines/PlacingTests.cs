@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CsCheck;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
@@ -34,7 +35,7 @@ public class PlacingTests
     [Fact]
     public void Set_MoreThanTheSurplus_IsRefused()
     {
-        Read<ImmutableArray<Placement>> placed = Placing.Set(Plan(null), PlacementTarget.Pot, "food", Usd(1000.01m));
+        Result<ImmutableArray<Placement>> placed = Placing.Set(Plan(null), PlacementTarget.Pot, "food", Usd(1000.01m));
         Assert.Equal("There is 1,000.00 to place in all; write no more than that.", placed.Fault);
     }
 

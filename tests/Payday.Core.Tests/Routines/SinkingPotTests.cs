@@ -4,6 +4,7 @@ using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.CardPurchases;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Core.Pots;
@@ -151,9 +152,9 @@ public class SinkingPotTests
     [Fact]
     public void Of_PotThatAsks_HasNoCourse() => Assert.Empty(Plan(Full.Buy(110, April(10)), April(17)).Surplus.Pots);
 
-    private static Book Answered(Book book, Func<Book, Read<Household>> answer)
+    private static Book Answered(Book book, Func<Book, Result<Household>> answer)
     {
-        Read<Household> household = answer(book);
+        Result<Household> household = answer(book);
         Assert.True(household.Ok, household.Fault);
         return HouseholdChange.Of(book, household.Value).Book;
     }
@@ -161,7 +162,7 @@ public class SinkingPotTests
     private static Book Close(Book book, LocalDate payday, decimal? fill = null)
     {
         RoutineDraft draft = new(payday);
-        Read<Closing> closing = Closing.Of(Routine.Plan(book, fill is { } by ? draft with { Fills = Sums(("boots", by)) } : draft).Value!);
+        Result<Closing> closing = Closing.Of(Routine.Plan(book, fill is { } by ? draft with { Fills = Sums(("boots", by)) } : draft).Value!);
         Assert.True(closing.Ok, closing.Fault);
         return closing.Value.Book;
     }

@@ -4,6 +4,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
@@ -71,7 +72,7 @@ public class UnpayableProperties
             home =>
             {
                 RoutinePlan plan = Plan(home);
-                Read<Closing> closing = Closing.Of(plan);
+                Result<Closing> closing = Closing.Of(plan);
 
                 Assert.Equal(plan.Unpayable.IsEmpty, closing.Ok);
                 if (!closing.Ok)
@@ -104,7 +105,7 @@ public class UnpayableProperties
         Book book = Book.Begin(home) with { Ledger = ledger };
 
         RoutinePlan plan = Routine.Plan(book, new RoutineDraft(Friday6March)).Value!;
-        Read<Closing> closing = Closing.Of(plan);
+        Result<Closing> closing = Closing.Of(plan);
 
         Assert.Equal(["account/set-aside:rent is -300.00: more has left it than was there."], LedgerCheck.Faults(ledger.Balances, NumberStyle.Plain));
         Assert.Equal(closes, closing.Ok);

@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Store.Changes;
@@ -60,7 +61,7 @@ public sealed class DraftFitTests
         RoutinePlan plan = Routine.Plan(book, book.Draft!).Value!;
         Money left = plan.LeftToPlace;
         Assert.True(left.IsPositive);
-        Read<Closing> closing = Closing.Of(Routine.Plan(book, book.Draft! with
+        Result<Closing> closing = Closing.Of(Routine.Plan(book, book.Draft! with
         {
             Placements = book.Draft!.Placements!.Value.Add(new Placement(PlacementTarget.Buffer, "", left)),
         }).Value!);

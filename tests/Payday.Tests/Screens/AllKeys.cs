@@ -1,6 +1,7 @@
 using NodaTime;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Screens.Leading;
 using Payday.Screens.Looking;
 using Payday.Screens.Routines;
 using Payday.Screens.Shell;
@@ -97,8 +98,8 @@ internal static class AllKeys
     private static IEnumerable<(string Screen, Binding Binding)> OfTheLook()
     {
         using var demo = new DemoBook();
-        var looking = new Looking(new OneLook(() => demo.Session.Book) { Holder = null }, new Seen(demo.Session.Book, FolderHolder.Unknown), () => demo.Session.Today);
-        Screen home = looking.Home();
+        var looking = new BookWatch(new OneLook(() => demo.Session.Book) { Holder = null }, new Seen(demo.Session.Book, FolderHolder.Unknown), () => demo.Session.Today);
+        Screen home = ScreenMap.Home(looking);
         return
         [
             .. home.Bindings.Where(key => key.Label is "read again" or "help").Select(key => ("home, only looking", key)),

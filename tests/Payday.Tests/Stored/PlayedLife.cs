@@ -50,20 +50,22 @@ internal static partial class PlayedLife
             "@undo" => Undoing.Of(book, Last(book, words[0]), shell.Today, words[1]).Value!.Book,
             "@reopen" => Reopening.Of(book, shell.Today).Value!.Book,
             "@close" => Closing.Of(Routine.Plan(book, book.Draft!).Value!).Value!.Book,
-            "@draft" => book with { Draft = words.Aggregate(Routine.Begun(book).Value!, (draft, word) => Decided(book, draft, word.Split('='))) },
+            "@draft" => book with { Draft = Draft(book, words) },
             "@settle" => Differences.Settle(
                 book, long.Parse(words[0], CultureInfo.InvariantCulture), words[1] == "TurnedUp" ? DifferenceEnd.TurnedUp : DifferenceEnd.Explained, shell.Today).Value!,
-            "@countdraft" => book with
-            {
-                Weeks = book.Weeks with
-                {
-                    Draft = words.Aggregate(new CountDraft(shell.Today), (draft, word) =>
-                        draft.With(word.Split('=')[0], word.Split('=')[2..].Aggregate(new CountEntry(Amount(book, word.Split('=')[1])), (entry, part) => Counted(book, entry, part.Split('+'))))),
-                },
-            },
+            "@countdraft" => book with { Weeks = book.Weeks with { Draft = CountDraft(book, shell.Today, words) } },
             _ => throw new ArgumentOutOfRangeException(nameof(what), what, "A life doesn't know this."),
         });
     }
+
+    /// <summary>The draft of the next payday with decisions such as <c>fill=food=10</c>.</summary>
+    public static RoutineDraft Draft(Book book, IEnumerable<string> words) =>
+        words.Where(word => word.Length > 0).Aggregate(Routine.Begun(book).Value!, (draft, word) => Decided(book, draft, word.Split('=')));
+
+    /// <summary>What was counted on a day, such as <c>food=12.50=stays</c>.</summary>
+    public static CountDraft CountDraft(Book book, LocalDate day, IEnumerable<string> words) => words.Select(word => word.Split('=')).Aggregate(
+        new CountDraft(day),
+        (draft, parts) => draft.With(parts[0], parts[2..].Aggregate(new CountEntry(Amount(book, parts[1])), (entry, part) => Counted(book, entry, part.Split('+')))));
 
     private static RoutineDraft Decided(Book book, RoutineDraft draft, string[] parts) => parts[0] switch
     {

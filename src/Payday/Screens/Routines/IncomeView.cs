@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -77,7 +78,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
 
     private string? TakeFromBuffer(string text, BufferHelp buffer)
     {
-        Read<Money> amount = Money.ParseSum(text, buffer.Has.Currency, Style);
+        Result<Money> amount = Money.ParseSum(text, buffer.Has.Currency, Style);
         return !amount.Ok ? amount.Fault
             : amount.Value.IsNegative ? "An amount below zero has no place here."
             : amount.Value > buffer.Has ? $"The buffer has {Shown(buffer.Has)}."
@@ -102,7 +103,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
             return $"The name has {name.Length} characters; shorten it to {LongestName}.";
         }
 
-        Read<Money> amount = Money.ParseSum(text[(at + 1)..], Plan.Income.CameIn.Currency, Style);
+        Result<Money> amount = Money.ParseSum(text[(at + 1)..], Plan.Income.CameIn.Currency, Style);
         if (!amount.Ok)
         {
             return amount.Fault;

@@ -4,6 +4,7 @@ using Humanizer;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Routines;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -85,16 +86,16 @@ internal sealed class RoutineScreen : Screen
     };
 
     /// <summary>Opens the routine of the next payday, or goes on with the one begun.</summary>
-    public static Read<RoutineScreen> Open(BookSession session)
+    public static Result<RoutineScreen> Open(BookSession session)
     {
-        Read<RoutineDraft> draft = Routine.Begun(session.Book);
+        Result<RoutineDraft> draft = Routine.Begun(session.Book);
         if (!draft.Ok)
         {
-            return Read.Refused<RoutineScreen>(draft.Fault);
+            return Result.Refused<RoutineScreen>(draft.Fault);
         }
 
-        Read<RoutinePlan> plan = Routine.Plan(session.Book, draft.Value);
-        return plan.Ok ? Read.Of(new RoutineScreen(session, plan.Value)) : Read.Refused<RoutineScreen>(plan.Fault);
+        Result<RoutinePlan> plan = Routine.Plan(session.Book, draft.Value);
+        return plan.Ok ? Result.Of(new RoutineScreen(session, plan.Value)) : Result.Refused<RoutineScreen>(plan.Fault);
     }
 
     /// <inheritdoc/>

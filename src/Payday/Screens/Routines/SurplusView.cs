@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Reports;
@@ -86,7 +87,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
 
     private string? Place(PlacementTarget target, string id, Money amount)
     {
-        Read<ImmutableArray<Placement>> placements = Placing.Set(Plan, target, id, amount);
+        Result<ImmutableArray<Placement>> placements = Placing.Set(Plan, target, id, amount);
         return placements.Ok ? Work.Decide(draft => draft with { Placements = placements.Value }) : placements.Fault;
     }
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Reports;
 using Payday.Screens.Frames;
-using Payday.Screens.Home;
 using Payday.Screens.Setup;
 using Payday.Screens.Setup.Lists;
 using Payday.Screens.Shell;
@@ -138,7 +137,7 @@ internal sealed class GuideScreen : CursorScreen
         (BookSession? session, IReadOnlyList<string> faults) = work.Begin();
         return session is null
             ? new Way.To(new FaultsScreen("This is still to mend", faults))
-            : new Way.Afresh(new HomeScreen(session) { Message = "The household is stored. Enter begins the first payday's routine." });
+            : new Way.Visit(new Goal.Home(session, "The household is stored. Enter begins the first payday's routine."));
     }
 
     private sealed class Leads(GuideScreen guide, int index) : ISetupGuide

@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
 using Payday.Screens.Shell;
 
 namespace Payday.Screens.Weeks;
@@ -38,18 +39,18 @@ internal sealed class CountWork
 
     /// <summary>Writes the count to the ledger, and begins that of the next week that is over.</summary>
     /// <returns>Whether there is such a week; or why nothing was written.</returns>
-    public Read<bool> Confirm()
+    public Result<bool> Confirm()
     {
-        Read<Book> after = Plan.Confirm();
+        Result<Book> after = Plan.Confirm();
         if (!after.Ok)
         {
-            return Read.Refused<bool>(after.Fault);
+            return Result.Refused<bool>(after.Fault);
         }
 
         LocalDate counted = Plan.Draft.Date;
         Session.Take(after.Value);
         Plan = CountPlan.Of(Session.Book, CountWeeks.Begun(Session.Book, Session.Today, counted));
-        return Read.Of(CountWeeks.Open(Session.Book, Session.Today).Any(week => week.LastDay > counted));
+        return Result.Of(CountWeeks.Open(Session.Book, Session.Today).Any(week => week.LastDay > counted));
     }
 
     private void Keep(CountDraft draft)

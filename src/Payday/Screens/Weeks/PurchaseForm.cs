@@ -5,6 +5,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.CardPurchases;
+using Payday.Core.Faults;
 using Payday.Reports;
 using Payday.Screens.Shell;
 using Payday.Text;
@@ -141,7 +142,7 @@ internal sealed class PurchaseForm : CursorScreen
 
     private string? TakeAmount(string text)
     {
-        Read<Money> read = Money.ParseSum(text, session.Book.Household.Currency, session.Style);
+        Result<Money> read = Money.ParseSum(text, session.Book.Household.Currency, session.Style);
         if (!read.Ok)
         {
             return read.Fault;
@@ -159,7 +160,7 @@ internal sealed class PurchaseForm : CursorScreen
 
     private string? TakeDay(string text)
     {
-        Read<LocalDate> day = TypedDate.Parse(text, session.Today, session.Book.Household.Settings.DateOrder);
+        Result<LocalDate> day = TypedDate.Parse(text, session.Today, session.Book.Household.Settings.DateOrder);
         if (!day.Ok)
         {
             return day.Fault;
@@ -197,7 +198,7 @@ internal sealed class PurchaseForm : CursorScreen
         }
 
         var entry = new PurchaseEntry(Date, potId, paid, what);
-        Read<Book> after = changes is null
+        Result<Book> after = changes is null
             ? Purchasing.Enter(session.Book, entry)
             : Purchasing.Change(session.Book, changes.Number, entry, session.Today);
         if (!after.Ok)

@@ -5,6 +5,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
+using Payday.Core.Faults;
 using Payday.Files;
 using Payday.Lists;
 using Payday.Reports;
@@ -136,7 +137,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
 
     private string? FromFile(string path)
     {
-        Read<string> text = InputFile.Text(path.Trim(), ListCells.MostBytes);
+        Result<string> text = InputFile.Text(path.Trim(), ListCells.MostBytes);
         if (text.Ok)
         {
             Read(text.Value);
@@ -179,7 +180,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
             return Way.Stay;
         }
 
-        Read<Book> after = PurchaseList.Enter(session.Book, Lines);
+        Result<Book> after = PurchaseList.Enter(session.Book, Lines);
         if (!after.Ok)
         {
             Message = after.Fault;

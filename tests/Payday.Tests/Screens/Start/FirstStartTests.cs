@@ -6,6 +6,7 @@ using Payday.Commands;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Drafts;
+using Payday.Core.Faults;
 using Payday.Core.Routines;
 using Payday.Screens.Home;
 using Payday.Screens.Routines;
@@ -64,7 +65,7 @@ public sealed class FirstStartTests : IDisposable
         Book book = store.Load()!;
         Assert.Equal(("Alder flat", "EUR", "712.40"), (book.Household.Name, book.Household.Currency.Code, book.Household.Opening.Account.ToPlain()));
         Assert.Equal(2, book.Household.Opening.NotesOnHand[2000]);
-        Read<RoutinePlan> plan = Routine.Plan(book, new RoutineDraft(Routine.Next(book).Value));
+        Result<RoutinePlan> plan = Routine.Plan(book, new RoutineDraft(Routine.Next(book).Value));
         Assert.Equal("1840.50", plan.Value!.Income.CameIn.ToPlain());
         Assert.IsType<RoutineScreen>(hand.Press("Enter").Top);
         Golden.Equal("first-start", story);

@@ -13,7 +13,7 @@ internal sealed class AmountType : FieldType<decimal?>
         // A currency that changes has left amounts behind that it may not have room for.
         string decimals = new('0', facts.Currency.Decimals);
         string plain = amount.ToString("0." + decimals + "##########", CultureInfo.InvariantCulture);
-        Read<Money> money = Money.ParsePlain(plain, facts.Currency);
+        Result<Money> money = Money.ParsePlain(plain, facts.Currency);
         return money.Ok ? money.Value.ToString(facts.Style) : facts.Style.Written(plain);
     }
 
@@ -23,7 +23,7 @@ internal sealed class AmountType : FieldType<decimal?>
     /// <inheritdoc/>
     public override Result<decimal?> Take(string text, SetupFacts facts)
     {
-        Read<Money> amount = Money.ParseSum(text, facts.Currency, facts.Style);
+        Result<Money> amount = Money.ParseSum(text, facts.Currency, facts.Style);
         return amount.Ok ? Result.Of<decimal?>(amount.Value.ToDecimal()) : Result.Refused<decimal?>(amount.Fault);
     }
 }

@@ -27,7 +27,7 @@ internal sealed class DateType : FieldType<LocalDate?>
             return Result.Of<LocalDate?>(facts.Today);
         }
 
-        Read<LocalDate> date = TypedDate.Parse(text, order: DateOrders.Of(facts.Currency));
+        Result<LocalDate> date = TypedDate.Parse(text, order: DateOrders.Of(facts.Currency));
         return date.Ok ? Result.Of<LocalDate?>(date.Value) : Result.Refused<LocalDate?>(date.Fault);
     }
 }

@@ -22,7 +22,7 @@ internal sealed class PiecesType : FieldType<ImmutableArray<decimal>?>
         var pieces = ImmutableArray.CreateBuilder<decimal>();
         foreach (string word in words)
         {
-            Read<Money> piece = Money.Parse(word, facts.Currency, facts.Style);
+            Result<Money> piece = Money.Parse(word, facts.Currency, facts.Style);
             if (!piece.Ok)
             {
                 return Result.Refused<ImmutableArray<decimal>?>(piece.Fault);

@@ -1,6 +1,5 @@
 using Humanizer;
 using NodaTime;
-using Payday.Screens.Home;
 using Payday.Screens.Shell;
 using Payday.Store.Folders;
 using Terminal.Gui.Input;
@@ -8,7 +7,7 @@ using Terminal.Gui.Input;
 namespace Payday.Screens.Looking;
 
 /// <summary>Screens that only look, while another process has the data folder open.</summary>
-internal sealed class Looking
+internal sealed class BookWatch
 {
     private readonly ILookDoor door;
     private FolderHolder? holder;
@@ -17,7 +16,7 @@ internal sealed class Looking
     /// <param name="door">The outside.</param>
     /// <param name="first">What was seen first.</param>
     /// <param name="today">Says the date.</param>
-    public Looking(ILookDoor door, Seen first, Func<LocalDate> today)
+    public BookWatch(ILookDoor door, Seen first, Func<LocalDate> today)
     {
         this.door = door;
         holder = first.Holder;
@@ -32,19 +31,16 @@ internal sealed class Looking
         : holder is null ? "Only looking, no changes. Nobody else has it open any more."
         : $"Only looking, no changes: {Who(holder)} has it open.";
 
-    /// <summary>The first screen.</summary>
-    public HomeScreen Home() => new(Session) { Looking = this };
-
     /// <summary>The key that reads anew.</summary>
     public Binding ReadAgain(Screen on) =>
         new(Key.R.WithCtrl, "Ctrl+R", "read again", "Read what is stored now; where nobody else has it open any more, offer to open it for changes.", () => Read(on));
 
     /// <summary>From here on the folder is open for changes.</summary>
-    public HomeScreen Open()
+    public BookSession Open()
     {
         BookSession session = door.Open();
         isOver = true;
-        return new HomeScreen(session) { Message = session.News() };
+        return session;
     }
 
     /// <summary>Goes on looking at a folder that nobody has open.</summary>

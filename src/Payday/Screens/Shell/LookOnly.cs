@@ -1,6 +1,4 @@
-using Payday.Screens.Shell;
-
-namespace Payday.Screens.Looking;
+namespace Payday.Screens.Shell;
 
 /// <summary>Keys that change something, on screens that may only look.</summary>
 internal static class LookOnly
