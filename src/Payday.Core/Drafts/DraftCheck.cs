@@ -195,7 +195,7 @@ public sealed class DraftCheck(Currency? currency)
         decimal whole = decimal.Truncate(value);
         decimal parts = (value - whole) * Currency.MinorPerUnit;
         DraftFault? fault =
-            value < 0 ? new DraftFault.AmountBelowZero(place)
+            value < 0 ? new DraftFault.AmountBelowZero(place, value)
             : whole > long.MaxValue / Currency.MinorPerUnit ? new DraftFault.AmountTooLarge(place)
             : parts != decimal.Truncate(parts) ? new DraftFault.AmountTooFine(place, Currency)
             : (whole * Currency.MinorPerUnit) + parts > long.MaxValue ? new DraftFault.AmountTooLarge(place)

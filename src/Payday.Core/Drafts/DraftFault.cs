@@ -44,7 +44,7 @@ public abstract record DraftFault(DraftPlace Place) : Fault
     public sealed record IdTaken(DraftPlace Place, string Id) : DraftFault(Place);
 
     /// <summary>An amount below zero.</summary>
-    public sealed record AmountBelowZero(DraftPlace Place) : DraftFault(Place);
+    public sealed record AmountBelowZero(DraftPlace Place, decimal Amount) : DraftFault(Place);
 
     /// <summary>An amount of zero where only one above it has a meaning.</summary>
     public sealed record AmountZero(DraftPlace Place) : DraftFault(Place);

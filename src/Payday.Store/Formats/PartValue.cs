@@ -13,11 +13,12 @@ public sealed class PartValue<TPart>(PartFormat<TPart> format) : FileValue<TPart
     /// <inheritdoc/>
     public override FileWanted Wanted(FileReading reading) => new FileWanted.Object();
 
+    // Something else than an object is there all the same, with nothing in it that could be read.
     /// <inheritdoc/>
     public override TPart? Read(JsonCursor at, FileReading reading)
     {
         ArgumentNullException.ThrowIfNull(at);
-        return at.Is(JsonValueKind.Object, Wanted(reading)) ? format.Read(at, reading) : null;
+        return at.Is(JsonValueKind.Object, Wanted(reading)) ? format.Read(at, reading) : new();
     }
 
     /// <inheritdoc/>

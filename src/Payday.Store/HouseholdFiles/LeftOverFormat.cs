@@ -18,7 +18,7 @@ internal sealed class LeftOverFormat : FileValue<LeftOverDraft?>
     private static readonly WordValue<LeftOverTo> Ways = new(Words.LeftOvers);
 
     private static readonly PartFormat<LeftOverDraft> Format = new(
-        FileField.Of(Members.Debt, Debt, FileValues.Line),
+        FileField.Always(Members.Debt, Debt, FileValues.Line),
         FileField.Of(Members.Pot, "pot", FileValues.Line))
     {
         Begin = fields => new() { To = fields.Has(Debt) ? LeftOverTo.Debt : LeftOverTo.Pot },

@@ -61,7 +61,7 @@ internal static class FormTexts
         DraftFault.NameTaken { Name: var name } => $"\"{SafeText.Shown(name)}\" is already the name of another one; give each its own.",
         DraftFault.IdMalformed { Id: var id } => $"\"{SafeText.Shown(id)}\" is not an id; write lower-case letters a to z, digits and single hyphens.",
         DraftFault.IdTaken { Id: var id } => $"\"{SafeText.Shown(id)}\" is already the id of another one in this list; give each its own.",
-        DraftFault.AmountBelowZero { Place: var place } when IsOfPieces(place) => "A value below zero is none of a note or coin; write one above zero.",
+        DraftFault.AmountBelowZero { Place: var place } below when IsOfPieces(place) => $"{style.Written(below.Amount.ToString(CultureInfo.InvariantCulture))} is no value of a note or coin; write one above zero.",
         DraftFault.AmountZero { Place: var place } when IsOfPieces(place) => "0 is no value of a note or coin; write one above zero.",
         DraftFault.AmountBelowZero => "An amount below zero has no place here.",
         DraftFault.AmountZero => "Zero has no place here; write an amount above it.",
