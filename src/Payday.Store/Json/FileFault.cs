@@ -77,7 +77,7 @@ public abstract record FileFault : Fault
     public sealed record NoSuchDay(string Text, int Year, int Month, int Days) : FileFault;
 
     /// <summary>A text that is no amount.</summary>
-    public sealed record NotAnAmount(string Why) : FileFault;
+    public sealed record NotAnAmount(Fault Why) : FileFault;
 
     /// <summary>An amount with a currency in it.</summary>
     /// <param name="Text">What stands there.</param>

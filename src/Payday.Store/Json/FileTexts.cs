@@ -17,7 +17,7 @@ public static class FileTexts
     {
         FileFault file => Of(file),
         DraftFault household => Of(household),
-        _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it in a file."),
+        _ => fault!,
     };
 
     private static string Of(FileFault fault) => fault switch
@@ -49,7 +49,7 @@ public static class FileTexts
         FileFault.DateTooFar { Text: var text } => $"{text} is too far off; dates go from {HouseholdLimits.FirstYear} to {HouseholdLimits.LastYear}.",
         FileFault.NoSuchMonth { Text: var text } => $"{text} is not in the calendar: months go from 01 to 12, in the middle.",
         FileFault.NoSuchDay day => $"{day.Text} is not in the calendar: {CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(day.Month)} {day.Year} has {day.Days} days.",
-        FileFault.NotAnAmount { Why: var why } => why,
+        FileFault.NotAnAmount { Why: var why } => Of(why),
         FileFault.CurrencyNamed named => named.Named == named.Currency.Code
             ? $"\"{SafeText.Shown(named.Text)}\" names the currency; write the number alone."
             : $"\"{SafeText.Shown(named.Text)}\" is in {named.Named} and the rest in {named.Currency.Code}, and two currencies can't mix; convert it and write the number alone.",
@@ -84,12 +84,12 @@ public static class FileTexts
         DraftFault.TooMany list => $"There are {list.Count} entries here; at most {list.Most} are taken.",
         DraftFault.NoNotes => "A list without notes is no use; write at least one, such as [\"20\"].",
         DraftFault.NotesUnknown { Currency: var currency } => $"The notes of {currency.Code} are not known here; add those in use, such as [\"20\", \"10\"].",
-        DraftFault.PieceTwice { Piece: var piece } => $"{JsonWriting.PieceText(piece)} stands in this list twice; keep one of them.",
+        DraftFault.PieceTwice { Piece: var piece } => $"{piece.ToPiece()} stands in this list twice; keep one of them.",
         DraftFault.NoteNotInUse note => note.InUse.IsEmpty
-            ? $"There is no note of {JsonWriting.PieceText(note.Note)}; write one above zero."
-            : $"There is no note of {JsonWriting.PieceText(note.Note)} in use; write one of {string.Join(", ", note.InUse.Select(JsonWriting.PieceText))}.",
-        DraftFault.NoteCountedTwice { Note: var note } => $"{JsonWriting.PieceText(note)} is counted here twice; keep one of them.",
-        DraftFault.LimitTooLow { SmallestNote: var note } => $"The machine's smallest note is {JsonWriting.PieceText(note)}, so with this limit it gives nothing; raise it or leave it out.",
+            ? $"There is no note of {note.Note.ToPiece()}; write one above zero."
+            : $"There is no note of {note.Note.ToPiece()} in use; write one of {string.Join(", ", note.InUse.Select(one => one.ToPiece()))}.",
+        DraftFault.NoteCountedTwice { Note: var note } => $"{note.ToPiece()} is counted here twice; keep one of them.",
+        DraftFault.LimitTooLow { SmallestNote: var note } => $"The machine's smallest note is {note.ToPiece()}, so with this limit it gives nothing; raise it or leave it out.",
         DraftFault.NotTwoDays => "Two different days belong here, such as [15, \"last\"].",
         DraftFault.NoSource => "A household needs at least one income source; add who pays, and when.",
         DraftFault.RankTaken rank => $"Rank {rank.Rank} is already that of \"{SafeText.Shown(rank.By)}\"; give each pot its own, or leave it out.",

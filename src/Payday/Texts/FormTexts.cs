@@ -129,7 +129,7 @@ internal static class FormTexts
     private static string DoesNotFit(string number, int least, int most) =>
         string.Create(CultureInfo.InvariantCulture, $"'{number}' doesn't fit; write a whole number from {least} to {most}.");
 
-    private static string Piece(Money piece, NumberStyle style) => style.Written(JsonWriting.PieceText(piece));
+    private static string Piece(Money piece, NumberStyle style) => style.Written(piece.ToPiece());
 
     private static string Plain(LocalDate date) => date.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);
 }
