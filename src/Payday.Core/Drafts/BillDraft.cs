@@ -34,7 +34,7 @@ public sealed record BillDraft : ItemDraft
         ArgumentNullException.ThrowIfNull(bill);
         return new()
         {
-            Id = bill.Id,
+            Id = bill.Id.Text,
             Name = bill.Name,
             Amount = bill.Amount.ToDecimal(),
             Schedule = ScheduleDraft.Of(bill.Schedule),

@@ -1,5 +1,6 @@
 using Payday.Core.Calendar;
 using Payday.Core.Debts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Drafts;
 
@@ -10,7 +11,7 @@ internal static class DebtCheck
     {
         DraftPlace dueAt = place.Then(DebtDraft.Members.Due);
         return new(
-            id,
+            new DebtId(id),
             name,
             check.Amount(debt.Balance, place.Then(DebtDraft.Members.Balance)),
             check.Rate(debt.Rate, HouseholdLimits.HighestRate, place.Then(DebtDraft.Members.Rate)),

@@ -24,7 +24,7 @@ public sealed record DebtDraft : ItemDraft
         ArgumentNullException.ThrowIfNull(debt);
         return new()
         {
-            Id = debt.Id,
+            Id = debt.Id.Text,
             Name = debt.Name,
             Balance = debt.Opening.ToDecimal(),
             Rate = debt.YearlyRate,

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Drafts;
 
@@ -49,12 +50,12 @@ public static class HouseholdCheck
 
         var madeSources = sources.Make(draft.Sources, (source, id, text, place) => SourceCheck.Of(source, id, text, place, check));
         var bills = ItemNames.Of(draft.Bills, HouseholdDraft.Members.Bills, "bill", check);
-        var setAside = new OpeningParts();
+        var setAside = new OpeningParts<BillId>();
         var madeBills = bills.Make(draft.Bills, (bill, id, text, place) => BillCheck.Of(bill, id, text, place, check, setAside));
         ItemNames debts = ItemNames.Of(draft.Debts, HouseholdDraft.Members.Debts, "debt", check);
         var madeDebts = debts.Make(draft.Debts, (debt, id, text, place) => DebtCheck.Of(debt, id, text, place, check));
         ItemNames pots = ItemNames.Of(draft.Pots, HouseholdDraft.Members.Pots, "pot", check, arePots: true);
-        var held = new OpeningParts();
+        var held = new OpeningParts<PotId>();
         var potCheck = new PotCheck(check, pots, debts, held, RankCheck.Of(draft.Pots ?? [], check));
         var madePots = pots.Make(draft.Pots, potCheck.Of);
         return new Household(

@@ -54,7 +54,8 @@ public sealed record HouseholdDraft
         };
     }
 
-    private static Money? Part(ImmutableSortedDictionary<string, Money> parts, string id) => parts.TryGetValue(id, out Money part) ? part : null;
+    private static Money? Part<TId>(ImmutableSortedDictionary<TId, Money> parts, TId id)
+        where TId : notnull => parts.TryGetValue(id, out Money part) ? part : null;
 
     /// <summary>The members.</summary>
     public static class Members

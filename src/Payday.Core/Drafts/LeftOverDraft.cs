@@ -18,9 +18,9 @@ public sealed record LeftOverDraft
     public static LeftOverDraft? Of(MoveTarget? target) => target switch
     {
         null => null,
-        { Target: PlacementTarget.Buffer } => new() { To = LeftOverTo.Buffer },
-        { Target: PlacementTarget.Pot } => new() { To = LeftOverTo.Pot, Pot = target.Id },
-        _ => new() { To = LeftOverTo.Debt, Debt = target.Id },
+        MoveTarget.ToPot pot => new() { To = LeftOverTo.Pot, Pot = pot.Id.Text },
+        MoveTarget.ToDebt debt => new() { To = LeftOverTo.Debt, Debt = debt.Id.Text },
+        _ => new() { To = LeftOverTo.Buffer },
     };
 
     /// <summary>The members.</summary>

@@ -4,16 +4,16 @@ using Payday.Core.Amounts;
 namespace Payday.Core.Drafts;
 
 /// <summary>By id: what bills or pots have at the start.</summary>
-internal sealed class OpeningParts
+internal sealed class OpeningParts<TId>
+    where TId : notnull
 {
-    // The order of ids must not depend on a culture.
-    private readonly ImmutableSortedDictionary<string, Money>.Builder parts = ImmutableSortedDictionary.CreateBuilder<string, Money>(StringComparer.Ordinal);
+    private readonly ImmutableSortedDictionary<TId, Money>.Builder parts = ImmutableSortedDictionary.CreateBuilder<TId, Money>();
 
     /// <summary>All of them.</summary>
-    public ImmutableSortedDictionary<string, Money> All => parts.ToImmutable();
+    public ImmutableSortedDictionary<TId, Money> All => parts.ToImmutable();
 
     /// <summary>Adds what one has, if it has something.</summary>
-    public void Add(string id, Money? has)
+    public void Add(TId id, Money? has)
     {
         if (has is { } there)
         {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Members = Payday.Core.Drafts.PotDraft.Members;
 
@@ -12,10 +13,11 @@ namespace Payday.Core.Drafts;
 /// <param name="debts">The names of all debts.</param>
 /// <param name="held">Takes what pots have at the start.</param>
 /// <param name="ranks">The rank of each pot.</param>
-internal sealed class PotCheck(DraftCheck check, ItemNames pots, ItemNames debts, OpeningParts held, ImmutableArray<int> ranks)
+internal sealed class PotCheck(DraftCheck check, ItemNames pots, ItemNames debts, OpeningParts<PotId> held, ImmutableArray<int> ranks)
 {
-    public Pot Of(PotDraft pot, string id, string name, DraftPlace place)
+    public Pot Of(PotDraft pot, string idText, string name, DraftPlace place)
     {
+        var id = new PotId(idText);
         PotKind? kind = KindCheck.Of(pot, place, check);
         Held at = check.Needed(pot.Held, place.Then(Members.Held), Held.InCash);
         Money floor = check.AmountOrNone(pot.Floor, place.Then(Members.Floor)) ?? Money.Zero(check.Currency);
@@ -56,7 +58,7 @@ internal sealed class PotCheck(DraftCheck check, ItemNames pots, ItemNames debts
         }
     }
 
-    private MoveTarget? LeftOver(PotDraft pot, string id, Held at, DraftPlace place)
+    private MoveTarget? LeftOver(PotDraft pot, PotId id, Held at, DraftPlace place)
     {
         MoveTarget? target = pot.LeftOver is { } left ? Target(left, place) : null;
         if (target is not null && at == Held.InTheAccount)
@@ -87,6 +89,6 @@ internal sealed class PotCheck(DraftCheck check, ItemNames pots, ItemNames debts
             check.Refuse(new DraftFault.LeftOverUnknown(namedAt, named, isDebt));
         }
 
-        return found is null ? null : isDebt ? MoveTarget.Debt(found) : MoveTarget.Pot(found);
+        return found is null ? null : isDebt ? MoveTarget.Debt(new(found)) : MoveTarget.Pot(new(found));
     }
 }

@@ -79,7 +79,7 @@ public sealed partial record PotDraft : ItemDraft
         PotDraft draft = OfKind(pot.Kind);
         return draft with
         {
-            Id = pot.Id,
+            Id = pot.Id.Text,
             Name = pot.Name,
             Held = pot.Held,
             Rank = pot.Rank,

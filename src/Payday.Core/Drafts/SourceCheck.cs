@@ -1,4 +1,5 @@
 using Payday.Core.Calendar;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Drafts;
 
@@ -6,7 +7,7 @@ namespace Payday.Core.Drafts;
 internal static class SourceCheck
 {
     public static IncomeSource Of(SourceDraft source, string id, string name, DraftPlace place, DraftCheck check) => new(
-        id,
+        new SourceId(id),
         name,
         ScheduleCheck.Of(source.Schedule, place.Then(SourceDraft.Members.Schedule), check),
         check.Needed(source.Shift, place.Then(SourceDraft.Members.Shift), Shift.None),

@@ -25,7 +25,7 @@ public sealed record SourceDraft : ItemDraft
         ArgumentNullException.ThrowIfNull(source);
         return new()
         {
-            Id = source.Id,
+            Id = source.Id.Text,
             Name = source.Name,
             Schedule = ScheduleDraft.Of(source.Schedule),
             Shift = source.Shift,

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Routines;
 
@@ -21,7 +22,7 @@ public sealed record DebtsStep(ImmutableArray<DebtRow> Rows, Money Total);
 /// <param name="Payment">What is paid.</param>
 /// <param name="Changed">Whether the person changed it.</param>
 public sealed record DebtRow(
-    string DebtId,
+    DebtId DebtId,
     string Name,
     LocalDate? Due,
     decimal YearlyRate,

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Routines;
 
@@ -23,7 +24,7 @@ public sealed record IncomeStep(ImmutableArray<IncomeLine> Lines, Money CarriedO
 /// <param name="Expected">What was expected; zero for a one-off, and for a source that doesn't pay on this day.</param>
 /// <param name="Amount">What came.</param>
 /// <param name="Changed">Whether the person changed it.</param>
-public sealed record IncomeLine(string? SourceId, string Name, Money Expected, Money Amount, bool Changed)
+public sealed record IncomeLine(SourceId? SourceId, string Name, Money Expected, Money Amount, bool Changed)
 {
     /// <summary>How many pays of the source are there on this day: 1 as a rule, 0 for one that is early or late and for a one-off.</summary>
     public int Pays { get; init; }

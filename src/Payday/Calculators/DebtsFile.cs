@@ -31,7 +31,7 @@ internal sealed record DebtsFile(Currency Currency, YearMonth From, ImmutableArr
     {
         string name = check.Line(debt.Name, place.Then(ItemMembers.Name));
         return new DebtState(
-            name,
+            new(name),
             name,
             check.Amount(debt.Balance, place.Then(Members.Balance)),
             check.Rate(debt.Rate, HouseholdLimits.HighestRate, place.Then(Members.Rate)),

@@ -37,7 +37,7 @@ internal static class NotesFile
     {
         DraftPlace place = DraftPlace.Of(Members.Pots, index);
         return new NotePart(
-            index.ToString(CultureInfo.InvariantCulture),
+            new(index.ToString(CultureInfo.InvariantCulture)),
             check.Line(pot.Name, place.Then(ItemMembers.Name)),
             null,
             check.Amount(pot.Amount, place.Then(PotDraft.Members.Amount)),

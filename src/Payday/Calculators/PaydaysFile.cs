@@ -30,7 +30,7 @@ internal sealed record PaydaysFile(ImmutableArray<IncomeSource> Sources, Holiday
     {
         string name = check.Line(source.Name, place.Then(ItemMembers.Name));
         return new IncomeSource(
-            name,
+            new(name),
             name,
             ScheduleCheck.Of(source.Schedule, place.Then(SourceDraft.Members.Schedule), check),
             source.Shift ?? Shift.None,

@@ -55,6 +55,6 @@ internal sealed record SetAsideFile(Money Held, ImmutableArray<PlannedPayday> Pa
     private static Due Due(Row row, DraftPlace place, DraftCheck check)
     {
         string bill = check.Line(row.Bill, place.Then(Row.Members.Bill));
-        return new Due(bill, bill, check.Date(row.Date, place.Then(Row.Members.Date)), check.Amount(row.Amount, place.Then(Row.Members.Amount)));
+        return new Due(new(bill), bill, check.Date(row.Date, place.Then(Row.Members.Date)), check.Amount(row.Amount, place.Then(Row.Members.Amount)));
     }
 }

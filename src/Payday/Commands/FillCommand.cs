@@ -9,6 +9,7 @@ using Payday.Core.Cash;
 using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
@@ -39,7 +40,7 @@ internal static class FillCommand
 
     private static Answer Undo(BookStore store, Book book, string[] names, LocalDate today)
     {
-        Result<ImmutableSortedSet<string>> pots = UndoOption.Pots(book.Household, names);
+        Result<ImmutableSortedSet<PotId>> pots = UndoOption.Pots(book.Household, names);
         if (!pots.Ok)
         {
             return new Answer.WrongUse(pots.Fault);
@@ -68,12 +69,12 @@ internal static class FillCommand
             after = back.Value;
         }
 
-        return UndoOption.Stored(store, book, Result.Of(after), marks.Select(mark => ("fill", (string?)mark.Key.PotId, mark.Key.Day)));
+        return UndoOption.Stored(store, book, Result.Of(after), marks.Select(mark => ("fill", (PotId?)mark.Key.PotId, mark.Key.Day)));
     }
 
     private static Answer Run(BookStore store, Book book, LocalDate day, bool done, string[] skip)
     {
-        var skipped = new HashSet<string>(StringComparer.Ordinal);
+        var skipped = new HashSet<PotId>();
         foreach (string name in skip)
         {
             Result<Core.Pots.Pot> pot = PotInput.Pot(book.Household, name);

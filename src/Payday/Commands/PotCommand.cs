@@ -7,6 +7,7 @@ using Payday.Core.Calendar;
 using Payday.Core.Faults;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Json;
@@ -42,7 +43,7 @@ internal static class PotCommand
                 return new Answer.WrongUse(pot.Fault);
             }
 
-            string id = pot.Value.Id;
+            PotId id = pot.Value.Id;
             return (parsed.GetValue(finished), parsed.GetValue(repeats), parsed.GetValue(goOn), parsed.GetValue(by)) switch
             {
                 (true, null, false, null) => Taken(store, book, id, SinkingAnswers.Finish(book, id)),
@@ -60,7 +61,7 @@ internal static class PotCommand
         ? new Schedule.EveryMonths(Rhythms.Single(rhythm => rhythm.Word == word).Months, kind.By)
         : null;
 
-    private static Answer Taken(BookStore store, Book book, string potId, Result<Household> answer)
+    private static Answer Taken(BookStore store, Book book, PotId potId, Result<Household> answer)
     {
         if (!answer.Ok)
         {

@@ -8,6 +8,7 @@ using Payday.Core.Books;
 using Payday.Core.CashReturns;
 using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Json;
 using Payday.Reports;
@@ -135,5 +136,5 @@ internal static class ReturnCommand
         return $"{NoteText.Listed(swap.Gives, household.Currency, household.Settings.Numbers)} of {Name(household, swap.PotId)} for {NoteText.Listed(swap.Gets, household.Currency, household.Settings.Numbers)} of {with}";
     }
 
-    private static string Name(Household household, string potId) => household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId;
+    private static string Name(Household household, PotId potId) => household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId.Text;
 }

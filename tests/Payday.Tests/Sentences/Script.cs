@@ -12,6 +12,7 @@ using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
 using Payday.Core.Faults;
 using Payday.Core.Fills;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Store;
@@ -102,7 +103,7 @@ internal static partial class Script
                 Result<Recomputed> again = Recomputed.After(Routine.Plan(book, PlayedLife.Draft(book, words[0].Split('|'))).Value!, PlayedLife.Draft(book, words[1].Split('|')));
                 return again.Ok ? string.Join(' ', again.Value.Dropped) : again.Fault;
             case "@place":
-                Result<ImmutableArray<Placement>> placed = Placing.Set(Routine.Plan(book, PlayedLife.Draft(book, [])).Value!, PlacementTarget.Buffer, "", Amount(book, words[0]));
+                Result<ImmutableArray<Placement>> placed = Placing.Set(Routine.Plan(book, PlayedLife.Draft(book, [])).Value!, MoveTarget.Buffer, Amount(book, words[0]));
                 return placed.Ok ? null : placed.Fault;
             default:
                 return Took(store, book, BetweenPaydays(book, what, words, today));
@@ -122,8 +123,8 @@ internal static partial class Script
         "@fill" => WalletFills.Mark(book, Key(words), words[3] == "done" ? FillState.Done : FillState.Skipped, today),
         "@fill-undo" => WalletFills.Unmark(book, Key(words), today),
         "@return" => ReturnPlan.Of(book, words.Aggregate(ReturnDraft.AsPlanned, (draft, word) => word.Split('=') is [var pot, var note, var count]
-            ? draft with { Picked = draft.Picked.SetItem(pot, ImmutableSortedDictionary<long, int>.Empty.Add(Number(note), (int)Number(count))) }
-            : draft with { Leaves = draft.Leaves.Add(word) })).Confirm(today),
+            ? draft with { Picked = draft.Picked.SetItem(new PotId(pot), ImmutableSortedDictionary<long, int>.Empty.Add(Number(note), (int)Number(count))) }
+            : draft with { Leaves = draft.Leaves.Add(new PotId(word)) })).Confirm(today),
         "@return-undo" => book.Weeks.Returns.LastOrDefault(back => !back.Undone) is { } back ? ReturnUndo.Of(book, back, today) : Nothing,
         _ => throw new ArgumentOutOfRangeException(nameof(what), what, "A script doesn't know this."),
     };
@@ -138,10 +139,10 @@ internal static partial class Script
     }
 
     private static PurchaseEntry Entry(Book book, string[] words) =>
-        new(LocalDatePattern.Iso.Parse(words[0]).Value, words[1] == "buffer" ? null : words[1], Amount(book, words[2]), words[3]);
+        new(LocalDatePattern.Iso.Parse(words[0]).Value, words[1] == "buffer" ? null : new PotId(words[1]), Amount(book, words[2]), words[3]);
 
     private static FillKey Key(string[] words) =>
-        new(LocalDatePattern.Iso.Parse(words[0]).Value, words[1] == "-" ? null : LocalDatePattern.Iso.Parse(words[1]).Value, words[2]);
+        new(LocalDatePattern.Iso.Parse(words[0]).Value, words[1] == "-" ? null : LocalDatePattern.Iso.Parse(words[1]).Value, new PotId(words[2]));
 
     // A movement by its number, or the last one to such an end.
     private static long NumberOf(Book book, string text) => long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out long number)

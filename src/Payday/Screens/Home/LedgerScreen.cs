@@ -74,7 +74,7 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
         [
             new PickItem<LedgerSubject?>(null, "Everything", ""),
             .. SubjectText.All(session.Book.Household).Select(subject =>
-                new PickItem<LedgerSubject?>(subject, SubjectText.Of(session.Book.Household, subject), SubjectText.List(subject.Kind))),
+                new PickItem<LedgerSubject?>(subject, SubjectText.Of(session.Book.Household, subject), SubjectText.List(subject))),
         ],
         filter.Subject,
         Only);

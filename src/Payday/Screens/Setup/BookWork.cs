@@ -73,7 +73,7 @@ internal sealed class BookWork(BookSession session) : SetupWork
             return null;
         }
 
-        Movement[] movements = [.. session.Book.Ledger.Movements.Where(movement => Names(movement.From, list, id) || Names(movement.To, list, id))];
+        Movement[] movements = [.. session.Book.Ledger.Movements.Where(Subject(list, id).IsIn)];
         return movements.Length == 0
             ? null
             : $"{"movement".ToQuantity(movements.Length)} of the ledger, the last of {DateText.Long(movements[^1].Date)}, {(movements.Length == 1 ? "names" : "name")} it, so it stays.";
@@ -81,18 +81,15 @@ internal sealed class BookWork(BookSession session) : SetupWork
 
     /// <inheritdoc/>
     public override decimal? Owed(DebtDraft debt) => debt.Id is { } id
-        ? session.Book.Ledger.Balances.OwedOn(id).ToDecimal()
+        ? session.Book.Ledger.Balances.OwedOn(new(id)).ToDecimal()
         : debt.Balance;
 
     private string? FaultAt(ImmutableArray<Fault> faults, DraftPlace place) =>
         faults.FirstOrDefault(fault => fault is DraftFault found && place.Holds(found.Place)) is { } first ? FormTexts.Of(first, Style) : null;
 
-    private static bool Names(LedgerEnd end, DraftMember list, string id) =>
-        list == HouseholdDraft.Members.Sources ? end is LedgerEnd.Outside { Kind: OutsideKind.Source } source && source.Id == id
-        : list == HouseholdDraft.Members.Bills ? (end is LedgerEnd.Outside { Kind: OutsideKind.Bill } paid && paid.Id == id)
-            || (end is LedgerEnd.Held { Purpose: { Kind: PurposeKind.SetAside } purpose } && purpose.Id == id)
-        : list == HouseholdDraft.Members.Debts ? (end is LedgerEnd.Outside { Kind: OutsideKind.Interest } interest && interest.Id == id)
-            || (end is LedgerEnd.Owed owed && owed.DebtId == id)
-        : (end is LedgerEnd.Outside { Kind: OutsideKind.Spending } spent && spent.Id == id)
-            || (end is LedgerEnd.Held { Purpose: { Kind: PurposeKind.Pot or PurposeKind.KeptBack or PurposeKind.OwedBack } pot } && pot.Id == id);
+    private static LedgerSubject Subject(DraftMember list, string id) =>
+        list == HouseholdDraft.Members.Sources ? new LedgerSubject.OfSource(new(id))
+        : list == HouseholdDraft.Members.Bills ? new LedgerSubject.OfBill(new(id))
+        : list == HouseholdDraft.Members.Debts ? new LedgerSubject.OfDebt(new(id))
+        : new LedgerSubject.OfPot(new(id));
 }
