@@ -1,4 +1,5 @@
 using Payday.Core.Books;
+using Payday.Store.Folders;
 
 namespace Payday.Store;
 

@@ -1,25 +1,25 @@
 using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Store.Backups;
+using Payday.Store.Changes;
 using Payday.Store.Checks;
 using Payday.Store.Contents;
-using Payday.Store.Documents;
+using Payday.Store.Edits;
 using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
+using Payday.Store.Opening;
 using Payday.Store.Snapshots;
 
 namespace Payday.Store;
 
 /// <summary>The book of one data folder, in a LiteDB database and a journal that one process at a time may open.</summary>
 /// <remarks>
-/// Each <see cref="Save"/> is one line of the journal and one transaction of the database, both synced to disk before
+/// Each <see cref="Save(Book?, Book)"/> is one line of the journal and one transaction of the database, both synced to disk before
 /// it returns: what was acknowledged is there twice after a power cut. Use it from one thread at a time.
 /// </remarks>
 public sealed class BookStore : IDisposable
 {
-    /// <summary>The version of the documents that this program reads and writes.</summary>
-    public const int SchemaVersion = 4;
-
     private readonly FolderLock folderLock;
     private readonly BackupWork backups;
     private StoreFiles files;
@@ -105,17 +105,26 @@ public sealed class BookStore : IDisposable
         return StoreFaults.Explained(Folder, StoreAction.Read, ReadBook);
     }
 
+    /// <summary>Stores what an action changed whole, and returns when it is synced to disk.</summary>
+    /// <param name="before">The book as it is stored; null where nothing is.</param>
+    /// <param name="after">The book after the action.</param>
+    /// <exception cref="StoreException">It could not be stored; nothing of it is.</exception>
+    /// <exception cref="ArgumentException">
+    /// The household is one that could not be read again, or the ledger doesn't go on from the one before; nothing is stored.
+    /// </exception>
+    public void Save(Book? before, Book after) => Save(BookChange.Between(before, after));
+
     /// <summary>Stores a change whole, and returns when it is synced to disk.</summary>
     /// <exception cref="StoreException">It could not be stored; nothing of it is.</exception>
     /// <exception cref="ArgumentException">The household is one that could not be read again; nothing is stored.</exception>
-    public void Save(BookChange change)
+    internal void Save(BookChange change)
     {
         ArgumentNullException.ThrowIfNull(change);
         ObjectDisposedException.ThrowIf(isDisposed, this);
         StoreFaults.Explained(Folder, StoreAction.Write, Reopen);
         MustBeThere(isWritten: false);
         StoredState before = StoreFaults.Explained(Folder, StoreAction.Read, () => state ??= new StoredState(Read(), null));
-        if (change.Closed is not null)
+        if (!change.Closed.IsEmpty)
         {
             backups.Begin(files.Journal.End);
         }

@@ -1,8 +1,8 @@
 using Payday.Core.Books;
 using Payday.Core.Households;
-using Payday.Store;
+using Payday.Store.Changes;
 using Payday.Store.Contents;
-using Payday.Store.Documents;
+using Payday.Store.Edits;
 
 namespace Payday.Faults;
 
@@ -21,7 +21,7 @@ internal static class BookDigest
         new ChangeDocuments(all, 0, null).AddTo(edits);
         foreach (ClosedPayday closed in book.Closed)
         {
-            new ChangeDocuments(new BookChange { Closed = closed }, 0, null).AddTo(edits);
+            new ChangeDocuments(new BookChange { Closed = [closed] }, 0, null).AddTo(edits);
         }
 
         return edits.After;

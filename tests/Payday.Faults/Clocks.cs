@@ -1,8 +1,10 @@
 using Payday.Store;
 using Payday.Store.Backups;
 using Payday.Store.Checks;
-using Payday.Store.Contents;
 using Payday.Store.Databases;
+using Payday.Store.Edits;
+using Payday.Store.Fields;
+using Payday.Store.Folders;
 
 namespace Payday.Faults;
 

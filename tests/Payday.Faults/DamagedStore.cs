@@ -1,6 +1,7 @@
 using Payday.Store;
-using Payday.Store.Contents;
 using Payday.Store.Databases;
+using Payday.Store.Edits;
+using Payday.Store.Folders;
 using Payday.Store.Snapshots;
 
 namespace Payday.Faults;

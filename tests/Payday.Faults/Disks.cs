@@ -2,7 +2,9 @@ using System.Diagnostics;
 using System.Globalization;
 using Payday.Store;
 using Payday.Store.Checks;
-using Payday.Store.Contents;
+using Payday.Store.Edits;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 
 namespace Payday.Faults;

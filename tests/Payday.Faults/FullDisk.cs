@@ -1,7 +1,9 @@
 using System.Diagnostics;
 using System.Globalization;
 using Payday.Store;
-using Payday.Store.Contents;
+using Payday.Store.Edits;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Faults;
 

@@ -4,6 +4,8 @@ using System.Globalization;
 using Payday.Core.Books;
 using Payday.Core.Ledgers;
 using Payday.Store;
+using Payday.Store.Changes;
+using Payday.Store.Folders;
 
 namespace Payday.Faults;
 

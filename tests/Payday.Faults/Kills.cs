@@ -2,6 +2,8 @@ using System.Diagnostics;
 using System.Globalization;
 using Payday.Store;
 using Payday.Store.Checks;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 
 namespace Payday.Faults;

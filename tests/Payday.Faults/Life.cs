@@ -31,7 +31,7 @@ internal sealed class Life
 
         Household household = HouseholdFile.Read(File.ReadAllText(Demo())).Value!;
         Book begun = Book.Begin(household);
-        store.Save(new BookChange { Household = household, Movements = [.. begun.Ledger.Movements] });
+        store.Save(null, begun);
         return new Life(store, begun);
     }
 
@@ -56,7 +56,7 @@ internal sealed class Life
         }
         else if (turn == 4 && Reopening.Of(book, book.Closed.LastOrDefault()?.Payday ?? book.Household.Start) is { Ok: true } reopened)
         {
-            store.Save(BookChange.Of(reopened.Value));
+            store.Save(book, reopened.Value.Book);
             book = reopened.Value.Book;
         }
         else if (turn == 5)
@@ -68,7 +68,7 @@ internal sealed class Life
             var day = (book.Closed.LastOrDefault()?.Payday ?? book.Household.Start).PlusDays(1);
             var entry = new PurchaseEntry(day, null, Money.FromMinorUnits(100 + store.LastChange, book.Household.Currency), $"errand {store.LastChange}");
             Book after = Purchasing.Enter(book, entry).Value!;
-            store.Save(BookChange.Between(book, after));
+            store.Save(book, after);
             book = after;
         }
     }
@@ -78,13 +78,14 @@ internal sealed class Life
         RoutinePlan plan = Routine.Plan(book, Routine.Begun(book, null).Value!).Value!;
         if (Closing.Of(plan) is { Ok: true } closing)
         {
-            store.Save(BookChange.Of(closing.Value));
+            store.Save(book, closing.Value.Book);
             book = closing.Value.Book;
         }
         else
         {
-            store.Save(new BookChange { Draft = plan.Draft });
-            book = book with { Draft = plan.Draft };
+            Book begun = book with { Draft = plan.Draft };
+            store.Save(book, begun);
+            book = begun;
         }
     }
 

@@ -1,5 +1,3 @@
-using Payday.Core.Faults;
-
 namespace Payday.Faults;
 
 /// <summary>A folder in which a backup may be made beside what is done here.</summary>
@@ -9,7 +7,7 @@ internal static class LiveFolder
     private const int WouldBlock = 11;
 
     /// <summary>Reads all files of it; again, where one was renamed between its name was read and its bytes, or is being written.</summary>
-    public static T Result<T>(Func<T> files)
+    public static T Read<T>(Func<T> files)
     {
         while (true)
         {

@@ -40,7 +40,7 @@ internal sealed class LongLife
             Sources = [demo.Sources[0] with { Schedule = new Schedule.EveryWeeks(1, anchor), Expected = Money.FromMinorUnits(160_000, demo.Currency) }],
         };
         Book begun = Book.Begin(household);
-        store.Save(new BookChange { Household = household, Movements = [.. begun.Ledger.Movements] });
+        store.Save(null, begun);
         var life = new LongLife(store, begun);
         for (int week = 0; week < weeks; week++)
         {
@@ -54,7 +54,7 @@ internal sealed class LongLife
     {
         RoutinePlan plan = Routine.Plan(book, Routine.Begun(book, null).Value!).Value!;
         Closing closing = Closing.Of(plan).Value!;
-        store.Save(BookChange.Of(closing));
+        store.Save(book, closing.Book);
         book = closing.Book;
         LocalDate payday = closing.Closed.Payday;
         Take(WalletFills.FillAll(book, payday));
@@ -90,7 +90,7 @@ internal sealed class LongLife
     {
         if (after.Ok && after.Value != book)
         {
-            store.Save(BookChange.Between(book, after.Value));
+            store.Save(book, after.Value);
             book = after.Value;
         }
     }

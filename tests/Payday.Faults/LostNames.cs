@@ -1,8 +1,11 @@
 using Payday.Store;
 using Payday.Store.Backups;
-using Payday.Store.Contents;
-using Payday.Store.Databases;
+using Payday.Store.Edits;
+using Payday.Store.Fields;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
+using Payday.Store.Restores;
 
 namespace Payday.Faults;
 

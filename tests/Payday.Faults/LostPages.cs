@@ -1,7 +1,7 @@
 using Payday.Store;
-using Payday.Store.Contents;
 using Payday.Store.Databases;
-using Payday.Store.Snapshots;
+using Payday.Store.Edits;
+using Payday.Store.Folders;
 
 namespace Payday.Faults;
 

@@ -3,6 +3,8 @@ using System.Globalization;
 using Payday.Core.Books;
 using Payday.Store;
 using Payday.Store.Checks;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.HouseholdFiles;
 
 namespace Payday.Faults;

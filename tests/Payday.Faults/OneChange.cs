@@ -1,4 +1,6 @@
 using Payday.Store;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Faults;
 

@@ -1,6 +1,8 @@
 using Payday.Store;
 using Payday.Store.Checks;
-using Payday.Store.Contents;
+using Payday.Store.Edits;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Recovery;
 
 namespace Payday.Faults;

@@ -1,7 +1,8 @@
 using Payday.Store;
 using Payday.Store.Checks;
-using Payday.Store.Contents;
 using Payday.Store.Databases;
+using Payday.Store.Edits;
+using Payday.Store.Files;
 using Payday.Store.Journals;
 using Payday.Store.Recovery;
 

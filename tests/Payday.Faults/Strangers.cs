@@ -2,9 +2,12 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Net.Sockets;
 using Payday.Store;
-using Payday.Store.Backups;
 using Payday.Store.Checks;
-using Payday.Store.Contents;
+using Payday.Store.Edits;
+using Payday.Store.Fields;
+using Payday.Store.Files;
+using Payday.Store.Folders;
+using Payday.Store.Restores;
 
 namespace Payday.Faults;
 

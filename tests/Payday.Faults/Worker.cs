@@ -1,5 +1,6 @@
 using System.Globalization;
 using Payday.Store;
+using Payday.Store.Folders;
 
 namespace Payday.Faults;
 

@@ -6,6 +6,7 @@ using Payday.Core.CashReturns;
 using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Undo;
@@ -54,7 +55,7 @@ public static class CardRefunds
 
         long first = writer.Next;
         string reason = entry.What.Trim() is { Length: > 0 } what ? $"refund: {what}" : "refund";
-        writer.Move(entry.Date, new LedgerEnd.Outside(OutsideKind.Spending, pot.Id), LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), entry.Amount, reason);
+        writer.Move(entry.Date, LedgerEnd.SpentFrom(pot.Id), LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), entry.Amount, reason);
         LedgerEnd apart = LedgerEnd.InCash(Purpose.OwedBack(pot.Id));
         writer.Move(Day(book, pot, apart, cash, entry.Date), apart, WalletFills.SpentFrom(pot), cash, "not owed back any more");
         writer.Record(weeks => weeks with
@@ -81,7 +82,7 @@ public static class CardRefunds
             : null;
     }
 
-    private static bool IsLowered(OwedItem item, string potId, LocalDate date) =>
+    private static bool IsLowered(OwedItem item, PotId potId, LocalDate date) =>
         item.PotId == potId && item.Key.Kind == OwedKind.Purchase && item.Date <= date && item.Short.IsPositive;
 
     private static Money Rounded(Household household, Money amount) =>

@@ -1,6 +1,7 @@
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
+using Payday.Core.Ids;
 
 namespace Payday.Core.CardPurchases;
 
@@ -13,7 +14,7 @@ public abstract record PurchaseFault : Fault
 
     /// <summary>There is no pot of that id.</summary>
     /// <param name="PotId">The id.</param>
-    public sealed record NoSuchPot(string PotId) : PurchaseFault;
+    public sealed record NoSuchPot(PotId PotId) : PurchaseFault;
 
     /// <summary>The day is before the household began.</summary>
     /// <param name="Date">The day.</param>

@@ -4,6 +4,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Faults;
+using Payday.Core.Ids;
 
 namespace Payday.Core.CardPurchases;
 
@@ -79,7 +80,7 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
     /// <summary>The list with a pot chosen for a line; null for the buffer. The shop's other lines take it too, but where one was chosen for them.</summary>
     /// <param name="number">The line's number; where there is no such line nothing changes.</param>
     /// <param name="potId">The pot, or null for the buffer.</param>
-    public PurchaseList Choose(int number, string? potId)
+    public PurchaseList Choose(int number, PotId? potId)
     {
         if (Lines.FirstOrDefault(line => line.Number == number) is not { } chosen)
         {

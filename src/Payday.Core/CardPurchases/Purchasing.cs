@@ -117,7 +117,7 @@ public static class Purchasing
 
         if (entry.PotId is not null && pot is null)
         {
-            return new PurchaseFault.NoSuchPot(entry.PotId);
+            return new PurchaseFault.NoSuchPot(entry.PotId.Value);
         }
 
         return entry.Date < book.Household.Start
@@ -146,7 +146,7 @@ public static class Purchasing
         writer.Move(
             EndCourse.Of(writer.Book.Ledger, from).DayFor(entry.Amount, entry.Date) ?? entry.Date,
             from,
-            new LedgerEnd.Outside(OutsideKind.Spending, pot?.Id ?? ""),
+            LedgerEnd.SpentFrom(pot?.Id),
             entry.Amount,
             Reason(entry));
         return Money.Zero(entry.Amount.Currency);
@@ -158,7 +158,7 @@ public static class Purchasing
         Money rounded = household.Settings.CardRounding == CardRounding.Up ? entry.Amount.CeilingTo(household.Settings.Cash.SmallestNote) : entry.Amount;
         Money owedBack = Money.Min(rounded, has);
         writer.Move(
-            entry.Date, LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), new LedgerEnd.Outside(OutsideKind.Spending, pot.Id), entry.Amount, Reason(entry));
+            entry.Date, LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), LedgerEnd.SpentFrom(pot.Id), entry.Amount, Reason(entry));
         Money left = owedBack;
         foreach (LedgerEnd end in new[] { WalletFills.Wallet(pot), WalletFills.AtHome(pot) })
         {

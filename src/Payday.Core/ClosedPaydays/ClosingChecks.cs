@@ -49,15 +49,12 @@ internal static class ClosingChecks
         }
 
         obstacles.AddRange(plan.Surplus.Placements
-            .Where(placement => placement.Target == PlacementTarget.Debt
-                && placement.Amount > SurplusRules.BalanceAfter(plan.Debts, placement.Id))
-            .Select(placement => new ClosingFault.MoreThanOwed(placement.Id, NameOf(plan, placement))));
+            .Select(placement => (Debt: (placement.Target as MoveTarget.ToDebt)?.Id, placement.Amount))
+            .Where(placement => placement.Debt is { } debt && placement.Amount > SurplusRules.BalanceAfter(plan.Debts, debt))
+            .Select(placement => new ClosingFault.MoreThanOwed(placement.Debt!.Value, plan.Book.Household.Debts.Single(debt => debt.Id == placement.Debt).Name)));
         obstacles.AddRange(plan.Withdrawal.Pots
             .Where(row => row.KeptBack.IsNegative)
             .Select(row => new ClosingFault.NotesAbove(row.Pot.Id, row.Pot.Name, -row.KeptBack)));
         return obstacles.ToImmutable();
     }
-
-    private static string NameOf(RoutinePlan plan, Placement placement) =>
-        plan.Book.Household.Debts.Single(debt => debt.Id == placement.Id).Name;
 }

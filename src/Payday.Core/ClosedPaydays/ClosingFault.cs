@@ -1,6 +1,7 @@
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
 using Payday.Core.Pots;
+using Payday.Core.Ids;
 
 namespace Payday.Core.ClosedPaydays;
 
@@ -43,11 +44,11 @@ public abstract record ClosingFault : Fault
     /// <summary>More is placed on a debt than is owed.</summary>
     /// <param name="DebtId">The debt.</param>
     /// <param name="Debt">What the person calls it.</param>
-    public sealed record MoreThanOwed(string DebtId, string Debt) : ClosingFault;
+    public sealed record MoreThanOwed(DebtId DebtId, string Debt) : ClosingFault;
 
     /// <summary>The notes of a pot come to more than it has.</summary>
     /// <param name="PotId">The pot.</param>
     /// <param name="Pot">What the person calls it.</param>
     /// <param name="Amount">How much more, above zero.</param>
-    public sealed record NotesAbove(string PotId, string Pot, Money Amount) : ClosingFault;
+    public sealed record NotesAbove(PotId PotId, string Pot, Money Amount) : ClosingFault;
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Faults;
 using Payday.Core.Ledgers;
@@ -89,17 +90,17 @@ public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
             movement.Number >= closed.FirstMovement && movement.Number < undone.Reverses && (movement.From, movement.To) == (undone.To, undone.From));
         return undone.From switch
         {
-            LedgerEnd.Outside { Kind: OutsideKind.Bill, Id: var bill } when PaidAt(closed.Dues, bill, before) is { } due =>
+            LedgerEnd.Outside { BillId: { } bill } when PaidAt(closed.Dues, DueOwner.Of(bill), before) is { } due =>
                 closed with { Dues = closed.Dues.Replace(due, due with { Paid = false }) },
-            LedgerEnd.Owed { DebtId: var debt } when closed.Minimums is { } minimums && PaidAt(minimums, debt, before) is { } due =>
+            LedgerEnd.Owed { DebtId: var debt } when closed.Minimums is { } minimums && PaidAt(minimums, DueOwner.Of(debt), before) is { } due =>
                 closed with { Minimums = minimums.Replace(due, due with { Paid = false }) },
             _ => null,
         };
     }
 
     // Payments are written in the order of their dues, and surplus after them; a due of zero moves nothing.
-    private static ClosedDue? PaidAt(ImmutableArray<ClosedDue> dues, string owner, int at) =>
-        dues.Where(due => due.Paid && due.Key.BillId == owner && due.Amount.IsPositive).ElementAtOrDefault(at);
+    private static ClosedDue? PaidAt(ImmutableArray<ClosedDue> dues, DueOwner owner, int at) =>
+        dues.Where(due => due.Paid && due.Key.Owner == owner && due.Amount.IsPositive).ElementAtOrDefault(at);
 
     private static bool IsCash(LedgerEnd end) => end is LedgerEnd.Held { Place: Place.Cash };
 }

@@ -41,10 +41,10 @@ internal static class CountConfirmation
         long first = writer.Next;
         LocalDate date = plan.Draft.Date;
         LedgerEnd counted = WalletFills.SpentFrom(row.Pot);
-        var lost = new LedgerEnd.Outside(OutsideKind.Difference, row.Pot.Id);
+        var lost = LedgerEnd.MissedIn(row.Pot.Id);
         string name = row.Difference.IsZero ? "" : row.Entry!.DifferenceName.Trim();
         TakenUp taken = WalletFills.TakeUp(writer, row.Pot, date);
-        writer.Move(date, counted, new LedgerEnd.Outside(OutsideKind.Spending, row.Pot.Id), row.Spent, "spent, counted");
+        writer.Move(date, counted, LedgerEnd.SpentFrom(row.Pot.Id), row.Spent, "spent, counted");
         writer.Move(date, counted, lost, row.Difference.ClampToZero(), $"missing: {name}");
         writer.Move(date, lost, counted, (-row.Difference).ClampToZero(), $"found: {name}");
         writer.Record(weeks => weeks with
@@ -61,7 +61,7 @@ internal static class CountConfirmation
 
     private static CountFault? MoveOn(WeekWriter writer, CountPlan plan, CountRow row, MoveTarget target, int index)
     {
-        Pot? pot = target.Target == PlacementTarget.Pot ? plan.Book.Household.Pots.Single(pot => pot.Id == target.Id) : null;
+        Pot? pot = target is MoveTarget.ToPot next ? plan.Book.Household.Pots.Single(pot => pot.Id == next.Id) : null;
         LedgerEnd from = WalletFills.SpentFrom(row.Pot);
         LedgerEnd to = pot is { Held: Held.InCash } ? WalletFills.SpentFrom(pot) : LedgerEnd.InCash(Purpose.OwedBack(row.Pot.Id));
 

@@ -77,7 +77,7 @@ internal static class CountRules
         {
             null => null,
             { } self when self == MoveTarget.Pot(row.Pot.Id) => new CountFault.MovesOnToItself(row.Pot.Name),
-            { } target when target.NameIn(book.Household) is null => new CountFault.NoSuchTarget(row.Pot.Name, target.Id),
+            { } target when target.NameIn(book.Household) is null => new CountFault.NoSuchTarget(row.Pot.Name, target.IdText),
             _ => null,
         };
     }

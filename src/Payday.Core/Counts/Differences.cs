@@ -45,8 +45,8 @@ public static class Differences
             return Result.Refused<Book>(new CountFault.PotGone());
         }
 
-        var lost = new LedgerEnd.Outside(OutsideKind.Difference, open.PotId);
-        var spent = new LedgerEnd.Outside(OutsideKind.Spending, open.PotId);
+        var lost = LedgerEnd.MissedIn(open.PotId);
+        var spent = LedgerEnd.SpentFrom(open.PotId);
         LocalDate last = book.Weeks.LastCountOf(open.PotId)!.Date;
         (LedgerEnd from, LedgerEnd to) = (how, open.Difference.IsPositive) switch
         {

@@ -5,6 +5,7 @@ using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Undo;
@@ -89,11 +90,11 @@ public static class WalletFills
     /// <summary>The fills that were marked for the last day that has any, of all pots or of some, in household order.</summary>
     /// <param name="book">The book.</param>
     /// <param name="potIds">The pots, or null for all.</param>
-    public static ImmutableArray<WalletFill> LastMarked(Book book, IReadOnlySet<string>? potIds = null)
+    public static ImmutableArray<WalletFill> LastMarked(Book book, IReadOnlySet<PotId>? potIds = null)
     {
         ArgumentNullException.ThrowIfNull(book);
         WalletFill[] marked = [.. book.Weeks.Fills.Where(fill => potIds?.Contains(fill.Key.PotId) != false)];
-        List<string> order = [.. book.Household.Pots.Select(pot => pot.Id)];
+        List<PotId> order = [.. book.Household.Pots.Select(pot => pot.Id)];
         return [.. marked.Where(fill => fill.Key.Day == marked.Max(other => other.Key.Day)).OrderBy(fill => order.IndexOf(fill.Key.PotId))];
     }
 

@@ -1,6 +1,7 @@
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
+using Payday.Core.Ids;
 
 namespace Payday.Core.HouseholdChanges;
 
@@ -39,7 +40,7 @@ public abstract record ChangeFault : Fault
     /// <param name="DebtId">The debt.</param>
     /// <param name="Debt">What the person calls it.</param>
     /// <param name="Owed">What is owed.</param>
-    public sealed record DebtOwed(string DebtId, string Debt, Money Owed) : ChangeFault
+    public sealed record DebtOwed(DebtId DebtId, string Debt, Money Owed) : ChangeFault
     {
         /// <inheritdoc/>
         public override HouseholdPlace Place => new HouseholdPlace.Debt(DebtId);
@@ -49,7 +50,7 @@ public abstract record ChangeFault : Fault
     /// <param name="BillId">The bill.</param>
     /// <param name="Bill">What the person calls it.</param>
     /// <param name="Held">What is set aside.</param>
-    public sealed record BillHeld(string BillId, string Bill, Money Held) : ChangeFault
+    public sealed record BillHeld(BillId BillId, string Bill, Money Held) : ChangeFault
     {
         /// <inheritdoc/>
         public override HouseholdPlace Place => new HouseholdPlace.Bill(BillId);
@@ -59,7 +60,7 @@ public abstract record ChangeFault : Fault
     /// <param name="PotId">The pot.</param>
     /// <param name="Pot">What the person calls it.</param>
     /// <param name="Has">What it has.</param>
-    public sealed record PotHas(string PotId, string Pot, Money Has) : ChangeFault
+    public sealed record PotHas(PotId PotId, string Pot, Money Has) : ChangeFault
     {
         /// <inheritdoc/>
         public override HouseholdPlace Place => new HouseholdPlace.Pot(PotId);
@@ -69,7 +70,7 @@ public abstract record ChangeFault : Fault
     /// <param name="PotId">The pot.</param>
     /// <param name="Pot">What the person calls it.</param>
     /// <param name="Owed">What it owes back.</param>
-    public sealed record PotOwes(string PotId, string Pot, Money Owed) : ChangeFault
+    public sealed record PotOwes(PotId PotId, string Pot, Money Owed) : ChangeFault
     {
         /// <inheritdoc/>
         public override HouseholdPlace Place => new HouseholdPlace.Pot(PotId);

@@ -4,6 +4,7 @@ using Payday.Core.Books;
 using Payday.Core.CashReturns;
 using Payday.Core.Debts;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
@@ -93,7 +94,7 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
             yield return new ChangeFault.DebtOwed(debt.Id, debt.Name, balances.OwedOn(debt.Id));
         }
 
-        foreach ((string id, string name) in old.Bills.Where(bill => next.Bills.All(kept => kept.Id != bill.Id)).Select(bill => (bill.Id, bill.Name)))
+        foreach ((BillId id, string name) in old.Bills.Where(bill => next.Bills.All(kept => kept.Id != bill.Id)).Select(bill => (bill.Id, bill.Name)))
         {
             Money held = balances[LedgerEnd.InAccount(Purpose.SetAside(id))];
             if (!held.IsZero)
@@ -121,9 +122,14 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
         foreach (OwedItem item in OwedItems.Of(book).Where(item => item.Target is { } target && target.NameIn(next) is null))
         {
             yield return new ChangeFault.OnItsWay(
-                item.Target!.Target == PlacementTarget.Debt ? new HouseholdPlace.Debt(item.Target.Id) : new HouseholdPlace.Pot(item.Target.Id),
-                item.Target.Id,
-                item.Target.NameIn(old)!,
+                item.Target! switch
+                {
+                    MoveTarget.ToDebt debt => new HouseholdPlace.Debt(debt.Id),
+                    MoveTarget.ToPot pot => new HouseholdPlace.Pot(pot.Id),
+                    _ => throw new InvalidOperationException("The buffer never goes."),
+                },
+                item.Target!.IdText,
+                item.Target!.NameIn(old)!,
                 item.Left);
         }
     }

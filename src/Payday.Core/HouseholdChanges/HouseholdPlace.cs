@@ -1,3 +1,5 @@
+using Payday.Core.Ids;
+
 namespace Payday.Core.HouseholdChanges;
 
 /// <summary>The thing of a household that a refusal is about.</summary>
@@ -18,13 +20,13 @@ public abstract record HouseholdPlace
 
     /// <summary>A bill.</summary>
     /// <param name="Id">Its id.</param>
-    public sealed record Bill(string Id) : HouseholdPlace;
+    public sealed record Bill(BillId Id) : HouseholdPlace;
 
     /// <summary>A debt.</summary>
     /// <param name="Id">Its id.</param>
-    public sealed record Debt(string Id) : HouseholdPlace;
+    public sealed record Debt(DebtId Id) : HouseholdPlace;
 
     /// <summary>A pot.</summary>
     /// <param name="Id">Its id.</param>
-    public sealed record Pot(string Id) : HouseholdPlace;
+    public sealed record Pot(PotId Id) : HouseholdPlace;
 }

@@ -83,7 +83,7 @@ internal sealed record ChainRelaxation(long Cost, long[] Notes, int[] Loose)
             LooseKinds kinds = new(system, breakIndex, options);
             (FrontState State, LevelStep[] Steps)[] ways =
             [
-                .. BreakFront.Of(kinds, problem.Effort).Select(state => (state, Through(before, breakIndex, state)!)).Where(way => way.Item2 is not null),
+                .. BreakFront.Of(kinds, problem.Effort).Select(state => (state, Through(before, breakIndex, state, kinds.Above)!)).Where(way => way.Item2 is not null),
             ];
             if (ways.Length == 0)
             {
@@ -124,7 +124,7 @@ internal sealed record ChainRelaxation(long Cost, long[] Notes, int[] Loose)
             return merged;
         }
 
-        private LevelStep[]? Through(LevelTable before, int breakIndex, FrontState state)
+        private LevelStep[]? Through(LevelTable before, int breakIndex, FrontState state, long[] above)
         {
             int start = system.First[breakIndex];
             int end = system.Breaks[breakIndex];
@@ -142,7 +142,7 @@ internal sealed record ChainRelaxation(long Cost, long[] Notes, int[] Loose)
                 }
 
                 long least = state.Least[level - shift];
-                most = Math.Min(bounds.Most[level], ChainBounds.MostAt(system, problem, level, least, most));
+                most = Math.Min(bounds.Most[level], ChainBounds.MostAt(system, problem, level, least + above[level - shift], most, level < end ? 0 : state.Loose));
                 long unit = level < end ? system.Unit[level + 1] : 0;
                 LevelStep? step = level < end
                     ? LevelStep.Add(costs[level], problem.Values[level], 0, from, Whole.Next(least, like, unit), unit, most, problem.Effort)

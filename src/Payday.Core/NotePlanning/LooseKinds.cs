@@ -18,6 +18,7 @@ internal sealed class LooseKinds
         first = Math.Max(system.First[breakIndex], 0);
         last = system.Breaks[breakIndex];
         long[] least = new long[last - first + 1];
+        Above = new long[least.Length];
         for (int part = 0; part < options.Length; part++)
         {
             Add(part, options[part], least);
@@ -34,6 +35,12 @@ internal sealed class LooseKinds
 
     /// <summary>Only parts that can't do without have a loose note.</summary>
     public FrontState Start { get; }
+
+    /// <summary>
+    /// Level by level, by how much all parts together may ask for more than a state says: a state counts the least of
+    /// each part, which loose notes at other breaks may raise.
+    /// </summary>
+    public long[] Above { get; }
 
     /// <summary>How many kinds there are.</summary>
     public int Count => kinds.Count;
@@ -68,6 +75,7 @@ internal sealed class LooseKinds
         for (int i = 0; i < least.Length; i++)
         {
             least[i] += (without ?? with)![i];
+            Above[i] += Math.Max(AboveLeast(options, without, loose: false, i), AboveLeast(options, with, loose: true, i));
         }
 
         if (without is null)
@@ -118,6 +126,10 @@ internal sealed class LooseKinds
 
         return needs;
     }
+
+    private long AboveLeast(ChainOption[] options, long[]? needs, bool loose, int level) => needs is null
+        ? 0
+        : options.Where(option => option.IsLoose(breakIndex) == loose).Max(option => option.Least[first + level]) - needs[level];
 
     private long Carry(ChainOption[] options)
     {

@@ -19,6 +19,9 @@ internal sealed class NoteWishCheck(NoteRequest request)
     public NoteFault? FaultOf(PartNotes part, bool limited)
     {
         NoteWishes wishes = part.Part.Wishes;
+
+        // What would help is reckoned from the amount that was wished: only here does a machine's plan move money between weeks.
+        Money amount = part.Part.Amount;
         if (part.Amount.IsZero)
         {
             return null;
@@ -35,8 +38,8 @@ internal sealed class NoteWishCheck(NoteRequest request)
         {
             return Named(part, NoteFaultKind.TopNote, top, smallest) with
             {
-                Enough = part.Amount >= smallest ? smallest : null,
-                ByTeller = request.Source is CashSource.Machine && request.Notes.Any(note => note <= top && note <= part.Amount),
+                Enough = amount >= smallest ? smallest : null,
+                ByTeller = request.Source is CashSource.Machine && request.Notes.Any(note => note <= top && note <= amount),
             };
         }
 
@@ -49,8 +52,8 @@ internal sealed class NoteWishCheck(NoteRequest request)
             part.Notes.Where(note => note.Key <= small.Note.MinorUnits).Sum(note => note.Key * note.Value), part.Amount.Currency);
         return held >= small.AtLeast ? null : Named(part, NoteFaultKind.SmallMoney, small.AtLeast, held) with
         {
-            Enough = LeastWith(request.Fetched, wishes) is { } enough && enough > part.Amount ? enough : null,
-            ByTeller = request.Source is CashSource.Machine && LeastWith(request.Notes, wishes) <= part.Amount,
+            Enough = LeastWith(request.Fetched, wishes) is { } enough && enough > amount ? enough : null,
+            ByTeller = request.Source is CashSource.Machine && LeastWith(request.Notes, wishes) <= amount,
         };
     }
 

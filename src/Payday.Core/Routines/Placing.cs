@@ -16,11 +16,10 @@ public static class Placing
     /// </summary>
     /// <param name="plan">The routine as it stands.</param>
     /// <param name="target">A debt, a pot or the buffer.</param>
-    /// <param name="id">The debt or pot; empty for the buffer.</param>
     /// <param name="amount">Zero or more; zero takes the placement away.</param>
     /// <returns>The placements, together no more than the surplus; or the refusal, where the amount alone is more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The amount is below zero.</exception>
-    public static Result<ImmutableArray<Placement>> Set(RoutinePlan plan, PlacementTarget target, string id, Money amount)
+    public static Result<ImmutableArray<Placement>> Set(RoutinePlan plan, MoveTarget target, Money amount)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentOutOfRangeException.ThrowIfNegative(amount.MinorUnits, nameof(amount));
@@ -34,10 +33,10 @@ public static class Placing
         var placements = ImmutableArray.CreateBuilder<Placement>();
         if (amount.IsPositive)
         {
-            placements.Add(new Placement(target, id, amount));
+            placements.Add(new Placement(target, amount));
         }
 
-        foreach (Placement other in plan.Surplus.Placements.Where(placement => placement.Target != target || placement.Id != id))
+        foreach (Placement other in plan.Surplus.Placements.Where(placement => placement.Target != target))
         {
             Money stays = Money.Min(other.Amount, room);
             room -= stays;
@@ -53,23 +52,22 @@ public static class Placing
     /// <summary>Places on one target what is left; where nothing is, the whole surplus.</summary>
     /// <param name="plan">The routine as it stands.</param>
     /// <param name="target">A debt, a pot or the buffer.</param>
-    /// <param name="id">The debt or pot; empty for the buffer.</param>
     /// <param name="most">What it can take, such as what is owed; null for any amount. What it can't take stays where it is.</param>
     /// <returns>The placements, together no more than the surplus.</returns>
-    public static ImmutableArray<Placement> Rest(RoutinePlan plan, PlacementTarget target, string id, Money? most)
+    public static ImmutableArray<Placement> Rest(RoutinePlan plan, MoveTarget target, Money? most)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        Money placed = On(plan, target, id);
+        Money placed = On(plan, target);
         Money all = plan.LeftToPlace.IsPositive ? placed + plan.LeftToPlace : plan.Surplus.Before.ClampToZero();
-        return Set(plan, target, id, most is { } limit ? Money.Min(all, limit) : all).Value;
+        return Set(plan, target, most is { } limit ? Money.Min(all, limit) : all).Value;
     }
 
     /// <summary>What is placed on a target.</summary>
-    public static Money On(RoutinePlan plan, PlacementTarget target, string id)
+    public static Money On(RoutinePlan plan, MoveTarget target)
     {
         ArgumentNullException.ThrowIfNull(plan);
         return Money.Sum(
-            plan.Surplus.Placements.Where(placement => placement.Target == target && placement.Id == id).Select(placement => placement.Amount),
+            plan.Surplus.Placements.Where(placement => placement.Target == target).Select(placement => placement.Amount),
             plan.Surplus.Before.Currency);
     }
 }

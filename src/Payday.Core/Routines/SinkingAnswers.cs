@@ -5,6 +5,7 @@ using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;
@@ -16,17 +17,17 @@ public static class SinkingAnswers
     private const int MonthsOfAYear = 12;
 
     /// <summary>It has done what it was for.</summary>
-    public static Result<Household> Finish(Book book, string potId) => With(book, potId, (_, kind) => Result.Of(kind with { Finished = true }));
+    public static Result<Household> Finish(Book book, PotId potId) => With(book, potId, (_, kind) => Result.Of(kind with { Finished = true }));
 
     /// <summary>The target is needed again.</summary>
     /// <param name="book">The book.</param>
     /// <param name="potId">The pot.</param>
     /// <param name="repeats">When; null for every year on the day it has now.</param>
-    public static Result<Household> Repeat(Book book, string potId, Schedule? repeats = null) => With(book, potId, (_, kind) =>
+    public static Result<Household> Repeat(Book book, PotId potId, Schedule? repeats = null) => With(book, potId, (_, kind) =>
         Result.Of(kind with { Repeats = repeats ?? new Schedule.EveryMonths(MonthsOfAYear, kind.By), Finished = false }));
 
     /// <summary>What was spent so far was not all: it is saved for as before.</summary>
-    public static Result<Household> GoOn(Book book, string potId) => With(book, potId, (_, kind) =>
+    public static Result<Household> GoOn(Book book, PotId potId) => With(book, potId, (_, kind) =>
         Result.Of(kind with { SettledTo = PotRecord.LastSpending(book, potId) ?? kind.SettledTo, Finished = false }));
 
     /// <summary>The target must be there by another date; what was spent so far is settled.</summary>
@@ -34,7 +35,7 @@ public static class SinkingAnswers
     /// <param name="potId">The pot.</param>
     /// <param name="date">The date, on the payday or after it.</param>
     /// <param name="payday">The payday worked on, the first that can still put something in.</param>
-    public static Result<Household> By(Book book, string potId, LocalDate date, LocalDate payday) => With(book, potId, (_, kind) =>
+    public static Result<Household> By(Book book, PotId potId, LocalDate date, LocalDate payday) => With(book, potId, (_, kind) =>
         date < payday ? Result.Refused<PotKind.Sinking>(new SinkingFault.NoPaydayBy(date, payday))
         : date > book.Household.Start.PlusYears(Household.MostYears) ? Result.Refused<PotKind.Sinking>(new SinkingFault.TooFarOff(date, Household.MostYears))
         : Result.Of(kind with { By = date, SettledTo = PotRecord.LastSpending(book, potId) ?? kind.SettledTo, Finished = false }));
@@ -55,7 +56,7 @@ public static class SinkingAnswers
         return pots.SequenceEqual(next.Pots) ? next : next with { Pots = pots };
     }
 
-    private static Result<Household> With(Book book, string potId, Func<Pot, PotKind.Sinking, Result<PotKind.Sinking>> answer)
+    private static Result<Household> With(Book book, PotId potId, Func<Pot, PotKind.Sinking, Result<PotKind.Sinking>> answer)
     {
         ArgumentNullException.ThrowIfNull(book);
         if (book.Household.Pots.FirstOrDefault(pot => pot.Id == potId) is not { } pot)

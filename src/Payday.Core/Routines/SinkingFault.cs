@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Faults;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Routines;
 
@@ -8,7 +9,7 @@ public abstract record SinkingFault : Fault
 {
     /// <summary>There is no such pot.</summary>
     /// <param name="PotId">Its id.</param>
-    public sealed record NoSuchPot(string PotId) : SinkingFault;
+    public sealed record NoSuchPot(PotId PotId) : SinkingFault;
 
     /// <summary>The pot has no target by a date.</summary>
     /// <param name="Pot">What the person calls it.</param>

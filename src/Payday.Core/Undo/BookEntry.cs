@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Books;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Undo;
 
@@ -14,13 +15,13 @@ public abstract record BookEntry
     /// <param name="PotId">The pot.</param>
     /// <param name="Pot">What the person calls it.</param>
     /// <param name="Date">The day it was counted for.</param>
-    public sealed record Count(string PotId, string Pot, LocalDate Date) : BookEntry;
+    public sealed record Count(PotId PotId, string Pot, LocalDate Date) : BookEntry;
 
     /// <summary>A fill of the wallet.</summary>
     /// <param name="PotId">The pot.</param>
     /// <param name="Pot">What the person calls it.</param>
     /// <param name="Day">Its fill day.</param>
-    public sealed record Fill(string PotId, string Pot, LocalDate Day) : BookEntry;
+    public sealed record Fill(PotId PotId, string Pot, LocalDate Day) : BookEntry;
 
     /// <summary>A card purchase, or a refund of one.</summary>
     /// <param name="Number">Its number.</param>
@@ -77,5 +78,5 @@ public abstract record BookEntry
 
     internal static Difference Of(Book book, SettledDifference settled) => new(settled.Count, Of(book, book.Weeks.Counts[(int)settled.Count - 1]));
 
-    private static string PotName(Book book, string potId) => book.Household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId;
+    private static string PotName(Book book, PotId potId) => book.Household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId.Text;
 }

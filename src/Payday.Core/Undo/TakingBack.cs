@@ -4,6 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Faults;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 
 namespace Payday.Core.Undo;
@@ -55,7 +56,7 @@ internal sealed class TakingBack
     /// Takes back what a record took up; but what a later purchase or count of the pot would have taken up itself, had it
     /// been the first, belongs to that from now on.
     /// </summary>
-    public void AddTakenUp(string potId, TakenUp taken, long own)
+    public void AddTakenUp(PotId potId, TakenUp taken, long own)
     {
         foreach (FillKey key in taken.Fills)
         {
@@ -134,11 +135,11 @@ internal sealed class TakingBack
     private static bool Sees(WeekCount count, Movement movement) =>
         movement.Number < count.FirstMovement && movement.Date <= count.Date && (IsOf(count, movement.From) || IsOf(count, movement.To));
 
-    private static bool IsOf(WeekCount count, LedgerEnd end) => end is LedgerEnd.Held { Place: Place.Cash } held && held.Purpose.Id == count.PotId
+    private static bool IsOf(WeekCount count, LedgerEnd end) => end is LedgerEnd.Held { Place: Place.Cash } held && held.Purpose.PotId == count.PotId
         && (held.Purpose.Kind is PurposeKind.Pot or PurposeKind.Wallet || (held.Purpose.Kind == PurposeKind.OwedBack && count.Notes is not null));
 
     // To the first record of the pot after it that covers the day.
-    private bool HandedOver(string potId, TakenUp piece, long own, LocalDate day)
+    private bool HandedOver(PotId potId, TakenUp piece, long own, LocalDate day)
     {
         WeekRecords weeks = Book.Weeks;
         CardPurchase? purchase = weeks.StandingPurchases.FirstOrDefault(later => later.PotId == potId && later.FirstMovement > own && later.Date >= day);

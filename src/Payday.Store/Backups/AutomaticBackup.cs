@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
+using Payday.Store.Fields;
 using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
-using Payday.Store.Snapshots;
 
 namespace Payday.Store.Backups;
 

@@ -1,4 +1,5 @@
 using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Backups;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.IO.Compression;
 using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 
 namespace Payday.Store.Backups;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using Payday.Store.Snapshots;
+using Payday.Store.Folders;
+using Payday.Store.Journals;
 
 namespace Payday.Store.Backups;
 

@@ -1,5 +1,6 @@
 using System.Text;
 using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Backups;
 

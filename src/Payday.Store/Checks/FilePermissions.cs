@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using Microsoft.Win32.SafeHandles;
 using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Checks;
 

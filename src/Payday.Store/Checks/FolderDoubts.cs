@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Checks;
 

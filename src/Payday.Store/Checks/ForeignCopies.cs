@@ -1,3 +1,5 @@
+using Payday.Store.Folders;
+
 namespace Payday.Store.Checks;
 
 /// <summary>Copies of database or journal beside them, as programs leave that sync a folder which changed on two machines at once.</summary>

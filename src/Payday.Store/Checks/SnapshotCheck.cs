@@ -1,3 +1,4 @@
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 using Payday.Store.Snapshots;
 

@@ -4,7 +4,11 @@ using Payday.Core.Books;
 using Payday.Store.Backups;
 using Payday.Store.Contents;
 using Payday.Store.Databases;
+using Payday.Store.Fields;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
+using Payday.Store.Opening;
 using Payday.Store.Recovery;
 
 namespace Payday.Store.Checks;

@@ -1,6 +1,6 @@
 using LiteDB;
-using Payday.Store.Databases;
 using Payday.Store.Documents;
+using Payday.Store.Edits;
 
 namespace Payday.Store.Contents;
 
@@ -19,27 +19,11 @@ internal sealed class BookContent
     /// <summary>All documents, as the edits that would make them.</summary>
     public IEnumerable<Edit> Edits => collections.SelectMany(pair => pair.Value.Values.Select(stored => new Edit(pair.Key, stored.Record["_id"], stored.Record)));
 
-    /// <summary>Reads a database whole.</summary>
-    /// <exception cref="Exception">Anything: a damaged one trips in any way there is.</exception>
-    public static BookContent Read(BookDatabase database)
-    {
-        var content = new BookContent();
-        foreach (string name in CollectionNames.All)
-        {
-            foreach (BsonDocument document in database.Collection(name).FindAll())
-            {
-                content.Add(name, document);
-            }
-        }
-
-        return content;
-    }
-
     /// <summary>The documents that records are stored as.</summary>
     public static BookContent Of(StoredRecords records)
     {
         var content = new BookContent();
-        content.Add(CollectionNames.Households, new BsonDocument { ["_id"] = ChangeDocuments.HouseholdId, ["file"] = records.Household.Record });
+        content.Add(CollectionNames.Households, new BsonDocument { ["_id"] = HouseholdDocument.Id, ["file"] = records.Household.Record });
         foreach (IColumn column in records.Columns)
         {
             foreach (BsonDocument document in column.Documents)
@@ -80,7 +64,8 @@ internal sealed class BookContent
         }
     }
 
-    private void Add(string collection, BsonDocument document)
+    /// <summary>Adds a document that is not there yet.</summary>
+    public void Add(string collection, BsonDocument document)
     {
         var stored = new Stored<BsonDocument>(document, Digest.Of(collection, document));
         collections[collection].Add(Edit.Key(document["_id"]), stored);

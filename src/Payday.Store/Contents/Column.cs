@@ -2,6 +2,7 @@ using System.Runtime.InteropServices;
 using LiteDB;
 using Payday.Core.Amounts;
 using Payday.Store.Documents;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Contents;

@@ -4,6 +4,9 @@ using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Store.Documents;
+using Payday.Store.Edits;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Contents;
 

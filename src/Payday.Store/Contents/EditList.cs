@@ -1,4 +1,5 @@
 using LiteDB;
+using Payday.Store.Edits;
 
 namespace Payday.Store.Contents;
 

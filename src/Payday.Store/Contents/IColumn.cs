@@ -1,5 +1,6 @@
 using LiteDB;
 using Payday.Core.Amounts;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Contents;

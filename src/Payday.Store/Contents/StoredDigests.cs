@@ -1,4 +1,5 @@
 using Payday.Store.Documents;
+using Payday.Store.Edits;
 
 namespace Payday.Store.Contents;
 
@@ -51,7 +52,7 @@ internal sealed class StoredDigests(StoredRecords? records)
     }
 
     private Digest? AtFirst(string collection, object key) => collection == CollectionNames.Households
-        ? key is ChangeDocuments.HouseholdId ? records?.Household.Digest : null
+        ? key is HouseholdDocument.Id ? records?.Household.Digest : null
         : Column(collection)?.Find(key);
 
     private IColumn? Column(string collection) => records?.Columns.Single(column => column.Collection == collection);

@@ -2,7 +2,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Ledgers;
 using Payday.Store.Documents;
-using Payday.Store.Fields;
+using Payday.Store.Edits;
 
 namespace Payday.Store.Contents;
 
@@ -70,6 +70,3 @@ internal sealed class StoredRecords(Stored<string> household, Currency currency)
         return records;
     }
 }
-
-/// <summary>A record, or its document, with the digest of the document.</summary>
-internal readonly record struct Stored<T>(T Record, Digest Digest);

@@ -1,6 +1,8 @@
 using LiteDB;
 using Payday.Store.Contents;
+using Payday.Store.Edits;
 using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 
 namespace Payday.Store.Databases;
@@ -56,6 +58,10 @@ internal sealed class BookDatabase : IDisposable
 
     /// <summary>A collection by its name.</summary>
     public ILiteCollection<BsonDocument> Collection(string name) => Connected.Database.GetCollection(name);
+
+    /// <summary>All its documents.</summary>
+    /// <exception cref="Exception">Anything: a damaged one trips in any way there is.</exception>
+    public BookContent Content() => DatabaseContent.Of(Collection);
 
     /// <summary>Does what a line of the journal says; afterwards it is the last line in the database.</summary>
     public void Take(JournalLine line, IEnumerable<Edit> edits) => Change(() =>

@@ -1,4 +1,6 @@
 using System.Buffers.Binary;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Databases;
 

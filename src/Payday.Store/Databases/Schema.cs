@@ -1,5 +1,8 @@
 using System.Text;
 using LiteDB;
+using Payday.Store.Edits;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 
 namespace Payday.Store.Databases;
@@ -25,7 +28,7 @@ internal static class Schema
     /// <summary>Writes the version, and the journal's line that comes to what is stored.</summary>
     public static void Mark(ILiteCollection<BsonDocument> meta, JournalLine? line)
     {
-        meta.Upsert(new BsonDocument { ["_id"] = Id, ["version"] = BookStore.SchemaVersion });
+        meta.Upsert(new BsonDocument { ["_id"] = Id, ["version"] = StoreVersion.Current });
         if (line is null)
         {
             meta.Delete(JournalId);
@@ -54,7 +57,7 @@ internal static class Schema
             throw DatabaseCheck.NotOurs(folder);
         }
 
-        if (version.AsInt32 > BookStore.SchemaVersion)
+        if (version.AsInt32 > StoreVersion.Current)
         {
             throw new StoreException($"{folder.Path} was written by a newer Payday. Nothing was changed; use that version, or another folder with --data.");
         }

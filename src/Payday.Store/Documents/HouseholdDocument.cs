@@ -8,13 +8,16 @@ namespace Payday.Store.Documents;
 /// <summary>The household as it is stored: the text of its household file, so that there is one mapping of it.</summary>
 internal static class HouseholdDocument
 {
+    /// <summary>The id of the one household.</summary>
+    public const string Id = "household";
+
     /// <exception cref="ArgumentException">The household is one that <see cref="To(string)"/> would not take again.</exception>
-    public static BsonDocument From(Household household, string id)
+    public static BsonDocument From(Household household)
     {
         string file = HouseholdFile.Write(household);
         JsonReading<Household> read = HouseholdFile.ReadStored(file);
         return read.Ok
-            ? new BsonDocument { ["_id"] = id, ["file"] = file }
+            ? new BsonDocument { ["_id"] = Id, ["file"] = file }
             : throw new ArgumentException(read.Faults[0].ToString(), nameof(household));
     }
 

@@ -1,5 +1,5 @@
 using Payday.Core.Ledgers;
-using Payday.Store.Contents;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;

@@ -1,5 +1,5 @@
 using Payday.Core.Books;
-using Payday.Store.Contents;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 
 namespace Payday.Store.Documents;
@@ -13,11 +13,11 @@ internal static class SettledDocument
     private static void Write(IFieldWriter to, SettledDifference settled)
     {
         to.Whole("_id", settled.Count);
-        to.Choice("how", settled.How);
+        to.Choice("how", StoredChoices.DifferenceEnds, settled.How);
         to.Date("date", settled.Date);
         to.Whole("movement", settled.Movement);
     }
 
     private static SettledDifference Read(IFieldReader from) => new(
-        from.Whole("_id"), from.Choice<DifferenceEnd>("how"), from.Date("date"), from.Whole("movement"));
+        from.Whole("_id"), from.Choice("how", StoredChoices.DifferenceEnds), from.Date("date"), from.Whole("movement"));
 }

@@ -28,17 +28,17 @@ internal static class FieldValues
     public static Money? OptionalAmount(this IFieldReader from, string name) =>
         from.OptionalWhole(name) is { } minorUnits ? Money.FromMinorUnits(minorUnits, from.Currency) : null;
 
-    public static void Choice<T>(this IFieldWriter to, string name, T value)
-        where T : struct, Enum => to.OptionalText(name, value.ToString());
+    public static void Choice<T>(this IFieldWriter to, string name, StoredWords<T> words, T value)
+        where T : struct, Enum => to.OptionalText(name, words.WordFor(value));
 
-    public static T Choice<T>(this IFieldReader from, string name)
-        where T : struct, Enum => Enum.Parse<T>(from.Text(name));
+    public static T Choice<T>(this IFieldReader from, string name, StoredWords<T> words)
+        where T : struct, Enum => words.ValueOf(from.Text(name));
 
-    public static void OptionalChoice<T>(this IFieldWriter to, string name, T? value)
-        where T : struct, Enum => to.OptionalText(name, value?.ToString());
+    public static void OptionalChoice<T>(this IFieldWriter to, string name, StoredWords<T> words, T? value)
+        where T : struct, Enum => to.OptionalText(name, value is { } chosen ? words.WordFor(chosen) : null);
 
-    public static T? OptionalChoice<T>(this IFieldReader from, string name)
-        where T : struct, Enum => from.OptionalText(name) is { } text ? Enum.Parse<T>(text) : null;
+    public static T? OptionalChoice<T>(this IFieldReader from, string name, StoredWords<T> words)
+        where T : struct, Enum => from.OptionalText(name) is { } text ? words.ValueOf(text) : null;
 
     public static void Notes(this IFieldWriter to, string name, ImmutableSortedDictionary<long, int> value) => to.OptionalNotes(name, value);
 
@@ -50,15 +50,16 @@ internal static class FieldValues
     public static List<T> List<T>(this IFieldReader from, string name, Func<IFieldReader, T> read) => from.OptionalList(name, read) ?? throw Missing(name);
 
     // A list, not a document: the fields of a BSON document don't differ by case alone, and names that people give may.
-    public static void Amounts(this IFieldWriter to, string name, ImmutableSortedDictionary<string, Money> value) =>
-        to.OptionalList(name, value, static (item, pair) =>
+    public static void Amounts<TId>(this IFieldWriter to, string name, ImmutableSortedDictionary<TId, Money> value, Func<TId, string> text)
+        where TId : notnull => to.OptionalList(name, value, (item, pair) =>
         {
-            item.Text("id", pair.Key);
+            item.Text("id", text(pair.Key));
             item.Amount("amount", pair.Value);
         });
 
-    public static ImmutableSortedDictionary<string, Money> Amounts(this IFieldReader from, string name) =>
-        from.List(name, static item => KeyValuePair.Create(item.Text("id"), item.Amount("amount"))).ToImmutableSortedDictionary(StringComparer.Ordinal);
+    public static ImmutableSortedDictionary<TId, Money> Amounts<TId>(this IFieldReader from, string name, Func<string, TId> id, IComparer<TId>? order = null)
+        where TId : notnull =>
+        from.List(name, item => KeyValuePair.Create(id(item.Text("id")), item.Amount("amount"))).ToImmutableSortedDictionary(order);
 
     private static FormatException Missing(string name) => new($"The field '{name}' is missing.");
 }

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using LiteDB;
-using Payday.Store.Contents;
+using Payday.Store.Edits;
 
 namespace Payday.Store.Journals;
 

@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using Payday.Store.Contents;
+using Payday.Store.Edits;
+using Payday.Store.Files;
 using Payday.Store.Hashing;
 
 namespace Payday.Store.Journals;
@@ -66,7 +67,7 @@ internal sealed class JournalLine
         using (var json = new Utf8JsonWriter(text, DocumentJson.Options))
         {
             json.WriteStartObject();
-            json.WriteNumber("v", BookStore.SchemaVersion);
+            json.WriteNumber("v", StoreVersion.Current);
             json.WriteNumber("n", (before?.Number ?? 0) + 1);
             if (of > 0)
             {

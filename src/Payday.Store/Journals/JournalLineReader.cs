@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
-using Payday.Store.Contents;
+using Payday.Store.Edits;
+using Payday.Store.Files;
 
 namespace Payday.Store.Journals;
 
@@ -46,7 +47,7 @@ internal static class JournalLineReader
                         previous = json.GetString() ?? "";
                         break;
                     default:
-                        return version > BookStore.SchemaVersion ? throw Newer() : DigestOf(text.Span) is { } after
+                        return version > StoreVersion.Current ? throw Newer() : DigestOf(text.Span) is { } after
                             ? JournalLine.Known(text, sha, number, of, book, at, previous, after)
                             : null;
                 }
@@ -57,7 +58,7 @@ internal static class JournalLineReader
             return null;
         }
 
-        return version > BookStore.SchemaVersion ? throw Newer() : null;
+        return version > StoreVersion.Current ? throw Newer() : null;
     }
 
     // Right before the hash, which is right: so it is what was written, and it was written there.

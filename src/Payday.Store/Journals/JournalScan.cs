@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Store.Contents;
+using Payday.Store.Edits;
 using Payday.Store.Files;
-using Payday.Store.Snapshots;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Journals;
 

@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
 using Payday.Store.Contents;
+using Payday.Store.Edits;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Journals;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Payday.Store.Databases;
 using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 
 namespace Payday.Store.Recovery;

@@ -1,5 +1,7 @@
 using Payday.Store.Contents;
 using Payday.Store.Databases;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 
 namespace Payday.Store.Recovery;
@@ -26,7 +28,7 @@ internal abstract record DatabaseState
     /// <param name="Content">All that it holds.</param>
     public sealed record Sound(int Version, JournalLine? Last, BookContent Content) : DatabaseState;
 
-    /// <summary>Reads the database of a folder whose lock is held.</summary>
+    /// <summary>Reads the database of a folder whose lock is held; its files stay as they are, so that the next reading finds the same.</summary>
     /// <exception cref="StoreException">It is of a newer version.</exception>
     /// <exception cref="IOException">The system doesn't let it be read.</exception>
     public static DatabaseState Read(StoreFolder folder)
@@ -39,18 +41,34 @@ internal abstract record DatabaseState
                 return new Missing();
             }
 
-            using BookDatabase database = BookDatabase.Open(folder);
-            last = database.Version < Schema.FirstWithJournal ? null : database.LastLine;
-            BookContent content = BookContent.Read(database);
+            using var database = new DatabaseLook(folder);
+            last = database.LastLine;
+            BookContent content = database.Content();
             return database.Version < Schema.FirstWithJournal || (last?.Digest ?? default) == content.Digest
                 ? new Sound(database.Version, last, content)
                 : new Damaged($"{folder.Database} holds something else than was written to it.", StoreFaults.Damaged(folder), last);
         }
         catch (Exception fault) when (StoreFaults.IsDamage(fault))
         {
+            last ??= Known(folder);
             return fault is StoreException
                 ? new Damaged(fault.Message.Split(". Nothing was changed")[0].TrimEnd('.') + ".", fault.Message, last)
                 : new Damaged($"{folder.Database} can't be read.", StoreFaults.Damaged(folder), last);
+        }
+    }
+
+    // What can't be relied on may still tell how far it went: also a database that is cut, or that LiteDB marked as
+    // damaged when it met a page that it couldn't read.
+    private static JournalLine? Known(StoreFolder folder)
+    {
+        try
+        {
+            using var database = new DatabaseLook(folder);
+            return database.LastLine;
+        }
+        catch (Exception fault) when (StoreFaults.IsDamage(fault))
+        {
+            return null;
         }
     }
 }

@@ -2,6 +2,9 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Store.Contents;
 using Payday.Store.Databases;
+using Payday.Store.Edits;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 
 namespace Payday.Store.Recovery;
@@ -49,7 +52,7 @@ internal sealed class Migration : IMending
         ImmutableArray<JournalLine> lines = JournalStart.Lines(old.Content, folder.Clock, BookName.New());
         JournalStart.Write(folder, lines);
         Marked(folder, lines.LastOrDefault());
-        return [$"The store was of version {old.Version} and is of version {BookStore.SchemaVersion} now. A copy from before is {copy}."];
+        return [$"The store was of version {old.Version} and is of version {StoreVersion.Current} now. A copy from before is {copy}."];
     }
 
     private static ImmutableArray<string> Marked(StoreFolder folder, JournalLine? last)

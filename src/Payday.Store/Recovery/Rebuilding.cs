@@ -2,6 +2,9 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Store.Contents;
 using Payday.Store.Databases;
+using Payday.Store.Edits;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 
 namespace Payday.Store.Recovery;

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Store.Backups;
+using Payday.Store.Fields;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 using Payday.Store.Snapshots;
 

@@ -1,5 +1,7 @@
 using Payday.Store.Contents;
 using Payday.Store.Documents;
+using Payday.Store.Edits;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 
 namespace Payday.Store.Snapshots;

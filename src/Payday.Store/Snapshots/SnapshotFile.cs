@@ -2,8 +2,10 @@ using System.IO.Hashing;
 using Payday.Core.Amounts;
 using Payday.Store.Contents;
 using Payday.Store.Documents;
+using Payday.Store.Edits;
 using Payday.Store.Fields;
 using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 
 namespace Payday.Store.Snapshots;
@@ -16,7 +18,7 @@ namespace Payday.Store.Snapshots;
 internal static class SnapshotFile
 {
     // Changes with the fields of any record and with how they are packed.
-    private const int Version = (BookStore.SchemaVersion * 1_000) + 5;
+    private const int Version = (StoreVersion.Current * 1_000) + 5;
 
     private const int HashLength = 16;
 

@@ -5,6 +5,7 @@ using Payday.Json;
 using Payday.Store;
 using Payday.Store.Backups;
 using Payday.Store.Files;
+using Payday.Store.Restores;
 
 namespace Payday.Commands;
 

@@ -3,8 +3,8 @@ using System.Text.Json;
 using Humanizer;
 using Payday.Json;
 using Payday.Reports;
-using Payday.Store;
 using Payday.Store.Checks;
+using Payday.Store.Folders;
 
 namespace Payday.Commands;
 

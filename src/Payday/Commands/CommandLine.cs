@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
-using Payday.Store;
+using Payday.Store.Files;
 using Payday.Text;
 
 namespace Payday.Commands;

@@ -1,6 +1,7 @@
 using System.Text;
 using NodaTime;
-using Payday.Store;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Commands;
 

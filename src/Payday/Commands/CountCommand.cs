@@ -8,9 +8,11 @@ using Payday.Core.Books;
 using Payday.Core.Counts;
 using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;
@@ -59,7 +61,7 @@ internal static class CountCommand
 
     private static Answer Undo(BookStore store, Book book, string[] names, LocalDate today)
     {
-        Result<ImmutableSortedSet<string>> pots = UndoOption.Pots(book.Household, names);
+        Result<ImmutableSortedSet<PotId>> pots = UndoOption.Pots(book.Household, names);
         if (!pots.Ok)
         {
             return new Answer.WrongUse(pots.Fault);
@@ -73,7 +75,7 @@ internal static class CountCommand
 
         return CountUndo.InTheWay(book, counts) is { } obstacle
             ? UndoOption.Refused(book, obstacle)
-            : UndoOption.Stored(store, book, CountUndo.Of(book, counts, today), counts.Select(count => ("count", (string?)count.PotId, count.Date)));
+            : UndoOption.Stored(store, book, CountUndo.Of(book, counts, today), counts.Select(count => ("count", (PotId?)count.PotId, count.Date)));
     }
 
     private static Answer Count(BookStore store, CountPlan plan)
@@ -95,7 +97,7 @@ internal static class CountCommand
             return Answer.Because(counted.Fault);
         }
 
-        store.Save(BookChange.Between(plan.Book, counted.Value));
+        store.Save(plan.Book, counted.Value);
         return Shown(plan, "Counted and stored.");
     }
 

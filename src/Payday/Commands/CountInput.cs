@@ -105,7 +105,7 @@ internal static class CountInput
             return Result.Of(new CountThen(pot.Value.PotId is { } id ? MoveTarget.Pot(id) : MoveTarget.Buffer));
         }
 
-        return household.Debts.FirstOrDefault(debt => string.Equals(debt.Name, text, StringComparison.OrdinalIgnoreCase) || debt.Id == text) is { } debt
+        return household.Debts.FirstOrDefault(debt => string.Equals(debt.Name, text, StringComparison.OrdinalIgnoreCase) || debt.Id.Text == text) is { } debt
             ? Result.Of(new CountThen(MoveTarget.Debt(debt.Id)))
             : Result.Refused<CountThen>($"--move: '{text}' is no pot and no debt; name one, or write buffer or stays.");
     }

@@ -8,9 +8,11 @@ using Payday.Calculators;
 using Payday.Core.Amounts;
 using Payday.Core.Debts;
 using Payday.Core.Faults;
+using Payday.Core.Ids;
 using Payday.Core.Routines;
 using Payday.Json;
 using Payday.Reports;
+using Payday.Store.Fields;
 
 namespace Payday.Commands;
 
@@ -55,7 +57,7 @@ internal static class DebtsCommand
         }
 
         DebtProjection course = DebtProjection.Project(from, debts, extra.Value, once.Value, order);
-        Dictionary<string, string> names = debts.ToDictionary(debt => debt.Id, debt => debt.Name);
+        Dictionary<DebtId, string> names = debts.ToDictionary(debt => debt.Id, debt => debt.Name);
         return new Answer.Done(
             Lines(course, debts, style),
             JsonSerializer.Serialize(

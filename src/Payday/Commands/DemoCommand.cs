@@ -6,9 +6,11 @@ using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Reports;
+using Payday.Screens.Leading;
 using Payday.Screens.Shell;
 using Payday.Slips;
 using Payday.Store;
+using Payday.Store.Folders;
 using Payday.Store.HouseholdFiles;
 using Payday.Store.Json;
 
@@ -18,7 +20,6 @@ namespace Payday.Commands;
 internal static class DemoCommand
 {
     private const string Resource = "demo-household.json";
-    private const int SlipWidth = 42;
 
     public static Command Build(CommandShell shell)
     {
@@ -43,7 +44,7 @@ internal static class DemoCommand
     private static Answer Screens()
     {
         using var demo = new DemoFolder();
-        FullScreen.Run(demo.Open());
+        FullScreen.Run(demo.Open(), new ScreenMap().Lead);
         return new Answer.Done([], "{}");
     }
 
@@ -67,14 +68,14 @@ internal static class DemoCommand
             return Answer.Because(closing.Fault);
         }
 
-        store.Save(BookChange.Of(closing.Value));
+        store.Save(book, closing.Value.Book);
         ClosedPayday closed = store.Load()!.LastClosed!;
         return new Answer.Done(
             [
                 .. RoutineReport.Lines(plan.Value!),
                 "",
                 .. Report.Heading("7 Slip"),
-                .. SlipLayout.Lay(BankPapers.Slip(household, closed), SlipWidth).Lines,
+                .. SlipLayout.Lay(BankPapers.Slip(household, closed), SlipLayout.UsualWidth).Lines,
                 "",
                 .. FillingSheetLayout.Lay(BankPapers.Filling(household, closed), Report.Width).Lines,
                 "",

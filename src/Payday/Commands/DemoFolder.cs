@@ -3,6 +3,7 @@ using Payday.Screens.Home;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
 using Payday.Store;
+using Payday.Store.Folders;
 
 namespace Payday.Commands;
 

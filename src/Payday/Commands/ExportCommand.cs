@@ -8,7 +8,7 @@ using Payday.Core.Households;
 using Payday.Json;
 using Payday.Printing;
 using Payday.Reports;
-using Payday.Store;
+using Payday.Store.Folders;
 using Payday.Store.HouseholdFiles;
 
 namespace Payday.Commands;

@@ -9,9 +9,11 @@ using Payday.Core.Cash;
 using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;
@@ -38,7 +40,7 @@ internal static class FillCommand
 
     private static Answer Undo(BookStore store, Book book, string[] names, LocalDate today)
     {
-        Result<ImmutableSortedSet<string>> pots = UndoOption.Pots(book.Household, names);
+        Result<ImmutableSortedSet<PotId>> pots = UndoOption.Pots(book.Household, names);
         if (!pots.Ok)
         {
             return new Answer.WrongUse(pots.Fault);
@@ -67,12 +69,12 @@ internal static class FillCommand
             after = back.Value;
         }
 
-        return UndoOption.Stored(store, book, Result.Of(after), marks.Select(mark => ("fill", (string?)mark.Key.PotId, mark.Key.Day)));
+        return UndoOption.Stored(store, book, Result.Of(after), marks.Select(mark => ("fill", (PotId?)mark.Key.PotId, mark.Key.Day)));
     }
 
     private static Answer Run(BookStore store, Book book, LocalDate day, bool done, string[] skip)
     {
-        var skipped = new HashSet<string>(StringComparer.Ordinal);
+        var skipped = new HashSet<PotId>();
         foreach (string name in skip)
         {
             Result<Core.Pots.Pot> pot = PotInput.Pot(book.Household, name);
@@ -100,7 +102,7 @@ internal static class FillCommand
 
         if (after != book)
         {
-            store.Save(BookChange.Between(book, after));
+            store.Save(book, after);
         }
 
         Dictionary<FillKey, FillState> states = after.Weeks.Fills.ToDictionary(fill => fill.Key, fill => fill.State);

@@ -5,6 +5,7 @@ using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Json;
 using Payday.Store;
+using Payday.Store.Folders;
 using Payday.Store.HouseholdFiles;
 
 namespace Payday.Commands;
@@ -37,8 +38,7 @@ internal static class ImportCommand
     {
         if (book is null)
         {
-            Book begun = Book.Begin(household);
-            store.Save(new BookChange { Household = household, Movements = [.. begun.Ledger.Movements] });
+            store.Save(null, Book.Begin(household));
             return Done($"{household.Name} is stored in {store.Folder.Path}. Go on with payday run.");
         }
 
@@ -48,7 +48,7 @@ internal static class ImportCommand
             return new Answer.Refused(change.Refusals);
         }
 
-        store.Save(BookChange.Of(change));
+        store.Save(book, change.Book);
         bool dropsDraft = book.Draft is not null && change.Book.Draft is null;
         return Done($"{household.Name} is changed in {store.Folder.Path}; closed paydays stay as they are."
             + (dropsDraft ? " The payday begun is no payday any more, and was dropped." : ""));

@@ -3,6 +3,8 @@ using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
+using Payday.Store.Fields;
 
 namespace Payday.Commands;
 
@@ -18,7 +20,7 @@ internal static class IncomeInput
     /// <returns>The draft; or what is wrong with the first that can't be taken.</returns>
     public static Result<RoutineDraft> Sources(Book book, RoutineDraft draft, IEnumerable<string> incomes)
     {
-        var told = new HashSet<string>(StringComparer.Ordinal);
+        var told = new HashSet<SourceId>();
         foreach (string income in incomes)
         {
             Result<NamedAmount> read = Pair(book, Income, income);

@@ -3,6 +3,8 @@ using System.Text.Json;
 using Payday.Core.Books;
 using Payday.Json;
 using Payday.Store;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Commands;
 

@@ -2,6 +2,8 @@ using NodaTime;
 using Payday.Screens.Looking;
 using Payday.Screens.Shell;
 using Payday.Store;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Commands;
 

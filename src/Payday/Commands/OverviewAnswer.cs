@@ -12,6 +12,7 @@ using Payday.Core.Routines;
 using Payday.Core.Status;
 using Payday.Json;
 using Payday.Reports;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;

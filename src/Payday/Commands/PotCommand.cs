@@ -7,10 +7,12 @@ using Payday.Core.Calendar;
 using Payday.Core.Faults;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Json;
 using Payday.Store;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;
@@ -41,7 +43,7 @@ internal static class PotCommand
                 return new Answer.WrongUse(pot.Fault);
             }
 
-            string id = pot.Value.Id;
+            PotId id = pot.Value.Id;
             return (parsed.GetValue(finished), parsed.GetValue(repeats), parsed.GetValue(goOn), parsed.GetValue(by)) switch
             {
                 (true, null, false, null) => Taken(store, book, id, SinkingAnswers.Finish(book, id)),
@@ -59,7 +61,7 @@ internal static class PotCommand
         ? new Schedule.EveryMonths(Rhythms.Single(rhythm => rhythm.Word == word).Months, kind.By)
         : null;
 
-    private static Answer Taken(BookStore store, Book book, string potId, Result<Household> answer)
+    private static Answer Taken(BookStore store, Book book, PotId potId, Result<Household> answer)
     {
         if (!answer.Ok)
         {
@@ -72,7 +74,7 @@ internal static class PotCommand
             return new Answer.Refused(change.Refusals);
         }
 
-        store.Save(BookChange.Of(change));
+        store.Save(book, change.Book);
         string what = Told(change.Book.Household.Pots.Single(pot => pot.Id == potId));
         return new Answer.Done([what], JsonSerializer.Serialize(new DoneResult(what), ResultJson.Readable.DoneResult));
     }

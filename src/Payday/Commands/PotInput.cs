@@ -1,6 +1,7 @@
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 
 namespace Payday.Commands;
@@ -14,7 +15,7 @@ internal static class PotInput
     /// <summary>A pot by its name, whatever the case, or by its id.</summary>
     public static Result<Pot> Pot(Household household, string text) =>
         (household.Pots.FirstOrDefault(pot => string.Equals(pot.Name, text.Trim(), StringComparison.OrdinalIgnoreCase))
-            ?? household.Pots.FirstOrDefault(pot => pot.Id == text.Trim())) is { } pot
+            ?? household.Pots.FirstOrDefault(pot => pot.Id.Text == text.Trim())) is { } pot
             ? Result.Of(pot)
             : Result.Refused<Pot>($"There is no pot '{text.Trim()}'; there {(household.Pots.Length == 0 ? "are none" : $"is {string.Join(", ", household.Pots.Select(known => known.Name))}")}.");
 
@@ -33,4 +34,4 @@ internal static class PotInput
 }
 
 /// <summary>A pot's id; null stands for the buffer.</summary>
-internal sealed record PotOrBuffer(string? PotId);
+internal sealed record PotOrBuffer(PotId? PotId);

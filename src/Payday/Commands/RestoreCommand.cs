@@ -7,8 +7,10 @@ using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Json;
 using Payday.Reports;
-using Payday.Store;
 using Payday.Store.Backups;
+using Payday.Store.Fields;
+using Payday.Store.Folders;
+using Payday.Store.Restores;
 using Payday.Text;
 
 namespace Payday.Commands;

@@ -8,10 +8,12 @@ using Payday.Core.Books;
 using Payday.Core.CashReturns;
 using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
+using Payday.Store.Fields;
 
 namespace Payday.Commands;
 
@@ -77,7 +79,7 @@ internal static class ReturnCommand
             return Answer.Because(returned.Fault);
         }
 
-        store.Save(BookChange.Between(book, returned.Value));
+        store.Save(book, returned.Value);
         return Shown(plan, stored: true, "Returned and stored.");
     }
 
@@ -134,5 +136,5 @@ internal static class ReturnCommand
         return $"{NoteText.Listed(swap.Gives, household.Currency, household.Settings.Numbers)} of {Name(household, swap.PotId)} for {NoteText.Listed(swap.Gets, household.Currency, household.Settings.Numbers)} of {with}";
     }
 
-    private static string Name(Household household, string potId) => household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId;
+    private static string Name(Household household, PotId potId) => household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId.Text;
 }

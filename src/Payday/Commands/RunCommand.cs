@@ -7,6 +7,7 @@ using Payday.Core.Faults;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Store;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;
@@ -93,7 +94,7 @@ internal static class RunCommand
             ]);
         }
 
-        store.Save(BookChange.Of(closing.Value));
+        store.Save(plan.Book, closing.Value.Book);
         return Shown(plan, closed: true, "Closed and stored. Print the slip with payday slip.");
     }
 

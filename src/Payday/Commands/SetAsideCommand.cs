@@ -7,6 +7,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Json;
 using Payday.Reports;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;

@@ -14,6 +14,7 @@ using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Json;
 using Payday.Reports;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;
@@ -47,7 +48,7 @@ internal static class ShowAnswers
             book, BankHolidays.From(book.Household.Settings.Holidays), today.PlusMonths(BillDues.MonthsAhead));
         BillResult[] bills = [.. book.Household.Bills.Select(bill =>
         {
-            OpenDue? next = dues.FirstOrDefault(due => due.Key.BillId == bill.Id);
+            OpenDue? next = dues.FirstOrDefault(due => due.BillId == bill.Id);
             return new BillResult(
                 bill.Name,
                 book.Ledger.Balances[LedgerEnd.InAccount(Purpose.SetAside(bill.Id))].ToPlain(),

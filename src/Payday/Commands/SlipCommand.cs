@@ -6,11 +6,13 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Json;
 using Payday.Printing;
 using Payday.Reports;
 using Payday.Slips;
-using Payday.Store;
+using Payday.Store.Fields;
+using Payday.Store.Folders;
 
 namespace Payday.Commands;
 
@@ -84,7 +86,7 @@ internal static class SlipCommand
     private static string Json(Household household, PaydayOnPaper paper)
     {
         ClosedPayday payday = paper.Payday;
-        Dictionary<string, string> names = household.Pots.ToDictionary(pot => pot.Id, pot => pot.Name);
+        Dictionary<PotId, string> names = household.Pots.ToDictionary(pot => pot.Id, pot => pot.Name);
         Money total = Money.Sum(
             payday.Withdraw.Select(note => Money.FromMinorUnits(note.Key, household.Currency) * note.Value), household.Currency);
         return JsonSerializer.Serialize(
@@ -94,10 +96,10 @@ internal static class SlipCommand
                 NoteText.Counts(payday.Withdraw, household.Currency),
                 total.ToPlain(),
                 [.. payday.Parts.Select(part => new FillingResult(
-                    names.GetValueOrDefault(part.PotId, part.PotId),
+                    names.GetValueOrDefault(part.PotId, part.PotId.Text),
                     part.Week is { } week ? LocalDatePattern.Iso.Format(week) : null,
                     NoteText.Counts(part.Notes, household.Currency)))],
-                payday.KeptBack.ToDictionary(kept => names.GetValueOrDefault(kept.Key, kept.Key), kept => kept.Value.ToPlain())),
+                payday.KeptBack.ToDictionary(kept => names.GetValueOrDefault(kept.Key, kept.Key.Text), kept => kept.Value.ToPlain())),
             ResultJson.Readable.SlipResult);
     }
 }

@@ -6,8 +6,10 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
 using Payday.Core.Faults;
+using Payday.Core.Ids;
 using Payday.Json;
 using Payday.Reports;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Commands;
@@ -104,7 +106,7 @@ internal static class SpendAnswers
 
     private static Money Signed(PurchaseLine line) => line.IsRefund ? -line.Entry.Amount : line.Entry.Amount;
 
-    private static string PotName(Book book, string? potId) => potId is null
+    private static string PotName(Book book, PotId? potId) => potId is null
         ? PotInput.Buffer
-        : book.Household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId;
+        : book.Household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId.Value.Text;
 }

@@ -7,6 +7,7 @@ using Payday.Core.CardPurchases;
 using Payday.Core.Faults;
 using Payday.Lists;
 using Payday.Store;
+using Payday.Store.Fields;
 
 namespace Payday.Commands;
 
@@ -134,13 +135,13 @@ internal static class SpendCommand
             return Answer.Because(undone.Fault);
         }
 
-        store.Save(BookChange.Between(book, undone.Value));
+        store.Save(book, undone.Value);
         return SpendAnswers.Told(undone.Value, [undone.Value.Weeks.Purchases[number - 1]], "Taken back.");
     }
 
     private static Answer.Done Stored(BookStore store, Book before, Book after)
     {
-        store.Save(BookChange.Between(before, after));
+        store.Save(before, after);
         return SpendAnswers.Told(after, after.Weeks.Purchases[before.Weeks.Purchases.Length..], "Stored.");
     }
 }

@@ -7,6 +7,7 @@ using Payday.Core.Faults;
 using Payday.Core.Pots;
 using Payday.Json;
 using Payday.Reports;
+using Payday.Store.Fields;
 
 namespace Payday.Commands;
 

@@ -7,6 +7,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Undo;
 using Payday.Json;
@@ -27,12 +28,12 @@ internal static class UndoOption
     public static bool IsGiven(ParseResult parsed, Option option) => parsed.GetResult(option) is { Implicit: false };
 
     /// <summary>The ids of the pots that were named.</summary>
-    public static Result<ImmutableSortedSet<string>> Pots(Household household, string[] names)
+    public static Result<ImmutableSortedSet<PotId>> Pots(Household household, string[] names)
     {
         Result<Pot>[] pots = [.. names.Select(name => PotInput.Pot(household, name))];
         return pots.FirstOrDefault(pot => !pot.Ok) is { Fault: { } fault }
-            ? Result.Refused<ImmutableSortedSet<string>>(fault)
-            : Result.Of(pots.Select(pot => pot.Value!.Id).ToImmutableSortedSet(StringComparer.Ordinal));
+            ? Result.Refused<ImmutableSortedSet<PotId>>(fault)
+            : Result.Of(pots.Select(pot => pot.Value!.Id).ToImmutableSortedSet());
     }
 
     /// <summary>What is in the way, with the command that leads there.</summary>
@@ -43,7 +44,7 @@ internal static class UndoOption
     /// <param name="before">The book as it is stored.</param>
     /// <param name="after">The book afterwards, or why it can't be.</param>
     /// <param name="back">What was taken back: what it is, whose, and of which day.</param>
-    public static Answer Stored(BookStore store, Book before, Result<Book> after, IEnumerable<(string What, string? PotId, LocalDate Date)> back)
+    public static Answer Stored(BookStore store, Book before, Result<Book> after, IEnumerable<(string What, PotId? PotId, LocalDate Date)> back)
     {
         if (!after.Ok)
         {
@@ -51,7 +52,7 @@ internal static class UndoOption
         }
 
         (string What, string? Pot, LocalDate Date)[] told = [.. back.Select(one => (one.What, one.PotId is { } id ? WeekText.PotName(before, id) : null, one.Date))];
-        store.Save(BookChange.Between(before, after.Value));
+        store.Save(before, after.Value);
         return new Answer.Done(
             [.. told.Select(one => CleanText.OneLine($"The {one.What}{(one.Pot is { } pot ? " of " + pot : "")}, {DateText.Weekday(one.Date)}.")), "Taken back."],
             JsonSerializer.Serialize(

@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Faults;
 using Payday.Store;
 using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Text;
 
 namespace Payday.Printing;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Core.Amounts;
 using Payday.Core.Routines;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Reports;

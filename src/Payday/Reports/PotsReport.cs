@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Reports;

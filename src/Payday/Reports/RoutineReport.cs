@@ -3,6 +3,7 @@ using Humanizer;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Routines;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Reports;

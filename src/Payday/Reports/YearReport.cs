@@ -3,6 +3,7 @@ using System.Globalization;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Ledgers;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Reports;

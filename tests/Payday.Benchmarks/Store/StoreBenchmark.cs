@@ -3,6 +3,7 @@ using Payday.Core.Books;
 using Payday.Core.Ledgers;
 using Payday.Faults;
 using Payday.Store;
+using Payday.Store.Folders;
 
 namespace Payday.Benchmarks.Store;
 
@@ -15,6 +16,7 @@ public class StoreBenchmark
     private string path = "";
     private BookStore? store;
     private Movement? next;
+    private Book? book;
 
     /// <summary>How long it was lived in, paid every week.</summary>
     [Params(1, 3)]
@@ -38,7 +40,8 @@ public class StoreBenchmark
     {
         Live();
         store = BookStore.Open(new StoreFolder(path));
-        next = store.Load()!.Ledger.Movements[^1];
+        book = store.Load()!;
+        next = book.Ledger.Movements[^1];
     }
 
     [GlobalCleanup]
@@ -60,7 +63,9 @@ public class StoreBenchmark
     {
         // There and back, so that all balances stay.
         next = next! with { From = next.To, To = next.From };
-        store!.Save(new BookChange { Movements = [next] });
+        Book after = book! with { Ledger = book.Ledger.Add([next]) };
+        store!.Save(book, after);
+        book = after;
         return store.LastChange;
     }
 }

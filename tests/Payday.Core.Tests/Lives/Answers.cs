@@ -146,7 +146,7 @@ internal sealed class Answers
     private IEnumerable<LedgerEnd> Ends() => book.Ledger.Movements
         .SelectMany(movement => new[] { movement.From, movement.To })
         .Distinct()
-        .Where(end => end is not LedgerEnd.Outside { Kind: OutsideKind.Opening, Id: not "" } && book.Ledger.Of(end).Count > 0)
+        .Where(end => end is not LedgerEnd.Outside { Kind: OutsideKind.Opening, Text: not "" } && book.Ledger.Of(end).Count > 0)
         .OrderBy(end => end.Key, StringComparer.Ordinal);
 
     private static string Listed(IReadOnlyDictionary<long, int>? notes) =>

@@ -9,6 +9,7 @@ using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
 using Payday.Core.Faults;
 using Payday.Core.Fills;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -18,8 +19,8 @@ namespace Payday.Core.Tests.Lives;
 /// <summary>A household that does everything there is to do between paydays, at the whim of a seed.</summary>
 internal sealed class FiveYears(Book book, int seed)
 {
-    private static readonly string?[] Spent = ["food", "food", "fares", "boots", "gifts", null];
-    private static readonly MoveTarget[] Targets = [MoveTarget.Pot("boots"), MoveTarget.Pot("gifts"), MoveTarget.Pot("fares"), MoveTarget.Debt("card"), MoveTarget.Buffer];
+    private static readonly PotId?[] Spent = [new("food"), new("food"), new("fares"), new("boots"), new("gifts"), null];
+    private static readonly MoveTarget[] Targets = [MoveTarget.Pot(new PotId("boots")), MoveTarget.Pot(new PotId("gifts")), MoveTarget.Pot(new PotId("fares")), MoveTarget.Debt(new DebtId("card")), MoveTarget.Buffer];
     private readonly Random random = new(seed);
 
     public Book Book { get; private set; } = book;
@@ -95,7 +96,7 @@ internal sealed class FiveYears(Book book, int seed)
 
         if (Chance(6))
         {
-            ReturnDraft draft = ReturnDraft.AsPlanned with { Leaves = Chance(20) ? ReturnDraft.AsPlanned.Leaves.Add("food") : ReturnDraft.AsPlanned.Leaves };
+            ReturnDraft draft = ReturnDraft.AsPlanned with { Leaves = Chance(20) ? ReturnDraft.AsPlanned.Leaves.Add(new PotId("food")) : ReturnDraft.AsPlanned.Leaves };
             Try("return", ReturnPlan.Of(Book, draft).Confirm(today), check);
         }
     }

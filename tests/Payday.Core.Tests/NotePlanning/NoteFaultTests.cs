@@ -1,4 +1,5 @@
 using CsCheck;
+using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
 using Payday.Core.NotePlanning;
@@ -33,6 +34,16 @@ public sealed class NoteFaultTests
     public void Sentence_SmallMoneyAtAMachine_SendsToATellerWhereThatHelps(long amount, long note, long atLeast, string advice) =>
         Assert.EndsWith($"; {advice}.", Said(Machine([50, 20], Part("food", amount, small: (note, atLeast)))), StringComparison.Ordinal);
 
+    [Fact]
+    public void Sentence_SmallMoneyWhereWeeksAreJoined_SendsToNoTellerWhoDoesNotJoinThem()
+    {
+        NotePart week = Part("food", 5, small: (7, 1)) with { Week = new LocalDate(2026, 1, 2) };
+        NotePlan plan = NotePlanner.Plan(Teller(Notes(10, 7), week, week with { Week = new LocalDate(2026, 1, 9) }) with { Source = new CashSource.Machine(Notes(10), null) });
+
+        Assert.Contains(Units(10), plan.Parts.Select(part => part.Amount));
+        Assert.EndsWith("; lower its small money.", Assert.Single(plan.Faults).Sentence(NumberStyle.CommaPoint), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(90, 10, "raise its top note, ask a teller or keep it in the account")]
     [InlineData(90, 2, "raise its top note or keep it in the account")]
@@ -51,6 +62,7 @@ public sealed class NoteFaultTests
                 if (fault is { Kind: NoteFaultKind.SmallMoney, Enough: { } enough })
                 {
                     Assert.DoesNotContain(Alone(request, part with { Amount = enough }).Faults, again => again.Kind == NoteFaultKind.SmallMoney);
+                    Assert.DoesNotContain(Alone(request, AllWeeks(request, part, enough)).Faults, again => again.Kind == NoteFaultKind.SmallMoney && again.Week == part.Week);
                 }
 
                 if (fault is { Kind: NoteFaultKind.SmallMoney, ByTeller: true })
@@ -67,10 +79,13 @@ public sealed class NoteFaultTests
         },
         iter: 300);
 
-    private static NotePlan Alone(NoteRequest request, NotePart part) => NotePlanner.Plan(request with
+    private static NotePart[] AllWeeks(NoteRequest request, NotePart part, Money amount) =>
+        [.. request.Parts.Where(week => week.Pot == part.Pot).Select(week => week with { Amount = amount })];
+
+    private static NotePlan Alone(NoteRequest request, params NotePart[] parts) => NotePlanner.Plan(request with
     {
         Source = request.Source is CashSource.Machine machine ? machine with { Limit = null } : request.Source,
-        Parts = [part],
+        Parts = [.. parts],
     });
 
     private static string Said(NoteRequest request) => NotePlanner.Plan(request).Faults[0].Sentence(NumberStyle.CommaPoint);

@@ -1,6 +1,7 @@
 using Payday.Core.Cash;
 using Payday.Core.NotePlanning;
 using Payday.Core.Tests.Lives;
+using static Payday.Core.Tests.NotePlanning.Requests;
 
 namespace Payday.Core.Tests.NotePlanning;
 
@@ -55,5 +56,37 @@ public sealed class NotePlannerExactTests
             Assert.True(plan.Proven);
             Assert.Equal(CpSatNotes.Best(request), PlanRank.Of(plan));
         }
+    }
+
+    // What fives and what fifties ask for meets at the fives: with no loose fifty the parts ask for more there.
+    [Fact]
+    public void Plan_TwoBreaksThatMeetAtALevel_MatchesTheSolver()
+    {
+        NoteRequest request = Teller(
+            Notes(1, 2, 5, 20, 50, 100), Part("a", 31, small: (10, 7)), Part("b", 59, top: 20), Part("c", 131), Part("d", 110, small: (20, 5)), Part("e", 135)) with
+        {
+            OnHand = OnHand((1, 4), (20, 1), (50, 1), (100, 3)),
+        };
+        NotePlan plan = NotePlanner.Plan(request);
+
+        Assert.True(plan.Proven);
+        Assert.Equal(25, plan.NoteCount);
+        Assert.Equal(CpSatNotes.Best(request), PlanRank.Of(plan));
+    }
+
+    // Each of the parts has an odd five, however many twos there are.
+    [Fact]
+    public void Plan_MoreLooseNotesThanAUnitAndNotesBelowAtHome_MatchesTheSolver()
+    {
+        NoteRequest request = Teller(
+            Notes(2, 5, 10, 50, 200, 1000),
+            [Part("a", 550), .. Enumerable.Range(0, 4).Select(i => Part($"b{i}", 125, top: 50)), Part("c", 465)]) with
+        {
+            OnHand = OnHand((2, 43), (50, 12), (1000, 34)),
+        };
+        NotePlan plan = NotePlanner.Plan(request);
+
+        Assert.True(plan.Proven);
+        Assert.Equal(CpSatNotes.Best(request), PlanRank.Of(plan));
     }
 }

@@ -6,6 +6,7 @@ using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Lives;
@@ -38,7 +39,7 @@ public class UnpayableProperties
             Opening = Bare.Opening with
             {
                 Account = Usd(bills.Sum(bill => bill.Item2) + december + 500),
-                SetAside = Sums([.. bills.Select((bill, i) => ("bill" + (char)('a' + i), (decimal)bill.Item2)), ("december", december)]),
+                SetAside = BillSums([.. bills.Select((bill, i) => ("bill" + (char)('a' + i), (decimal)bill.Item2)), ("december", december)]),
             },
         };
 
@@ -52,9 +53,9 @@ public class UnpayableProperties
 
                 Assert.Equal(missing, Money.Sum(plan.Unpayable.Select(one => one.Short), Dollars));
                 Assert.All(plan.Unpayable, one => Assert.True(one.Short.IsPositive && one.Short <= one.Obligation.Amount));
-                foreach (DueRow due in plan.Bills.Dues.Where(due => plan.Bills.Dues.Count(other => other.Key.BillId == due.Key.BillId) == 1))
+                foreach (DueRow due in plan.Bills.Dues.Where(due => plan.Bills.Dues.Count(other => other.BillId == due.BillId) == 1))
                 {
-                    bool isHeld = home.Opening.SetAside[due.Key.BillId] >= due.Amount;
+                    bool isHeld = home.Opening.SetAside[due.BillId] >= due.Amount;
                     Assert.False(isHeld && plan.Unpayable.Any(one => one.Obligation.Name == due.Name), $"{due.Name} is held in full");
                 }
 
@@ -100,7 +101,7 @@ public class UnpayableProperties
         Ledger ledger = Ledger.Of(Dollars,
         [
             .. Opening.Movements(home).Select((movement, i) => movement with { Number = i + 1 }),
-            new Movement(2, Friday6March, LedgerEnd.InAccount(Purpose.SetAside("rent")), new LedgerEnd.Outside(OutsideKind.Bill, "rent"), Usd(300), "due"),
+            new Movement(2, Friday6March, LedgerEnd.InAccount(Purpose.SetAside(new BillId("rent"))), LedgerEnd.PaidFor(new BillId("rent")), Usd(300), "due"),
         ]);
         Book book = Book.Begin(home) with { Ledger = ledger };
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Payday.Store.Fields;
 
 namespace Payday.Faults.Households;
 

@@ -2,6 +2,7 @@ using System.Text;
 using Payday.Core.Books;
 using Payday.Store;
 using Payday.Store.Databases;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
 
 namespace Payday.Faults.Programs;

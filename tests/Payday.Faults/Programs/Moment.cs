@@ -1,5 +1,5 @@
 using System.Diagnostics;
-using Payday.Store;
+using Payday.Store.Folders;
 
 namespace Payday.Faults.Programs;
 

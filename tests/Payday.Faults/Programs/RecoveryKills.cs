@@ -1,7 +1,10 @@
 using System.Diagnostics;
 using Payday.Store;
 using Payday.Store.Backups;
-using Payday.Store.Contents;
+using Payday.Store.Edits;
+using Payday.Store.Fields;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Faults.Programs;
 

@@ -1,7 +1,9 @@
 using System.IO.Compression;
 using Payday.Store.Backups;
 using Payday.Store.Checks;
-using Payday.Store.Journals;
+using Payday.Store.Fields;
+using Payday.Store.Files;
+using Payday.Store.Restores;
 using Payday.Store.Snapshots;
 using Payday.Store.Tests.Books;
 

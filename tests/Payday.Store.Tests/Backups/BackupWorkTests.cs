@@ -1,4 +1,6 @@
 using Payday.Store.Backups;
+using Payday.Store.Changes;
+using Payday.Store.Fields;
 using Payday.Store.Tests.Books;
 
 namespace Payday.Store.Tests.Backups;
@@ -11,7 +13,7 @@ public sealed class BackupWorkTests : IDisposable
     public void Save_ClosedPayday_LeavesABackupOfWhatWasBeforeIt()
     {
         using BookStore store = Samples.Begun(scratch.Data);
-        store.Save(new BookChange { Closed = Samples.Closed(Samples.Payday, 1, 1) });
+        store.Save(new BookChange { Closed = [Samples.Closed(Samples.Payday, 1, 1)] });
         store.Save(new BookChange { Movements = Samples.Incomes(3) });
 
         store.FinishBackups();
@@ -29,7 +31,7 @@ public sealed class BackupWorkTests : IDisposable
         {
             for (int i = 0; i < 20; i++)
             {
-                store.Save(new BookChange { Closed = Samples.Closed(Samples.Payday.PlusWeeks(2 * i), 1, 1) });
+                store.Save(new BookChange { Closed = [Samples.Closed(Samples.Payday.PlusWeeks(2 * i), 1, 1)] });
             }
         }
 
@@ -42,7 +44,7 @@ public sealed class BackupWorkTests : IDisposable
         using BookStore store = Samples.Begun(scratch.Data);
         File.WriteAllText(scratch.Data.Backups, "in the way");
 
-        store.Save(new BookChange { Closed = Samples.Closed(Samples.Payday, 1, 1) });
+        store.Save(new BookChange { Closed = [Samples.Closed(Samples.Payday, 1, 1)] });
         store.FinishBackups();
 
         Assert.Single(store.Load()!.Closed);

@@ -1,4 +1,6 @@
-using Payday.Store.Backups;
+using Payday.Store.Changes;
+using Payday.Store.Files;
+using Payday.Store.Restores;
 using Payday.Store.Tests.Books;
 
 namespace Payday.Store.Tests.Backups;

@@ -1,4 +1,6 @@
 using Payday.Store.Backups;
+using Payday.Store.Changes;
+using Payday.Store.Restores;
 using Payday.Store.Tests.Books;
 
 namespace Payday.Store.Tests.Backups;
@@ -24,7 +26,7 @@ public sealed class SecondPlaceTests
         using BookStore store = Samples.Begun(scratch.Data);
 
         StoreBackups.Always(store, place);
-        store.Save(new BookChange { Closed = Samples.Closed(Samples.Payday, 1, 1) });
+        store.Save(new BookChange { Closed = [Samples.Closed(Samples.Payday, 1, 1)] });
         store.FinishBackups();
 
         Assert.Equal(place, SecondPlace.Of(scratch.Data));

@@ -1,5 +1,9 @@
 using Payday.Store.Backups;
+using Payday.Store.Changes;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
+using Payday.Store.Restores;
 using Payday.Store.Tests.Books;
 
 namespace Payday.Store.Tests.Backups;
@@ -59,7 +63,7 @@ public sealed class SharedPlaceTests : IDisposable
     {
         StoreFolder folder = Begun("one");
         using BookStore store = BookStore.Open(folder);
-        store.Save(new BookChange { Closed = Samples.Closed(Samples.Payday, 1, 1) });
+        store.Save(new BookChange { Closed = [Samples.Closed(Samples.Payday, 1, 1)] });
         store.FinishBackups();
         BackupFile first = StoreBackups.Make(store, Place);
         Assert.True(first.IsHandMade);
@@ -198,7 +202,7 @@ public sealed class SharedPlaceTests : IDisposable
         for (int i = 0; i < times; i++)
         {
             clock.Now += TimeSpan.FromMinutes(1);
-            store.Save(new BookChange { Closed = Samples.Closed(Samples.Payday.PlusDays((int)(clock.Now - MovingClock.Begins).TotalMinutes), 1, 1) });
+            store.Save(new BookChange { Closed = [Samples.Closed(Samples.Payday.PlusDays((int)(clock.Now - MovingClock.Begins).TotalMinutes), 1, 1)] });
             store.FinishBackups();
         }
 

@@ -1,6 +1,9 @@
 using NodaTime;
 using Payday.Core.Books;
 using Payday.Core.Households;
+using Payday.Store.Changes;
+using Payday.Store.Fields;
+using Payday.Store.Files;
 
 namespace Payday.Store.Tests.Books;
 
@@ -11,14 +14,14 @@ public sealed class BookAtomicityTests
     {
         using var scratch = new ScratchFolder();
         using BookStore store = Samples.Begun(scratch.Data);
-        store.Save(new BookChange { Movements = Samples.Incomes(3), Closed = Samples.Closed(Samples.Payday, 1, 3), Draft = new RoutineDraft(Samples.Payday) });
+        store.Save(new BookChange { Movements = Samples.Incomes(3), Closed = [Samples.Closed(Samples.Payday, 1, 3)], Draft = new RoutineDraft(Samples.Payday) });
         string before = Samples.Text(store.Load());
 
         var fault = Assert.Throws<StoreException>(() => store.Save(new BookChange
         {
             Household = Samples.Household with { Name = "Mill lane" },
             Movements = Samples.Incomes(500),
-            Closed = Samples.Closed(Samples.Payday, 1, 3),
+            Closed = [Samples.Closed(Samples.Payday, 1, 3)],
             DropsDraft = true,
         }));
 

@@ -1,4 +1,9 @@
 using CsCheck;
+using Payday.Core.Ids;
+using Payday.Store.Changes;
+using Payday.Store.Fields;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Tests.Books;
 
@@ -107,7 +112,7 @@ public sealed class BookDamageTests
         using BookStore store = Samples.Begun(scratch.Data);
         store.Save(new BookChange { Movements = [Samples.Income(5_00) with
         {
-            From = Core.Ledgers.LedgerEnd.InCash(Core.Ledgers.Purpose.Pot("food")),
+            From = Core.Ledgers.LedgerEnd.InCash(Core.Ledgers.Purpose.Pot(new PotId("food"))),
             To = Core.Ledgers.LedgerEnd.InAccount(Core.Ledgers.Purpose.Buffer),
         }] });
 
@@ -121,7 +126,7 @@ public sealed class BookDamageTests
         using var scratch = new ScratchFolder();
         using (BookStore begun = Samples.Begun(scratch.Data))
         {
-            begun.Save(new BookChange { Movements = Samples.Incomes(40), Closed = Samples.Closed(Samples.Payday, 1, 3) });
+            begun.Save(new BookChange { Movements = Samples.Incomes(40), Closed = [Samples.Closed(Samples.Payday, 1, 3)] });
         }
 
         string before;

@@ -1,6 +1,8 @@
 using System.Diagnostics;
 using System.Globalization;
 using Payday.Core.Books;
+using Payday.Store.Changes;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Tests.Books;
 

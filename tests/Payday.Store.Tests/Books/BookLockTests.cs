@@ -1,5 +1,8 @@
 using System.Diagnostics;
 using System.Globalization;
+using Payday.Store.Changes;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Tests.Books;
 

@@ -5,8 +5,9 @@ using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
+using Payday.Store.Changes;
 using Payday.Store.Documents;
-using Payday.Store.HouseholdFiles;
+using Payday.Store.Fields;
 using Payday.Store.Tests.HouseholdFiles;
 
 namespace Payday.Store.Tests.Books;
@@ -59,7 +60,7 @@ public sealed class BookRoundTripTests
 
     [Fact]
     public void Household_AsBytesAndBack_IsTheSame() => GenHousehold.Any.Sample(
-        household => Same(household, HouseholdDocument.To(Stored(HouseholdDocument.From(household, "household")))), iter: 100);
+        household => Same(household, HouseholdDocument.To(Stored(HouseholdDocument.From(household)))), iter: 100);
 
     [Fact]
     public void Save_AnyBook_LoadsTheSameFromTheFile() =>
@@ -73,7 +74,7 @@ public sealed class BookRoundTripTests
                     store.Save(new BookChange { Household = Samples.Household, Movements = [.. movements], Draft = draft });
                     foreach (ClosedPayday payday in paydays)
                     {
-                        store.Save(new BookChange { Closed = payday });
+                        store.Save(new BookChange { Closed = [payday] });
                     }
                 }
 

@@ -1,6 +1,9 @@
 using LiteDB;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
+using Payday.Store.Edits;
+using Payday.Store.Fields;
+using Payday.Store.Files;
 using Payday.Store.Tests.HouseholdFiles;
 
 namespace Payday.Store.Tests.Books;
@@ -37,14 +40,14 @@ public sealed class BookSchemaTests
         }
 
         RawDatabase.Edit(scratch.Data, database => Assert.Equal(
-            BookStore.SchemaVersion, database.GetCollection("meta").FindById("schema")["version"].AsInt32));
+            StoreVersion.Current, database.GetCollection("meta").FindById("schema")["version"].AsInt32));
         using BookStore again = BookStore.Open(scratch.Data);
         Assert.Equal(before, Samples.Text(again.Load()));
 
         // And goes on from there.
         Book book = again.Load()!;
         Book spent = Purchasing.Enter(book, new PurchaseEntry(Samples.Payday.PlusDays(2), null, Samples.Cents(1), "stamp")).Value!;
-        again.Save(BookChange.Between(book, spent));
+        again.Save(book, spent);
         Assert.Equal(Samples.Text(spent), Samples.Text(again.Load()));
     }
 
@@ -54,7 +57,7 @@ public sealed class BookSchemaTests
         using var scratch = new ScratchFolder();
         Samples.Begun(scratch.Data).Dispose();
         RawDatabase.Edit(scratch.Data, database => database.GetCollection("meta").Update(
-            new BsonDocument { ["_id"] = "schema", ["version"] = BookStore.SchemaVersion + 1 }));
+            new BsonDocument { ["_id"] = "schema", ["version"] = StoreVersion.Current + 1 }));
         byte[] before = File.ReadAllBytes(scratch.Data.Database);
 
         var fault = Assert.Throws<StoreException>(() => BookStore.Open(scratch.Data));

@@ -2,6 +2,8 @@ using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Households;
 using Payday.Core.Routines;
+using Payday.Store.Changes;
+using Payday.Store.Fields;
 using Payday.Store.HouseholdFiles;
 using Payday.Store.Tests.HouseholdFiles;
 
@@ -73,7 +75,7 @@ public sealed class BookStoreTests
         using (BookStore store = BookStore.Open(scratch.Data))
         {
             store.Save(new BookChange { Household = household, Movements = [.. begun.Ledger.Movements] });
-            store.Save(new BookChange { Movements = closing.Movements, Closed = closing.Closed });
+            store.Save(new BookChange { Movements = closing.Movements, Closed = [closing.Closed] });
         }
 
         using BookStore again = BookStore.Open(scratch.Data);
@@ -129,8 +131,8 @@ public sealed class BookStoreTests
     {
         using var scratch = new ScratchFolder();
         using BookStore store = Samples.Begun(scratch.Data);
-        store.Save(new BookChange { Closed = Samples.Closed(Samples.Payday.PlusDays(14), 1, 1) });
-        store.Save(new BookChange { Closed = Samples.Closed(Samples.Payday, 1, 1) });
+        store.Save(new BookChange { Closed = [Samples.Closed(Samples.Payday.PlusDays(14), 1, 1)] });
+        store.Save(new BookChange { Closed = [Samples.Closed(Samples.Payday, 1, 1)] });
 
         Assert.Equal([Samples.Payday, Samples.Payday.PlusDays(14)], store.Load()!.Closed.Select(closed => closed.Payday));
     }

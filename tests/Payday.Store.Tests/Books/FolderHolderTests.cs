@@ -1,4 +1,5 @@
 using NodaTime;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Tests.Books;
 

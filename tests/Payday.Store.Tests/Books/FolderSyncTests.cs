@@ -1,4 +1,7 @@
-using Payday.Store.Backups;
+using Payday.Store.Changes;
+using Payday.Store.Files;
+using Payday.Store.Folders;
+using Payday.Store.Restores;
 using Payday.Store.Tests.Recovery;
 
 namespace Payday.Store.Tests.Books;

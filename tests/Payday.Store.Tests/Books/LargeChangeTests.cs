@@ -1,6 +1,8 @@
 using Payday.Core.Ledgers;
+using Payday.Store.Changes;
 using Payday.Store.Checks;
-using Payday.Store.Contents;
+using Payday.Store.Fields;
+using Payday.Store.Files;
 using Payday.Store.Journals;
 
 namespace Payday.Store.Tests.Books;

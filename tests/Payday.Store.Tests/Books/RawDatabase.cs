@@ -1,4 +1,5 @@
 using LiteDB;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Tests.Books;
 

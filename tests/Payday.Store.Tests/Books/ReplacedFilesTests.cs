@@ -1,3 +1,4 @@
+using Payday.Store.Changes;
 using Payday.Store.Files;
 
 namespace Payday.Store.Tests.Books;
@@ -37,7 +38,7 @@ public sealed class ReplacedFilesTests : IDisposable
         {
             Assert.Equal(
                 $"{path} is not the file any more that Payday has open: another program, such as one that syncs the folder, has replaced, changed or deleted it. What you entered is not stored; close Payday, open it again, and look at what is there.",
-                Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1), Closed = Samples.Closed(Samples.Payday, 1, 1) })).Message);
+                Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1), Closed = [Samples.Closed(Samples.Payday, 1, 1)] })).Message);
         }
 
         store.Dispose();

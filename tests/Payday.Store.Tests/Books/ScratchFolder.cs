@@ -1,3 +1,5 @@
+using Payday.Store.Folders;
+
 namespace Payday.Store.Tests.Books;
 
 /// <summary>A folder of its own for a test, gone afterwards.</summary>

@@ -1,4 +1,6 @@
 using LiteDB;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Tests.Books;
 

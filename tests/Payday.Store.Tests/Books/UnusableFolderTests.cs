@@ -1,3 +1,7 @@
+using Payday.Store.Changes;
+using Payday.Store.Files;
+using Payday.Store.Folders;
+
 namespace Payday.Store.Tests.Books;
 
 public sealed class UnusableFolderTests

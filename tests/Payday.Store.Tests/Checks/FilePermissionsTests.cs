@@ -1,4 +1,5 @@
 using Payday.Store.Checks;
+using Payday.Store.Folders;
 using Payday.Store.Tests.Books;
 
 namespace Payday.Store.Tests.Checks;

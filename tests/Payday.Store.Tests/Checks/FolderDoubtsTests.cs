@@ -1,4 +1,6 @@
 using Payday.Store.Checks;
+using Payday.Store.Fields;
+using Payday.Store.Folders;
 using Payday.Store.Tests.Books;
 
 namespace Payday.Store.Tests.Checks;

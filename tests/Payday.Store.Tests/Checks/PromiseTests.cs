@@ -1,7 +1,10 @@
 using CsCheck;
-using Payday.Store.Backups;
+using Payday.Store.Changes;
 using Payday.Store.Checks;
-using Payday.Store.Snapshots;
+using Payday.Store.Fields;
+using Payday.Store.Files;
+using Payday.Store.Folders;
+using Payday.Store.Restores;
 using Payday.Store.Tests.Books;
 using Payday.Store.Tests.Recovery;
 
@@ -11,6 +14,8 @@ namespace Payday.Store.Tests.Checks;
 public sealed class PromiseTests : IDisposable
 {
     private const string Promise = "payday check --mend";
+    private const int PageSize = 8192;
+    private const int MarkPosition = 191;
     private readonly LivedStore lived = new();
 
     [Fact]
@@ -114,7 +119,62 @@ public sealed class PromiseTests : IDisposable
         AssertNothingPromised();
     }
 
+    [Fact]
+    public void Check_EachPageOfTheDatabaseDamaged_LeavesOpeningWhatItGoesBy()
+    {
+        byte[] whole = lived.Databases[^1];
+        int had = 0;
+        for (int page = 0; page < whole.Length; page += PageSize)
+        {
+            byte[] damaged = [.. whole];
+            damaged.AsSpan(page, PageSize).Clear();
+            string before = Opened(damaged);
+            lived.Put(damaged, lived.Journals[^2]);
+
+            StoreCheck.Run(lived.Folder);
+
+            Assert.Equal(damaged, File.ReadAllBytes(lived.Folder.Database));
+            Assert.Equal(before, Opened(damaged));
+            had += before == lived.Books[^1] ? 1 : 0;
+        }
+
+        Assert.InRange(had, 1, whole.Length / PageSize);
+    }
+
+    [Fact]
+    public void Mend_DatabaseMarkedAsDamagedHasTheLastLine_HasItBack()
+    {
+        byte[] marked = [.. lived.Databases[^1]];
+        marked[MarkPosition] = 1; // as LiteDB leaves it where it met a page that it couldn't read
+        lived.Put(marked, lived.Journals[^2]);
+
+        Assert.Contains("which lacked change 6 ", StoreCheck.Mend(lived.Folder)[0], StringComparison.Ordinal);
+        Assert.Equal(lived.Books[^1], lived.Open().Book);
+        Assert.Equal(lived.Journals[^1], File.ReadAllBytes(lived.Folder.Journal));
+    }
+
+    [Fact]
+    public void Mend_CutDatabaseGoesFurtherThanTheJournalByMoreThanItHas_IsRefused()
+    {
+        lived.Put(lived.Databases[^1][..^PageSize], lived.Journals[^3]);
+
+        AssertNothingPromised();
+    }
+
     public void Dispose() => lived.Dispose();
+
+    private string Opened(byte[] database)
+    {
+        lived.Put(database, lived.Journals[^2]);
+        try
+        {
+            return lived.Open().Book;
+        }
+        catch (StoreException refusal)
+        {
+            return refusal.Message;
+        }
+    }
 
     private void AssertNothingPromised()
     {

@@ -1,5 +1,8 @@
-using Payday.Store.Backups;
+using Payday.Store.Changes;
 using Payday.Store.Checks;
+using Payday.Store.Files;
+using Payday.Store.Folders;
+using Payday.Store.Restores;
 using Payday.Store.Tests.Books;
 
 namespace Payday.Store.Tests.Files;
@@ -64,7 +67,7 @@ public sealed class StrangeFilesTests : IDisposable
         {
             using BookStore store = BookStore.Open(scratch.Data);
             store.Load();
-            store.Save(new BookChange { Closed = Samples.Closed(Samples.Payday, 1, 1) });
+            store.Save(new BookChange { Closed = [Samples.Closed(Samples.Payday, 1, 1)] });
             store.FinishBackups();
             return Assert.Single(store.Load()!.Closed);
         });
@@ -102,7 +105,7 @@ public sealed class StrangeFilesTests : IDisposable
         using BookStore store = Samples.Begun(scratch.Data);
         SpecialFile.Put(kind, scratch.Data.Backups);
 
-        store.Save(new BookChange { Closed = Samples.Closed(Samples.Payday, 1, 1) });
+        store.Save(new BookChange { Closed = [Samples.Closed(Samples.Payday, 1, 1)] });
         store.FinishBackups();
 
         Assert.Single(store.Load()!.Closed);

@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using CsCheck;
 using Payday.Store.Backups;
+using Payday.Store.Changes;
 using Payday.Store.Checks;
 using Payday.Store.Hashing;
 using Payday.Store.Tests.Books;

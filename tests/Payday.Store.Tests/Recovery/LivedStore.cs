@@ -1,4 +1,7 @@
 using Payday.Core.Books;
+using Payday.Store.Changes;
+using Payday.Store.Fields;
+using Payday.Store.Folders;
 using Payday.Store.Tests.Books;
 
 namespace Payday.Store.Tests.Recovery;

@@ -1,3 +1,5 @@
+using Payday.Store.Changes;
+using Payday.Store.Files;
 using Payday.Store.Journals;
 using Payday.Store.Recovery;
 using Payday.Store.Tests.Books;

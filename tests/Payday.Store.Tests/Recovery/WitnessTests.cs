@@ -1,7 +1,12 @@
 using Payday.Core.Books;
-using Payday.Store.Backups;
+using Payday.Store.Changes;
 using Payday.Store.Contents;
+using Payday.Store.Edits;
+using Payday.Store.Fields;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
+using Payday.Store.Restores;
 using Payday.Store.Snapshots;
 using Payday.Store.Tests.Books;
 

@@ -2,9 +2,13 @@ using LiteDB;
 using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Store.Backups;
+using Payday.Store.Changes;
 using Payday.Store.Checks;
 using Payday.Store.Contents;
+using Payday.Store.Fields;
+using Payday.Store.Folders;
 using Payday.Store.Journals;
+using Payday.Store.Restores;
 using Payday.Store.Snapshots;
 using Payday.Store.Tests.Books;
 
@@ -78,9 +82,9 @@ public sealed class SnapshotTests : IDisposable
         using (BookStore store = BookStore.Open(Folder))
         {
             store.Save(new BookChange { Movements = Samples.Incomes(3), DropsDraft = true });
-            store.Save(new BookChange { Closed = Samples.Closed(Samples.Payday, 1, 2) });
-            store.Save(new BookChange { Closed = Samples.Closed(Samples.Payday.PlusDays(14), 3, 4) });
-            store.Save(new BookChange { Reopened = Samples.Payday.PlusDays(14), Draft = new RoutineDraft(Samples.Payday.PlusDays(14)) });
+            store.Save(new BookChange { Closed = [Samples.Closed(Samples.Payday, 1, 2)] });
+            store.Save(new BookChange { Closed = [Samples.Closed(Samples.Payday.PlusDays(14), 3, 4)] });
+            store.Save(new BookChange { Reopened = [Samples.Payday.PlusDays(14)], Draft = new RoutineDraft(Samples.Payday.PlusDays(14)) });
         }
 
         string carriedOn = Load();

@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using NodaTime;
 using Payday.Commands;
-using Payday.Store;
+using Payday.Store.Folders;
 using Payday.Text;
 
 namespace Payday.Tests.Commands;

@@ -1,6 +1,6 @@
 using NodaTime;
 using Payday.Commands;
-using Payday.Store;
+using Payday.Store.Folders;
 using Payday.Tests.Printing;
 
 namespace Payday.Tests.Commands;

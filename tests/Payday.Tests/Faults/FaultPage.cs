@@ -2,6 +2,8 @@ using System.Diagnostics;
 using System.Text;
 using System.Text.RegularExpressions;
 using Payday.Store;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Tests.Commands;
 
 namespace Payday.Tests.Faults;

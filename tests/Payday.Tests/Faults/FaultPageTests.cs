@@ -2,6 +2,9 @@ using System.Runtime.CompilerServices;
 using System.Security.Cryptography;
 using System.Text;
 using Payday.Store;
+using Payday.Store.Changes;
+using Payday.Store.Edits;
+using Payday.Store.Folders;
 using Payday.Tests.Slips;
 
 namespace Payday.Tests.Faults;
@@ -189,7 +192,7 @@ public sealed class FaultPageTests
     {
         using (BookStore store = BookStore.Open(page.Data))
         {
-            Payday.Store.Backups.StoreBackups.Make(store, null);
+            Payday.Store.Restores.StoreBackups.Make(store, null);
         }
 
         File.WriteAllBytes(page.Data.Database, page.Before["payday.db"]);
@@ -223,7 +226,7 @@ public sealed class FaultPageTests
     // Its last line with a higher version, and the hash that goes with it.
     private static byte[] Newer(byte[] journal, int last)
     {
-        string line = Encoding.UTF8.GetString(journal[last..]).Replace($"{{\"v\":{BookStore.SchemaVersion},", "{\"v\":99,", StringComparison.Ordinal);
+        string line = Encoding.UTF8.GetString(journal[last..]).Replace($"{{\"v\":{StoreVersion.Current},", "{\"v\":99,", StringComparison.Ordinal);
         line = line[..line.LastIndexOf(",\"sha\":", StringComparison.Ordinal)];
         return [.. journal[..last], .. Encoding.UTF8.GetBytes($"{line},\"sha\":\"{Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(line)))}\"}}\n")];
     }

@@ -64,8 +64,8 @@ internal sealed class Life : IDisposable
         played.Add($"{Today:yyyy-MM-dd} reopen");
         using (BookStore store = BookStore.Open(shell.Data))
         {
-            Reopening reopening = Reopening.Of(store.Load()!, shell.Today).Value!;
-            store.Save(BookChange.Of(reopening));
+            Book closed = store.Load()!;
+            store.Save(closed, Reopening.Of(closed, shell.Today).Value!.Book);
         }
 
         ModelClosed last = book.Closed[^1];

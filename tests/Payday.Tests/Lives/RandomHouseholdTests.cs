@@ -1,6 +1,6 @@
 using CsCheck;
 using Payday.Faults.Households;
-using Payday.Store;
+using Payday.Store.Folders;
 using Payday.Tests.Printing;
 
 namespace Payday.Tests.Lives;

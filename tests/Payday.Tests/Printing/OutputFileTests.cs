@@ -1,7 +1,7 @@
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
 using Payday.Printing;
-using Payday.Store;
+using Payday.Store.Folders;
 
 namespace Payday.Tests.Printing;
 

@@ -6,6 +6,7 @@ using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Reports;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Tests.Reports;

@@ -3,6 +3,7 @@ using CsCheck;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Slips;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Tests.Slips;

@@ -4,7 +4,6 @@ using Payday.Core.ClosedPaydays;
 using Payday.Core.Faults;
 using Payday.Reports;
 using Payday.Screens.Frames;
-using Payday.Screens.Looking;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Terminal.Gui.Input;
@@ -23,10 +22,6 @@ internal sealed class ReopenScreen(BookSession session) : PageScreen
     protected override IReadOnlyList<Binding> Keys => reopening.Ok
         ? [new(Key.Enter, "Enter", "reopen it", "Undo all that the payday wrote, and take it up again.", Reopen)]
         : [];
-
-    /// <summary>The key that leads here.</summary>
-    public static Binding Opens(BookSession session, Screen on) => session.Changing(on, Letters.Reopen.Does(
-        "reopen", "Take the last closed payday up again, as long as nothing later depends on it.", () => new Way.To(new ReopenScreen(session))));
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) => Texts()
@@ -54,7 +49,7 @@ internal sealed class ReopenScreen(BookSession session) : PageScreen
 
     private Way Reopen()
     {
-        session.Reopen(reopening.Value!);
+        session.Take(reopening.Value!.Book);
         return new Way.Home("The payday is open again; Enter goes on with it.");
     }
 }

@@ -78,7 +78,7 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
             return undoing.Fault;
         }
 
-        session.Undo(undoing.Value);
+        session.Take(undoing.Value.Book);
         done = true;
         return null;
     }

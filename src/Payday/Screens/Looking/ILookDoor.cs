@@ -1,5 +1,6 @@
-using Payday.Store;
 using Payday.Screens.Shell;
+using Payday.Store.Files;
+using Payday.Store.Folders;
 
 namespace Payday.Screens.Looking;
 
@@ -13,7 +14,7 @@ internal interface ILookDoor
     /// Reads the book as it is stored now. Where nobody has the folder any more, it is held from here on, until it is given
     /// back, so that the offer to open it stands.
     /// </summary>
-    /// <exception cref="Payday.Store.StoreException">It can't be read.</exception>
+    /// <exception cref="StoreException">It can't be read.</exception>
     Seen Look();
 
     /// <summary>The book of the folder that is held, for changes.</summary>

@@ -1,5 +1,5 @@
 using Payday.Core.Books;
-using Payday.Store;
+using Payday.Store.Folders;
 
 namespace Payday.Screens.Looking;
 

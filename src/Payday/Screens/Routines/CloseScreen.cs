@@ -68,7 +68,7 @@ internal sealed class CloseScreen : PageScreen
 
     private Way Close()
     {
-        work.Session.Close(closing.Value!);
+        work.Session.Take(closing.Value!.Book);
         return new Way.Home($"The payday is closed. v shows its papers. {work.Session.News()}".TrimEnd());
     }
 }

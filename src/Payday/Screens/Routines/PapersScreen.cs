@@ -4,7 +4,6 @@ using Payday.Core.Books;
 using Payday.Core.Faults;
 using Payday.Printing;
 using Payday.Screens.Frames;
-using Payday.Screens.Home;
 using Payday.Screens.Shell;
 using Payday.Slips;
 using Payday.Text;
@@ -15,9 +14,6 @@ namespace Payday.Screens.Routines;
 /// <summary>Slip and filling sheet as they print.</summary>
 internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : PageScreen
 {
-    /// <summary>Columns of the slip.</summary>
-    public const int SlipWidth = 42;
-
     private const int SheetWidth = 78;
 
     /// <inheritdoc/>
@@ -31,10 +27,10 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
     [
         new(Key.P.WithCtrl, "Ctrl+P", "print", "Print the slip and the filling sheet on the system's usual printer.", Print),
         Letters.Save.Does("PDF", "Save both as PDF files: name.pdf and name-filling.pdf.", () => new Way.Edit(new CellEdit("Save as", $"payday-{payday.Payday:uuuu-MM-dd}.pdf", Save) { Most = CellEdit.Long })),
-        .. payday == session.Book.LastClosed ? [ReopenScreen.Opens(session, this)] : Array.Empty<Binding>(),
+        .. payday == session.Book.LastClosed ? [session.Reopens(this)] : Array.Empty<Binding>(),
     ];
 
-    private Paper Slip => SlipLayout.Lay(BankPapers.Slip(session.Book.Household, payday), SlipWidth);
+    private Paper Slip => SlipLayout.Lay(BankPapers.Slip(session.Book.Household, payday), SlipLayout.UsualWidth);
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) =>

@@ -33,7 +33,7 @@ internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<
             return next.Fault;
         }
 
-        Session.Keep(next.Value.Plan.Draft);
+        Session.Take(Session.Book with { Draft = next.Value.Plan.Draft });
         Plan = next.Value.Plan;
         tell(string.Join(' ', next.Value.Dropped));
         return null;
@@ -65,7 +65,7 @@ internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<
 
         if (next.Value.Plan.Draft != draft)
         {
-            Session.Keep(next.Value.Plan.Draft);
+            Session.Take(Session.Book with { Draft = next.Value.Plan.Draft });
         }
 
         Plan = next.Value.Plan;

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
-using Payday.Core.ClosedPaydays;
+using Payday.Core.Drafts;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Store;
+using Payday.Store.Folders;
 
 namespace Payday.Screens.Shell;
 
@@ -60,8 +61,8 @@ internal sealed class BookSession
     /// <summary>Notes that were counted and not taken yet, by what was counted; they are there again the next time.</summary>
     public Dictionary<string, ImmutableSortedDictionary<long, int>> HalfCounted { get; } = [];
 
-    /// <summary>By list of the household: an item that was begun and isn't complete yet, as its form has it.</summary>
-    public System.Text.Json.Nodes.JsonObject BegunItems { get; } = [];
+    /// <summary>Items of the household that were begun and aren't complete yet, as their forms have them.</summary>
+    public BegunItems BegunItems { get; set; } = BegunItems.None;
 
     /// <summary>How numbers are written.</summary>
     public NumberStyle Style => Book.Household.Settings.Numbers;
@@ -74,11 +75,12 @@ internal sealed class BookSession
     /// <summary>Looks at the book as it is stored now.</summary>
     public void See(Book now) => Book = IsLook ? now : throw new InvalidOperationException("Only a look reads a book anew.");
 
-    /// <summary>Keeps what was decided so far.</summary>
-    public void Keep(RoutineDraft draft)
+    /// <summary>Stores what an action of the person changed.</summary>
+    /// <param name="after">The book after it.</param>
+    public void Take(Book after)
     {
-        Store.Save(new BookChange { Draft = draft });
-        Book = Book with { Draft = draft };
+        Store.Save(Book, after);
+        Book = after;
     }
 
     /// <summary>Puts a household in the place of this one.</summary>
@@ -91,37 +93,7 @@ internal sealed class BookSession
             return change.Refusals[0];
         }
 
-        Store.Save(BookChange.Of(change));
-        Book = change.Book;
+        Take(change.Book);
         return null;
-    }
-
-    /// <summary>Stores a closed payday.</summary>
-    public void Close(Closing closing)
-    {
-        Store.Save(BookChange.Of(closing));
-        Book = closing.Book;
-    }
-
-    /// <summary>Takes the last closed payday up again.</summary>
-    public void Reopen(Reopening reopening)
-    {
-        Store.Save(BookChange.Of(reopening));
-        Book = reopening.Book;
-    }
-
-    /// <summary>Stores what happened between paydays.</summary>
-    /// <param name="after">The book with it; see <see cref="BookChange.Between"/>.</param>
-    public void Take(Book after)
-    {
-        Store.Save(BookChange.Between(Book, after));
-        Book = after;
-    }
-
-    /// <summary>Undoes a movement.</summary>
-    public void Undo(Undoing undoing)
-    {
-        Store.Save(BookChange.Of(undoing));
-        Book = undoing.Book;
     }
 }

@@ -13,7 +13,7 @@ internal static class NewBook
     public static BookSession Store(BookStore store, Household household, Func<LocalDate> today)
     {
         Book book = Book.Begin(household);
-        store.Save(new BookChange { Household = household, Movements = [.. book.Ledger.Movements] });
+        store.Save(null, book);
         return new BookSession(store, book, today);
     }
 }

@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Counts;
 using Payday.Core.Faults;
+using Payday.Core.Ids;
 using Payday.Screens.Shell;
 
 namespace Payday.Screens.Weeks;
@@ -25,14 +26,14 @@ internal sealed class CountWork
 
     /// <summary>Keeps what was entered for a pot.</summary>
     /// <returns>Whether it can be confirmed so.</returns>
-    public bool Enter(string potId, CountEntry entry)
+    public bool Enter(PotId potId, CountEntry entry)
     {
         Keep(Plan.Draft.With(potId, entry));
         return Plan.Rows.Single(row => row.Pot.Id == potId).Fault is null;
     }
 
     /// <summary>Keeps the pot uncounted.</summary>
-    public void Clear(string potId) => Keep(Plan.Draft.Without(potId));
+    public void Clear(PotId potId) => Keep(Plan.Draft.Without(potId));
 
     /// <summary>Counts for another day; what was entered was for the day before.</summary>
     public void CountFor(LocalDate date) => Keep(date == Plan.Draft.Date ? Plan.Draft : new CountDraft(date));

@@ -35,7 +35,7 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
             ],
     ];
 
-    private Paper Slip => SlipLayout.Lay(BankPapers.Deposit(session.Book.Household, session.Today, plan.SlipNotes), PapersScreen.SlipWidth);
+    private Paper Slip => SlipLayout.Lay(BankPapers.Deposit(session.Book.Household, session.Today, plan.SlipNotes), SlipLayout.UsualWidth);
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) =>

@@ -6,6 +6,7 @@ using Payday.Core.Faults;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Screens.Weeks;

@@ -6,6 +6,7 @@ using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.CardPurchases;
 using Payday.Core.Faults;
+using Payday.Core.Ids;
 using Payday.Reports;
 using Payday.Screens.Shell;
 using Payday.Text;
@@ -22,10 +23,10 @@ internal sealed class PurchaseForm : CursorScreen
 
     private readonly BookSession session;
     private readonly CardPurchase? changes;
-    private readonly ImmutableArray<string?> pots;
+    private readonly ImmutableArray<PotId?> pots;
     private string what;
     private Money? amount;
-    private string? potId;
+    private PotId? potId;
     private bool potChosen;
     private LocalDate? typed;
 
@@ -175,9 +176,9 @@ internal sealed class PurchaseForm : CursorScreen
         return null;
     }
 
-    private PickScreen<string?> Picks() => new(
+    private PickScreen<PotId?> Picks() => new(
         "Which pot",
-        [.. pots.Select(pot => new PickItem<string?>(pot, WeekText.PotName(session.Book, pot), Place(pot)))],
+        [.. pots.Select(pot => new PickItem<PotId?>(pot, WeekText.PotName(session.Book, pot), Place(pot)))],
         potId,
         pot =>
         {
@@ -186,7 +187,7 @@ internal sealed class PurchaseForm : CursorScreen
             return Way.Back;
         });
 
-    private string Place(string? pot) => pot is null ? "account" : PotsReport.Place(session.Book.Household.Pots.Single(known => known.Id == pot));
+    private string Place(PotId? pot) => pot is null ? "account" : PotsReport.Place(session.Book.Household.Pots.Single(known => known.Id == pot));
 
     private Way Enter()
     {

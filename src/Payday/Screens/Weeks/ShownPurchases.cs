@@ -5,6 +5,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CashReturns;
 using Payday.Reports;
+using Payday.Store.Fields;
 using Payday.Text;
 
 namespace Payday.Screens.Weeks;

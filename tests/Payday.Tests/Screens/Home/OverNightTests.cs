@@ -5,6 +5,7 @@ using Payday.Screens.Frames;
 using Payday.Screens.Home;
 using Payday.Screens.Start;
 using Payday.Store;
+using Payday.Store.Folders;
 using Payday.Tests.Printing;
 using Payday.Tests.Screens.Setup;
 

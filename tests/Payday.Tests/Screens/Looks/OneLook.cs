@@ -2,7 +2,7 @@ using NodaTime;
 using Payday.Core.Books;
 using Payday.Screens.Looking;
 using Payday.Screens.Shell;
-using Payday.Store;
+using Payday.Store.Folders;
 
 namespace Payday.Tests.Screens.Looks;
 

@@ -8,6 +8,7 @@ using Payday.Screens.Setup;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
 using Payday.Store;
+using Payday.Store.Folders;
 using Payday.Tests.Printing;
 
 namespace Payday.Tests.Screens.Setup;
@@ -40,7 +41,7 @@ internal sealed class DemoBook : IDisposable
     public void CloseOne()
     {
         LocalDate payday = Routine.Next(Session.Book).Value;
-        Session.Close(Closing.Of(Routine.Plan(Session.Book, new RoutineDraft(payday)).Value!).Value!);
+        Session.Take(Closing.Of(Routine.Plan(Session.Book, new RoutineDraft(payday)).Value!).Value!.Book);
     }
 
     public void Dispose()

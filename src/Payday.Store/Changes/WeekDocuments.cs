@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using LiteDB;
+using Payday.Core.Books;
+using Payday.Store.Contents;
+using Payday.Store.Documents;
+using Payday.Store.Edits;
+
+namespace Payday.Store.Changes;
+
+/// <summary>What happened between paydays, as the documents that differ from those stored.</summary>
+internal sealed class WeekDocuments
+{
+    private readonly List<Action<EditList>> writes = [];
+
+    /// <summary>The documents to write and to take out.</summary>
+    /// <param name="before">What is stored; null where that is not known, and all is written anew.</param>
+    /// <param name="after">What is to be stored.</param>
+    public static WeekDocuments Of(WeekRecords? before, WeekRecords after)
+    {
+        var documents = new WeekDocuments();
+        WeekRecords known = before ?? WeekRecords.None;
+        bool anew = before is null;
+        documents.Add(FillDocument.Form, known.Fills, after.Fills, anew);
+        documents.Add(PurchaseDocument.Form, known.Purchases, after.Purchases, anew);
+        documents.Add(CountDocument.Form, known.Counts, after.Counts, anew);
+        documents.Add(SettledDocument.Form, known.Settled, after.Settled, anew);
+        documents.Add(ReturnDocument.Form, known.Returns, after.Returns, anew);
+        if (anew || !ReferenceEquals(known.Draft, after.Draft))
+        {
+            BsonDocument? draft = after.Draft is { } begun ? CountDraftDocument.Form.From(begun) : null;
+            documents.writes.Add(edits =>
+            {
+                edits.Clear(CollectionNames.CountDrafts);
+                if (draft is not null)
+                {
+                    edits.Add(CollectionNames.CountDrafts, draft);
+                }
+            });
+        }
+
+        return documents;
+    }
+
+    /// <summary>Says what they do to the documents stored.</summary>
+    public void AddTo(EditList edits) => writes.ForEach(write => write(edits));
+
+    // A record that is the same object is the same document: they never change in themselves.
+    private void Add<T>(
+        RecordForm<T> form,
+        ImmutableArray<T> before,
+        ImmutableArray<T> after,
+        bool anew)
+        where T : class
+    {
+        // Of many records few are other ones, and these are together: what is the same before and behind them is passed over.
+        int same = SameAtTheStart(before, after);
+        int sameBehind = SameAtTheEnd(before.AsSpan()[same..], after.AsSpan()[same..]);
+        T[] known = before.AsSpan()[same..^sameBehind].ToArray();
+        var still = new HashSet<T>(known, ReferenceEqualityComparer.Instance);
+        BsonDocument[] changed = [.. after.AsSpan()[same..^sameBehind].ToArray().Where(record => !still.Remove(record)).Select(form.From)];
+        HashSet<BsonValue> written = [.. changed.Select(one => one["_id"])];
+        BsonValue[] gone = [.. known.Where(still.Contains).Select(form.Id).Where(id => !written.Contains(id))];
+        writes.Add(edits =>
+        {
+            if (anew)
+            {
+                edits.Clear(form.Collection);
+            }
+
+            foreach (BsonValue id in gone)
+            {
+                edits.Remove(form.Collection, id);
+            }
+
+            foreach (BsonDocument one in changed)
+            {
+                edits.Put(form.Collection, one);
+            }
+        });
+    }
+
+    private static int SameAtTheStart<T>(ImmutableArray<T> before, ImmutableArray<T> after)
+        where T : class
+    {
+        int same = 0;
+        while (same < before.Length && same < after.Length && ReferenceEquals(before[same], after[same]))
+        {
+            same++;
+        }
+
+        return same;
+    }
+
+    private static int SameAtTheEnd<T>(ReadOnlySpan<T> before, ReadOnlySpan<T> after)
+        where T : class
+    {
+        int same = 0;
+        while (same < before.Length && same < after.Length && ReferenceEquals(before[^(same + 1)], after[^(same + 1)]))
+        {
+            same++;
+        }
+
+        return same;
+    }
+}

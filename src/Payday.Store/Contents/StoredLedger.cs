@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using Payday.Core.Books;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Store.Files;
+using Payday.Store.Folders;
+
+namespace Payday.Store.Contents;
+
+/// <summary>Makes a ledger of stored movements, which a damaged file may have lost some of.</summary>
+internal static class StoredLedger
+{
+    /// <summary>The ledger, if it is whole.</summary>
+    /// <param name="folder">Where it is stored.</param>
+    /// <param name="household">Whose it is.</param>
+    /// <param name="movements">The movements in order.</param>
+    /// <param name="closed">The closed paydays in order.</param>
+    /// <param name="weeks">What happened between them.</param>
+    /// <exception cref="StoreException">A movement is missing, or they don't add up.</exception>
+    public static Ledger Sound(StoreFolder folder, Household household, ReadOnlySpan<Movement> movements, ImmutableArray<ClosedPayday> closed, WeekRecords weeks)
+    {
+        for (int i = 0; i < movements.Length; i++)
+        {
+            if (movements[i].Number != i + 1)
+            {
+                throw Missing(folder, i + 1);
+            }
+        }
+
+        int count = movements.Length;
+        if (closed.Any(payday => payday.LastMovement > count) || weeks.LastMovement > count)
+        {
+            throw Missing(folder, count + 1);
+        }
+
+        Ledger ledger = Ledger.Of(household.Currency, movements);
+        return LedgerCheck.Damage(ledger.Balances).FirstOrDefault() is not { } fault
+            ? ledger
+            : throw new StoreException($"The ledger in {folder.Path} doesn't add up: {LedgerTexts.Of(fault, household.Settings.Numbers)} Nothing was changed; keep a copy of the folder, then put back a copy from before.");
+    }
+
+    private static StoreException Missing(StoreFolder folder, int number) =>
+        new($"Movement {number} is missing from the ledger in {folder.Path}. Nothing was changed; keep a copy of the folder, then put back a copy from before.");
+}

@@ -1,0 +1,34 @@
+using Payday.Core.Bills;
+using Payday.Core.Books;
+using Payday.Core.Pots;
+using Payday.Core.Routines;
+using Payday.Store.Fields;
+
+namespace Payday.Store.Documents;
+
+/// <summary>The choices that documents hold, each with its words.</summary>
+/// <remarks>Kinds of purposes and who is outside have theirs in the keys of ledger ends, the choices of the household file in <see cref="Formats.Words"/>.</remarks>
+internal static class StoredChoices
+{
+    public static StoredWords<RoutineStep> Steps { get; } = new(
+        ("Income", RoutineStep.Income),
+        ("Bills", RoutineStep.Bills),
+        ("DebtMinimums", RoutineStep.DebtMinimums),
+        ("Pots", RoutineStep.Pots),
+        ("Surplus", RoutineStep.Surplus),
+        ("Withdrawal", RoutineStep.Withdrawal),
+        ("Slip", RoutineStep.Slip));
+
+    public static StoredWords<SetAsideMode> SetAsideModes { get; } =
+        new(("Level", SetAsideMode.Level), ("AsTheyFall", SetAsideMode.AsTheyFall));
+
+    public static StoredWords<PlacementTarget> Targets { get; } =
+        new(("Debt", PlacementTarget.Debt), ("Pot", PlacementTarget.Pot), ("Buffer", PlacementTarget.Buffer));
+
+    public static StoredWords<FillState> FillStates { get; } = new(("Done", FillState.Done), ("Skipped", FillState.Skipped));
+
+    public static StoredWords<OwedKind> OwedKinds { get; } = new(("Purchase", OwedKind.Purchase), ("MovesOn", OwedKind.MovesOn));
+
+    public static StoredWords<DifferenceEnd> DifferenceEnds { get; } =
+        new(("Explained", DifferenceEnd.Explained), ("TurnedUp", DifferenceEnd.TurnedUp));
+}

@@ -1,0 +1,36 @@
+using Payday.Store.Files;
+
+namespace Payday.Store.Folders;
+
+/// <summary>Things that are no files and stand in the place of Payday's: named, and never opened, waited on or followed.</summary>
+internal static class StrangeFiles
+{
+    /// <summary>Refuses a folder in which something else stands in the place of a file of Payday's.</summary>
+    /// <exception cref="StoreException">Something does.</exception>
+    public static void Refuse(StoreFolder folder)
+    {
+        foreach (string path in folder.Files)
+        {
+            if (FileFacts.Of(path).Kind is var kind && !IsFile(kind))
+            {
+                throw new StoreException(kind == FileKind.Link
+                    ? $"{path} is a link, and Payday keeps its files in the folder itself. Nothing was changed; put the file itself in its place, or move the link away."
+                    : $"{path} is {Noun(kind)}, not a file of Payday's. Nothing was changed; move it away, then start Payday again.");
+            }
+        }
+    }
+
+    /// <summary>Whether something can be opened as a file, or is not there.</summary>
+    public static bool IsFile(FileKind kind) => kind is FileKind.None or FileKind.Blocked or FileKind.File or FileKind.Unknown or FileKind.Closed;
+
+    /// <summary>What something is, e.g. <c>a named pipe</c>.</summary>
+    public static string Noun(FileKind kind) => kind switch
+    {
+        FileKind.Folder => "a folder",
+        FileKind.Link => "a link",
+        FileKind.Pipe => "a named pipe",
+        FileKind.Socket => "a socket",
+        FileKind.Device => "a device",
+        _ => "a file",
+    };
+}
