@@ -6,8 +6,4 @@ namespace Payday.Core.Faults;
 /// nor a piece of one: the text that a person reads is made where it is shown, so that a form, a command and a file can each say it
 /// their way, and no code has to read a sentence.
 /// </remarks>
-public abstract record Fault
-{
-    /// <summary>For the time in which some rules still make their sentences themselves.</summary>
-    public static implicit operator Fault(string sentence) => new PlainFault(sentence);
-}
+public abstract record Fault;

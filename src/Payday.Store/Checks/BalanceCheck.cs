@@ -1,6 +1,8 @@
 using Payday.Core.Books;
 using Payday.Core.Ledgers;
 
+using Payday.Store.Texts;
+
 namespace Payday.Store.Checks;
 
 /// <summary>Looks for what has less than nothing: versions before this check let it come to that.</summary>

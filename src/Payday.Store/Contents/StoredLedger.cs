@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
+using Payday.Store.Texts;
 using Payday.Store.Files;
 using Payday.Store.Folders;
 

@@ -4,8 +4,10 @@ using System.Text;
 using System.Text.Json;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Calendar;
 using Payday.Core.Drafts;
 using Payday.Core.Faults;
+using Payday.Store.Texts;
 
 namespace Payday.Store.Json;
 
@@ -17,7 +19,9 @@ public static class FileTexts
     {
         FileFault file => Of(file),
         DraftFault household => Of(household),
-        _ => fault!,
+        AmountFault amount => AmountTexts.Of(amount),
+        DateFault date => DateTexts.Of(date),
+        _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
 
     private static string Of(FileFault fault) => fault switch

@@ -3,6 +3,7 @@ using Payday.Core.Faults;
 using Payday.Files;
 using Payday.Store.Fields;
 using Payday.Store.Json;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -28,7 +29,7 @@ internal static class CommandInput
         Result<byte[]> bytes = Bytes(shell, path, JsonInput.MaxBytes);
         if (!bytes.Ok)
         {
-            return Answer.Because(bytes.Fault);
+            return Answer.Because(FaultTexts.Of(bytes.Fault));
         }
 
         JsonReading<T> reading = read(bytes.Value);
@@ -46,7 +47,7 @@ internal static class CommandInput
     {
         Result<byte[]> bytes = Bytes(shell, path, most);
         Result<string> text = bytes.Ok ? InputFile.Text(Named(path), bytes.Value) : Result.Refused<string>(bytes.Fault);
-        return text.Ok ? then(text.Value) : Answer.Because(text.Fault);
+        return text.Ok ? then(text.Value) : Answer.Because(FaultTexts.Of(text.Fault));
     }
 
     /// <summary>An amount, zero or more.</summary>
@@ -59,11 +60,11 @@ internal static class CommandInput
         Result<Money> amount = Money.Parse(text, currency, style);
         if (!amount.Ok)
         {
-            return Result.Refused<Money>($"{option}: {amount.Fault}");
+            return EdgeFault.Refused<Money>($"{option}: {FaultTexts.Of(amount.Fault)}");
         }
 
         return amount.Value.IsNegative
-            ? Result.Refused<Money>($"{option}: {text} is below zero; write zero or more.")
+            ? EdgeFault.Refused<Money>($"{option}: {text} is below zero; write zero or more.")
             : amount;
     }
 

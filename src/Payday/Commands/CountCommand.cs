@@ -14,6 +14,7 @@ using Payday.Reports;
 using Payday.Store;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -55,7 +56,7 @@ internal static class CountCommand
             entered = entered.Ok
                 ? CountInput.Differences(book, entered.Value, call.Parsed.GetValue(missing) ?? [], call.Parsed.GetValue(found) ?? [], call.Parsed.GetValue(name) ?? "")
                 : entered;
-            return entered.Ok ? Count(store, CountPlan.Of(book, entered.Value)) : new Answer.WrongUse(entered.Fault);
+            return entered.Ok ? Count(store, CountPlan.Of(book, entered.Value)) : new Answer.WrongUse(FaultTexts.Of(entered.Fault, book.Household.Settings.Numbers));
         }));
     }
 
@@ -64,7 +65,7 @@ internal static class CountCommand
         Result<ImmutableSortedSet<PotId>> pots = UndoOption.Pots(book.Household, names);
         if (!pots.Ok)
         {
-            return new Answer.WrongUse(pots.Fault);
+            return new Answer.WrongUse(FaultTexts.Of(pots.Fault, book.Household.Settings.Numbers));
         }
 
         ImmutableArray<WeekCount> counts = pots.Value.IsEmpty ? CountUndo.Last(book) : [.. pots.Value.Select(book.Weeks.LastCountOf).OfType<WeekCount>()];
@@ -78,6 +79,8 @@ internal static class CountCommand
             : UndoOption.Stored(store, book, CountUndo.Of(book, counts, today), counts.Select(count => ("count", (PotId?)count.PotId, count.Date)));
     }
 
+    private static IEnumerable<string> Said(CountPlan plan) => plan.Faults.Select(fault => CountTexts.Of(fault, plan.Book.Household.Settings.Numbers));
+
     private static Answer Count(BookStore store, CountPlan plan)
     {
         if (plan.Counted == 0)
@@ -88,13 +91,13 @@ internal static class CountCommand
         if (plan.Faults.Any())
         {
             bool named = plan.Rows.Any(row => row.Fault is not null && (row.Left > row.Expected || !row.Difference.IsZero));
-            return new Answer.Refused(named ? [.. plan.Faults, "A difference is named with --found POT or --missing POT=AMOUNT, and --name TEXT."] : [.. plan.Faults]);
+            return new Answer.Refused(named ? [.. Said(plan), "A difference is named with --found POT or --missing POT=AMOUNT, and --name TEXT."] : [.. Said(plan)]);
         }
 
         Result<Book> counted = plan.Confirm();
         if (!counted.Ok)
         {
-            return Answer.Because(counted.Fault);
+            return Answer.Because(FaultTexts.Of(counted.Fault, plan.Book.Household.Settings.Numbers));
         }
 
         store.Save(plan.Book, counted.Value);

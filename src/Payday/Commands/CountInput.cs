@@ -4,6 +4,7 @@ using Payday.Core.Counts;
 using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Pots;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -18,7 +19,7 @@ internal static class CountInput
         {
             if (PotInput.Pair(text) is not var (name, left))
             {
-                return Result.Refused<CountDraft>($"{text}: write what is left like Food=21.50.");
+                return EdgeFault.Refused<CountDraft>($"{text}: write what is left like Food=21.50.");
             }
 
             Result<Pot> pot = CashPot(household, name);
@@ -30,7 +31,7 @@ internal static class CountInput
             Result<Money> amount = Money.ParseSum(left, household.Currency, household.Settings.Numbers);
             if (!amount.Ok)
             {
-                return Result.Refused<CountDraft>($"{name}: {amount.Fault}");
+                return EdgeFault.Refused<CountDraft>($"{name}: {FaultTexts.Of(amount.Fault)}");
             }
 
             draft = draft.With(pot.Value.Id, new CountEntry(amount.Value));
@@ -52,7 +53,7 @@ internal static class CountInput
         Result<CountDraft> less = Each(book, draft, "--missing", missing, (entry, text) =>
         {
             Result<Money> amount = Money.ParseSum(text, book.Household.Currency, book.Household.Settings.Numbers);
-            return amount.Ok ? Result.Of(entry with { Missing = amount.Value, DifferenceName = name }) : Result.Refused<CountEntry>($"--missing: {amount.Fault}");
+            return amount.Ok ? Result.Of(entry with { Missing = amount.Value, DifferenceName = name }) : EdgeFault.Refused<CountEntry>($"--missing: {FaultTexts.Of(amount.Fault)}");
         });
         return less.Ok
             ? Each(book, less.Value, "--found", found.Select(pot => pot + "="), (entry, _) => Result.Of(entry with { IsFind = true, DifferenceName = name }))
@@ -66,18 +67,18 @@ internal static class CountInput
         {
             if (PotInput.Pair(text) is not var (name, value))
             {
-                return Result.Refused<CountDraft>($"{option} {text}: write it like {option} Food=...");
+                return EdgeFault.Refused<CountDraft>($"{option} {text}: write it like {option} Food=...");
             }
 
             Result<Pot> pot = CashPot(book.Household, name);
             if (!pot.Ok)
             {
-                return Result.Refused<CountDraft>($"{option}: {pot.Fault}");
+                return EdgeFault.Refused<CountDraft>($"{option}: {FaultTexts.Of(pot.Fault)}");
             }
 
             if (draft.Entries.GetValueOrDefault(pot.Value.Id) is not { } entry)
             {
-                return Result.Refused<CountDraft>($"{option} {text}: say as well what is left of {pot.Value.Name}.");
+                return EdgeFault.Refused<CountDraft>($"{option} {text}: say as well what is left of {pot.Value.Name}.");
             }
 
             Result<CountEntry> changed = change(entry, value);
@@ -107,12 +108,12 @@ internal static class CountInput
 
         return household.Debts.FirstOrDefault(debt => string.Equals(debt.Name, text, StringComparison.OrdinalIgnoreCase) || debt.Id.Text == text) is { } debt
             ? Result.Of(new CountThen(MoveTarget.Debt(debt.Id)))
-            : Result.Refused<CountThen>($"--move: '{text}' is no pot and no debt; name one, or write buffer or stays.");
+            : EdgeFault.Refused<CountThen>($"--move: '{text}' is no pot and no debt; name one, or write buffer or stays.");
     }
 
     private static Result<Pot> CashPot(Household household, string name)
     {
         Result<Pot> pot = PotInput.Pot(household, name);
-        return pot is { Ok: true, Value.Held: Held.InTheAccount } ? Result.Refused<Pot>($"{pot.Value.Name} is held in the account, so there is no cash to count.") : pot;
+        return pot is { Ok: true, Value.Held: Held.InTheAccount } ? EdgeFault.Refused<Pot>($"{pot.Value.Name} is held in the account, so there is no cash to count.") : pot;
     }
 }

@@ -13,6 +13,7 @@ using Payday.Core.Routines;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store.Fields;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -53,7 +54,7 @@ internal static class DebtsCommand
         Result<Money> once = CommandInput.Amount("--once", onceText, currency, style);
         if ((extra.Fault ?? once.Fault) is { } fault)
         {
-            return new Answer.WrongUse(fault);
+            return new Answer.WrongUse(FaultTexts.Of(fault));
         }
 
         DebtProjection course = DebtProjection.Project(from, debts, extra.Value, once.Value, order);

@@ -13,6 +13,7 @@ using Payday.Store;
 using Payday.Store.Folders;
 using Payday.Store.HouseholdFiles;
 using Payday.Store.Json;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -65,7 +66,7 @@ internal static class DemoCommand
         Result<Closing> closing = plan.Ok ? Closing.Of(plan.Value) : Result.Refused<Closing>(plan.Fault);
         if (!closing.Ok)
         {
-            return Answer.Because(closing.Fault);
+            return Answer.Because(FaultTexts.Of(closing.Fault, household.Settings.Numbers));
         }
 
         store.Save(book, closing.Value.Book);

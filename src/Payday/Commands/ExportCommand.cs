@@ -10,6 +10,7 @@ using Payday.Printing;
 using Payday.Reports;
 using Payday.Store.Folders;
 using Payday.Store.HouseholdFiles;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -53,7 +54,7 @@ internal static class ExportCommand
         if (!written.Ok)
         {
             TakeBack(made);
-            return Answer.Because(((string)written.Fault).Replace("give another name, or say that it may be replaced", "name another folder, or add --replace", StringComparison.Ordinal));
+            return Answer.Because(written.Fault is FileThere there ? there.Saying("name another folder, or add --replace") : FaultTexts.Of(written.Fault));
         }
 
         string done = "Written: " + string.Join(", ", written.Value);

@@ -15,6 +15,7 @@ using Payday.Reports;
 using Payday.Store;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -43,7 +44,7 @@ internal static class FillCommand
         Result<ImmutableSortedSet<PotId>> pots = UndoOption.Pots(book.Household, names);
         if (!pots.Ok)
         {
-            return new Answer.WrongUse(pots.Fault);
+            return new Answer.WrongUse(FaultTexts.Of(pots.Fault, book.Household.Settings.Numbers));
         }
 
         ImmutableArray<WalletFill> marks = WalletFills.LastMarked(book, pots.Value.IsEmpty ? null : pots.Value);
@@ -63,7 +64,7 @@ internal static class FillCommand
             Result<Book> back = WalletFills.Unmark(after, mark.Key, today);
             if (!back.Ok)
             {
-                return Answer.Because(back.Fault);
+                return Answer.Because(FaultTexts.Of(back.Fault, book.Household.Settings.Numbers));
             }
 
             after = back.Value;
@@ -80,7 +81,7 @@ internal static class FillCommand
             Result<Core.Pots.Pot> pot = PotInput.Pot(book.Household, name);
             if (!pot.Ok)
             {
-                return new Answer.WrongUse(pot.Fault);
+                return new Answer.WrongUse(FaultTexts.Of(pot.Fault, book.Household.Settings.Numbers));
             }
 
             skipped.Add(pot.Value.Id);
@@ -94,7 +95,7 @@ internal static class FillCommand
             Result<Book> marked = WalletFills.Mark(after, part.Key, state, WalletFills.DoneOn(part.Key, day));
             if (!marked.Ok)
             {
-                return Answer.Because(marked.Fault);
+                return Answer.Because(FaultTexts.Of(marked.Fault, book.Household.Settings.Numbers));
             }
 
             after = marked.Value;

@@ -7,6 +7,7 @@ using Payday.Json;
 using Payday.Store;
 using Payday.Store.Folders;
 using Payday.Store.HouseholdFiles;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -45,7 +46,7 @@ internal static class ImportCommand
         HouseholdChange change = HouseholdChange.Of(book, household);
         if (!change.Refusals.IsEmpty)
         {
-            return new Answer.Refused(change.Refusals);
+            return new Answer.Refused([.. change.Refusals.Select(fault => ChangeTexts.InAFile(fault, book.Household.Settings.Numbers))]);
         }
 
         store.Save(book, change.Book);

@@ -5,6 +5,7 @@ using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Store.Fields;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -31,12 +32,12 @@ internal static class IncomeInput
 
             if (Source(book.Household, read.Value.Name) is not { } source)
             {
-                return Result.Refused<RoutineDraft>($"{Income} {income}: there is no income source '{read.Value.Name}'. {Known(book.Household, read.Value.Name)} Money from nobody on the list is {OneOff} \"Name=AMOUNT\".");
+                return EdgeFault.Refused<RoutineDraft>($"{Income} {income}: there is no income source '{read.Value.Name}'. {Known(book.Household, read.Value.Name)} Money from nobody on the list is {OneOff} \"Name=AMOUNT\".");
             }
 
             if (!told.Add(source.Id))
             {
-                return Result.Refused<RoutineDraft>($"{Income} {income}: {source.Name} is there twice; give what came from it together.");
+                return EdgeFault.Refused<RoutineDraft>($"{Income} {income}: {source.Name} is there twice; give what came from it together.");
             }
 
             draft = draft with { Incomes = draft.Incomes.SetItem(source.Id, read.Value.Amount) };
@@ -61,12 +62,12 @@ internal static class IncomeInput
             (string name, Money amount) = read.Value;
             if (Source(book.Household, name) is { } source)
             {
-                return Result.Refused<RoutineDraft>($"{OneOff} {oneOff}: {source.Name} is an income source; correct what came from it with {Income}.");
+                return EdgeFault.Refused<RoutineDraft>($"{OneOff} {oneOff}: {source.Name} is an income source; correct what came from it with {Income}.");
             }
 
             if (!told.Add(name))
             {
-                return Result.Refused<RoutineDraft>($"{OneOff} {oneOff}: {name} is there twice; give it once, or under two names.");
+                return EdgeFault.Refused<RoutineDraft>($"{OneOff} {oneOff}: {name} is there twice; give it once, or under two names.");
             }
 
             string known = draft.OneOffs.Keys.FirstOrDefault(key => string.Equals(key, name, StringComparison.OrdinalIgnoreCase)) ?? name;
@@ -83,7 +84,7 @@ internal static class IncomeInput
         string name = at < 0 ? "" : text[..at].Trim();
         if (name.Length is 0 or > LongestName || name.Any(char.IsControl))
         {
-            return Result.Refused<NamedAmount>($"{option} {text}: write it like \"Night shifts=1204.55\", with a name of at most {LongestName} plain characters.");
+            return EdgeFault.Refused<NamedAmount>($"{option} {text}: write it like \"Night shifts=1204.55\", with a name of at most {LongestName} plain characters.");
         }
 
         Result<Money> amount = CommandInput.Amount($"{option} {name}", text[(at + 1)..], book.Household.Currency, book.Household.Settings.Numbers);

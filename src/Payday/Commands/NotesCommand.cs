@@ -7,6 +7,7 @@ using Payday.Core.Cash;
 using Payday.Core.NotePlanning;
 using Payday.Json;
 using Payday.Reports;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -43,7 +44,7 @@ internal static class NotesCommand
             plan.WithdrawTotal.ToPlain(),
             plan.NoteCount,
             plan.Proven,
-            [.. plan.Faults.Select(fault => fault.Sentence(style))]);
+            [.. plan.Faults.Select(fault => NoteTexts.Of(fault, style))]);
         return new Answer.Done(
             [
                 .. plan.Parts.SelectMany(part => Report.Prose($"{part.Part.Name}: {NoteText.Listed(part.Notes, plan.Currency, style)}{Kept(part, style)}")),

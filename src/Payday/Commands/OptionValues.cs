@@ -5,6 +5,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using Payday.Core.Faults;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -50,7 +51,7 @@ internal static class OptionValues
         Result<T> value = read(text);
         if (!value.Ok)
         {
-            result.AddError($"{((OptionResult)result.Parent!).Option.Name} {text}: {value.Fault}");
+            result.AddError($"{((OptionResult)result.Parent!).Option.Name} {text}: {FaultTexts.Of(value.Fault)}");
         }
 
         return value.Value;
@@ -59,7 +60,7 @@ internal static class OptionValues
     private static Result<int> ReadCount(string text, int least, int most) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count >= least && count <= most
             ? Result.Of(count)
-            : Result.Refused<int>(string.Create(CultureInfo.InvariantCulture, $"write a whole number from {least} to {most}."));
+            : EdgeFault.Refused<int>(string.Create(CultureInfo.InvariantCulture, $"write a whole number from {least} to {most}."));
 
     private static void RefuseOthers(SymbolResult result, string name, IEnumerable<Token> tokens, string[] words)
     {

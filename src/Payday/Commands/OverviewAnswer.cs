@@ -14,6 +14,7 @@ using Payday.Json;
 using Payday.Reports;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -35,7 +36,7 @@ internal static class OverviewAnswer
         return new Answer.Done(
             [
                 .. Report.Heading(household.Name, DateText.Long(today)),
-                .. Report.Prose(next.Ok ? NextPayday(next.Value, today, book.Draft is not null) : next.Fault),
+                .. Report.Prose(next.Ok ? NextPayday(next.Value, today, book.Draft is not null) : FaultTexts.Of(next.Fault, book.Household.Settings.Numbers)),
                 "",
                 .. Purposes(household, style, "In the account", purposes.Where(purpose => purpose.Place == Place.Account), balances.In(Place.Account)),
                 "",

@@ -14,6 +14,7 @@ using Payday.Json;
 using Payday.Store;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -40,7 +41,7 @@ internal static class PotCommand
             Result<Pot> pot = PotInput.Pot(book.Household, parsed.GetRequiredValue(name));
             if (!pot.Ok)
             {
-                return new Answer.WrongUse(pot.Fault);
+                return new Answer.WrongUse(FaultTexts.Of(pot.Fault, book.Household.Settings.Numbers));
             }
 
             PotId id = pot.Value.Id;
@@ -65,13 +66,13 @@ internal static class PotCommand
     {
         if (!answer.Ok)
         {
-            return Answer.Because(answer.Fault);
+            return Answer.Because(FaultTexts.Of(answer.Fault, book.Household.Settings.Numbers));
         }
 
         HouseholdChange change = HouseholdChange.Of(book, answer.Value);
         if (!change.Refusals.IsEmpty)
         {
-            return new Answer.Refused(change.Refusals);
+            return new Answer.Refused([.. change.Refusals.Select(fault => ChangeTexts.OnAForm(fault, book.Household.Settings.Numbers))]);
         }
 
         store.Save(book, change.Book);

@@ -14,6 +14,7 @@ using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
 using Payday.Store.Fields;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -61,7 +62,7 @@ internal static class ReturnCommand
             Result<Pot> pot = PotInput.Pot(book.Household, name);
             if (!pot.Ok)
             {
-                return new Answer.WrongUse(pot.Fault);
+                return new Answer.WrongUse(FaultTexts.Of(pot.Fault, book.Household.Settings.Numbers));
             }
 
             draft = draft with { Leaves = draft.Leaves.Add(pot.Value.Id) };
@@ -76,7 +77,7 @@ internal static class ReturnCommand
         Result<Book> returned = plan.Confirm(date);
         if (!returned.Ok)
         {
-            return Answer.Because(returned.Fault);
+            return Answer.Because(FaultTexts.Of(returned.Fault, book.Household.Settings.Numbers));
         }
 
         store.Save(book, returned.Value);
@@ -102,7 +103,7 @@ internal static class ReturnCommand
                         line.Notes is { } notes ? NoteText.Counts(notes, household.Currency) : null,
                         line.Swap is { } swap ? Swap(household, swap) : null,
                         line.Goes,
-                        line.Advice(style)))],
+                        ReturnTexts.Advice(line, style)))],
                     NoteText.Counts(plan.SlipNotes, household.Currency),
                     plan.Unlisted.ToPlain(),
                     plan.Total.ToPlain()),
@@ -120,7 +121,7 @@ internal static class ReturnCommand
                 !line.Goes ? "stays owed" : line.Notes is { } notes ? NoteText.Listed(notes, household.Currency, household.Settings.Numbers) : "?")),
             [["To the bank", plan.Total.ToString(style), ""]]),
         .. plan.Swaps.SelectMany(swap => Report.Prose($"First swap: {Swap(household, swap)}.")),
-        .. plan.Lines.Select(line => line.Advice(style)).OfType<string>().SelectMany(advice => Report.Prose("! " + advice)),
+        .. plan.Lines.Select(line => ReturnTexts.Advice(line, style)).OfType<string>().SelectMany(advice => Report.Prose("! " + advice)),
         "",
         .. Report.Heading("Deposit slip"),
         .. plan.SlipNotes.Reverse().Select(note =>

@@ -8,6 +8,7 @@ using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Json;
 using Payday.Reports;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -57,7 +58,7 @@ internal static class RoutineJson
                 plan.Withdrawal.Plan.NoteCount,
                 plan.Withdrawal.Plan.Proven),
             plan.LeftToPlace.ToPlain(),
-            [.. plan.Unpayable.Select(unpaid => new LateResult(unpaid.Obligation.Name, Iso(unpaid.Obligation.Due), unpaid.Short.ToPlain()))]);
+            [.. plan.Unpayable.Select(unpaid => new LateResult(ClosingTexts.Name(unpaid.Obligation), Iso(unpaid.Obligation.Due), unpaid.Short.ToPlain()))]);
     }
 
     private static PlacementResult Placed(Household household, Placement placement) => placement.Target switch

@@ -9,6 +9,7 @@ using Payday.Reports;
 using Payday.Store;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -59,28 +60,30 @@ internal static class RunCommand
         Result<RoutineDraft> draft = Routine.Begun(book, on);
         if (!draft.Ok)
         {
-            return Answer.Because(draft.Fault);
+            return Answer.Because(FaultTexts.Of(draft.Fault, book.Household.Settings.Numbers));
         }
 
         Result<RoutineDraft> told = tell(draft.Value);
         if (!told.Ok)
         {
-            return new Answer.WrongUse(told.Fault);
+            return new Answer.WrongUse(FaultTexts.Of(told.Fault, book.Household.Settings.Numbers));
         }
 
         Result<RoutinePlan> plan = Routine.Plan(book, told.Value);
-        return !plan.Ok ? Answer.Because(plan.Fault)
+        return !plan.Ok ? Answer.Because(FaultTexts.Of(plan.Fault, book.Household.Settings.Numbers))
             : accept ? Close(store, plan.Value)
             : Shown(plan.Value, closed: false, Next(plan.Value, hasNews: told.Value != draft.Value));
     }
 
     private static string Next(RoutinePlan plan, bool hasNews) => (hasNews, Closing.Of(plan)) switch
     {
-        (true, { Ok: false, Fault: var fault }) => $"Nothing is stored. It can't be closed like this: {fault}",
-        (false, { Ok: false, Fault: var fault }) => $"It can't be closed yet: {fault} Correct an income with --income \"Name=AMOUNT\".",
+        (true, { Ok: false, Faults: var faults }) => $"Nothing is stored. It can't be closed like this: {Said(faults, plan)}",
+        (false, { Ok: false, Faults: var faults }) => $"It can't be closed yet: {Said(faults, plan)} Correct an income with --income \"Name=AMOUNT\".",
         (true, _) => "Nothing is stored. Close it with the same line and --accept.",
         (false, _) => "Close it with --accept; correct an income with --income \"Name=AMOUNT\".",
     };
+
+    private static string Said(IEnumerable<Fault> faults, RoutinePlan plan) => ClosingTexts.ForCommands(faults, plan.Book.Household.Settings.Numbers);
 
     private static Answer Close(BookStore store, RoutinePlan plan)
     {
@@ -89,7 +92,7 @@ internal static class RunCommand
         {
             return new Answer.Refused(
             [
-                "This payday can't be closed. " + closing.Fault,
+                "This payday can't be closed. " + Said(closing.Faults, plan),
                 "Talk to whoever sent the bill before it is due, or to a non-profit debt adviser. Nothing was changed.",
             ]);
         }

@@ -13,6 +13,7 @@ using Payday.Reports;
 using Payday.Slips;
 using Payday.Store.Fields;
 using Payday.Store.Folders;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -48,7 +49,7 @@ internal static class SlipCommand
                 : call.OnLook(book =>
                 {
                     Result<PaydayOnPaper> found = PaydayOnPaper.Find(book, parsed.GetValue(on));
-                    return found.Ok ? Make(call.Folder, book.Household, found.Value, wish) : Answer.Because(found.Fault);
+                    return found.Ok ? Make(call.Folder, book.Household, found.Value, wish) : Answer.Because(FaultTexts.Of(found.Fault, book.Household.Settings.Numbers));
                 });
         });
     }
@@ -70,14 +71,14 @@ internal static class SlipCommand
         byte[] pdf = PdfPaper.Render(paper, size, wish.Filling ? "Filling sheet" : "Withdrawal", fonts);
         Result<string> written = OutputFile.Write(own, path, pdf, wish.Replace);
         return written.Ok ? Done($"Written to {written.Value}, {size.Name}.", [.. PdfPaper.Lacks(paper, fonts) is { } lacks ? Report.Prose("! " + lacks) : [], .. still]) : Answer.Because(
-            ((string)written.Fault).Replace("say that it may be replaced", "add --replace", StringComparison.Ordinal));
+            written.Fault is FileThere there ? there.Saying("give another name, or add --replace") : FaultTexts.Of(written.Fault));
     }
 
     private static Answer Printed(Paper paper, string? printer, string[] still)
     {
         var lines = new LinePrinter(Environment.GetEnvironmentVariable("PATH"));
         Result<string> printed = lines.Print(paper.Lines, printer, ascii: false);
-        return printed.Ok ? Done($"Handed to the printer. {printed.Value}".TrimEnd(), still) : Answer.Because(printed.Fault);
+        return printed.Ok ? Done($"Handed to the printer. {printed.Value}".TrimEnd(), still) : Answer.Because(FaultTexts.Of(printed.Fault));
     }
 
     private static Answer.Done Done(string what, string[] still) => new(

@@ -1,6 +1,7 @@
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
 using Payday.Printing;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -29,7 +30,7 @@ internal sealed record SlipWish(bool Filling, int? Columns, string? File, string
         Prints && File is not null ? "Choose one of --pdf and --print."
         : File is null && (Size is not null || Replace) ? "--paper and --replace go with --pdf."
         : size.Ok ? null
-        : $"--paper {Size}: {size.Fault}";
+        : $"--paper {Size}: {FaultTexts.Of(size.Fault)}";
 
     /// <summary>The size of the PDF's pages, only without a <see cref="Fault"/>: unless it is said, pocket size for a slip and a full sheet for the filling sheet.</summary>
     /// <param name="currency">The household's, which tells the sheets in use where it lives.</param>

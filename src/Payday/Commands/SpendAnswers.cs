@@ -11,6 +11,7 @@ using Payday.Json;
 using Payday.Reports;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -27,13 +28,13 @@ internal static class SpendAnswers
                 || !int.TryParse(line, NumberStyles.None, CultureInfo.InvariantCulture, out number)
                 || list.Lines.All(one => one.Number != number))
             {
-                return Result.Refused<PurchaseList>($"--pot {text}: write it like 3=Food, with the number of a line.");
+                return EdgeFault.Refused<PurchaseList>($"--pot {text}: write it like 3=Food, with the number of a line.");
             }
 
             Result<PotOrBuffer> pot = PotInput.PotOrBuffer(book.Household, name);
             if (!pot.Ok)
             {
-                return Result.Refused<PurchaseList>($"--pot {text}: {pot.Fault}");
+                return EdgeFault.Refused<PurchaseList>($"--pot {text}: {FaultTexts.Of(pot.Fault)}");
             }
 
             list = list.Choose(number, pot.Value.PotId);

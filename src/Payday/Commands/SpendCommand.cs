@@ -8,6 +8,7 @@ using Payday.Core.Faults;
 using Payday.Lists;
 using Payday.Store;
 using Payday.Store.Fields;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -54,13 +55,13 @@ internal static class SpendCommand
         Result<PotOrBuffer> pot = PotInput.PotOrBuffer(book.Household, name);
         if (!pot.Ok)
         {
-            return new Answer.WrongUse(pot.Fault);
+            return new Answer.WrongUse(FaultTexts.Of(pot.Fault, book.Household.Settings.Numbers));
         }
 
         Result<Money> amount = Money.ParseSum(price, book.Household.Currency, book.Household.Settings.Numbers);
         if (!amount.Ok)
         {
-            return new Answer.WrongUse(amount.Fault);
+            return new Answer.WrongUse(FaultTexts.Of(amount.Fault, book.Household.Settings.Numbers));
         }
 
         if (what.Length > LongestWhat)
@@ -74,7 +75,7 @@ internal static class SpendCommand
         }
 
         Result<Book> entered = Purchasing.Enter(book, new PurchaseEntry(date, pot.Value.PotId, amount.Value, what));
-        return entered.Ok ? Stored(store, book, entered.Value) : Answer.Because(entered.Fault);
+        return entered.Ok ? Stored(store, book, entered.Value) : Answer.Because(FaultTexts.Of(entered.Fault, book.Household.Settings.Numbers));
     }
 
     private static Answer Many(BookStore store, Book book, string text, string[] pots, int[] leave, bool accept, LocalDate today)
@@ -103,7 +104,7 @@ internal static class SpendCommand
         Result<PurchaseList> chosen = SpendAnswers.Choose(book, list, pots);
         if (!chosen.Ok)
         {
-            return new Answer.WrongUse(chosen.Fault);
+            return new Answer.WrongUse(FaultTexts.Of(chosen.Fault, book.Household.Settings.Numbers));
         }
 
         if (!accept)
@@ -119,7 +120,7 @@ internal static class SpendCommand
         }
 
         Result<Book> entered = PurchaseList.Enter(book, chosen.Value.Lines);
-        return entered.Ok ? Stored(store, book, entered.Value) : Answer.Because(entered.Fault);
+        return entered.Ok ? Stored(store, book, entered.Value) : Answer.Because(FaultTexts.Of(entered.Fault, book.Household.Settings.Numbers));
     }
 
     private static Answer Undo(BookStore store, Book book, int number, LocalDate today)
@@ -132,7 +133,7 @@ internal static class SpendCommand
         Result<Book> undone = Purchasing.Undo(book, number, today);
         if (!undone.Ok)
         {
-            return Answer.Because(undone.Fault);
+            return Answer.Because(FaultTexts.Of(undone.Fault, book.Household.Settings.Numbers));
         }
 
         store.Save(book, undone.Value);

@@ -8,6 +8,7 @@ using Payday.Core.Pots;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store.Fields;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -45,7 +46,7 @@ internal static class SplitCommand
         Result<Money> unit = CommandInput.Amount("--unit", unitText, currency);
         if ((amount.Fault ?? unit.Fault) is { } fault)
         {
-            return new Answer.WrongUse(fault);
+            return new Answer.WrongUse(FaultTexts.Of(fault));
         }
 
         if (unit.Value.IsZero)

@@ -57,7 +57,7 @@ internal static class StatementCommand
             Result<byte[]> bytes = CommandInput.Bytes(call.Shell, path, MostBytes);
             if (!bytes.Ok)
             {
-                refusals.Add(bytes.Fault!);
+                refusals.Add(Texts.FaultTexts.Of(bytes.Fault));
                 continue;
             }
 

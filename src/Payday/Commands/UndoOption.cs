@@ -14,6 +14,7 @@ using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -37,7 +38,7 @@ internal static class UndoOption
     }
 
     /// <summary>What is in the way, with the command that leads there.</summary>
-    public static Answer Refused(Book book, Obstacle obstacle) => Answer.Because(TakeBackWays.WithCommands(book, obstacle));
+    public static Answer Refused(Book book, Obstacle obstacle) => Answer.Because(UndoTexts.WithCommands(obstacle, book.Household.Settings.Numbers));
 
     /// <summary>Stores a book in which something was taken back, and tells of it.</summary>
     /// <param name="store">Where it is stored.</param>
@@ -48,7 +49,7 @@ internal static class UndoOption
     {
         if (!after.Ok)
         {
-            return Answer.Because(after.Fault);
+            return Answer.Because(FaultTexts.Of(after.Fault, before.Household.Settings.Numbers));
         }
 
         (string What, string? Pot, LocalDate Date)[] told = [.. back.Select(one => (one.What, one.PotId is { } id ? WeekText.PotName(before, id) : null, one.Date))];

@@ -4,6 +4,7 @@ using Payday.Core.Faults;
 using Payday.Store;
 using Payday.Store.Files;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Files;
 
@@ -28,11 +29,11 @@ internal static class InputFile
             switch (kind)
             {
                 case FileKind.Folder:
-                    return Result.Refused<byte[]>($"{shown} is a folder; name a file in it.");
+                    return EdgeFault.Refused<byte[]>($"{shown} is a folder; name a file in it.");
                 case FileKind.Pipe or FileKind.Socket or FileKind.Device when !IsHeldOpen(path):
-                    return Result.Refused<byte[]>($"{shown} is a {(kind == FileKind.Device ? "device" : "pipe")}; name a file, or hand its content over with -.");
+                    return EdgeFault.Refused<byte[]>($"{shown} is a {(kind == FileKind.Device ? "device" : "pipe")}; name a file, or hand its content over with -.");
                 case FileKind.None or FileKind.Blocked:
-                    return Result.Refused<byte[]>($"There is no file {shown}.");
+                    return EdgeFault.Refused<byte[]>($"There is no file {shown}.");
                 default:
                     using (var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0))
                     {
@@ -42,15 +43,15 @@ internal static class InputFile
         }
         catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
         {
-            return Result.Refused<byte[]>($"There is no file {shown}.");
+            return EdgeFault.Refused<byte[]>($"There is no file {shown}.");
         }
         catch (UnauthorizedAccessException)
         {
-            return Result.Refused<byte[]>($"{shown} can't be read, for lack of permission.");
+            return EdgeFault.Refused<byte[]>($"{shown} can't be read, for lack of permission.");
         }
         catch (Exception fault) when (fault is IOException or ArgumentException or NotSupportedException)
         {
-            return Result.Refused<byte[]>($"{shown} can't be read: {fault.Message.Split('\n')[0]}");
+            return EdgeFault.Refused<byte[]>($"{shown} can't be read: {fault.Message.Split('\n')[0]}");
         }
     }
 
@@ -104,7 +105,7 @@ internal static class InputFile
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ObjectDisposedException)
         {
-            return Result.Refused<byte[]>($"{shown} can't be read: {fault.Message.Split('\n')[0]}");
+            return EdgeFault.Refused<byte[]>($"{shown} can't be read: {fault.Message.Split('\n')[0]}");
         }
     }
 
@@ -130,8 +131,8 @@ internal static class InputFile
         path == "/dev/stdin" || path.StartsWith("/dev/fd/", StringComparison.Ordinal) || path.StartsWith("/proc/self/fd/", StringComparison.Ordinal);
 
     private static Result<T> TooLarge<T>(string shown, int most) =>
-        Result.Refused<T>($"{shown} is larger than {most / 1_000_000} MB; this can't be the right file.");
+        EdgeFault.Refused<T>($"{shown} is larger than {most / 1_000_000} MB; this can't be the right file.");
 
     private static Result<T> NoText<T>(string shown) =>
-        Result.Refused<T>($"{shown}: This is not a text in UTF-8; save it as UTF-8 and try again.");
+        EdgeFault.Refused<T>($"{shown}: This is not a text in UTF-8; save it as UTF-8 and try again.");
 }

@@ -5,6 +5,7 @@ using System.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Printing;
 
@@ -26,12 +27,12 @@ public sealed class LinePrinter(string? searchPath)
     {
         if (printer is not null && (printer.Length == 0 || printer[0] == '-' || printer != CleanText.OneLine(printer)))
         {
-            return Result.Refused<string>("A printer's name can't be empty, begin with '-' or hold control characters; give its plain name.");
+            return EdgeFault.Refused<string>("A printer's name can't be empty, begin with '-' or hold control characters; give its plain name.");
         }
 
         if (Find() is not { } command)
         {
-            return Result.Refused<string>(NoCommand);
+            return EdgeFault.Refused<string>(NoCommand);
         }
 
         string text = string.Concat(lines.Select(line => (ascii ? TextFold.ToAscii(line) : line) + "\n"));
@@ -42,7 +43,7 @@ public sealed class LinePrinter(string? searchPath)
         }
         catch (Win32Exception)
         {
-            return Result.Refused<string>("The command 'lp' can't be run; write a PDF instead.");
+            return EdgeFault.Refused<string>("The command 'lp' can't be run; write a PDF instead.");
         }
     }
 
@@ -64,14 +65,14 @@ public sealed class LinePrinter(string? searchPath)
         if (!process.WaitForExit(Patience))
         {
             process.Kill(entireProcessTree: true);
-            return Result.Refused<string>("The command 'lp' did not finish and was stopped; look at the printer, then try again.");
+            return EdgeFault.Refused<string>("The command 'lp' did not finish and was stopped; look at the printer, then try again.");
         }
 
         // A process that it leaves behind, of a spooler, say, may keep its ends open; all that lp said is read by then.
         Task.WaitAll(ends, PatienceForWords);
         return process.ExitCode == 0
             ? Result.Of(FirstLine(Text(said)))
-            : Result.Refused<string>(Refusal(FirstLine(Text(complained))));
+            : EdgeFault.Refused<string>(Refusal(FirstLine(Text(complained))));
     }
 
     private static async Task Collect(StreamReader from, StringBuilder into)

@@ -5,6 +5,7 @@ using Payday.Store;
 using Payday.Store.Files;
 using Payday.Store.Folders;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Printing;
 
@@ -38,7 +39,7 @@ public static class OutputFile
         ArgumentNullException.ThrowIfNull(files);
         if (files.Any(file => string.IsNullOrWhiteSpace(file.Path) || file.Path.Any(char.IsControl)))
         {
-            return Result.Refused<ImmutableArray<string>>("A file name is missing or holds control characters; give a plain one.");
+            return EdgeFault.Refused<ImmutableArray<string>>("A file name is missing or holds control characters; give a plain one.");
         }
 
         NewFile[] all = [.. files.Select(file => new NewFile(Path.GetFullPath(file.Path), file.Content))];
@@ -80,21 +81,21 @@ public static class OutputFile
         return Result.Of(all.Select(file => file.Path).ToImmutableArray());
     }
 
-    private static string? Hindrance(StoreFolder? own, NewFile file, bool replace)
+    private static Fault? Hindrance(StoreFolder? own, NewFile file, bool replace)
     {
         string? folder = Path.GetDirectoryName(file.Path);
         string shown = file.Shown;
         return FileFacts.Behind(file.Path).Kind switch
         {
-            FileKind.Folder => $"{shown} is a folder; give the name of a file in it.",
-            _ when folder is null => $"{shown} is no file name; give one.",
-            _ when !Directory.Exists(folder) => $"There is no folder {CleanText.OneLine(folder)}; make it first or choose another.",
+            FileKind.Folder => new EdgeFault($"{shown} is a folder; give the name of a file in it."),
+            _ when folder is null => new EdgeFault($"{shown} is no file name; give one."),
+            _ when !Directory.Exists(folder) => new EdgeFault($"There is no folder {CleanText.OneLine(folder)}; make it first or choose another."),
 
             // Moving a file there would put it in its place.
-            FileKind.Device => $"{shown} is a device; give the name of a file.",
-            FileKind.Pipe or FileKind.Socket => $"{shown} is a pipe; give the name of a file.",
-            _ when own?.Holds(folder) == true => $"{shown} is in the folder of Payday's own files; choose another.",
-            _ when !replace && IsThere(file.Path) => AlreadyThere(shown),
+            FileKind.Device => new EdgeFault($"{shown} is a device; give the name of a file."),
+            FileKind.Pipe or FileKind.Socket => new EdgeFault($"{shown} is a pipe; give the name of a file."),
+            _ when own?.Holds(folder) == true => new EdgeFault($"{shown} is in the folder of Payday's own files; choose another."),
+            _ when !replace && IsThere(file.Path) => new FileThere(shown),
             _ => null,
         };
     }
@@ -115,15 +116,13 @@ public static class OutputFile
         file.Flush(flushToDisk: true);
     }
 
-    private static string Reason(Exception fault, NewFile file, bool replace) => fault switch
+    private static Fault Reason(Exception fault, NewFile file, bool replace) => fault switch
     {
-        UnauthorizedAccessException => $"{file.Shown} can't be written, for lack of permission; choose another folder.",
-        PathTooLongException => $"The name {file.Shown} is too long; give a shorter one.",
-        { HResult: NoSpaceLeft } => $"{file.Shown} can't be written, as the disk is full; make room or choose another.",
-        { HResult: ReadOnlyFileSystem } => $"{file.Shown} can't be written, as that disk is read-only; choose another folder.",
-        _ when !replace && IsThere(file.Path) => AlreadyThere(file.Shown),
-        _ => $"{file.Shown} can't be written: {CleanText.OneLine(fault.Message)}",
+        UnauthorizedAccessException => new EdgeFault($"{file.Shown} can't be written, for lack of permission; choose another folder."),
+        PathTooLongException => new EdgeFault($"The name {file.Shown} is too long; give a shorter one."),
+        { HResult: NoSpaceLeft } => new EdgeFault($"{file.Shown} can't be written, as the disk is full; make room or choose another."),
+        { HResult: ReadOnlyFileSystem } => new EdgeFault($"{file.Shown} can't be written, as that disk is read-only; choose another folder."),
+        _ when !replace && IsThere(file.Path) => new FileThere(file.Shown),
+        _ => new EdgeFault($"{file.Shown} can't be written: {CleanText.OneLine(fault.Message)}"),
     };
-
-    private static string AlreadyThere(string shown) => $"{shown} is already there; give another name, or say that it may be replaced.";
 }

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
+using Payday.Texts;
 
 namespace Payday.Printing;
 
@@ -50,5 +51,5 @@ public sealed record PaperSize
     public static Result<PaperSize> Parse(string? name) =>
         All.FirstOrDefault(size => size.Name.Equals(name?.Trim(), StringComparison.OrdinalIgnoreCase)) is { } found
             ? Result.Of(found)
-            : Result.Refused<PaperSize>($"There is no such paper size here; choose one of {string.Join(", ", All.Select(size => size.Name))}.");
+            : EdgeFault.Refused<PaperSize>($"There is no such paper size here; choose one of {string.Join(", ", All.Select(size => size.Name))}.");
 }

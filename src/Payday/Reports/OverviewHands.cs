@@ -5,7 +5,9 @@ using Payday.Core.Books;
 using Payday.Core.Faults;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
+using Payday.Store.Texts;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Reports;
 
@@ -16,13 +18,13 @@ internal static class OverviewHands
     public static IEnumerable<string> Of(Book book)
     {
         NumberStyle style = book.Household.Settings.Numbers;
-        foreach (string fault in LedgerCheck.Faults(book.Ledger.Balances, style))
+        foreach (string fault in LedgerCheck.Faults(book.Ledger.Balances).Select(fault => LedgerTexts.Of(fault, style)))
         {
             yield return fault;
         }
 
         Result<LocalDate> next = Routine.Next(book);
-        Result<RoutinePlan> plan = next.Ok ? Routine.Plan(book, book.Draft ?? new RoutineDraft(next.Value)) : Result.Refused<RoutinePlan>("");
+        Result<RoutinePlan> plan = next.Ok ? Routine.Plan(book, book.Draft ?? new RoutineDraft(next.Value)) : Result.Refused<RoutinePlan>(next.Faults);
         if (!plan.Ok)
         {
             yield break;

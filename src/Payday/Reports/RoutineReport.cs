@@ -5,6 +5,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Routines;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Reports;
 
@@ -19,7 +20,7 @@ internal static class RoutineReport
         return
         [
             .. Report.Heading($"Payday of {DateText.Long(plan.Period.First)}{extra}", Covers(plan)),
-            .. OddPeriods.Of(plan).SelectMany(odd => Report.Prose("! " + odd.Sentence)),
+            .. OddPeriods.Of(plan).SelectMany(odd => Report.Prose("! " + OddPeriodTexts.Of(odd))),
             "",
             .. IncomeLines(plan.Income, style),
             "",

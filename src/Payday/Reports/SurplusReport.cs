@@ -7,6 +7,7 @@ using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Reports;
 
@@ -84,7 +85,7 @@ internal static class SurplusReport
     [
         .. Report.Prose($"! {(-plan.Surplus.Before).ToString(style)} is missing, with every pot that was not set by hand at its floor."),
         .. plan.Unpayable.SelectMany(unpaid => Report.Prose(
-            $"  {unpaid.Obligation.Name}, {DateText.Long(unpaid.Obligation.Due)}: {unpaid.Short.ToString(style)} short of {unpaid.Obligation.Amount.ToString(style)}")),
+            $"  {ClosingTexts.Name(unpaid.Obligation)}, {DateText.Long(unpaid.Obligation.Due)}: {unpaid.Short.ToString(style)} short of {unpaid.Obligation.Amount.ToString(style)}")),
         .. Cautions.CannotPay,
     ];
 

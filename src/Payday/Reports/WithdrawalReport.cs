@@ -5,6 +5,7 @@ using Payday.Core.Cash;
 using Payday.Core.Routines;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Reports;
 
@@ -32,7 +33,7 @@ internal static class WithdrawalReport
                 [Report.Names("Pot"), new("week of"), .. notes.Select(note => new TextColumn(NoteText.Value(note, step.Plan.Currency, style), Align.Right)), Report.Amounts("amount"), Report.Amounts("kept back")],
                 step.Pots.SelectMany(row => Rows(row, notes, style))),
             .. Report.Prose($"{step.Plan.WithdrawTotal.ToString(style)} withdrawn ({"note".ToQuantity(step.Plan.Withdraw.Values.Sum())}){reused}, {step.KeptBack.ToString(style)} kept back{best}."),
-            .. step.Plan.Faults.SelectMany(fault => Report.Prose("! " + fault.Sentence(style))),
+            .. step.Plan.Faults.SelectMany(fault => Report.Prose("! " + NoteTexts.Of(fault, style))),
         ];
     }
 

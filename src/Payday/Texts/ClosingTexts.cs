@@ -1,7 +1,8 @@
 using Payday.Core.Amounts;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Core.Pots;
-using Payday.Store;
+using Payday.Store.Texts;
 using Payday.Text;
 
 namespace Payday.Texts;
@@ -27,6 +28,11 @@ internal static class ClosingTexts
         ClosingFault.NotesAbove notes => $"The notes for {notes.Pot} are {notes.Amount.ToString(style)} more than it has.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
+
+    /// <summary>All of them, one after the other, as a command says them.</summary>
+    public static string ForCommands(IEnumerable<Fault> faults, NumberStyle style) => string.Join(' ', faults.Select(fault => fault is ClosingFault.BufferAsked asked
+        ? Asked(asked, "say in the Income step, or with --buffer AMOUNT, what it gives", style)
+        : FaultTexts.Of(fault, style)));
 
     /// <summary>The question of what the buffer gives, with the way in which it is answered here.</summary>
     public static string Asked(ClosingFault.BufferAsked asked, string way, NumberStyle style) =>

@@ -11,14 +11,11 @@ using Payday.Core.HouseholdChanges;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Core.Undo;
-using Payday.Files;
-using Payday.Printing;
-using Payday.Store;
+using Payday.Store.Texts;
 
 namespace Payday.Texts;
 
 /// <summary>What a screen says of a fault: each feature's texts are in a file of their own, and all are reached from here.</summary>
-/// <remarks>Where a command has to say it differently, <see cref="CommandTexts"/> does.</remarks>
 internal static class FaultTexts
 {
     /// <summary>What is wrong and how to mend it, in one sentence.</summary>
@@ -45,9 +42,8 @@ internal static class FaultTexts
         ReopeningFault reopening => ClosingTexts.Of(reopening, style),
         UndoingFault undoing => ClosingTexts.Of(undoing, style),
         ChangeFault change => ChangeTexts.OnAForm(change, style),
-        FileFault file => FileTexts.Of(file),
-        OutputFault output => FileTexts.Of(output),
-        PrintFault print => FileTexts.Of(print),
+        EdgeFault edge => edge.Sentence,
+        FileThere there => there.Saying("give another name, or say that it may be replaced"),
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
 

@@ -21,7 +21,7 @@ internal static class FormTexts
     {
         DraftFault draft => Of(draft, style),
         TypedFault typed => Of(typed, style),
-        _ => fault!,
+        _ => FaultTexts.Of(fault, style),
     };
 
     /// <summary>The sentence after what it is about, where that isn't what was just typed.</summary>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Payday.Core.Amounts;
 using Payday.Core.CardPurchases;
+using Payday.Store.Texts;
 using Payday.Text;
 
 namespace Payday.Texts;

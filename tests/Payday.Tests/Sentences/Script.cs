@@ -18,6 +18,7 @@ using Payday.Core.Routines;
 using Payday.Store;
 using Payday.Tests.Commands;
 using Payday.Tests.Stored;
+using Payday.Texts;
 
 namespace Payday.Tests.Sentences;
 
@@ -28,7 +29,7 @@ namespace Payday.Tests.Sentences;
 /// </remarks>
 internal static partial class Script
 {
-    private static Result<Book> Nothing => Result.Refused<Book>("(there is none)");
+    private static Result<Book> Nothing => EdgeFault.Refused<Book>("(there is none)");
 
     public static IEnumerable<string> Run(TestShell shell, string name, [CallerFilePath] string caller = "")
     {

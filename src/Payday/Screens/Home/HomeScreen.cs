@@ -10,6 +10,7 @@ using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Home;
@@ -93,7 +94,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         Result<LocalDate> next = Core.Routines.Routine.Next(session.Book);
         if (!next.Ok)
         {
-            return TextWrap.Lines(next.Fault, width);
+            return TextWrap.Lines(FaultTexts.Of(next.Fault, session.Style), width);
         }
 
         int days = Period.DaysBetween(session.Today, next.Value);

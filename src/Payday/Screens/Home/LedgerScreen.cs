@@ -9,6 +9,7 @@ using Payday.Screens.Looking;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Home;
@@ -91,7 +92,7 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
         Result<DateSpan> dates = text.Trim().Length == 0 ? default : DateSpan.Parse(text, session.Book.Household.Settings.DateOrder);
         if (!dates.Ok)
         {
-            return dates.Fault;
+            return FaultTexts.Of(dates.Fault, session.Style);
         }
 
         filter = filter with { Dates = text.Trim().Length == 0 ? null : dates.Value };

@@ -6,6 +6,7 @@ using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Home;
@@ -32,7 +33,7 @@ internal sealed class ReopenScreen(BookSession session) : PageScreen
     {
         if (!reopening.Ok)
         {
-            yield return "! " + (Reopening.InTheWay(session.Book) is { } obstacle ? TakeBackWays.WithKeys(obstacle) : reopening.Fault);
+            yield return "! " + (Reopening.InTheWay(session.Book) is { } obstacle ? UndoTexts.WithKeys(obstacle, session.Style) : FaultTexts.Of(reopening.Fault, session.Style));
             yield break;
         }
 

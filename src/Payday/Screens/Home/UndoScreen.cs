@@ -8,6 +8,7 @@ using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Home;
@@ -35,7 +36,7 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
     {
         string[] lines = trial.Ok
             ? [MovementText.Sentence(session.Book, movement), "", .. After(trial.Value)]
-            : [MovementText.Sentence(session.Book, movement), "", "! " + (obstacle is null ? trial.Fault : TakeBackWays.WithKeys(obstacle))];
+            : [MovementText.Sentence(session.Book, movement), "", "! " + (obstacle is null ? FaultTexts.Of(trial.Fault!, session.Style) : UndoTexts.WithKeys(obstacle, session.Style))];
         return lines.SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2))
             .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Hand : Ink.Plain));
     }
@@ -75,7 +76,7 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
         Result<Undoing> undoing = Undoing.Of(session.Book, movement.Number, session.Today, CleanText.OneLine(reason));
         if (!undoing.Ok)
         {
-            return undoing.Fault;
+            return FaultTexts.Of(undoing.Fault, session.Style);
         }
 
         session.Take(undoing.Value.Book);

@@ -8,6 +8,7 @@ using Payday.Screens.Routines;
 using Payday.Screens.Setup;
 using Payday.Screens.Shell;
 using Payday.Screens.Weeks;
+using Payday.Texts;
 
 namespace Payday.Screens.Leading;
 
@@ -51,7 +52,7 @@ internal sealed class ScreenMap
     private static Way Routine(BookSession session)
     {
         Result<RoutineScreen> screen = RoutineScreen.Open(session);
-        return screen.Ok ? new Way.To(screen.Value) : new Way.Says(screen.Fault);
+        return screen.Ok ? new Way.To(screen.Value) : new Way.Says(FaultTexts.Of(screen.Fault, session.Style));
     }
 
     private static PickScreen<Pot> Histories(BookSession session) => new(

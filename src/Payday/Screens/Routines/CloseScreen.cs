@@ -6,6 +6,7 @@ using Payday.Core.Routines;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Routines;
@@ -39,7 +40,7 @@ internal sealed class CloseScreen : PageScreen
     {
         if (!closing.Ok)
         {
-            return TextWrap.Lines("! " + closing.Fault, width - 2).Select(line => FrameLine.Of(" " + line, Ink.Hand));
+            return TextWrap.Lines("! " + FaultTexts.Of(closing.Faults, work.Session.Style), width - 2).Select(line => FrameLine.Of(" " + line, Ink.Hand));
         }
 
         RoutinePlan plan = work.Plan;

@@ -39,7 +39,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override string Note => string.Join(
         ' ',
-        odd.Of(Plan).Select(one => one.Sentence)
+        odd.Of(Plan).Select(OddPeriodTexts.Of)
             .Prepend(Plan.Income.Buffer.IsAsked ? $"! {Shown(Plan.Income.Buffer.Short)} is missing, and the buffer has {Shown(Plan.Income.Buffer.Has)}: say what it gives." : "")
             .Prepend(Plan.Income.CarriedOver.IsZero ? "" : $"{Shown(Plan.Income.CarriedOver)} is carried over from before.")
             .Where(sentence => sentence.Length > 0));
@@ -82,7 +82,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
     private string? TakeFromBuffer(string text, BufferHelp buffer)
     {
         Result<Money> amount = Money.ParseSum(text, buffer.Has.Currency, Style);
-        return !amount.Ok ? amount.Fault
+        return !amount.Ok ? FaultTexts.Of(amount.Fault, Style)
             : amount.Value.IsNegative ? "An amount below zero has no place here."
             : amount.Value > buffer.Has ? $"The buffer has {Shown(buffer.Has)}."
             : Work.Decide(draft => draft with { FromBuffer = amount.Value });
@@ -109,7 +109,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
         Result<Money> amount = Money.ParseSum(text[(at + 1)..], Plan.Income.CameIn.Currency, Style);
         if (!amount.Ok)
         {
-            return amount.Fault;
+            return FaultTexts.Of(amount.Fault, Style);
         }
 
         return amount.Value.IsNegative

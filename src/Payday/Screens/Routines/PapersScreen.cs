@@ -7,6 +7,7 @@ using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Slips;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Routines;
@@ -48,7 +49,7 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
     {
         var printer = new LinePrinter(Environment.GetEnvironmentVariable("PATH"));
         Result<string> printed = printer.Print([.. Slip.Lines, "", "", .. Sheet(SheetWidth).Lines], null, ascii: false);
-        Message = printed.Ok ? "Handed to the printer." : printed.Fault;
+        Message = printed.Ok ? "Handed to the printer." : FaultTexts.Of(printed.Fault);
         return Way.Stay;
     }
 
@@ -68,6 +69,11 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
             replace: false);
         string lacks = PdfPaper.Lacks(laid, fonts) ?? PdfPaper.Lacks(Slip, fonts) ?? "";
         Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value[0])} and {CleanText.OneLine(Path.GetFileName(saved.Value[1]))}. {lacks}".TrimEnd() : "";
-        return ((string?)saved.Fault)?.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
+        return saved.Fault switch
+        {
+            null => null,
+            FileThere there => there.Saying("give another name"),
+            { } fault => FaultTexts.Of(fault, session.Style),
+        };
     }
 }

@@ -9,6 +9,7 @@ using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Shell;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Screens.Routines;
 
@@ -52,7 +53,7 @@ internal static class PotAnswerKeys
         string? By(string text)
         {
             Result<LocalDate> by = TypedDate.Parse(text.Trim(), work.Session.Today, work.Session.Book.Household.Settings.DateOrder);
-            return by.Ok ? work.Answer(book => SinkingAnswers.By(book, pot.Id, by.Value, payday), "") : by.Fault;
+            return by.Ok ? work.Answer(book => SinkingAnswers.By(book, pot.Id, by.Value, payday), "") : FaultTexts.Of(by.Fault);
         }
     }
 

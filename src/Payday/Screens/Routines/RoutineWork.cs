@@ -4,6 +4,7 @@ using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Screens.Shell;
+using Payday.Texts;
 
 namespace Payday.Screens.Routines;
 
@@ -30,14 +31,16 @@ internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<
         Result<Recomputed> next = Recomputed.After(Plan, draft);
         if (!next.Ok)
         {
-            return next.Fault;
+            return FaultTexts.Of(next.Fault, Session.Style);
         }
 
         Session.Take(Session.Book with { Draft = next.Value.Plan.Draft });
         Plan = next.Value.Plan;
-        tell(string.Join(' ', next.Value.Dropped));
+        tell(string.Join(' ', Said(next.Value.Dropped)));
         return null;
     }
+
+    private IEnumerable<string> Said(IEnumerable<Fault> dropped) => dropped.Select(one => FaultTexts.Of(one, Session.Style));
 
     /// <summary>Takes an answer that changes the household, such as what becomes of a pot, and goes on with the same decisions.</summary>
     /// <param name="answer">The household with it, or why it can't be.</param>
@@ -48,7 +51,7 @@ internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<
         Result<Household> household = answer(Session.Book);
         if (!household.Ok)
         {
-            return household.Fault;
+            return FaultTexts.Of(household.Fault, Session.Style);
         }
 
         RoutineDraft draft = Plan.Draft;
@@ -60,7 +63,7 @@ internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<
         Result<Recomputed> next = Recomputed.After(Plan with { Book = Session.Book }, draft);
         if (!next.Ok)
         {
-            return next.Fault;
+            return FaultTexts.Of(next.Fault, Session.Style);
         }
 
         if (next.Value.Plan.Draft != draft)
@@ -69,7 +72,7 @@ internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<
         }
 
         Plan = next.Value.Plan;
-        tell(string.Join(' ', next.Value.Dropped.Prepend(done).Where(sentence => sentence.Length > 0)));
+        tell(string.Join(' ', Said(next.Value.Dropped).Prepend(done).Where(sentence => sentence.Length > 0)));
         return null;
     }
 }

@@ -6,6 +6,7 @@ using Payday.Core.Routines;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Routines;
@@ -43,7 +44,7 @@ internal sealed class SetAsidesScreen : PageScreen
     {
         if (!trial.Ok)
         {
-            yield return "! " + trial.Fault;
+            yield return "! " + FaultTexts.Of(trial.Fault, work.Session.Style);
             yield break;
         }
 

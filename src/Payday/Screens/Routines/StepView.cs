@@ -5,6 +5,7 @@ using Payday.Core.Faults;
 using Payday.Core.Routines;
 using Payday.Screens.Shell;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Screens.Routines;
 
@@ -72,7 +73,7 @@ internal abstract class StepView(RoutineWork work)
             Result<Money> amount = Money.ParseSum(text, now.Currency, Style);
             if (!amount.Ok)
             {
-                return amount.Fault;
+                return FaultTexts.Of(amount.Fault, Style);
             }
 
             if (most is { } limit && amount.Value > limit)

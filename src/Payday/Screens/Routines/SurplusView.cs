@@ -61,7 +61,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     private Money After(DebtId debtId) => Plan.Debts.Rows.Last(row => row.DebtId == debtId).NewBalance;
 
     private StepRow Unpaid(Unpayable unpaid) => new(
-        [unpaid.Obligation.Name, DateText.Weekday(unpaid.Obligation.Due), Shown(unpaid.Obligation.Amount), Shown(unpaid.Short)])
+        [ClosingTexts.Name(unpaid.Obligation), DateText.Weekday(unpaid.Obligation.Due), Shown(unpaid.Obligation.Amount), Shown(unpaid.Short)])
     {
         Rule = RuleTexts.Unpayable,
         Sign = '!',
@@ -92,7 +92,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     private string? Place(MoveTarget target, Money amount)
     {
         Result<ImmutableArray<Placement>> placements = Placing.Set(Plan, target, amount);
-        return placements.Ok ? Work.Decide(draft => draft with { Placements = placements.Value }) : placements.Fault;
+        return placements.Ok ? Work.Decide(draft => draft with { Placements = placements.Value }) : FaultTexts.Of(placements.Fault, Style);
     }
 
     private string Full(Pot pot) =>

@@ -60,7 +60,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
             string count = ways.Length > 0 ? "" : $" ({"note".ToQuantity(plan.Withdraw.Values.Sum())})";
             string fault = Plan.Withdrawal.Pots.FirstOrDefault(row => row.KeptBack.IsNegative) is { } over
                 ? $"! The notes for {over.Pot.Name} are {Shown(-over.KeptBack)} more than it has; lower one before the payday can be closed."
-                : plan.Faults.IsEmpty ? "" : "! " + plan.Faults[0].Sentence(Style) + " ";
+                : plan.Faults.IsEmpty ? "" : "! " + NoteTexts.Of(plan.Faults[0], Style) + " ";
             return fault.Length > 0 ? fault : $"{Shown(plan.WithdrawTotal)} withdrawn{count}{reused}, {Shown(Plan.Withdrawal.KeptBack)} kept back.{ways}";
         }
     }

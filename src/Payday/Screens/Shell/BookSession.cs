@@ -6,6 +6,7 @@ using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Store;
 using Payday.Store.Folders;
+using Payday.Texts;
 
 namespace Payday.Screens.Shell;
 
@@ -90,7 +91,7 @@ internal sealed class BookSession
         HouseholdChange change = HouseholdChange.Of(Book, next);
         if (!change.Refusals.IsEmpty)
         {
-            return change.Refusals[0];
+            return ChangeTexts.OnAForm(change.Refusals[0], Style);
         }
 
         Take(change.Book);

@@ -7,6 +7,7 @@ using Payday.Core.Counts;
 using Payday.Core.Faults;
 using Payday.Screens.Shell;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Screens.Weeks;
 
@@ -31,7 +32,7 @@ internal sealed class CountCells(CountWork work, Action<bool> entered)
         Result<Money> amount = Money.ParseSum(typed, work.Session.Book.Household.Currency, Style);
         if (!amount.Ok)
         {
-            return amount.Fault;
+            return FaultTexts.Of(amount.Fault, Style);
         }
 
         return amount.Value.IsNegative
@@ -57,7 +58,7 @@ internal sealed class CountCells(CountWork work, Action<bool> entered)
         Result<LocalDate> date = TypedDate.Parse(text, work.Session.Today, work.Session.Book.Household.Settings.DateOrder);
         if (!date.Ok)
         {
-            return date.Fault;
+            return FaultTexts.Of(date.Fault, Style);
         }
 
         if (date.Value > work.Session.Today)
@@ -85,7 +86,7 @@ internal sealed class CountCells(CountWork work, Action<bool> entered)
         Result<Money> amount = Money.ParseSum(text[(at + 1)..], row.Left.Currency, Style);
         return amount.Ok
             ? Enter(row, entry with { Missing = amount.Value, DifferenceName = CleanText.OneLine(text[..at]).Trim() })
-            : amount.Fault;
+            : FaultTexts.Of(amount.Fault, Style);
     }
 
     // What is wrong with an entry stands beside it, and nothing is confirmed until it is mended.

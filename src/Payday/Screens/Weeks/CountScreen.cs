@@ -12,6 +12,7 @@ using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Weeks;
@@ -79,7 +80,7 @@ internal sealed class CountScreen : CursorScreen
     protected override string Detail => Here is not { } row
         ? ""
         : row.Fault is { } fault
-            ? row.Left > row.Expected && !(row.Since > Plan.Draft.Date) ? $"{fault} e names it." : fault
+            ? row.Left > row.Expected && !(row.Since > Plan.Draft.Date) ? $"{CountTexts.Of(fault, session.Style)} e names it." : CountTexts.Of(fault, session.Style)
             : $"{row.Pot.Name}: {Shown(row.Expected)} should be there, {(row.Since is { } since ? $"since the count of {DateText.Weekday(since)}" : "not counted before")}.{Split(row)}{Open(row)}";
 
     /// <inheritdoc/>
@@ -228,7 +229,7 @@ internal sealed class CountScreen : CursorScreen
         Result<bool> goesOn = work.Confirm();
         if (!goesOn.Ok)
         {
-            Message = Refused(goesOn.Fault);
+            Message = Refused(FaultTexts.Of(goesOn.Fault, session.Style));
             return Way.Stay;
         }
 
@@ -254,7 +255,7 @@ internal sealed class CountScreen : CursorScreen
 
         Cursor = Plan.Rows.IndexOf(wrong[0]);
         string others = wrong.Length == 1 ? "" : $", and {"more figure".ToQuantity(wrong.Length - 1)} to mend after it";
-        return $"Not confirmed{others}: {wrong[0].Fault}";
+        return $"Not confirmed{others}: {CountTexts.Of(wrong[0].Fault!, session.Style)}";
     }
 
     private void Entered(bool isRight) => Cursor = isRight ? Math.Min(Cursor + 1, Count - 1) : Cursor;

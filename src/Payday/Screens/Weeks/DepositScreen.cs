@@ -9,6 +9,7 @@ using Payday.Screens.Routines;
 using Payday.Screens.Shell;
 using Payday.Slips;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Weeks;
@@ -55,7 +56,7 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
         Result<Book> after = plan.Confirm(session.Today);
         if (!after.Ok)
         {
-            Message = after.Fault;
+            Message = FaultTexts.Of(after.Fault, session.Style);
             return Way.Stay;
         }
 
@@ -67,7 +68,7 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
     private Way Print()
     {
         Result<string> printed = new LinePrinter(Environment.GetEnvironmentVariable("PATH")).Print(Slip.Lines, null, ascii: false);
-        Message = printed.Ok ? "Handed to the printer." : printed.Fault;
+        Message = printed.Ok ? "Handed to the printer." : FaultTexts.Of(printed.Fault);
         return Way.Stay;
     }
 
@@ -76,6 +77,11 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
         var fonts = MachineFonts.OfSystem();
         Result<string> saved = OutputFile.Write(session.Folder, path, PdfPaper.Render(Slip, PaperSize.A6, "Deposit", fonts), replace: false);
         Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value)}. {PdfPaper.Lacks(Slip, fonts)}".TrimEnd() : "";
-        return ((string?)saved.Fault)?.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
+        return saved.Fault switch
+        {
+            null => null,
+            FileThere there => there.Saying("give another name"),
+            { } fault => FaultTexts.Of(fault, session.Style),
+        };
     }
 }

@@ -8,6 +8,7 @@ using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Screens.Weeks;
 
@@ -65,7 +66,7 @@ internal sealed class DifferencesScreen(BookSession session) : CursorScreen
 
         if (Differences.InTheWay(session.Book, last) is { } obstacle)
         {
-            Message = TakeBackWays.WithKeys(obstacle);
+            Message = UndoTexts.WithKeys(obstacle, session.Style);
             return Way.Stay;
         }
 
@@ -75,7 +76,7 @@ internal sealed class DifferencesScreen(BookSession session) : CursorScreen
             session.Take(after.Value);
         }
 
-        Message = after.Fault ?? "The difference is open again.";
+        Message = (after.Fault is { } fault ? FaultTexts.Of(fault, session.Style) : null) ?? "The difference is open again.";
         return Way.Stay;
     }
 
@@ -87,7 +88,7 @@ internal sealed class DifferencesScreen(BookSession session) : CursorScreen
             session.Take(after.Value);
         }
 
-        Message = after.Fault ?? "It is cleared up.";
+        Message = (after.Fault is { } fault ? FaultTexts.Of(fault, session.Style) : null) ?? "It is cleared up.";
         return Way.Stay;
     }
 }

@@ -10,6 +10,7 @@ using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Weeks;
@@ -130,7 +131,7 @@ internal sealed class FillsScreen : CursorScreen
         Result<Book> after = WalletFills.Mark(session.Book, Here!.Key, state, WalletFills.DoneOn(Here.Key, session.Today));
         if (!after.Ok)
         {
-            Message = after.Fault;
+            Message = FaultTexts.Of(after.Fault, session.Style);
             return Way.Stay;
         }
 
@@ -144,7 +145,7 @@ internal sealed class FillsScreen : CursorScreen
         FillKey key = Here!.Key;
         if (WalletFills.InTheWay(session.Book, key) is { } obstacle)
         {
-            Message = TakeBackWays.WithKeys(obstacle);
+            Message = UndoTexts.WithKeys(obstacle, session.Style);
             return Way.Stay;
         }
 
@@ -154,7 +155,7 @@ internal sealed class FillsScreen : CursorScreen
             session.Take(after.Value);
         }
 
-        Message = after.Fault ?? "The mark is taken back.";
+        Message = (after.Fault is { } fault ? FaultTexts.Of(fault, session.Style) : null) ?? "The mark is taken back.";
         return Way.Stay;
     }
 
@@ -167,7 +168,7 @@ internal sealed class FillsScreen : CursorScreen
             session.Take(after.Value);
         }
 
-        Message = after.Fault ?? (waiting == 0 ? "Nothing waits to be filled today." : $"{"pot".ToQuantity(waiting)} filled.");
+        Message = (after.Fault is { } fault ? FaultTexts.Of(fault, session.Style) : null) ?? (waiting == 0 ? "Nothing waits to be filled today." : $"{"pot".ToQuantity(waiting)} filled.");
         return Way.Stay;
     }
 }

@@ -10,6 +10,7 @@ using Payday.Core.Ids;
 using Payday.Reports;
 using Payday.Screens.Shell;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Weeks;
@@ -146,7 +147,7 @@ internal sealed class PurchaseForm : CursorScreen
         Result<Money> read = Money.ParseSum(text, session.Book.Household.Currency, session.Style);
         if (!read.Ok)
         {
-            return read.Fault;
+            return FaultTexts.Of(read.Fault, session.Style);
         }
 
         if (!read.Value.IsPositive)
@@ -164,7 +165,7 @@ internal sealed class PurchaseForm : CursorScreen
         Result<LocalDate> day = TypedDate.Parse(text, session.Today, session.Book.Household.Settings.DateOrder);
         if (!day.Ok)
         {
-            return day.Fault;
+            return FaultTexts.Of(day.Fault, session.Style);
         }
 
         if (day.Value > session.Today)
@@ -204,7 +205,7 @@ internal sealed class PurchaseForm : CursorScreen
             : Purchasing.Change(session.Book, changes.Number, entry, session.Today);
         if (!after.Ok)
         {
-            Message = after.Fault;
+            Message = FaultTexts.Of(after.Fault, session.Style);
             return Way.Stay;
         }
 

@@ -14,6 +14,7 @@ using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Weeks;
@@ -38,7 +39,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
 
     /// <inheritdoc/>
     protected override string Empty =>
-        $"Paste the list here, or give its file with Ctrl+F. Each line has date, amount and text, such as {PurchaseList.Example(session.Style)}. Between them stands a tab, a semicolon or a comma; a text or an amount that has a comma itself stands in quotes.";
+        $"Paste the list here, or give its file with Ctrl+F. Each line has date, amount and text, such as {PurchaseTexts.Example(session.Style)}. Between them stands a tab, a semicolon or a comma; a text or an amount that has a comma itself stands in quotes.";
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
@@ -59,7 +60,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override string Detail => (Fault, Here) switch
     {
-        ({ } fault, _) => CleanText.OneLine(fault.ToString()),
+        ({ } fault, _) => CleanText.OneLine(FaultTexts.Of(fault, session.Style)),
         (_, { IsRefund: true, IsOpen: true }) => "This money came in. Was it for something that a pot still owes back, pick that pot; else leave it out.",
         (_, { Choice: PotChoice.Guessed, Guess: { } guess }) => $"Like purchase {guess.LikeNumber}, {CleanText.OneLine(session.Book.Weeks.Purchases[(int)guess.LikeNumber - 1].What)}.",
         (_, { Choice: PotChoice.Alike }) => "As chosen for another line of this shop.",
@@ -74,12 +75,12 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
 
     private ImmutableArray<PurchaseLine> Lines => list.Lines;
 
-    private ImmutableArray<PurchaseFault> Faults => list.Faults;
+    private ImmutableArray<ListFault> Faults => list.Faults;
 
     private PurchaseLine[] Bought => [.. Lines.Where(line => !line.IsRefund)];
 
     // What was not read comes first, where it is seen.
-    private PurchaseFault? Fault => Cursor < Faults.Length ? Faults[Cursor] : null;
+    private ListFault? Fault => Cursor < Faults.Length ? Faults[Cursor] : null;
 
     private PurchaseLine? Here => Cursor >= Faults.Length && Cursor < Count ? Lines[Cursor - Faults.Length] : null;
 
@@ -113,7 +114,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
         TextTableLines table = new TextTable(
             [new("line", Align.Right), new("date"), Report.Amounts("amount"), new("what") { Shrinks = true, MinWidth = 10 }, Report.Names("pot")],
             [
-                .. Faults.Select(fault => ImmutableArray.Create(fault.Number == 0 ? "" : fault.Number.ToString(CultureInfo.InvariantCulture), "", "", CleanText.OneLine(fault.Fault), "")),
+                .. Faults.Select(fault => ImmutableArray.Create(Number(fault), "", "", CleanText.OneLine(What(fault)), "")),
                 .. Lines.Select(line => ImmutableArray.Create(
                     line.Number.ToString(CultureInfo.InvariantCulture),
                     Day(line.Entry.Date),
@@ -128,6 +129,11 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override (char Sign, Ink Ink) Mark(int row) =>
         row < Faults.Length ? ('!', Ink.Hand) : Lines[row - Faults.Length].IsOpen ? ('!', Ink.Hand) : (' ', Ink.Plain);
+
+    private static string Number(ListFault fault) => fault is ListFault.AtLine line ? line.Number.ToString(CultureInfo.InvariantCulture) : "";
+
+    // The line's number has a column of its own.
+    private string What(ListFault fault) => FaultTexts.Of(fault is ListFault.AtLine line ? line.What : fault, session.Style);
 
     private void Read(string text)
     {
@@ -144,7 +150,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
             Read(text.Value);
         }
 
-        return text.Fault;
+        return text.Ok ? null : FaultTexts.Of(text.Fault, session.Style);
     }
 
     private PickScreen<PotId?> Picks(PurchaseLine line) => new(
@@ -165,7 +171,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
 
     private Way LeaveOut()
     {
-        list = list.Without(Fault?.Number ?? Here!.Number)!;
+        list = list.Without(Fault is ListFault.AtLine fault ? fault.Number : Here?.Number ?? 0) ?? list;
         return Way.Stay;
     }
 
@@ -184,7 +190,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
         Result<Book> after = PurchaseList.Enter(session.Book, Lines);
         if (!after.Ok)
         {
-            Message = after.Fault;
+            Message = FaultTexts.Of(after.Fault, session.Style);
             return Way.Stay;
         }
 

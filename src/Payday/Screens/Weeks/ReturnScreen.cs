@@ -7,6 +7,7 @@ using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Weeks;
@@ -103,10 +104,10 @@ internal sealed class ReturnScreen : CursorScreen
     {
         if (line.Fault is { } fault)
         {
-            return fault;
+            return ReturnTexts.Of(fault, session.Style);
         }
 
-        if (line.Advice(session.Style) is { } advice)
+        if (ReturnTexts.Advice(line, session.Style) is { } advice)
         {
             return advice;
         }
@@ -161,7 +162,7 @@ internal sealed class ReturnScreen : CursorScreen
 
     private Way ToSlip()
     {
-        Message = string.Join(' ', plan.Lines.Where(line => line.Fault is not null).Select(line => line.Fault));
+        Message = string.Join(' ', plan.Lines.Where(line => line.Fault is not null).Select(line => ReturnTexts.Of(line.Fault!, session.Style)));
         return Message.Length > 0 ? Way.Stay : new Way.To(new DepositScreen(session, plan));
     }
 }

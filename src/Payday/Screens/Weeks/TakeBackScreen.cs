@@ -6,6 +6,7 @@ using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Weeks;
@@ -20,7 +21,7 @@ namespace Payday.Screens.Weeks;
 internal sealed class TakeBackScreen(
     BookSession session, string title, IEnumerable<string> texts, Obstacle? obstacle, Func<Result<Book>> take, string done) : PageScreen
 {
-    private string? fault = obstacle is null ? null : TakeBackWays.WithKeys(obstacle);
+    private string? fault = obstacle is null ? null : UndoTexts.WithKeys(obstacle, session.Style);
 
     /// <inheritdoc/>
     public override string Title => title;
@@ -40,7 +41,7 @@ internal sealed class TakeBackScreen(
         Result<Book> after = take();
         if (!after.Ok)
         {
-            fault = after.Fault;
+            fault = FaultTexts.Of(after.Fault, session.Style);
             return Way.Stay;
         }
 

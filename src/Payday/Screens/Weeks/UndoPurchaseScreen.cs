@@ -7,6 +7,7 @@ using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Weeks;
@@ -39,7 +40,7 @@ internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purch
         yield return "";
         if (!undone.Ok)
         {
-            yield return "! " + (obstacle is null ? undone.Fault : TakeBackWays.WithKeys(obstacle));
+            yield return "! " + (obstacle is null ? FaultTexts.Of(undone.Fault!, session.Style) : UndoTexts.WithKeys(obstacle, session.Style));
             yield break;
         }
 

@@ -1,7 +1,7 @@
-namespace Payday.Texts;
+namespace Payday.Store.Texts;
 
 /// <summary>What was typed, as a refusal repeats it: only so much as leaves the sentence readable.</summary>
-internal static class Echo
+public static class Echo
 {
     private const int Longest = 24;
 

@@ -1,10 +1,10 @@
 using System.Globalization;
 using Payday.Core.Amounts;
 
-namespace Payday.Texts;
+namespace Payday.Store.Texts;
 
 /// <summary>What is said of a typed text that is no amount.</summary>
-internal static class AmountTexts
+public static class AmountTexts
 {
     /// <summary>One sentence.</summary>
     public static string Of(AmountFault fault) => fault switch

@@ -2,10 +2,10 @@ using System.Globalization;
 using NodaTime.Text;
 using Payday.Core.Calendar;
 
-namespace Payday.Texts;
+namespace Payday.Store.Texts;
 
 /// <summary>What is said of a typed text that is no date or no span of them, and of days that can't be.</summary>
-internal static class DateTexts
+public static class DateTexts
 {
     private const string Forms = "write it like 2026-03-12 or 12 Mar 2026.";
 

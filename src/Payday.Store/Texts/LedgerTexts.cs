@@ -1,7 +1,7 @@
 using Payday.Core.Amounts;
 using Payday.Core.Ledgers;
 
-namespace Payday.Store;
+namespace Payday.Store.Texts;
 
 /// <summary>What is said of a ledger that doesn't hold, and of a movement that can't be undone: of what is stored as of what is shown.</summary>
 public static class LedgerTexts
