@@ -93,7 +93,7 @@ internal static class SpendCommand
 
         if (!list.Faults.IsEmpty)
         {
-            return new Answer.Refused([.. list.Faults.Select(fault => fault.ToString())]);
+            return new Answer.Refused([.. list.Faults.Select(fault => FaultTexts.Of(fault, book.Household.Settings.Numbers))]);
         }
 
         if (list.Lines.IsEmpty)
