@@ -87,6 +87,41 @@ public sealed class HouseholdCheckTests
         Assert.Equal([expected], HouseholdCheck.Of(draft).Faults.Cast<DraftFault>().Select(fault => $"{fault.GetType().Name} {fault.Place}"));
     }
 
+    /// <summary>The last value of each limit that is still one of it.</summary>
+    public static TheoryData<string, HouseholdDraft> AtTheLimit => new()
+    {
+        { "60 characters", SmallDraft.WithBill(bill => bill with { Name = new string('n', 60), Id = new string('n', 60) }) },
+        { "60 characters of two units each", SmallDraft.WithBill(bill => bill with { Name = string.Concat(Enumerable.Repeat("🌾", 60)) }) },
+        { "the start itself", SmallDraft.WithBill(bill => bill with { Until = new(2026, 3, 5) }) },
+        { "a hundred years", SmallDraft.WithBill(bill => bill with { Until = new(2126, 3, 5) }) },
+        { "1900", SmallDraft.WithBill(bill => bill with { Schedule = new() { Kind = ScheduleKind.Weekly, Anchor = new(1900, 1, 1) } }) },
+        { "2199", SmallDraft.WithBill(bill => bill with { Schedule = new() { Kind = ScheduleKind.Weekly, Anchor = new(2199, 12, 31) } }) },
+        { "520 weeks", SmallDraft.WithBill(bill => bill with { Schedule = new() { Kind = ScheduleKind.EveryWeeks, Weeks = 520, Anchor = new(2026, 3, 6) } }) },
+        { "120 months", SmallDraft.WithBill(bill => bill with { Schedule = new() { Kind = ScheduleKind.EveryMonths, Months = 120, Anchor = new(2026, 3, 6) } }) },
+        { "no date at all", SmallDraft.WithBill(bill => bill with { Schedule = new() { Kind = ScheduleKind.Dates, Dates = [] } }) },
+        { "500 dates", SmallDraft.WithBill(bill => bill with { Schedule = new() { Kind = ScheduleKind.Dates, Dates = [.. Enumerable.Repeat(new LocalDate(2026, 4, 1), 500)] } }) },
+        { "a rate of 1,000 %", SmallDraft.WithDebt(debt => debt with { Rate = 10 }) },
+        { "a rate of 6 decimals", SmallDraft.WithDebt(debt => debt with { Rate = 0.199999m }) },
+        { "a part of 100 %", SmallDraft.WithDebt(debt => debt with { Minimum = new() { Kind = MinimumKind.Part, Percent = 1, Floor = 0 } }) },
+        { "1,000 steps", SmallDraft.WithRoof(pot => pot with { Kind = PotUse.Ladder, Unit = 1, Steps = 1000, Order = LadderOrder.Even }) },
+        { "rank 10,000", SmallDraft.WithRoof(pot => pot with { Rank = 10_000 }) },
+        { "six lines", SmallDraft.With(settings => settings with { SlipLines = [.. "abcdef".Select(line => line.ToString())] }) },
+        { "30 notes", SmallDraft.With(settings => settings with { Notes = [100, 20, 5, .. Enumerable.Range(200, 27).Select(note => (decimal)note)] }) },
+        { "a million of a note", SmallDraft.Whole with { Opening = new() { Account = 900, NotesOnHand = [new(20, 1_000_000)] } } },
+        { "a limit of the machine's smallest note", SmallDraft.With(settings => settings with { Bank = new() { Kind = BankKind.Machine, Notes = [20], Limit = 20 } }) },
+        { "as much small money as a fill", SmallDraft.WithFood(pot => pot with { Small = new() { Note = 5, AtLeast = 85 } }) },
+        { "as much set aside as there is", SmallDraft.Whole with { Opening = new() { Account = 450 } } },
+        { "an amount of nothing", SmallDraft.WithBill(bill => bill with { Amount = 0 }) },
+    };
+
+    [Theory]
+    [MemberData(nameof(AtTheLimit))]
+    public void Of_AtTheLimit_IsTaken(string what, HouseholdDraft draft)
+    {
+        Assert.NotEmpty(what);
+        Assert.Empty(HouseholdCheck.Of(draft).Faults);
+    }
+
     [Fact]
     public void Of_NothingWrong_IsTheHouseholdOfItsDraft()
     {
