@@ -9,26 +9,58 @@ using Payday.Core.Pots;
 namespace Payday.Core.Households;
 
 /// <summary>The one set of settings, people, bills, debts and pots in a data folder.</summary>
-/// <param name="Name">What the person calls it.</param>
-/// <param name="Start">The date of the opening balances; the first payday is on it or after.</param>
-/// <param name="Settings">Currency, cash, bank and habits.</param>
-/// <param name="Sources">Who pays, and when.</param>
-/// <param name="Bills">What falls due.</param>
-/// <param name="Debts">What is owed.</param>
-/// <param name="Pots">The purposes with a balance, in the order shown.</param>
-/// <param name="Opening">What was there at the start.</param>
-public sealed record Household(
-    string Name,
-    LocalDate Start,
-    HouseholdSettings Settings,
-    ImmutableArray<IncomeSource> Sources,
-    ImmutableArray<Bill> Bills,
-    ImmutableArray<Debt> Debts,
-    ImmutableArray<Pot> Pots,
-    OpeningBalances Opening)
+/// <remarks>
+/// Only the core makes one: outside of it there is none but what <c>HouseholdCheck</c> made of a draft, or a
+/// rule of one that it had made, so that whoever has a household need not ask whether it is one.
+/// </remarks>
+public sealed record Household
 {
     /// <summary>How many years after the start a date of the household may lie.</summary>
     public const int MostYears = 100;
+
+    internal Household(
+        string name,
+        LocalDate start,
+        HouseholdSettings settings,
+        ImmutableArray<IncomeSource> sources,
+        ImmutableArray<Bill> bills,
+        ImmutableArray<Debt> debts,
+        ImmutableArray<Pot> pots,
+        OpeningBalances opening)
+    {
+        Name = name;
+        Start = start;
+        Settings = settings;
+        Sources = sources;
+        Bills = bills;
+        Debts = debts;
+        Pots = pots;
+        Opening = opening;
+    }
+
+    /// <summary>What the person calls it.</summary>
+    public string Name { get; internal init; }
+
+    /// <summary>The date of the opening balances; the first payday is on it or after.</summary>
+    public LocalDate Start { get; internal init; }
+
+    /// <summary>Currency, cash, bank and habits.</summary>
+    public HouseholdSettings Settings { get; internal init; }
+
+    /// <summary>Who pays, and when.</summary>
+    public ImmutableArray<IncomeSource> Sources { get; internal init; }
+
+    /// <summary>What falls due.</summary>
+    public ImmutableArray<Bill> Bills { get; internal init; }
+
+    /// <summary>What is owed.</summary>
+    public ImmutableArray<Debt> Debts { get; internal init; }
+
+    /// <summary>The purposes with a balance, in the order shown.</summary>
+    public ImmutableArray<Pot> Pots { get; internal init; }
+
+    /// <summary>What was there at the start.</summary>
+    public OpeningBalances Opening { get; internal init; }
 
     /// <summary>The currency of every amount.</summary>
     public Currency Currency => Settings.Currency;

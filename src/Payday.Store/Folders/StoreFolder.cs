@@ -21,6 +21,12 @@ public sealed record StoreFolder(string Path)
     /// <summary>Holds the path of the folder to which backups go too.</summary>
     internal string SecondPlace => In("payday.backup-to");
 
+    /// <summary>A household that is being set up for the first time; there until it is begun.</summary>
+    internal string Start => In("start.json");
+
+    /// <summary>The same while it is being written; it takes its own name once it is whole.</summary>
+    internal string UnfinishedStart => In("start.json.new");
+
     /// <summary>Where damaged files are kept that others took the place of.</summary>
     public string Aside => In("aside");
 
@@ -45,7 +51,7 @@ public sealed record StoreFolder(string Path)
 
     /// <summary>All files that Payday has in the folder itself, whether they are there or not.</summary>
     internal IEnumerable<string> Files =>
-        [Lock, Holder, Database, DatabaseLog, Journal, Snapshot, SecondPlace, Unfinished, In("payday-new-log.db"), UnfinishedJournal, UnfinishedSnapshot];
+        [Lock, Holder, Database, DatabaseLog, Journal, Snapshot, SecondPlace, Unfinished, In("payday-new-log.db"), UnfinishedJournal, UnfinishedSnapshot, Start, UnfinishedStart];
 
     private string DatabaseLog => In("payday-log.db");
 

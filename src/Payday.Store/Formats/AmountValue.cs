@@ -11,10 +11,10 @@ namespace Payday.Store.Formats;
 public sealed class AmountValue(bool isPiece = false) : FileValue<decimal?>
 {
     /// <inheritdoc/>
-    public override FileWanted Wanted(FileReading reading)
+    public override JsonWanted Wanted(FileReading reading)
     {
         ArgumentNullException.ThrowIfNull(reading);
-        return new FileWanted.Amount(reading.Currency);
+        return new JsonWanted.Amount(reading.Currency);
     }
 
     /// <inheritdoc/>
@@ -37,14 +37,14 @@ public sealed class AmountValue(bool isPiece = false) : FileValue<decimal?>
     {
         if (Currency.KnownCodes.FirstOrDefault(code => text.Contains(code, StringComparison.OrdinalIgnoreCase)) is { } named)
         {
-            at.Refuse(new FileFault.CurrencyNamed(text, named, reading.Currency));
+            at.Refuse(new JsonTextFault.CurrencyNamed(text, named, reading.Currency));
             return null;
         }
 
         Result<Money> amount = Money.ParsePlain(text, reading.Currency);
         if (!amount.Ok)
         {
-            at.Refuse(SafeText.FirstHarmful(text) is null ? new FileFault.NotAnAmount(amount.Fault) : new FileFault.HarmfulAmount(text, reading.Currency));
+            at.Refuse(SafeText.FirstHarmful(text) is null ? new JsonTextFault.NotAnAmount(amount.Fault) : new JsonTextFault.HarmfulAmount(text, reading.Currency));
         }
 
         return amount.Ok ? amount.Value.ToDecimal() : null;

@@ -10,7 +10,7 @@ namespace Payday.Store.Formats;
 public sealed class CountValue(int least, int most) : FileValue<int?>
 {
     /// <inheritdoc/>
-    public override FileWanted Wanted(FileReading reading) => new FileWanted.Count(least, most);
+    public override JsonWanted Wanted(FileReading reading) => new JsonWanted.Count(least, most);
 
     /// <inheritdoc/>
     public override int? Read(JsonCursor at, FileReading reading)
@@ -23,7 +23,7 @@ public sealed class CountValue(int least, int most) : FileValue<int?>
 
         if (at.Int is null)
         {
-            at.Refuse(new FileFault.NotACount(at.Raw, least, most));
+            at.Refuse(new JsonTextFault.NotACount(at.Raw, least, most));
         }
 
         return at.Int;

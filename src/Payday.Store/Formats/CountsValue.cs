@@ -13,7 +13,7 @@ public sealed class CountsValue(Func<DraftMember> member) : FileValue<ImmutableA
     private static readonly CountValue Count = new(0, HouseholdLimits.MostOfOneNote);
 
     /// <inheritdoc/>
-    public override FileWanted Wanted(FileReading reading) => new FileWanted.Object();
+    public override JsonWanted Wanted(FileReading reading) => new JsonWanted.Object();
 
     /// <inheritdoc/>
     public override ImmutableArray<NoteCountDraft>? Read(JsonCursor at, FileReading reading)

@@ -11,7 +11,7 @@ public sealed class CurrencyValue : FileValue<Currency?>
         new(new JsonChoices<Currency>([.. Currency.KnownCodes.Select(code => (code, Currency.FromCode(code)))]));
 
     /// <inheritdoc/>
-    public override FileWanted Wanted(FileReading reading) => Codes.Wanted(reading);
+    public override JsonWanted Wanted(FileReading reading) => Codes.Wanted(reading);
 
     /// <inheritdoc/>
     public override Currency? Read(JsonCursor at, FileReading reading)

@@ -12,7 +12,7 @@ namespace Payday.Store.Formats;
 public sealed class DateValue : FileValue<LocalDate?>
 {
     /// <inheritdoc/>
-    public override FileWanted Wanted(FileReading reading) => new FileWanted.Date();
+    public override JsonWanted Wanted(FileReading reading) => new JsonWanted.Date();
 
     /// <inheritdoc/>
     public override LocalDate? Read(JsonCursor at, FileReading reading)
@@ -26,20 +26,20 @@ public sealed class DateValue : FileValue<LocalDate?>
         string text = at.Text;
         if (!TryDigits(text, out int year, out int month, out int day))
         {
-            at.Refuse(new FileFault.NotADate(text));
+            at.Refuse(new JsonTextFault.NotADate(text));
         }
         else if (!DateRule.IsNear(year))
         {
             // Of such a year there may be no such month or day either, and one fault is enough.
-            at.Refuse(new FileFault.DateTooFar(text));
+            at.Refuse(new JsonTextFault.DateTooFar(text));
         }
         else if (month is < 1 or > 12)
         {
-            at.Refuse(new FileFault.NoSuchMonth(text));
+            at.Refuse(new JsonTextFault.NoSuchMonth(text));
         }
         else if (CalendarSystem.Iso.GetDaysInMonth(year, month) is var days && (day < 1 || day > days))
         {
-            at.Refuse(new FileFault.NoSuchDay(text, year, month, days));
+            at.Refuse(new JsonTextFault.NoSuchDay(text, year, month, days));
         }
         else
         {

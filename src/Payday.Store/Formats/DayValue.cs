@@ -12,13 +12,13 @@ public sealed class DayValue : FileValue<MonthDay?>
     private const string Nth = "nth";
     private const string Weekday = "weekday";
 
-    private static readonly FileWanted.Count Day = new(1, MonthDay.LastDay);
-    private static readonly FileWanted.Count Which = new(1, MonthDay.LastNth);
+    private static readonly JsonWanted.Count Day = new(1, MonthDay.LastDay);
+    private static readonly JsonWanted.Count Which = new(1, MonthDay.LastNth);
     private static readonly WordValue<bool> Ends = new(new JsonChoices<bool>(("last", false), ("lastWorkingDay", true)));
     private static readonly WordValue<IsoDayOfWeek> Weekdays = new(Words.Weekdays);
 
     /// <inheritdoc/>
-    public override FileWanted Wanted(FileReading reading) => Day;
+    public override JsonWanted Wanted(FileReading reading) => Day;
 
     /// <inheritdoc/>
     public override MonthDay? Read(JsonCursor at, FileReading reading)
@@ -72,7 +72,7 @@ public sealed class DayValue : FileValue<MonthDay?>
         return nth is null || weekday is null ? null : new MonthDay.NthWeekday(nth.Value, weekday.Value);
     }
 
-    private static int? Count(JsonCursor at, FileWanted.Count wanted)
+    private static int? Count(JsonCursor at, JsonWanted.Count wanted)
     {
         if (!at.Is(JsonValueKind.Number, wanted))
         {
@@ -84,7 +84,7 @@ public sealed class DayValue : FileValue<MonthDay?>
             return number;
         }
 
-        at.Refuse(new FileFault.NotACount(at.Raw, wanted.Least, wanted.Most));
+        at.Refuse(new JsonTextFault.NotACount(at.Raw, wanted.Least, wanted.Most));
         return null;
     }
 }

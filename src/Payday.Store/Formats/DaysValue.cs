@@ -10,7 +10,7 @@ namespace Payday.Store.Formats;
 public sealed class DaysValue : FileValue<ImmutableArray<MonthDay?>?>
 {
     /// <inheritdoc/>
-    public override FileWanted Wanted(FileReading reading) => new FileWanted.List();
+    public override JsonWanted Wanted(FileReading reading) => new JsonWanted.List();
 
     /// <inheritdoc/>
     public override ImmutableArray<MonthDay?>? Read(JsonCursor at, FileReading reading)

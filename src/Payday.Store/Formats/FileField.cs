@@ -18,6 +18,9 @@ public abstract record FileField<TPart>
     /// <summary>The member it holds.</summary>
     internal abstract DraftMember Member { get; }
 
+    /// <summary>That member, and those that have a field in it.</summary>
+    internal abstract IEnumerable<DraftMember> AllMembers { get; }
+
     /// <summary>Whether the part has it, going by its kind.</summary>
     internal abstract bool IsKnown(TPart part);
 
@@ -70,6 +73,8 @@ public static class FileField
         DraftMember Is, Func<TPart, TValue> Get, Func<TPart, TValue, TPart> Set, Func<TPart, bool> Belongs, FileValue<TValue> Type) : FileField<TPart>
     {
         internal override DraftMember Member => Is;
+
+        internal override IEnumerable<DraftMember> AllMembers => Type.AllMembers.Prepend(Is);
 
         internal override bool IsKnown(TPart part) => Belongs(part);
 

@@ -10,7 +10,7 @@ namespace Payday.Store.Formats;
 public abstract class FileValue<T>
 {
     /// <summary>What belongs in its place.</summary>
-    public abstract FileWanted Wanted(FileReading reading);
+    public abstract JsonWanted Wanted(FileReading reading);
 
     /// <summary>Reads it; where it can't be read that is reported, and it is null or something that no check takes.</summary>
     public abstract T Read(JsonCursor at, FileReading reading);
@@ -23,6 +23,9 @@ public abstract class FileValue<T>
 
     /// <summary>Whether there is anything to write of it.</summary>
     public virtual bool HasContent(T value) => value is not null;
+
+    /// <summary>The members that have a field in it.</summary>
+    internal virtual IEnumerable<DraftMember> AllMembers => [];
 
     /// <summary>Where a place inside it stands in the file.</summary>
     /// <param name="around">Where the value stands.</param>

@@ -44,7 +44,7 @@ public static class FileValues
     {
         if (at.Kind == JsonValueKind.Number)
         {
-            at.Refuse(new FileFault.Unquoted(at.Raw));
+            at.Refuse(new JsonTextFault.Unquoted(at.Raw));
         }
 
         return at.Kind == JsonValueKind.Number;

@@ -9,7 +9,7 @@ namespace Payday.Store.Formats;
 public sealed class FlagValue(bool writesFalse = true) : FileValue<bool?>
 {
     /// <inheritdoc/>
-    public override FileWanted Wanted(FileReading reading) => new FileWanted.Flag();
+    public override JsonWanted Wanted(FileReading reading) => new JsonWanted.Flag();
 
     /// <inheritdoc/>
     public override bool? Read(JsonCursor at, FileReading reading)

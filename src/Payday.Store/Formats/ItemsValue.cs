@@ -13,7 +13,7 @@ public sealed class ItemsValue<TPart>(PartFormat<TPart> format, int most = House
     where TPart : class, new()
 {
     /// <inheritdoc/>
-    public override FileWanted Wanted(FileReading reading) => new FileWanted.List();
+    public override JsonWanted Wanted(FileReading reading) => new JsonWanted.List();
 
     /// <inheritdoc/>
     public override ImmutableArray<TPart>? Read(JsonCursor at, FileReading reading)
@@ -37,7 +37,9 @@ public sealed class ItemsValue<TPart>(PartFormat<TPart> format, int most = House
         json.WriteEndArray();
     }
 
+    internal override IEnumerable<DraftMember> AllMembers => format.AllMembers;
+
     internal override FileSpot Find(FileSpot around, DraftStep item, ReadOnlySpan<DraftStep> rest, FileReading reading) => item.Item is { } index
-        ? format.Find(around.In(JsonPlace.Item(around.Place, index), new FileWanted.Object()), rest, reading)
+        ? format.Find(around.In(JsonPlace.Item(around.Place, index), new JsonWanted.Object()), rest, reading)
         : around;
 }

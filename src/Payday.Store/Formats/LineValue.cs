@@ -8,7 +8,7 @@ namespace Payday.Store.Formats;
 public sealed class LineValue : FileValue<string?>
 {
     /// <inheritdoc/>
-    public override FileWanted Wanted(FileReading reading) => new FileWanted.Text();
+    public override JsonWanted Wanted(FileReading reading) => new JsonWanted.Text();
 
     /// <inheritdoc/>
     public override string? Read(JsonCursor at, FileReading reading)

@@ -10,7 +10,7 @@ namespace Payday.Store.Formats;
 public sealed class LinesValue(int most) : FileValue<ImmutableArray<string>?>
 {
     /// <inheritdoc/>
-    public override FileWanted Wanted(FileReading reading) => new FileWanted.List();
+    public override JsonWanted Wanted(FileReading reading) => new JsonWanted.List();
 
     // An empty one takes the place of one that can't be read: no check takes it.
     /// <inheritdoc/>

@@ -15,7 +15,7 @@ public sealed class ListValue<T>(FileValue<T?> item, int most, T unread) : FileV
     where T : struct
 {
     /// <inheritdoc/>
-    public override FileWanted Wanted(FileReading reading) => new FileWanted.List();
+    public override JsonWanted Wanted(FileReading reading) => new JsonWanted.List();
 
     /// <inheritdoc/>
     public override ImmutableArray<T>? Read(JsonCursor at, FileReading reading)

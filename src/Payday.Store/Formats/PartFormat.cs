@@ -33,6 +33,9 @@ public sealed class PartFormat<TPart>
     /// <summary>Whether all fields of a part are known; of an unknown kind nothing is known about the other fields either.</summary>
     public Func<TPart, bool> IsKnown { get; init; } = _ => true;
 
+    /// <summary>The members that have a field, also those of what is in it.</summary>
+    internal IEnumerable<DraftMember> AllMembers => fields.SelectMany(one => one.AllMembers);
+
     /// <summary>Reads a part; what of it can't be read is reported and missing in it.</summary>
     public TPart Read(JsonCursor at, FileReading reading)
     {
@@ -84,8 +87,8 @@ public sealed class PartFormat<TPart>
             FileSpot spot = Find(FileSpot.Whole, fault.Place.Steps.AsSpan(), reading);
             at.RefuseChecked(spot.Places, fault switch
             {
-                DraftFault.Missing => new FileFault.Missing(spot.Wanted),
-                DraftFault.NameTaken taken => new FileFault.NameTaken(taken.Name, Find(FileSpot.Whole, taken.Other.Steps.AsSpan(), reading).Place),
+                DraftFault.Missing => new JsonTextFault.Missing(spot.Wanted),
+                DraftFault.NameTaken taken => new JsonTextFault.NameTaken(taken.Name, Find(FileSpot.Whole, taken.Other.Steps.AsSpan(), reading).Place),
                 _ => fault,
             });
         }

@@ -11,7 +11,7 @@ public sealed class PartValue<TPart>(PartFormat<TPart> format) : FileValue<TPart
     where TPart : class, new()
 {
     /// <inheritdoc/>
-    public override FileWanted Wanted(FileReading reading) => new FileWanted.Object();
+    public override JsonWanted Wanted(FileReading reading) => new JsonWanted.Object();
 
     // Something else than an object is there all the same, with nothing in it that could be read.
     /// <inheritdoc/>
@@ -32,6 +32,8 @@ public sealed class PartValue<TPart>(PartFormat<TPart> format) : FileValue<TPart
         format.WriteFields(json, value!, currency);
         json.WriteEndObject();
     }
+
+    internal override IEnumerable<DraftMember> AllMembers => format.AllMembers;
 
     internal override FileSpot Find(FileSpot around, DraftStep item, ReadOnlySpan<DraftStep> rest, FileReading reading) => format.Find(around, rest, reading);
 }

@@ -9,7 +9,7 @@ namespace Payday.Store.Formats;
 public sealed class RateValue : FileValue<decimal?>
 {
     /// <inheritdoc/>
-    public override FileWanted Wanted(FileReading reading) => new FileWanted.Fraction();
+    public override JsonWanted Wanted(FileReading reading) => new JsonWanted.Fraction();
 
     /// <inheritdoc/>
     public override decimal? Read(JsonCursor at, FileReading reading)
@@ -25,7 +25,7 @@ public sealed class RateValue : FileValue<decimal?>
             return fraction;
         }
 
-        at.Refuse(new FileFault.NotAFraction(at.Text));
+        at.Refuse(new JsonTextFault.NotAFraction(at.Text));
         return null;
     }
 

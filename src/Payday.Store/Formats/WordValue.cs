@@ -11,7 +11,7 @@ public sealed class WordValue<T>(JsonChoices<T> choices) : FileValue<T?>
     where T : struct
 {
     /// <inheritdoc/>
-    public override FileWanted Wanted(FileReading reading) => new FileWanted.Word([.. choices.Words]);
+    public override JsonWanted Wanted(FileReading reading) => new JsonWanted.Word([.. choices.Words]);
 
     /// <inheritdoc/>
     public override T? Read(JsonCursor at, FileReading reading)
@@ -25,7 +25,7 @@ public sealed class WordValue<T>(JsonChoices<T> choices) : FileValue<T?>
         T? value = choices.Find(at.Text);
         if (value is null)
         {
-            at.Refuse(new FileFault.UnknownWord(at.Text, [.. choices.Words]));
+            at.Refuse(new JsonTextFault.UnknownWord(at.Text, [.. choices.Words]));
         }
 
         return value;

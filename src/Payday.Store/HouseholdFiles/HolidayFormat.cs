@@ -19,7 +19,7 @@ public sealed class HolidayFormat(bool takesDates = false) : FileValue<HolidayDr
         FileField.Of(Members.Extra, "extra", FileValues.Dates));
 
     /// <inheritdoc/>
-    public override FileWanted Wanted(FileReading reading) => Sets.Wanted(reading);
+    public override JsonWanted Wanted(FileReading reading) => Sets.Wanted(reading);
 
     /// <inheritdoc/>
     public override HolidayDraft? Read(JsonCursor at, FileReading reading)
@@ -47,6 +47,8 @@ public sealed class HolidayFormat(bool takesDates = false) : FileValue<HolidayDr
         Format.WriteFields(json, value!, currency);
         json.WriteEndObject();
     }
+
+    internal override IEnumerable<DraftMember> AllMembers => Format.AllMembers;
 
     internal override FileSpot Find(FileSpot around, DraftStep item, ReadOnlySpan<DraftStep> rest, FileReading reading) =>
         !takesDates ? Format.Find(around, rest, reading)

@@ -56,11 +56,11 @@ internal static class HouseholdReader
         int? version = VersionValue.Read(field, reading);
         if (version < 1)
         {
-            field.Refuse(new FileFault.NotACount(field.Raw, 1, int.MaxValue));
+            field.Refuse(new JsonTextFault.NotACount(field.Raw, 1, int.MaxValue));
         }
         else if (version > HouseholdFile.Version)
         {
-            field.Refuse(new FileFault.OtherVersion(version.Value, HouseholdFile.OldestVersion, HouseholdFile.Version));
+            field.Refuse(new JsonTextFault.OtherVersion(version.Value, HouseholdFile.OldestVersion, HouseholdFile.Version));
             return false;
         }
 

@@ -24,7 +24,7 @@ internal sealed class LeftOverFormat : FileValue<LeftOverDraft?>
         Begin = fields => new() { To = fields.Has(Debt) ? LeftOverTo.Debt : LeftOverTo.Pot },
     };
 
-    public override FileWanted Wanted(FileReading reading) => Ways.Wanted(reading);
+    public override JsonWanted Wanted(FileReading reading) => Ways.Wanted(reading);
 
     public override LeftOverDraft? Read(JsonCursor at, FileReading reading) =>
         at.Kind == JsonValueKind.Object ? Format.Read(at, reading)
@@ -43,6 +43,8 @@ internal sealed class LeftOverFormat : FileValue<LeftOverDraft?>
         Format.WriteFields(json, value, currency);
         json.WriteEndObject();
     }
+
+    internal override IEnumerable<DraftMember> AllMembers => Format.AllMembers;
 
     internal override FileSpot Find(FileSpot around, DraftStep item, ReadOnlySpan<DraftStep> rest, FileReading reading) => Format.Find(around, rest, reading);
 }

@@ -47,9 +47,9 @@ public sealed class JsonCursor
     }
 
     /// <summary>Reports that a field is missing here.</summary>
-    internal void RefuseMissing(string name, FileWanted wanted)
+    internal void RefuseMissing(string name, JsonWanted wanted)
     {
-        log.AddMissing([JsonPlace.Field(Place, name), Place], new FileFault.Missing(wanted));
+        log.AddMissing([JsonPlace.Field(Place, name), Place], new JsonTextFault.Missing(wanted));
         for (JsonCursor? around = this; around is not null; around = around.parent)
         {
             log.IsUnsound(around.Place);
@@ -64,31 +64,31 @@ public sealed class JsonCursor
     /// <summary>Whether it is of a kind; where not, that is reported.</summary>
     /// <param name="kind">The kind.</param>
     /// <param name="wanted">What belongs here.</param>
-    public bool Is(JsonValueKind kind, FileWanted wanted)
+    public bool Is(JsonValueKind kind, JsonWanted wanted)
     {
         if (Kind == kind)
         {
             return true;
         }
 
-        Refuse(new FileFault.WrongKind(Kind, wanted));
+        Refuse(new JsonTextFault.WrongKind(Kind, wanted));
         return false;
     }
 
     /// <summary>The fields of an object; none of anything else, which is reported.</summary>
-    public JsonFields Fields() => new(this, Is(JsonValueKind.Object, new FileWanted.Object()) ? element : null);
+    public JsonFields Fields() => new(this, Is(JsonValueKind.Object, new JsonWanted.Object()) ? element : null);
 
     /// <summary>The items of a list; none of anything else, which is reported.</summary>
     /// <param name="most">The most items it may have.</param>
     public IReadOnlyList<JsonCursor> Items(int most) =>
-        !Is(JsonValueKind.Array, new FileWanted.List()) || IsLonger(element.GetArrayLength(), most)
+        !Is(JsonValueKind.Array, new JsonWanted.List()) || IsLonger(element.GetArrayLength(), most)
             ? []
             : [.. element.EnumerateArray().Select((item, i) => new JsonCursor(log, this, JsonPlace.Item(Place, i), item))];
 
     /// <summary>The fields of an object whose names are data, in the order of the text; none of anything else, which is reported.</summary>
     /// <param name="most">The most fields it may have.</param>
     public IReadOnlyList<(string Name, JsonCursor Value)> Entries(int most) =>
-        !Is(JsonValueKind.Object, new FileWanted.Object()) || IsLonger(element.GetPropertyCount(), most)
+        !Is(JsonValueKind.Object, new JsonWanted.Object()) || IsLonger(element.GetPropertyCount(), most)
             ? []
             : [.. element.EnumerateObject().Select(field => (field.Name, Field(field.Name, field.Value)))];
 

@@ -10,7 +10,7 @@ namespace Payday.Store.Json;
 public sealed record JsonFault(string Place, string Sentence, int? Line = null, int? Column = null)
 {
     /// <summary>A fault with its sentence.</summary>
-    internal static JsonFault Of(Fault fault, string place = "", int? line = null, int? column = null) => new(place, FileTexts.Of(fault), line, column);
+    internal static JsonFault Of(Fault fault, string place = "", int? line = null, int? column = null) => new(place, JsonTexts.Of(fault), line, column);
 
     /// <summary>Place, line and sentence on one line, e.g. <c>bills[2].amount, line 14: …</c></summary>
     public override string ToString()

@@ -55,9 +55,9 @@ internal sealed class JsonFaultLog
         // What is missing has no line: that of what it is missing from is where a person looks.
         Dictionary<string, int> lines = JsonLines.Of(utf8, [.. faults.SelectMany(entry => entry.Places)]);
         IEnumerable<JsonFault> located = faults
-            .Select(entry => new JsonFault(entry.Places[0], FileTexts.Of(entry.Fault), Line(entry.Places, lines)))
+            .Select(entry => new JsonFault(entry.Places[0], JsonTexts.Of(entry.Fault), Line(entry.Places, lines)))
             .OrderBy(fault => fault.Line ?? int.MaxValue);
-        return faults.Count < Most ? [.. located] : [.. located, JsonFault.Of(new FileFault.More(Most))];
+        return faults.Count < Most ? [.. located] : [.. located, JsonFault.Of(new JsonTextFault.More(Most))];
     }
 
     private void Add(IReadOnlyList<string> places, Fault fault)

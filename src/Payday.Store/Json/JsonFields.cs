@@ -33,7 +33,7 @@ public sealed class JsonFields
 
     /// <summary>Reports that a field is missing.</summary>
     /// <returns>Nothing.</returns>
-    public T? Missing<T>(string name, FileWanted wanted)
+    public T? Missing<T>(string name, JsonWanted wanted)
     {
         if (AreThere)
         {
@@ -61,7 +61,7 @@ public sealed class JsonFields
         {
             if (!known.Contains(field.Name))
             {
-                Owner.Field(field.Name, field.Value).Refuse(new FileFault.UnknownField([.. known]));
+                Owner.Field(field.Name, field.Value).Refuse(new JsonTextFault.UnknownField([.. known]));
             }
         }
     }

@@ -38,7 +38,7 @@ public static class JsonInput
         ArgumentNullException.ThrowIfNull(json);
         if (json.Length > MaxBytes)
         {
-            return Refused<T>(JsonFault.Of(new FileFault.TooLarge()));
+            return Refused<T>(JsonFault.Of(new JsonTextFault.TooLarge()));
         }
 
         // A lone surrogate becomes the replacement character, as when a file is read as text.
@@ -53,12 +53,12 @@ public static class JsonInput
         ArgumentNullException.ThrowIfNull(read);
         if (utf8.Length > MaxBytes)
         {
-            return Refused<T>(JsonFault.Of(new FileFault.TooLarge()));
+            return Refused<T>(JsonFault.Of(new JsonTextFault.TooLarge()));
         }
 
         if (!Utf8.IsValid(utf8.Span))
         {
-            return Refused<T>(JsonFault.Of(new FileFault.NotUtf8()));
+            return Refused<T>(JsonFault.Of(new JsonTextFault.NotUtf8()));
         }
 
         if (utf8.Span.StartsWith(Encoding.UTF8.Preamble))

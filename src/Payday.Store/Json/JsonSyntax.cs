@@ -11,7 +11,7 @@ internal static class JsonSyntax
     {
         if (utf8.Trim(" \t\r\n"u8).IsEmpty)
         {
-            return JsonFault.Of(new FileFault.Nothing());
+            return JsonFault.Of(new JsonTextFault.Nothing());
         }
 
         try
@@ -21,7 +21,7 @@ internal static class JsonSyntax
             {
                 if (walker.Depth >= JsonInput.MaxDepth && walker.Token is JsonTokenType.StartObject or JsonTokenType.StartArray)
                 {
-                    return JsonFault.Of(new FileFault.TooDeep(JsonInput.MaxDepth), line: walker.Line);
+                    return JsonFault.Of(new JsonTextFault.TooDeep(JsonInput.MaxDepth), line: walker.Line);
                 }
 
                 if (walker.Token is not (JsonTokenType.String or JsonTokenType.PropertyName))
@@ -31,12 +31,12 @@ internal static class JsonSyntax
 
                 if (!walker.TryText(out bool isNew))
                 {
-                    return JsonFault.Of(new FileFault.HalfCharacter(), walker.Place, walker.Line);
+                    return JsonFault.Of(new JsonTextFault.HalfCharacter(), walker.Place, walker.Line);
                 }
 
                 if (!isNew)
                 {
-                    return JsonFault.Of(new FileFault.FieldTwice(), walker.Place, walker.Line);
+                    return JsonFault.Of(new JsonTextFault.FieldTwice(), walker.Place, walker.Line);
                 }
             }
 
@@ -57,7 +57,7 @@ internal static class JsonSyntax
         }
 
         bytesBefore = Math.Min(bytesBefore, rest.Length);
-        FileFault fault = rest.Length == bytesBefore ? new FileFault.EndsTooEarly() : new FileFault.Broken(rest[bytesBefore]);
+        JsonTextFault fault = rest.Length == bytesBefore ? new JsonTextFault.EndsTooEarly() : new JsonTextFault.Broken(rest[bytesBefore]);
         int column = Encoding.UTF8.GetString(rest[..bytesBefore]).EnumerateRunes().Count() + 1;
         return JsonFault.Of(fault, line: linesBefore + 1, column: column);
     }

@@ -10,7 +10,7 @@ namespace Payday.Store.Starts;
 /// <param name="folder">The data folder, which is there.</param>
 public sealed class StartFile(StoreFolder folder)
 {
-    private readonly string path = Path.Combine(folder.Path, "start.json");
+    private readonly string path = folder.Start;
 
     /// <summary>Whether there is one to go on with.</summary>
     public bool Exists => File.Exists(path);
@@ -39,7 +39,7 @@ public sealed class StartFile(StoreFolder folder)
     /// <exception cref="StoreException">The file can't be written.</exception>
     public void Write(StartDraft start)
     {
-        string beside = path + ".new";
+        string beside = folder.UnfinishedStart;
         try
         {
             File.Delete(beside);

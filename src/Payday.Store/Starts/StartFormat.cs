@@ -42,14 +42,14 @@ internal static class StartFormat
         JsonFields fields = root.Fields();
         if (fields.Find(VersionField) is { } version && VersionValue.Read(version, reading) is { } number && number > Version)
         {
-            version.Refuse(new FileFault.OtherVersion(number, Version, Version));
+            version.Refuse(new JsonTextFault.OtherVersion(number, Version, Version));
             return null;
         }
 
         HouseholdDraft? household = fields.Find(Household) is { } there ? HouseholdReader.ReadDraft(there, reading) : null;
         if (household is null)
         {
-            fields.Missing<HouseholdDraft>(Household, new FileWanted.Object());
+            fields.Missing<HouseholdDraft>(Household, new JsonWanted.Object());
             return null;
         }
 

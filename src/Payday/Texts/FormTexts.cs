@@ -88,7 +88,7 @@ internal static class FormTexts
             : $"There is no note of {Piece(note.Note, style)} in use; write one of {string.Join(", ", note.InUse.Select(one => Piece(one, style)))}.",
         DraftFault.NoteCountedTwice { Note: var note } => $"{Piece(note, style)} is counted here twice; keep one of them.",
         DraftFault.LimitTooLow { SmallestNote: var note } => $"The machine's smallest note is {Piece(note, style)}, so with this limit it gives nothing; raise it or leave it out.",
-        DraftFault.NotTwoDays => "The two days must differ; write another one, such as 15 and last.",
+        DraftFault.NotTwoDays => "The two days must differ, such as 15 and last.",
         DraftFault.NoSource => "A household needs at least one income source; add who pays, and when.",
         DraftFault.RankTaken rank => $"Rank {rank.Rank} is already that of \"{SafeText.Shown(rank.By)}\"; give each pot its own.",
         DraftFault.WeeksOfAWeek => "An amount for each week always goes week by week.",

@@ -13,7 +13,7 @@ public sealed class JsonCursorTests
             {
                 JsonFields inside = root.Fields().Find("a")!.Fields();
                 Assert.Null(inside.Find("b"));
-                inside.Missing<int>("c", new FileWanted.Date());
+                inside.Missing<int>("c", new JsonWanted.Date());
                 inside.RefuseOthers();
             }));
 
@@ -21,7 +21,7 @@ public sealed class JsonCursorTests
     public void Missing_AField_IsOneFaultWithTheLineOfItsObject() =>
         Assert.Equal(
             ["a.b, line 2: This is missing; add an object in { }."],
-            Faults("{\n\"a\":\n{}}", root => root.Fields().Find("a")!.Fields().Missing<int>("b", new FileWanted.Object())));
+            Faults("{\n\"a\":\n{}}", root => root.Fields().Find("a")!.Fields().Missing<int>("b", new JsonWanted.Object())));
 
     [Fact]
     public void RefuseOthers_HarmfulName_IsShownHarmless() =>
@@ -40,13 +40,13 @@ public sealed class JsonCursorTests
         IEnumerable<string> faults = Faults("{\"a\":\n{\"b\": 1,\n\"c\": {\"d\": 2}}}", root =>
         {
             JsonFields a = root.Fields().Find("a")!.Fields();
-            a.Find("b")!.Is(JsonValueKind.String, new FileWanted.Text());
+            a.Find("b")!.Is(JsonValueKind.String, new JsonWanted.Text());
 
             // At a place that could not be read, around it, and inside it; then beside it.
-            root.RefuseChecked(["a.b", "a", ""], new FileFault.Missing(new FileWanted.Date()));
-            root.RefuseChecked(["a", ""], new FileFault.Missing(new FileWanted.Date()));
-            root.RefuseChecked(["a.b.e", "a.b", "a", ""], new FileFault.Missing(new FileWanted.Date()));
-            root.RefuseChecked(["a.c.f", "a.c", "a", ""], new FileFault.Missing(new FileWanted.Flag()));
+            root.RefuseChecked(["a.b", "a", ""], new JsonTextFault.Missing(new JsonWanted.Date()));
+            root.RefuseChecked(["a", ""], new JsonTextFault.Missing(new JsonWanted.Date()));
+            root.RefuseChecked(["a.b.e", "a.b", "a", ""], new JsonTextFault.Missing(new JsonWanted.Date()));
+            root.RefuseChecked(["a.c.f", "a.c", "a", ""], new JsonTextFault.Missing(new JsonWanted.Flag()));
         });
 
         Assert.Equal(

@@ -57,7 +57,7 @@ public sealed class JsonInputTests
         {
             foreach (JsonCursor item in cursor.Items(5_000))
             {
-                item.Is(System.Text.Json.JsonValueKind.String, new FileWanted.Text());
+                item.Is(System.Text.Json.JsonValueKind.String, new JsonWanted.Text());
             }
 
             return cursor;

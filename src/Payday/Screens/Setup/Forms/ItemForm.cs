@@ -14,9 +14,24 @@ namespace Payday.Screens.Setup.Forms;
 /// <param name="fields">The fields.</param>
 /// <param name="values">What stands in them.</param>
 internal abstract class ItemForm<TPart>(SetupWork work, ImmutableArray<SetupField<TPart>> fields, TPart values) : IItemForm
+    where TPart : class
 {
+    // A screen asks for them row by row; they are as they were until something is changed.
+    private (TPart Values, HouseholdDraft Draft, ImmutableArray<FormRow> Rows)? shown;
+
     /// <inheritdoc/>
-    public ImmutableArray<FormRow> Rows => [.. There.Select(Row)];
+    public ImmutableArray<FormRow> Rows
+    {
+        get
+        {
+            if (shown is not { } known || !ReferenceEquals(known.Values, Values) || !ReferenceEquals(known.Draft, work.Draft))
+            {
+                shown = (Values, work.Draft, [.. There.Select(Row)]);
+            }
+
+            return shown.Value.Rows;
+        }
+    }
 
     /// <inheritdoc/>
     public abstract bool IsNew { get; }

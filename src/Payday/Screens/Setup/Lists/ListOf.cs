@@ -15,6 +15,9 @@ internal abstract class ListOf<TItem>(ItemList<TItem> items) : SetupList
     public override DraftMember Member => items.Member;
 
     /// <inheritdoc/>
+    public override IEnumerable<DraftPlace> Places => items.Fields.Select(one => one.Place);
+
+    /// <inheritdoc/>
     public override ImmutableArray<(int Index, ItemDraft Item)> Ordered(HouseholdDraft household) =>
         [.. Order(items.Of(household).Index().Select(one => (one.Index, one.Item))).Select(one => (one.Index, (ItemDraft)one.Item))];
 

@@ -40,6 +40,9 @@ internal abstract class SetupList
     /// <summary>The list of the household.</summary>
     public abstract DraftMember Member { get; }
 
+    /// <summary>Where the fields of an item stand in it.</summary>
+    public abstract IEnumerable<DraftPlace> Places { get; }
+
     /// <summary>The columns of the list.</summary>
     public abstract ImmutableArray<TextColumn> Columns { get; }
 

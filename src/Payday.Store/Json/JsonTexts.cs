@@ -12,53 +12,53 @@ using Payday.Store.Texts;
 namespace Payday.Store.Json;
 
 /// <summary>What is said of each fault of a file that a person wrote: what is wrong and how to mend it, one sentence.</summary>
-public static class FileTexts
+public static class JsonTexts
 {
     /// <summary>The sentence.</summary>
     public static string Of(Fault fault) => fault switch
     {
-        FileFault file => Of(file),
+        JsonTextFault file => Of(file),
         DraftFault household => Of(household),
         AmountFault amount => AmountTexts.Of(amount),
         DateFault date => DateTexts.Of(date),
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
 
-    private static string Of(FileFault fault) => fault switch
+    private static string Of(JsonTextFault fault) => fault switch
     {
-        FileFault.Nothing => "There is nothing in the text.",
-        FileFault.TooLarge => "The text is larger than 50 MB; this can't be the right file.",
-        FileFault.NotUtf8 => "This is not a text in UTF-8; save the file as UTF-8 and try again.",
-        FileFault.EndsTooEarly => "The text ends too early; a bracket or a quote is not closed.",
-        FileFault.Broken broken => broken.Next switch
+        JsonTextFault.Nothing => "There is nothing in the text.",
+        JsonTextFault.TooLarge => "The text is larger than 50 MB; this can't be the right file.",
+        JsonTextFault.NotUtf8 => "This is not a text in UTF-8; save the file as UTF-8 and try again.",
+        JsonTextFault.EndsTooEarly => "The text ends too early; a bracket or a quote is not closed.",
+        JsonTextFault.Broken broken => broken.Next switch
         {
             (byte)'/' => "JSON has no comments; take this one out.",
             (byte)'}' or (byte)']' => "There is a comma too many before this bracket, or it closes one of the other kind.",
             (byte)'\'' => "JSON has double quotes only; write \" here.",
             _ => "The JSON is broken here; look just before for a missing comma, quote or bracket.",
         },
-        FileFault.TooDeep deep => $"This is nested deeper than {deep.Most} levels; nothing here needs that.",
-        FileFault.HalfCharacter => "A \\u escape here spells half a character; write the character itself.",
-        FileFault.FieldTwice => "This field stands here twice; keep one of them.",
-        FileFault.More more => string.Create(CultureInfo.InvariantCulture, $"There may be more; only the first {more.Listed:N0} faults are listed."),
-        FileFault.OtherVersion other => $"This file has version {other.Version} and this program reads versions {other.Oldest} to {other.Newest}; use a newer program.",
-        FileFault.UnknownField unknown => $"This field is not known here; take it out, or write one of {string.Join(", ", unknown.Known)}.",
-        FileFault.Missing missing => $"This is missing; add {Of(missing.Wanted)}.",
-        FileFault.WrongKind wrong => $"{Of(wrong.There)} stands here; write {Of(wrong.Wanted)}.",
-        FileFault.Unquoted { Number: var number } => $"{SafeText.Shown(number)} stands here without quotes; write it as \"{SafeText.Shown(number)}\".",
-        FileFault.UnknownWord word => $"\"{SafeText.Shown(word.Text)}\" is not known here; write {Listed(word.Words)}.",
-        FileFault.NotACount count => DoesNotFit(count.Number, count.Least, count.Most),
-        FileFault.NotAFraction { Text: var text } => $"\"{SafeText.Shown(text)}\" is not a fraction; write 19.99 % as \"0.1999\".",
-        FileFault.NotADate { Text: var text } => $"\"{SafeText.Shown(text)}\" is not a date; write it like 2026-03-05.",
-        FileFault.DateTooFar { Text: var text } => $"{text} is too far off; dates go from {HouseholdLimits.FirstYear} to {HouseholdLimits.LastYear}.",
-        FileFault.NoSuchMonth { Text: var text } => $"{text} is not in the calendar: months go from 01 to 12, in the middle.",
-        FileFault.NoSuchDay day => $"{day.Text} is not in the calendar: {CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(day.Month)} {day.Year} has {day.Days} days.",
-        FileFault.NotAnAmount { Why: var why } => Of(why),
-        FileFault.CurrencyNamed named => named.Named == named.Currency.Code
+        JsonTextFault.TooDeep deep => $"This is nested deeper than {deep.Most} levels; nothing here needs that.",
+        JsonTextFault.HalfCharacter => "A \\u escape here spells half a character; write the character itself.",
+        JsonTextFault.FieldTwice => "This field stands here twice; keep one of them.",
+        JsonTextFault.More more => string.Create(CultureInfo.InvariantCulture, $"There may be more; only the first {more.Listed:N0} faults are listed."),
+        JsonTextFault.OtherVersion other => $"This file has version {other.Version} and this program reads versions {other.Oldest} to {other.Newest}; use a newer program.",
+        JsonTextFault.UnknownField unknown => $"This field is not known here; take it out, or write one of {string.Join(", ", unknown.Known)}.",
+        JsonTextFault.Missing missing => $"This is missing; add {Of(missing.Wanted)}.",
+        JsonTextFault.WrongKind wrong => $"{Of(wrong.There)} stands here; write {Of(wrong.Wanted)}.",
+        JsonTextFault.Unquoted { Number: var number } => $"{SafeText.Shown(number)} stands here without quotes; write it as \"{SafeText.Shown(number)}\".",
+        JsonTextFault.UnknownWord word => $"\"{SafeText.Shown(word.Text)}\" is not known here; write {Listed(word.Words)}.",
+        JsonTextFault.NotACount count => DoesNotFit(count.Number, count.Least, count.Most),
+        JsonTextFault.NotAFraction { Text: var text } => $"\"{SafeText.Shown(text)}\" is not a fraction; write 19.99 % as \"0.1999\".",
+        JsonTextFault.NotADate { Text: var text } => $"\"{SafeText.Shown(text)}\" is not a date; write it like 2026-03-05.",
+        JsonTextFault.DateTooFar { Text: var text } => $"{text} is too far off; dates go from {HouseholdLimits.FirstYear} to {HouseholdLimits.LastYear}.",
+        JsonTextFault.NoSuchMonth { Text: var text } => $"{text} is not in the calendar: months go from 01 to 12, in the middle.",
+        JsonTextFault.NoSuchDay day => $"{day.Text} is not in the calendar: {CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(day.Month)} {day.Year} has {day.Days} days.",
+        JsonTextFault.NotAnAmount { Why: var why } => Of(why),
+        JsonTextFault.CurrencyNamed named => named.Named == named.Currency.Code
             ? $"\"{SafeText.Shown(named.Text)}\" names the currency; write the number alone."
             : $"\"{SafeText.Shown(named.Text)}\" is in {named.Named} and the rest in {named.Currency.Code}, and two currencies can't mix; convert it and write the number alone.",
-        FileFault.HarmfulAmount amount => $"\"{SafeText.Shown(amount.Text)}\" is not an amount; write it like {Sample(amount.Currency)}.",
-        FileFault.NameTaken taken => $"\"{SafeText.Shown(taken.Name)}\" is already the name of {taken.Place}; give each its own.",
+        JsonTextFault.HarmfulAmount amount => $"\"{SafeText.Shown(amount.Text)}\" is not an amount; write it like {Sample(amount.Currency)}.",
+        JsonTextFault.NameTaken taken => $"\"{SafeText.Shown(taken.Name)}\" is already the name of {taken.Place}; give each its own.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
 
@@ -79,10 +79,10 @@ public static class FileTexts
         DraftFault.AmountTooFine { Currency: var currency } => $"{currency.Code} has at most {currency.Decimals} decimals; write it like 12.{new string('5', currency.Decimals)}.",
         DraftFault.AmountTooLarge => "The amount is too large; look at its digits.",
         DraftFault.CountOutside count => DoesNotFit(count.Count.ToString(CultureInfo.InvariantCulture), count.Least, count.Most),
-        DraftFault.RateBelowZero { Rate: var rate } => Of(new FileFault.NotAFraction(Plain(rate))),
+        DraftFault.RateBelowZero { Rate: var rate } => Of(new JsonTextFault.NotAFraction(Plain(rate))),
         DraftFault.RateTooFine rate => $"\"{SafeText.Shown(Plain(rate.Rate))}\" has more than {rate.MostDecimals} decimals; round it.",
         DraftFault.RateTooHigh rate => $"\"{SafeText.Shown(Plain(rate.Rate))}\" is above {rate.Highest}, that is {rate.Highest}00 %; write 19.99 % as \"0.1999\".",
-        DraftFault.DateTooFar { Date: var date } => Of(new FileFault.DateTooFar(Plain(date))),
+        DraftFault.DateTooFar { Date: var date } => Of(new JsonTextFault.DateTooFar(Plain(date))),
         DraftFault.DateBeforeStart date => $"{Plain(date.Date)} is before the household starts, {Plain(date.Start)}; write a later date.",
         DraftFault.DateTooLate date => $"{Plain(date.Date)} is more than {date.MostYears} years off; look for a mistyped year.",
         DraftFault.TooMany list => $"There are {list.Count} entries here; at most {list.Most} are taken.",
@@ -112,17 +112,17 @@ public static class FileTexts
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
 
-    private static string Of(FileWanted wanted) => wanted switch
+    private static string Of(JsonWanted wanted) => wanted switch
     {
-        FileWanted.Object => "an object in { }",
-        FileWanted.List => "a list in [ ]",
-        FileWanted.Text => "a text in quotes",
-        FileWanted.Amount { Currency: var currency } => $"an amount in quotes, such as \"{Money.FromUnits(45, currency).ToPlain()}\"",
-        FileWanted.Fraction => "a fraction in quotes, such as \"0.1999\" for 19.99 %",
-        FileWanted.Date => "a date such as \"2026-03-05\"",
-        FileWanted.Flag => "true or false, without quotes",
-        FileWanted.Count count => WholeNumber(count.Least, count.Most),
-        FileWanted.Word { Words: var words } => Listed(words),
+        JsonWanted.Object => "an object in { }",
+        JsonWanted.List => "a list in [ ]",
+        JsonWanted.Text => "a text in quotes",
+        JsonWanted.Amount { Currency: var currency } => $"an amount in quotes, such as \"{Money.FromUnits(45, currency).ToPlain()}\"",
+        JsonWanted.Fraction => "a fraction in quotes, such as \"0.1999\" for 19.99 %",
+        JsonWanted.Date => "a date such as \"2026-03-05\"",
+        JsonWanted.Flag => "true or false, without quotes",
+        JsonWanted.Count count => WholeNumber(count.Least, count.Most),
+        JsonWanted.Word { Words: var words } => Listed(words),
         _ => throw new ArgumentOutOfRangeException(nameof(wanted)),
     };
 
