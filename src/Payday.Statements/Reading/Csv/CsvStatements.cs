@@ -21,13 +21,14 @@ internal sealed class CsvStatements(
     public ImmutableArray<Statement> All()
     {
         List<int[]> groups = verdict.Proof?.Order ?? grid.Groups;
-        return [.. groups.Select((group, i) => One(group, hasPending: i == 0))];
+        return [.. groups.Select((group, i) => One(group, isFirst: i == 0))];
     }
 
-    private Statement One(int[] group, bool hasPending)
+    // Rows that are pending or broken don't say whose they are: they stand with the first.
+    private Statement One(int[] group, bool isFirst)
     {
         var lines = ImmutableArray.CreateBuilder<StatementLine>(group.Length);
-        int leftOut = body.Broken;
+        int leftOut = isFirst ? body.Broken : 0;
         foreach (int row in group)
         {
             if (Line(grid.Rows[row], dates[row], amounts[row]) is { } line)
@@ -45,7 +46,7 @@ internal sealed class CsvStatements(
         {
             Account = AccountOf(group),
             Lines = read,
-            Pending = hasPending ? [.. body.Pending.Select(Pending).OfType<StatementLine>()] : [],
+            Pending = isFirst ? [.. body.Pending.Select(Pending).OfType<StatementLine>()] : [],
             LinesLeftOut = leftOut,
             Opening = OpeningOf(read),
             Closing = ClosingOf(read),

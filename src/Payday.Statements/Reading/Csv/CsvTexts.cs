@@ -28,14 +28,16 @@ internal sealed class CsvTexts
     {
         string text = texts.Length == 1 ? CleanText.Of(row[texts[0]]) : CleanText.Join(texts.Select(column => row[column]).Where(IsText));
         string kind = First(row, CsvRole.Kind);
+        string party = First(row, CsvRole.Party);
+        string reference = First(row, CsvRole.Reference);
         return line with
         {
-            Party = First(row, CsvRole.Party),
+            Party = party,
             PartyAccount = First(row, CsvRole.PartyAccount),
-            Text = text,
+            Text = party.Length + text.Length > 0 ? text : reference.Length > 0 ? reference : kind,
             Mandate = First(row, CsvRole.Mandate),
             BankId = First(row, CsvRole.BankId),
-            Reference = First(row, CsvRole.Reference),
+            Reference = reference,
             ChequeNumber = First(row, CsvRole.Cheque).TrimStart('0'),
             Kind = CsvKinds.Of(kind),
         };
