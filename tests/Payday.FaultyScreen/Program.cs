@@ -9,6 +9,6 @@ CommandShell shell = CommandShell.OfProcess();
 return CommandLine.Tell(shell, CommandTree.Build(shell).Parse([]), json: false, codeAnswers: false, () =>
 {
     using BookStore store = BookStore.Open(new StoreFolder(args[0]));
-    FullScreen.Run(new FaultyScreen());
+    FullScreen.Run(new FaultyScreen(), _ => Way.Stay);
     return new Answer.Done([], "{}");
 });

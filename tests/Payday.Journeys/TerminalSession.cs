@@ -14,9 +14,9 @@ internal sealed class TerminalSession : IDisposable
 
     private readonly Tmux tmux = new();
 
-    private TerminalSession(ScratchFolder folder, string[] command) => tmux.Do(
+    private TerminalSession(ScratchFolder folder, string[] command) => tmux.Begin(
     [
-        "new-session", "-d", "-x", "80", "-y", "24", "-c", folder.In(""),
+        "-x", "80", "-y", "24", "-c", folder.In(""),
         "--", "sh", "-c", "printf '\\033]0;still\\007'; exec \"$@\"", "sh", "env", "LC_ALL=C.UTF-8", $"TMPDIR={folder.Temporary}", $"PATH={folder.Commands}:{Environment.GetEnvironmentVariable("PATH")}", .. command,
     ]);
 
@@ -108,30 +108,20 @@ internal sealed class TerminalSession : IDisposable
 
     public TerminalSession WaitUntil(Func<bool> happened, string otherwise)
     {
-        for (var watch = Stopwatch.StartNew(); !happened(); Thread.Sleep(20))
-        {
-            string shown = Shown;
-            bool isOver = watch.Elapsed > Patience || (shown.Contains("[ended ", StringComparison.Ordinal) && !happened());
-            Assert.False(isOver, $"{otherwise}; the screen is:\n{shown}");
-        }
-
+        // Once the program has ended nothing more happens; what was about to happen then, has.
+        bool hasEnded = false;
+        bool did = tmux.WaitUntil(() => happened() || (hasEnded = Shown.Contains("[ended ", StringComparison.Ordinal)), Patience);
+        Assert.True(did && (!hasEnded || happened()), $"{otherwise}; the screen is:\n{Shown}");
         return this;
     }
 
     /// <summary>What the screen shows once it stands still.</summary>
     public string Settled()
     {
-        string before = "";
-        WaitUntil(
-            () =>
-            {
-                string now = Shown;
-                bool still = now == before;
-                before = now;
-                return still;
-            },
-            "the screen never stood still");
-        return before;
+        bool did = tmux.WaitUntilStill(Patience);
+        string shown = Shown;
+        Assert.True(did, $"the screen never stood still; it is:\n{shown}");
+        return shown;
     }
 
     /// <summary>Waits until the terminal is the shell's again.</summary>

@@ -2,9 +2,11 @@ using System.CommandLine;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Reports;
+using Payday.Screens.Leading;
 using Payday.Screens.Shell;
 using Payday.Slips;
 using Payday.Store;
@@ -18,7 +20,6 @@ namespace Payday.Commands;
 internal static class DemoCommand
 {
     private const string Resource = "demo-household.json";
-    private const int SlipWidth = 42;
 
     public static Command Build(CommandShell shell)
     {
@@ -43,7 +44,7 @@ internal static class DemoCommand
     private static Answer Screens()
     {
         using var demo = new DemoFolder();
-        FullScreen.Run(demo.Open());
+        FullScreen.Run(demo.Open(), new ScreenMap().Lead);
         return new Answer.Done([], "{}");
     }
 
@@ -60,8 +61,8 @@ internal static class DemoCommand
         ImportCommand.Import(folder, household);
         using BookStore store = BookStore.Open(folder);
         Book book = store.Load()!;
-        Read<RoutinePlan> plan = Routine.Plan(book, new RoutineDraft(Routine.Next(book).Value));
-        Read<Closing> closing = plan.Ok ? Closing.Of(plan.Value) : Read.Refused<Closing>(plan.Fault);
+        Result<RoutinePlan> plan = Routine.Plan(book, new RoutineDraft(Routine.Next(book).Value));
+        Result<Closing> closing = plan.Ok ? Closing.Of(plan.Value) : Result.Refused<Closing>(plan.Fault);
         if (!closing.Ok)
         {
             return Answer.Because(closing.Fault);
@@ -74,7 +75,7 @@ internal static class DemoCommand
                 .. RoutineReport.Lines(plan.Value!),
                 "",
                 .. Report.Heading("7 Slip"),
-                .. SlipLayout.Lay(BankPapers.Slip(household, closed), SlipWidth).Lines,
+                .. SlipLayout.Lay(BankPapers.Slip(household, closed), SlipLayout.UsualWidth).Lines,
                 "",
                 .. FillingSheetLayout.Lay(BankPapers.Filling(household, closed), Report.Width).Lines,
                 "",

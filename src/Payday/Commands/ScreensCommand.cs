@@ -1,6 +1,7 @@
 using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Screens.Home;
+using Payday.Screens.Leading;
 using Payday.Screens.Looking;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
@@ -39,9 +40,11 @@ internal static class ScreensCommand
         using var demo = new DemoFolder();
         Book? stored = store.Load();
         int told = call.Tell(store, 0);
-        FullScreen.Run(stored is { } book
+        FullScreen.Run(
+            stored is { } book
             ? Home(new BookSession(store, book, call.Shell.Today))
-            : new StartScreen(new StartDoor(store, call.Shell.Today, path => Offer(call.Shell, path), demo.Open)));
+            : new StartScreen(new StartDoor(store, call.Shell.Today, path => Offer(call.Shell, path), demo.Open)),
+            new ScreenMap().Lead);
 
         // Also what was said on the screen: here it stays in sight.
         store.FinishBackups();
@@ -52,8 +55,8 @@ internal static class ScreensCommand
     private static Answer.Done Look(Invocation call, Seen seen)
     {
         using var folder = new LookFolder(call.Folder, call.Shell.Today);
-        var looking = new Looking(folder, seen, call.Shell.Today);
-        FullScreen.Run(looking.Home(), () => looking.Standing);
+        var looking = new BookWatch(folder, seen, call.Shell.Today);
+        FullScreen.Run(ScreenMap.Home(looking), new ScreenMap().Lead, () => looking.Standing);
         return new Answer.Done([], "{}");
     }
 

@@ -8,6 +8,9 @@ namespace Payday.Slips;
 /// <remarks>A teller knows nothing of pots and gives what the slip says; a machine is asked for a sum, and what it gave is held against the slip.</remarks>
 public static class SlipLayout
 {
+    /// <summary>Columns of a slip where nobody asks for another width.</summary>
+    public const int UsualWidth = 42;
+
     // On wider paper the eye would lose the row between a note and its amount.
     private const int WidestTable = 48;
 

@@ -1,6 +1,8 @@
 using NodaTime;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Screens.Leading;
 using Payday.Screens.Looking;
 using Payday.Screens.Routines;
 using Payday.Screens.Shell;
@@ -37,7 +39,7 @@ internal static class AllKeys
     private static IEnumerable<(string Screen, Binding Binding)> OfAPot()
     {
         using var demo = new DemoBook();
-        Pot asks = demo.Household.Pots.Single(pot => pot.Id == "lake-week");
+        Pot asks = demo.Household.Pots.Single(pot => pot.Id == new PotId("lake-week"));
         RoutineWork work = new(demo.Session, Routine.Plan(demo.Session.Book, Routine.Begun(demo.Session.Book).Value!).Value!, _ => { });
         PotRow row = work.Plan.Pots.Rows.Single(row => row.Pot == asks);
         return
@@ -97,8 +99,8 @@ internal static class AllKeys
     private static IEnumerable<(string Screen, Binding Binding)> OfTheLook()
     {
         using var demo = new DemoBook();
-        var looking = new Looking(new OneLook(() => demo.Session.Book) { Holder = null }, new Seen(demo.Session.Book, FolderHolder.Unknown), () => demo.Session.Today);
-        Screen home = looking.Home();
+        var looking = new BookWatch(new OneLook(() => demo.Session.Book) { Holder = null }, new Seen(demo.Session.Book, FolderHolder.Unknown), () => demo.Session.Today);
+        Screen home = ScreenMap.Home(looking);
         return
         [
             .. home.Bindings.Where(key => key.Label is "read again" or "help").Select(key => ("home, only looking", key)),

@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Commands;
 using Payday.Core.Households;
 using Payday.Screens.Home;
+using Payday.Screens.Leading;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
 using Payday.Store;
@@ -34,7 +35,7 @@ internal sealed class DemoTerminal : IDisposable
         app = Application.Create(new VirtualTimeProvider());
         app.Init("ansi");
         Resize(width, height);
-        view = new ShellView(first?.Invoke(Session) ?? new HomeScreen(Session), new Look(ascii), standing);
+        view = new ShellView(first?.Invoke(Session) ?? new HomeScreen(Session), new ScreenMap().Lead, new Look(ascii), standing);
         token = app.Begin(view)!;
         app.LayoutAndDraw();
     }

@@ -2,16 +2,12 @@ using System.Collections.Immutable;
 using Humanizer;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Core.Ledgers;
-using Payday.Core.Pots;
 using Payday.Core.Status;
 using Payday.Reports;
 using Payday.Screens.Frames;
-using Payday.Screens.Looking;
-using Payday.Screens.Routines;
-using Payday.Screens.Setup;
 using Payday.Screens.Shell;
-using Payday.Screens.Weeks;
 using Payday.Store.Fields;
 using Payday.Text;
 using Terminal.Gui.Input;
@@ -23,10 +19,8 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
 {
     private const int BarWidth = 12;
 
-    private readonly PurchasesScreen purchases = new(session);
-
-    /// <summary>What reads the book anew where it is only looked at.</summary>
-    public Looking.Looking? Looking { get; init; }
+    /// <summary>Makes the key that reads the book anew, where it is only looked at.</summary>
+    public Func<Screen, Binding>? ReadAgain { get; init; }
 
     /// <summary>Where leaving leads; null leaves the program.</summary>
     public Func<Screen>? Leave { get; init; }
@@ -57,18 +51,18 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
-        .. Looking is { } looking ? [looking.ReadAgain(this)] : Array.Empty<Binding>(),
-        Changing(new(Key.Enter, "Enter", "payday", "The routine of the next payday; one that was begun goes on where it was left.", ToRoutine)),
-        Changing(Letters.Week.Does("count", "The week-end count: what is left of the cash pots.", () => new Way.To(new CountScreen(session)))),
-        Letters.Card.Does("card", session.IsLook ? "Card purchases." : "Card purchases: enter, change, undo.", () => new Way.To(purchases)),
-        Changing(Letters.Fill.Does("", "Fill the wallet for the week.", () => new Way.To(new FillsScreen(session)))),
-        Changing(Letters.Return.Does("", "Take cash that is owed back to the bank.", () => new Way.To(new ReturnScreen(session)))),
-        Letters.One.Does(Looks("history"), "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.To(Histories())),
-        Letters.Days.Does(Looks("calendar"), "Paydays, fill days and dues of the next months.", () => new Way.To(new CalendarScreen(session))),
-        Letters.Years.Does("", "Months and years: income, outgoings, savings and debts.", () => new Way.To(new YearScreen(session))),
-        Letters.Ledger.Does(Looks("ledger"), "Every movement of money.", () => new Way.To(new LedgerScreen(session))),
+        .. ReadAgain is { } again ? [again(this)] : Array.Empty<Binding>(),
+        Changing(new(Key.Enter, "Enter", "payday", "The routine of the next payday; one that was begun goes on where it was left.", () => new Way.Visit(new Goal.Routine(session)))),
+        Changing(Letters.Week.Does("count", "The week-end count: what is left of the cash pots.", () => new Way.Visit(new Goal.Count(session)))),
+        Letters.Card.Does("card", session.IsLook ? "Card purchases." : "Card purchases: enter, change, undo.", () => new Way.Visit(new Goal.Cards(session))),
+        Changing(Letters.Fill.Does("", "Fill the wallet for the week.", () => new Way.Visit(new Goal.Fills(session)))),
+        Changing(Letters.Return.Does("", "Take cash that is owed back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
+        Letters.One.Does(Looks("history"), "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.Visit(new Goal.History(session))),
+        Letters.Days.Does(Looks("calendar"), "Paydays, fill days and dues of the next months.", () => new Way.Visit(new Goal.Calendar(session))),
+        Letters.Years.Does("", "Months and years: income, outgoings, savings and debts.", () => new Way.Visit(new Goal.Years(session))),
+        Letters.Ledger.Does(Looks("ledger"), "Every movement of money.", () => new Way.Visit(new Goal.Movements(session))),
         Letters.View.Does("", "The papers of the last closed payday.", ToSlip),
-        Changing(Letters.Household.Does("household", "Settings, income sources, bills, debts and pots.", () => new Way.To(new SetupScreen(new BookWork(session))))),
+        Changing(Letters.Household.Does("household", "Settings, income sources, bills, debts and pots.", () => new Way.Visit(new Goal.Household(session)))),
     ];
 
     /// <inheritdoc/>
@@ -96,7 +90,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     // What Enter does has a line of its own where it doesn't fit beside the date.
     private IEnumerable<string> NextLines(int width)
     {
-        Read<LocalDate> next = Core.Routines.Routine.Next(session.Book);
+        Result<LocalDate> next = Core.Routines.Routine.Next(session.Book);
         if (!next.Ok)
         {
             return TextWrap.Lines(next.Fault, width);
@@ -168,7 +162,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
 
     private IEnumerable<FrameLine> Dues(int width)
     {
-        Read<LocalDate> next = Core.Routines.Routine.Next(session.Book);
+        Result<LocalDate> next = Core.Routines.Routine.Next(session.Book);
         LocalDate to = next.Ok && next.Value > session.Today ? next.Value.PlusDays(-1) : session.Today.PlusDays(13);
         ImmutableArray<ComingDue> dues = ComingDues.Waiting(session.Book, session.Today, to);
         return dues.IsEmpty
@@ -190,29 +184,11 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         return "[" + new string('#', filled) + new string('.', BarWidth - filled) + "]";
     }
 
-    private PickScreen<Pot> Histories() => new(
-        "History of which pot",
-        [.. session.Book.Household.Pots.Select(pot => new PickItem<Pot>(pot, pot.Name, PotsReport.Place(pot)))],
-        null,
-        pot => new Way.To(new HistoryScreen(session, pot)));
-
-    private Way ToRoutine()
-    {
-        Read<RoutineScreen> screen = RoutineScreen.Open(session);
-        if (!screen.Ok)
-        {
-            Message = screen.Fault;
-            return Way.Stay;
-        }
-
-        return new Way.To(screen.Value);
-    }
-
     private Way ToSlip()
     {
         if (session.Book.LastClosed is { } closed)
         {
-            return new Way.To(new PapersScreen(session, closed));
+            return new Way.Visit(new Goal.Papers(session, closed));
         }
 
         Message = "No payday has been closed yet; its slip comes with the routine.";

@@ -1,9 +1,9 @@
 using Humanizer;
 using Payday.Core.Amounts;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Reports;
 using Payday.Screens.Frames;
-using Payday.Screens.Looking;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Terminal.Gui.Input;
@@ -13,7 +13,7 @@ namespace Payday.Screens.Home;
 /// <summary>What reopening the last closed payday would write, and the question whether to.</summary>
 internal sealed class ReopenScreen(BookSession session) : PageScreen
 {
-    private readonly Read<Reopening> reopening = Reopening.Of(session.Book, session.Today);
+    private readonly Result<Reopening> reopening = Reopening.Of(session.Book, session.Today);
 
     /// <inheritdoc/>
     public override string Title => "Reopen the last payday";
@@ -22,10 +22,6 @@ internal sealed class ReopenScreen(BookSession session) : PageScreen
     protected override IReadOnlyList<Binding> Keys => reopening.Ok
         ? [new(Key.Enter, "Enter", "reopen it", "Undo all that the payday wrote, and take it up again.", Reopen)]
         : [];
-
-    /// <summary>The key that leads here.</summary>
-    public static Binding Opens(BookSession session, Screen on) => session.Changing(on, Letters.Reopen.Does(
-        "reopen", "Take the last closed payday up again, as long as nothing later depends on it.", () => new Way.To(new ReopenScreen(session))));
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) => Texts()

@@ -6,14 +6,14 @@ using Terminal.Gui.Input;
 namespace Payday.Screens.Looking;
 
 /// <summary>Offers to open the folder for changes, now that nobody else has it.</summary>
-internal sealed class OpenScreen(Looking looking) : PageScreen
+internal sealed class OpenScreen(BookWatch looking) : PageScreen
 {
     /// <inheritdoc/>
     public override string Title => "Open it for changes?";
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
-        [new(Key.Enter, "Enter", "open", "Open the household here, to change it.", () => new Way.Afresh(looking.Open()))];
+        [new(Key.Enter, "Enter", "open", "Open the household here, to change it.", Open)];
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> LastKeys =>
@@ -23,6 +23,12 @@ internal sealed class OpenScreen(Looking looking) : PageScreen
     protected override IEnumerable<FrameLine> Lines(int width) => TextWrap
         .Lines("The other Payday has ended; all that it stored has been read. Enter opens the household here, so that it can be changed. Esc goes on looking.", width - 2)
         .Select(line => FrameLine.Of(" " + line));
+
+    private Way.Visit Open()
+    {
+        BookSession session = looking.Open();
+        return new Way.Visit(new Goal.Home(session, session.News()));
+    }
 
     private Way Stay()
     {

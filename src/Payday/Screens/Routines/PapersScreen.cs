@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Printing;
 using Payday.Screens.Frames;
-using Payday.Screens.Home;
 using Payday.Screens.Shell;
 using Payday.Slips;
 using Payday.Text;
@@ -14,9 +14,6 @@ namespace Payday.Screens.Routines;
 /// <summary>Slip and filling sheet as they print.</summary>
 internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : PageScreen
 {
-    /// <summary>Columns of the slip.</summary>
-    public const int SlipWidth = 42;
-
     private const int SheetWidth = 78;
 
     /// <inheritdoc/>
@@ -30,10 +27,10 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
     [
         new(Key.P.WithCtrl, "Ctrl+P", "print", "Print the slip and the filling sheet on the system's usual printer.", Print),
         Letters.Save.Does("PDF", "Save both as PDF files: name.pdf and name-filling.pdf.", () => new Way.Edit(new CellEdit("Save as", $"payday-{payday.Payday:uuuu-MM-dd}.pdf", Save) { Most = CellEdit.Long })),
-        .. payday == session.Book.LastClosed ? [ReopenScreen.Opens(session, this)] : Array.Empty<Binding>(),
+        .. payday == session.Book.LastClosed ? [session.Reopens(this)] : Array.Empty<Binding>(),
     ];
 
-    private Paper Slip => SlipLayout.Lay(BankPapers.Slip(session.Book.Household, payday), SlipWidth);
+    private Paper Slip => SlipLayout.Lay(BankPapers.Slip(session.Book.Household, payday), SlipLayout.UsualWidth);
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) =>
@@ -50,7 +47,7 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
     private Way Print()
     {
         var printer = new LinePrinter(Environment.GetEnvironmentVariable("PATH"));
-        Read<string> printed = printer.Print([.. Slip.Lines, "", "", .. Sheet(SheetWidth).Lines], null, ascii: false);
+        Result<string> printed = printer.Print([.. Slip.Lines, "", "", .. Sheet(SheetWidth).Lines], null, ascii: false);
         Message = printed.Ok ? "Handed to the printer." : printed.Fault;
         return Way.Stay;
     }
@@ -62,7 +59,7 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
         var fonts = MachineFonts.OfSystem();
         PaperSize size = PaperSize.SheetFor(session.Book.Household.Currency);
         Paper laid = Sheet(size.Columns);
-        Read<ImmutableArray<string>> saved = OutputFile.WriteAll(
+        Result<ImmutableArray<string>> saved = OutputFile.WriteAll(
             session.Folder,
             [
                 (path, PdfPaper.Render(Slip, PaperSize.A6, "Withdrawal", fonts)),
@@ -71,6 +68,6 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
             replace: false);
         string lacks = PdfPaper.Lacks(laid, fonts) ?? PdfPaper.Lacks(Slip, fonts) ?? "";
         Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value[0])} and {CleanText.OneLine(Path.GetFileName(saved.Value[1]))}. {lacks}".TrimEnd() : "";
-        return saved.Fault?.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
+        return ((string?)saved.Fault)?.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
     }
 }

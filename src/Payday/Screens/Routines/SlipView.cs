@@ -4,6 +4,7 @@ using Payday.Core.ClosedPaydays;
 using Payday.Screens.Shell;
 using Payday.Slips;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Routines;
@@ -20,7 +21,7 @@ internal sealed class SlipView(RoutineWork work) : StepView(work)
     public override IReadOnlyList<Binding> Keys =>
     [
         Letters.Confirm.Does("close payday", "Close the payday: shows what will be written, and asks.", () => new Way.To(new CloseScreen(Work))),
-        Letters.View.Does("papers", "The slip and the filling sheet, to print or to save as PDF.", () => new Way.To(new PapersScreen(Work.Session, Record))),
+        Letters.View.Does("papers", "The slip and the filling sheet, to print or to save as PDF.", () => new Way.Visit(new Goal.Papers(Work.Session, Record))),
     ];
 
     /// <inheritdoc/>
@@ -40,7 +41,7 @@ internal sealed class SlipView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override ImmutableArray<StepRow> Rows =>
     [
-        .. SlipLayout.Lay(BankPapers.Slip(Plan.Book.Household, Record), PapersScreen.SlipWidth).Lines.Select(line => new StepRow([line]) { NoEdit = NoChange, NoTick = NoChange }),
+        .. SlipLayout.Lay(BankPapers.Slip(Plan.Book.Household, Record), SlipLayout.UsualWidth).Lines.Select(line => new StepRow([line]) { Rule = RuleTexts.Slip, NoEdit = NoChange, NoTick = NoChange }),
     ];
 
     /// <inheritdoc/>

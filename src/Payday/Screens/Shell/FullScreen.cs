@@ -15,8 +15,9 @@ internal static class FullScreen
     /// <summary>Shows a screen, and those it leads to, until the person leaves.</summary>
     /// <remarks>However it ends, also with a fault, the terminal is the shell's again, and no thread of it is left.</remarks>
     /// <param name="first">The screen.</param>
+    /// <param name="lead">Says which screen a goal is.</param>
     /// <param name="standing">A sentence that stands on every screen; null or empty for none.</param>
-    public static void Run(Screen first, Func<string>? standing = null)
+    public static void Run(Screen first, Func<Goal, Way> lead, Func<string>? standing = null)
     {
         TerminalModes.Keep();
 
@@ -24,7 +25,7 @@ internal static class FullScreen
         using var ending = new Ending();
         try
         {
-            Run(ending, first, standing);
+            Run(ending, first, lead, standing);
         }
         catch
         {
@@ -38,7 +39,7 @@ internal static class FullScreen
         TerminalModes.LeaveTheKeysAlone();
     }
 
-    private static void Run(Ending ending, Screen first, Func<string>? standing)
+    private static void Run(Ending ending, Screen first, Func<Goal, Way> lead, Func<string>? standing)
     {
         var keyboard = new KeyboardInput();
         ending.Wake = keyboard.Tell;
@@ -50,7 +51,7 @@ internal static class FullScreen
         using IApplication app = LibraryApplication.Create(keyboard);
         try
         {
-            Run(app, keyboard, looks, ending, first, standing);
+            Run(app, keyboard, looks, ending, first, lead, standing);
         }
         finally
         {
@@ -59,14 +60,14 @@ internal static class FullScreen
         }
     }
 
-    private static void Run(IApplication app, KeyboardInput keyboard, Looks looks, Ending ending, Screen first, Func<string>? standing)
+    private static void Run(IApplication app, KeyboardInput keyboard, Looks looks, Ending ending, Screen first, Func<Goal, Way> lead, Func<string>? standing)
     {
         ending.HoldHere();
         app.Init("ansi");
         ending.Begin();
         TerminalModes.LeaveTheMouseAlone(app.Driver!);
         app.Iteration += (_, _) => BeforeLook(app, keyboard, looks, ending);
-        using var view = new ShellView(first, Look.For(Environment.GetEnvironmentVariable), standing);
+        using var view = new ShellView(first, lead, Look.For(Environment.GetEnvironmentVariable), standing);
 
         // The terminal's title stays the shell's: the library would leave it empty.
         view.Border.Settings &= ~BorderSettings.TerminalTitle;

@@ -5,8 +5,15 @@ internal sealed class ScreenStack
 {
     private readonly Stack<Screen> screens = new();
 
+    private readonly Func<Goal, Way> lead;
+
     /// <param name="first">The screen at the bottom.</param>
-    public ScreenStack(Screen first) => screens.Push(first);
+    /// <param name="lead">Says which screen a goal is.</param>
+    public ScreenStack(Screen first, Func<Goal, Way> lead)
+    {
+        screens.Push(first);
+        this.lead = lead;
+    }
 
     /// <summary>The screen in view.</summary>
     public Screen Top => screens.Peek();
@@ -20,6 +27,11 @@ internal sealed class ScreenStack
     {
         switch (way)
         {
+            case Way.Visit visit:
+                return Follow(lead(visit.Goal));
+            case Way.Says says:
+                Top.Message = says.Message;
+                break;
             case Way.To to:
                 screens.Push(to.Screen);
                 break;

@@ -26,14 +26,15 @@ internal sealed class ShellView : Runnable
     private readonly HalfTyped halfTyped = new();
 
     /// <param name="first">The screen at the bottom.</param>
+    /// <param name="lead">Says which screen a goal is.</param>
     /// <param name="look">How it shows.</param>
     /// <param name="standing">A sentence that stands on every screen; null or empty for none.</param>
-    public ShellView(Screen first, Look look, Func<string>? standing = null)
+    public ShellView(Screen first, Func<Goal, Way> lead, Look look, Func<string>? standing = null)
     {
         frame = new ShellFrame(standing ?? (() => ""));
         canvas = new FrameCanvas(this, look);
         field = new CellField();
-        screens = new ScreenStack(first);
+        screens = new ScreenStack(first, goal => Guarded(() => lead(goal)));
         field.KeyDown += OnFieldKey;
         field.Pasting += OnFieldPaste;
         Add(field);

@@ -38,6 +38,12 @@ internal abstract record Way
     /// <param name="Message">What the first screen says then.</param>
     public sealed record Home(string Message) : Way;
 
+    /// <summary>To whatever screen a goal is.</summary>
+    public sealed record Visit(Goal Goal) : Way;
+
+    /// <summary>The same screen, which says something.</summary>
+    public sealed record Says(string Message) : Way;
+
     /// <summary>A cell is edited.</summary>
     public sealed record Edit(CellEdit Cell) : Way;
 }

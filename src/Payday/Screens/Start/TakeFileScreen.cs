@@ -1,7 +1,6 @@
 using Humanizer;
 using Payday.Core.Households;
 using Payday.Screens.Frames;
-using Payday.Screens.Home;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Terminal.Gui.Input;
@@ -62,6 +61,6 @@ internal sealed class TakeFileScreen(StartDoor door) : PageScreen
         return null;
     }
 
-    private Way.Afresh Take(Household household) =>
-        new(new HomeScreen(NewBook.Store(door.Store, household, door.Today)) { Message = "The household is stored. Enter begins the first payday's routine." });
+    private Way.Visit Take(Household household) =>
+        new(new Goal.Home(NewBook.Store(door.Store, household, door.Today), "The household is stored. Enter begins the first payday's routine."));
 }

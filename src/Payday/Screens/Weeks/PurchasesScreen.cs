@@ -47,7 +47,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
                 Changing(Letters.Undo.Does("undo", "Undo this purchase, after a question: account and pot are as if it had not been.", () => new Way.To(new UndoPurchaseScreen(session, Here!)))),
             ]
             : Array.Empty<Binding>(),
-        Changing(Letters.Return.Does("", "Take cash that is owed back to the bank.", () => new Way.To(new ReturnScreen(session)))),
+        Changing(Letters.Return.Does("", "Take cash that is owed back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
     ];
 
     /// <inheritdoc/>

@@ -1,6 +1,7 @@
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Routines;
+using Payday.Screens.Leading;
 using Payday.Screens.Looking;
 using Payday.Tests.Slips;
 using Terminal.Gui.Input;
@@ -26,7 +27,7 @@ public class LookGoldenTests
     [InlineData("free", 80, 24, "free", "Ctrl+R")]
     public void Look_AtASize_IsAsRecorded(string name, int width, int height, params string[] keys)
     {
-        Looking? looking = null;
+        BookWatch? looking = null;
         OneLook? door = null;
         using var terminal = new DemoTerminal(
             width,
@@ -35,8 +36,8 @@ public class LookGoldenTests
             {
                 session.Take(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!.Book);
                 door = new OneLook(() => session.Book);
-                looking = new Looking(door, door.Look(), () => session.Today);
-                return looking.Home();
+                looking = new BookWatch(door, door.Look(), () => session.Today);
+                return ScreenMap.Home(looking);
             },
             standing: () => looking?.Standing ?? "");
         foreach (string key in keys)

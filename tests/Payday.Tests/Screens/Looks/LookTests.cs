@@ -4,6 +4,7 @@ using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Routines;
 using Payday.Screens.Home;
+using Payday.Screens.Leading;
 using Payday.Screens.Looking;
 using Payday.Screens.Routines;
 using Payday.Screens.Shell;
@@ -62,9 +63,9 @@ public sealed class LookTests : IDisposable
     {
         CloseOne();
         long before = there.LastChange;
-        foreach (Binding key in new Hand(Looked().Home()).Press(way).Top.Bindings.Where(key => key.Label is not ("print" or "PDF")))
+        foreach (Binding key in new Hand(ScreenMap.Home(Looked())).Press(way).Top.Bindings.Where(key => key.Label is not ("print" or "PDF")))
         {
-            var hand = new Hand(Looked().Home());
+            var hand = new Hand(ScreenMap.Home(Looked()));
             Screen screen = hand.Press(way).Top;
             hand.Press(key.Name);
             Assert.True(!key.Help.StartsWith(LookOnly.Waits, StringComparison.Ordinal) || (hand.Top == screen && screen.Message.Length > 0), $"{key.Name} of {screen.Title} neither looks nor says why not.");
@@ -77,7 +78,7 @@ public sealed class LookTests : IDisposable
     [Fact]
     public void Home_KeysThatChange_SayWhyNotAndAreNotOnTheBottomLine()
     {
-        Screen home = Looked().Home();
+        Screen home = ScreenMap.Home(Looked());
         string[] waiting = [.. home.Bindings.Where(key => key.Help.StartsWith(LookOnly.Waits, StringComparison.Ordinal)).Select(key => key.Name)];
         Assert.Equal(["Enter", "w", "f", "r", "h"], waiting);
         Assert.All(home.Bindings.Where(key => waiting.Contains(key.Name)), key => Assert.Empty(key.Label));
@@ -87,8 +88,8 @@ public sealed class LookTests : IDisposable
     [Fact]
     public void ReadAgain_AfterAChangeThere_ShowsIt()
     {
-        Looking looking = Looked();
-        var hand = new Hand(looking.Home());
+        BookWatch looking = Looked();
+        var hand = new Hand(ScreenMap.Home(looking));
         Assert.Equal("It is read again: no new movement.", hand.Press("Ctrl+R").Message);
         CloseOne();
         Assert.Empty(looking.Session.Book.Closed);
@@ -99,8 +100,8 @@ public sealed class LookTests : IDisposable
     [Fact]
     public void ReadAgain_OnceNobodyHasIt_OffersToOpenItAndThenChanges()
     {
-        Looking looking = Looked();
-        var hand = new Hand(looking.Home());
+        BookWatch looking = Looked();
+        var hand = new Hand(ScreenMap.Home(looking));
         there.Dispose();
 
         hand.Press("Ctrl+R");
@@ -115,7 +116,7 @@ public sealed class LookTests : IDisposable
     [Fact]
     public void Offer_NotTaken_LeavesTheFolderToOthers()
     {
-        var hand = new Hand(Looked().Home());
+        var hand = new Hand(ScreenMap.Home(Looked()));
         there.Dispose();
         hand.Press("Ctrl+R", "Esc");
         using BookStore other = BookStore.Open(folder);
@@ -126,7 +127,7 @@ public sealed class LookTests : IDisposable
     public void Session_OfALook_RefusesToStore() =>
         Assert.Throws<InvalidOperationException>(() => Looked().Session.Take(Looked().Session.Book with { Draft = new RoutineDraft(Today) }));
 
-    private Looking Looked() => new(door, LookFolder.First(folder)!, () => Today);
+    private BookWatch Looked() => new(door, LookFolder.First(folder)!, () => Today);
 
     private void CloseOne() => session.Take(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!.Book);
 }

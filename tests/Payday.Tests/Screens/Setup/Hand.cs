@@ -1,5 +1,6 @@
 using System.Drawing;
 using Payday.Screens.Frames;
+using Payday.Screens.Leading;
 using Payday.Screens.Shell;
 
 namespace Payday.Tests.Screens.Setup;
@@ -10,7 +11,7 @@ internal sealed class Hand
     private readonly ScreenStack screens;
     private CellEdit? edit;
 
-    public Hand(Screen first) => screens = new ScreenStack(first);
+    public Hand(Screen first) => screens = new ScreenStack(first, new ScreenMap().Lead);
 
     public Screen Top => screens.Top;
 

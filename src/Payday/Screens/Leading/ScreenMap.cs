@@ -1,0 +1,65 @@
+using Payday.Core.Amounts;
+using Payday.Core.Faults;
+using Payday.Core.Pots;
+using Payday.Reports;
+using Payday.Screens.Home;
+using Payday.Screens.Looking;
+using Payday.Screens.Routines;
+using Payday.Screens.Setup;
+using Payday.Screens.Shell;
+using Payday.Screens.Weeks;
+
+namespace Payday.Screens.Leading;
+
+/// <summary>Which screen each goal is: the one place that knows them all.</summary>
+internal sealed class ScreenMap
+{
+    // They keep a pasted list until it is taken.
+    private readonly Dictionary<BookSession, PurchasesScreen> cards = [];
+
+    /// <summary>Where a goal leads; or what stands in the way, said on the screen that asked.</summary>
+    public Way Lead(Goal goal)
+    {
+        ArgumentNullException.ThrowIfNull(goal);
+        BookSession session = goal.Session;
+        return goal switch
+        {
+            Goal.Home home => new Way.Afresh(new HomeScreen(session) { Message = home.Message }),
+            Goal.Routine => Routine(session),
+            Goal.Count => new Way.To(new CountScreen(session)),
+            Goal.Cards => new Way.To(Cards(session)),
+            Goal.Fills => new Way.To(new FillsScreen(session)),
+            Goal.Return => new Way.To(new ReturnScreen(session)),
+            Goal.History => new Way.To(Histories(session)),
+            Goal.Calendar => new Way.To(new CalendarScreen(session)),
+            Goal.Years => new Way.To(new YearScreen(session)),
+            Goal.Movements => new Way.To(new LedgerScreen(session)),
+            Goal.Papers papers => new Way.To(new PapersScreen(session, papers.Payday)),
+            Goal.Reopening => new Way.To(new ReopenScreen(session)),
+            Goal.Household => new Way.To(new SetupScreen(new BookWork(session))),
+            _ => throw new ArgumentException("No screen is known for it.", nameof(goal)),
+        };
+    }
+
+    /// <summary>The first screen of a look at a book that another process has open.</summary>
+    public static HomeScreen Home(BookWatch looking)
+    {
+        ArgumentNullException.ThrowIfNull(looking);
+        return new HomeScreen(looking.Session) { ReadAgain = looking.ReadAgain };
+    }
+
+    private static Way Routine(BookSession session)
+    {
+        Result<RoutineScreen> screen = RoutineScreen.Open(session);
+        return screen.Ok ? new Way.To(screen.Value) : new Way.Says(screen.Fault);
+    }
+
+    private static PickScreen<Pot> Histories(BookSession session) => new(
+        "History of which pot",
+        [.. session.Book.Household.Pots.Select(pot => new PickItem<Pot>(pot, pot.Name, PotsReport.Place(pot)))],
+        null,
+        pot => new Way.To(new HistoryScreen(session, pot)));
+
+    private PurchasesScreen Cards(BookSession session) =>
+        cards.TryGetValue(session, out PurchasesScreen? known) ? known : cards[session] = new PurchasesScreen(session);
+}
