@@ -14,7 +14,7 @@ internal sealed class CsvStatements(
 {
     private readonly CsvReading reading = verdict.Reading!;
     private readonly long?[] amounts = verdict.Reading!.Amounts(grid);
-    private readonly CsvTexts texts = new(grid.Table, verdict.Reading!.Columns);
+    private readonly CsvTexts texts = new(grid.Table, verdict.Reading!.Columns, CsvAccounts.ColumnOf(grid.Table, grid.Rows));
     private readonly int? currencyColumn = CsvCurrency.ColumnOf(grid.Table, grid.Rows);
 
     /// <summary>The statements, in the order of their first rows.</summary>
@@ -102,13 +102,10 @@ internal sealed class CsvStatements(
             ? Money.FromMinorUnits(numbers[row], currency)
             : null;
 
-    private string AccountOf(int[] group)
-    {
-        int column = Array.IndexOf(grid.Table.Roles, CsvRole.OwnAccount);
-        return column >= 0
+    private string AccountOf(int[] group) =>
+        CsvAccounts.ColumnOf(grid.Table, grid.Rows) is { } column
             ? CleanText.Of(grid.Rows[group[0]][column]).Replace(" ", "", StringComparison.Ordinal)
             : CsvLabels.AccountOf(grid.Table);
-    }
 
     private Balance? OpeningOf(ImmutableArray<StatementLine> lines)
     {

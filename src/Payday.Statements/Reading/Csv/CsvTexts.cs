@@ -9,11 +9,13 @@ internal sealed class CsvTexts
 {
     private readonly CsvTable table;
     private readonly int[] texts;
+    private readonly int? ownAccount;
 
-    /// <summary>For a table read in a certain way.</summary>
-    public CsvTexts(CsvTable table, CsvColumns columns)
+    /// <summary>For a table read in a certain way; without a column of own accounts a column named so is the other side's.</summary>
+    public CsvTexts(CsvTable table, CsvColumns columns, int? ownAccount)
     {
         this.table = table;
+        this.ownAccount = ownAccount;
         texts =
         [
             .. Enumerable.Range(0, table.Width).Where(column =>
@@ -33,7 +35,7 @@ internal sealed class CsvTexts
         return line with
         {
             Party = party,
-            PartyAccount = First(row, CsvRole.PartyAccount),
+            PartyAccount = First(row, CsvRole.PartyAccount) is { Length: > 0 } account ? account : ownAccount is null ? First(row, CsvRole.OwnAccount) : "",
             Text = party.Length + text.Length > 0 ? text : reference.Length > 0 ? reference : kind,
             Mandate = First(row, CsvRole.Mandate),
             BankId = First(row, CsvRole.BankId),
