@@ -60,7 +60,7 @@ internal sealed class CamtStatement(StatementFormat format, int place)
         (Statement settled, bool turned) = DoubtfulSigns.Settle(
             new Statement(format, currency)
             {
-                Account = AccountOf(account),
+                Account = CamtAccount.NumberOf(account),
                 Id = CleanText.Of(Head("Id")?.Text),
                 Number = long.TryParse(Head("ElctrncSeqNb")?.Text, out long number) ? number : null,
                 From = from,
@@ -78,13 +78,6 @@ internal sealed class CamtStatement(StatementFormat format, int place)
         }
 
         return StatementBuilder.Complete(settled);
-    }
-
-    /// <summary>An account's number: IBAN, else the other identification, without blanks.</summary>
-    public static string AccountOf(CamtElement? account)
-    {
-        string iban = account?.TextOf("Id", "IBAN") ?? "";
-        return CleanText.Of(iban.Length > 0 ? iban : account?.TextOf("Id", "Othr", "Id")).Replace(" ", "", StringComparison.Ordinal);
     }
 
     private CamtElement? Head(string name) => head.Find(part => part.Name == name);
