@@ -44,7 +44,6 @@ public static class FaultTexts
         FaultKind.NotClosed => "This is a report of the day, not a closed statement.",
         FaultKind.CountDiffers => $"The file says it has {fault.Wanted} lines, but {fault.Found} are there; some may be missing.",
         FaultKind.CutOff => "The file ends within a group; it may be cut off.",
-        FaultKind.BalanceBreaks => $"The balance here is {fault.Found}, but should be {fault.Wanted}; a line may be missing.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault.Kind, "There is no such fault."),
     };
 }

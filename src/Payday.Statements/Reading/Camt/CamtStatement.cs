@@ -129,13 +129,17 @@ internal sealed class CamtStatement(StatementFormat format, int place)
         {
             if (balances.Find(balance => CodeOf(balance) == code) is { } found)
             {
-                return BalanceOf(found, currency, faults);
+                return OpeningOf(found, currency, faults);
             }
         }
 
         List<CamtElement> between = balances.FindAll(balance => CodeOf(balance) == "ITBD");
-        return between.Count > 1 ? BalanceOf(between[0], currency, faults) : null;
+        return between.Count > 1 ? OpeningOf(between[0], currency, faults) : null;
     }
+
+    // Nothing can be added to a balance in another currency; one at the end is shown, and doesn't agree.
+    private static Balance? OpeningOf(CamtElement balance, Currency currency, FaultList faults) =>
+        BalanceOf(balance, currency, faults) is { } opening && opening.Amount.Currency == currency ? opening : null;
 
     private Balance? LastBalance(Currency currency, FaultList faults, params ReadOnlySpan<string> codes)
     {
