@@ -83,7 +83,4 @@ public enum FaultKind
 
     /// <summary>Noticed: the file was cut off within a group; what was read stands.</summary>
     CutOff,
-
-    /// <summary>The running balance doesn't follow from the line before. Found: the balance there. Wanted: what it should be.</summary>
-    BalanceBreaks,
 }

@@ -32,6 +32,8 @@ public static class FaultTexts
         FaultKind.TooManyDecimals => $"'{fault.Found}' has more decimals than {fault.Wanted} has; the line is left out.",
         FaultKind.DirectionMissing => $"Whether it came in or went out isn't said ('{fault.Found}'); the line is left out.",
         FaultKind.BrokenLine => $"'{fault.Found}' can't be read as a line of a statement; it is left out.",
+        FaultKind.DateReplaced when fault.Found.Length == 0 => $"There is no booking date; {fault.Wanted} is taken.",
+        FaultKind.DateMissing when fault.Found.Length == 0 => "There is no date; the line is left out.",
         FaultKind.DateReplaced => $"'{fault.Found}' is no booking date; {fault.Wanted} is taken.",
         FaultKind.DateMissing => $"'{fault.Found}' is no date; the line is left out.",
         FaultKind.NoSuchDay => $"'{fault.Found}' is a day that isn't there; {fault.Wanted} is taken.",
@@ -42,7 +44,6 @@ public static class FaultTexts
         FaultKind.NotClosed => "This is a report of the day, not a closed statement.",
         FaultKind.CountDiffers => $"The file says it has {fault.Wanted} lines, but {fault.Found} are there; some may be missing.",
         FaultKind.CutOff => "The file ends within a group; it may be cut off.",
-        FaultKind.BalanceBreaks => $"The balance here is {fault.Found}, but should be {fault.Wanted}; a line may be missing.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault.Kind, "There is no such fault."),
     };
 }

@@ -4,13 +4,15 @@ using Payday.Statements.Texts;
 namespace Payday.Statements.Habits;
 
 /// <summary>Who is on the other side of a line: mandate or creditor, else account, else the words of its name.</summary>
-internal static class PartyKey
+/// <remarks>Lines of one other side have one key from statement to statement, whatever numbers and dates the bank writes behind the name.</remarks>
+public static class PartyKey
 {
     private const int MostWords = 2;
 
-    /// <summary>The key; empty where nothing says who it is.</summary>
+    /// <summary>The key, fit to be stored; empty where nothing says who it is.</summary>
     public static string Of(StatementLine line)
     {
+        ArgumentNullException.ThrowIfNull(line);
         if (line.Mandate.Length > 0)
         {
             return "M " + line.Mandate;
@@ -26,7 +28,7 @@ internal static class PartyKey
     }
 
     /// <summary>The name to show: the commonest among the lines.</summary>
-    public static string NameOf(IEnumerable<StatementLine> lines) =>
+    internal static string NameOf(IEnumerable<StatementLine> lines) =>
         lines.Select(line => line.Party.Length > 0 ? line.Party : line.Text)
             .CountBy(name => name, StringComparer.Ordinal)
             .OrderByDescending(name => name.Value)

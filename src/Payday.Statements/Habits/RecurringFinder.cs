@@ -19,8 +19,8 @@ public static class RecurringFinder
     private const int SameBillPercent = 12;
 
     // A series has stopped once this many of its days went by without a line.
-    private const int MissedWeeks = 2;
-    private const int MissedMonths = 1;
+    private const int MissedOften = 2;
+    private const int Missed = 1;
 
     /// <summary>The series, the largest first.</summary>
     /// <param name="lines">The booked lines of one account, in any order.</param>
@@ -90,7 +90,7 @@ public static class RecurringFinder
 
     private static Recurring? Series(List<StatementLine> lines, LocalDate to)
     {
-        if (lines.Count < FewestLines || RhythmFit.Best([.. lines.Select(line => line.Date)]) is not { } fit)
+        if (lines.Count < FewestLines || AreTooDense(lines) || !SeriesTrust.MayAccept(lines) || RhythmFit.Best([.. lines.Select(line => line.Date)]) is not { } fit)
         {
             return null;
         }
@@ -112,6 +112,10 @@ public static class RecurringFinder
         };
     }
 
+    // Nothing comes round more often than weekly, with one stray in five.
+    private static bool AreTooDense(List<StatementLine> lines) =>
+        lines.Count * 4 > 5 * ((Period.DaysBetween(lines[0].Date, lines[^1].Date) / 7) + 2);
+
     private static IEnumerable<RecurringChange> Changes(
         Rhythm rhythm, ImmutableArray<StatementLine> hits, SeriesAmounts amounts, Currency currency, LocalDate to)
     {
@@ -127,7 +131,7 @@ public static class RecurringFinder
             missed += rhythm.At(round).PlusDays(-rhythm.Tolerance) > last ? 1 : 0;
         }
 
-        if (missed >= (rhythm.Unit == RhythmUnit.Weeks ? MissedWeeks : MissedMonths))
+        if (missed >= (rhythm.IsOften ? MissedOften : Missed))
         {
             yield return new RecurringChange(RecurringChangeKind.Stopped, last, Money.Zero(currency));
         }

@@ -16,6 +16,9 @@ internal sealed record RhythmFit(Rhythm Rhythm, List<int> Hits, int Expected, in
         (RhythmUnit.Months, 1), (RhythmUnit.Months, 2), (RhythmUnit.Months, 3), (RhythmUnit.Months, 6), (RhythmUnit.Months, 12),
     ];
 
+    // Twice a month is the 15th and the last, or two days half a month apart.
+    private const int LastFirstDay = 15;
+
     // The first lines may be strays; a series shows by its third.
     private const int MostAnchors = 3;
 
@@ -66,11 +69,16 @@ internal sealed record RhythmFit(Rhythm Rhythm, List<int> Hits, int Expected, in
                 {
                     for (int shift = -1; shift <= 1; shift++)
                     {
-                        YearMonth month = anchor.ToYearMonth().PlusMonths(shift);
-                        var rhythm = new Rhythm(unit, every, month.OnDayOfMonth(Math.Min(day, month.ToDateInterval().End.Day)), day);
-                        if (Math.Abs(Period.DaysBetween(rhythm.Anchor, anchor)) <= rhythm.Tolerance)
+                        var rhythm = new Rhythm(unit, every, Rhythm.OnDay(anchor.ToYearMonth().PlusMonths(shift), day), day);
+                        if (Math.Abs(Period.DaysBetween(rhythm.Anchor, anchor)) > rhythm.Tolerance)
                         {
-                            yield return rhythm;
+                            continue;
+                        }
+
+                        yield return rhythm;
+                        if (every == 1 && day is > 0 and <= LastFirstDay)
+                        {
+                            yield return rhythm with { SecondDay = day == 15 ? 31 : day + 15 };
                         }
                     }
                 }

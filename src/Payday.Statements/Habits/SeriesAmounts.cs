@@ -62,6 +62,9 @@ internal sealed class SeriesAmounts
         }
     }
 
+    /// <summary>The largest in hundredths of the smallest.</summary>
+    public long Width => 100 * amounts.Max() / amounts.Min();
+
     private int LastStep()
     {
         int start = amounts.Length - 1;

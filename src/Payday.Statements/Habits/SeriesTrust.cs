@@ -12,20 +12,31 @@ internal static class SeriesTrust
 {
     private const int MostSpread = 35;
 
+    // Two bills of one company half a month apart are two; a wage twice a month hardly differs.
+    private const int MostWidth = 150;
+
     /// <summary>Whether a fit is proposed.</summary>
     public static bool Accepts(RhythmFit fit, SeriesAmounts amounts, IReadOnlyList<StatementLine> hits)
     {
-        bool isCash = Most(hits, line => line.Kind is LineKind.Cash or LineKind.Cheque);
         bool isOrdered = Most(hits, line => line.Mandate.Length > 0 || line.Kind is LineKind.DirectDebit or LineKind.StandingOrder or LineKind.Pay);
         bool isShop = Most(hits, line => line.Kind == LineKind.Card);
         bool isYearly = fit.Rhythm is { Unit: RhythmUnit.Months, Every: 12 };
-        bool isOften = fit.Rhythm.Unit == RhythmUnit.Weeks && fit.Rhythm.Every < 4;
-        return !isCash && (isOrdered ? fit is { Cover: >= 75, Purity: >= 80 } && fit.Hits.Count >= (isYearly ? 2 : 3)
+        bool isOften = fit.Rhythm.IsOften;
+        bool comesIn = hits[0].Amount.IsPositive;
+        if (fit.Rhythm.SecondDay > 0 && amounts.Width > MostWidth)
+        {
+            return false;
+        }
+
+        return isOrdered ? fit is { Cover: >= 75, Purity: >= 80 } && fit.Hits.Count >= (isYearly ? 2 : 3)
             : isShop ? amounts.AreFixed && ((Shows(fit, 5, 90, 90) && IsExact(fit, isOften ? 10 : 100)) || (!isOften && Shows(fit, 4, 100, 100) && IsExact(fit, 50)))
-            : amounts.AreFixed && isOften ? Shows(fit, 6, 90, 90) && IsExact(fit, 30)
+            : amounts.AreFixed && isOften ? Shows(fit, 6, 90, 90) && IsExact(fit, comesIn ? 120 : 30)
             : amounts.AreFixed ? (Shows(fit, 3, 100, 100) && IsExact(fit, 150)) || Shows(fit, 5, 80, 80)
-            : amounts.Spread <= MostSpread && (!isOften || hits[0].Amount.IsPositive) && Shows(fit, isOften ? 6 : 5, 90, 90));
+            : amounts.Spread <= MostSpread && (!isOften || comesIn) && Shows(fit, isOften ? 6 : 5, 90, 90);
     }
+
+    /// <summary>Whether lines may be a series at all, whatever their days: cash and cheques aren't.</summary>
+    public static bool MayAccept(IReadOnlyList<StatementLine> lines) => !Most(lines, line => line.Kind is LineKind.Cash or LineKind.Cheque);
 
     private static bool Shows(RhythmFit fit, int hits, int cover, int purity) => fit.Hits.Count >= hits && fit.Cover >= cover && fit.Purity >= purity;
 

@@ -52,7 +52,11 @@ internal sealed class MadeHistory
 
     private void Incomes()
     {
-        if (Chance(50))
+        if (Chance(30))
+        {
+            PutTwice("Tidewater Works", Around(130_000));
+        }
+        else if (Chance(50))
         {
             Put("Tidewater Works", RhythmUnit.Weeks, 2, 0, Around(150_000), vary: 6, Chance(50) ? LineKind.Pay : LineKind.Transfer, "");
         }
@@ -111,6 +115,27 @@ internal sealed class MadeHistory
 
         Lines.AddRange(lines);
         Series.Add(new MadeSeries(name, unit, every, lines, stepAt, stops && lines.Count > 0 ? lines[^1].Date : null));
+    }
+
+    // The 15th and the last day, each on the working day before.
+    private void PutTwice(string name, long amount)
+    {
+        var lines = new List<StatementLine>();
+        for (LocalDate month = first; month <= To; month = month.PlusMonths(1))
+        {
+            foreach (int day in new[] { 15, 31 })
+            {
+                LocalDate date = OnDay(month, day);
+                date = date.DayOfWeek > IsoDayOfWeek.Friday ? date.PlusDays(IsoDayOfWeek.Friday - date.DayOfWeek) : date;
+                if (date <= To && !Chance(4))
+                {
+                    lines.Add(Line(date, amount + (amount * random.Next(-3, 4) / 100), name, LineKind.Transfer));
+                }
+            }
+        }
+
+        Lines.AddRange(lines);
+        Series.Add(new MadeSeries(name, RhythmUnit.Months, 1, lines, null, null, IsTwice: true));
     }
 
     private void Habit(string name, int leastDays, int mostDays, Func<long> amount, LineKind kind)

@@ -11,4 +11,5 @@ namespace Payday.Statements.Tests.Habits;
 /// <param name="Lines">The lines it left.</param>
 /// <param name="StepAt">The day of a lasting change of the amount, or null.</param>
 /// <param name="StoppedAt">The last line's day, where it stopped before the end; else null.</param>
-internal sealed record MadeSeries(string Name, RhythmUnit Unit, int Every, List<StatementLine> Lines, LocalDate? StepAt, LocalDate? StoppedAt);
+/// <param name="IsTwice">Whether it comes twice a month.</param>
+internal sealed record MadeSeries(string Name, RhythmUnit Unit, int Every, List<StatementLine> Lines, LocalDate? StepAt, LocalDate? StoppedAt, bool IsTwice = false);

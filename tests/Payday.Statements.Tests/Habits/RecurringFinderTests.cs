@@ -122,6 +122,17 @@ public sealed class RecurringFinderTests
         Assert.Equal(["-29.00", "-10.00"], RecurringFinder.Find(lines, new LocalDate(2026, 5, 31)).Select(found => found.Usual.ToPlain()));
     }
 
+    [Fact]
+    public void Find_FifteenthAndLast_IsTwiceMonthly()
+    {
+        string[] days = ["2026-01-15", "2026-01-30", "2026-02-13", "2026-02-27", "2026-03-13", "2026-03-31", "2026-04-15", "2026-04-30"];
+
+        Recurring found = Assert.Single(RecurringFinder.Find(days.Select(day => Line(day, 130_000)), new LocalDate(2026, 5, 1)));
+
+        Assert.Equal(new Schedule.TwiceMonthly(new MonthDay.Numbered(15), new MonthDay.Last()), found.Rhythm.ToSchedule());
+        Assert.Equal(8, found.Expected);
+    }
+
     [Theory]
     [InlineData(LineKind.Cash)]
     [InlineData(LineKind.Card)]
@@ -146,7 +157,7 @@ public sealed class RecurringFinderTests
     {
         int common = found.Lines.Count(line => series.Lines.Exists(one => ReferenceEquals(one, line)));
         return common * 10 >= found.Lines.Length * 9 && common * 10 >= series.Lines.Count * 7
-            && found.Rhythm.Unit == series.Unit && found.Rhythm.Every == series.Every;
+            && found.Rhythm.SecondDay > 0 == series.IsTwice && found.Rhythm.Unit == series.Unit && found.Rhythm.Every == series.Every;
     }
 
     private static StatementLine Line(string date, long amount) =>

@@ -105,6 +105,19 @@ public sealed class LineMatcherTests
         Assert.Single(result.Leftovers);
     }
 
+    [Fact]
+    public void Match_TwoWaysInOneKindAndOneInAnother_ProposesNone()
+    {
+        MatchResult result = Match(
+            [Line(10, -7500, "x")],
+            [
+                Entry(1, 8, -2500, "a"), Entry(2, 9, -5000, "b"), Entry(3, 9, -3500, "c"), Entry(4, 9, -4000, "d"),
+                Entry(5, 9, -1500, "e", AccountLineKind.Withdrawal), Entry(6, 9, -6000, "f", AccountLineKind.Withdrawal),
+            ]);
+
+        Assert.Empty(result.Sums);
+    }
+
     [Theory]
     [InlineData(-300, "Account fee", LineKind.Other, LeftoverKind.Fee)]
     [InlineData(-300, "x", LineKind.Fee, LeftoverKind.Fee)]

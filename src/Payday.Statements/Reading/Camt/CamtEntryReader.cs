@@ -31,7 +31,7 @@ internal sealed class CamtEntryReader(Currency currency, LocalDate? end, FaultLi
             ValueDate = CamtEntry.DayOf(entry.Find("ValDt")).Date,
             Kind = CamtKinds.Of(entry, one, amount.IsPositive),
             Party = PartyOf(one, amount.IsPositive),
-            PartyAccount = CamtStatement.AccountOf(one?.Find("RltdPties", amount.IsPositive ? "DbtrAcct" : "CdtrAcct")),
+            PartyAccount = CamtAccount.NumberOf(one?.Find("RltdPties", amount.IsPositive ? "DbtrAcct" : "CdtrAcct")),
             Text = CleanText.Join([.. TextsOf(one), entry.TextOf("AddtlNtryInf")]),
             Mandate = MandateOf(one),
             BankId = CleanText.Of(entry.TextOf("AcctSvcrRef") is { Length: > 0 } id ? id : one?.TextOf("Refs", "AcctSvcrRef")),

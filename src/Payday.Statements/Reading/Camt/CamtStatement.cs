@@ -60,7 +60,7 @@ internal sealed class CamtStatement(StatementFormat format, int place)
         (Statement settled, bool turned) = DoubtfulSigns.Settle(
             new Statement(format, currency)
             {
-                Account = AccountOf(account),
+                Account = CamtAccount.NumberOf(account),
                 Id = CleanText.Of(Head("Id")?.Text),
                 Number = long.TryParse(Head("ElctrncSeqNb")?.Text, out long number) ? number : null,
                 From = from,
@@ -78,13 +78,6 @@ internal sealed class CamtStatement(StatementFormat format, int place)
         }
 
         return StatementBuilder.Complete(settled);
-    }
-
-    /// <summary>An account's number: IBAN, else the other identification, without blanks.</summary>
-    public static string AccountOf(CamtElement? account)
-    {
-        string iban = account?.TextOf("Id", "IBAN") ?? "";
-        return CleanText.Of(iban.Length > 0 ? iban : account?.TextOf("Id", "Othr", "Id")).Replace(" ", "", StringComparison.Ordinal);
     }
 
     private CamtElement? Head(string name) => head.Find(part => part.Name == name);
@@ -136,13 +129,17 @@ internal sealed class CamtStatement(StatementFormat format, int place)
         {
             if (balances.Find(balance => CodeOf(balance) == code) is { } found)
             {
-                return BalanceOf(found, currency, faults);
+                return OpeningOf(found, currency, faults);
             }
         }
 
         List<CamtElement> between = balances.FindAll(balance => CodeOf(balance) == "ITBD");
-        return between.Count > 1 ? BalanceOf(between[0], currency, faults) : null;
+        return between.Count > 1 ? OpeningOf(between[0], currency, faults) : null;
     }
+
+    // Nothing can be added to a balance in another currency; one at the end is shown, and doesn't agree.
+    private static Balance? OpeningOf(CamtElement balance, Currency currency, FaultList faults) =>
+        BalanceOf(balance, currency, faults) is { } opening && opening.Amount.Currency == currency ? opening : null;
 
     private Balance? LastBalance(Currency currency, FaultList faults, params ReadOnlySpan<string> codes)
     {

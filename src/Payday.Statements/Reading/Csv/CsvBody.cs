@@ -44,19 +44,21 @@ internal sealed record CsvBody
         int status = Array.IndexOf(table.Roles, CsvRole.Status);
         bool isPendingBlock = table.Before.Any(row => row.Filled == 1 && CsvWords.SaysPending(string.Concat(row.Cells)));
         int broken = 0;
+        int amounts = Usual(table, row => row.Cells.Count(CsvTable.IsAmount));
+        int filled = Usual(table, row => row.Filled);
         foreach (CsvRow row in table.Body)
         {
-            bool isHeader = table.Header is { } header && row.Cells.SequenceEqual(header.Cells);
+            bool isNoLine = (table.Header is { } header && row.Cells.SequenceEqual(header.Cells)) || (row.Filled < filled && NamesItsBalance(row, amounts));
             if (row.Filled <= 1)
             {
                 isPendingBlock = row.Filled == 1 ? CsvWords.SaysPending(string.Concat(row.Cells)) : isPendingBlock;
             }
-            else if (!isHeader && row[date].Length > 0 && !CsvDate.IsAny(row[date]))
+            else if (!isNoLine && row[date].Length > 0 && !CsvDate.IsAny(row[date]))
             {
                 faults.Add(FaultKind.BrokenLine, row.Line, string.Join(' ', row.Cells));
                 broken++;
             }
-            else if (!isHeader)
+            else if (!isNoLine)
             {
                 bool isPending = row[date].Length == 0 || isPendingBlock || (status >= 0 && CsvWords.SaysPending(row[status]));
                 (isPending ? pending : booked).Add(row);
@@ -74,6 +76,13 @@ internal sealed record CsvBody
             Orders = OrdersOf(booked, date, profile?.DateOrder, today),
         };
     }
+
+    // A row that names a balance and has fewer amounts than the lines have is none of them.
+    private static bool NamesItsBalance(CsvRow row, int amounts) =>
+        row.Cells.Count(CsvTable.IsAmount) < amounts && row.Cells.Any(CsvLabels.NamesABalance);
+
+    private static int Usual(CsvTable table, Func<CsvRow, int> count) =>
+        table.Body.Take(50).Select(count).CountBy(one => one).MaxBy(one => one.Value).Key;
 
     private static int[] DatesByColumn(CsvTable table)
     {

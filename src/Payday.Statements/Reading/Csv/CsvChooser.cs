@@ -1,8 +1,6 @@
-using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Statements.Files;
-using Payday.Statements.Texts;
 
 namespace Payday.Statements.Reading.Csv;
 
@@ -11,6 +9,8 @@ internal sealed class CsvChooser(CsvGrid grid, int date, Currency currency, CsvP
 {
     // Households spend more often than they are paid: an account that says the opposite is likely a card's, with purchases above zero.
     private const int MostAboveZero = 70;
+
+    private readonly CsvAsker asker = new(grid, currency, known);
 
     /// <summary>Chooses.</summary>
     public CsvVerdict Choose()
@@ -64,12 +64,12 @@ internal sealed class CsvChooser(CsvGrid grid, int date, Currency currency, CsvP
         // No balance stands before the first line: with few lines two columns of words can both agree with those after it.
         if (proofs.Exists(proof => proof.Reading.Mark == best.Mark && !proof.Amounts.SequenceEqual(its)))
         {
-            return AskDirection(proofs.ConvertAll(proof => proof.Reading));
+            return asker.Direction(proofs.ConvertAll(proof => proof.Reading));
         }
 
         // With amounts such as 1.230 all through the file the balances agree either way.
         return proofs.Find(proof => proof.Reading.Mark != best.Mark && !proof.Amounts.SequenceEqual(its)) is { Reading: not null } other
-            ? AskMark(best, other.Reading)
+            ? asker.Mark(best, other.Reading)
             : new CsvVerdict(best, held, null);
     }
 
@@ -101,7 +101,7 @@ internal sealed class CsvChooser(CsvGrid grid, int date, Currency currency, CsvP
         {
             List<CsvReading> named = parted.FindAll(reading =>
                 known.Columns is not null || grid.RoleOf(reading.Columns.Out!.Value) == CsvRole.Out || grid.RoleOf(reading.Columns.Amount) == CsvRole.In);
-            return named.Count > 0 ? Marked(named) : AskDirection(parted);
+            return named.Count > 0 ? Marked(named) : asker.Direction(parted);
         }
 
         List<CsvReading> directed = readings.FindAll(reading => reading.Columns.Direction is not null);
@@ -113,7 +113,7 @@ internal sealed class CsvChooser(CsvGrid grid, int date, Currency currency, CsvP
 
         List<CsvReading> hinted = directed.FindAll(reading => grid.RoleOf(reading.Columns.Direction!.Value) is CsvRole.Direction or CsvRole.Kind);
         return hinted.Count > 0
-            ? AskDirection(hinted)
+            ? asker.Direction(hinted)
             : BySign(readings.FindAll(reading => reading.Columns is { Out: null, Direction: null }), directed);
     }
 
@@ -129,7 +129,7 @@ internal sealed class CsvChooser(CsvGrid grid, int date, Currency currency, CsvP
 
         if (candidates.Select(reading => reading.Columns.Amount).Distinct().Count() > 1)
         {
-            return AskColumn(candidates);
+            return asker.AmountColumn(candidates);
         }
 
         CsvVerdict marked = Marked(candidates);
@@ -143,7 +143,7 @@ internal sealed class CsvChooser(CsvGrid grid, int date, Currency currency, CsvP
         bool mayBeTurned = above * 100 >= amounts.Count * MostAboveZero;
         List<CsvReading> byWord = directed.FindAll(one => one.Columns.Amount == reading.Columns.Amount && one.Mark == reading.Mark);
         return mayBeTurned
-            ? AskDirection([reading with { IsTurned = true }, reading with { IsTurned = false }, .. byWord])
+            ? asker.Direction([reading with { IsTurned = true }, reading with { IsTurned = false }, .. byWord])
             : new CsvVerdict(reading with { IsTurned = false }, null, null);
     }
 
@@ -158,97 +158,8 @@ internal sealed class CsvChooser(CsvGrid grid, int date, Currency currency, CsvP
 
         CsvReading? other = readings.Find(reading => reading.Mark != first.Mark && reading.Columns == first.Columns && reading.IsTurned == first.IsTurned);
         bool differ = other is not null && !other.Amounts(grid).SequenceEqual(first.Amounts(grid));
-        return differ ? AskMark(first, other!)
-            : IsMarkPlain(first) ? new CsvVerdict(first, null, null)
-            : AskMark(first, null);
+        return differ ? asker.Mark(first, other!)
+            : CsvMarks.IsPlain(grid, first) ? new CsvVerdict(first, null, null)
+            : asker.Mark(first, null);
     }
-
-    private bool IsMarkPlain(CsvReading reading)
-    {
-        bool anyMark = false;
-        foreach (CsvRow row in grid.Rows)
-        {
-            foreach (int column in new[] { reading.Columns.Amount, reading.Columns.Out ?? reading.Columns.Amount })
-            {
-                ReadOnlySpan<char> digits = row[column].AsSpan().TrimEnd("-+) \u00A0CDR").TrimEnd();
-                int at = digits.LastIndexOfAny('.', ',');
-                anyMark |= at >= 0;
-                if (at >= 0 && digits[at] == reading.Mark && CountDigits(digits[(at + 1)..]) is 1 or 2)
-                {
-                    return true;
-                }
-            }
-        }
-
-        return !anyMark;
-    }
-
-    private static int CountDigits(ReadOnlySpan<char> text)
-    {
-        int end = text.IndexOfAnyExceptInRange('0', '9');
-        return end < 0 ? text.Length : end;
-    }
-
-    private CsvVerdict AskMark(CsvReading one, CsvReading? other)
-    {
-        int shown = Enumerable.Range(0, grid.Rows.Count).FirstOrDefault(row => grid.Rows[row][one.Columns.Amount].AsSpan().ContainsAny('.', ','));
-        CsvReading[] readings = other is null ? [one] : [one, other];
-        return Ask(CsvQuestionKind.DecimalMark, shown, readings, reading => Shown(grid.Find(reading.Columns.Amount, reading.Mark)![shown]),
-            reading => known with { DecimalMark = reading.Mark });
-    }
-
-    private CsvVerdict AskDirection(List<CsvReading> readings)
-    {
-        var choices = new List<(CsvReading Reading, long?[] Amounts)>();
-        foreach (CsvReading reading in readings)
-        {
-            long?[] amounts = reading.Amounts(grid);
-            if (!choices.Exists(choice => choice.Amounts.SequenceEqual(amounts)))
-            {
-                choices.Add((reading, amounts));
-            }
-        }
-
-        int[] shown = ToldApart([.. choices.Select(choice => choice.Amounts)]);
-        return new CsvVerdict(null, null, new CsvQuestion(
-            CsvQuestionKind.Direction,
-            grid.Rows[shown[0]].Line,
-            string.Join(" / ", shown.Select(row => CleanText.Join(grid.Rows[row].Cells))),
-            [.. choices.Select(choice => new CsvChoice(
-                string.Join(", ", shown.Select(row => Shown(choice.Amounts[row] ?? 0))),
-                known with { Columns = choice.Reading.Columns, AboveZeroGoesOut = choice.Reading.IsTurned, OutWord = choice.Reading.OutWord }))]));
-    }
-
-    // The first rows by which all readings differ from one another.
-    private static int[] ToldApart(long?[][] readings)
-    {
-        var rows = new List<int>();
-        for (int i = 0; i < readings.Length; i++)
-        {
-            for (int k = i + 1; k < readings.Length; k++)
-            {
-                if (rows.TrueForAll(row => readings[i][row] == readings[k][row]))
-                {
-                    rows.Add(Enumerable.Range(0, readings[i].Length).First(row => readings[i][row] != readings[k][row]));
-                }
-            }
-        }
-
-        return rows.Count == 0 ? [0] : [.. rows];
-    }
-
-    private CsvVerdict AskColumn(List<CsvReading> readings) =>
-        Ask(CsvQuestionKind.AmountColumn, 0, [.. readings.DistinctBy(reading => reading.Columns.Amount)],
-            reading => CleanText.Of(grid.Table.Header is { } header ? header[reading.Columns.Amount] : grid.Rows[0][reading.Columns.Amount]),
-            reading => known with { Columns = reading.Columns });
-
-    private CsvVerdict Ask(
-        CsvQuestionKind kind, int row, CsvReading[] readings, Func<CsvReading, string> reads, Func<CsvReading, CsvProfile> answer)
-    {
-        ImmutableArray<CsvChoice> choices = [.. readings.Select(reading => new CsvChoice(reads(reading), answer(reading)))];
-        string written = CleanText.Join(grid.Rows[row].Cells);
-        return new CsvVerdict(null, null, new CsvQuestion(kind, grid.Rows[row].Line, written, choices));
-    }
-
-    private string Shown(long minorUnits) => Money.FromMinorUnits(minorUnits, currency).ToPlain();
 }

@@ -84,10 +84,9 @@ internal sealed class CsvGrid
 
     private static List<int[]> GroupsOf(CsvTable table, List<CsvRow> rows)
     {
-        int column = Array.IndexOf(table.Roles, CsvRole.OwnAccount);
         var all = Enumerable.Range(0, rows.Count);
-        return column < 0
-            ? [[.. all]]
-            : [.. all.GroupBy(row => rows[row][column], StringComparer.Ordinal).Select(group => group.ToArray())];
+        return CsvAccounts.ColumnOf(table, rows) is { } column
+            ? [.. all.GroupBy(row => rows[row][column], StringComparer.Ordinal).Select(group => group.ToArray())]
+            : [[.. all]];
     }
 }

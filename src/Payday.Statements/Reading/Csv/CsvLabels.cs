@@ -15,6 +15,13 @@ internal static class CsvLabels
     /// <summary>The balance after the lines, or null.</summary>
     public static CsvLabel? ClosingOf(CsvTable table, char mark, int decimals) => Find(table, Closing, Opening, mark, decimals);
 
+    /// <summary>Whether a cell is a name of a balance.</summary>
+    public static bool NamesABalance(string cell)
+    {
+        string folded = Folding.Fold(cell);
+        return Opening.Concat(Closing).Any(word => folded.Contains(word, StringComparison.Ordinal));
+    }
+
     /// <summary>The account: an IBAN before the table, else what stands behind a word for account there; empty for none.</summary>
     public static string AccountOf(CsvTable table)
     {

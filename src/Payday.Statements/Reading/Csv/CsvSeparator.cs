@@ -4,6 +4,8 @@ namespace Payday.Statements.Reading.Csv;
 internal static class CsvSeparator
 {
     private const string Hint = "sep=";
+    private const int PlainFit = 95;
+    private const int FewestPlain = 20;
 
     private static readonly char[] Candidates = [';', '\t', ',', '|'];
 
@@ -35,6 +37,12 @@ internal static class CsvSeparator
             {
                 best = table;
                 bestFit = fit;
+            }
+
+            // Where nearly all rows are lines of one width by it, no other does better.
+            if (fit * 100 >= rows.Count * PlainFit && rows.Count > FewestPlain)
+            {
+                break;
             }
         }
 

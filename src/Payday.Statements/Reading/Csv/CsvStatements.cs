@@ -14,20 +14,21 @@ internal sealed class CsvStatements(
 {
     private readonly CsvReading reading = verdict.Reading!;
     private readonly long?[] amounts = verdict.Reading!.Amounts(grid);
-    private readonly CsvTexts texts = new(grid.Table, verdict.Reading!.Columns);
+    private readonly CsvTexts texts = new(grid.Table, verdict.Reading!.Columns, CsvAccounts.ColumnOf(grid.Table, grid.Rows));
     private readonly int? currencyColumn = CsvCurrency.ColumnOf(grid.Table, grid.Rows);
 
     /// <summary>The statements, in the order of their first rows.</summary>
     public ImmutableArray<Statement> All()
     {
         List<int[]> groups = verdict.Proof?.Order ?? grid.Groups;
-        return [.. groups.Select((group, i) => One(group, hasPending: i == 0))];
+        return [.. groups.Select((group, i) => One(group, isFirst: i == 0))];
     }
 
-    private Statement One(int[] group, bool hasPending)
+    // Rows that are pending or broken don't say whose they are: they stand with the first.
+    private Statement One(int[] group, bool isFirst)
     {
         var lines = ImmutableArray.CreateBuilder<StatementLine>(group.Length);
-        int leftOut = body.Broken;
+        int leftOut = isFirst ? body.Broken : 0;
         foreach (int row in group)
         {
             if (Line(grid.Rows[row], dates[row], amounts[row]) is { } line)
@@ -45,7 +46,7 @@ internal sealed class CsvStatements(
         {
             Account = AccountOf(group),
             Lines = read,
-            Pending = hasPending ? [.. body.Pending.Select(Pending).OfType<StatementLine>()] : [],
+            Pending = isFirst ? [.. body.Pending.Select(Pending).OfType<StatementLine>()] : [],
             LinesLeftOut = leftOut,
             Opening = OpeningOf(read),
             Closing = ClosingOf(read),
@@ -101,13 +102,10 @@ internal sealed class CsvStatements(
             ? Money.FromMinorUnits(numbers[row], currency)
             : null;
 
-    private string AccountOf(int[] group)
-    {
-        int column = Array.IndexOf(grid.Table.Roles, CsvRole.OwnAccount);
-        return column >= 0
+    private string AccountOf(int[] group) =>
+        CsvAccounts.ColumnOf(grid.Table, grid.Rows) is { } column
             ? CleanText.Of(grid.Rows[group[0]][column]).Replace(" ", "", StringComparison.Ordinal)
             : CsvLabels.AccountOf(grid.Table);
-    }
 
     private Balance? OpeningOf(ImmutableArray<StatementLine> lines)
     {

@@ -63,6 +63,19 @@ internal sealed class CsvTable
         bool IsLine(int at) => fits[at] && rows[at].Cells.Length == width;
         int first = Enumerable.Range(0, rows.Count).First(IsLine);
         int last = Enumerable.Range(0, rows.Count).Last(IsLine);
+
+        // Rows beside them that lack cells at their end or have a damaged amount are lines too: they must not be lost in silence.
+        int date = Array.FindIndex(rows[first].Cells, CsvDate.IsAny);
+        while (first > 0 && CsvDate.IsAny(rows[first - 1][date]))
+        {
+            first--;
+        }
+
+        while (last + 1 < rows.Count && CsvDate.IsAny(rows[last + 1][date]))
+        {
+            last++;
+        }
+
         return (new CsvTable(rows, width, first, last, HeaderOf(rows, first)), fit);
     }
 
@@ -99,7 +112,8 @@ internal sealed class CsvTable
         return hasDate && hasAmount;
     }
 
-    private static bool IsAmount(string cell) =>
+    /// <summary>Whether a cell is an amount with either mark.</summary>
+    public static bool IsAmount(string cell) =>
         cell.Length is > 0 and <= 24 && cell.AsSpan().ContainsAnyInRange('0', '9')
         && (AmountText.Read(cell, '.', 4).Ok || AmountText.Read(cell, ',', 4).Ok);
 }

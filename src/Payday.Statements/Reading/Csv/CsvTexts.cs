@@ -9,11 +9,13 @@ internal sealed class CsvTexts
 {
     private readonly CsvTable table;
     private readonly int[] texts;
+    private readonly int? ownAccount;
 
-    /// <summary>For a table read in a certain way.</summary>
-    public CsvTexts(CsvTable table, CsvColumns columns)
+    /// <summary>For a table read in a certain way; without a column of own accounts a column named so is the other side's.</summary>
+    public CsvTexts(CsvTable table, CsvColumns columns, int? ownAccount)
     {
         this.table = table;
+        this.ownAccount = ownAccount;
         texts =
         [
             .. Enumerable.Range(0, table.Width).Where(column =>
@@ -28,14 +30,16 @@ internal sealed class CsvTexts
     {
         string text = texts.Length == 1 ? CleanText.Of(row[texts[0]]) : CleanText.Join(texts.Select(column => row[column]).Where(IsText));
         string kind = First(row, CsvRole.Kind);
+        string party = First(row, CsvRole.Party);
+        string reference = First(row, CsvRole.Reference);
         return line with
         {
-            Party = First(row, CsvRole.Party),
-            PartyAccount = First(row, CsvRole.PartyAccount),
-            Text = text,
+            Party = party,
+            PartyAccount = First(row, CsvRole.PartyAccount) is { Length: > 0 } account ? account : ownAccount is null ? First(row, CsvRole.OwnAccount) : "",
+            Text = party.Length + text.Length > 0 ? text : reference.Length > 0 ? reference : kind,
             Mandate = First(row, CsvRole.Mandate),
             BankId = First(row, CsvRole.BankId),
-            Reference = First(row, CsvRole.Reference),
+            Reference = reference,
             ChequeNumber = First(row, CsvRole.Cheque).TrimStart('0'),
             Kind = CsvKinds.Of(kind),
         };

@@ -77,9 +77,13 @@ internal static class Mt940Statement
         }
 
         LocalDate date = entry.Date.Date!.Value;
-        if (entry.Date.WasMoved || entry.ValueDate.WasMoved)
+        if (entry.ValueDate is { WasMoved: true, Date: { } value })
         {
-            faults.Add(FaultKind.NoSuchDay, entry.Place, entry.Dates, LocalDatePattern.Iso.Format(date));
+            faults.Add(FaultKind.NoSuchDay, entry.Place, entry.Dates[..6], LocalDatePattern.Iso.Format(value));
+        }
+        else if (entry.Date.WasMoved)
+        {
+            faults.Add(FaultKind.NoSuchDay, entry.Place, entry.Dates[6..], LocalDatePattern.Iso.Format(date));
         }
 
         Mt940Text[] texts = [.. entry.Texts.Select(Mt940Text.Of)];

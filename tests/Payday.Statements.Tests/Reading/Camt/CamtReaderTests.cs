@@ -36,6 +36,20 @@ public sealed class CamtReaderTests
         Assert.Equal(turned, read.Faults.Any(fault => fault.Kind == FaultKind.SignsTurned));
     }
 
+    [Theory]
+    [InlineData("SEK", "EUR", null, "9.00", null)]
+    [InlineData("EUR", "SEK", "10.00", "9.00", false)]
+    [InlineData("EUR", "EUR", "10.00", "9.00", true)]
+    public void Read_BalanceInAnotherCurrency_IsSaidAndProvesNothing(string opens, string closes, string? opening, string closing, bool? addsUp)
+    {
+        StatementFile read = Reads.Text(File(
+            Balance("OPBD", "10.00").Replace("EUR", opens, StringComparison.Ordinal) + Balance("CLBD", "9.00").Replace("EUR", closes, StringComparison.Ordinal) + Entry("1.00", "DBIT")));
+
+        Statement statement = read.Statements[0];
+        Assert.Equal((opening, closing, addsUp), (statement.Opening?.Amount.ToPlain(), statement.Closing?.Amount.ToPlain(), AddingUp.Of(statement).AddsUp));
+        Assert.Equal(opens != closes, read.Faults.Any(fault => fault.Kind == FaultKind.OtherCurrency));
+    }
+
     [Fact]
     public void Read_AccountBelowZero_IsBelowZero()
     {
