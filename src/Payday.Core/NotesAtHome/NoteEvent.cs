@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Core.Books;
+using Payday.Core.Cash;
 using Payday.Core.Fills;
 using Payday.Core.Ledgers;
 
@@ -71,7 +72,7 @@ internal sealed class NoteEvent
 
     private static void Fill(NoteReplay replay, FillPart part)
     {
-        ImmutableSortedDictionary<long, int>? notes = part.Marked!.Amount == part.Amount ? part.Notes : null;
+        Notes? notes = part.Marked!.Amount == part.Amount ? part.Notes : null;
         replay.Take(new NoteStack(part.Pot.Id, InWallet: false), notes);
         replay.Put(new NoteStack(part.Pot.Id, InWallet: true), notes);
     }

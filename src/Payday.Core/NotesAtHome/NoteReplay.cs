@@ -13,7 +13,7 @@ internal sealed class NoteReplay
 {
     private readonly Currency currency;
     private readonly HashSet<PotId> spending;
-    private readonly Dictionary<NoteStack, ImmutableSortedDictionary<long, int>?> notes = [];
+    private readonly Dictionary<NoteStack, Notes?> notes = [];
     private readonly Dictionary<NoteStack, Money> balances = [];
     private readonly HashSet<NoteStack> touched = [];
 
@@ -57,13 +57,13 @@ internal sealed class NoteReplay
 
     public NoteStack StackOf(PotId potId) => new(potId, spending.Contains(potId));
 
-    public void Put(NoteStack stack, ImmutableSortedDictionary<long, int>? added) => Set(
-        stack, added is not null && Known(stack) is { } there ? NoteBag.Plus(there, added) : null);
+    public void Put(NoteStack stack, Notes? added) => Set(
+        stack, added is not null && Known(stack) is { } there ? there.Plus(added) : null);
 
-    public void Take(NoteStack stack, ImmutableSortedDictionary<long, int>? taken) => Set(
-        stack, taken is not null && Known(stack) is { } there && NoteBag.Contains(there, taken) ? NoteBag.Less(there, taken) : null);
+    public void Take(NoteStack stack, Notes? taken) => Set(
+        stack, taken is not null && Known(stack) is { } there && there.Covers(taken) ? there.Less(taken) : null);
 
-    public void Set(NoteStack stack, ImmutableSortedDictionary<long, int>? counted)
+    public void Set(NoteStack stack, Notes? counted)
     {
         notes[stack] = counted;
         touched.Add(stack);
@@ -72,12 +72,12 @@ internal sealed class NoteReplay
     /// <summary>All that lies in a stack goes to another, if that is what moved.</summary>
     public void MoveAll(NoteStack from, NoteStack to, Money amount)
     {
-        ImmutableSortedDictionary<long, int>? all = Known(from) is { } there && NoteBag.Worth(there, currency) == amount ? there : null;
+        Notes? all = Known(from) is { } there && there.Worth(currency) == amount ? there : null;
         Take(from, all);
         Put(to, all);
     }
 
-    private ImmutableSortedDictionary<long, int>? Known(NoteStack stack) => notes.GetValueOrDefault(stack, NoteBag.Empty);
+    private Notes? Known(NoteStack stack) => notes.GetValueOrDefault(stack, Notes.None);
 
     private void Apply(LedgerEnd end, Money amount)
     {
@@ -93,8 +93,8 @@ internal sealed class NoteReplay
         foreach (NoteStack stack in touched)
         {
             Money balance = balances.GetValueOrDefault(stack, Money.Zero(currency));
-            notes[stack] = balance.IsZero ? NoteBag.Empty
-                : Known(stack) is { } there && NoteBag.Worth(there, currency) == balance ? there
+            notes[stack] = balance.IsZero ? Notes.None
+                : Known(stack) is { } there && there.Worth(currency) == balance ? there
                 : null;
         }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using Payday.Core.Amounts;
+using Payday.Core.Cash;
 using Payday.Core.Faults;
 using Payday.Store.Json;
 
@@ -66,10 +67,10 @@ public static class CashFormat
     /// <summary>Reads how many there are of each note.</summary>
     /// <returns>By value in minor units.</returns>
     /// <inheritdoc cref="ReadNotes"/>
-    public static ImmutableSortedDictionary<long, int> ReadCounts(JsonCursor counts, Currency currency, ImmutableArray<Money> inUse)
+    public static Notes ReadCounts(JsonCursor counts, Currency currency, ImmutableArray<Money> inUse)
     {
         ArgumentNullException.ThrowIfNull(counts);
-        var read = ImmutableSortedDictionary.CreateBuilder<long, int>();
+        var read = new Dictionary<long, int>();
         foreach ((string name, JsonCursor field) in counts.Entries(MostPieces))
         {
             int count = field.Count(0, MostOfOne);
@@ -88,7 +89,7 @@ public static class CashFormat
             }
         }
 
-        return read.ToImmutable();
+        return Notes.Of(read);
     }
 
     /// <summary>Writes values as a field.</summary>
@@ -96,7 +97,7 @@ public static class CashFormat
         json.WriteTexts(name, pieces.Select(JsonWriting.PieceText));
 
     /// <summary>Writes counts as a field, the largest note first.</summary>
-    public static void WriteCounts(Utf8JsonWriter json, string name, ImmutableSortedDictionary<long, int> counts, Currency currency)
+    public static void WriteCounts(Utf8JsonWriter json, string name, Notes counts, Currency currency)
     {
         ArgumentNullException.ThrowIfNull(json);
         ArgumentNullException.ThrowIfNull(counts);

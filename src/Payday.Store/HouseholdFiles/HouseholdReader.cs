@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Calendar;
+using Payday.Core.Cash;
 using Payday.Core.Debts;
 using Payday.Core.Households;
 using Payday.Store.Fields;
@@ -45,7 +46,7 @@ internal static class HouseholdReader
         var parts = new HouseholdParts(settings.Currency, startField.IsSound ? start : null, settings.Cash.Notes) { IsStored = isStored };
 
         JsonCursor? opening = file.Optional("opening");
-        Money account = OpeningFormat.Read(opening, parts, out ImmutableSortedDictionary<long, int> notesOnHand);
+        Money account = OpeningFormat.Read(opening, parts, out Notes notesOnHand);
         ImmutableArray<IncomeSource> sources = SourceFormat.Read(file.Required("sources"), parts);
         ImmutableArray<Bill> bills = BillFormat.Read(file.Optional("bills"), parts);
         ImmutableArray<Debt> debts = DebtFormat.Read(file.Optional("debts"), parts);

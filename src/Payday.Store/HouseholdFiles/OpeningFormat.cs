@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using Payday.Core.Amounts;
+using Payday.Core.Cash;
 using Payday.Core.Households;
 using Payday.Store.Fields;
 using Payday.Store.Json;
@@ -10,9 +11,9 @@ namespace Payday.Store.HouseholdFiles;
 /// <summary>What was there at the start, but for the parts that stand with each bill and pot.</summary>
 internal static class OpeningFormat
 {
-    public static Money Read(JsonCursor? opening, HouseholdParts parts, out ImmutableSortedDictionary<long, int> notesOnHand)
+    public static Money Read(JsonCursor? opening, HouseholdParts parts, out Notes notesOnHand)
     {
-        notesOnHand = ImmutableSortedDictionary<long, int>.Empty;
+        notesOnHand = Notes.None;
         if (opening is null)
         {
             return Money.Zero(parts.Currency);

@@ -20,7 +20,7 @@ internal static class NotesFile
         ImmutableArray<Money> notes = CashFormat.ReadNotes(fields.Required("notes"), currency, []);
         var request = new NoteRequest(
             notes,
-            fields.Optional("onHand") is { } onHand ? CashFormat.ReadCounts(onHand, currency, []) : ImmutableSortedDictionary<long, int>.Empty,
+            fields.Optional("onHand") is { } onHand ? CashFormat.ReadCounts(onHand, currency, []) : Notes.None,
             fields.Optional("source") is { } source ? BankFormat.Read(source, currency, notes) : new CashSource.Teller(),
             [.. fields.Required("pots").Items(MostPots).Select((pot, i) => ReadPot(pot, i, currency, notes))]);
         fields.RefuseOthers();

@@ -73,7 +73,7 @@ public sealed class NoteFaultTests
                 if (fault is { Kind: NoteFaultKind.TopNote, Enough: { } top })
                 {
                     NotePlan better = Alone(request, part with { Wishes = part.Wishes with { TopNote = top, Small = null } });
-                    Assert.True(better.KeptBackTotal < Alone(request with { OnHand = NoteBag.Empty }, part).KeptBackTotal);
+                    Assert.True(better.KeptBackTotal < Alone(request with { OnHand = Core.Cash.Notes.None }, part).KeptBackTotal);
                 }
             }
         },

@@ -65,7 +65,7 @@ public sealed class NotePlannerOddTests
     private static NoteRequest Odd(
         long[] notes, long[] machine, long? limit, (long Cents, int Count)[] hand, params long[] amounts) => new(
         [.. notes.Select(Cents)],
-        hand.ToImmutableSortedDictionary(note => note.Cents, note => note.Count),
+        Core.Cash.Notes.Of(hand),
         new CashSource.Machine([.. machine.Select(Cents)], limit is { } cents ? Cents(cents) : null),
         [.. amounts.Select((amount, i) => Part($"p{i}", 0) with { Amount = Cents(amount) })]);
 

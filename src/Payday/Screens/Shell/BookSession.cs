@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Cash;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Store;
@@ -58,7 +59,7 @@ internal sealed class BookSession
     public Core.Books.ReturnDraft Return { get; set; } = Core.Books.ReturnDraft.AsPlanned;
 
     /// <summary>Notes that were counted and not taken yet, by what was counted; they are there again the next time.</summary>
-    public Dictionary<string, ImmutableSortedDictionary<long, int>> HalfCounted { get; } = [];
+    public Dictionary<string, Notes> HalfCounted { get; } = [];
 
     /// <summary>By list of the household: an item that was begun and isn't complete yet, as its form has it.</summary>
     public System.Text.Json.Nodes.JsonObject BegunItems { get; } = [];
