@@ -42,6 +42,11 @@ public readonly partial struct Money
         return string.Create(CultureInfo.InvariantCulture, $"{sign}{whole}.{fraction.ToString(CultureInfo.InvariantCulture).PadLeft(Currency.Decimals, '0')}");
     }
 
+    /// <summary>The value of a note or coin as files hold it: without decimals where it has none, <c>20</c>, but <c>0.50</c>.</summary>
+    public string ToPiece() => MinorUnits % Currency.MinorPerUnit == 0
+        ? (MinorUnits / Currency.MinorPerUnit).ToString(CultureInfo.InvariantCulture)
+        : ToPlain();
+
     /// <summary>The plain amount and the code, e.g. <c>2310.45 USD</c>.</summary>
     public override string ToString() => $"{ToPlain()} {Currency.Code}";
 

@@ -6,7 +6,7 @@ using Payday.Core.Ids;
 
 namespace Payday.Core.Routines;
 
-/// <summary>Bills due, and what is held back for them.</summary>
+/// <summary>Bills due, and what is held back for them. Worked out by <see cref="BillRules"/>.</summary>
 /// <param name="Dues">The bills due in this period, and earlier ones not yet paid.</param>
 /// <param name="SetAsides">A row for each bill that holds or gets money.</param>
 /// <param name="Mode">How money is held back this time.</param>

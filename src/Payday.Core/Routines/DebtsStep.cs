@@ -6,7 +6,7 @@ using Payday.Core.Ids;
 
 namespace Payday.Core.Routines;
 
-/// <summary>At least the minimum on every debt that falls due in the period, or did before it and was not covered.</summary>
+/// <summary>At least the minimum on every debt that falls due in the period, or did before it and was not covered. Worked out by <see cref="DebtRules"/>.</summary>
 /// <param name="Rows">A row for each due date, then the debts that are not due in this period.</param>
 /// <param name="Total">What is paid.</param>
 public sealed record DebtsStep(ImmutableArray<DebtRow> Rows, Money Total);

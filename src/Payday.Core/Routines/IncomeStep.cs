@@ -4,7 +4,7 @@ using Payday.Core.Ids;
 
 namespace Payday.Core.Routines;
 
-/// <summary>What came in.</summary>
+/// <summary>What came in. Worked out by <see cref="IncomeRules"/>.</summary>
 /// <param name="Lines">A line for each source that pays on the day or whose pay is there early or late, then one-offs.</param>
 /// <param name="CarriedOver">What was still without a purpose from before; below zero where more was placed than there was.</param>
 /// <param name="CameIn">The sum of the lines.</param>

@@ -5,6 +5,7 @@ using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Debts;
+using Payday.Core.Drafts;
 using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
@@ -12,7 +13,7 @@ using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Store.Documents;
 using Payday.Store.Fields;
-using Payday.Store.HouseholdFiles;
+using Payday.Store.Formats;
 using Payday.Store.Json;
 
 namespace Payday.Store.Tests.Documents;
@@ -181,6 +182,33 @@ public sealed class StoredWordTests
     public void LadderOrders() => Files(
         Words.LadderOrders, (LadderOrder.Rising, "rising"), (LadderOrder.Falling, "falling"), (LadderOrder.Even, "even"));
 
+    [Fact]
+    public void Banks() => Files(Words.Banks, (BankKind.Teller, "teller"), (BankKind.Machine, "machine"));
+
+    [Fact]
+    public void Schedules() => Files(
+        Words.Schedules,
+        (ScheduleKind.Weekly, "weekly"),
+        (ScheduleKind.Fortnightly, "fortnightly"),
+        (ScheduleKind.EveryWeeks, "everyWeeks"),
+        (ScheduleKind.TwiceMonthly, "twiceMonthly"),
+        (ScheduleKind.Monthly, "monthly"),
+        (ScheduleKind.EveryMonths, "everyMonths"),
+        (ScheduleKind.Yearly, "yearly"),
+        (ScheduleKind.Dates, "dates"));
+
+    [Fact]
+    public void PotUses() => Files(
+        Words.PotUses,
+        (PotUse.Spending, "spending"),
+        (PotUse.Sinking, "sinking"),
+        (PotUse.Ladder, "ladder"),
+        (PotUse.Reserve, "reserve"));
+
+    // The others are objects that name a pot or a debt.
+    [Fact]
+    public void LeftOvers() => Both(Words.LeftOvers, [(LeftOverTo.Stays, "stays"), (LeftOverTo.Buffer, "buffer")]);
+
     /// <summary>A new list of words has its table here.</summary>
     [Fact]
     public void EachListOfWords_HasItsTest()
@@ -189,7 +217,7 @@ public sealed class StoredWordTests
             ["DifferenceEnds", "FillStates", "OwedKinds", "SetAsideModes", "Steps", "Targets"],
             Lists(typeof(StoredChoices), typeof(StoredWords<>)));
         Assert.Equal(
-            ["CardRoundings", "DebtOrders", "FillPers", "HolidaySets", "LadderOrders", "NumberStyles", "Places", "SetAsideModes", "Shifts", "WeekUses", "Weekdays"],
+            ["Banks", "CardRoundings", "DebtOrders", "FillPers", "HolidaySets", "LadderOrders", "LeftOvers", "NumberStyles", "Places", "PotUses", "Schedules", "SetAsideModes", "Shifts", "WeekUses", "Weekdays"],
             Lists(typeof(Words), typeof(JsonChoices<>)));
     }
 
@@ -221,13 +249,13 @@ public sealed class StoredWordTests
     }
 
     private static void Both<T>(JsonChoices<T> choices, (T Member, string Word)[] words)
-        where T : notnull
+        where T : struct
     {
         Assert.Equal(words.Select(one => one.Word).Order(StringComparer.Ordinal), choices.Words.Order(StringComparer.Ordinal));
         foreach ((T member, string word) in words)
         {
             Assert.Equal(word, choices.WordFor(member));
-            Assert.Equal(member, choices.ValueOf(word));
+            Assert.Equal(member, choices.Find(word));
         }
     }
 

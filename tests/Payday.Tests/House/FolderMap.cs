@@ -15,7 +15,7 @@ internal static class FolderMap
             .. lines.Skip(heading + 1)
                 .TakeWhile(line => !line.StartsWith('#'))
                 .Where(line => line.StartsWith("| `", StringComparison.Ordinal))
-                .Select(line => line.Split('`')[1]),
+                .SelectMany(line => line.Split('|')[1].Split('`').Where((_, i) => i % 2 == 1)),
         ];
     }
 }

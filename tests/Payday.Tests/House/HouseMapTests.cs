@@ -6,7 +6,7 @@ namespace Payday.Tests.House;
 /// </summary>
 public sealed class HouseMapTests
 {
-    public static TheoryData<string> Parts => ["src/Payday.Core", "src/Payday.Store", "src/Payday"];
+    public static TheoryData<string> Parts => ["src/Payday.Core", "src/Payday.Store", "src/Payday.Statements", "src/Payday"];
 
     [Theory]
     [MemberData(nameof(Parts))]

@@ -1,6 +1,5 @@
-using System.Collections.Immutable;
 using Payday.Screens.Setup;
-using Payday.Screens.Setup.Fields;
+using Payday.Screens.Setup.Forms;
 using Payday.Screens.Setup.Lists;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
@@ -56,19 +55,19 @@ public sealed class FormFaultTests
     {
         var said = new List<string>();
         anew();
-        foreach (string label in Labels(ItemForm.OfHousehold(work(), Settings(work()))))
+        foreach (string label in Labels(Settings(work())))
         {
-            Say(said, "household", label, () => ItemForm.OfHousehold(work(), Settings(work())), texts, anew);
+            Say(said, "household", label, () => Settings(work()), texts, anew);
         }
 
         foreach ((string key, int[] items) in Items)
         {
-            SetupList list = SetupList.All.Single(one => one.Key == key);
+            SetupList list = SetupList.All.Single(one => string.Equals(one.Member.ToString(), key, StringComparison.OrdinalIgnoreCase));
             foreach (int item in items)
             {
-                foreach (string label in Labels(ItemForm.OfItem(work(), list, item)))
+                foreach (string label in Labels(list.Form(work(), item)))
                 {
-                    Say(said, $"{key}[{item}]", label, () => ItemForm.OfItem(work(), list, item), texts, anew);
+                    Say(said, $"{key}[{item}]", label, () => list.Form(work(), item), texts, anew);
                 }
             }
         }
@@ -76,25 +75,25 @@ public sealed class FormFaultTests
         return said;
     }
 
-    private static ImmutableArray<SetupField> Settings(SetupWork work) => [.. HouseholdFields.All, .. HouseholdFields.Opening(work)];
+    private static HouseholdForm Settings(SetupWork work) => new(work, [.. HouseholdFields.All, .. HouseholdFields.Opening(work)]);
 
-    private static string[] Labels(ItemForm form) => [.. form.Fields.Select(field => field.Label)];
+    private static string[] Labels(IItemForm form) => [.. form.Rows.Select(row => row.Label)];
 
-    private static void Say(List<string> said, string form, string label, Func<ItemForm> open, string[] texts, Action anew)
+    private static void Say(List<string> said, string form, string label, Func<IItemForm> open, string[] texts, Action anew)
     {
         var faults = new List<string>();
         var taken = new List<string>();
         foreach (string text in texts)
         {
-            ItemForm values = open();
-            SetupField field = values.Fields.Single(one => one.Label == label);
-            if (values.Locked(field) is { } locked)
+            IItemForm values = open();
+            int row = values.Rows.ToList().FindIndex(one => one.Label == label);
+            if (values.Rows[row].Locked is { } locked)
             {
                 said.Add($"{form}, {label}: locked. {locked}");
                 return;
             }
 
-            if (values.Type(field, text) is { } fault)
+            if (values.Type(row, text) is { } fault)
             {
                 faults.Add($"  '{Shown(text)}': {Shown(fault)}");
                 continue;

@@ -1,13 +1,14 @@
 using System.Text;
-using System.Text.Json;
-using System.Text.Json.Nodes;
 using Payday.Core.Amounts;
+using Payday.Core.Drafts;
+using Payday.Core.Faults;
 using Payday.Core.Households;
-using Payday.Screens.Setup;
+using Payday.Store.Formats;
 using Payday.Store.HouseholdFiles;
 using Payday.Store.Json;
 using Payday.Tests.Slips;
 using Payday.Tests.Stored;
+using Payday.Texts;
 
 namespace Payday.Tests.Sentences;
 
@@ -131,12 +132,19 @@ public sealed class HouseholdFaultTests
         foreach (JsonFault fault in read.Faults)
         {
             yield return "  file: " + fault;
-            if (change.Length > 0 && !IsBeyondForms(change))
+        }
+
+        // What a form can hold is a draft; what is no draft at all is nothing that a form says.
+        if (change.Length > 0 && Draft(text) is { } draft)
+        {
+            foreach (Fault fault in HouseholdCheck.Of(draft).Faults.Where(fault => fault is not DraftFault.Missing))
             {
-                string plain = InAForm(text, fault);
-                yield return plain == fault.Sentence ? "  form: the same" : "  form: " + plain;
-                string cell = InItsField(text, fault);
-                if (cell != plain)
+                // The whole household is told so, where it is set up, see the faults page; and so beside the field that was just typed.
+                NumberStyle style = draft.Settings.Numbers ?? NumberStyle.CommaPoint;
+                string named = FormTexts.Named(fault, draft, style);
+                string cell = FormTexts.Of(fault, style);
+                yield return read.Faults.Any(one => one.Sentence == named) ? "  form: the same" : "  form: " + named;
+                if (cell != named)
                 {
                     yield return "  cell: " + cell;
                 }
@@ -144,17 +152,5 @@ public sealed class HouseholdFaultTests
         }
     }
 
-    // An item that is no object is nothing that a form makes.
-    private static bool IsBeyondForms(string change) => change.Split(" = ") is [var place, var value] && place.EndsWith(']') && value[0] != '{';
-
-    // The whole household is told so, where it is set up; see the faults page.
-    private static string InAForm(string text, JsonFault fault) => PlainFault.Of(fault, HouseholdNodes.Parse(text), Style(text));
-
-    // And so beside the field that was just typed.
-    private static string InItsField(string text, JsonFault fault) => PlainFault.Sentence(fault.Sentence, Style(text));
-
-    private static NumberStyle Style(string text) =>
-        JsonNode.Parse(text)!["numbers"] is JsonValue sample && sample.GetValueKind() == JsonValueKind.String
-            ? NumberStyle.All.FirstOrDefault(style => style.Sample == sample.ToString(), NumberStyle.CommaPoint)
-            : NumberStyle.CommaPoint;
+    private static HouseholdDraft? Draft(string text) => JsonInput.Read(text, root => HouseholdReader.ReadDraft(root, new FileReading())).Value;
 }

@@ -8,6 +8,7 @@ using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Routines;
@@ -52,6 +53,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
 
     private StepRow Row(IncomeLine line) => new([line.Name, line.SourceId is null ? "one-off" : Shown(line.Expected), Marked(line.Amount, line.Changed)])
     {
+        Rule = RuleTexts.Income,
         Sign = line.Changed ? '*' : ' ',
         Detail = [line.Changed && line.SourceId is not null ? $"{line.Name}: {Difference(line)}" : line.Name],
         NoTick = "A one-off has no proposal to go back to; with 0 it goes.",
@@ -63,6 +65,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
 
     private StepRow BufferRow(BufferHelp buffer) => new(["From the buffer", $"has {Shown(buffer.Has)}", Marked(buffer.Amount, buffer.Changed)])
     {
+        Rule = RuleTexts.Buffer,
         Sign = buffer.IsAsked ? '!' : buffer.Changed ? '*' : ' ',
         Ink = buffer.IsAsked ? Ink.Hand : Ink.Plain,
         Detail =

@@ -10,6 +10,7 @@ using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Routines;
@@ -62,6 +63,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     private StepRow Unpaid(Unpayable unpaid) => new(
         [unpaid.Obligation.Name, DateText.Weekday(unpaid.Obligation.Due), Shown(unpaid.Obligation.Amount), Shown(unpaid.Short)])
     {
+        Rule = RuleTexts.Unpayable,
         Sign = '!',
         Ink = Ink.Hand,
         Detail =
@@ -78,6 +80,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
         Money placed = Placing.On(Plan, target);
         return new StepRow([name, owed is { } balance ? Shown(balance) : "", placed.IsZero ? "" : Marked(placed, Plan.Surplus.Changed), then])
         {
+            Rule = RuleTexts.Surplus,
             Sign = placed.IsZero ? ' ' : 'v',
             Ink = placed.IsZero ? Ink.Plain : Ink.Done,
             Detail = [Plan.LeftToPlace.IsPositive ? $"{name}: Space places here all that is left; Enter an amount." : $"{name}: Space moves the whole surplus here; Enter an amount.", .. SurplusReport.Effects(Plan.Surplus, Style).Skip(1).Take(1)],
