@@ -48,7 +48,7 @@ public sealed class PotNotes
     public static PotNotes Of(Book book)
     {
         ArgumentNullException.ThrowIfNull(book);
-        return FollowedNotes.Of(book);
+        return book.Remembered(NoteReplay.Of);
     }
 }
 
