@@ -1,8 +1,5 @@
 using System.Collections.Immutable;
 using NodaTime;
-using NodaTime.Text;
-using Payday.Core.Amounts;
-using Payday.Core.Faults;
 
 namespace Payday.Core.Calendar;
 
@@ -44,28 +41,6 @@ public static class PayCalendar
                 .Select(to => Paydays(sources, holidays, after.PlusDays(1), to).FirstOrDefault())
                 .FirstOrDefault(payday => payday is not null);
 
-    /// <summary>The last payday on or before a date, or null where no source has paid yet.</summary>
-    public static ScheduledPayday? Latest(IEnumerable<IncomeSource> sources, BankHolidays holidays, LocalDate onOrBefore) =>
-        Spans(onOrBefore.Year - LocalDate.MinIsoValue.Year)
-            .Select(years => years is { } span ? onOrBefore.PlusYears(-span) : LocalDate.MinIsoValue)
-            .Select(from => Paydays(sources, holidays, from, onOrBefore).LastOrDefault())
-            .FirstOrDefault(payday => payday is not null);
-
-    /// <summary>The pay period that a date lies in: from the last payday up to it, to the day before the next.</summary>
-    /// <returns>The period, or a sentence that says which payday is not known and how to mend it.</returns>
-    public static Result<PayPeriod> PeriodOf(IEnumerable<IncomeSource> sources, BankHolidays holidays, LocalDate date)
-    {
-        ImmutableArray<IncomeSource> known = [.. sources];
-        if (Latest(known, holidays, date) is not { } latest)
-        {
-            return NoneKnown("on or before", date);
-        }
-
-        return Next(known, holidays, date) is { } next
-            ? Result.Of(new PayPeriod(latest.Date, next.Date.PlusDays(-1)))
-            : NoneKnown("after", date);
-    }
-
     /// <summary>The paydays that carry what is needed in a calendar month, such as a pot's monthly amount.</summary>
     /// <returns>
     /// The usual ones and all of them. A payday is usual where any source that pays then is not extra.
@@ -97,9 +72,6 @@ public static class PayCalendar
                 .Where(month => month.All.Contains(payday)),
         ];
     }
-
-    private static Result<PayPeriod> NoneKnown(string side, LocalDate date) =>
-        Result.Refused<PayPeriod>($"No payday is known {side} {LocalDatePattern.Iso.Format(date)}; add dates to a pay schedule.");
 
     // A short span finds the pay of most schedules; a long one is searched only where pay is rare, or has ended, in
     // the shorter ones, so it never holds many more paydays than the answer needs.

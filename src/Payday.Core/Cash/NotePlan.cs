@@ -32,9 +32,6 @@ public sealed record NotePlan(
     /// <summary>The value of the notes on hand that are used again.</summary>
     public Money ReusedTotal => Reused.Worth(Currency);
 
-    /// <summary>What stays in the account over all parts.</summary>
-    public Money KeptBackTotal => Money.Sum(Parts.Select(part => part.KeptBack), Currency);
-
     /// <summary>How many notes all parts hold.</summary>
     public int NoteCount => Parts.Sum(part => part.NoteCount);
 }

@@ -40,7 +40,7 @@ public sealed class NotePlannerOddTests
         NotePlan plan = NotePlanner.Plan(new NoteRequest(
             Notes(100, 50, 20, 10, 5, 1), OnHand((5, 30), (10, 240), (1, 37), (2, 11)), new CashSource.Machine(Notes(50, 20), null), parts));
 
-        Assert.Equal(Money.Zero(Usd), plan.KeptBackTotal);
+        Assert.Equal(Money.Zero(Usd), plan.KeptBack());
     }
 
     // The search that is bounded by its work, alone, against plans that are proven.

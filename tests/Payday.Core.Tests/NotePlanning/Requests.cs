@@ -17,6 +17,8 @@ internal static class Requests
     public static Notes OnHand(params (long Units, int Count)[] notes) =>
         Core.Cash.Notes.Of(notes.Select(note => (note.Units * Usd.MinorPerUnit, note.Count)));
 
+    public static Money KeptBack(this NotePlan plan) => Money.Sum(plan.Parts.Select(part => part.KeptBack), plan.Currency);
+
     public static NoteWishes Wishes(long? top = null, (long Note, long AtLeast)? small = null) => new(
         top is { } note ? Units(note) : null,
         small is { } wish ? new SmallMoney(Units(wish.Note), Units(wish.AtLeast)) : null);
