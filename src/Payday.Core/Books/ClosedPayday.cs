@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Calendar;
+using Payday.Core.Cash;
 using Payday.Core.Ids;
 
 namespace Payday.Core.Books;
@@ -25,9 +26,9 @@ public sealed record ClosedPayday(
     ImmutableArray<ClosedDue> Dues,
     ImmutableArray<ClosedPart> Parts,
     ImmutableSortedDictionary<PotId, Money> KeptBack,
-    ImmutableSortedDictionary<long, int> Withdraw,
-    ImmutableSortedDictionary<long, int> Reused,
-    ImmutableSortedDictionary<long, int> OnHandAfter,
+    Notes Withdraw,
+    Notes Reused,
+    Notes OnHandAfter,
     RoutineDraft Draft)
 {
     /// <summary>The minimums it covered; null where it was closed before they were written down.</summary>
@@ -48,4 +49,4 @@ public sealed record ClosedDue(DueKey Key, Money Amount, bool Paid, bool IsDecid
 /// <param name="PotId">The pot.</param>
 /// <param name="Week">The fill day, or null for the whole period.</param>
 /// <param name="Notes">By note value in minor units: how many.</param>
-public sealed record ClosedPart(PotId PotId, LocalDate? Week, ImmutableSortedDictionary<long, int> Notes);
+public sealed record ClosedPart(PotId PotId, LocalDate? Week, Notes Notes);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Cash;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
 
@@ -29,7 +30,7 @@ public sealed record CountDraft(LocalDate Date, ImmutableSortedDictionary<PotId,
 public sealed record CountEntry(Money Left)
 {
     /// <summary>By value in minor units: all notes and coins in it, owed-back cash included; null where an amount was typed.</summary>
-    public ImmutableSortedDictionary<long, int>? Notes { get; init; }
+    public Notes? Notes { get; init; }
 
     /// <summary>What is neither there nor known to be spent: zero or more, in the currency of <see cref="Left"/>.</summary>
     public Money Missing { get; init; } = Money.Zero(Left.Currency);

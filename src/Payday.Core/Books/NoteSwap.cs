@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Core.Cash;
 using Payday.Core.Ids;
 
 namespace Payday.Core.Books;
@@ -11,5 +12,5 @@ namespace Payday.Core.Books;
 public sealed record NoteSwap(
     PotId PotId,
     PotId? With,
-    ImmutableSortedDictionary<long, int> Gives,
-    ImmutableSortedDictionary<long, int> Gets);
+    Notes Gives,
+    Notes Gets);

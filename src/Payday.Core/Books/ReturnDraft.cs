@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Core.Cash;
 using Payday.Core.Ids;
 
 namespace Payday.Core.Books;
@@ -13,6 +14,6 @@ public sealed record ReturnDraft
     public ImmutableSortedSet<PotId> Leaves { get; init; } = [];
 
     /// <summary>By pot id: the notes picked by hand, by value in minor units.</summary>
-    public ImmutableSortedDictionary<PotId, ImmutableSortedDictionary<long, int>> Picked { get; init; } =
-        ImmutableSortedDictionary<PotId, ImmutableSortedDictionary<long, int>>.Empty;
+    public ImmutableSortedDictionary<PotId, Notes> Picked { get; init; } =
+        ImmutableSortedDictionary<PotId, Notes>.Empty;
 }

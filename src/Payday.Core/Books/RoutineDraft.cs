@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Cash;
 using Payday.Core.Ids;
 
 namespace Payday.Core.Books;
@@ -51,8 +52,8 @@ public sealed record RoutineDraft
     public ImmutableArray<Placement>? Placements { get; init; }
 
     /// <summary>By pot and week: the notes chosen by hand, by value in minor units.</summary>
-    public ImmutableSortedDictionary<PartKey, ImmutableSortedDictionary<long, int>> Notes { get; init; } =
-        ImmutableSortedDictionary<PartKey, ImmutableSortedDictionary<long, int>>.Empty;
+    public ImmutableSortedDictionary<PartKey, Notes> Notes { get; init; } =
+        ImmutableSortedDictionary<PartKey, Notes>.Empty;
 
     /// <summary>Whether the loose notes at home stay where they are this time.</summary>
     public bool LeavesNotesAtHome { get; init; }

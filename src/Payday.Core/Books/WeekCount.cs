@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Cash;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
 
@@ -37,7 +38,7 @@ public sealed record WeekCount(
     Money OwedBack,
     Money Moved,
     Money Left,
-    ImmutableSortedDictionary<long, int>? Notes,
+    Notes? Notes,
     Money Spent,
     Money Difference,
     string DifferenceName,

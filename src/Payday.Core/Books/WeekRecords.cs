@@ -71,7 +71,7 @@ public sealed record WeekRecords(
     }
 
     /// <summary>The last count of a pot that stands, or null.</summary>
-    public WeekCount? LastCountOf(PotId potId) => Counts.LastOrDefault(count => count.PotId == potId && !count.Undone);
+    public WeekCount? LastCountOf(PotId potId) => StandingCounts.LastOrDefault(count => count.PotId == potId);
 
     private static long Last<T>(ImmutableArray<T> records, Func<T, long> movement) => records.IsEmpty ? 0 : records.Max(movement);
 }

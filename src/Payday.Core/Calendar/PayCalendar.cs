@@ -1,8 +1,5 @@
 using System.Collections.Immutable;
 using NodaTime;
-using NodaTime.Text;
-using Payday.Core.Amounts;
-using Payday.Core.Faults;
 
 namespace Payday.Core.Calendar;
 
@@ -43,28 +40,6 @@ public static class PayCalendar
                 .Select(years => years is { } span ? after.PlusYears(span) : LocalDate.MaxIsoValue)
                 .Select(to => Paydays(sources, holidays, after.PlusDays(1), to).FirstOrDefault())
                 .FirstOrDefault(payday => payday is not null);
-
-    /// <summary>The last payday on or before a date, or null where no source has paid yet.</summary>
-    public static ScheduledPayday? Latest(IEnumerable<IncomeSource> sources, BankHolidays holidays, LocalDate onOrBefore) =>
-        Spans(onOrBefore.Year - LocalDate.MinIsoValue.Year)
-            .Select(years => years is { } span ? onOrBefore.PlusYears(-span) : LocalDate.MinIsoValue)
-            .Select(from => Paydays(sources, holidays, from, onOrBefore).LastOrDefault())
-            .FirstOrDefault(payday => payday is not null);
-
-    /// <summary>The pay period that a date lies in: from the last payday up to it, to the day before the next.</summary>
-    /// <returns>The period, or which payday is not known.</returns>
-    public static Result<PayPeriod> PeriodOf(IEnumerable<IncomeSource> sources, BankHolidays holidays, LocalDate date)
-    {
-        ImmutableArray<IncomeSource> known = [.. sources];
-        if (Latest(known, holidays, date) is not { } latest)
-        {
-            return Result.Refused<PayPeriod>(new PeriodFault.NoPaydayUpTo(date));
-        }
-
-        return Next(known, holidays, date) is { } next
-            ? Result.Of(new PayPeriod(latest.Date, next.Date.PlusDays(-1)))
-            : Result.Refused<PayPeriod>(new PeriodFault.NoPaydayAfter(date));
-    }
 
     /// <summary>The paydays that carry what is needed in a calendar month, such as a pot's monthly amount.</summary>
     /// <returns>

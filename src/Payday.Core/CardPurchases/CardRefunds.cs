@@ -71,7 +71,7 @@ public static class CardRefunds
     {
         if (purchase.IsRefund)
         {
-            return book.Weeks.Purchases.LastOrDefault(later => later is { IsRefund: true, Undone: false } && later.PotId == purchase.PotId) is { } last && last.Number > purchase.Number
+            return book.Weeks.StandingPurchases.LastOrDefault(later => later.IsRefund && later.PotId == purchase.PotId) is { } last && last.Number > purchase.Number
                 ? new Obstacle.LaterRefund(new BookEntry.Purchase(last.Number))
                 : Returned(book, purchase) ?? TooLittle(book, purchase);
         }

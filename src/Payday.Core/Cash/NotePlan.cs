@@ -19,25 +19,19 @@ namespace Payday.Core.Cash;
 public sealed record NotePlan(
     Currency Currency,
     ImmutableArray<PartNotes> Parts,
-    ImmutableSortedDictionary<long, int> Withdraw,
-    ImmutableSortedDictionary<long, int> Return,
-    ImmutableSortedDictionary<long, int> Reused,
+    Notes Withdraw,
+    Notes Return,
+    Notes Reused,
     ImmutableArray<NoteFault> Faults,
     Money LimitShort,
     bool Proven)
 {
     /// <summary>The value to fetch.</summary>
-    public Money WithdrawTotal => Total(Withdraw);
+    public Money WithdrawTotal => Withdraw.Worth(Currency);
 
     /// <summary>The value of the notes on hand that are used again.</summary>
-    public Money ReusedTotal => Total(Reused);
-
-    /// <summary>What stays in the account over all parts.</summary>
-    public Money KeptBackTotal => Money.Sum(Parts.Select(part => part.KeptBack), Currency);
+    public Money ReusedTotal => Reused.Worth(Currency);
 
     /// <summary>How many notes all parts hold.</summary>
     public int NoteCount => Parts.Sum(part => part.NoteCount);
-
-    private Money Total(ImmutableSortedDictionary<long, int> notes) =>
-        Money.Sum(notes.Select(note => Money.FromMinorUnits(note.Key, Currency) * note.Value), Currency);
 }

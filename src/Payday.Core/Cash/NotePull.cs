@@ -7,18 +7,18 @@ namespace Payday.Core.Cash;
 /// <param name="Gives">What is handed to the other side first; empty where there is no swap.</param>
 /// <param name="Gets">What the other side hands over for it, worth the same.</param>
 public sealed record NotePull(
-    ImmutableSortedDictionary<long, int> Pulls,
-    ImmutableSortedDictionary<long, int> Gives,
-    ImmutableSortedDictionary<long, int> Gets)
+    Notes Pulls,
+    Notes Gives,
+    Notes Gets)
 {
     /// <summary>How many notes change places.</summary>
-    public int Moved => NoteBag.Count(Pulls) + NoteBag.Count(Gives) + NoteBag.Count(Gets);
+    public int Moved => Pulls.Pieces + Gives.Pieces + Gets.Pieces;
 
     /// <summary>The fewest notes that come to an amount exactly.</summary>
     /// <param name="from">The notes that are there, by value in minor units.</param>
     /// <param name="amount">In minor units, zero or more.</param>
     /// <returns>The pull; or null where the notes can't make it.</returns>
-    public static NotePull? Exactly(ImmutableSortedDictionary<long, int> from, long amount) => PullSearch.Find(from, NoteBag.Empty, amount);
+    public static NotePull? Exactly(Notes from, long amount) => PullSearch.Find(from, Notes.None, amount);
 
     /// <summary>
     /// The fewest notes moved in all, so that an amount comes out exactly once notes of equal worth were swapped.
@@ -30,6 +30,6 @@ public sealed record NotePull(
     /// The pull, with a swap only where there must be one; or null where there is none, or none was found with
     /// <see cref="PullSearch.MostMoved"/> notes.
     /// </returns>
-    public static NotePull? WithSwap(ImmutableSortedDictionary<long, int> from, ImmutableSortedDictionary<long, int> other, long amount) =>
+    public static NotePull? WithSwap(Notes from, Notes other, long amount) =>
         Exactly(from, amount) ?? PullSearch.Find(from, other, amount);
 }

@@ -15,7 +15,7 @@ namespace Payday.Core.Cash;
 /// </param>
 public sealed record NoteRequest(
     ImmutableArray<Money> Notes,
-    ImmutableSortedDictionary<long, int> OnHand,
+    Notes OnHand,
     CashSource Source,
     ImmutableArray<NotePart> Parts)
 {

@@ -11,11 +11,11 @@ namespace Payday.Core.Cash;
 /// </param>
 /// <param name="Notes">Value in minor units to count, above zero.</param>
 /// <param name="KeptBack">What stays in the account for the pot; with the notes it adds up to <paramref name="Amount"/>.</param>
-public sealed record PartNotes(NotePart Part, Money Amount, ImmutableSortedDictionary<long, int> Notes, Money KeptBack)
+public sealed record PartNotes(NotePart Part, Money Amount, Notes Notes, Money KeptBack)
 {
     /// <summary>What is in the envelope: the amount less what is kept back.</summary>
     public Money Paid => Amount - KeptBack;
 
     /// <summary>How many notes.</summary>
-    public int NoteCount => Notes.Values.Sum();
+    public int NoteCount => Notes.Pieces;
 }

@@ -13,15 +13,15 @@ internal static class PullSearch
     /// <summary>The most notes a pull with a swap may move; nobody swaps more by hand.</summary>
     public const int MostMoved = 16;
 
-    public static NotePull? Find(ImmutableSortedDictionary<long, int> from, ImmutableSortedDictionary<long, int> other, long amount)
+    public static NotePull? Find(Notes from, Notes other, long amount)
     {
         // A note that is got may be pulled at once, and then counts twice. Without another side there is one state a sum, so no bound is needed.
-        int all = NoteBag.Count(from) + (2 * NoteBag.Count(other));
+        int all = from.Pieces + (2 * other.Pieces);
         int[] bounds = other.IsEmpty ? [all] : [.. new[] { 4, 8, MostMoved }.Select(bound => Math.Min(bound, all)).Distinct()];
         return bounds.Select(bound => Within(bound, from, other, amount)).FirstOrDefault(pull => pull is not null);
     }
 
-    private static NotePull? Within(int bound, ImmutableSortedDictionary<long, int> from, ImmutableSortedDictionary<long, int> other, long amount)
+    private static NotePull? Within(int bound, Notes from, Notes other, long amount)
     {
         bool swaps = !other.IsEmpty;
         Step[] values =
@@ -93,8 +93,7 @@ internal static class PullSearch
         return new NotePull(Bag(pulls), Bag(gives), Bag(gets));
     }
 
-    private static ImmutableSortedDictionary<long, int> Bag(Dictionary<long, int> notes) =>
-        notes.Where(note => note.Value > 0).ToImmutableSortedDictionary();
+    private static Notes Bag(Dictionary<long, int> notes) => Notes.Of(notes.Where(note => note.Value > 0));
 
     private readonly record struct Step(long Value, int Count, bool IsOther);
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Cash;
 using Payday.Core.Pots;
 
 namespace Payday.Core.CashReturns;
@@ -19,7 +20,7 @@ public sealed record ReturnLine(
     Money Owes,
     ImmutableArray<OwedItem> Items,
     ReturnWay Way,
-    ImmutableSortedDictionary<long, int>? Notes,
+    Notes? Notes,
     NoteSwap? Swap,
     bool Goes,
     ReturnFault? Fault);

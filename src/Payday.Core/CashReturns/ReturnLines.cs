@@ -13,7 +13,7 @@ internal sealed class ReturnLines
 {
     private readonly Book book;
     private readonly ReturnDraft draft;
-    private readonly Dictionary<NoteStack, ImmutableSortedDictionary<long, int>> left = [];
+    private readonly Dictionary<NoteStack, Notes> left = [];
 
     private ReturnLines(Book book, ReturnDraft draft)
     {
@@ -49,13 +49,13 @@ internal sealed class ReturnLines
     private ReturnLine Own(Pot pot, Money owes, ImmutableArray<OwedItem> items)
     {
         bool goes = !draft.Leaves.Contains(pot.Id);
-        if (draft.Picked.TryGetValue(pot.Id, out ImmutableSortedDictionary<long, int>? picked))
+        if (draft.Picked.TryGetValue(pot.Id, out Notes? picked))
         {
             left.Remove(NoteStack.Of(pot));
             return new ReturnLine(pot, owes, items, ReturnWay.Picked, picked, null, goes, Fault(pot, owes, picked));
         }
 
-        if (!left.TryGetValue(NoteStack.Of(pot), out ImmutableSortedDictionary<long, int>? there))
+        if (!left.TryGetValue(NoteStack.Of(pot), out Notes? there))
         {
             return new ReturnLine(pot, owes, items, ReturnWay.NotesUnknown, null, null, goes, null);
         }
@@ -68,7 +68,7 @@ internal sealed class ReturnLines
                 : new ReturnLine(pot, owes, items, ReturnWay.NoWay, null, null, false, null);
         }
 
-        left[NoteStack.Of(pot)] = NoteBag.Less(there, pull.Pulls);
+        left[NoteStack.Of(pot)] = there.Less(pull.Pulls);
         return new ReturnLine(pot, owes, items, ReturnWay.Pull, pull.Pulls, null, goes, null);
     }
 
@@ -76,7 +76,7 @@ internal sealed class ReturnLines
     private ReturnLine Swapped(ReturnLine line)
     {
         NoteStack mine = NoteStack.Of(line.Pot);
-        ImmutableSortedDictionary<long, int> own = left[mine];
+        Notes own = left[mine];
         (NoteStack With, NotePull Pull)[] ways =
         [
             .. from with in book.Household.Pots.Select(NoteStack.Of).Prepend(NoteStack.Loose)
@@ -92,8 +92,8 @@ internal sealed class ReturnLines
         }
 
         (NoteStack partner, NotePull best) = ways[0];
-        left[partner] = NoteBag.Plus(NoteBag.Less(left[partner], best.Gets), best.Gives);
-        left[mine] = NoteBag.Less(NoteBag.Plus(NoteBag.Less(own, best.Gives), best.Gets), best.Pulls);
+        left[partner] = left[partner].Less(best.Gets).Plus(best.Gives);
+        left[mine] = own.Less(best.Gives).Plus(best.Gets).Less(best.Pulls);
         return line with
         {
             Way = ReturnWay.Swap,
@@ -105,9 +105,9 @@ internal sealed class ReturnLines
 
     private bool IsSeen(NoteStack stack) => stack.PotId is not { } id || PotNotes.AreSeen(book, book.Household.Pots.Single(pot => pot.Id == id));
 
-    private static ReturnFault.NotesDiffer? Fault(Pot pot, Money owes, ImmutableSortedDictionary<long, int> picked)
+    private static ReturnFault.NotesDiffer? Fault(Pot pot, Money owes, Notes picked)
     {
-        Money worth = NoteBag.Worth(picked, owes.Currency);
+        Money worth = picked.Worth(owes.Currency);
         return worth == owes ? null : new ReturnFault.NotesDiffer(pot.Name, worth, owes);
     }
 }

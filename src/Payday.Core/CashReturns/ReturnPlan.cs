@@ -19,10 +19,10 @@ public sealed record ReturnPlan(Book Book, ReturnDraft Draft, ImmutableArray<Ret
     public Money Total => Money.Sum(Going.Select(line => line.Owes), Book.Household.Currency);
 
     /// <summary>The deposit slip: by value in minor units, the notes that are known.</summary>
-    public ImmutableSortedDictionary<long, int> SlipNotes => Going.Aggregate(NoteBag.Empty, (all, line) => NoteBag.Plus(all, line.Notes ?? NoteBag.Empty));
+    public Notes SlipNotes => Notes.Sum(Going.Select(line => line.Notes).OfType<Notes>());
 
     /// <summary>What goes to the bank in notes that are not known; to be counted at the slip.</summary>
-    public Money Unlisted => Total - NoteBag.Worth(SlipNotes, Book.Household.Currency);
+    public Money Unlisted => Total - SlipNotes.Worth(Book.Household.Currency);
 
     /// <summary>The swaps to make first.</summary>
     public IEnumerable<NoteSwap> Swaps => Going.Where(line => line.Swap is not null).Select(line => line.Swap!);

@@ -28,7 +28,7 @@ internal sealed class ReturnWriter
     /// <param name="amount">No more than it owes.</param>
     /// <param name="notes">The notes it gives, or null where they are not known.</param>
     /// <param name="from">Where the account's money comes from.</param>
-    public void Settle(PotId potId, Money amount, ImmutableSortedDictionary<long, int>? notes, LedgerEnd from)
+    public void Settle(PotId potId, Money amount, Notes? notes, LedgerEnd from)
     {
         ImmutableArray<SettledItem> settles = OwedItems.Settle(writer, record.Date, potId, amount, from, record.Payday);
         int known = record.Pots.ToList().FindIndex(pot => pot.PotId == potId);
@@ -37,7 +37,7 @@ internal sealed class ReturnWriter
             : new ReturnedPot(
                 potId,
                 record.Pots[known].Amount + amount,
-                notes is not null && record.Pots[known].Notes is { } there ? NoteBag.Plus(there, notes) : null);
+                notes is not null && record.Pots[known].Notes is { } there ? there.Plus(notes) : null);
         record = record with
         {
             Pots = known < 0 ? record.Pots.Add(given) : record.Pots.SetItem(known, given),

@@ -118,8 +118,8 @@ internal sealed class ClosingMovements
         {
             LedgerEnd waits = LedgerEnd.InAccount(Purpose.KeptBack(notes.PotId));
             LedgerEnd pot = LedgerEnd.InCash(Purpose.Pot(notes.PotId));
-            Money reused = NoteBag.Worth(notes.Loose, withdrawal.Plan.Currency);
-            Move(waits, pot, NoteBag.Worth(notes.Fetched, withdrawal.Plan.Currency), "withdrawal");
+            Money reused = notes.Loose.Worth(withdrawal.Plan.Currency);
+            Move(waits, pot, notes.Fetched.Worth(withdrawal.Plan.Currency), "withdrawal");
             Move(LedgerEnd.InCash(Purpose.Buffer), pot, reused, "notes on hand");
             Move(waits, LedgerEnd.InAccount(Purpose.Buffer), reused, "notes on hand");
         }

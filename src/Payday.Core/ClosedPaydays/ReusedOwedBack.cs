@@ -27,9 +27,9 @@ internal static class ReusedOwedBack
         var back = new ReturnWriter(writer, plan.Period.First, plan.Period.First);
         foreach (NoteOrigins pot in reused)
         {
-            foreach ((PotId from, ImmutableSortedDictionary<long, int> notes) in pot.OwedBack)
+            foreach ((PotId from, Notes notes) in pot.OwedBack)
             {
-                Amounts.Money worth = NoteBag.Worth(notes, book.Household.Currency);
+                Amounts.Money worth = notes.Worth(book.Household.Currency);
                 writer.Move(
                     plan.Period.First, LedgerEnd.InCash(Purpose.OwedBack(from)), LedgerEnd.InCash(Purpose.Pot(pot.PotId)), worth, "owed-back notes", plan.Period.First);
                 back.Settle(from, worth, notes, LedgerEnd.InAccount(Purpose.KeptBack(pot.PotId)));

@@ -30,7 +30,7 @@ internal static class CountRules
 
     private static CountRow Judged(Book book, CountRow row, CountEntry entry, LocalDate date)
     {
-        Money left = entry.Notes is { } notes ? NoteBag.Worth(notes, row.Expected.Currency) - row.StillOwed : entry.Left;
+        Money left = entry.Notes is { } notes ? notes.Worth(row.Expected.Currency) - row.StillOwed : entry.Left;
         Money gone = row.Expected - left;
         Money difference = gone.IsNegative ? gone : entry.Missing;
         row = row with { Left = left, MovesOnTo = entry.Then is { } then ? then.MovesOnTo : row.MovesOnTo };

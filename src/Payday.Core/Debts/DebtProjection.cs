@@ -56,15 +56,6 @@ public sealed record DebtProjection(
             [.. run.Debts.Where(debt => !debt.IsPaid).Select(debt => debt.State.Id)]);
     }
 
-    /// <summary>Whether a debt ends when nothing but its minimum is ever paid.</summary>
-    /// <inheritdoc cref="Project"/>
-    public static bool EndsAtItsMinimum(DebtState debt)
-    {
-        ArgumentNullException.ThrowIfNull(debt);
-        Money none = Money.Zero(debt.Balance.Currency);
-        return RunToTheEnd(new([debt], none, none, default)).Debts[0].IsPaid;
-    }
-
     private static PayoffRun RunToTheEnd(PayoffRun run)
     {
         while (!run.IsOver && run.Month < LongestMonths)

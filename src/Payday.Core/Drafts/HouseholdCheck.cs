@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Cash;
 using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Ids;
@@ -39,7 +40,7 @@ public static class HouseholdCheck
         NodaTime.LocalDate start = check.Date(draft.Start, startAt);
         check.Start = check.IsSound(startAt) ? start : null;
         HouseholdSettings settings = SettingsCheck.Of(draft.Settings, check);
-        (Money account, ImmutableSortedDictionary<long, int> notes) = OpeningCheck.Of(draft.Opening, check);
+        (Money account, Notes notes) = OpeningCheck.Of(draft.Opening, check);
 
         ItemNames sources = ItemNames.Of(draft.Sources, HouseholdDraft.Members.Sources, "source", check);
         DraftPlace sourcesAt = DraftPlace.Of(HouseholdDraft.Members.Sources);

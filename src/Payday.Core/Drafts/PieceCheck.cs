@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Cash;
 
 namespace Payday.Core.Drafts;
 
@@ -60,11 +61,11 @@ public static class PieceCheck
 
     /// <summary>Checks how many notes there are of each value.</summary>
     /// <returns>By value in minor units.</returns>
-    public static ImmutableSortedDictionary<long, int> Counts(ImmutableArray<NoteCountDraft> counts, DraftMember member, DraftPlace of, DraftCheck check)
+    public static Notes Counts(ImmutableArray<NoteCountDraft> counts, DraftMember member, DraftPlace of, DraftCheck check)
     {
         ArgumentNullException.ThrowIfNull(check);
         check.NotTooMany(counts.Length, HouseholdLimits.MostPieces, of.Then(member));
-        var made = ImmutableSortedDictionary.CreateBuilder<long, int>();
+        var made = new Dictionary<long, int>();
         foreach ((int i, NoteCountDraft entry) in counts.Index())
         {
             DraftPlace place = of.Then(member, i);
@@ -81,6 +82,6 @@ public static class PieceCheck
             }
         }
 
-        return made.ToImmutable();
+        return Cash.Notes.Of(made);
     }
 }

@@ -14,7 +14,7 @@ namespace Payday.Core.Fills;
 /// <param name="Amount">What its notes come to.</param>
 /// <param name="Notes">By value in minor units: the notes that the payday planned for it.</param>
 /// <param name="Marked">What became of it, or null while it waits.</param>
-public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, ImmutableSortedDictionary<long, int> Notes, WalletFill? Marked)
+public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, WalletFill? Marked)
 {
     /// <summary>
     /// What it moves: for a fill that is done what it moved, for another what it would move now. That is the amount, or
@@ -86,7 +86,7 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, ImmutableSorte
                 var key = new FillKey(closed.Payday, part.Week, pot.Id);
                 if (part.PotId == pot.Id && !part.Notes.IsEmpty && marked.GetValueOrDefault(key) is var mark && takes(mark))
                 {
-                    parts.Add(new FillPart(key, pot, NoteBag.Worth(part.Notes, book.Household.Currency), part.Notes, mark));
+                    parts.Add(new FillPart(key, pot, part.Notes.Worth(book.Household.Currency), part.Notes, mark));
                 }
             }
         }

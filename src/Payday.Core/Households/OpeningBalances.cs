@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Cash;
 using Payday.Core.Ids;
 
 namespace Payday.Core.Households;
@@ -13,4 +14,4 @@ public sealed record OpeningBalances(
     Money Account,
     ImmutableSortedDictionary<BillId, Money> SetAside,
     ImmutableSortedDictionary<PotId, Money> Pots,
-    ImmutableSortedDictionary<long, int> NotesOnHand);
+    Notes NotesOnHand);

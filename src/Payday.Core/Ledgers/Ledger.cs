@@ -19,17 +19,17 @@ public sealed class Ledger
 
     // Made when they are first asked for, and kept up from there.
     private ImmutableDictionary<LedgerEnd, GrowingList<Movement>>? byEnd;
-    private ImmutableDictionary<long, long>? reverses;
+    private Reversals? reversals;
 
     private Ledger(
         GrowingList<Movement> movements,
         ImmutableDictionary<LedgerEnd, GrowingList<Movement>>? byEnd,
-        ImmutableDictionary<long, long>? reverses,
+        Reversals? reversals,
         Balances balances)
     {
         this.movements = movements;
         this.byEnd = byEnd;
-        this.reverses = reverses;
+        this.reversals = reversals;
         Balances = balances;
     }
 
@@ -40,10 +40,9 @@ public sealed class Ledger
     public Balances Balances { get; }
 
     /// <summary>The movements that stand, in order: neither undone nor the undoing of another.</summary>
-    public IEnumerable<Movement> Standing => Reverses.IsEmpty ? movements : movements.Where(Stands);
+    public IEnumerable<Movement> Standing => Reversals.IsEmpty ? movements : movements.Where(Reversals.Stands);
 
-    // By the number of what is undone: the number of what undid it. Few are, so what asks for it costs little.
-    private ImmutableDictionary<long, long> Reverses => reverses ??= Undone(ImmutableDictionary<long, long>.Empty, movements);
+    private Reversals Reversals => reversals ??= Reversals.None.With(movements);
 
     /// <summary>The movements out of and into an end that stand, in order.</summary>
     public IReadOnlyList<Movement> Of(LedgerEnd end)
@@ -56,12 +55,12 @@ public sealed class Ledger
     public bool Stands(Movement movement)
     {
         ArgumentNullException.ThrowIfNull(movement);
-        return movement.Reverses is null && !Reverses.ContainsKey(movement.Number);
+        return Reversals.Stands(movement);
     }
 
     /// <summary>The movement that undid another, or null while that stands.</summary>
     /// <param name="number">The number of the other.</param>
-    public Movement? UndoneBy(long number) => Reverses.TryGetValue(number, out long by) ? movements[(int)(by - 1)] : null;
+    public Movement? UndoneBy(long number) => Reversals.By(number) is { } by ? movements[(int)(by - 1)] : null;
 
     /// <summary>A ledger without movements.</summary>
     public static Ledger Empty(Currency currency) => new(GrowingList<Movement>.Empty, null, null, Balances.Empty(currency));
@@ -105,22 +104,22 @@ public sealed class Ledger
         }
 
         ReadOnlySpan<Movement> numbered = CollectionsMarshal.AsSpan(added);
-        Balances after = Balances.After(numbered);
+        Balances balances = Balances.After(numbered);
         foreach (LedgerEnd end in added.Select(movement => movement.From).Distinct().Where(end => !LedgerCheck.MayBeNegative(end)))
         {
-            if (after[end].IsNegative && after[end] < Balances[end])
+            if (balances[end].IsNegative && balances[end] < Balances[end])
             {
-                throw new InvalidOperationException($"{end.Key} would be {after[end].ToPlain()}.");
+                throw new InvalidOperationException($"{end.Key} would be {balances[end].ToPlain()}.");
             }
         }
 
         GrowingList<Movement> all = this.movements.Add(numbered);
-        bool undoes = added.Exists(movement => movement.Reverses is not null);
+        Reversals? after = added.Exists(movement => movement.Reverses is not null) ? Reversals.With(added) : reversals;
         return new Ledger(
             all,
-            byEnd is null ? null : undoes ? Less(byEnd, all, added) : Indexed(byEnd, added),
-            reverses is null ? null : undoes ? Undone(reverses, added) : reverses,
-            after);
+            byEnd is null ? null : after == reversals ? Indexed(byEnd, added) : Less(byEnd, all, added, after!),
+            after,
+            balances);
     }
 
     /// <summary>The movements that undo others: the same amounts, the other way.</summary>
@@ -140,7 +139,7 @@ public sealed class Ledger
             }
 
             Movement movement = Movements[(int)(number - 1)];
-            if (Reverses.ContainsKey(number))
+            if (Reversals.By(number) is not null)
             {
                 return Result.Refused<ImmutableArray<Movement>>(new LedgerFault.UndoneAlready(number));
             }
@@ -187,16 +186,15 @@ public sealed class Ledger
 
     // What was undone goes from the lists of its two ends, and what undid it never comes in.
     private static ImmutableDictionary<LedgerEnd, GrowingList<Movement>> Less(
-        ImmutableDictionary<LedgerEnd, GrowingList<Movement>> before, GrowingList<Movement> all, List<Movement> added)
+        ImmutableDictionary<LedgerEnd, GrowingList<Movement>> before, GrowingList<Movement> all, List<Movement> added, Reversals reversals)
     {
-        HashSet<long> undone = [.. added.Select(movement => movement.Reverses).OfType<long>()];
-        HashSet<LedgerEnd> ends = [.. undone.Select(number => all[(int)(number - 1)]).SelectMany(movement => new[] { movement.From, movement.To })];
+        HashSet<LedgerEnd> ends =
+        [
+            .. added.Select(movement => movement.Reverses).OfType<long>().Select(number => all[(int)(number - 1)]).SelectMany(movement => new[] { movement.From, movement.To }),
+        ];
         ImmutableDictionary<LedgerEnd, GrowingList<Movement>> less = before.SetItems(ends.Select(end => KeyValuePair.Create(
             end,
-            GrowingList<Movement>.Empty.Add([.. before.GetValueOrDefault(end, GrowingList<Movement>.Empty).Where(movement => !undone.Contains(movement.Number))]))));
-        return Indexed(less, added.Where(movement => movement.Reverses is null && !undone.Contains(movement.Number)));
+            GrowingList<Movement>.Empty.Add([.. before.GetValueOrDefault(end, GrowingList<Movement>.Empty).Where(reversals.Stands)]))));
+        return Indexed(less, added.Where(reversals.Stands));
     }
-
-    private static ImmutableDictionary<long, long> Undone(ImmutableDictionary<long, long> before, IEnumerable<Movement> added) =>
-        before.SetItems(added.Where(movement => movement.Reverses is not null).Select(movement => KeyValuePair.Create(movement.Reverses!.Value, movement.Number)));
 }

@@ -21,34 +21,29 @@ internal static class PlanMaker
     {
         Currency currency = request.Currency;
         ImmutableArray<PartNotes>.Builder parts = ImmutableArray.CreateBuilder<PartNotes>();
-        SortedDictionary<long, int> totals = [];
         for (int i = 0; i < amounts.Length; i++)
         {
             long paid = 0;
             foreach ((long value, int count) in solved.Notes[i])
             {
                 paid += value * count;
-                totals[value] = totals.GetValueOrDefault(value) + count;
             }
 
             Money keptBack = Money.FromMinorUnits(amounts[i] - paid, currency);
             parts.Add(new PartNotes(request.Parts[i], Money.FromMinorUnits(amounts[i], currency), solved.Notes[i], keptBack));
         }
 
-        ImmutableSortedDictionary<long, int> reused = Counts(
-            totals.Select(note => (note.Key, Math.Min(note.Value, request.OnHand.GetValueOrDefault(note.Key)))));
+        Notes needed = Notes.Sum(solved.Notes);
+        Notes reused = needed.Common(request.OnHand);
         NoteWishCheck wishes = new(request);
         return new NotePlan(
             currency,
             parts.ToImmutable(),
-            Counts(totals.Select(note => (note.Key, note.Value - reused.GetValueOrDefault(note.Key)))),
-            Counts(request.OnHand.Select(note => (note.Key, note.Value - reused.GetValueOrDefault(note.Key)))),
+            needed.Less(reused),
+            request.OnHand.Less(reused),
             reused,
             [.. parts.Select((part, i) => wishes.FaultOf(part, limited[i])).OfType<NoteFault>()],
             limitShort,
             solved.Proven);
     }
-
-    private static ImmutableSortedDictionary<long, int> Counts(IEnumerable<(long Value, int Count)> notes) =>
-        notes.Where(note => note.Count > 0).ToImmutableSortedDictionary(note => note.Value, note => note.Count);
 }

@@ -43,7 +43,7 @@ internal sealed class ProblemMaker
         NoteProblem problem = new(
             unit,
             [.. values.Select(value => value / unit)],
-            [.. values.Select(value => (long)Int128.Min(request.OnHand.GetValueOrDefault(value), total / value))],
+            [.. values.Select(value => (long)Int128.Min(request.OnHand[value], total / value))],
             [.. values.Select(fetched.Contains)],
             [.. request.Parts.Select((part, i) => GoalOf(part.Wishes, amounts[i], values, unit))],
             effort);
@@ -110,17 +110,6 @@ internal sealed class ProblemMaker
             Whole.Mod(-atLeast, unit));
     }
 
-    private static ImmutableSortedDictionary<long, int> NotesOf(long[] counts, long[] values, long most)
-    {
-        ImmutableSortedDictionary<long, int>.Builder notes = ImmutableSortedDictionary.CreateBuilder<long, int>();
-        for (int i = 0; i < counts.Length; i++)
-        {
-            if (counts[i] > 0)
-            {
-                notes.Add(values[i], (int)Math.Min(counts[i], most));
-            }
-        }
-
-        return notes.ToImmutable();
-    }
+    private static Notes NotesOf(long[] counts, long[] values, long most) =>
+        Notes.Of(counts.Zip(values).Where(note => note.First > 0).Select(note => (note.Second, (int)Math.Min(note.First, most))));
 }

@@ -1,17 +1,18 @@
 using System.Collections.Immutable;
+using Payday.Core.Cash;
 
 namespace Payday.Core.NotePlanning;
 
 /// <summary>Notes for each part in minor units.</summary>
 /// <param name="Notes">Part by part, value to count.</param>
 /// <param name="Proven">Whether no better choice exists.</param>
-internal sealed record SolvedNotes(ImmutableArray<ImmutableSortedDictionary<long, int>> Notes, bool Proven)
+internal sealed record SolvedNotes(ImmutableArray<Notes> Notes, bool Proven)
 {
     /// <summary>What a part is paid.</summary>
     public long Paid(int part) => Notes[part].Sum(note => note.Key * note.Value);
 
     /// <summary>The value that has to be fetched, given the notes on hand.</summary>
-    public long Fetched(ImmutableSortedDictionary<long, int> onHand)
+    public long Fetched(Notes onHand)
     {
         Dictionary<long, long> left = onHand.ToDictionary(note => note.Key, note => (long)note.Value);
         long fetched = 0;

@@ -1,112 +1,53 @@
-using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.Fills;
 using Payday.Core.Ledgers;
 
 namespace Payday.Core.NotesAtHome;
 
-/// <summary>What the records say of the notes at one movement.</summary>
-internal sealed class NoteEvent
+/// <summary>What a record says of the notes, once its movements are made. One of the nested cases.</summary>
+/// <param name="First">The number of the record's first movement: from here on its movements and notes don't agree yet.</param>
+/// <param name="Last">The number of its last one, after which they do.</param>
+internal abstract record NoteEvent(long First, long Last)
 {
-    /// <summary>The last movement of the record that begins here.</summary>
-    public long Last { get; private set; }
+    /// <summary>A payday was closed: its notes lie in the pots, and the rest is loose.</summary>
+    public sealed record Closed(ClosedPayday Payday) : NoteEvent(Payday.FirstMovement, Payday.LastMovement);
 
-    /// <summary>What changes once the movement is made.</summary>
-    public List<Action<NoteReplay>> Changes { get; } = [];
+    /// <summary>A pot's part went in the wallet.</summary>
+    /// <param name="Part">The part.</param>
+    /// <param name="Movement">The movement it went by.</param>
+    public sealed record Filled(FillPart Part, long Movement) : NoteEvent(Movement, Movement);
 
-    /// <summary>By the number of the movement at which it happens.</summary>
-    public static Dictionary<long, NoteEvent> Of(Book book)
+    /// <summary>Owed-back cash was pulled, with swaps where it had to be.</summary>
+    public sealed record Returned(CashReturn Back) : NoteEvent(Back.FirstMovement, Back.LastMovement);
+
+    /// <summary>A pot was counted. A count without movements is told where the one before it stands.</summary>
+    public sealed record Counted(WeekCount Count) : NoteEvent(Math.Min(Count.FirstMovement, Count.LastMovement), Count.LastMovement);
+
+    /// <summary>What a count left moved on.</summary>
+    /// <param name="Count">The count.</param>
+    /// <param name="Movement">The movement it went by.</param>
+    /// <param name="To">Where it went.</param>
+    public sealed record MovedOn(WeekCount Count, long Movement, LedgerEnd To) : NoteEvent(Movement, Movement);
+
+    /// <summary>All events of a book; of those that are told at one movement, in the order in which they happen.</summary>
+    public static IEnumerable<NoteEvent> Of(Book book) =>
+    [
+        .. book.Closed.Where(closed => closed.LastMovement >= closed.FirstMovement).Select(closed => new Closed(closed)),
+        .. FillPart.Of(book).Where(part => part.Marked?.Movement is not null).Select(part => new Filled(part, part.Marked!.Movement!.Value)),
+        .. book.Weeks.StandingReturns.Where(back => back.LastMovement >= back.FirstMovement).Select(back => new Returned(back)),
+        .. book.Weeks.StandingCounts.SelectMany(count => Of(book.Ledger, count)),
+    ];
+
+    private static IEnumerable<NoteEvent> Of(Ledger ledger, WeekCount count)
     {
-        var events = new Dictionary<long, NoteEvent>();
-        foreach (ClosedPayday closed in book.Closed.Where(closed => closed.LastMovement >= closed.FirstMovement))
+        if (count.LastMovement > 0)
         {
-            At(closed.FirstMovement).Last = closed.LastMovement;
-            At(closed.LastMovement).Changes.Add(replay => Close(replay, closed));
+            yield return new Counted(count);
         }
 
-        foreach (FillPart part in FillPart.Of(book).Where(part => part.Marked?.Movement is not null))
+        if (count.Move is { } move)
         {
-            At(part.Marked!.Movement!.Value).Changes.Add(replay => Fill(replay, part));
-        }
-
-        foreach (CashReturn back in book.Weeks.StandingReturns.Where(back => back.LastMovement >= back.FirstMovement))
-        {
-            NoteEvent first = At(back.FirstMovement);
-            first.Last = Math.Max(first.Last, back.LastMovement);
-            At(back.LastMovement).Changes.Add(replay => Return(replay, back));
-        }
-
-        foreach (WeekCount count in book.Weeks.StandingCounts)
-        {
-            if (count.LastMovement >= count.FirstMovement)
-            {
-                At(count.FirstMovement).Last = count.LastMovement;
-            }
-
-            if (count.LastMovement > 0)
-            {
-                At(count.LastMovement).Changes.Add(replay => Count(replay, count));
-            }
-
-            if (count.Move is { } move)
-            {
-                LedgerEnd to = book.Ledger.Movements[(int)move - 1].To;
-                At(move).Changes.Add(replay => MoveOn(replay, count, to));
-            }
-        }
-
-        return events;
-
-        NoteEvent At(long number) => events.TryGetValue(number, out NoteEvent? known) ? known : events[number] = new NoteEvent();
-    }
-
-    private static void Close(NoteReplay replay, ClosedPayday closed)
-    {
-        replay.Set(NoteStack.Loose, closed.OnHandAfter);
-        foreach (ClosedPart part in closed.Parts)
-        {
-            replay.Put(new NoteStack(part.PotId, InWallet: false), part.Notes);
-        }
-    }
-
-    private static void Fill(NoteReplay replay, FillPart part)
-    {
-        ImmutableSortedDictionary<long, int>? notes = part.Marked!.Amount == part.Amount ? part.Notes : null;
-        replay.Take(new NoteStack(part.Pot.Id, InWallet: false), notes);
-        replay.Put(new NoteStack(part.Pot.Id, InWallet: true), notes);
-    }
-
-    private static void Return(NoteReplay replay, CashReturn back)
-    {
-        foreach (NoteSwap swap in back.Swaps)
-        {
-            NoteStack with = swap.With is { } pot ? replay.StackOf(pot) : NoteStack.Loose;
-            replay.Take(replay.StackOf(swap.PotId), swap.Gives);
-            replay.Put(with, swap.Gives);
-            replay.Take(with, swap.Gets);
-            replay.Put(replay.StackOf(swap.PotId), swap.Gets);
-        }
-
-        foreach (ReturnedPot pot in back.Pots)
-        {
-            replay.Take(replay.StackOf(pot.PotId), pot.Notes);
-        }
-    }
-
-    private static void Count(NoteReplay replay, WeekCount count)
-    {
-        // An amount alone says nothing of the notes, unless all is there as it was.
-        if (count.Notes is not null || !count.Spent.IsZero || !count.Difference.IsZero)
-        {
-            replay.Set(replay.StackOf(count.PotId), count.Notes);
-        }
-    }
-
-    private static void MoveOn(NoteReplay replay, WeekCount count, LedgerEnd to)
-    {
-        if (to is LedgerEnd.Held { Place: Place.Cash, Purpose: { Kind: PurposeKind.Pot or PurposeKind.Wallet } purpose })
-        {
-            replay.MoveAll(replay.StackOf(count.PotId), new NoteStack(purpose.PotId, purpose.Kind == PurposeKind.Wallet), count.Left);
+            yield return new MovedOn(count, move, ledger.Movements[(int)move - 1].To);
         }
     }
 }

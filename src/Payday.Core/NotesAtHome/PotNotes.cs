@@ -16,21 +16,21 @@ namespace Payday.Core.NotesAtHome;
 /// </remarks>
 public sealed class PotNotes
 {
-    private readonly ImmutableDictionary<NoteStack, ImmutableSortedDictionary<long, int>?> known;
+    private readonly ImmutableDictionary<NoteStack, Notes?> known;
 
-    internal PotNotes(ImmutableDictionary<NoteStack, ImmutableSortedDictionary<long, int>?> known) => this.known = known;
+    internal PotNotes(ImmutableDictionary<NoteStack, Notes?> known) => this.known = known;
 
     /// <summary>The loose notes at home, in no pot; always known.</summary>
-    public ImmutableSortedDictionary<long, int> Loose => known.GetValueOrDefault(NoteStack.Loose, NoteBag.Empty) ?? NoteBag.Empty;
+    public Notes Loose => known.GetValueOrDefault(NoteStack.Loose, Notes.None) ?? Notes.None;
 
     /// <summary>A pot's notes at home, by value in minor units; null where they are not known.</summary>
-    public ImmutableSortedDictionary<long, int>? AtHome(PotId potId) => known.GetValueOrDefault(new NoteStack(potId, InWallet: false), NoteBag.Empty);
+    public Notes? AtHome(PotId potId) => known.GetValueOrDefault(new NoteStack(potId, InWallet: false), Notes.None);
 
     /// <summary>A pot's notes in the wallet, owed-back ones included; null where they are not known.</summary>
-    public ImmutableSortedDictionary<long, int>? InWallet(PotId potId) => known.GetValueOrDefault(new NoteStack(potId, InWallet: true), NoteBag.Empty);
+    public Notes? InWallet(PotId potId) => known.GetValueOrDefault(new NoteStack(potId, InWallet: true), Notes.None);
 
     /// <summary>The notes that a pot pulls owed-back cash from: the wallet's for spending, else those at home; null where they are not known.</summary>
-    public ImmutableSortedDictionary<long, int>? ToPullFrom(Pot pot)
+    public Notes? ToPullFrom(Pot pot)
     {
         ArgumentNullException.ThrowIfNull(pot);
         return FillPart.GoesThroughTheWallet(pot) ? InWallet(pot.Id) : AtHome(pot.Id);
@@ -48,7 +48,7 @@ public sealed class PotNotes
     public static PotNotes Of(Book book)
     {
         ArgumentNullException.ThrowIfNull(book);
-        return FollowedNotes.Of(book);
+        return book.Remembered(NoteReplay.Of);
     }
 }
 

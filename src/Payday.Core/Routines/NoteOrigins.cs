@@ -12,9 +12,9 @@ namespace Payday.Core.Routines;
 /// <param name="Fetched">From the bank.</param>
 internal sealed record NoteOrigins(
     PotId PotId,
-    ImmutableArray<(PotId From, ImmutableSortedDictionary<long, int> Notes)> OwedBack,
-    ImmutableSortedDictionary<long, int> Loose,
-    ImmutableSortedDictionary<long, int> Fetched)
+    ImmutableArray<(PotId From, Notes Notes)> OwedBack,
+    Notes Loose,
+    Notes Fetched)
 {
     /// <summary>
     /// The origins of every pot's notes: first what would otherwise be carried to the bank, then what lies loose at
@@ -22,25 +22,25 @@ internal sealed record NoteOrigins(
     /// </summary>
     public static ImmutableArray<NoteOrigins> Of(WithdrawalStep step)
     {
-        ImmutableSortedDictionary<long, int> loose = NoteBag.Less(step.Plan.Reused, OwedBackOffer.Sum(step.OwedBack));
+        Notes loose = step.Plan.Reused.Less(OwedBackOffer.Sum(step.OwedBack));
         ReturnedPot[] owed = [.. step.OwedBack];
         var origins = ImmutableArray.CreateBuilder<NoteOrigins>();
         foreach (CashPotRow row in step.Pots)
         {
-            ImmutableSortedDictionary<long, int> notes = row.Weeks.Aggregate(NoteBag.Empty, (all, week) => NoteBag.Plus(all, week.Notes));
-            var given = ImmutableArray.CreateBuilder<(PotId From, ImmutableSortedDictionary<long, int> Notes)>();
+            Notes notes = Notes.Sum(row.Weeks.Select(week => week.Notes));
+            var given = ImmutableArray.CreateBuilder<(PotId From, Notes Notes)>();
             for (int i = 0; i < owed.Length; i++)
             {
-                ImmutableSortedDictionary<long, int> used = Common(ref notes, owed[i].Notes!);
-                owed[i] = owed[i] with { Notes = NoteBag.Less(owed[i].Notes!, used) };
+                Notes used = Common(ref notes, owed[i].Notes!);
+                owed[i] = owed[i] with { Notes = owed[i].Notes!.Less(used) };
                 if (!used.IsEmpty)
                 {
                     given.Add((owed[i].PotId, used));
                 }
             }
 
-            ImmutableSortedDictionary<long, int> fromHome = Common(ref notes, loose);
-            loose = NoteBag.Less(loose, fromHome);
+            Notes fromHome = Common(ref notes, loose);
+            loose = loose.Less(fromHome);
             origins.Add(new NoteOrigins(row.Pot.Id, given.ToImmutable(), fromHome, notes));
         }
 
@@ -48,11 +48,10 @@ internal sealed record NoteOrigins(
     }
 
     // Takes out of what is wanted as much as is on offer.
-    private static ImmutableSortedDictionary<long, int> Common(
-        ref ImmutableSortedDictionary<long, int> wanted, ImmutableSortedDictionary<long, int> offered)
+    private static Notes Common(ref Notes wanted, Notes offered)
     {
-        ImmutableSortedDictionary<long, int> common = NoteBag.Less(wanted, NoteBag.Less(wanted, offered));
-        wanted = NoteBag.Less(wanted, common);
+        Notes common = wanted.Common(offered);
+        wanted = wanted.Less(common);
         return common;
     }
 }

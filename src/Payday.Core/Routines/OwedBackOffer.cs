@@ -16,7 +16,7 @@ namespace Payday.Core.Routines;
 /// <param name="Notes">By value in minor units: the owed-back notes that are known and can be pulled without a swap.</param>
 /// <param name="Apart">Both trips made: all owed-back notes are taken there, all notes of the withdrawal fetched.</param>
 /// <param name="Together">The owed-back notes used for the pots, as far as they fit.</param>
-public sealed record OwedBackOffer(ImmutableSortedDictionary<long, int> Notes, BankTrip Apart, BankTrip Together)
+public sealed record OwedBackOffer(Notes Notes, BankTrip Apart, BankTrip Together)
 {
     /// <summary>The offer for a routine, both ways worked out; null where no owed-back notes are known.</summary>
     public static OwedBackOffer? Of(RoutinePlan plan)
@@ -40,13 +40,13 @@ public sealed record OwedBackOffer(ImmutableSortedDictionary<long, int> Notes, B
     ];
 
     /// <summary>All notes of some pots.</summary>
-    internal static ImmutableSortedDictionary<long, int> Sum(IEnumerable<ReturnedPot> pots) =>
-        pots.Aggregate(NoteBag.Empty, (all, pot) => NoteBag.Plus(all, pot.Notes ?? NoteBag.Empty));
+    internal static Notes Sum(IEnumerable<ReturnedPot> pots) =>
+        Notes.Sum(pots.Select(pot => pot.Notes).OfType<Notes>());
 
     private static BankTrip Trip(RoutinePlan plan, ImmutableArray<ReturnedPot> usable)
     {
-        ImmutableSortedDictionary<long, int> taken = NoteBag.Less(Sum(usable), Sum(plan.Withdrawal.OwedBackReused));
-        return new BankTrip(NoteBag.Count(taken) + NoteBag.Count(plan.Withdrawal.Plan.Withdraw), plan.Withdrawal.Plan.WithdrawTotal);
+        Notes taken = Sum(usable).Less(Sum(plan.Withdrawal.OwedBackReused));
+        return new BankTrip(taken.Pieces + plan.Withdrawal.Plan.Withdraw.Pieces, plan.Withdrawal.Plan.WithdrawTotal);
     }
 }
 

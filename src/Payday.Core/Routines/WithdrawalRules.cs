@@ -16,9 +16,9 @@ internal static class WithdrawalRules
     public static WithdrawalStep Of(RoutineFacts facts, PotsStep pots, SurplusStep surplus)
     {
         Household household = facts.Book.Household;
-        ImmutableSortedDictionary<long, int> onHand = PotNotes.Of(facts.Book).Loose;
+        Notes onHand = PotNotes.Of(facts.Book).Loose;
         ImmutableArray<ReturnedPot> owedBack = facts.Draft.UsesOwedBack ? OwedBackOffer.Usable(facts.Book, facts.Period.First) : [];
-        ImmutableSortedDictionary<long, int> usable = NoteBag.Plus(facts.Draft.LeavesNotesAtHome ? onHand.Clear() : onHand, OwedBackOffer.Sum(owedBack));
+        Notes usable = (facts.Draft.LeavesNotesAtHome ? Notes.None : onHand).Plus(OwedBackOffer.Sum(owedBack));
         ImmutableArray<(Pot Pot, Money Amount, ImmutableArray<NotePart> Parts)> wanted =
         [
             .. pots.Rows

@@ -13,15 +13,15 @@ namespace Payday.Core.Routines;
 /// <param name="Plan">Which notes go where.</param>
 public sealed record WithdrawalStep(
     ImmutableArray<CashPotRow> Pots,
-    ImmutableSortedDictionary<long, int> OnHand,
+    Notes OnHand,
     NotePlan Plan)
 {
     /// <summary>The owed-back notes that may be used again this time; none unless the draft says so.</summary>
     public ImmutableArray<ReturnedPot> OwedBack { get; init; } = [];
 
     /// <summary>By note value: the loose notes at home afterwards.</summary>
-    public ImmutableSortedDictionary<long, int> OnHandAfter =>
-        NoteOrigins.Of(this).Aggregate(OnHand, (left, pot) => NoteBag.Less(left, pot.Loose));
+    public Notes OnHandAfter =>
+        NoteOrigins.Of(this).Aggregate(OnHand, (left, pot) => left.Less(pot.Loose));
 
     /// <summary>The owed-back notes that go into pots, by the pot that owed them.</summary>
     public ImmutableArray<ReturnedPot> OwedBackReused =>
@@ -29,8 +29,8 @@ public sealed record WithdrawalStep(
         .. NoteOrigins.Of(this)
             .SelectMany(pot => pot.OwedBack)
             .GroupBy(given => given.From)
-            .Select(given => (given.Key, Notes: given.Aggregate(NoteBag.Empty, (all, part) => NoteBag.Plus(all, part.Notes))))
-            .Select(given => new ReturnedPot(given.Key, NoteBag.Worth(given.Notes, Plan.Currency), given.Notes)),
+            .Select(given => (given.Key, Notes: Notes.Sum(given.Select(part => part.Notes))))
+            .Select(given => new ReturnedPot(given.Key, given.Notes.Worth(Plan.Currency), given.Notes)),
     ];
 
     /// <summary>All that stays in the account for the pots' next fill.</summary>
@@ -50,4 +50,4 @@ public sealed record CashPotRow(Pot Pot, Money Amount, ImmutableArray<WeekPart> 
 /// <param name="Amount">What the notes come to.</param>
 /// <param name="Share">The pot's share for the week, of which the notes make as much as they can.</param>
 /// <param name="Changed">Whether the person chose the notes.</param>
-public sealed record WeekPart(LocalDate? Week, ImmutableSortedDictionary<long, int> Notes, Money Amount, Money Share, bool Changed);
+public sealed record WeekPart(LocalDate? Week, Notes Notes, Money Amount, Money Share, bool Changed);

@@ -30,8 +30,8 @@ internal static class SlipCheck
     {
         Currency currency = book.Household.Currency;
         NumberStyle style = book.Household.Settings.Numbers;
-        Money slip = NoteBag.Worth(closed.Withdraw, currency) + NoteBag.Worth(closed.Reused, currency);
-        Money pots = Money.Sum(closed.Parts.Select(part => NoteBag.Worth(part.Notes, currency)), currency);
+        Money slip = closed.Withdraw.Worth(currency) + closed.Reused.Worth(currency);
+        Money pots = Money.Sum(closed.Parts.Select(part => part.Notes.Worth(currency)), currency);
         if (slip != pots)
         {
             yield return new Finding(
@@ -46,7 +46,7 @@ internal static class SlipCheck
     private static IEnumerable<Finding> OfPots(Book book, ClosedPayday closed)
     {
         NumberStyle style = book.Household.Settings.Numbers;
-        ImmutableSortedDictionary<PotId, Money> notes = Sums(book, closed.Parts.Select(part => (part.PotId, NoteBag.Worth(part.Notes, book.Household.Currency))));
+        ImmutableSortedDictionary<PotId, Money> notes = Sums(book, closed.Parts.Select(part => (part.PotId, part.Notes.Worth(book.Household.Currency))));
         ImmutableSortedDictionary<PotId, Money> moved = Sums(book, Moved(book, closed));
         Money nothing = Money.Zero(book.Household.Currency);
         foreach (PotId pot in notes.Keys.Union(moved.Keys).Order())

@@ -4,6 +4,7 @@ using LiteDB;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Cash;
 using Payday.Core.Ledgers;
 
 namespace Payday.Store.Fields;
@@ -28,9 +29,8 @@ internal sealed class DocumentReader(BsonDocument document, Currency currency) :
 
     public LedgerEnd End(string name) => LedgerEnd.FromKey(document[name].AsString);
 
-    public ImmutableSortedDictionary<long, int>? OptionalNotes(string name) => document[name] is { IsNull: false } value
-        ? value.AsDocument.ToImmutableSortedDictionary(
-            pair => long.Parse(pair.Key, CultureInfo.InvariantCulture), pair => pair.Value.AsInt32)
+    public Notes? OptionalNotes(string name) => document[name] is { IsNull: false } value
+        ? Notes.Of(value.AsDocument.Select(pair => (long.Parse(pair.Key, CultureInfo.InvariantCulture), pair.Value.AsInt32)))
         : null;
 
     public IReadOnlyList<string>? OptionalTexts(string name) =>

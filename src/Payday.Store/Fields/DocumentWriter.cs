@@ -3,6 +3,7 @@ using System.Globalization;
 using LiteDB;
 using NodaTime;
 using NodaTime.Text;
+using Payday.Core.Cash;
 
 namespace Payday.Store.Fields;
 
@@ -33,7 +34,7 @@ internal sealed class DocumentWriter : IFieldWriter
 
     public void OptionalDate(string name, LocalDate? value) => Document[name] = value is { } date ? LocalDatePattern.Iso.Format(date) : BsonValue.Null;
 
-    public void OptionalNotes(string name, ImmutableSortedDictionary<long, int>? value)
+    public void OptionalNotes(string name, Notes? value)
     {
         if (value is null)
         {

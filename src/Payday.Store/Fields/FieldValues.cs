@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Cash;
 
 namespace Payday.Store.Fields;
 
@@ -40,9 +41,9 @@ internal static class FieldValues
     public static T? OptionalChoice<T>(this IFieldReader from, string name, StoredWords<T> words)
         where T : struct, Enum => from.OptionalText(name) is { } text ? words.ValueOf(text) : null;
 
-    public static void Notes(this IFieldWriter to, string name, ImmutableSortedDictionary<long, int> value) => to.OptionalNotes(name, value);
+    public static void Notes(this IFieldWriter to, string name, Notes value) => to.OptionalNotes(name, value);
 
-    public static ImmutableSortedDictionary<long, int> Notes(this IFieldReader from, string name) => from.OptionalNotes(name) ?? throw Missing(name);
+    public static Notes Notes(this IFieldReader from, string name) => from.OptionalNotes(name) ?? throw Missing(name);
 
     public static void List<T>(this IFieldWriter to, string name, IReadOnlyCollection<T> items, Action<IFieldWriter, T> write) =>
         to.OptionalList(name, items, write);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Cash;
 using Payday.Core.Ledgers;
 
 namespace Payday.Store.Fields;
@@ -31,7 +32,7 @@ internal interface IFieldReader
     LedgerEnd End(string name);
 
     /// <summary>How many there are of each note, or null.</summary>
-    ImmutableSortedDictionary<long, int>? OptionalNotes(string name);
+    Notes? OptionalNotes(string name);
 
     /// <summary>Texts in order, or null.</summary>
     IReadOnlyList<string>? OptionalTexts(string name);

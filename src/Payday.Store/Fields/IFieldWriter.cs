@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Payday.Core.Cash;
 
 namespace Payday.Store.Fields;
 
@@ -26,7 +27,7 @@ internal interface IFieldWriter
     void OptionalDate(string name, LocalDate? value);
 
     /// <summary>How many there are of each note, by its value.</summary>
-    void OptionalNotes(string name, ImmutableSortedDictionary<long, int>? value);
+    void OptionalNotes(string name, Notes? value);
 
     /// <summary>Texts in order.</summary>
     void Texts(string name, IReadOnlyCollection<string> value);

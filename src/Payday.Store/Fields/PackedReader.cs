@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Cash;
 using Payday.Core.Ledgers;
 
 namespace Payday.Store.Fields;
@@ -59,21 +60,21 @@ internal sealed class PackedReader(PackedBytes from, string[] texts, Currency cu
         return ends[number - 1] ??= LedgerEnd.FromKey(texts[number - 1]);
     }
 
-    public ImmutableSortedDictionary<long, int>? OptionalNotes(string name)
+    public Notes? OptionalNotes(string name)
     {
         int count = from.Count() - 1;
         if (count <= 0)
         {
-            return count < 0 ? null : ImmutableSortedDictionary<long, int>.Empty;
+            return count < 0 ? null : Notes.None;
         }
 
-        ImmutableSortedDictionary<long, int>.Builder notes = ImmutableSortedDictionary.CreateBuilder<long, int>();
+        var notes = new KeyValuePair<long, int>[count];
         for (int i = 0; i < count; i++)
         {
-            notes.Add(Whole(name), (int)Whole(name));
+            notes[i] = KeyValuePair.Create(Whole(name), (int)Whole(name));
         }
 
-        return notes.ToImmutable();
+        return Notes.Of(notes);
     }
 
     public IReadOnlyList<string>? OptionalTexts(string name) => OptionalList(name, static item => item.Text(""));

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Payday.Core.Cash;
 
 namespace Payday.Store.Fields;
 
@@ -32,10 +33,10 @@ internal sealed class PackedWriter(BinaryWriter to, TextTable texts) : IFieldWri
 
     public void OptionalDate(string name, LocalDate? value) => to.Write7BitEncodedInt(value is { } date ? PackedDate.Of(date) : 0);
 
-    public void OptionalNotes(string name, ImmutableSortedDictionary<long, int>? value)
+    public void OptionalNotes(string name, Notes? value)
     {
-        to.Write7BitEncodedInt(value is null ? 0 : value.Count + 1);
-        foreach ((long note, int count) in value ?? ImmutableSortedDictionary<long, int>.Empty)
+        to.Write7BitEncodedInt(value is null ? 0 : value.Count() + 1);
+        foreach ((long note, int count) in value ?? Notes.None)
         {
             Whole(name, note);
             Whole(name, count);

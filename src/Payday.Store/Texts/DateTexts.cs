@@ -27,13 +27,5 @@ public static class DateTexts
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
 
-    /// <summary>One sentence.</summary>
-    public static string Of(PeriodFault fault) => fault switch
-    {
-        PeriodFault.NoPaydayUpTo no => $"No payday is known on or before {LocalDatePattern.Iso.Format(no.Date)}; add dates to a pay schedule.",
-        PeriodFault.NoPaydayAfter no => $"No payday is known after {LocalDatePattern.Iso.Format(no.Date)}; add dates to a pay schedule.",
-        _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
-    };
-
     private static string Month(int month) => CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month);
 }

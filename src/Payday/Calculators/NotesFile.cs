@@ -22,7 +22,7 @@ internal static class NotesFile
             : [];
 
         // At home there may be notes that are in use no more.
-        ImmutableSortedDictionary<long, int> onHand = PieceCheck.Counts(draft.OnHand ?? [], Members.OnHand, DraftPlace.Whole, check);
+        Notes onHand = PieceCheck.Counts(draft.OnHand ?? [], Members.OnHand, DraftPlace.Whole, check);
         check.Notes = notes;
         check.IsThere(draft.Pots, DraftPlace.Of(Members.Pots));
         return new NoteRequest(

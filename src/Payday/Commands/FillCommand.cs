@@ -131,7 +131,7 @@ internal static class FillCommand
                 part.Pot.Name,
                 LocalDatePattern.Iso.Format(part.Key.Day),
                 part.Moves.ToPlain(),
-                NoteText.Counts(part.Moves == part.Amount ? part.Notes : NoteBag.Empty, household.Currency),
+                NoteText.Counts(part.Moves == part.Amount ? part.Notes : Notes.None, household.Currency),
                 state(part)))]),
             ResultJson.Readable.FillsResult));
 }

@@ -18,7 +18,7 @@ internal static class FillText
     {
         string sum = Money.Sum(parts.Select(part => part.Moves), currency).ToString(style);
         return parts.All(part => part.Moves == part.Amount)
-            ? $"{sum} in {NoteText.Listed(parts.Aggregate(NoteBag.Empty, (all, part) => NoteBag.Plus(all, part.Notes)), currency, style)}"
+            ? $"{sum} in {NoteText.Listed(Core.Cash.Notes.Sum(parts.Select(part => part.Notes)), currency, style)}"
             : sum;
     }
 }

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Core.Amounts;
+using Payday.Core.Cash;
+using Payday.Store.Json;
 
 namespace Payday.Reports;
 
@@ -11,12 +13,12 @@ internal static class NoteText
     public static string Value(long note, Currency currency, NumberStyle style) => style.Written(Money.FromMinorUnits(note, currency).ToPiece());
 
     /// <summary>E.g. <c>3 x 20, 1 x 5</c>, the largest first; <c>none</c> for none.</summary>
-    public static string Listed(ImmutableSortedDictionary<long, int> notes, Currency currency, NumberStyle style) => notes.IsEmpty
+    public static string Listed(Notes notes, Currency currency, NumberStyle style) => notes.IsEmpty
         ? "none"
         : string.Join(", ", notes.Reverse().Select(note =>
             string.Create(CultureInfo.InvariantCulture, $"{note.Value} x {Value(note.Key, currency, style)}")));
 
     /// <summary>By value as files hold it, the largest first.</summary>
-    public static Dictionary<string, int> Counts(ImmutableSortedDictionary<long, int> notes, Currency currency) =>
+    public static Dictionary<string, int> Counts(Notes notes, Currency currency) =>
         notes.Reverse().ToDictionary(note => Value(note.Key, currency, NumberStyle.Plain), note => note.Value);
 }

@@ -16,7 +16,7 @@ internal static class WithdrawalReport
     public static IEnumerable<string> Step(RoutinePlan plan, NumberStyle style)
     {
         WithdrawalStep step = plan.Withdrawal;
-        ImmutableArray<long> notes = [.. step.Plan.Parts.SelectMany(part => part.Notes.Keys).Distinct().OrderDescending()];
+        ImmutableArray<long> notes = [.. step.Plan.Parts.SelectMany(part => part.Notes.Values).Distinct().OrderDescending()];
         string from = plan.Book.Household.Settings.Bank is CashSource.Machine ? "from a machine" : "from a teller";
         string reused = step.Plan.ReusedTotal.IsZero ? "" : $", {step.Plan.ReusedTotal.ToString(style)} reused";
         string best = step.Plan.Proven ? "; proven fewest notes" : "; not proven to be the fewest notes";
@@ -32,7 +32,7 @@ internal static class WithdrawalReport
                 style,
                 [Report.Names("Pot"), new("week of"), .. notes.Select(note => new TextColumn(NoteText.Value(note, step.Plan.Currency, style), Align.Right)), Report.Amounts("amount"), Report.Amounts("kept back")],
                 step.Pots.SelectMany(row => Rows(row, notes, style))),
-            .. Report.Prose($"{step.Plan.WithdrawTotal.ToString(style)} withdrawn ({"note".ToQuantity(step.Plan.Withdraw.Values.Sum())}){reused}, {step.KeptBack.ToString(style)} kept back{best}."),
+            .. Report.Prose($"{step.Plan.WithdrawTotal.ToString(style)} withdrawn ({"note".ToQuantity(step.Plan.Withdraw.Pieces)}){reused}, {step.KeptBack.ToString(style)} kept back{best}."),
             .. step.Plan.Faults.SelectMany(fault => Report.Prose("! " + NoteTexts.Of(fault, style))),
         ];
     }
@@ -42,7 +42,7 @@ internal static class WithdrawalReport
         [
             i == 0 ? row.Pot.Name : "",
             week.Week is { } date ? DateText.Short(date) : "",
-            .. notes.Select(note => week.Notes.TryGetValue(note, out int count) && count > 0 ? count.ToString(System.Globalization.CultureInfo.InvariantCulture) : "."),
+            .. notes.Select(note => week.Notes[note] is > 0 and int count ? count.ToString(System.Globalization.CultureInfo.InvariantCulture) : "."),
             week.Amount.ToString(style),
             i == 0 && !row.KeptBack.IsZero ? row.KeptBack.ToString(style) : "",
         ]));

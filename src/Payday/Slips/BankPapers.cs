@@ -20,7 +20,7 @@ internal static class BankPapers
         Lines(payday.Withdraw, household.Currency)) { AtAMachine = household.Settings.Bank is CashSource.Machine && !payday.Draft.AsksATeller };
 
     /// <summary>The slip for a cash return.</summary>
-    public static SlipData Deposit(Household household, LocalDate date, ImmutableSortedDictionary<long, int> notes) => new(
+    public static SlipData Deposit(Household household, LocalDate date, Notes notes) => new(
         date,
         household.Currency,
         household.Settings.Numbers,
@@ -43,6 +43,6 @@ internal static class BankPapers
             [.. payday.KeptBack.Select(kept => new KeptBackLine(names.GetValueOrDefault(kept.Key, kept.Key.Text), kept.Value))]);
     }
 
-    private static ImmutableArray<NoteLine> Lines(ImmutableSortedDictionary<long, int> notes, Currency currency) =>
+    private static ImmutableArray<NoteLine> Lines(Notes notes, Currency currency) =>
         [.. notes.Reverse().Select(note => new NoteLine(Money.FromMinorUnits(note.Key, currency), note.Value))];
 }

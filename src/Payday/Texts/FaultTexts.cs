@@ -25,7 +25,6 @@ internal static class FaultTexts
     {
         AmountFault amount => AmountTexts.Of(amount),
         DateFault date => DateTexts.Of(date),
-        PeriodFault period => DateTexts.Of(period),
         NoteFault note => NoteTexts.Of(note, style),
         LedgerFault ledger => LedgerTexts.Of(ledger, style),
         Obstacle obstacle => UndoTexts.Of(obstacle, style),

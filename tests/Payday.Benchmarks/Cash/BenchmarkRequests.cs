@@ -17,7 +17,7 @@ internal static class BenchmarkRequests
     {
         Random random = new(20_260_102);
         Currency currency = Currency.FromCode(code);
-        ImmutableSortedDictionary<long, int>.Builder hand = ImmutableSortedDictionary.CreateBuilder<long, int>();
+        var hand = new SortedDictionary<long, int>();
         for (int i = 0; i < NotesOnHand; i++)
         {
             long value = notes[random.Next(notes.Length)] * currency.MinorPerUnit;
@@ -26,7 +26,7 @@ internal static class BenchmarkRequests
 
         return new NoteRequest(
             [.. notes.Select(Units)],
-            hand.ToImmutable(),
+            Notes.Of(hand),
             new CashSource.Teller(),
             [.. Enumerable.Range(0, Pots).SelectMany(pot => PartsOf(pot))]);
 

@@ -79,18 +79,6 @@ public class PayCalendarProperties
             iter: 500);
 
     [Fact]
-    public void PeriodOf_Always_HoldsTheDateAndStartsWithTheOnlyPaydayInIt() =>
-        Gen.Select(SomeSources, SomeHolidays, SomeDate).Sample(
-            (sources, holidays, date) =>
-            {
-                var period = PayCalendar.PeriodOf(sources, holidays, date);
-                return !period.Ok || (period.Value.Contains(date)
-                    && PayCalendar.Paydays(sources, holidays, period.Value.First, period.Value.Last)
-                        .Select(payday => payday.Date).SequenceEqual([period.Value.First]));
-            },
-            iter: 500);
-
-    [Fact]
     public void OfMonth_Always_UsualOnesAreTheCalendarsNotExtraOnes() =>
         Gen.Select(SomeSources, SomeHolidays, SomeDate).Sample(
             (sources, holidays, date) =>

@@ -120,37 +120,16 @@ public class PayCalendarTests
     }
 
     [Fact]
-    public void NextAndLatest_RareOrEndedPay_AreFoundOrNull()
+    public void Next_RareOrEndedPay_IsFoundOrNull()
     {
         IncomeSource[] rare = [Source(new Schedule.EveryMonths(360, Date("2026-03-31")))];
         IncomeSource[] ended = [Source(MonthlyOn(15), until: Date("2026-05-15"))];
 
         Assert.Equal(Date("2056-03-31"), PayCalendar.Next(rare, BankHolidays.None, Date("2026-03-31"))?.Date);
-        Assert.Equal(Date("1996-03-31"), PayCalendar.Latest(rare, BankHolidays.None, Date("2026-03-30"))?.Date);
         Assert.Equal(Date("2026-05-15"), PayCalendar.Next(ended, BankHolidays.None, Date("2026-05-14"))?.Date);
         Assert.Null(PayCalendar.Next(ended, BankHolidays.None, Date("2026-05-15")));
-        Assert.Equal(Date("2026-05-15"), PayCalendar.Latest(ended, BankHolidays.None, Date("2056-05-15"))?.Date);
         Assert.Null(PayCalendar.Next(ended, BankHolidays.None, LocalDate.MaxIsoValue));
         Assert.Null(PayCalendar.Next([], BankHolidays.None, Date("2026-05-15")));
-    }
-
-    [Theory]
-    [InlineData("2026-01-16")]
-    [InlineData("2026-01-20")]
-    [InlineData("2026-01-29")]
-    public void PeriodOf_AnyDateInIt_IsTheSamePeriod(string date) =>
-        Assert.Equal(
-            Result.Of(new PayPeriod(Date("2026-01-16"), Date("2026-01-29"))),
-            PayCalendar.PeriodOf([Source(Fortnightly("2026-01-02"))], BankHolidays.None, Date(date)));
-
-    [Theory]
-    [InlineData("2026-03-20", "No payday is known after 2026-03-20; add dates to a pay schedule.")]
-    [InlineData("2026-02-01", "No payday is known on or before 2026-02-01; add dates to a pay schedule.")]
-    public void PeriodOf_NoPaydayKnown_SaysSoAndHowToMendIt(string date, string fault)
-    {
-        IncomeSource[] sources = [Source(new Schedule.OnDates([Date("2026-02-13"), Date("2026-03-13")]))];
-
-        Assert.Equal(fault, PayCalendar.PeriodOf(sources, BankHolidays.None, Date(date)).Fault);
     }
 
     [Fact]

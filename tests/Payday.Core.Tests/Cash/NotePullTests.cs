@@ -8,7 +8,7 @@ namespace Payday.Core.Tests.Cash;
 
 public class NotePullTests
 {
-    private static readonly Gen<ImmutableSortedDictionary<long, int>> FewNotes =
+    private static readonly Gen<Notes> FewNotes =
         Gen.Select(Gen.Int[0, 2], Gen.Int[0, 2], Gen.Int[0, 2], Gen.Int[0, 2])
             .Select((fifties, twenties, tens, fives) => Bag((50, fifties), (20, twenties), (10, tens), (5, fives)));
 
@@ -45,23 +45,23 @@ public class NotePullTests
 
                 Assert.Equal(fives * 5, Worth(found.Pulls));
                 Assert.Equal(Worth(found.Gives), Worth(found.Gets));
-                Assert.True(NoteBag.Contains(own, found.Gives) && NoteBag.Contains(other, found.Gets));
-                Assert.True(NoteBag.Contains(NoteBag.Plus(NoteBag.Less(own, found.Gives), found.Gets), found.Pulls));
-                Assert.Equal(direct ? Subsets(own).Where(pull => Worth(pull) == fives * 5).Min(NoteBag.Count) : best, found.Moved);
+                Assert.True(own.Covers(found.Gives) && other.Covers(found.Gets));
+                Assert.True(own.Less(found.Gives).Plus(found.Gets).Covers(found.Pulls));
+                Assert.Equal(direct ? Subsets(own).Where(pull => Worth(pull) == fives * 5).Min(pull => pull.Pieces) : best, found.Moved);
             },
             iter: 150,
             threads: 1);
 
-    private static int? Fewest(ImmutableSortedDictionary<long, int> own, ImmutableSortedDictionary<long, int> other, long amount)
+    private static int? Fewest(Notes own, Notes other, long amount)
     {
-        ILookup<long, ImmutableSortedDictionary<long, int>> gets = Subsets(other).ToLookup(Worth);
+        ILookup<long, Notes> gets = Subsets(other).ToLookup(Worth);
         int? best = null;
-        foreach (ImmutableSortedDictionary<long, int> give in Subsets(own))
+        foreach (Notes give in Subsets(own))
         {
-            foreach (ImmutableSortedDictionary<long, int> get in gets[Worth(give)])
+            foreach (Notes get in gets[Worth(give)])
             {
-                ImmutableSortedDictionary<long, int> there = NoteBag.Plus(NoteBag.Less(own, give), get);
-                int moved = NoteBag.Count(give) + NoteBag.Count(get);
+                Notes there = own.Less(give).Plus(get);
+                int moved = give.Pieces + get.Pieces;
                 if (NotePull.Exactly(there, amount) is { } pull && (best is null || moved + pull.Moved < best))
                 {
                     best = moved + pull.Moved;
@@ -72,13 +72,13 @@ public class NotePullTests
         return best;
     }
 
-    private static IEnumerable<ImmutableSortedDictionary<long, int>> Subsets(ImmutableSortedDictionary<long, int> notes) =>
+    private static IEnumerable<Notes> Subsets(Notes notes) =>
         notes.Aggregate(
-            (IEnumerable<ImmutableSortedDictionary<long, int>>)[NoteBag.Empty],
-            (sets, note) => sets.SelectMany(set => Enumerable.Range(0, note.Value + 1).Select(count => count == 0 ? set : set.Add(note.Key, count))));
+            (IEnumerable<Notes>)[Core.Cash.Notes.None],
+            (sets, note) => sets.SelectMany(set => Enumerable.Range(0, note.Value + 1).Select(count => count == 0 ? set : set.With(note.Key, count))));
 
-    private static long Worth(ImmutableSortedDictionary<long, int> notes) => notes.Sum(note => note.Key * note.Value);
+    private static long Worth(Notes notes) => notes.Sum(note => note.Key * note.Value);
 
-    private static ImmutableSortedDictionary<long, int> Bag(params (long Value, int Count)[] notes) =>
-        notes.Where(note => note.Count > 0).ToImmutableSortedDictionary(note => note.Value, note => note.Count);
+    private static Notes Bag(params (long Value, int Count)[] notes) =>
+        Core.Cash.Notes.Of(notes.Where(note => note.Count > 0));
 }

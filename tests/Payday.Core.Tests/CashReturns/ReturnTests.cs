@@ -106,10 +106,10 @@ public class ReturnTests
 
         Assert.Equal(Notes((50, 1), (10, 1)), PotNotes.Of(filled).InWallet(new PotId("food")));
         Assert.Equal(Notes((50, 1), (10, 1)), PotNotes.Of(filled).AtHome(new PotId("food")));
-        Assert.Equal(NoteBag.Empty, PotNotes.Of(Closed).InWallet(new PotId("food")));
+        Assert.Equal(Core.Cash.Notes.None, PotNotes.Of(Closed).InWallet(new PotId("food")));
         Assert.Null(PotNotes.Of(filled.Count(Thursday12, "food", 30)).InWallet(new PotId("food")));
         Assert.Equal(Notes((50, 1), (10, 1)), PotNotes.Of(filled.Count(Thursday12, "food", 60)).InWallet(new PotId("food")));
-        Assert.Equal(NoteBag.Empty, PotNotes.Of(filled.Count(Thursday12, "food", 0)).InWallet(new PotId("food")));
+        Assert.Equal(Core.Cash.Notes.None, PotNotes.Of(filled.Count(Thursday12, "food", 0)).InWallet(new PotId("food")));
     }
 
     [Fact]
@@ -140,6 +140,6 @@ public class ReturnTests
         Assert.Equal((Friday20, Usd(50)), (after.Weeks.Returns.Single().Payday!.Value, after.Weeks.Returns.Single().Pots.Single().Amount));
         Assert.Equal(after.Ledger.Movements.Count, closing.Closed.LastMovement);
         AssertSound(after);
-        Assert.Equal(after.Has("cash/wallet:food"), NoteBag.Worth(PotNotes.Of(after).InWallet(new PotId("food"))!, Dollars));
+        Assert.Equal(after.Has("cash/wallet:food"), PotNotes.Of(after).InWallet(new PotId("food"))!.Worth(Dollars));
     }
 }

@@ -3,6 +3,7 @@ using CsCheck;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Cash;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Faults;
 using Payday.Core.Households;
@@ -30,7 +31,7 @@ public class ClosingTests
         Opening = Bare.Opening with
         {
             SetAside = BillSums(("rent", 200)),
-            NotesOnHand = ImmutableSortedDictionary<long, int>.Empty.Add(2000, 3).Add(500, 2),
+            NotesOnHand = Notes.Of([(2000, 3), (500, 2)]),
         },
     };
 

@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
+using Payday.Core.Cash;
 using Payday.Core.CashReturns;
 using Payday.Core.Counts;
 using Payday.Core.Faults;
@@ -149,7 +150,7 @@ internal sealed class Answers
         .Where(end => end is not LedgerEnd.Outside { Kind: OutsideKind.Opening, Text: not "" } && book.Ledger.Of(end).Count > 0)
         .OrderBy(end => end.Key, StringComparer.Ordinal);
 
-    private static string Listed(IReadOnlyDictionary<long, int>? notes) =>
+    private static string Listed(Notes? notes) =>
         notes is null ? "?" : string.Join('+', notes.OrderBy(note => note.Key).Select(note => $"{note.Value}x{note.Key}"));
 
     private void Say(string line) => text.AppendLine(line);

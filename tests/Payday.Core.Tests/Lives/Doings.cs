@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
+using Payday.Core.Cash;
 using Payday.Core.CashReturns;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
@@ -112,8 +113,8 @@ internal static class Doings
 
     private static Money Part(Random chance, Money most) => Cents(chance.NextInt64(most.ClampToZero().MinorUnits + 1)).FloorTo(Usd(5));
 
-    private static System.Collections.Immutable.ImmutableSortedDictionary<long, int>? Fives(Money amount) =>
-        (amount.MinorUnits % 500) == 0 && amount.IsPositive ? Core.Cash.NoteBag.Empty.Add(500, (int)(amount.MinorUnits / 500)) : Core.Cash.NoteBag.Empty;
+    private static Notes? Fives(Money amount) =>
+        (amount.MinorUnits % 500) == 0 && amount.IsPositive ? Core.Cash.Notes.Of(500, (int)(amount.MinorUnits / 500)) : Core.Cash.Notes.None;
 
     private static FillPart? Pick(Random chance, IEnumerable<FillPart> parts) => parts.ToArray() is { Length: > 0 } all ? all[chance.Next(all.Length)] : null;
 }

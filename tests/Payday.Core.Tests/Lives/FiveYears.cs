@@ -140,14 +140,14 @@ internal sealed class FiveYears(Book book, int seed)
         return Chance(3) ? entry with { Left = row.Expected + Usd(5), Notes = null, IsFind = true, Missing = Usd(0) } : entry;
     }
 
-    private ImmutableSortedDictionary<long, int>? Whole(Money amount)
+    private Notes? Whole(Money amount)
     {
-        ImmutableSortedDictionary<long, int> notes = NoteBag.Empty;
+        Notes notes = Notes.None;
         long largest = Chance(50) ? 2000 : Chance(50) ? 1000 : 500;
         foreach (long value in new long[] { 2000, 1000, 500 }.Where(value => value <= largest))
         {
             int count = (int)(amount.MinorUnits / value);
-            notes = count == 0 ? notes : notes.Add(value, count);
+            notes = notes.With(value, count);
             amount -= Cents(value * count);
         }
 

@@ -26,7 +26,7 @@ public class FiveYearsTests
     [InlineData(2, 2)]
     public void Live_DayByDay_KeepsEverythingTrue(int seed, int years)
     {
-        Household household = House with { Opening = House.Opening with { NotesOnHand = ImmutableSortedDictionary<long, int>.Empty.Add(500, 6).Add(1000, 2) } };
+        Household household = House with { Opening = House.Opening with { NotesOnHand = Notes((5, 6), (10, 2)) } };
         var life = new FiveYears(Book.Begin(household), seed);
         ImmutableArray<WeekCount> before = [];
         for (LocalDate day = Friday6March; day < Friday6March.PlusYears(years); day = day.PlusDays(1))
@@ -97,14 +97,14 @@ public class FiveYearsTests
     {
         PotNotes notes = PotNotes.Of(book);
         Balances balances = book.Ledger.Balances;
-        Assert.Equal(balances[LedgerEnd.InCash(Purpose.Buffer)], NoteBag.Worth(notes.Loose, Dollars));
+        Assert.Equal(balances[LedgerEnd.InCash(Purpose.Buffer)], notes.Loose.Worth(Dollars));
         foreach (Pot pot in book.Household.Pots.Where(pot => pot.Held == Held.InCash))
         {
             Money owed = PotMoney.OwedBack(balances, pot.Id);
             bool wallet = FillPart.GoesThroughTheWallet(pot);
             Money home = balances[LedgerEnd.InCash(Purpose.Pot(pot.Id))] + (wallet ? Usd(0) : owed);
-            Assert.True(notes.AtHome(pot.Id) is not { } there || NoteBag.Worth(there, Dollars) == home);
-            Assert.True(notes.InWallet(pot.Id) is not { } carried || NoteBag.Worth(carried, Dollars) == balances[LedgerEnd.InCash(Purpose.Wallet(pot.Id))] + (wallet ? owed : Usd(0)));
+            Assert.True(notes.AtHome(pot.Id) is not { } there || there.Worth(Dollars) == home);
+            Assert.True(notes.InWallet(pot.Id) is not { } carried || carried.Worth(Dollars) == balances[LedgerEnd.InCash(Purpose.Wallet(pot.Id))] + (wallet ? owed : Usd(0)));
         }
     }
 

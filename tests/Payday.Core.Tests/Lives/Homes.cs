@@ -36,7 +36,7 @@ internal static class Homes
         [],
         [],
         [],
-        new OpeningBalances(Usd(500), BillSums(), PotSums(), ImmutableSortedDictionary<long, int>.Empty));
+        new OpeningBalances(Usd(500), BillSums(), PotSums(), Notes.None));
 
     public static Bill Bill(string name, decimal amount, LocalDate first, int months = 1, bool essential = false) =>
         new(new BillId(name.ToLowerInvariant()), name, Usd(amount), new Schedule.EveryMonths(months, first), Shift.None, essential);

@@ -17,7 +17,7 @@ public class UndoLeavesNoTraceTests
     private static readonly Household Begun = House with
     {
         Bills = [Bill("Rent", 310, Friday6March, essential: true)],
-        Opening = House.Opening with { NotesOnHand = ImmutableSortedDictionary<long, int>.Empty.Add(500, 6).Add(1000, 2) },
+        Opening = House.Opening with { NotesOnHand = Notes((5, 6), (10, 2)) },
     };
 
     [Fact]

@@ -58,8 +58,8 @@ internal static class WeekHomes
 
     public static Book Count(this Book book, LocalDate date, string pot, decimal left) => book.Count(date, pot, new CountEntry(Usd(left)));
 
-    public static ImmutableSortedDictionary<long, int> Notes(params (long Value, int Count)[] notes) =>
-        notes.ToImmutableSortedDictionary(note => note.Value * 100, note => note.Count);
+    public static Notes Notes(params (long Value, int Count)[] notes) =>
+        Core.Cash.Notes.Of(notes.Select(note => (note.Value * 100, note.Count)));
 
     public static CountEntry ByNotes(params (long Value, int Count)[] notes) => new(Usd(0)) { Notes = Notes(notes) };
 

@@ -17,7 +17,7 @@ public sealed class NoteFaultTests
         NotePart part = Part("food", 0, top: 5) with { Amount = Money.FromMinorUnits(85_37, Usd) };
         NotePlan plan = NotePlanner.Plan(Machine([20], part) with { OnHand = OnHand((5, 20)) });
 
-        Assert.Equal(Money.FromMinorUnits(37, Usd), plan.KeptBackTotal);
+        Assert.Equal(Money.FromMinorUnits(37, Usd), plan.KeptBack());
         Assert.Empty(plan.Faults);
     }
 
@@ -73,7 +73,7 @@ public sealed class NoteFaultTests
                 if (fault is { Kind: NoteFaultKind.TopNote, Enough: { } top })
                 {
                     NotePlan better = Alone(request, part with { Wishes = part.Wishes with { TopNote = top, Small = null } });
-                    Assert.True(better.KeptBackTotal < Alone(request with { OnHand = NoteBag.Empty }, part).KeptBackTotal);
+                    Assert.True(better.KeptBack() < Alone(request with { OnHand = Core.Cash.Notes.None }, part).KeptBack());
                 }
             }
         },

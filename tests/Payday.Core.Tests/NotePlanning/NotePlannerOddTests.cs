@@ -40,7 +40,7 @@ public sealed class NotePlannerOddTests
         NotePlan plan = NotePlanner.Plan(new NoteRequest(
             Notes(100, 50, 20, 10, 5, 1), OnHand((5, 30), (10, 240), (1, 37), (2, 11)), new CashSource.Machine(Notes(50, 20), null), parts));
 
-        Assert.Equal(Money.Zero(Usd), plan.KeptBackTotal);
+        Assert.Equal(Money.Zero(Usd), plan.KeptBack());
     }
 
     // The search that is bounded by its work, alone, against plans that are proven.
@@ -65,7 +65,7 @@ public sealed class NotePlannerOddTests
     private static NoteRequest Odd(
         long[] notes, long[] machine, long? limit, (long Cents, int Count)[] hand, params long[] amounts) => new(
         [.. notes.Select(Cents)],
-        hand.ToImmutableSortedDictionary(note => note.Cents, note => note.Count),
+        Core.Cash.Notes.Of(hand),
         new CashSource.Machine([.. machine.Select(Cents)], limit is { } cents ? Cents(cents) : null),
         [.. amounts.Select((amount, i) => Part($"p{i}", 0) with { Amount = Cents(amount) })]);
 

@@ -39,13 +39,13 @@ public sealed class NotePlannerPropertyTests
         request =>
         {
             NotePlan plan = NotePlanner.Plan(request);
-            foreach (long value in request.Notes.Select(note => note.MinorUnits).Union(request.OnHand.Keys))
+            foreach (long value in request.Notes.Select(note => note.MinorUnits).Union(request.OnHand.Values))
             {
-                int used = plan.Parts.Sum(part => part.Notes.GetValueOrDefault(value));
-                int hand = request.OnHand.GetValueOrDefault(value);
-                Assert.Equal(used, plan.Withdraw.GetValueOrDefault(value) + hand - plan.Return.GetValueOrDefault(value));
-                Assert.Equal(hand, plan.Reused.GetValueOrDefault(value) + plan.Return.GetValueOrDefault(value));
-                Assert.False(plan.Withdraw.ContainsKey(value) && plan.Return.ContainsKey(value));
+                int used = plan.Parts.Sum(part => part.Notes[value]);
+                int hand = request.OnHand[value];
+                Assert.Equal(used, plan.Withdraw[value] + hand - plan.Return[value]);
+                Assert.Equal(hand, plan.Reused[value] + plan.Return[value]);
+                Assert.False(plan.Withdraw.Values.Contains(value) && plan.Return.Values.Contains(value));
             }
         },
         iter: 1_000);
@@ -57,7 +57,7 @@ public sealed class NotePlannerPropertyTests
             NotePlan plan = NotePlanner.Plan(request);
             foreach (PartNotes part in plan.Parts)
             {
-                Assert.All(part.Notes.Keys, value => Assert.True(value <= (part.Part.Wishes.TopNote?.MinorUnits ?? long.MaxValue)));
+                Assert.All(part.Notes.Values, value => Assert.True(value <= (part.Part.Wishes.TopNote?.MinorUnits ?? long.MaxValue)));
                 if (PlanRank.Missing(part) > 0)
                 {
                     Assert.Contains(plan.Faults, fault => fault.Pot == part.Part.Pot);
@@ -73,7 +73,7 @@ public sealed class NotePlannerPropertyTests
             NotePlan plan = NotePlanner.Plan(request);
             if (request.Source is CashSource.Machine machine)
             {
-                Assert.All(plan.Withdraw.Keys, value => Assert.Contains(machine.Notes, note => note.MinorUnits == value));
+                Assert.All(plan.Withdraw.Values, value => Assert.Contains(machine.Notes, note => note.MinorUnits == value));
                 Assert.True(machine.Limit is not { } limit || plan.WithdrawTotal <= limit);
                 Assert.Equal(plan.Faults.Any(fault => fault.Kind == NoteFaultKind.Limit), plan.LimitShort.IsPositive);
             }

@@ -44,7 +44,7 @@ public sealed class NotePlannerTests
     {
         NotePart part = Part("pot", 0) with { Amount = Money.FromMinorUnits(8_537, Usd) };
         NotePlan plan = NotePlanner.Plan(Teller(UsNotes, part));
-        Assert.Equal(Money.FromMinorUnits(37, Usd), plan.KeptBackTotal);
+        Assert.Equal(Money.FromMinorUnits(37, Usd), plan.KeptBack());
         Assert.Equal(Units(85), plan.Parts[0].Paid);
         Assert.Empty(plan.Faults);
     }
@@ -115,7 +115,7 @@ public sealed class NotePlannerTests
     {
         NoteRequest request = Teller(Notes(20), Part("a", 30), Part("b", 30)) with { OnHand = OnHand((10, 1)) };
         NotePlan plan = NotePlanner.Plan(request);
-        Assert.Equal(Units(10), plan.KeptBackTotal);
+        Assert.Equal(Units(10), plan.KeptBack());
         Assert.Equal("20x2", plan.Withdraw.Text());
         Assert.Equal("10x1", plan.Reused.Text());
     }
@@ -135,7 +135,7 @@ public sealed class NotePlannerTests
         // One of them can be paid 50, 20 and the 5, which is 25 in small notes; the other only three twenties.
         NotePart[] parts = [Part("a", 75, small: (20, 25)), Part("b", 75, small: (20, 25))];
         NotePlan plan = NotePlanner.Plan(Teller(Notes(50, 20), parts) with { OnHand = OnHand((5, 1)) });
-        Assert.Equal(Units(15), plan.KeptBackTotal);
+        Assert.Equal(Units(15), plan.KeptBack());
         Assert.Empty(plan.Faults);
         Assert.True(plan.Proven);
     }
@@ -162,7 +162,7 @@ public sealed class NotePlannerTests
     {
         NoteRequest request = Teller(Notes(1, 3, 4), Part("a", 5_000_003, small: (3, 400_001)), Part("b", 7_777_777));
         NotePlan plan = NotePlanner.Plan(request);
-        Assert.Equal(Money.Zero(Usd), plan.KeptBackTotal);
+        Assert.Equal(Money.Zero(Usd), plan.KeptBack());
         Assert.Empty(plan.Faults);
         Assert.False(plan.Proven);
     }

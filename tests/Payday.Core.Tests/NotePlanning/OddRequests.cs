@@ -23,13 +23,13 @@ internal static class OddRequests
     {
         Random random = new(seed);
         long[] system = [.. Enumerable.Range(0, random.Next(1, 31)).Select(_ => Any()).Distinct().OrderDescending()];
-        ImmutableSortedDictionary<long, int>.Builder hand = OnHand().ToBuilder();
+        var hand = new SortedDictionary<long, int>();
         for (int i = random.Next(30); i > 0; i--)
         {
             hand[random.Next(2) == 0 ? system[random.Next(system.Length)] : Any()] = random.Next(0, 1 << random.Next(1, 20));
         }
 
-        return Of(random, system, hand.ToImmutable(), [.. Enumerable.Range(0, random.Next(1, 40)).Select(_ => Any())], weeks: 5);
+        return Of(random, system, Core.Cash.Notes.Of(hand), [.. Enumerable.Range(0, random.Next(1, 40)).Select(_ => Any())], weeks: 5);
 
         long Any() => random.NextInt64(1, 1L << random.Next(2, 52));
     }
@@ -39,14 +39,14 @@ internal static class OddRequests
     {
         Random random = new(seed);
         long[] system = [.. new long[] { 100, 50, 20, 10, 5, 1 }.Take(random.Next(4, 7)).Select(note => note * 100)];
-        ImmutableSortedDictionary<long, int> hand = system.Where(_ => random.Next(2) == 0).ToImmutableSortedDictionary(note => note, _ => random.Next(0, 501));
+        Notes hand = Core.Cash.Notes.Of([.. system.Where(_ => random.Next(2) == 0).Select(note => (note, random.Next(0, 501)))]);
         return Of(random, system, hand, [.. Enumerable.Range(0, random.Next(3, 10)).Select(_ => random.Next(1, 60) * 500L)], weeks: 5) with
         {
             Source = new CashSource.Machine(random.Next(2) == 0 ? Notes(20) : Notes(50, 20), random.Next(4) == 0 ? Units(random.Next(5, 100) * 20) : null),
         };
     }
 
-    private static NoteRequest Of(Random random, long[] system, ImmutableSortedDictionary<long, int> hand, long[] amounts, int weeks)
+    private static NoteRequest Of(Random random, long[] system, Notes hand, long[] amounts, int weeks)
     {
         ImmutableArray<NotePart>.Builder parts = ImmutableArray.CreateBuilder<NotePart>();
         foreach ((int pot, long amount) in amounts.Index())
@@ -80,9 +80,9 @@ internal static class OddRequests
         return [.. values.DefaultIfEmpty(500).Distinct().OrderDescending()];
     }
 
-    private static ImmutableSortedDictionary<long, int> Hand(Random random, long[] system)
+    private static Notes Hand(Random random, long[] system)
     {
-        ImmutableSortedDictionary<long, int>.Builder hand = OnHand().ToBuilder();
+        var hand = new SortedDictionary<long, int>();
         int most = random.Next(4) switch { 0 => 0, 1 => 5, 2 => 60, _ => 500 };
         foreach (long note in system.Where(_ => most > 0 && random.Next(2) == 0))
         {
@@ -94,7 +94,7 @@ internal static class OddRequests
             hand[random.Next(1, 3_000) * (random.Next(2) == 0 ? 1 : 100)] = random.Next(0, most + 1);
         }
 
-        return hand.ToImmutable();
+        return Core.Cash.Notes.Of(hand);
     }
 
     private static long Amount(Random random)

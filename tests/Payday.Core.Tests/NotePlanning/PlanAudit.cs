@@ -14,7 +14,7 @@ internal static class PlanAudit
     {
         bool Said(Func<NoteFaultKind, bool> kind) => plan.Faults.Any(fault => fault.Pot == part.Part.Pot && fault.Week == part.Part.Week && kind(fault.Kind));
         return part.KeptBack.IsNegative || part.Amount.MinorUnits != Worth(part) + part.KeptBack.MinorUnits ? $"{part.Part.Pot}: notes and kept back are not the amount"
-            : part.Notes.Keys.Any(value => value > (part.Part.Wishes.TopNote?.MinorUnits ?? long.MaxValue)) ? $"{part.Part.Pot}: a note above its top note"
+            : part.Notes.Values.Any(value => value > (part.Part.Wishes.TopNote?.MinorUnits ?? long.MaxValue)) ? $"{part.Part.Pot}: a note above its top note"
             : part.Notes.Values.Any(count => count <= 0) ? $"{part.Part.Pot}: no notes of a value"
             : PlanRank.Missing(part) > 0 && !Said(_ => true) ? $"{part.Part.Pot}: lacks small money, unsaid"
             : PlanRank.Missing(part) == 0 && Said(kind => kind == NoteFaultKind.SmallMoney) ? $"{part.Part.Pot}: has its small money, said to lack it"
@@ -29,19 +29,19 @@ internal static class PlanAudit
 
     private static string? OfNotes(NoteRequest request, NotePlan plan)
     {
-        IEnumerable<long> values = plan.Parts.SelectMany(part => part.Notes.Keys).Concat(request.OnHand.Keys).Concat(plan.Withdraw.Keys).Distinct();
+        IEnumerable<long> values = plan.Parts.SelectMany(part => part.Notes.Values).Concat(request.OnHand.Values).Concat(plan.Withdraw.Values).Distinct();
         return values.Any(value =>
         {
-            long used = plan.Parts.Sum(part => (long)part.Notes.GetValueOrDefault(value));
-            long home = request.OnHand.GetValueOrDefault(value);
-            return used != plan.Withdraw.GetValueOrDefault(value) + home - plan.Return.GetValueOrDefault(value)
-                || home != plan.Reused.GetValueOrDefault(value) + plan.Return.GetValueOrDefault(value)
-                || (plan.Withdraw.ContainsKey(value) && plan.Return.ContainsKey(value));
+            long used = plan.Parts.Sum(part => (long)part.Notes[value]);
+            long home = request.OnHand[value];
+            return used != plan.Withdraw[value] + home - plan.Return[value]
+                || home != plan.Reused[value] + plan.Return[value]
+                || (plan.Withdraw.Values.Contains(value) && plan.Return.Values.Contains(value));
         }) ? "a note is made or lost" : null;
     }
 
     private static string? OfSource(NoteRequest request, NotePlan plan) =>
-        plan.Withdraw.Keys.Except(request.Fetched.Select(note => note.MinorUnits)).Any() ? "a note is fetched that isn't to be had"
+        plan.Withdraw.Values.Except(request.Fetched.Select(note => note.MinorUnits)).Any() ? "a note is fetched that isn't to be had"
         : request.Source is CashSource.Machine { Limit: { } limit } && plan.WithdrawTotal > limit ? "more is fetched than the limit"
         : plan.Faults.Any(fault => fault.Kind == NoteFaultKind.Limit) != plan.LimitShort.IsPositive ? "the limit is short of nothing, or something"
         : null;

@@ -7,7 +7,7 @@ internal sealed record PlanRank(long SmallMoneyMissing, long KeptBack, long With
 {
     public static PlanRank Of(NotePlan plan) => new(
         plan.Parts.Sum(Missing),
-        plan.KeptBackTotal.MinorUnits,
+        plan.KeptBack().MinorUnits,
         plan.WithdrawTotal.MinorUnits,
         plan.NoteCount);
 

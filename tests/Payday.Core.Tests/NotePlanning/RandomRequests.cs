@@ -43,7 +43,7 @@ internal static class RandomRequests
                 random.Next(3) == 0 ? Any(random, system) : null,
                 random.Next(3) == 0 ? (Any(random, system), random.Next(0, 40)) : null)),
         ];
-        ImmutableSortedDictionary<long, int>.Builder hand = OnHand().ToBuilder();
+        var hand = new SortedDictionary<long, int>();
         if (random.Next(4) > 0)
         {
             foreach (long value in system.Where(_ => random.Next(2) == 0))
@@ -62,7 +62,7 @@ internal static class RandomRequests
         CashSource source = random.Next(4) == 0
             ? new CashSource.Machine(notes[random.Next(notes.Length)..], null)
             : new CashSource.Teller();
-        return new NoteRequest(notes, hand.ToImmutable(), source, parts);
+        return new NoteRequest(notes, Core.Cash.Notes.Of(hand), source, parts);
     }
 
     /// <summary>A large household: pots of five weeks each with the wishes of their pot, and 200 notes on hand.</summary>
@@ -82,14 +82,14 @@ internal static class RandomRequests
             }
         }
 
-        ImmutableSortedDictionary<long, int>.Builder hand = OnHand().ToBuilder();
+        var hand = new SortedDictionary<long, int>();
         for (int note = 0; note < 200; note++)
         {
             long value = Any(random, system) * 100;
             hand[value] = hand.GetValueOrDefault(value) + 1;
         }
 
-        return new NoteRequest(Notes(system), hand.ToImmutable(), new CashSource.Teller(), [.. parts]);
+        return new NoteRequest(Notes(system), Core.Cash.Notes.Of(hand), new CashSource.Teller(), [.. parts]);
     }
 
     private static long Any(Random random, long[] values) => values[random.Next(values.Length)];

@@ -14,8 +14,10 @@ internal static class Requests
 
     public static ImmutableArray<Money> Notes(params long[] units) => [.. units.Select(Units)];
 
-    public static ImmutableSortedDictionary<long, int> OnHand(params (long Units, int Count)[] notes) =>
-        notes.ToImmutableSortedDictionary(note => note.Units * Usd.MinorPerUnit, note => note.Count);
+    public static Notes OnHand(params (long Units, int Count)[] notes) =>
+        Core.Cash.Notes.Of(notes.Select(note => (note.Units * Usd.MinorPerUnit, note.Count)));
+
+    public static Money KeptBack(this NotePlan plan) => Money.Sum(plan.Parts.Select(part => part.KeptBack), plan.Currency);
 
     public static NoteWishes Wishes(long? top = null, (long Note, long AtLeast)? small = null) => new(
         top is { } note ? Units(note) : null,

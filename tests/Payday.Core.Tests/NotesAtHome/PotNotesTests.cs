@@ -16,7 +16,7 @@ public class PotNotesTests
     [Fact]
     public void Of_TheSameLedgerWithOtherRecords_IsTheirs()
     {
-        Assert.NotEqual(NoteBag.Empty, PotNotes.Of(Closed).AtHome(new PotId("food")));
+        Assert.NotEqual(Core.Cash.Notes.None, PotNotes.Of(Closed).AtHome(new PotId("food")));
 
         // Without its payday nothing says which notes the ledger's cash is.
         Assert.Null(PotNotes.Of(Closed with { Closed = [] }).AtHome(new PotId("food")));

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Books;
+using Payday.Core.Cash;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
@@ -22,7 +23,7 @@ public class RecomputedTests
 
     private static readonly RoutineDraft Chosen = new(Friday6March)
     {
-        Notes = ImmutableSortedDictionary<PartKey, ImmutableSortedDictionary<long, int>>.Empty
+        Notes = ImmutableSortedDictionary<PartKey, Notes>.Empty
             .Add(Food, Notes(1000, 6))
             .Add(new PartKey(new PotId("fares"), Friday6March), Notes(500, 4)),
         Placements = [new Placement(MoveTarget.Debt(new DebtId("card")), Usd(300)), new Placement(MoveTarget.Buffer, Usd(502.50m))],
@@ -80,8 +81,8 @@ public class RecomputedTests
         Assert.DoesNotContain(after.Plan.Draft.Notes.Keys, part => part.PotId == new PotId("food"));
     }
 
-    private static ImmutableSortedDictionary<long, int> Notes(long value, int count) =>
-        ImmutableSortedDictionary<long, int>.Empty.Add(value, count);
+    private static Notes Notes(long value, int count) =>
+        Core.Cash.Notes.Of(value, count);
 
     private static Recomputed After(RoutineDraft draft) =>
         Recomputed.After(Routine.Plan(Start, Chosen).Value!, draft).Value!;

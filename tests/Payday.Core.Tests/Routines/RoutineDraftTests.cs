@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Cash;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Households;
 using Payday.Core.Ids;
@@ -28,7 +29,7 @@ public class RoutineDraftTests
         [nameof(RoutineDraft.Minimums)] = Nothing with { Minimums = Nothing.Minimums.Add(new DueKey(new DebtId("card"), Friday6March), Usd(30)) },
         [nameof(RoutineDraft.Fills)] = Nothing with { Fills = PotSums(("food", 30)) },
         [nameof(RoutineDraft.Placements)] = Nothing with { Placements = [] },
-        [nameof(RoutineDraft.Notes)] = Nothing with { Notes = Nothing.Notes.Add(new PartKey(new PotId("food"), null), ImmutableSortedDictionary<long, int>.Empty) },
+        [nameof(RoutineDraft.Notes)] = Nothing with { Notes = Nothing.Notes.Add(new PartKey(new PotId("food"), null), Notes.None) },
         [nameof(RoutineDraft.LeavesNotesAtHome)] = Nothing with { LeavesNotesAtHome = true },
         [nameof(RoutineDraft.UsesOwedBack)] = Nothing with { UsesOwedBack = true },
         [nameof(RoutineDraft.AsksATeller)] = Nothing with { AsksATeller = true },

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CsCheck;
 using NodaTime;
 using Payday.Core.Books;
+using Payday.Core.Cash;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
 
@@ -9,7 +10,7 @@ namespace Payday.Store.Tests.Books;
 
 internal static partial class GenBook
 {
-    private static readonly Gen<ImmutableSortedDictionary<long, int>?> SomeNotes = Gen.Select(Notes, Gen.Bool).Select((notes, there) => there ? notes : null);
+    private static readonly Gen<Notes?> SomeNotes = Gen.Select(Notes, Gen.Bool).Select((notes, there) => there ? notes : null);
 
     private static readonly Gen<long?> SomeNumbers = Gen.Select(Gen.Long[1, 3], Gen.Bool).Select((number, there) => there ? number : (long?)null);
 

@@ -5,6 +5,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Cash;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
@@ -29,9 +30,9 @@ internal static partial class GenBook
     private static readonly Gen<ImmutableSortedDictionary<string, Money>> Named =
         Gen.Select(Names, Amounts).Array[0, 6].Select(pairs => Sorted(pairs.DistinctBy(pair => pair.Item1)));
 
-    private static readonly Gen<ImmutableSortedDictionary<long, int>> Notes =
+    private static readonly Gen<Notes> Notes =
         Gen.Select(Gen.Long[1, 100_000], Gen.Int[0, 1_000]).Array[0, 5]
-            .Select(pairs => pairs.DistinctBy(pair => pair.Item1).ToImmutableSortedDictionary(pair => pair.Item1, pair => pair.Item2));
+            .Select(pairs => Core.Cash.Notes.Of(pairs.DistinctBy(pair => pair.Item1)));
 
     private static readonly Gen<DueKey> DueKeys = Gen.Select(Names, Dates).Select((bill, date) => new DueKey(new BillId(bill), date));
 

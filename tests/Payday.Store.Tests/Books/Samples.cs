@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Cash;
 using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
@@ -40,7 +41,7 @@ internal static class Samples
     public static ImmutableArray<Movement> Incomes(int count) => [.. Enumerable.Range(1, count).Select(cents => Income(cents))];
 
     public static ClosedPayday Closed(LocalDate payday, long first, long last) => new(
-        new PayPeriod(payday, payday.PlusDays(13)), first, last, [], [], Empty<PotId, Money>(), Empty<long, int>(), Empty<long, int>(), Empty<long, int>(), new RoutineDraft(payday));
+        new PayPeriod(payday, payday.PlusDays(13)), first, last, [], [], Empty<PotId, Money>(), Notes.None, Notes.None, Notes.None, new RoutineDraft(payday));
 
     /// <summary>A store that has begun.</summary>
     public static BookStore Begun(StoreFolder folder)

@@ -4,6 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Cash;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Store.Folders;
@@ -53,6 +54,6 @@ internal static class StoreOfVersion1
         where TId : notnull =>
         amounts.ToImmutableSortedDictionary(pair => id(pair.Id), pair => Samples.Cents(pair.Cents));
 
-    private static ImmutableSortedDictionary<long, int> Notes(params (long Note, int Count)[] notes) =>
-        notes.ToImmutableSortedDictionary(pair => pair.Note, pair => pair.Count);
+    private static Notes Notes(params (long Note, int Count)[] notes) =>
+        Core.Cash.Notes.Of(notes);
 }

@@ -45,7 +45,7 @@ public sealed class SlipCheckTests
     public void Of_PartGone_NamesItsPotAndTheTotals()
     {
         ClosedPayday first = ThreeClosed.Value.Closed[0];
-        ClosedPart gone = first.Parts.First(part => NoteBag.Count(part.Notes) > 0);
+        ClosedPart gone = first.Parts.First(part => part.Notes.Pieces > 0);
 
         string[] found = [.. SlipCheck.Of(With(0, first with { Parts = first.Parts.Remove(gone) })).Select(finding => finding.What)];
 

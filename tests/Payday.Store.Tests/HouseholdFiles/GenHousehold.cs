@@ -136,8 +136,7 @@ internal static class GenHousehold
             Money.Sum([buffer, .. setAside.Values, .. held.Values], currency),
             setAside,
             held,
-            cash.Notes.Select((note, i) => (note, i)).Where(entry => counted[entry.i])
-                .ToImmutableSortedDictionary(entry => entry.note.MinorUnits, entry => counts[entry.i]));
+            Notes.Of(cash.Notes.Select((note, i) => (note, i)).Where(entry => counted[entry.i]).Select(entry => (entry.note.MinorUnits, counts[entry.i]))));
 
     private static Gen<ImmutableSortedDictionary<TId, Money>> Parts<TId>(Currency currency, IEnumerable<TId> ids)
         where TId : notnull

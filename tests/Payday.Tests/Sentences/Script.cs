@@ -7,6 +7,7 @@ using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
+using Payday.Core.Cash;
 using Payday.Core.CashReturns;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
@@ -124,7 +125,7 @@ internal static partial class Script
         "@fill" => WalletFills.Mark(book, Key(words), words[3] == "done" ? FillState.Done : FillState.Skipped, today),
         "@fill-undo" => WalletFills.Unmark(book, Key(words), today),
         "@return" => ReturnPlan.Of(book, words.Aggregate(ReturnDraft.AsPlanned, (draft, word) => word.Split('=') is [var pot, var note, var count]
-            ? draft with { Picked = draft.Picked.SetItem(new PotId(pot), ImmutableSortedDictionary<long, int>.Empty.Add(Number(note), (int)Number(count))) }
+            ? draft with { Picked = draft.Picked.SetItem(new PotId(pot), Notes.Of(Number(note), (int)Number(count))) }
             : draft with { Leaves = draft.Leaves.Add(new PotId(word)) })).Confirm(today),
         "@return-undo" => book.Weeks.Returns.LastOrDefault(back => !back.Undone) is { } back ? ReturnUndo.Of(book, back, today) : Nothing,
         _ => throw new ArgumentOutOfRangeException(nameof(what), what, "A script doesn't know this."),

@@ -24,9 +24,9 @@ public sealed class BankPapersTests
         {
             Settings = household.Settings with { Bank = machine ? new CashSource.Machine([Money.FromUnits(20, household.Currency)], null) : new CashSource.Teller() },
         };
-        var none = ImmutableSortedDictionary<long, int>.Empty;
+        var none = Notes.None;
         var closed = new ClosedPayday(
-            new PayPeriod(Samples.Friday, Samples.Friday.PlusDays(6)), 1, 2, [], [], ImmutableSortedDictionary<PotId, Money>.Empty, none.Add(2_000, 3), none, none,
+            new PayPeriod(Samples.Friday, Samples.Friday.PlusDays(6)), 1, 2, [], [], ImmutableSortedDictionary<PotId, Money>.Empty, Notes.Of(2_000, 3), none, none,
             new RoutineDraft(Samples.Friday) { AsksATeller = asksATeller });
 
         ImmutableArray<string> lines = SlipLayout.Lay(BankPapers.Slip(household, closed), 58).Lines;

@@ -6,6 +6,7 @@ using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Books;
+using Payday.Core.Cash;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
 using Payday.Core.Households;
@@ -109,8 +110,8 @@ internal static partial class PlayedLife
         _ => MoveTarget.Buffer,
     };
 
-    private static ImmutableSortedDictionary<long, int> Notes(string note, string count) =>
-        ImmutableSortedDictionary<long, int>.Empty.Add(long.Parse(note, CultureInfo.InvariantCulture), int.Parse(count, CultureInfo.InvariantCulture));
+    private static Notes Notes(string note, string count) =>
+        Core.Cash.Notes.Of(long.Parse(note, CultureInfo.InvariantCulture), int.Parse(count, CultureInfo.InvariantCulture));
 
     private static long Last(Book book, string end) =>
         book.Ledger.Movements.Last(movement => movement.To.Key.EndsWith(end, StringComparison.Ordinal)).Number;

@@ -56,7 +56,7 @@ internal sealed class CloseScreen : PageScreen
             $"{plan.Debts.Total.ToString(style)} goes to debt minimums.",
             $"{plan.Pots.Total.ToString(style)} goes in pots.",
             $"{plan.Surplus.Placed.ToString(style)} of surplus is placed.",
-            $"{plan.Withdrawal.Plan.WithdrawTotal.ToString(style)} is to be withdrawn, {"note".ToQuantity(plan.Withdrawal.Plan.Withdraw.Values.Sum())}.",
+            $"{plan.Withdrawal.Plan.WithdrawTotal.ToString(style)} is to be withdrawn, {"note".ToQuantity(plan.Withdrawal.Plan.Withdraw.Pieces)}.",
             "",
             $"Afterwards {after.In(Core.Ledgers.Place.Account).ToString(style)} is in the account and {after.In(Core.Ledgers.Place.Cash).ToString(style)} in cash.",
             $"{"movement".ToQuantity(closing.Value.Movements.Length)} will be written to the ledger. They stay: a mistake is undone by its reverse.",

@@ -57,7 +57,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
             string reused = plan.ReusedTotal.IsZero ? "" : $", {Shown(plan.ReusedTotal)} reused ({NoteText.Listed(plan.Reused, plan.Currency, Style)})";
             string ways = offer.Of(Plan) is { } both ? $" {OfferText(both)}" : "";
             // The notes of the slip; where both ways to the bank are shown, those say how many.
-            string count = ways.Length > 0 ? "" : $" ({"note".ToQuantity(plan.Withdraw.Values.Sum())})";
+            string count = ways.Length > 0 ? "" : $" ({"note".ToQuantity(plan.Withdraw.Pieces)})";
             string fault = Plan.Withdrawal.Pots.FirstOrDefault(row => row.KeptBack.IsNegative) is { } over
                 ? $"! The notes for {over.Pot.Name} are {Shown(-over.KeptBack)} more than it has; lower one before the payday can be closed."
                 : plan.Faults.IsEmpty ? "" : "! " + NoteTexts.Of(plan.Faults[0], Style) + " ";
@@ -84,7 +84,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
             + $"With r, {there}: {other.NotesCarried} notes and {Shown(other.Withdrawn)}.";
     }
 
-    private ImmutableArray<long> Values => [.. Plan.Book.Household.Settings.Cash.Notes.Select(note => note.MinorUnits).Union(Plan.Withdrawal.OnHand.Keys).OrderDescending()];
+    private ImmutableArray<long> Values => [.. Plan.Book.Household.Settings.Cash.Notes.Select(note => note.MinorUnits).Union(Plan.Withdrawal.OnHand.Values).OrderDescending()];
 
     private int Column => Math.Clamp(column, 0, Math.Max(0, Values.Length - 1));
 
@@ -92,13 +92,13 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
     {
         string day = week.Week is { } date ? DateText.Short(date) : "";
         long value = Values[Column];
-        int count = week.Notes.GetValueOrDefault(value);
+        int count = week.Notes[value];
         return new StepRow(
         [
             row.Pot.Name,
             day,
             Marked(week.Share, week.Changed),
-            .. Values.Select(note => week.Notes.TryGetValue(note, out int notes) && notes > 0 ? notes.ToString(CultureInfo.InvariantCulture) : "."),
+            .. Values.Select(note => week.Notes[note] is > 0 and int notes ? notes.ToString(CultureInfo.InvariantCulture) : "."),
             Shown(week.Share - week.Amount),
         ])
         {
@@ -131,7 +131,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
 
     private static RoutineDraft With(RoutineDraft draft, CashPotRow row, WeekPart week, long value, int number)
     {
-        ImmutableSortedDictionary<long, int> notes = number == 0 ? week.Notes.Remove(value) : week.Notes.SetItem(value, number);
+        Notes notes = week.Notes.With(value, number);
         return draft with { Notes = draft.Notes.SetItem(new PartKey(row.Pot.Id, week.Week), notes) };
     }
 

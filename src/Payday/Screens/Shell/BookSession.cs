@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Cash;
 using Payday.Core.Drafts;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
@@ -60,7 +61,7 @@ internal sealed class BookSession
     public Core.Books.ReturnDraft Return { get; set; } = Core.Books.ReturnDraft.AsPlanned;
 
     /// <summary>Notes that were counted and not taken yet, by what was counted; they are there again the next time.</summary>
-    public Dictionary<string, ImmutableSortedDictionary<long, int>> HalfCounted { get; } = [];
+    public Dictionary<string, Notes> HalfCounted { get; } = [];
 
     /// <summary>Items of the household that were begun and aren't complete yet, as their forms have them.</summary>
     public BegunItems BegunItems { get; set; } = BegunItems.None;

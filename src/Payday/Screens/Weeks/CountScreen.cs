@@ -157,10 +157,10 @@ internal sealed class CountScreen : CursorScreen
         session,
         $"Count {row.Pot.Name} by notes",
         $"{Shown(row.Expected + row.StillOwed)} should be there{(row.StillOwed.IsZero ? "" : $", with the {Shown(row.StillOwed)} it owes back")}.",
-        row.Entry?.Notes ?? ImmutableSortedDictionary<long, int>.Empty,
+        row.Entry?.Notes ?? Notes.None,
         notes =>
         {
-            Money worth = NoteBag.Worth(notes, session.Book.Household.Currency);
+            Money worth = notes.Worth(session.Book.Household.Currency);
             Entered(work.Enter(row.Pot.Id, (row.Entry ?? new CountEntry(worth)) with { Left = worth, Notes = notes, IsFind = false }));
         });
 

@@ -19,9 +19,9 @@ internal sealed class NotesScreen : CursorScreen
     private readonly BookSession session;
     private readonly string title;
     private readonly string about;
-    private readonly Action<ImmutableSortedDictionary<long, int>> take;
+    private readonly Action<Notes> take;
     private readonly ImmutableArray<long> values;
-    private ImmutableSortedDictionary<long, int> notes;
+    private Notes notes;
     private bool touched;
 
     /// <param name="session">The book.</param>
@@ -29,7 +29,7 @@ internal sealed class NotesScreen : CursorScreen
     /// <param name="about">A sentence on what is expected.</param>
     /// <param name="notes">What is known so far, by value in minor units.</param>
     /// <param name="take">Takes what was counted.</param>
-    public NotesScreen(BookSession session, string title, string about, ImmutableSortedDictionary<long, int> notes, Action<ImmutableSortedDictionary<long, int>> take)
+    public NotesScreen(BookSession session, string title, string about, Notes notes, Action<Notes> take)
     {
         this.session = session;
         this.title = title;
@@ -38,7 +38,7 @@ internal sealed class NotesScreen : CursorScreen
         touched = session.HalfCounted.ContainsKey(Place);
         this.take = take;
         CashPieces cash = session.Book.Household.Settings.Cash;
-        values = [.. cash.Notes.Concat(cash.Coins).Select(piece => piece.MinorUnits).Union(notes.Keys).OrderDescending()];
+        values = [.. cash.Notes.Concat(cash.Coins).Select(piece => piece.MinorUnits).Union(notes.Values).OrderDescending()];
     }
 
     private string Place => $"{title}: {about}";
@@ -69,7 +69,7 @@ internal sealed class NotesScreen : CursorScreen
 
     /// <inheritdoc/>
     protected override string Status =>
-        $"Together {NoteBag.Worth(notes, session.Book.Household.Currency).ToString(session.Style)}{(touched ? ". Right takes it, x leaves what was there before." : "")}";
+        $"Together {notes.Worth(session.Book.Household.Currency).ToString(session.Style)}{(touched ? ". Right takes it, x leaves what was there before." : "")}";
 
     /// <inheritdoc/>
     public override CellEdit? Typing(string text) => char.IsAsciiDigit(text[0]) ? HowMany(text) : null;
@@ -82,13 +82,13 @@ internal sealed class NotesScreen : CursorScreen
             [new("Value", Align.Right) { MinWidth = 8 }, new("how many", Align.Right), Report.Amounts("amount") with { MinWidth = 12 }],
             [.. values.Select(value => ImmutableArray.Create(
                 NoteText.Value(value, currency, session.Style),
-                notes.ContainsKey(value) ? Number(value) : ".",
-                notes.TryGetValue(value, out int count) ? (Money.FromMinorUnits(value, currency) * count).ToString(session.Style) : ""))],
+                notes.Values.Contains(value) ? Number(value) : ".",
+                notes.Values.Contains(value) ? (Money.FromMinorUnits(value, currency) * notes[value]).ToString(session.Style) : ""))],
             decimalMark: session.Style.DecimalMark).Lay(width);
         return (lines.Header, lines.Rows);
     }
 
-    private string Number(long value) => notes.GetValueOrDefault(value).ToString(CultureInfo.InvariantCulture);
+    private string Number(long value) => notes[value].ToString(CultureInfo.InvariantCulture);
 
     private CellEdit HowMany(string text) => new($"How many {NoteText.Value(values[Cursor], session.Book.Household.Currency, session.Style)}", text, typed =>
     {
@@ -97,7 +97,7 @@ internal sealed class NotesScreen : CursorScreen
             return $"Write a whole number, at most {Most}.";
         }
 
-        notes = count == 0 ? notes.Remove(values[Cursor]) : notes.SetItem(values[Cursor], count);
+        notes = notes.With(values[Cursor], count);
         touched = true;
         session.HalfCounted[Place] = notes;
         Cursor = Math.Min(Cursor + 1, Count - 1);

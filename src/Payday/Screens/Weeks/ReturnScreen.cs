@@ -122,7 +122,7 @@ internal sealed class ReturnScreen : CursorScreen
         session,
         $"Notes to pull from {line.Pot.Name}",
         $"{line.Owes.ToString(session.Style)} is owed.",
-        line.Notes ?? ImmutableSortedDictionary<long, int>.Empty,
+        line.Notes ?? Core.Cash.Notes.None,
         notes => Decide(plan.Draft with { Picked = plan.Draft.Picked.SetItem(line.Pot.Id, notes) }));
 
     private Way Turn()

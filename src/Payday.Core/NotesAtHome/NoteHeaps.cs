@@ -1,0 +1,131 @@
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Cash;
+using Payday.Core.Fills;
+using Payday.Core.Ids;
+using Payday.Core.Ledgers;
+
+namespace Payday.Core.NotesAtHome;
+
+/// <summary>The notes of each stack while they are followed, and what the ledger holds there.</summary>
+internal sealed class NoteHeaps
+{
+    private readonly Currency currency;
+    private readonly HashSet<PotId> spending;
+    private readonly Dictionary<NoteStack, Notes?> notes = [];
+    private readonly Dictionary<NoteStack, Money> balances = [];
+    private readonly HashSet<NoteStack> touched = [];
+
+    /// <summary>As a book begins: the loose notes at home alone.</summary>
+    public NoteHeaps(Book book)
+    {
+        currency = book.Household.Currency;
+        spending = [.. book.Household.Pots.Where(FillPart.GoesThroughTheWallet).Select(pot => pot.Id)];
+        notes[NoteStack.Loose] = book.Household.Opening.NotesOnHand;
+    }
+
+    /// <summary>The notes of every stack that had any; null where they are not known.</summary>
+    public IReadOnlyDictionary<NoteStack, Notes?> Known => notes;
+
+    /// <summary>What the ledger holds changes.</summary>
+    public void Move(Movement movement)
+    {
+        Apply(movement.From, -movement.Amount);
+        Apply(movement.To, movement.Amount);
+    }
+
+    /// <summary>The notes change as a record says.</summary>
+    public void Tell(NoteEvent told)
+    {
+        switch (told)
+        {
+            case NoteEvent.Closed { Payday: var payday }:
+                Set(NoteStack.Loose, payday.OnHandAfter);
+                foreach (ClosedPart part in payday.Parts)
+                {
+                    Put(new NoteStack(part.PotId, InWallet: false), part.Notes);
+                }
+
+                break;
+            case NoteEvent.Filled { Part: var part }:
+                Notes? filled = part.Marked!.Amount == part.Amount ? part.Notes : null;
+                Take(new NoteStack(part.Pot.Id, InWallet: false), filled);
+                Put(new NoteStack(part.Pot.Id, InWallet: true), filled);
+                break;
+            case NoteEvent.Returned { Back: var back }:
+                Return(back);
+                break;
+
+            // An amount alone says nothing of the notes, unless all is there as it was.
+            case NoteEvent.Counted { Count: var count } when count.Notes is not null || !count.Spent.IsZero || !count.Difference.IsZero:
+                Set(StackOf(count.PotId), count.Notes);
+                break;
+            case NoteEvent.MovedOn { Count: var left, To: LedgerEnd.Held { Place: Place.Cash, Purpose: { Kind: PurposeKind.Pot or PurposeKind.Wallet } purpose } }:
+                MoveAll(StackOf(left.PotId), new NoteStack(purpose.PotId, purpose.Kind == PurposeKind.Wallet), left.Left);
+                break;
+        }
+    }
+
+    /// <summary>Forgets the notes where they no longer come to what the ledger holds.</summary>
+    public void ForgetWhatDisagrees()
+    {
+        foreach (NoteStack stack in touched)
+        {
+            Money balance = balances.GetValueOrDefault(stack, Money.Zero(currency));
+            notes[stack] = balance.IsZero ? Notes.None
+                : At(stack) is { } there && there.Worth(currency) == balance ? there
+                : null;
+        }
+
+        touched.Clear();
+    }
+
+    private void Return(CashReturn back)
+    {
+        foreach (NoteSwap swap in back.Swaps)
+        {
+            NoteStack with = swap.With is { } pot ? StackOf(pot) : NoteStack.Loose;
+            Take(StackOf(swap.PotId), swap.Gives);
+            Put(with, swap.Gives);
+            Take(with, swap.Gets);
+            Put(StackOf(swap.PotId), swap.Gets);
+        }
+
+        foreach (ReturnedPot pot in back.Pots)
+        {
+            Take(StackOf(pot.PotId), pot.Notes);
+        }
+    }
+
+    private NoteStack StackOf(PotId potId) => new(potId, spending.Contains(potId));
+
+    private Notes? At(NoteStack stack) => notes.GetValueOrDefault(stack, Notes.None);
+
+    private void Put(NoteStack stack, Notes? added) => Set(stack, added is not null && At(stack) is { } there ? there.Plus(added) : null);
+
+    private void Take(NoteStack stack, Notes? taken) =>
+        Set(stack, taken is not null && At(stack) is { } there && there.Covers(taken) ? there.Less(taken) : null);
+
+    private void Set(NoteStack stack, Notes? counted)
+    {
+        notes[stack] = counted;
+        touched.Add(stack);
+    }
+
+    // All that lies in a stack goes to another, if that is what moved.
+    private void MoveAll(NoteStack from, NoteStack to, Money amount)
+    {
+        Notes? all = At(from) is { } there && there.Worth(currency) == amount ? there : null;
+        Take(from, all);
+        Put(to, all);
+    }
+
+    private void Apply(LedgerEnd end, Money amount)
+    {
+        if (NoteStack.Of(end, spending) is { } stack)
+        {
+            balances[stack] = balances.GetValueOrDefault(stack, Money.Zero(currency)) + amount;
+            touched.Add(stack);
+        }
+    }
+}
