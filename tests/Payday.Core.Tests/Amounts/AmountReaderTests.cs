@@ -1,7 +1,8 @@
 using CsCheck;
 using Payday.Core.Amounts;
-using static Payday.Core.Tests.Amounts.Amount;
 using Payday.Core.Faults;
+using Payday.Core.Tests.Faults;
+using static Payday.Core.Tests.Amounts.Amount;
 
 namespace Payday.Core.Tests.Amounts;
 
@@ -61,18 +62,18 @@ public class AmountReaderTests
         Result<Money> read = Money.Parse(text, Dollars, NumberStyle.CommaPoint);
 
         Assert.False(read.Ok);
-        Assert.Equal(fault, read.Fault);
+        Assert.Equal(fault, read.Fault.Said());
     }
 
     [Fact]
     public void Parse_VeryLongText_IsRefusedUnread() =>
-        Assert.Equal("That is too long for an amount.", Money.ParsePlain(new string('0', 201), Dollars).Fault);
+        Assert.Equal("That is too long for an amount.", Money.ParsePlain(new string('0', 201), Dollars).Fault.Said());
 
     [Theory]
     [InlineData("1.5", "JPY has no decimals; write it like 1234.")]
     [InlineData("x", "'x' is not an amount; write it like 1234.")]
     public void Parse_Yen_KnowsItHasNoDecimals(string text, string fault) =>
-        Assert.Equal(fault, Money.ParsePlain(text, Currency.FromCode("JPY")).Fault);
+        Assert.Equal(fault, Money.ParsePlain(text, Currency.FromCode("JPY")).Fault.Said());
 
     [Theory]
     [InlineData("12.50+3-1", "14.50")]
@@ -95,7 +96,7 @@ public class AmountReaderTests
     [InlineData("92233720368547758.07+0.01", "The sum is too large; look at its digits.")]
     [InlineData("5+\t3", "An amount can't hold control characters such as a line break.")]
     public void ParseSum_WhatIsNoSum_IsRefusedWithTheMend(string text, string fault) =>
-        Assert.Equal(fault, Money.ParseSum(text, Dollars, NumberStyle.CommaPoint).Fault);
+        Assert.Equal(fault, Money.ParseSum(text, Dollars, NumberStyle.CommaPoint).Fault.Said());
 
     [Fact]
     public void Parse_AnyText_IsReadOrRefusedButNeverThrows() =>

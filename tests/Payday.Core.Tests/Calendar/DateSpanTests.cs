@@ -1,4 +1,5 @@
 using Payday.Core.Calendar;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 
 namespace Payday.Core.Tests.Calendar;
@@ -32,16 +33,16 @@ public class DateSpanTests
     [InlineData("\u001b[2J")]
     public void Parse_AnythingElse_SaysHowToWriteIt(string text) =>
         Assert.Equal(
-            "Write a day like 2026-03-06, a month like 2026-03 or Mar 2026, a year, or two of these with 'to' between.", DateSpan.Parse(text).Fault);
+            "Write a day like 2026-03-06, a month like 2026-03 or Mar 2026, a year, or two of these with 'to' between.", DateSpan.Parse(text).Fault.Said());
 
     [Theory]
     [InlineData("2026-02-30", "February 2026 has 28 days.")]
     [InlineData("6 Mar to 9 Mar 2026", "Which year? Write it like 6 Mar 2026.")]
-    public void Parse_ADayThatIsNone_SaysWhatIsWrongWithIt(string text, string fault) => Assert.Equal(fault, DateSpan.Parse(text).Fault);
+    public void Parse_ADayThatIsNone_SaysWhatIsWrongWithIt(string text, string fault) => Assert.Equal(fault, DateSpan.Parse(text).Fault.Said());
 
     [Fact]
     public void Parse_TurnedRound_IsRefused() =>
-        Assert.Equal("The second date is before the first; turn them round.", DateSpan.Parse("2026-04 to 2026-03").Fault);
+        Assert.Equal("The second date is before the first; turn them round.", DateSpan.Parse("2026-04 to 2026-03").Fault.Said());
 
     private static string Iso(NodaTime.LocalDate date) => NodaTime.Text.LocalDatePattern.Iso.Format(date);
 }

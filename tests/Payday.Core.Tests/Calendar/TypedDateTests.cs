@@ -3,6 +3,7 @@ using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using Payday.Core.Faults;
+using Payday.Core.Tests.Faults;
 
 namespace Payday.Core.Tests.Calendar;
 
@@ -38,7 +39,7 @@ public class TypedDateTests
     [Theory]
     [InlineData("30 Feb", "February 2026 has 28 days.")]
     [InlineData("31 Nov", "November 2026 has 30 days.")]
-    public void Parse_WithoutAYearAndNoDay_NamesThisYears(string text, string fault) => Assert.Equal(fault, TypedDate.Parse(text, Thursday12March).Fault);
+    public void Parse_WithoutAYearAndNoDay_NamesThisYears(string text, string fault) => Assert.Equal(fault, TypedDate.Parse(text, Thursday12March).Fault.Said());
 
     [Theory]
     [InlineData("10/9/2026", DateOrder.MonthFirst, "2026-10-09")]
@@ -50,7 +51,7 @@ public class TypedDateTests
     [InlineData("2026/10/9", DateOrder.DayFirst, "2026-10-09")]
     [InlineData("0/9/2026", DateOrder.MonthFirst, "There is no month 0; months go from 1 to 12.")]
     [InlineData("30/30/2026", DateOrder.MonthFirst, "There is no month 30; months go from 1 to 12.")]
-    [InlineData("10/9/26", DateOrder.MonthFirst, TypedDate.NotADate)]
+    [InlineData("10/9/26", DateOrder.MonthFirst, "Not a date; write it like 2026-03-12 or 12 Mar 2026.")]
     public void Parse_InFigures_IsReadInTheOrderGiven(string text, DateOrder order, string date) => Assert.Equal(date, Iso(TypedDate.Parse(text, order: order)));
 
     // Unicode CLDR, short date patterns of the places that use a currency, from memory.
@@ -75,7 +76,7 @@ public class TypedDateTests
     [InlineData("12.3.2026", "It can be 12 March or 3 December; write it like 2026-03-12 or 12 Mar 2026.")]
     [InlineData("12 Mar", "Which year? Write it like 12 Mar 2026.")]
     [InlineData("Fri 12 Mar 2026", "That day is a Thursday; correct the day, or leave the weekday out.")]
-    public void Parse_NearlyADate_SaysWhatIsWrong(string text, string fault) => Assert.Equal(fault, TypedDate.Parse(text).Fault);
+    public void Parse_NearlyADate_SaysWhatIsWrong(string text, string fault) => Assert.Equal(fault, TypedDate.Parse(text).Fault.Said());
 
     [Theory]
     [InlineData("")]
@@ -93,7 +94,7 @@ public class TypedDateTests
     [InlineData("٢٠٢٦-03-05")]
     [InlineData("99999999999-1-1")]
     [InlineData("\u001b[2J")]
-    public void Parse_AnythingElse_SaysHowToWriteIt(string text) => Assert.Equal(TypedDate.NotADate, TypedDate.Parse(text).Fault);
+    public void Parse_AnythingElse_SaysHowToWriteIt(string text) => Assert.Equal("Not a date; write it like 2026-03-12 or 12 Mar 2026.", TypedDate.Parse(text).Fault.Said());
 
-    private static string Iso(Result<LocalDate> date) => date.Ok ? LocalDatePattern.Iso.Format(date.Value) : date.Fault;
+    private static string Iso(Result<LocalDate> date) => date.Ok ? LocalDatePattern.Iso.Format(date.Value) : date.Fault.Said()!;
 }

@@ -7,6 +7,7 @@ using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using Payday.Core.Undo;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -61,7 +62,7 @@ public class CardPurchaseTests
     [InlineData("hats", 1, "There is no pot 'hats'.")]
     [InlineData("food", 0, "A card purchase is above zero; to take one back, undo it.")]
     public void Enter_WhatCannotBe_IsRefused(string? pot, decimal amount, string fault) =>
-        Assert.Equal(fault, Purchasing.Enter(Closed, new PurchaseEntry(Sunday8, pot is null ? null : new PotId(pot), Usd(amount), "")).Fault);
+        Assert.Equal(fault, Purchasing.Enter(Closed, new PurchaseEntry(Sunday8, pot is null ? null : new PotId(pot), Usd(amount), "")).Fault.Said());
 
     [Fact]
     public void Enter_OnAnEmptyPot_SaysWhereElse()
@@ -69,7 +70,7 @@ public class CardPurchaseTests
         Book book = Closed.Count(new(2026, 3, 19), "food", 0);
         Assert.Equal(
             "Food has nothing to pay 5.00 with; enter it on another pot or the buffer.",
-            Purchasing.Enter(book, new PurchaseEntry(new(2026, 3, 19), new PotId("food"), Usd(5), "")).Fault);
+            Purchasing.Enter(book, new PurchaseEntry(new(2026, 3, 19), new PotId("food"), Usd(5), "")).Fault.Said());
     }
 
     [Fact]
@@ -111,8 +112,8 @@ public class CardPurchaseTests
         // The fill that was taken up with it waits again too.
         Assert.Equal((Usd(0), Usd(0), Usd(0), Usd(120)), (
             undone.Has("cash/owed-back:food"), undone.Has("account/owed-back:food"), undone.Has("cash/wallet:food"), undone.Has("cash/pot:food")));
-        Assert.Equal("Card purchase 1 is undone already.", Purchasing.Undo(undone, 1, Sunday8).Fault);
-        Assert.Equal("There is no card purchase 2.", Purchasing.Undo(undone, 2, Sunday8).Fault);
+        Assert.Equal("Card purchase 1 is undone already.", Purchasing.Undo(undone, 1, Sunday8).Fault.Said());
+        Assert.Equal("There is no card purchase 2.", Purchasing.Undo(undone, 2, Sunday8).Fault.Said());
         Assert.Empty(OwedItems.Of(undone));
         Assert.Empty(undone.Weeks.Fills);
     }
@@ -144,10 +145,10 @@ public class CardPurchaseTests
         Book counted = Closed.Spend("food", 20, Sunday8).Count(new(2026, 3, 12), "food", 30);
 
         Assert.Equal(
-            (ObstacleKind.Count, "Food was counted on 12 Mar 2026 with card purchase 1 in it; take that count back first.", new PotId("food")),
-            (Purchasing.InTheWay(counted, 1)!.Kind, Purchasing.InTheWay(counted, 1)!.Sentence, Purchasing.InTheWay(counted, 1)!.PotId!.Value));
-        Assert.Equal(Purchasing.InTheWay(counted, 1)!.Sentence, Purchasing.Undo(counted, 1, Friday13March).Fault);
-        Assert.Equal(Purchasing.InTheWay(counted, 1)!.Sentence, Purchasing.Change(counted, 1, new PurchaseEntry(Sunday8, null, Usd(20), ""), Friday13March).Fault);
+            (new BookEntry.Count(new PotId("food"), "Food", new(2026, 3, 12)), "Food was counted on 12 Mar 2026 with card purchase 1 in it; take that count back first."),
+            (Purchasing.InTheWay(counted, 1)!.First, Purchasing.InTheWay(counted, 1).Said()));
+        Assert.Equal(Purchasing.InTheWay(counted, 1).Said(), Purchasing.Undo(counted, 1, Friday13March).Fault.Said());
+        Assert.Equal(Purchasing.InTheWay(counted, 1).Said(), Purchasing.Change(counted, 1, new PurchaseEntry(Sunday8, null, Usd(20), ""), Friday13March).Fault.Said());
         Book back = CountUndo.Of(counted, CountUndo.Last(counted), Friday13March).Value!;
         Assert.True(Purchasing.Undo(back, 1, Friday13March).Ok);
     }
@@ -158,7 +159,7 @@ public class CardPurchaseTests
         Book book = ReturnPlan.Of(Closed.Spend("food", 12, Sunday8), ReturnDraft.AsPlanned).Confirm(Friday13March).Value!;
         Assert.Equal(
             "The cash for card purchase 1 was taken to the bank on 13 Mar 2026; take that cash return back first.",
-            Purchasing.Undo(book, 1, Friday13March).Fault);
+            Purchasing.Undo(book, 1, Friday13March).Fault.Said());
     }
 
     [Fact]
@@ -179,7 +180,7 @@ public class CardPurchaseTests
             .Spend("fares", 12, new(2026, 3, 14));
         HouseholdChange change = HouseholdChange.Of(book, House with { Debts = [], Pots = [] });
 
-        Assert.Contains("Fares (id fares) owes 15.00 back; return it to the account first.", change.Refusals);
-        Assert.Contains("25.00 is on its way to Card (id card); return it to the account first.", change.Refusals);
+        Assert.Contains("Fares (id fares) owes 15.00 back; return it to the account first.", change.Refusals.Select(refusal => refusal.InAFile()));
+        Assert.Contains("25.00 is on its way to Card (id card); return it to the account first.", change.Refusals.Select(refusal => refusal.InAFile()));
     }
 }

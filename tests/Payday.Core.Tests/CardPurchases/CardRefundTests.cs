@@ -8,6 +8,7 @@ using Payday.Core.CashReturns;
 using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Ids;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -56,12 +57,12 @@ public class CardRefundTests
     [InlineData("gifts", 1, "Gifts owes no cash back, so there is nothing that 1.00 coming in could lower; leave it out.")]
     [InlineData(null, 900, "The buffer owes no cash back, so there is nothing that 900.00 coming in could lower; leave it out.")]
     public void Enter_BeyondWhatIsOwed_IsRefused(string? pot, decimal amount, string fault) =>
-        Assert.Equal(fault, CardRefunds.Enter(Closed.Spend("food", 12.34m, Sunday8), new PurchaseEntry(Tuesday10, pot is null ? null : new PotId(pot), Usd(amount), "")).Fault);
+        Assert.Equal(fault, CardRefunds.Enter(Closed.Spend("food", 12.34m, Sunday8), new PurchaseEntry(Tuesday10, pot is null ? null : new PotId(pot), Usd(amount), "")).Fault.Said());
 
     [Fact]
     public void Enter_BeforeThePurchase_IsRefused() => Assert.StartsWith(
         "Food owes nothing back",
-        CardRefunds.Enter(Closed.Spend("food", 5, Tuesday10), new PurchaseEntry(Sunday8, new PotId("food"), Usd(5), "")).Fault,
+        CardRefunds.Enter(Closed.Spend("food", 5, Tuesday10), new PurchaseEntry(Sunday8, new PotId("food"), Usd(5), "")).Fault.Said(),
         StringComparison.Ordinal);
 
     [Fact]
@@ -79,9 +80,9 @@ public class CardRefundTests
     {
         Book book = Refund(Refund(Closed.Spend("food", 12.34m, Sunday8), 5), 2);
 
-        Assert.Equal("A refund lowered what card purchase 1 owes back; undo the refund first.", Purchasing.Undo(book, 1, Tuesday10).Fault);
-        Assert.Equal("Refund 3 of the same pot came after it; undo that first.", Purchasing.Undo(book, 2, Tuesday10).Fault);
-        Assert.Equal("A refund can't be changed; undo it, and enter it again from a list.", Purchasing.Change(book, 3, new PurchaseEntry(Tuesday10, new PotId("food"), Usd(1), ""), Tuesday10).Fault);
+        Assert.Equal("A refund lowered what card purchase 1 owes back; undo the refund first.", Purchasing.Undo(book, 1, Tuesday10).Fault.Said());
+        Assert.Equal("Refund 3 of the same pot came after it; undo that first.", Purchasing.Undo(book, 2, Tuesday10).Fault.Said());
+        Assert.Equal("A refund can't be changed; undo it, and enter it again from a list.", Purchasing.Change(book, 3, new PurchaseEntry(Tuesday10, new PotId("food"), Usd(1), ""), Tuesday10).Fault.Said());
     }
 
     [Fact]
@@ -89,7 +90,7 @@ public class CardRefundTests
     {
         Book book = ReturnPlan.Of(Refund(Closed.Spend("food", 12.34m, Sunday8), 5), ReturnDraft.AsPlanned).Confirm(Friday13March).Value!;
 
-        Assert.Equal("What was left of it was returned on 13 Mar 2026, so refund 2 can't be undone.", Purchasing.Undo(book, 2, Friday13March).Fault);
+        Assert.Equal("What was left of it was returned on 13 Mar 2026, so refund 2 can't be undone.", Purchasing.Undo(book, 2, Friday13March).Fault.Said());
     }
 
     [Fact]
@@ -99,7 +100,7 @@ public class CardRefundTests
         PurchaseLine back = new PurchaseLine(1, new PurchaseEntry(Sunday8, new PotId("food"), Usd(5), "Shop"), null) { IsRefund = true, Choice = PotChoice.Chosen };
 
         Assert.Equal([Usd(12.34m), Usd(-5)], PurchaseList.Enter(Closed, [back, bought]).Value!.Weeks.Purchases.Select(purchase => purchase.Amount));
-        Assert.StartsWith("Line 1: Food owes nothing back", PurchaseList.Enter(Closed, [back]).Fault, StringComparison.Ordinal);
+        Assert.StartsWith("Line 1: Food owes nothing back", PurchaseList.Enter(Closed, [back]).Fault.Said(), StringComparison.Ordinal);
     }
 
     // Whatever is bought, comes back, is returned and undone: the items always come to what the ledger holds.
@@ -134,7 +135,7 @@ public class CardRefundTests
     private static Book Refund(Book book, decimal amount)
     {
         Result<Book> entered = CardRefunds.Enter(book, new PurchaseEntry(Tuesday10, new PotId("food"), Usd(amount), "shop"));
-        Assert.True(entered.Ok, entered.Fault);
+        Assert.True(entered.Ok, entered.Fault.Said());
         return entered.Value;
     }
 }

@@ -5,6 +5,7 @@ using Payday.Core.Books;
 using Payday.Core.CardPurchases;
 using Payday.Core.Households;
 using Payday.Core.Ids;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.WeekHomes;
@@ -64,7 +65,7 @@ public class PurchaseListTests
     {
         PurchaseList list = Read(Closed, "2026-03-07; 12,50; Bakery\n2026-03-08; 3.20; Bus");
 
-        Assert.Equal("Line 1: '12,50' is not an amount; write it like 12.55.", list.Faults.Single().ToString());
+        Assert.Equal("Line 1: '12,50' is not an amount; write it like 12.55.", list.Faults.Single().Said());
         Assert.Equal(Usd(3.20m), list.Lines.Single().Entry.Amount);
     }
 
@@ -73,7 +74,7 @@ public class PurchaseListTests
     [InlineData("2026-03-07,1,250.00", "both '1' and '250.00'")]
     [InlineData("2026-03-07; 12.50; 42", "both '12.50' and '42'")]
     public void Read_TwoThatCanBeTheAmount_IsRefused(string text, string part) =>
-        Assert.StartsWith($"Line 1: {part} can be its amount; ", Read(Closed, text).Faults.Single().ToString(), StringComparison.Ordinal);
+        Assert.StartsWith($"Line 1: {part} can be its amount; ", Read(Closed, text).Faults.Single().Said(), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("Date; Amount; Text")]
@@ -96,7 +97,7 @@ public class PurchaseListTests
         Assert.Equal([new(2026, 2, 25), Saturday7], months.Lines.Select(line => line.Entry.Date));
 
         PurchaseList both = Read(Closed, "25/2/2026; 5; a\n2/25/2026; 5; b\n3/7/2026; 5; c");
-        Assert.Equal("Line 3: '3/7/2026': It can be 3 July or 7 March; write it like 2026-03-12 or 12 Mar 2026.", both.Faults.Single().ToString());
+        Assert.Equal("Line 3: '3/7/2026': It can be 3 July or 7 March; write it like 2026-03-12 or 12 Mar 2026.", both.Faults.Single().Said());
     }
 
     [Fact]
@@ -143,7 +144,7 @@ public class PurchaseListTests
 
         Assert.Equal([1], list.Open.Select(line => line.Number));
         Assert.Equal(("food", PotChoice.Guessed), (list.Lines[1].Entry.PotId?.Text, list.Lines[1].Choice));
-        Assert.Equal("Line 1: no pot is known for it; pick one, or leave the line out.", PurchaseList.Enter(book, list.Lines).Fault);
+        Assert.Equal("Line 1: no pot is known for it; pick one, or leave the line out.", PurchaseList.Enter(book, list.Lines).Fault.Said());
     }
 
     [Fact]
@@ -182,7 +183,7 @@ public class PurchaseListTests
     {
         PurchaseList list = Read(Closed, "2026-03-13, 4, Bus\n2026-03-14, 4, Bus");
 
-        Assert.Equal("Line 2: '2026-03-14': that day is still to come.", list.Faults.Single().ToString());
+        Assert.Equal("Line 2: '2026-03-14': that day is still to come.", list.Faults.Single().Said());
         Assert.Single(list.Lines);
     }
 
@@ -191,8 +192,8 @@ public class PurchaseListTests
     {
         Book book = Closed with { Household = House with { Settings = House.Settings with { Numbers = NumberStyle.PointComma } } };
 
-        Assert.Equal("Line 1: write date, amount and text, such as 2026-03-07; 12,50; Corner shop.", Read(book, "2026-03-07").Faults.Single().ToString());
-        Assert.Equal(Usd(12.50m), Read(book, PurchaseList.Example(NumberStyle.PointComma)).Lines.Single().Entry.Amount);
+        Assert.Equal("Line 1: write date, amount and text, such as 2026-03-07; 12,50; Corner shop.", Read(book, "2026-03-07").Faults.Single().Said());
+        Assert.Equal(Usd(12.50m), Read(book, Payday.Texts.PurchaseTexts.Example(NumberStyle.PointComma)).Lines.Single().Entry.Amount);
     }
 
     [Fact]
@@ -214,7 +215,7 @@ public class PurchaseListTests
 
         Assert.Equal(
             "Line 3: Food has 30.00, less than 45.00; enter what it has, and the rest on another pot or the buffer.",
-            PurchaseList.Enter(Closed, lines).Fault);
+            PurchaseList.Enter(Closed, lines).Fault.Said());
         Book book = PurchaseList.Enter(Closed, lines[..2]).Value!;
         Assert.Equal(["b", "a"], book.Weeks.Purchases.Select(purchase => purchase.What));
     }

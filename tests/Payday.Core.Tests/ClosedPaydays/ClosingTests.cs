@@ -11,6 +11,7 @@ using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -44,7 +45,7 @@ public class ClosingTests
 
         Balances after = closing.Book.Ledger.Balances;
         Assert.Equal(Usd(0), after[LedgerEnd.InAccount(Purpose.LeftToPlace)]);
-        Assert.Empty(LedgerCheck.Faults(after, NumberStyle.Plain));
+        Assert.Empty(LedgerCheck.Faults(after));
         Assert.All(closing.Movements, movement => Assert.Equal(Friday6March, movement.Payday));
         Assert.Equal(closing.Movements.Length, closing.Closed.LastMovement - closing.Closed.FirstMovement + 1);
     }
@@ -94,7 +95,7 @@ public class ClosingTests
     public void Plan_ClosedPayday_IsRefused() =>
         Assert.Equal(
             "The payday of 2026-03-06 is closed, so none up to it can be worked on again.",
-            Routine.Plan(Close(Book.Begin(Full), Friday6March), new RoutineDraft(Friday6March)).Fault);
+            Routine.Plan(Close(Book.Begin(Full), Friday6March), new RoutineDraft(Friday6March)).Fault.Said());
 
     // Whatever comes in, a year of paydays either closes with every unit accounted for, or is refused and changes nothing.
     [Fact]
@@ -119,7 +120,7 @@ public class ClosingTests
 
                     put += Cents(income);
                     book = closing.Value!.Book;
-                    Assert.Empty(LedgerCheck.Faults(book.Ledger.Balances, NumberStyle.Plain));
+                    Assert.Empty(LedgerCheck.Faults(book.Ledger.Balances));
                     Assert.All(book.Ledger.Balances.PurposesIn(Place.Account), purpose => Assert.False(purpose.Amount.IsNegative, $"{purpose}"));
                     Assert.Equal(Usd(0), book.Ledger.Balances[LedgerEnd.InAccount(Purpose.LeftToPlace)]);
                 }

@@ -6,6 +6,7 @@ using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -53,7 +54,7 @@ public class ReopeningTests
 
     [Fact]
     public void Of_NothingClosed_IsRefused() =>
-        Assert.Equal("No payday has been closed yet, so there is none to reopen.", Reopening.Of(Book.Begin(Full), Today).Fault);
+        Assert.Equal("No payday has been closed yet, so there is none to reopen.", Reopening.Of(Book.Begin(Full), Today).Fault.Said());
 
     [Fact]
     public void Of_LaterMovement_IsRefusedUntilThatIsUndone()
@@ -65,7 +66,7 @@ public class ReopeningTests
 
         Assert.Equal(
             $"The payday of 6 Mar 2026 can't be reopened: movement {number} was written since and may depend on it; undo that first.",
-            Reopening.Of(closed with { Ledger = spent }, Today).Fault);
+            Reopening.Of(closed with { Ledger = spent }, Today).Fault.Said());
         Book undone = Undoing.Of(closed with { Ledger = spent }, number, Today, "typed twice").Value!.Book;
         Assert.True(Reopening.Of(undone, Today).Ok);
     }

@@ -4,6 +4,7 @@ using Payday.Core.ClosedPaydays;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -48,7 +49,7 @@ public class UndoingTests
     [InlineData("  ")]
     [InlineData("a reason that goes on and on, well past what anybody would want to read in a line")]
     public void Of_NoReasonOrALongOne_IsRefused(string reason) =>
-        Assert.Equal("Say why it is undone, in 1 to 60 characters.", Undoing.Of(Closed, 2, Today, reason).Fault);
+        Assert.Equal("Say why it is undone, in 1 to 60 characters.", Undoing.Of(Closed, 2, Today, reason).Fault.Said());
 
     [Fact]
     public void Of_MovementOfNotes_IsRefused()
@@ -57,19 +58,19 @@ public class UndoingTests
 
         Assert.Equal(
             $"Movement {number} moves notes, so it isn't undone alone; reopen its payday, or count the pot instead.",
-            Undoing.Of(Closed, number, Today, "wrong").Fault);
+            Undoing.Of(Closed, number, Today, "wrong").Fault.Said());
     }
 
     [Fact]
     public void Of_OpeningBalance_IsRefused() =>
-        Assert.Equal("Movement 1 is an opening balance; correct it in the household file and import that.", Undoing.Of(Closed, 1, Today, "wrong").Fault);
+        Assert.Equal("Movement 1 is an opening balance; correct it in the household file and import that.", Undoing.Of(Closed, 1, Today, "wrong").Fault.Said());
 
     [Fact]
     public void Of_UnknownOrUndone_IsRefused()
     {
-        Assert.Equal("There is no movement 999.", Undoing.Of(Closed, 999, Today, "wrong").Fault);
+        Assert.Equal("There is no movement 999.", Undoing.Of(Closed, 999, Today, "wrong").Fault.Said());
         long number = Number(LedgerEnd.InAccount(Purpose.Pot(new PotId("gifts"))));
-        Assert.Equal($"Movement {number} is undone already.", Undoing.Of(Undoing.Of(Closed, number, Today, "wrong").Value!.Book, number, Today, "wrong").Fault);
+        Assert.Equal($"Movement {number} is undone already.", Undoing.Of(Undoing.Of(Closed, number, Today, "wrong").Value!.Book, number, Today, "wrong").Fault.Said());
     }
 
     [Fact]
@@ -83,7 +84,7 @@ public class UndoingTests
 
         Assert.Equal(
             "Part of that money has gone on since: undoing it would leave -5.00 there; undo first what took it.",
-            Undoing.Of(spent, Number(LedgerEnd.InAccount(Purpose.Pot(new PotId("gifts")))), Today, "wrong").Fault);
+            Undoing.Of(spent, Number(LedgerEnd.InAccount(Purpose.Pot(new PotId("gifts")))), Today, "wrong").Fault.Said());
     }
 
     private static long Number(LedgerEnd to) => Closed.Ledger.Movements.First(movement => movement.To == to).Number;

@@ -7,6 +7,7 @@ using Payday.Core.Fills;
 using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -63,17 +64,17 @@ public class CountTests
     [Fact]
     public void Of_BeforeTheLastCount_IsRefused() => Assert.Equal(
         "Food was counted on 12 Mar 2026; count it for that day or a later one.",
-        Closed.Count(Thursday12, "food", 5).Row(new(2026, 3, 11), "food", new CountEntry(Usd(5))).Fault);
+        Closed.Count(Thursday12, "food", 5).Row(new(2026, 3, 11), "food", new CountEntry(Usd(5))).Fault.Said());
 
     [Fact]
     public void Of_MoreThanWasThere_IsRefusedWithTheLikelyReason()
     {
         Assert.Equal(
             "70.00 is more than the 60.00 that Food should have: perhaps a fill wasn't recorded, or was marked skipped; mend that, or name it as found.",
-            Closed.Row(Thursday12, "food", new CountEntry(Usd(70))).Fault);
+            Closed.Row(Thursday12, "food", new CountEntry(Usd(70))).Fault.Said());
         Assert.Equal(
             "60.00 is more than the 45.00 that Food should have: perhaps a fill wasn't recorded, or the 15.00 it owes back is still among it; mend that, or name it as found.",
-            Closed.Spend("food", 12, new(2026, 3, 8)).Row(Thursday12, "food", new CountEntry(Usd(60))).Fault);
+            Closed.Spend("food", 12, new(2026, 3, 8)).Row(Thursday12, "food", new CountEntry(Usd(60))).Fault.Said());
     }
 
     [Theory]
@@ -81,12 +82,12 @@ public class CountTests
     [InlineData(50, 11, "x", "Only 10.00 of Food is gone, so 11.00 can't be missing.")]
     [InlineData(50, 4, " ", "Name what is missing from Food, so that it can be cleared up later.")]
     public void Of_BadEntry_IsRefused(decimal left, decimal missing, string name, string fault) => Assert.Equal(
-        fault, Closed.Row(Thursday12, "food", new CountEntry(Usd(left)) { Missing = Usd(missing), DifferenceName = name }).Fault);
+        fault, Closed.Row(Thursday12, "food", new CountEntry(Usd(left)) { Missing = Usd(missing), DifferenceName = name }).Fault.Said());
 
     [Fact]
     public void Of_FewerNotesThanOwedBack_IsRefused() => Assert.Equal(
         "The notes of Food come to less than the 15.00 it owes back; count those among them, or type what is left without them.",
-        Closed.Spend("food", 12, new(2026, 3, 8)).Row(Thursday12, "food", ByNotes((10, 1))).Fault);
+        Closed.Spend("food", 12, new(2026, 3, 8)).Row(Thursday12, "food", ByNotes((10, 1))).Fault.Said());
 
     [Fact]
     public void Of_ByNotes_TakesOffWhatIsOwedBack() =>
@@ -100,7 +101,7 @@ public class CountTests
 
         Assert.Equal(
             "At most 20.00 of Food can be gone by 12 Mar 2026, for the rest was owed back or moved since; look at its card purchases.",
-            book.Row(Thursday12, "food", new CountEntry(Usd(10))).Fault);
+            book.Row(Thursday12, "food", new CountEntry(Usd(10))).Fault.Said());
     }
 
     [Fact]
@@ -116,7 +117,7 @@ public class CountTests
         Assert.Empty(Differences.Open(explained));
         Assert.Equal((Usd(0), Usd(30)), (explained.Has("outside/difference:food"), explained.Has("outside/spending:food")));
         Assert.Equal(open, explained.Weeks.Counts.Single());
-        Assert.Equal("Count 1 has no open difference.", Differences.Settle(explained, 1, DifferenceEnd.Explained, Thursday19).Fault);
+        Assert.Equal("Count 1 has no open difference.", Differences.Settle(explained, 1, DifferenceEnd.Explained, Thursday19).Fault.Said());
     }
 
     [Fact]
@@ -135,7 +136,7 @@ public class CountTests
         Book book = Closed.Count(Thursday12, "food", new CountEntry(Usd(65)) { IsFind = true, DifferenceName = "coat pocket" });
 
         Assert.Equal((Usd(-5), Usd(0), Usd(65)), (book.Weeks.Counts[0].Difference, book.Weeks.Counts[0].Spent, book.Has("cash/wallet:food")));
-        Assert.Equal("Nothing is missing in count 1: coat pocket was found.", Differences.Settle(book, 1, DifferenceEnd.TurnedUp, Thursday19).Fault);
+        Assert.Equal("Nothing is missing in count 1: coat pocket was found.", Differences.Settle(book, 1, DifferenceEnd.TurnedUp, Thursday19).Fault.Said());
         AssertSound(Differences.Settle(book, 1, DifferenceEnd.Explained, Thursday19).Value!);
     }
 
@@ -177,8 +178,8 @@ public class CountTests
     [Fact]
     public void Of_TargetThatIsNotThere_IsRefused()
     {
-        Assert.Equal("Food can't move on to itself; say where else, or that it stays.", Closed.Row(Thursday12, "food", Moving(5, MoveTarget.Pot(new PotId("food")))).Fault);
-        Assert.Equal("What is left of Food can't move on to 'hats', which there isn't.", Closed.Row(Thursday12, "food", Moving(5, MoveTarget.Pot(new PotId("hats")))).Fault);
+        Assert.Equal("Food can't move on to itself; say where else, or that it stays.", Closed.Row(Thursday12, "food", Moving(5, MoveTarget.Pot(new PotId("food")))).Fault.Said());
+        Assert.Equal("What is left of Food can't move on to 'hats', which there isn't.", Closed.Row(Thursday12, "food", Moving(5, MoveTarget.Pot(new PotId("hats")))).Fault.Said());
     }
 
     [Fact]
@@ -193,7 +194,7 @@ public class CountTests
 
     [Fact]
     public void Confirm_Nothing_IsRefused() =>
-        Assert.Equal("Nothing has been counted; enter what is left of a pot.", CountPlan.Of(Closed, new CountDraft(Thursday12)).Confirm().Fault);
+        Assert.Equal("Nothing has been counted; enter what is left of a pot.", CountPlan.Of(Closed, new CountDraft(Thursday12)).Confirm().Fault.Said());
 
     [Fact]
     public void Of_OpeningOfASpendingPot_IsInTheWallet()

@@ -5,6 +5,7 @@ using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using Payday.Core.Undo;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -51,8 +52,8 @@ public class CountUndoTests
         Book settled = Differences.Settle(counted, 1, DifferenceEnd.Explained, Friday13March).Value!;
 
         Assert.Equal(
-            (ObstacleKind.Difference, "The difference of the count of Food on 12 Mar 2026 was cleared up since; take that back first."),
-            (CountUndo.InTheWay(settled, CountUndo.Last(settled))!.Kind, (string?)CountUndo.Of(settled, CountUndo.Last(settled), Friday13March).Fault));
+            (nameof(BookEntry.Difference), "The difference of the count of Food on 12 Mar 2026 was cleared up since; take that back first."),
+            (CountUndo.InTheWay(settled, CountUndo.Last(settled))!.First!.GetType().Name, CountUndo.Of(settled, CountUndo.Last(settled), Friday13March).Fault.Said()));
         Book open = Differences.Reopen(settled, Differences.LastSettled(settled)!, Friday13March).Value!;
         Assert.Equal(Usd(5), Assert.Single(Differences.Open(open)).Difference);
         Assert.True(CountUndo.Of(open, CountUndo.Last(open), Friday13March).Ok);
@@ -66,7 +67,7 @@ public class CountUndoTests
 
         Assert.Equal(
             "The cash for what moved on by the count of Food on 12 Mar 2026 was taken to the bank on 13 Mar 2026; take that cash return back first.",
-            CountUndo.Of(returned, CountUndo.Last(returned), Friday13March).Fault);
+            CountUndo.Of(returned, CountUndo.Last(returned), Friday13March).Fault.Said());
         Book back = ReturnUndo.Of(returned, ReturnUndo.Last(returned)!, Friday13March).Value!;
         Assert.True(CountUndo.Of(back, CountUndo.Last(back), Friday13March).Ok);
     }
@@ -78,7 +79,7 @@ public class CountUndoTests
 
         Assert.Equal(
             "Boots was counted on 13 Mar 2026 with the count of Food on 12 Mar 2026 in it; take that count back first.",
-            CountUndo.Of(counted, [counted.Weeks.LastCountOf(new PotId("food"))!], Friday13March).Fault);
+            CountUndo.Of(counted, [counted.Weeks.LastCountOf(new PotId("food"))!], Friday13March).Fault.Said());
     }
 
     // A count that finds all as it should be writes no movement, and has seen the payday all the same.
@@ -89,7 +90,7 @@ public class CountUndoTests
 
         Assert.Equal(
             "The payday of 6 Mar 2026 can't be reopened: the count of Boots on 12 Mar 2026 was written since and may depend on it; take that back first.",
-            Reopening.Of(counted, Friday13March).Fault);
+            Reopening.Of(counted, Friday13March).Fault.Said());
         Assert.True(Reopening.Of(CountUndo.Of(counted, CountUndo.Last(counted), Friday13March).Value!, Friday13March).Ok);
     }
 
@@ -109,6 +110,6 @@ public class CountUndoTests
         Book counted = Closed.Count(Thursday12, "food", 35);
         long spent = counted.Weeks.Counts[0].LastMovement;
 
-        Assert.Equal($"Movement {spent} belongs to the count of Food on 12 Mar 2026, so it isn't undone alone; take that back as a whole.", Undoing.Of(counted, spent, Friday13March, "wrong").Fault);
+        Assert.Equal($"Movement {spent} belongs to the count of Food on 12 Mar 2026, so it isn't undone alone; take that back as a whole.", Undoing.Of(counted, spent, Friday13March, "wrong").Fault.Said());
     }
 }

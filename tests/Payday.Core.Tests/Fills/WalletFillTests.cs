@@ -4,6 +4,7 @@ using Payday.Core.Fills;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Status;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -46,7 +47,7 @@ public class WalletFillTests
         Book book = WalletFills.Mark(Closed, First, FillState.Done, Friday6March).Value!;
 
         Assert.Equal((Usd(60), Usd(60)), (book.Has("cash/wallet:food"), book.Has("cash/pot:food")));
-        Assert.Equal("The fill of Food for 6 Mar 2026 is marked done already.", WalletFills.Mark(book, First, FillState.Done, Friday6March).Fault);
+        Assert.Equal("The fill of Food for 6 Mar 2026 is marked done already.", WalletFills.Mark(book, First, FillState.Done, Friday6March).Fault.Said());
     }
 
     [Fact]
@@ -68,10 +69,10 @@ public class WalletFillTests
         Assert.Equal(Usd(0), WalletFills.Mark(done, First, FillState.Skipped, Friday6March).Value!.Has("cash/wallet:food"));
         Assert.Equal(
             "Food was counted on 12 Mar 2026 with the fill of Food for 6 Mar 2026 in it; take that count back first.",
-            WalletFills.Mark(done.Count(new(2026, 3, 12), "food", 60), First, FillState.Skipped, Friday13March).Fault);
+            WalletFills.Mark(done.Count(new(2026, 3, 12), "food", 60), First, FillState.Skipped, Friday13March).Fault.Said());
         Assert.Equal(
             "The money of the fill of Food for 6 Mar 2026 has gone on since, to card purchase 1; take that back first.",
-            WalletFills.Mark(done.Spend("food", 20, Friday6March), First, FillState.Skipped, Friday6March).Fault);
+            WalletFills.Mark(done.Spend("food", 20, Friday6March), First, FillState.Skipped, Friday6March).Fault.Said());
     }
 
     [Fact]
@@ -80,7 +81,7 @@ public class WalletFillTests
         Book done = WalletFills.Mark(Closed, First, FillState.Done, Friday6March).Value!;
         Book waits = WalletFills.Unmark(done, First, Friday13March).Value!;
         Assert.Equal((Usd(0), Usd(120), 0), (waits.Has("cash/wallet:food"), waits.Has("cash/pot:food"), waits.Weeks.Fills.Length));
-        Assert.Equal("The fill of Food for 6 Mar 2026 isn't marked, so there is nothing to take back.", WalletFills.Unmark(waits, First, Friday13March).Fault);
+        Assert.Equal("The fill of Food for 6 Mar 2026 isn't marked, so there is nothing to take back.", WalletFills.Unmark(waits, First, Friday13March).Fault.Said());
 
         Book skipped = WalletFills.Mark(done, First, FillState.Skipped, Friday13March).Value!;
         Book again = WalletFills.Unmark(skipped, First, Friday13March).Value!;
@@ -91,7 +92,7 @@ public class WalletFillTests
     public void Unmark_SeenByACount_IsRefused()
     {
         Book skipped = WalletFills.Mark(Closed, First, FillState.Skipped, Friday6March).Value!.Count(new(2026, 3, 12), "food", new CountEntry(Usd(5)) { IsFind = true, DifferenceName = "odd" });
-        Assert.Equal("Food was counted on 12 Mar 2026 with the fill of Food for 6 Mar 2026 in it; take that count back first.", WalletFills.Unmark(skipped, First, Friday13March).Fault);
+        Assert.Equal("Food was counted on 12 Mar 2026 with the fill of Food for 6 Mar 2026 in it; take that count back first.", WalletFills.Unmark(skipped, First, Friday13March).Fault.Said());
     }
 
     [Fact]
@@ -144,5 +145,5 @@ public class WalletFillTests
     [Fact]
     public void Mark_NoSuchFill_IsRefused() => Assert.Equal(
         "No closed payday has a fill of 20 Mar 2026 for that pot.",
-        WalletFills.Mark(Closed, Second with { Week = new(2026, 3, 20) }, FillState.Done, Friday13March).Fault);
+        WalletFills.Mark(Closed, Second with { Week = new(2026, 3, 20) }, FillState.Done, Friday13March).Fault.Said());
 }

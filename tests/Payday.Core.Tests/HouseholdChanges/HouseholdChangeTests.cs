@@ -8,6 +8,7 @@ using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -32,7 +33,7 @@ public class HouseholdChangeTests
         Assert.Equal(Usd(500), balances.In(Place.Account));
         Assert.Equal(Usd(360), balances[LedgerEnd.InAccount(Purpose.Buffer)]);
         Assert.Equal(Usd(300), balances.OwedOn(new DebtId("card")));
-        Assert.Empty(LedgerCheck.Faults(balances, NumberStyle.Plain));
+        Assert.Empty(LedgerCheck.Faults(balances));
     }
 
     [Fact]
@@ -59,8 +60,8 @@ public class HouseholdChangeTests
 
         Assert.Same(closed, change.Book);
         Assert.Equal(5, change.Refusals.Length);
-        Assert.Contains(change.Refusals, refusal => refusal.StartsWith("The household started on 2026-03-06", StringComparison.Ordinal));
-        Assert.Contains(change.Refusals, refusal => refusal.Contains("Food (id food) has 66.80", StringComparison.Ordinal));
+        Assert.Contains(change.Refusals, refusal => refusal.InAFile().StartsWith("The household started on 2026-03-06", StringComparison.Ordinal));
+        Assert.Contains(change.Refusals, refusal => refusal.InAFile().Contains("Food (id food) has 66.80", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -68,7 +69,7 @@ public class HouseholdChangeTests
     {
         Household euros = Home with { Settings = Home.Settings with { Currency = Currency.FromCode("EUR") } };
 
-        Assert.StartsWith("The ledger is in USD, the file in EUR.", Assert.Single(HouseholdChange.Of(Book.Begin(Home), euros).Refusals), StringComparison.Ordinal);
+        Assert.StartsWith("The ledger is in USD, the file in EUR.", Assert.Single(HouseholdChange.Of(Book.Begin(Home), euros).Refusals).InAFile(), StringComparison.Ordinal);
     }
 
     [Fact]

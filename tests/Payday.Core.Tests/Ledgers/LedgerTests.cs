@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
+using Payday.Core.Tests.Faults;
 using static Payday.Core.Tests.Amounts.Amount;
 
 namespace Payday.Core.Tests.Ledgers;
@@ -68,9 +69,9 @@ public class LedgerTests
         Ledger ledger = Ledger.Empty(Dollars).Add([new Movement(0, Day, Ends[10], Ends[0], Usd(5), "income")]);
         Ledger undone = ledger.Add(ledger.Reverse([1], Day, "typed wrong").Value);
 
-        Assert.Equal("Movement 1 is undone already.", undone.Reverse([1], Day, "again").Fault);
-        Assert.Equal("Movement 2 itself undoes another; enter the movement again instead.", undone.Reverse([2], Day, "again").Fault);
-        Assert.Equal("There is no movement 3.", undone.Reverse([3], Day, "again").Fault);
+        Assert.Equal("Movement 1 is undone already.", undone.Reverse([1], Day, "again").Fault.Said());
+        Assert.Equal("Movement 2 itself undoes another; enter the movement again instead.", undone.Reverse([2], Day, "again").Fault.Said());
+        Assert.Equal("There is no movement 3.", undone.Reverse([3], Day, "again").Fault.Said());
     }
 
     [Fact]
@@ -107,7 +108,7 @@ public class LedgerTests
     {
         Ledger ledger = Ledger.Of(Dollars, [new Movement(1, Day, Ends[5], Ends[13], Usd(5), "spent")]);
 
-        Assert.Equal(["cash/pot:food is -5.00: cash can't be below zero."], LedgerCheck.Faults(ledger.Balances, NumberStyle.Plain));
+        Assert.Equal(["cash/pot:food is -5.00: cash can't be below zero."], LedgerCheck.Faults(ledger.Balances).Select(fault => fault.Said()));
     }
 
     [Fact]
@@ -121,7 +122,7 @@ public class LedgerTests
                 new Movement(3, Day, Ends[0], Ends[10], Usd(4), "income undone"),
             ]);
 
-        Assert.Equal(["account/set-aside:rent is -300.00: more has left it than was there."], LedgerCheck.Faults(ledger.Balances, NumberStyle.Plain));
+        Assert.Equal(["account/set-aside:rent is -300.00: more has left it than was there."], LedgerCheck.Faults(ledger.Balances).Select(fault => fault.Said()));
     }
 
     /// <summary>Whatever is added, in one go or bit by bit: no purpose goes below zero but what may, and one that is there already only comes back up.</summary>

@@ -12,6 +12,7 @@ using Payday.Core.Fills;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Faults;
 using static Payday.Core.Tests.Amounts.Amount;
 
 namespace Payday.Core.Tests.Lives;
@@ -160,7 +161,7 @@ internal sealed class FiveYears(Book book, int seed)
         Done[key] = Done.GetValueOrDefault(key) + 1;
         if (!tried.Ok)
         {
-            Assert.EndsWith(".", tried.Fault, StringComparison.Ordinal);
+            Assert.EndsWith(".", tried.Fault.Said(), StringComparison.Ordinal);
             return;
         }
 

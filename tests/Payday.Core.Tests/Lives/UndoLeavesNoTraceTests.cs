@@ -5,6 +5,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Tests.Faults;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
 using static Payday.Core.Tests.Lives.WeekHomes;
@@ -38,13 +39,13 @@ public class UndoLeavesNoTraceTests
                     }
 
                     Result<Book> undone = event1.Undo(event1.Book, today.PlusDays(later));
-                    Assert.True(undone.Ok, $"{kind.Name}: {undone.Fault}");
+                    Assert.True(undone.Ok, $"{kind.Name}: {undone.Fault.Said()}");
                     AssertSound(undone.Value);
                     string asBefore = event1.Before == book ? before : Answers.Of(event1.Before, Friday6March, to);
                     AssertSame(kind.Name + " undone", asBefore, Answers.Of(undone.Value, Friday6March, to));
                     AssertSame(kind.Name + " undone, traced", Answers.Of(Answers.Without(undone.Value), Friday6March, to), asBefore);
                     Result<Book> again = event1.Again(undone.Value);
-                    Assert.True(again.Ok, $"{kind.Name} again: {again.Fault}");
+                    Assert.True(again.Ok, $"{kind.Name} again: {again.Fault.Said()}");
                     AssertSame(kind.Name + " done again", Answers.Of(event1.Book, Friday6March, to), Answers.Of(again.Value, Friday6March, to));
                 }
             },

@@ -12,6 +12,7 @@ using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Faults;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
 
@@ -52,7 +53,7 @@ internal static class WeekHomes
     public static Book Count(this Book book, LocalDate date, string pot, CountEntry entry)
     {
         Result<Book> counted = book.Plan(date, pot, entry).Confirm();
-        Assert.True(counted.Ok, counted.Fault);
+        Assert.True(counted.Ok, counted.Fault.Said());
         return counted.Value;
     }
 
@@ -67,7 +68,7 @@ internal static class WeekHomes
 
     public static void AssertSound(Book book)
     {
-        Assert.Empty(LedgerCheck.Faults(book.Ledger.Balances, NumberStyle.Plain));
+        Assert.Empty(LedgerCheck.Faults(book.Ledger.Balances));
         Assert.All(
             book.Ledger.Balances.PurposesIn(Place.Account).Where(purpose => purpose.Purpose.Kind != PurposeKind.OwedBack),
             purpose => Assert.False(purpose.Amount.IsNegative, $"{purpose}"));

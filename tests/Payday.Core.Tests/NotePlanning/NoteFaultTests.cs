@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
 using Payday.Core.NotePlanning;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.NotePlanning.Requests;
 
@@ -41,7 +42,7 @@ public sealed class NoteFaultTests
         NotePlan plan = NotePlanner.Plan(Teller(Notes(10, 7), week, week with { Week = new LocalDate(2026, 1, 9) }) with { Source = new CashSource.Machine(Notes(10), null) });
 
         Assert.Contains(Units(10), plan.Parts.Select(part => part.Amount));
-        Assert.EndsWith("; lower its small money.", Assert.Single(plan.Faults).Sentence(NumberStyle.CommaPoint), StringComparison.Ordinal);
+        Assert.EndsWith("; lower its small money.", Assert.Single(plan.Faults).Said(NumberStyle.CommaPoint), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -88,7 +89,7 @@ public sealed class NoteFaultTests
         Parts = [.. parts],
     });
 
-    private static string Said(NoteRequest request) => NotePlanner.Plan(request).Faults[0].Sentence(NumberStyle.CommaPoint);
+    private static string Said(NoteRequest request) => NotePlanner.Plan(request).Faults[0].Said(NumberStyle.CommaPoint)!;
 
     private static NoteRequest Machine(long[] notes, params NotePart[] parts) =>
         Teller(Notes(100, 50, 20, 10, 5), parts) with { Source = new CashSource.Machine(Notes(notes), null) };

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
 using Payday.Core.NotePlanning;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.NotePlanning.Requests;
 
@@ -57,7 +58,7 @@ public sealed class NotePlannerMachineTests
         Assert.All(plan.Faults, fault => Assert.Equal(NoteFaultKind.Limit, fault.Kind));
         Assert.Equal(
             "fun gets 80.00 of 100.00 because the machine's limit is too low; raise the limit or use a teller.",
-            plan.Faults[0].Sentence(NumberStyle.Plain));
+            plan.Faults[0].Said(NumberStyle.Plain));
     }
 
     [Fact]

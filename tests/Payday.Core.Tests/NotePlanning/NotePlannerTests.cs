@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
 using Payday.Core.NotePlanning;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.NotePlanning.Requests;
 
@@ -65,7 +66,7 @@ public sealed class NotePlannerTests
         Assert.Equal((NoteFaultKind.TopNote, "coins", Units(2), Units(5)), (fault.Kind, fault.Pot.Text, fault.Wished, fault.Possible));
         Assert.Equal(
             "coins takes no note above 2.00 but the smallest to be had is 5.00; raise its top note or keep it in the account.",
-            fault.Sentence(NumberStyle.CommaPoint));
+            fault.Said(NumberStyle.CommaPoint));
     }
 
     [Fact]
@@ -96,7 +97,7 @@ public sealed class NotePlannerTests
         Assert.Equal(notes, plan.Parts[0].Notes.Text());
         NoteFault fault = Assert.Single(plan.Faults);
         Assert.Equal((NoteFaultKind.SmallMoney, Units(atLeast), Units(possible)), (fault.Kind, fault.Wished, fault.Possible));
-        Assert.StartsWith("food (2026-03-06) wants ", fault.Sentence(NumberStyle.Plain), StringComparison.Ordinal);
+        Assert.StartsWith("food (2026-03-06) wants ", fault.Said(NumberStyle.Plain), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -5,6 +5,7 @@ using Payday.Core.ClosedPaydays;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -31,7 +32,7 @@ public class BufferHelpTests
         Assert.Equal(
             "The payday is 300.00 short, and the buffer has 4,000.00: say in the Income step, or with --buffer AMOUNT, what it gives; "
             + "0 gives nothing. Without it: Rent can't be paid in full: 300.00 short by 3 Mar 2026.",
-            Closing.Of(plan).Fault);
+            Closing.Of(plan).Fault.Said());
     }
 
     [Fact]
@@ -42,7 +43,7 @@ public class BufferHelpTests
         Movement paid = Assert.Single(book.Ledger.Movements, movement => movement.To is LedgerEnd.Outside { Kind: OutsideKind.Bill });
         Assert.Equal((Friday6March, Usd(900)), (paid.Date, paid.Amount));
         Assert.Equal(Usd(3700), book.Ledger.Balances[LedgerEnd.InAccount(Purpose.Buffer)]);
-        Assert.Empty(LedgerCheck.Faults(book.Ledger.Balances, NumberStyle.Plain));
+        Assert.Empty(LedgerCheck.Faults(book.Ledger.Balances));
     }
 
     [Fact]
@@ -67,14 +68,14 @@ public class BufferHelpTests
         RoutinePlan plan = Plan(Tight with { Settings = Tight.Settings with { BufferKeeps = Usd(keeps) } });
 
         Assert.Equal(Usd(gives), plan.Income.Buffer.Amount);
-        Assert.Equal(fault, Closing.Of(plan).Fault);
+        Assert.Equal(fault, Closing.Of(plan).Fault.Said());
     }
 
     [Fact]
     public void Of_MoreThanTheBufferHas_IsRefused() =>
         Assert.Contains(
             "The buffer has 4,000.00, so it can't give 4,001.00.",
-            Closing.Of(Plan(Tight, draft => draft with { FromBuffer = Usd(4001) })).Fault,
+            Closing.Of(Plan(Tight, draft => draft with { FromBuffer = Usd(4001) })).Fault.Said(),
             StringComparison.Ordinal);
 
     [Fact]

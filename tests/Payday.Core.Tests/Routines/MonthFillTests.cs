@@ -10,6 +10,7 @@ using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -197,7 +198,7 @@ public class MonthFillTests
     private static Book Close(Book book, RoutineDraft draft)
     {
         Result<Closing> closing = Closing.Of(Routine.Plan(book, draft).Value!);
-        Assert.True(closing.Ok, closing.Fault);
+        Assert.True(closing.Ok, closing.Fault.Said());
         return closing.Value.Book;
     }
 

@@ -12,6 +12,7 @@ using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -210,5 +211,5 @@ public class OpenDuesTests
     private static RoutinePlan Plan(Book book, LocalDate payday) => Routine.Plan(book, new RoutineDraft(payday)).Value!;
 
     private static Book Close(Book book, LocalDate payday) =>
-        Closing.Of(Plan(book, payday)) is { Ok: true } closing ? closing.Value!.Book : throw new InvalidOperationException(Closing.Of(Plan(book, payday)).Fault);
+        Closing.Of(Plan(book, payday)) is { Ok: true } closing ? closing.Value!.Book : throw new InvalidOperationException(Closing.Of(Plan(book, payday)).Fault.Said());
 }

@@ -7,6 +7,7 @@ using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -37,7 +38,7 @@ public class PlacingTests
     public void Set_MoreThanTheSurplus_IsRefused()
     {
         Result<ImmutableArray<Placement>> placed = Placing.Set(Plan(null), MoveTarget.Pot(new PotId("food")), Usd(1000.01m));
-        Assert.Equal("There is 1,000.00 to place in all; write no more than that.", placed.Fault);
+        Assert.Equal("There is 1,000.00 to place in all; write no more than that.", placed.Fault.Said());
     }
 
     [Fact]

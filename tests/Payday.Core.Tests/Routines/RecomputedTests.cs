@@ -5,6 +5,7 @@ using Payday.Core.Cash;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -34,7 +35,7 @@ public class RecomputedTests
     {
         Recomputed after = After(Chosen with { Fills = PotSums(("food", 100)) });
 
-        Assert.Equal(["The notes chosen for Food no longer make its share, so they are proposed anew."], after.Dropped);
+        Assert.Equal(["The notes chosen for Food no longer make its share, so they are proposed anew."], after.Dropped.Select(one => one.Said()));
         Assert.Equal([new PartKey(new PotId("fares"), Friday6March)], after.Plan.Draft.Notes.Keys);
         Assert.Equal(Chosen.Placements, after.Plan.Draft.Placements);
     }
@@ -44,7 +45,7 @@ public class RecomputedTests
     {
         Recomputed after = After(Chosen with { Incomes = SourceSums(("wage", 900)) });
 
-        Assert.Equal(["802.50 was placed and 702.50 is left now, so the surplus is proposed anew."], after.Dropped);
+        Assert.Equal(["802.50 was placed and 702.50 is left now, so the surplus is proposed anew."], after.Dropped.Select(one => one.Said()));
         Assert.Null(after.Plan.Draft.Placements);
         Assert.Equal(Usd(0), after.Plan.LeftToPlace);
         Assert.Equal(Chosen.Notes, after.Plan.Draft.Notes);

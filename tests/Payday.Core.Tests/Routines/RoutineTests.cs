@@ -7,6 +7,7 @@ using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -34,7 +35,7 @@ public class RoutineTests
     [InlineData("2026-03-05", "The household starts on 2026-03-06, after 2026-03-05.")]
     [InlineData("2026-03-07", "2026-03-07 is not a payday. The next payday is 2026-03-06. The first after 2026-03-07 is 2026-03-20.")]
     public void Plan_NotAnOpenPayday_SaysWhy(string date, string fault) =>
-        Assert.Equal(fault, Routine.Plan(Book.Begin(Bare), new RoutineDraft(Date(date))).Fault);
+        Assert.Equal(fault, Routine.Plan(Book.Begin(Bare), new RoutineDraft(Date(date))).Fault.Said());
 
     [Fact]
     public void Plan_NoLaterPayday_AsksForOne()
@@ -43,7 +44,7 @@ public class RoutineTests
 
         Assert.Equal(
             "No payday is known after 2026-03-06; add dates to an income source, so that its pay period has an end.",
-            Routine.Plan(Book.Begin(home), new RoutineDraft(Friday6March)).Fault);
+            Routine.Plan(Book.Begin(home), new RoutineDraft(Friday6March)).Fault.Said());
     }
 
     [Fact]

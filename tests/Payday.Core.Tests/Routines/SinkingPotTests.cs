@@ -10,6 +10,7 @@ using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -143,12 +144,12 @@ public class SinkingPotTests
     [InlineData("2026-04-16", "No payday comes by 16 Apr 2026 any more; name 17 Apr 2026, the next one, or a later day.")]
     [InlineData("2126-03-07", "7 Mar 2126 is more than 100 years off; look for a mistyped year.")]
     public void By_DateThatCannotBe_IsRefused(string date, string fault) =>
-        Assert.Equal(fault, SinkingAnswers.By(Full, new PotId("boots"), NodaTime.Text.LocalDatePattern.Iso.Parse(date).Value, April(17)).Fault);
+        Assert.Equal(fault, SinkingAnswers.By(Full, new PotId("boots"), NodaTime.Text.LocalDatePattern.Iso.Parse(date).Value, April(17)).Fault.Said());
 
     [Fact]
     public void Finish_PotWithoutADate_IsRefused() => Assert.Equal(
         "Food has no target by a date, so there is nothing to say of it.",
-        SinkingAnswers.Finish(Book.Begin(Bare with { Pots = [CashPot("Food", 5)] }), new PotId("food")).Fault);
+        SinkingAnswers.Finish(Book.Begin(Bare with { Pots = [CashPot("Food", 5)] }), new PotId("food")).Fault.Said());
 
     [Fact]
     public void Of_PotThatAsks_HasNoCourse() => Assert.Empty(Plan(Full.Buy(110, April(10)), April(17)).Surplus.Pots);
@@ -156,7 +157,7 @@ public class SinkingPotTests
     private static Book Answered(Book book, Func<Book, Result<Household>> answer)
     {
         Result<Household> household = answer(book);
-        Assert.True(household.Ok, household.Fault);
+        Assert.True(household.Ok, household.Fault.Said());
         return HouseholdChange.Of(book, household.Value).Book;
     }
 
@@ -164,7 +165,7 @@ public class SinkingPotTests
     {
         RoutineDraft draft = new(payday);
         Result<Closing> closing = Closing.Of(Routine.Plan(book, fill is { } by ? draft with { Fills = PotSums(("boots", by)) } : draft).Value!);
-        Assert.True(closing.Ok, closing.Fault);
+        Assert.True(closing.Ok, closing.Fault.Said());
         return closing.Value.Book;
     }
 

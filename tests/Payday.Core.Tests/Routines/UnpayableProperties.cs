@@ -9,6 +9,7 @@ using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
+using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -78,7 +79,7 @@ public class UnpayableProperties
                 Assert.Equal(plan.Unpayable.IsEmpty, closing.Ok);
                 if (!closing.Ok)
                 {
-                    Assert.All(plan.Unpayable, one => Assert.Contains(one.Obligation.Name, closing.Fault!, StringComparison.Ordinal));
+                    Assert.All(plan.Unpayable, one => Assert.Contains(one.Obligation.Name, closing.Fault.Said(), StringComparison.Ordinal));
                     return;
                 }
 
@@ -86,7 +87,7 @@ public class UnpayableProperties
                 foreach (LocalDate day in closing.Value!.Book.Ledger.Movements.Select(movement => movement.Date).Distinct())
                 {
                     Balances then = Balances.Empty(Dollars).After([.. closing.Value.Book.Ledger.Movements.Where(movement => movement.Date <= day)]);
-                    Assert.Empty(LedgerCheck.Faults(then, NumberStyle.Plain));
+                    Assert.Empty(LedgerCheck.Faults(then));
                 }
             },
             iter: 1000);
@@ -108,10 +109,10 @@ public class UnpayableProperties
         RoutinePlan plan = Routine.Plan(book, new RoutineDraft(Friday6March)).Value!;
         Result<Closing> closing = Closing.Of(plan);
 
-        Assert.Equal(["account/set-aside:rent is -300.00: more has left it than was there."], LedgerCheck.Faults(ledger.Balances, NumberStyle.Plain));
+        Assert.Equal(["account/set-aside:rent is -300.00: more has left it than was there."], LedgerCheck.Faults(ledger.Balances).Select(fault => fault.Said()));
         Assert.Equal(closes, closing.Ok);
         Assert.Equal(closes ? [] : [Usd(100)], plan.Unpayable.Select(one => one.Short));
-        Assert.Empty(closes ? LedgerCheck.Faults(closing.Value!.Book.Ledger.Balances, NumberStyle.Plain) : []);
+        Assert.Empty(closes ? LedgerCheck.Faults(closing.Value!.Book.Ledger.Balances) : []);
     }
 
     private static RoutinePlan Plan(Household home) => Routine.Plan(Book.Begin(home), new RoutineDraft(Friday6March)).Value!;
