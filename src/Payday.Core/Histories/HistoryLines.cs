@@ -27,6 +27,8 @@ internal static class HistoryLines
 
     private static IEnumerable<PotHistoryLine> Wallet(Book book, PotId potId) => book.Weeks.Fills
         .Where(fill => fill.Key.PotId == potId)
+        // The records are in no order: a mark that is taken back and set again stands last.
+        .OrderBy(fill => fill.Key.Day).ThenBy(fill => fill.Key.Payday)
         .Select(fill => new PotHistoryLine(fill.Date, fill.State == FillState.Done ? PotEvent.Wallet : PotEvent.Skipped, fill.Amount, null, ""));
 
     private static IEnumerable<PotHistoryLine> Cards(Book book, PotId potId)

@@ -119,7 +119,7 @@ public class PurchaseListTests
                 "Line 4: 'five' is not an amount; write it like 12.55.",
                 "Line 5: the amount is zero; leave the line out.",
             ],
-            list.Faults.Select(fault => fault.ToString()));
+            list.Faults.Select(fault => fault.Said()));
         Assert.Equal(6, list.Lines.Single().Number);
     }
 
@@ -192,7 +192,7 @@ public class PurchaseListTests
     {
         Book book = Closed with { Household = House with { Settings = House.Settings with { Numbers = NumberStyle.PointComma } } };
 
-        Assert.Equal("Line 1: write date, amount and text, such as 2026-03-07; 12,50; Corner shop.", Read(book, "2026-03-07").Faults.Single().Said());
+        Assert.Equal("Line 1: write date, amount and text, such as 2026-03-07; 12,50; Corner shop.", Read(book, "2026-03-07").Faults.Single().Said(NumberStyle.PointComma));
         Assert.Equal(Usd(12.50m), Read(book, Payday.Texts.PurchaseTexts.Example(NumberStyle.PointComma)).Lines.Single().Entry.Amount);
     }
 

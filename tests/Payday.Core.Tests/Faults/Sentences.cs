@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
 using Payday.Core.HouseholdChanges;
@@ -9,10 +10,10 @@ namespace Payday.Core.Tests.Faults;
 internal static class Sentences
 {
     /// <summary>The sentence on a screen; null where nothing is wrong.</summary>
-    public static string? Said(this Fault? fault, NumberStyle style = default) => fault is null ? null : FaultTexts.Of(fault, style);
+    public static string? Said(this Fault? fault, NumberStyle? style = null) => fault is null ? null : FaultTexts.Of(fault, style ?? NumberStyle.CommaPoint);
 
     /// <summary>All of them, one after the other.</summary>
-    public static string Said(this IEnumerable<Fault> faults, NumberStyle style = default) => FaultTexts.Of(faults, style);
+    public static string? Said(this ImmutableArray<Fault> faults, NumberStyle? style = null) => faults.IsEmpty ? null : FaultTexts.Of(faults, style ?? NumberStyle.CommaPoint);
 
     /// <summary>What a person with a household file reads of a change that can't be.</summary>
     public static string InAFile(this ChangeFault fault) => ChangeTexts.InAFile(fault, default);

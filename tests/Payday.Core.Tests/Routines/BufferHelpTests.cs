@@ -30,9 +30,9 @@ public class BufferHelpTests
 
         Assert.Equal((Usd(300), Usd(4000), Usd(0), true), (plan.Income.Buffer.Short, plan.Income.Buffer.Has, plan.Income.Buffer.Amount, plan.Income.Buffer.IsAsked));
         Assert.Equal(
-            "The payday is 300.00 short, and the buffer has 4,000.00: say in the Income step, or with --buffer AMOUNT, what it gives; "
+            "The payday is 300.00 short, and the buffer has 4,000.00: say in the Income step what it gives; "
             + "0 gives nothing. Without it: Rent can't be paid in full: 300.00 short by 3 Mar 2026.",
-            Closing.Of(plan).Fault.Said());
+            Closing.Of(plan).Faults.Said());
     }
 
     [Fact]
@@ -68,14 +68,14 @@ public class BufferHelpTests
         RoutinePlan plan = Plan(Tight with { Settings = Tight.Settings with { BufferKeeps = Usd(keeps) } });
 
         Assert.Equal(Usd(gives), plan.Income.Buffer.Amount);
-        Assert.Equal(fault, Closing.Of(plan).Fault.Said());
+        Assert.Equal(fault, Closing.Of(plan).Faults.Said());
     }
 
     [Fact]
     public void Of_MoreThanTheBufferHas_IsRefused() =>
         Assert.Contains(
             "The buffer has 4,000.00, so it can't give 4,001.00.",
-            Closing.Of(Plan(Tight, draft => draft with { FromBuffer = Usd(4001) })).Fault.Said(),
+            Closing.Of(Plan(Tight, draft => draft with { FromBuffer = Usd(4001) })).Faults.Said(),
             StringComparison.Ordinal);
 
     [Fact]

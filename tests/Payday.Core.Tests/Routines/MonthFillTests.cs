@@ -198,7 +198,7 @@ public class MonthFillTests
     private static Book Close(Book book, RoutineDraft draft)
     {
         Result<Closing> closing = Closing.Of(Routine.Plan(book, draft).Value!);
-        Assert.True(closing.Ok, closing.Fault.Said());
+        Assert.True(closing.Ok, closing.Faults.Said());
         return closing.Value.Book;
     }
 

@@ -211,5 +211,5 @@ public class OpenDuesTests
     private static RoutinePlan Plan(Book book, LocalDate payday) => Routine.Plan(book, new RoutineDraft(payday)).Value!;
 
     private static Book Close(Book book, LocalDate payday) =>
-        Closing.Of(Plan(book, payday)) is { Ok: true } closing ? closing.Value!.Book : throw new InvalidOperationException(Closing.Of(Plan(book, payday)).Fault.Said());
+        Closing.Of(Plan(book, payday)) is { Ok: true } closing ? closing.Value!.Book : throw new InvalidOperationException(Closing.Of(Plan(book, payday)).Faults.Said());
 }

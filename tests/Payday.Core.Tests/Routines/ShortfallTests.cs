@@ -55,7 +55,7 @@ public class ShortfallTests
         Assert.Equal(Usd(-80), plan.LeftToPlace);
         Assert.Equal(
             "Rent can't be paid in full: 20.00 short by 10 Mar 2026. Card can't be paid in full: 60.00 short by 15 Mar 2026.",
-            Closing.Of(plan).Fault.Said());
+            Closing.Of(plan).Faults.Said());
     }
 
     [Fact]
@@ -71,7 +71,7 @@ public class ShortfallTests
     {
         RoutinePlan plan = Plan(2000, draft => draft with { Placements = [] });
 
-        Assert.Contains("is left to place.", Closing.Of(plan).Fault.Said(), StringComparison.Ordinal);
+        Assert.Contains("is left to place.", Closing.Of(plan).Faults.Said(), StringComparison.Ordinal);
     }
 
     private static RoutinePlan Plan(decimal income, Func<RoutineDraft, RoutineDraft>? decide = null, Household? home = null)

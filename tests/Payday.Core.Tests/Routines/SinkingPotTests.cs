@@ -165,7 +165,7 @@ public class SinkingPotTests
     {
         RoutineDraft draft = new(payday);
         Result<Closing> closing = Closing.Of(Routine.Plan(book, fill is { } by ? draft with { Fills = PotSums(("boots", by)) } : draft).Value!);
-        Assert.True(closing.Ok, closing.Fault.Said());
+        Assert.True(closing.Ok, closing.Faults.Said());
         return closing.Value.Book;
     }
 

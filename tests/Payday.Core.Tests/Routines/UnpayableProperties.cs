@@ -79,7 +79,7 @@ public class UnpayableProperties
                 Assert.Equal(plan.Unpayable.IsEmpty, closing.Ok);
                 if (!closing.Ok)
                 {
-                    Assert.All(plan.Unpayable, one => Assert.Contains(one.Obligation.Name, closing.Fault.Said(), StringComparison.Ordinal));
+                    Assert.All(plan.Unpayable, one => Assert.Contains(one.Obligation.Name, closing.Faults.Said(), StringComparison.Ordinal));
                     return;
                 }
 

@@ -67,7 +67,7 @@ public sealed class DraftFitTests
             Placements = book.Draft!.Placements!.Value.Add(new Placement(MoveTarget.Buffer, left)),
         }).Value!);
 
-        Assert.True(closing.Ok, closing.Fault);
+        Assert.True(closing.Ok, $"{closing.Fault}");
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using Payday.Tests.Sentences;
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
 using Payday.Printing;
@@ -41,7 +42,7 @@ public sealed class LinePrinterTests : IDisposable
     public void Print_UnusablePrinterName_RunsNothing(string name)
     {
         Result<string> printed = Command("touch \"$0.ran\"").Print(["x"], name, ascii: false);
-        Assert.Equal("A printer's name can't be empty, begin with '-' or hold control characters; give its plain name.", printed.Fault);
+        Assert.Equal("A printer's name can't be empty, begin with '-' or hold control characters; give its plain name.", printed.Fault.Said());
         Assert.False(File.Exists(folder.In("lp.ran")));
     }
 
@@ -49,34 +50,34 @@ public sealed class LinePrinterTests : IDisposable
     public void Print_CommandFails_GivesItsReasonCleaned()
     {
         LinePrinter printer = Command("cat > /dev/null; printf 'lp: no \\033[31mdestination\\nmore\\n' >&2; exit 1");
-        Assert.Equal("The printer refused: lp: no ?[31mdestination", printer.Print(["x"], "none", ascii: false).Fault);
+        Assert.Equal("The printer refused: lp: no ?[31mdestination", printer.Print(["x"], "none", ascii: false).Fault.Said());
     }
 
     [Fact]
     public void Print_CommandFailsSilently_SaysSo() =>
-        Assert.Equal("The command 'lp' failed without a reason; look at the printer.", Command("exit 3").Print(["x"], null, ascii: false).Fault);
+        Assert.Equal("The command 'lp' failed without a reason; look at the printer.", Command("exit 3").Print(["x"], null, ascii: false).Fault.Said());
 
     [Fact]
     public void Print_CommandReadsNothing_DoesNotHang()
     {
         string[] lines = [.. Enumerable.Repeat(new string('x', 80), 20_000)];
-        Assert.Equal("The printer refused: busy", Command("echo busy >&2; exit 1").Print([.. lines], null, ascii: false).Fault);
+        Assert.Equal("The printer refused: busy", Command("echo busy >&2; exit 1").Print([.. lines], null, ascii: false).Fault.Said());
     }
 
     [Fact]
     public void Print_NoCommand_SaysWhatElse()
     {
         const string Missing = "Printing needs the command 'lp', which is not on this machine; write a PDF instead.";
-        Assert.Equal(Missing, new LinePrinter(folder.Path).Print(["x"], null, ascii: false).Fault);
-        Assert.Equal(Missing, new LinePrinter(null).Print(["x"], null, ascii: false).Fault);
-        Assert.Equal(Missing, new LinePrinter(".:relative:").Print(["x"], null, ascii: false).Fault);
+        Assert.Equal(Missing, new LinePrinter(folder.Path).Print(["x"], null, ascii: false).Fault.Said());
+        Assert.Equal(Missing, new LinePrinter(null).Print(["x"], null, ascii: false).Fault.Said());
+        Assert.Equal(Missing, new LinePrinter(".:relative:").Print(["x"], null, ascii: false).Fault.Said());
     }
 
     [Fact]
     public void Print_CommandThatCannotRun_SaysSo()
     {
         File.WriteAllText(folder.In("lp"), "not a program");
-        Assert.Equal("The command 'lp' can't be run; write a PDF instead.", new LinePrinter(folder.Path).Print(["x"], null, ascii: false).Fault);
+        Assert.Equal("The command 'lp' can't be run; write a PDF instead.", new LinePrinter(folder.Path).Print(["x"], null, ascii: false).Fault.Said());
     }
 
     [Theory]
@@ -90,7 +91,7 @@ public sealed class LinePrinterTests : IDisposable
         {
             CancellationToken stop = TestContext.Current.CancellationToken;
             Result<string> printed = await Task.Run(() => printer.Print(["x"], null, ascii: false), stop).WaitAsync(TimeSpan.FromSeconds(25), stop);
-            Assert.Equal((said is not null, fault), (printed.Ok, printed.Ok ? null : (string?)printed.Fault));
+            Assert.Equal((said is not null, fault), (printed.Ok, printed.Ok ? null : (string?)printed.Fault.Said()));
             Assert.Equal(said ?? "", printed.Ok ? printed.Value : "");
             Assert.Equal("x\n", File.ReadAllText(folder.In("lp.in")));
         }

@@ -1,3 +1,4 @@
+using Payday.Tests.Sentences;
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
 using Payday.Printing;
@@ -27,7 +28,7 @@ public sealed class OutputFileTests : IDisposable
     {
         string path = folder.In("slip.pdf");
         File.WriteAllText(path, "old and longer");
-        Assert.Equal($"{path} is already there; give another name, or say that it may be replaced.", OutputFile.Write(null, path, "new"u8.ToArray(), replace: false).Fault);
+        Assert.Equal($"{path} is already there; give another name, or say that it may be replaced.", OutputFile.Write(null, path, "new"u8.ToArray(), replace: false).Fault.Said());
         Assert.Equal("old and longer", File.ReadAllText(path));
         Assert.True(OutputFile.Write(null, path, "new"u8.ToArray(), replace: true).Ok);
         Assert.Equal("new", File.ReadAllText(path));
@@ -38,12 +39,12 @@ public sealed class OutputFileTests : IDisposable
     public void Write_MissingFolder_SaysWhich()
     {
         string path = folder.In("none/slip.pdf");
-        Assert.Equal($"There is no folder {folder.In("none")}; make it first or choose another.", OutputFile.Write(null, path, "x"u8.ToArray(), replace: true).Fault);
+        Assert.Equal($"There is no folder {folder.In("none")}; make it first or choose another.", OutputFile.Write(null, path, "x"u8.ToArray(), replace: true).Fault.Said());
     }
 
     [Fact]
     public void Write_OntoAFolder_IsRefused() =>
-        Assert.Equal($"{folder.Path} is a folder; give the name of a file in it.", OutputFile.Write(null, folder.Path, "x"u8.ToArray(), replace: true).Fault);
+        Assert.Equal($"{folder.Path} is a folder; give the name of a file in it.", OutputFile.Write(null, folder.Path, "x"u8.ToArray(), replace: true).Fault.Said());
 
     [Theory]
     [InlineData("")]
@@ -51,7 +52,7 @@ public sealed class OutputFileTests : IDisposable
     [InlineData("a\nb.pdf")]
     [InlineData("a\0b.pdf")]
     public void Write_UnusableName_IsRefused(string path) =>
-        Assert.Equal("A file name is missing or holds control characters; give a plain one.", OutputFile.Write(null, path, "x"u8.ToArray(), replace: true).Fault);
+        Assert.Equal("A file name is missing or holds control characters; give a plain one.", OutputFile.Write(null, path, "x"u8.ToArray(), replace: true).Fault.Said());
 
     [Fact]
     public void Write_DanglingLink_IsRefusedUnlessReplaced()
@@ -67,7 +68,7 @@ public sealed class OutputFileTests : IDisposable
     public void Write_OntoADevice_IsRefused()
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "Devices are files on Unix.");
-        Assert.Equal("/dev/null is a device; give the name of a file.", OutputFile.Write(null, "/dev/null", "x"u8.ToArray(), replace: true).Fault);
+        Assert.Equal("/dev/null is a device; give the name of a file.", OutputFile.Write(null, "/dev/null", "x"u8.ToArray(), replace: true).Fault.Said());
     }
 
     [Fact]
@@ -76,7 +77,7 @@ public sealed class OutputFileTests : IDisposable
         // The kernel's folder: not even root makes a file there.
         Assert.SkipUnless(Directory.Exists("/sys/kernel"), "Needs a folder nobody can write to.");
         Result<string> written = OutputFile.Write(null, "/sys/kernel/slip.pdf", "x"u8.ToArray(), replace: false);
-        Assert.StartsWith("/sys/kernel/slip.pdf can't be written, ", written.Fault, StringComparison.Ordinal);
+        Assert.StartsWith("/sys/kernel/slip.pdf can't be written, ", written.Fault.Said(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -108,7 +109,7 @@ public sealed class OutputFileTests : IDisposable
 
         Result<string> written = OutputFile.Write(own, folder.In(name), "x"u8.ToArray(), replace: true);
 
-        Assert.Equal($"{Path.GetFullPath(folder.In(name))} is in the folder of Payday's own files; choose another.", written.Fault);
+        Assert.Equal($"{Path.GetFullPath(folder.In(name))} is in the folder of Payday's own files; choose another.", written.Fault.Said());
         Assert.Equal(["kept", "kept"], [File.ReadAllText(own.Database), File.ReadAllText(own.Journal)]);
         Assert.True(OutputFile.Write(own, folder.In("other/slip.pdf"), "x"u8.ToArray(), replace: false).Ok);
     }
@@ -152,7 +153,7 @@ public sealed class OutputFileTests : IDisposable
             made.WaitForExit();
         }
 
-        Assert.Equal($"{folder.In("pipe")} is a pipe; give the name of a file.", OutputFile.Write(null, folder.In("pipe"), "x"u8.ToArray(), replace: true).Fault);
+        Assert.Equal($"{folder.In("pipe")} is a pipe; give the name of a file.", OutputFile.Write(null, folder.In("pipe"), "x"u8.ToArray(), replace: true).Fault.Said());
     }
 
     public void Dispose() => folder.Dispose();

@@ -1,3 +1,4 @@
+using Payday.Tests.Sentences;
 using System.Collections.Immutable;
 using Payday.Printing;
 using Payday.Slips;
@@ -82,7 +83,7 @@ public class PdfPaperTests
     public void Parse_UnknownSize_NamesTheChoices()
     {
         Assert.Same(PaperSize.Letter, PaperSize.Parse(" letter ").Value);
-        Assert.Equal("There is no such paper size here; choose one of A6, A4, Letter.", PaperSize.Parse("A0").Fault);
+        Assert.Equal("There is no such paper size here; choose one of A6, A4, Letter.", PaperSize.Parse("A0").Fault.Said());
         Assert.False(PaperSize.Parse(null).Ok);
     }
 

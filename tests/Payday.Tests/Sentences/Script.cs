@@ -93,20 +93,20 @@ internal static partial class Script
         {
             case "@undo":
                 Result<Undoing> undone = Undoing.Of(book, NumberOf(book, words[0]), today, words[1]);
-                return undone.Ok ? Stored(store, book, undone.Value.Book) : undone.Fault;
+                return undone.Ok ? Stored(store, book, undone.Value.Book) : undone.Fault.Said(book.Household.Settings.Numbers);
             case "@reopen":
                 Result<Reopening> reopened = Reopening.Of(book, today);
-                return reopened.Ok ? Stored(store, book, reopened.Value.Book) : reopened.Fault;
+                return reopened.Ok ? Stored(store, book, reopened.Value.Book) : reopened.Fault.Said(book.Household.Settings.Numbers);
             case "@close":
                 Result<RoutinePlan> plan = Routine.Plan(book, PlayedLife.Draft(book, words));
-                Result<Closing> closing = plan.Ok ? Closing.Of(plan.Value) : Result.Refused<Closing>(plan.Fault);
-                return closing.Ok ? Stored(store, book, closing.Value.Book) : closing.Fault;
+                Result<Closing> closing = plan.Ok ? Closing.Of(plan.Value) : Result.Refused<Closing>(plan.Faults);
+                return closing.Ok ? Stored(store, book, closing.Value.Book) : string.Join(' ', closing.Faults.Select(fault => fault.Said(book.Household.Settings.Numbers)));
             case "@again":
                 Result<Recomputed> again = Recomputed.After(Routine.Plan(book, PlayedLife.Draft(book, words[0].Split('|'))).Value!, PlayedLife.Draft(book, words[1].Split('|')));
-                return again.Ok ? string.Join(' ', again.Value.Dropped) : again.Fault;
+                return again.Ok ? string.Join(' ', again.Value.Dropped.Select(one => one.Said(book.Household.Settings.Numbers))) : again.Fault.Said(book.Household.Settings.Numbers);
             case "@place":
                 Result<ImmutableArray<Placement>> placed = Placing.Set(Routine.Plan(book, PlayedLife.Draft(book, [])).Value!, MoveTarget.Buffer, Amount(book, words[0]));
-                return placed.Ok ? null : placed.Fault;
+                return placed.Ok ? null : placed.Fault.Said(book.Household.Settings.Numbers);
             default:
                 return Took(store, book, BetweenPaydays(book, what, words, today));
         }
@@ -132,7 +132,7 @@ internal static partial class Script
     };
 
     private static string? Took(BookStore store, Book before, Result<Book> after) =>
-        after.Ok ? Stored(store, before, after.Value) : after.Fault;
+        after.Ok ? Stored(store, before, after.Value) : after.Fault.Said(before.Household.Settings.Numbers);
 
     private static string? Stored(BookStore store, Book before, Book after)
     {

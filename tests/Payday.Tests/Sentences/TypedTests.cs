@@ -61,7 +61,7 @@ public sealed class TypedTests
         .. OtherCurrencies.Select(code => $"  {code}, 1,234.56: {Said(parse(text, Currency.FromCode(code), NumberStyle.CommaPoint), money => money.ToPlain())}"),
     ];
 
-    private static string Said<T>(Result<T> read, Func<T, string> shown) => read.Ok ? shown(read.Value) : "! " + Escaped(read.Fault);
+    private static string Said<T>(Result<T> read, Func<T, string> shown) => read.Ok ? shown(read.Value) : "! " + Escaped(read.Fault.Said()!);
 
     private static string Order(DateOrder order) => order switch
     {

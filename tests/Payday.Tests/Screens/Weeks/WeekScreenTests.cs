@@ -269,7 +269,7 @@ public sealed class WeekScreenTests : IDisposable
         hand.Press("Enter");
 
         Balances after = demo.Session.Book.Ledger.Balances;
-        Assert.Empty(LedgerCheck.Faults(after, NumberStyle.Plain));
+        Assert.Empty(LedgerCheck.Faults(after));
         Assert.Equal(before + Cents(560), after.In(Place.Account));
         Assert.DoesNotContain(after.PurposesIn(Place.Account), purpose => purpose.Purpose.Kind == PurposeKind.OwedBack);
     }
@@ -397,7 +397,7 @@ public sealed class WeekScreenTests : IDisposable
         hand.Press("Right", "c", "Enter");
 
         Balances after = demo.Session.Book.Ledger.Balances;
-        Assert.Empty(LedgerCheck.Faults(after, NumberStyle.Plain));
+        Assert.Empty(LedgerCheck.Faults(after));
         Assert.DoesNotContain(after.PurposesIn(Place.Cash), purpose => purpose.Purpose.Kind == PurposeKind.OwedBack);
     }
 
