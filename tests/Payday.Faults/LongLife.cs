@@ -5,6 +5,7 @@ using Payday.Core.Calendar;
 using Payday.Core.CardPurchases;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Households;
 using Payday.Core.Routines;
@@ -67,7 +68,7 @@ internal sealed class LongLife
         }
 
         // As a list that was pasted.
-        Take(Read.Of(after));
+        Take(Result.Of(after));
 
         Count(payday.PlusDays(6));
     }
@@ -85,7 +86,7 @@ internal sealed class LongLife
     }
 
     // What the rules refuse is left out, as a person would.
-    private void Take(Read<Book> after)
+    private void Take(Result<Book> after)
     {
         if (after.Ok && after.Value != book)
         {

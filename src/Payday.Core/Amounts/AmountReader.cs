@@ -1,4 +1,5 @@
 using System.Globalization;
+using Payday.Core.Faults;
 
 namespace Payday.Core.Amounts;
 
@@ -12,33 +13,33 @@ internal static class AmountReader
     private const int LongestEcho = 24;
 
     /// <inheritdoc cref="Money.Parse"/>
-    public static Read<Money> Amount(string? text, Currency currency, NumberStyle style)
+    public static Result<Money> Amount(string? text, Currency currency, NumberStyle style)
     {
         ReadOnlySpan<char> rest = WithPlainMarks(text).AsSpan().Trim(' ');
         if (Unreadable(rest) is { } fault)
         {
-            return Read.Refused<Money>(fault);
+            return Result.Refused<Money>(fault);
         }
 
         bool negative = TakeSign(ref rest);
         if (rest.IsEmpty)
         {
-            return Read.Refused<Money>("There is no amount after the sign.");
+            return Result.Refused<Money>("There is no amount after the sign.");
         }
 
-        Read<Int128> size = Size(rest, currency, style);
+        Result<Int128> size = Size(rest, currency, style);
         return size.Ok
             ? InRange(negative ? -size.Value : size.Value, currency, "The amount is too large; look at its digits.")
-            : Read.Refused<Money>(size.Fault);
+            : Result.Refused<Money>(size.Fault);
     }
 
     /// <inheritdoc cref="Money.ParseSum"/>
-    public static Read<Money> Sum(string? text, Currency currency, NumberStyle style)
+    public static Result<Money> Sum(string? text, Currency currency, NumberStyle style)
     {
         ReadOnlySpan<char> rest = WithPlainMarks(text).AsSpan().Trim(' ');
         if (Unreadable(rest) is { } fault)
         {
-            return Read.Refused<Money>(fault);
+            return Result.Refused<Money>(fault);
         }
 
         Int128 sum = 0;
@@ -49,13 +50,13 @@ internal static class AmountReader
             ReadOnlySpan<char> part = (next < 0 ? rest : rest[..next]).Trim(' ');
             if (part.IsEmpty)
             {
-                return Read.Refused<Money>("The sum has a + or - without an amount beside it.");
+                return Result.Refused<Money>("The sum has a + or - without an amount beside it.");
             }
 
-            Read<Int128> size = Size(part, currency, style);
+            Result<Int128> size = Size(part, currency, style);
             if (!size.Ok)
             {
-                return Read.Refused<Money>(size.Fault);
+                return Result.Refused<Money>(size.Fault);
             }
 
             sum += negative ? -size.Value : size.Value;
@@ -110,7 +111,7 @@ internal static class AmountReader
     }
 
     // In minor units, up to the size of the smallest long, which is one more than that of the largest.
-    private static Read<Int128> Size(ReadOnlySpan<char> text, Currency currency, NumberStyle style)
+    private static Result<Int128> Size(ReadOnlySpan<char> text, Currency currency, NumberStyle style)
     {
         int point = text.IndexOf(style.DecimalMark, StringComparison.Ordinal);
         ReadOnlySpan<char> whole = point < 0 ? text : text[..point];
@@ -119,12 +120,12 @@ internal static class AmountReader
         bool bothEmpty = digits is { Length: 0 } && fraction.IsEmpty;
         if (digits is null || bothEmpty || !IsDigits(digits) || !IsDigits(fraction) || (point >= 0 && fraction.IsEmpty))
         {
-            return Read.Refused<Int128>($"'{Echo(text)}' is not an amount; write it like {SampleOf(currency, style)}.");
+            return Result.Refused<Int128>($"'{Echo(text)}' is not an amount; write it like {SampleOf(currency, style)}.");
         }
 
         if (fraction.Length > currency.Decimals)
         {
-            return Read.Refused<Int128>(currency.Decimals == 0
+            return Result.Refused<Int128>(currency.Decimals == 0
                 ? $"{currency.Code} has no decimals; write it like {SampleOf(currency, style)}."
                 : string.Create(CultureInfo.InvariantCulture, $"{currency.Code} has at most {currency.Decimals} decimals; write it like {SampleOf(currency, style)}."));
         }
@@ -135,11 +136,11 @@ internal static class AmountReader
             minor = (minor * 10) + (c - '0');
             if (minor > -(Int128)long.MinValue)
             {
-                return Read.Refused<Int128>("The amount is too large; look at its digits.");
+                return Result.Refused<Int128>("The amount is too large; look at its digits.");
             }
         }
 
-        return Read.Of(minor);
+        return Result.Of(minor);
     }
 
     // Group marks may be left out, but where they stand they stand before groups of three: "1,23" with a
@@ -157,10 +158,10 @@ internal static class AmountReader
             : null;
     }
 
-    private static Read<Money> InRange(Int128 minor, Currency currency, string otherwise) =>
+    private static Result<Money> InRange(Int128 minor, Currency currency, string otherwise) =>
         minor >= long.MinValue && minor <= long.MaxValue
-            ? Read.Of(Money.FromMinorUnits((long)minor, currency))
-            : Read.Refused<Money>(otherwise);
+            ? Result.Of(Money.FromMinorUnits((long)minor, currency))
+            : Result.Refused<Money>(otherwise);
 
     private static bool IsDigits(ReadOnlySpan<char> text) => !text.ContainsAnyExceptInRange('0', '9');
 

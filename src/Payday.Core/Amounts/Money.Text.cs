@@ -1,4 +1,5 @@
 using System.Globalization;
+using Payday.Core.Faults;
 
 namespace Payday.Core.Amounts;
 
@@ -41,6 +42,11 @@ public readonly partial struct Money
         return string.Create(CultureInfo.InvariantCulture, $"{sign}{whole}.{fraction.ToString(CultureInfo.InvariantCulture).PadLeft(Currency.Decimals, '0')}");
     }
 
+    /// <summary>The value of a note or coin as files hold it: without decimals where it has none, <c>20</c>, but <c>0.50</c>.</summary>
+    public string ToPiece() => MinorUnits % Currency.MinorPerUnit == 0
+        ? (MinorUnits / Currency.MinorPerUnit).ToString(CultureInfo.InvariantCulture)
+        : ToPlain();
+
     /// <summary>The plain amount and the code, e.g. <c>2310.45 USD</c>.</summary>
     public override string ToString() => $"{ToPlain()} {Currency.Code}";
 
@@ -51,15 +57,15 @@ public readonly partial struct Money
     /// </param>
     /// <param name="currency">The currency it is meant in.</param>
     /// <param name="style">How numbers are written.</param>
-    public static Read<Money> Parse(string? text, Currency currency, NumberStyle style) =>
+    public static Result<Money> Parse(string? text, Currency currency, NumberStyle style) =>
         AmountReader.Amount(text, currency, style);
 
     /// <summary>Reads an amount as files hold it: <see cref="NumberStyle.Plain"/>, all of the text.</summary>
-    public static Read<Money> ParsePlain(string? text, Currency currency) =>
+    public static Result<Money> ParsePlain(string? text, Currency currency) =>
         AmountReader.Amount(text, currency, NumberStyle.Plain);
 
     /// <summary>Reads an amount or a sum of amounts as typed in a cell, e.g. <c>12.50+3-1</c>.</summary>
     /// <inheritdoc cref="Parse"/>
-    public static Read<Money> ParseSum(string? text, Currency currency, NumberStyle style) =>
+    public static Result<Money> ParseSum(string? text, Currency currency, NumberStyle style) =>
         AmountReader.Sum(text, currency, style);
 }

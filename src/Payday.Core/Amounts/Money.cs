@@ -105,6 +105,9 @@ public readonly partial struct Money : IEquatable<Money>, IComparable<Money>
     /// <inheritdoc cref="op_LessThan"/>
     public static bool operator >=(Money left, Money right) => left.CompareTo(right) >= 0;
 
+    /// <summary>The amount in whole units, e.g. 45.50 for 4,550 cents.</summary>
+    public decimal ToDecimal() => (decimal)MinorUnits / Currency.MinorPerUnit;
+
     /// <summary>This amount as zero or more: negative amounts become zero.</summary>
     public Money ClampToZero() => IsNegative ? Zero(Currency) : this;
 

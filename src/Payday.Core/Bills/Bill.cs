@@ -1,6 +1,7 @@
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Bills;
 
@@ -16,7 +17,7 @@ namespace Payday.Core.Bills;
 /// </param>
 /// <param name="Until">The last date on which it falls due, or null.</param>
 public sealed record Bill(
-    string Id,
+    BillId Id,
     string Name,
     Money Amount,
     Schedule Schedule,

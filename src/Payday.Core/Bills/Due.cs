@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Bills;
 
@@ -8,7 +9,7 @@ namespace Payday.Core.Bills;
 /// <param name="Name">What the person calls it.</param>
 /// <param name="Date">The date by which it must be paid, shifts done.</param>
 /// <param name="Amount">What is due, zero or more.</param>
-public sealed record Due(string BillId, string Name, LocalDate Date, Money Amount)
+public sealed record Due(BillId BillId, string Name, LocalDate Date, Money Amount)
 {
     /// <summary>The date by the schedule alone.</summary>
     public LocalDate Scheduled { get; init; } = Date;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Bills;
 
@@ -57,7 +58,7 @@ public static class SetAsideShares
 
     private static ImmutableArray<Money> Ahead(IReadOnlyList<BillNeed> bills, Money[] holds, Money left, IReadOnlyList<Due> later)
     {
-        Dictionary<string, int> places = Enumerable.Range(0, holds.Length).ToDictionary(i => bills[i].BillId);
+        Dictionary<BillId, int> places = Enumerable.Range(0, holds.Length).ToDictionary(i => bills[i].BillId);
         Money[] spare = [.. holds.Select((held, i) => (held - bills[i].DueNow).ClampToZero())];
         foreach (Due due in later.Where(due => places.ContainsKey(due.BillId)))
         {
@@ -79,4 +80,4 @@ public static class SetAsideShares
 /// <param name="BillId">The bill.</param>
 /// <param name="Held">Zero or more.</param>
 /// <param name="DueNow">What falls due in this period, zero or more.</param>
-public readonly record struct BillNeed(string BillId, Money Held, Money DueNow);
+public readonly record struct BillNeed(BillId BillId, Money Held, Money DueNow);

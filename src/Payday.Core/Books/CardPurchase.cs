@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Books;
 
@@ -18,7 +19,7 @@ namespace Payday.Core.Books;
 public sealed record CardPurchase(
     long Number,
     LocalDate Date,
-    string? PotId,
+    PotId? PotId,
     Money Amount,
     Money OwedBack,
     string What,

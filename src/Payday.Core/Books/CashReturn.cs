@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Books;
 
@@ -33,7 +34,7 @@ public sealed record CashReturn(
 /// <param name="PotId">The pot.</param>
 /// <param name="Amount">More than zero.</param>
 /// <param name="Notes">By value in minor units: which notes; null where that is not known.</param>
-public sealed record ReturnedPot(string PotId, Money Amount, ImmutableSortedDictionary<long, int>? Notes);
+public sealed record ReturnedPot(PotId PotId, Money Amount, ImmutableSortedDictionary<long, int>? Notes);
 
 /// <summary>A part of what a pot owed, settled.</summary>
 /// <param name="Item">What it was owed for.</param>

@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Calendar;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Books;
 
@@ -23,7 +24,7 @@ public sealed record ClosedPayday(
     long LastMovement,
     ImmutableArray<ClosedDue> Dues,
     ImmutableArray<ClosedPart> Parts,
-    ImmutableSortedDictionary<string, Money> KeptBack,
+    ImmutableSortedDictionary<PotId, Money> KeptBack,
     ImmutableSortedDictionary<long, int> Withdraw,
     ImmutableSortedDictionary<long, int> Reused,
     ImmutableSortedDictionary<long, int> OnHandAfter,
@@ -47,4 +48,4 @@ public sealed record ClosedDue(DueKey Key, Money Amount, bool Paid, bool IsDecid
 /// <param name="PotId">The pot.</param>
 /// <param name="Week">The fill day, or null for the whole period.</param>
 /// <param name="Notes">By note value in minor units: how many.</param>
-public sealed record ClosedPart(string PotId, LocalDate? Week, ImmutableSortedDictionary<long, int> Notes);
+public sealed record ClosedPart(PotId PotId, LocalDate? Week, ImmutableSortedDictionary<long, int> Notes);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Books;
@@ -8,19 +9,19 @@ namespace Payday.Core.Books;
 /// <summary>A count begun: only what the person entered, so that a half-finished count goes on where it stopped.</summary>
 /// <param name="Date">The day that is counted for.</param>
 /// <param name="Entries">By pot id: what was entered.</param>
-public sealed record CountDraft(LocalDate Date, ImmutableSortedDictionary<string, CountEntry> Entries)
+public sealed record CountDraft(LocalDate Date, ImmutableSortedDictionary<PotId, CountEntry> Entries)
 {
     /// <summary>A count in which nothing has been entered.</summary>
     public CountDraft(LocalDate date)
-        : this(date, ImmutableSortedDictionary.Create<string, CountEntry>(StringComparer.Ordinal))
+        : this(date, ImmutableSortedDictionary<PotId, CountEntry>.Empty)
     {
     }
 
     /// <summary>The draft with what was entered for a pot.</summary>
-    public CountDraft With(string potId, CountEntry entry) => this with { Entries = Entries.SetItem(potId, entry) };
+    public CountDraft With(PotId potId, CountEntry entry) => this with { Entries = Entries.SetItem(potId, entry) };
 
     /// <summary>The draft without what was entered for a pot.</summary>
-    public CountDraft Without(string potId) => this with { Entries = Entries.Remove(potId) };
+    public CountDraft Without(PotId potId) => this with { Entries = Entries.Remove(potId) };
 }
 
 /// <summary>What was entered for one pot.</summary>

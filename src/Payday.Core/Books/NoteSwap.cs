@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Books;
 
@@ -8,7 +9,7 @@ namespace Payday.Core.Books;
 /// <param name="Gives">By value in minor units: what the first pot hands over.</param>
 /// <param name="Gets">By value in minor units: what it gets for them; the same in all.</param>
 public sealed record NoteSwap(
-    string PotId,
-    string? With,
+    PotId PotId,
+    PotId? With,
     ImmutableSortedDictionary<long, int> Gives,
     ImmutableSortedDictionary<long, int> Gets);

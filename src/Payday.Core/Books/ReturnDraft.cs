@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Books;
 
@@ -9,9 +10,9 @@ public sealed record ReturnDraft
     public static ReturnDraft AsPlanned { get; } = new();
 
     /// <summary>Ids of pots that stay owing this time.</summary>
-    public ImmutableSortedSet<string> Leaves { get; init; } = ImmutableSortedSet.Create<string>(StringComparer.Ordinal);
+    public ImmutableSortedSet<PotId> Leaves { get; init; } = [];
 
     /// <summary>By pot id: the notes picked by hand, by value in minor units.</summary>
-    public ImmutableSortedDictionary<string, ImmutableSortedDictionary<long, int>> Picked { get; init; } =
-        ImmutableSortedDictionary.Create<string, ImmutableSortedDictionary<long, int>>(StringComparer.Ordinal);
+    public ImmutableSortedDictionary<PotId, ImmutableSortedDictionary<long, int>> Picked { get; init; } =
+        ImmutableSortedDictionary<PotId, ImmutableSortedDictionary<long, int>>.Empty;
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Books;
 
@@ -22,10 +23,10 @@ public sealed record RoutineDraft
     public RoutineStep Step { get; init; } = RoutineStep.Income;
 
     /// <summary>By source id: what really came.</summary>
-    public ImmutableSortedDictionary<string, Money> Incomes { get; init; } = Sorted<Money>();
+    public ImmutableSortedDictionary<SourceId, Money> Incomes { get; init; } = ImmutableSortedDictionary<SourceId, Money>.Empty;
 
     /// <summary>Income beyond the sources, by the name given to it.</summary>
-    public ImmutableSortedDictionary<string, Money> OneOffs { get; init; } = Sorted<Money>();
+    public ImmutableSortedDictionary<string, Money> OneOffs { get; init; } = ImmutableSortedDictionary.Create<string, Money>(StringComparer.Ordinal);
 
     /// <summary>By due: what is known of it beyond the household's settings.</summary>
     public ImmutableSortedDictionary<DueKey, DueDecision> Dues { get; init; } =
@@ -41,10 +42,10 @@ public sealed record RoutineDraft
     public ImmutableSortedDictionary<DueKey, Money> Minimums { get; init; } = ImmutableSortedDictionary<DueKey, Money>.Empty;
 
     /// <summary>By debt id: what is paid on each of its minimums that has no amount of its own, as drafts of the first versions have it.</summary>
-    public ImmutableSortedDictionary<string, Money> DebtPayments { get; init; } = Sorted<Money>();
+    public ImmutableSortedDictionary<DebtId, Money> DebtPayments { get; init; } = ImmutableSortedDictionary<DebtId, Money>.Empty;
 
     /// <summary>By pot id: what goes in.</summary>
-    public ImmutableSortedDictionary<string, Money> Fills { get; init; } = Sorted<Money>();
+    public ImmutableSortedDictionary<PotId, Money> Fills { get; init; } = ImmutableSortedDictionary<PotId, Money>.Empty;
 
     /// <summary>Where the surplus goes, or null while the proposal stands.</summary>
     public ImmutableArray<Placement>? Placements { get; init; }
@@ -66,7 +67,4 @@ public sealed record RoutineDraft
     public bool HasDecisions =>
         !Incomes.IsEmpty || !OneOffs.IsEmpty || !Dues.IsEmpty || SetAsides is not null || FromBuffer is not null || !Minimums.IsEmpty || !DebtPayments.IsEmpty || !Fills.IsEmpty
         || Placements is not null || !Notes.IsEmpty || LeavesNotesAtHome || UsesOwedBack || AsksATeller;
-
-    private static ImmutableSortedDictionary<string, T> Sorted<T>() =>
-        ImmutableSortedDictionary.Create<string, T>(StringComparer.Ordinal);
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Books;
@@ -29,7 +30,7 @@ public sealed record WeekCount(
     long Number,
     LocalDate Date,
     LocalDate Week,
-    string PotId,
+    PotId PotId,
     LocalDate? Since,
     Money Before,
     Money Filled,

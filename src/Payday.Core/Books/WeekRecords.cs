@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Books;
@@ -63,14 +64,14 @@ public sealed record WeekRecords(
     public WeekRecords Fitting(Household household)
     {
         ArgumentNullException.ThrowIfNull(household);
-        HashSet<string> pots = [.. household.Pots.Where(pot => pot.Held == Held.InCash).Select(pot => pot.Id)];
+        HashSet<PotId> pots = [.. household.Pots.Where(pot => pot.Held == Held.InCash).Select(pot => pot.Id)];
         return Draft is null || Draft.Entries.Keys.All(pots.Contains)
             ? this
             : this with { Draft = Draft with { Entries = Draft.Entries.RemoveRange(Draft.Entries.Keys.Where(id => !pots.Contains(id))) } };
     }
 
     /// <summary>The last count of a pot that stands, or null.</summary>
-    public WeekCount? LastCountOf(string potId) => Counts.LastOrDefault(count => count.PotId == potId && !count.Undone);
+    public WeekCount? LastCountOf(PotId potId) => Counts.LastOrDefault(count => count.PotId == potId && !count.Undone);
 
     private static long Last<T>(ImmutableArray<T> records, Func<T, long> movement) => records.IsEmpty ? 0 : records.Max(movement);
 }

@@ -1,6 +1,7 @@
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 
 namespace Payday.Core.Calendar;
 
@@ -21,46 +22,46 @@ public readonly record struct DateSpan(LocalDate First, LocalDate Last)
     /// <param name="text">What was typed.</param>
     /// <param name="order">How a day in figures is read that could be two; see <see cref="DateOrders"/>.</param>
     /// <returns>The days; or one sentence on what is wrong.</returns>
-    public static Read<DateSpan> Parse(string text, DateOrder order = DateOrder.Unknown)
+    public static Result<DateSpan> Parse(string text, DateOrder order = DateOrder.Unknown)
     {
         ArgumentNullException.ThrowIfNull(text);
         string[] ends = text.Trim().Split(Between, StringSplitOptions.TrimEntries);
         if (ends.Length > 2)
         {
-            return Read.Refused<DateSpan>(Forms);
+            return Result.Refused<DateSpan>(Forms);
         }
 
-        Read<DateSpan> from = One(ends[0], order);
-        Read<DateSpan> to = One(ends[^1], order);
+        Result<DateSpan> from = One(ends[0], order);
+        Result<DateSpan> to = One(ends[^1], order);
         if (!from.Ok || !to.Ok)
         {
-            return Read.Refused<DateSpan>(from.Fault ?? to.Fault!);
+            return Result.Refused<DateSpan>(from.Fault ?? to.Fault!);
         }
 
         (DateSpan first, DateSpan last) = (from.Value, to.Value);
         return last.Last < first.First
-            ? Read.Refused<DateSpan>("The second date is before the first; turn them round.")
-            : Read.Of(new DateSpan(first.First, last.Last));
+            ? Result.Refused<DateSpan>("The second date is before the first; turn them round.")
+            : Result.Of(new DateSpan(first.First, last.Last));
     }
 
-    private static Read<DateSpan> One(string text, DateOrder order)
+    private static Result<DateSpan> One(string text, DateOrder order)
     {
         if (Month.Parse(text) is { Success: true, Value: var month })
         {
-            return Read.Of(new DateSpan(month, month.With(DateAdjusters.EndOfMonth)));
+            return Result.Of(new DateSpan(month, month.With(DateAdjusters.EndOfMonth)));
         }
 
         if (text.Any(char.IsLetter) && text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length == 2 && TypedDate.Parse("1 " + text) is { Ok: true, Value: var first })
         {
-            return Read.Of(new DateSpan(first, first.With(DateAdjusters.EndOfMonth)));
+            return Result.Of(new DateSpan(first, first.With(DateAdjusters.EndOfMonth)));
         }
 
         if (text.Length == 4 && Year.Parse(text) is { Success: true, Value: var year })
         {
-            return Read.Of(new DateSpan(year, new LocalDate(year.Year, 12, 31)));
+            return Result.Of(new DateSpan(year, new LocalDate(year.Year, 12, 31)));
         }
 
-        Read<LocalDate> day = TypedDate.Parse(text, order: order);
-        return day.Ok ? Read.Of(new DateSpan(day.Value, day.Value)) : Read.Refused<DateSpan>(day.Fault == TypedDate.NotADate ? Forms : day.Fault);
+        Result<LocalDate> day = TypedDate.Parse(text, order: order);
+        return day.Ok ? Result.Of(new DateSpan(day.Value, day.Value)) : Result.Refused<DateSpan>(day.Fault == TypedDate.NotADate ? Forms : day.Fault);
     }
 }

@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Calendar;
 
@@ -11,7 +12,7 @@ namespace Payday.Core.Calendar;
 /// <param name="Expected">What usually comes, zero or more; zero where it can't be foreseen.</param>
 /// <param name="Until">The last date on which it pays, or null.</param>
 public sealed record IncomeSource(
-    string Id,
+    SourceId Id,
     string Name,
     Schedule Schedule,
     Shift Shift,

@@ -6,6 +6,12 @@ namespace Payday.Core.Calendar;
 /// <summary>A day within any month. One of the nested cases.</summary>
 public abstract record MonthDay
 {
+    /// <summary>The highest number of a day.</summary>
+    public const int LastDay = 31;
+
+    /// <summary>The highest count of a weekday.</summary>
+    public const int LastNth = 5;
+
     private MonthDay()
     {
     }
@@ -31,7 +37,7 @@ public abstract record MonthDay
     {
         /// <summary>1 to 31.</summary>
         /// <exception cref="ArgumentOutOfRangeException">It is not 1 to 31.</exception>
-        public int Day { get; init => field = Within(value, 31, nameof(Day)); } = Within(Day, 31);
+        public int Day { get; init => field = Within(value, LastDay, nameof(Day)); } = Within(Day, LastDay);
 
         /// <inheritdoc/>
         public override LocalDate In(YearMonth month, BankHolidays holidays) =>
@@ -75,7 +81,7 @@ public abstract record MonthDay
     {
         /// <summary>1 to 5.</summary>
         /// <exception cref="ArgumentOutOfRangeException">It is not 1 to 5.</exception>
-        public int Nth { get; init => field = Within(value, 5, nameof(Nth)); } = Within(Nth, 5);
+        public int Nth { get; init => field = Within(value, LastNth, nameof(Nth)); } = Within(Nth, LastNth);
 
         /// <summary>Monday to Sunday.</summary>
         /// <exception cref="ArgumentOutOfRangeException">It is not a day of the week.</exception>

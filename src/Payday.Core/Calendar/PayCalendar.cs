@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 
 namespace Payday.Core.Calendar;
 
@@ -52,7 +53,7 @@ public static class PayCalendar
 
     /// <summary>The pay period that a date lies in: from the last payday up to it, to the day before the next.</summary>
     /// <returns>The period, or a sentence that says which payday is not known and how to mend it.</returns>
-    public static Read<PayPeriod> PeriodOf(IEnumerable<IncomeSource> sources, BankHolidays holidays, LocalDate date)
+    public static Result<PayPeriod> PeriodOf(IEnumerable<IncomeSource> sources, BankHolidays holidays, LocalDate date)
     {
         ImmutableArray<IncomeSource> known = [.. sources];
         if (Latest(known, holidays, date) is not { } latest)
@@ -61,7 +62,7 @@ public static class PayCalendar
         }
 
         return Next(known, holidays, date) is { } next
-            ? Read.Of(new PayPeriod(latest.Date, next.Date.PlusDays(-1)))
+            ? Result.Of(new PayPeriod(latest.Date, next.Date.PlusDays(-1)))
             : NoneKnown("after", date);
     }
 
@@ -97,8 +98,8 @@ public static class PayCalendar
         ];
     }
 
-    private static Read<PayPeriod> NoneKnown(string side, LocalDate date) =>
-        Read.Refused<PayPeriod>($"No payday is known {side} {LocalDatePattern.Iso.Format(date)}; add dates to a pay schedule.");
+    private static Result<PayPeriod> NoneKnown(string side, LocalDate date) =>
+        Result.Refused<PayPeriod>($"No payday is known {side} {LocalDatePattern.Iso.Format(date)}; add dates to a pay schedule.");
 
     // A short span finds the pay of most schedules; a long one is searched only where pay is rare, or has ended, in
     // the shorter ones, so it never holds many more paydays than the answer needs.

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Calendar;
 
@@ -11,11 +12,11 @@ namespace Payday.Core.Calendar;
 /// 2 for a fortnightly one, 1 for one every three weeks or more. Schedules by the month and typed-in dates are never
 /// extra, not even where a bank holiday moves a pay into the month before.
 /// </param>
-public sealed record ScheduledPayday(LocalDate Date, ImmutableArray<string> Sources, bool IsExtra)
+public sealed record ScheduledPayday(LocalDate Date, ImmutableArray<SourceId> Sources, bool IsExtra)
 {
     /// <summary>The ids of the sources once for each of their pays: a weekend can move two pays of one source to one day.</summary>
-    public ImmutableArray<string> Pays { get; init; } = Sources;
+    public ImmutableArray<SourceId> Pays { get; init; } = Sources;
 
     /// <summary>How many pays of a source are there that day; zero for one that doesn't pay then.</summary>
-    public int PaysOf(string sourceId) => Pays.Count(id => id == sourceId);
+    public int PaysOf(SourceId sourceId) => Pays.Count(id => id == sourceId);
 }

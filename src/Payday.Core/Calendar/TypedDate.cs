@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 
 namespace Payday.Core.Calendar;
 
@@ -33,13 +34,13 @@ public static class TypedDate
     /// </param>
     /// <param name="order">How two figures are read that could both be the day; see <see cref="DateOrders"/>.</param>
     /// <returns>The date; or one sentence on what is wrong.</returns>
-    public static Read<LocalDate> Parse(string text, LocalDate? today = null, DateOrder order = DateOrder.Unknown)
+    public static Result<LocalDate> Parse(string text, LocalDate? today = null, DateOrder order = DateOrder.Unknown)
     {
         ArgumentNullException.ThrowIfNull(text);
         string trimmed = text.Trim();
         if (today is { } day && (Is(trimmed, "today") || Is(trimmed, "yesterday")))
         {
-            return Read.Of(Is(trimmed, "today") ? day : day.PlusDays(-1));
+            return Result.Of(Is(trimmed, "today") ? day : day.PlusDays(-1));
         }
 
         char separator = Array.Find(['-', '.', '/'], trimmed.Contains);
@@ -48,7 +49,7 @@ public static class TypedDate
             : WithAName(trimmed.Split([' ', ',', '-'], StringSplitOptions.RemoveEmptyEntries), today);
     }
 
-    private static Read<LocalDate> InNumbers(string[] parts, DateOrder order)
+    private static Result<LocalDate> InNumbers(string[] parts, DateOrder order)
     {
         if (parts.Length != 3 || parts.Any(part => part.Length is 0 or > 4 || !part.All(char.IsAsciiDigit)))
         {
@@ -77,7 +78,7 @@ public static class TypedDate
         };
     }
 
-    private static Read<LocalDate> WithAName(string[] words, LocalDate? today)
+    private static Result<LocalDate> WithAName(string[] words, LocalDate? today)
     {
         int? weekday = words.Length > 2 ? Find(Weekdays, words[0]) : null;
         string[] rest = weekday is null ? words : words[1..];
@@ -96,20 +97,20 @@ public static class TypedDate
             return Refused($"Which year? Write it like {days[0]} {Months[month - 1][..FewestLetters]} 2026.");
         }
 
-        Read<LocalDate> date = years.Length == 1 ? Of(Number(years[0]), month, Number(days[0])) : Latest(month, Number(days[0]), today!.Value);
+        Result<LocalDate> date = years.Length == 1 ? Of(Number(years[0]), month, Number(days[0])) : Latest(month, Number(days[0]), today!.Value);
         return date.Ok && weekday is { } wanted && (int)date.Value.DayOfWeek != wanted + 1
             ? Refused($"That day is a {date.Value.DayOfWeek}; correct the day, or leave the weekday out.")
             : date;
     }
 
-    private static Read<LocalDate> Latest(int month, int day, LocalDate today)
+    private static Result<LocalDate> Latest(int month, int day, LocalDate today)
     {
-        Read<LocalDate> date = Of(today.Year, month, day);
-        Read<LocalDate> before = Of(today.Year - 1, month, day);
+        Result<LocalDate> date = Of(today.Year, month, day);
+        Result<LocalDate> before = Of(today.Year - 1, month, day);
         return (date.Ok && date.Value <= today) || !before.Ok ? date : before;
     }
 
-    private static Read<LocalDate> Of(int year, int month, int day)
+    private static Result<LocalDate> Of(int year, int month, int day)
     {
         if (month is < 1 or > 12)
         {
@@ -119,7 +120,7 @@ public static class TypedDate
         int last = CalendarSystem.Iso.GetDaysInMonth(year, month);
         return day < 1 || day > last
             ? Refused(string.Create(CultureInfo.InvariantCulture, $"{Months[month - 1]} {year:0000} has {last} days."))
-            : Read.Of(new LocalDate(year, month, day));
+            : Result.Of(new LocalDate(year, month, day));
     }
 
     private static int? Find(ImmutableArray<string> names, string word)
@@ -132,5 +133,5 @@ public static class TypedDate
 
     private static bool Is(string text, string word) => string.Equals(text, word, StringComparison.OrdinalIgnoreCase);
 
-    private static Read<LocalDate> Refused(string fault) => Read.Refused<LocalDate>(fault);
+    private static Result<LocalDate> Refused(string fault) => Result.Refused<LocalDate>(fault);
 }

@@ -3,8 +3,10 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.CashReturns;
+using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
@@ -23,21 +25,21 @@ public static class CardRefunds
     /// <param name="book">The book.</param>
     /// <param name="entry">What came back, its amount above zero.</param>
     /// <returns>The book afterwards, the refund being its last purchase; or why it can't be entered.</returns>
-    public static Read<Book> Enter(Book book, PurchaseEntry entry)
+    public static Result<Book> Enter(Book book, PurchaseEntry entry)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(entry);
         Pot? pot = book.Household.Pots.FirstOrDefault(pot => pot.Id == entry.PotId);
         if (pot is not { Held: Held.InCash })
         {
-            return Read.Refused<Book>($"{pot?.Name ?? "The buffer"} owes no cash back, so there is nothing that {entry.Amount.ToString(book.Household.Settings.Numbers)} coming in could lower; leave it out.");
+            return Result.Refused<Book>($"{pot?.Name ?? "The buffer"} owes no cash back, so there is nothing that {entry.Amount.ToString(book.Household.Settings.Numbers)} coming in could lower; leave it out.");
         }
 
         OwedItem[] items = [.. OwedItems.Of(book).Where(item => IsLowered(item, pot.Id, entry.Date)).OrderByDescending(item => item.Key.Number)];
         Money owed = Money.Sum(items.Select(item => item.Short), entry.Amount.Currency);
         if (!entry.Amount.IsPositive || owed < entry.Amount)
         {
-            return Read.Refused<Book>(TooMuch(book, pot, entry, owed));
+            return Result.Refused<Book>(TooMuch(book, pot, entry, owed));
         }
 
         var writer = new WeekWriter(book);
@@ -52,7 +54,7 @@ public static class CardRefunds
 
         long first = writer.Next;
         string reason = entry.What.Trim() is { Length: > 0 } what ? $"refund: {what}" : "refund";
-        writer.Move(entry.Date, new LedgerEnd.Outside(OutsideKind.Spending, pot.Id), LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), entry.Amount, reason);
+        writer.Move(entry.Date, LedgerEnd.SpentFrom(pot.Id), LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), entry.Amount, reason);
         LedgerEnd apart = LedgerEnd.InCash(Purpose.OwedBack(pot.Id));
         writer.Move(Day(book, pot, apart, cash, entry.Date), apart, WalletFills.SpentFrom(pot), cash, "not owed back any more");
         writer.Record(weeks => weeks with
@@ -60,7 +62,7 @@ public static class CardRefunds
             Purchases = weeks.Purchases.Add(new CardPurchase(
                 weeks.Purchases.Length + 1, entry.Date, pot.Id, -entry.Amount, -cash, entry.What.Trim(), first, writer.Last)),
         });
-        return Read.Of(writer.Book);
+        return Result.Of(writer.Book);
     }
 
     /// <summary>The refund that has to be undone before a purchase or refund can be, in a sentence; null where there is none.</summary>
@@ -78,7 +80,7 @@ public static class CardRefunds
             : null;
     }
 
-    private static bool IsLowered(OwedItem item, string potId, LocalDate date) =>
+    private static bool IsLowered(OwedItem item, PotId potId, LocalDate date) =>
         item.PotId == potId && item.Key.Kind == OwedKind.Purchase && item.Date <= date && item.Short.IsPositive;
 
     private static Money Rounded(Household household, Money amount) =>

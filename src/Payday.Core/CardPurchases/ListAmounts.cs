@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 
 namespace Payday.Core.CardPurchases;
 
@@ -37,7 +38,7 @@ internal sealed class ListAmounts
     }
 
     /// <summary>A cell as an amount.</summary>
-    public Read<Money> Read(string cell) => Money.Parse(Plain(cell), currency, Style);
+    public Result<Money> Read(string cell) => Money.Parse(Plain(cell), currency, Style);
 
     private string Plain(string cell)
     {

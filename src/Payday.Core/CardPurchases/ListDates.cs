@@ -2,6 +2,7 @@ using System.Globalization;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 
 namespace Payday.Core.CardPurchases;
 
@@ -27,10 +28,10 @@ internal sealed class ListDates(LocalDate today)
     public bool IsDate(string cell) => Numbers(cell) is not null || TypedDate.Parse(cell, today).Ok;
 
     /// <summary>A cell as a date, up to today.</summary>
-    public Read<LocalDate> Read(string cell)
+    public Result<LocalDate> Read(string cell)
     {
-        Read<LocalDate> date = TypedDate.Parse(InOrder(cell), today);
-        return date.Ok && date.Value > today ? Amounts.Read.Refused<LocalDate>("that day is still to come.") : date;
+        Result<LocalDate> date = TypedDate.Parse(InOrder(cell), today);
+        return date.Ok && date.Value > today ? Result.Refused<LocalDate>("that day is still to come.") : date;
     }
 
     private string InOrder(string cell) => (Numbers(cell), dayFirst) switch

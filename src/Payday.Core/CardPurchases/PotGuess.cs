@@ -1,11 +1,12 @@
 using Payday.Core.Books;
+using Payday.Core.Ids;
 
 namespace Payday.Core.CardPurchases;
 
 /// <summary>A pot guessed for a purchase.</summary>
 /// <param name="PotId">The pot, or null for the buffer.</param>
 /// <param name="LikeNumber">The number of the earlier purchase that it is like.</param>
-public sealed record PotGuess(string? PotId, long LikeNumber)
+public sealed record PotGuess(PotId? PotId, long LikeNumber)
 {
     /// <summary>
     /// The pot of the earlier purchase whose words are most like these; the latest of equals. Null where no word of two

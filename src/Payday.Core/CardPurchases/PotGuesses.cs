@@ -1,4 +1,5 @@
 using Payday.Core.Books;
+using Payday.Core.Ids;
 
 namespace Payday.Core.CardPurchases;
 
@@ -10,11 +11,11 @@ internal sealed class PotGuesses
 
     public PotGuesses(Book book)
     {
-        HashSet<string> pots = [.. book.Household.Pots.Select(pot => pot.Id)];
+        HashSet<PotId> pots = [.. book.Household.Pots.Select(pot => pot.Id)];
         known =
         [
             .. book.Weeks.StandingPurchases
-                .Where(purchase => purchase.Amount.IsPositive && (purchase.PotId is null || pots.Contains(purchase.PotId)))
+                .Where(purchase => purchase.Amount.IsPositive && (purchase.PotId is not { } pot || pots.Contains(pot)))
                 .Select(purchase => (purchase, Words(purchase.What))),
         ];
     }

@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.CardPurchases;
 
@@ -8,4 +9,4 @@ namespace Payday.Core.CardPurchases;
 /// <param name="PotId">The pot it is for, or null for the buffer.</param>
 /// <param name="Amount">What the card paid.</param>
 /// <param name="What">What it was; may be empty.</param>
-public sealed record PurchaseEntry(LocalDate Date, string? PotId, Money Amount, string What);
+public sealed record PurchaseEntry(LocalDate Date, PotId? PotId, Money Amount, string What);

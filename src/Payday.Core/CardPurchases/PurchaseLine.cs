@@ -1,3 +1,5 @@
+using Payday.Core.Ids;
+
 namespace Payday.Core.CardPurchases;
 
 /// <summary>One line of a list of purchases.</summary>
@@ -16,7 +18,7 @@ public sealed record PurchaseLine(int Number, PurchaseEntry Entry, PotGuess? Gue
     public bool IsOpen => Choice == PotChoice.Open;
 
     /// <summary>The line with a pot chosen by the person; null for the buffer.</summary>
-    public PurchaseLine For(string? potId) => With(potId, PotChoice.Chosen);
+    public PurchaseLine For(PotId? potId) => With(potId, PotChoice.Chosen);
 
-    internal PurchaseLine With(string? potId, PotChoice choice) => this with { Entry = Entry with { PotId = potId }, Choice = choice };
+    internal PurchaseLine With(PotId? potId, PotChoice choice) => this with { Entry = Entry with { PotId = potId }, Choice = choice };
 }

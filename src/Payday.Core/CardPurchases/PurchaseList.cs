@@ -3,6 +3,8 @@ using System.Globalization;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
+using Payday.Core.Ids;
 
 namespace Payday.Core.CardPurchases;
 
@@ -58,31 +60,31 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
     /// <param name="book">The book.</param>
     /// <param name="lines">The lines, each with the pot decided on.</param>
     /// <returns>The book afterwards; or a sentence that begins with the line that can't be entered.</returns>
-    public static Read<Book> Enter(Book book, IEnumerable<PurchaseLine> lines)
+    public static Result<Book> Enter(Book book, IEnumerable<PurchaseLine> lines)
     {
         ArgumentNullException.ThrowIfNull(lines);
 
         // A refund of the same day comes after what it is for.
         foreach (PurchaseLine line in lines.OrderBy(line => line.Entry.Date).ThenBy(line => line.IsRefund))
         {
-            Read<Book> entered = line.IsOpen ? Amounts.Read.Refused<Book>("no pot is known for it; pick one, or leave the line out.")
+            Result<Book> entered = line.IsOpen ? Result.Refused<Book>("no pot is known for it; pick one, or leave the line out.")
                 : line.IsRefund ? CardRefunds.Enter(book, line.Entry)
                 : Purchasing.Enter(book, line.Entry);
             if (!entered.Ok)
             {
-                return Amounts.Read.Refused<Book>(string.Create(CultureInfo.InvariantCulture, $"Line {line.Number}: {entered.Fault}"));
+                return Result.Refused<Book>(string.Create(CultureInfo.InvariantCulture, $"Line {line.Number}: {entered.Fault}"));
             }
 
             book = entered.Value;
         }
 
-        return Amounts.Read.Of(book);
+        return Result.Of(book);
     }
 
     /// <summary>The list with a pot chosen for a line; null for the buffer. The shop's other lines take it too, but where one was chosen for them.</summary>
     /// <param name="number">The line's number; where there is no such line nothing changes.</param>
     /// <param name="potId">The pot, or null for the buffer.</param>
-    public PurchaseList Choose(int number, string? potId)
+    public PurchaseList Choose(int number, PotId? potId)
     {
         if (Lines.FirstOrDefault(line => line.Number == number) is not { } chosen)
         {

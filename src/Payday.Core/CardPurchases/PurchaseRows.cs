@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 
 namespace Payday.Core.CardPurchases;
@@ -36,7 +37,7 @@ internal sealed class PurchaseRows
         var faults = ImmutableArray.CreateBuilder<PurchaseFault>();
         foreach (ListRow row in rows)
         {
-            Read<(PurchaseLine Line, bool BelowZero)> line = Line(row);
+            Result<(PurchaseLine Line, bool BelowZero)> line = Line(row);
             if (line.Ok)
             {
                 lines.Add(line.Value);
@@ -58,14 +59,14 @@ internal sealed class PurchaseRows
         return new PurchaseList([.. lines.Select(line => line.Line with { IsRefund = line.BelowZero != bought })], faults.ToImmutable());
     }
 
-    private Read<(PurchaseLine Line, bool BelowZero)> Line(ListRow row)
+    private Result<(PurchaseLine Line, bool BelowZero)> Line(ListRow row)
     {
         if (!HasColumns(row))
         {
             return Refused($"write date, amount and text, such as {PurchaseList.Example(household.Settings.Numbers)}.");
         }
 
-        Read<LocalDate> date = dates.Read(row.Cells[dateColumn]);
+        Result<LocalDate> date = dates.Read(row.Cells[dateColumn]);
         if (!date.Ok)
         {
             return Refused($"'{Short(row.Cells[dateColumn])}': {date.Fault}");
@@ -78,7 +79,7 @@ internal sealed class PurchaseRows
             return Refused($"both '{Short(others[found[0]])}' and '{Short(others[found[1]])}' can be its amount; put an amount with a comma in it in quotes, or leave the line out.");
         }
 
-        Read<Money> amount = amounts.Read(others[found.Length == 1 ? found[0] : 0]);
+        Result<Money> amount = amounts.Read(others[found.Length == 1 ? found[0] : 0]);
         if (!amount.Ok)
         {
             return Refused(amount.Fault);
@@ -91,7 +92,7 @@ internal sealed class PurchaseRows
 
         string what = OneLine(string.Join(", ", others.Where((cell, i) => i != found[0] && cell.Length > 0)));
         Money size = amount.Value.IsNegative ? -amount.Value : amount.Value;
-        return Amounts.Read.Of((new PurchaseLine(row.Number, new PurchaseEntry(date.Value, null, size, what), null), amount.Value.IsNegative));
+        return Result.Of((new PurchaseLine(row.Number, new PurchaseEntry(date.Value, null, size, what), null), amount.Value.IsNegative));
     }
 
     private bool HasColumns(ListRow row) => row.Cells.Length >= FewestCells && row.Cells.Length > dateColumn;
@@ -112,7 +113,7 @@ internal sealed class PurchaseRows
     // A text in quotes may have line breaks.
     private static string OneLine(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
-    private static Read<(PurchaseLine Line, bool BelowZero)> Refused(string fault) => Amounts.Read.Refused<(PurchaseLine, bool)>(fault);
+    private static Result<(PurchaseLine Line, bool BelowZero)> Refused(string fault) => Result.Refused<(PurchaseLine, bool)>(fault);
 
     private static string Short(string text) => text.Length <= LongestEcho ? text : text[..LongestEcho] + "...";
 }

@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.CashReturns;
+using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
@@ -20,14 +21,14 @@ public static class Purchasing
 {
     /// <summary>Enters a purchase.</summary>
     /// <returns>The book afterwards, the purchase being its last; or why it can't be entered.</returns>
-    public static Read<Book> Enter(Book book, PurchaseEntry entry)
+    public static Result<Book> Enter(Book book, PurchaseEntry entry)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(entry);
         Pot? pot = book.Household.Pots.FirstOrDefault(pot => pot.Id == entry.PotId);
         if (Fault(book, entry, pot) is { } fault)
         {
-            return Read.Refused<Book>(fault);
+            return Result.Refused<Book>(fault);
         }
 
         var writer = new WeekWriter(book);
@@ -37,7 +38,7 @@ public static class Purchasing
         Money has = Has(writer.Book, pot);
         if (has < entry.Amount)
         {
-            return Read.Refused<Book>(TooLittle(book, entry, pot, has));
+            return Result.Refused<Book>(TooLittle(book, entry, pot, has));
         }
 
         Money owedBack = pot is { Held: Held.InCash }
@@ -51,7 +52,7 @@ public static class Purchasing
                 TakenUp = taken,
             }),
         });
-        return Read.Of(writer.Book);
+        return Result.Of(writer.Book);
     }
 
     /// <summary>Undoes a purchase: all is as if it had never been entered.</summary>
@@ -59,8 +60,8 @@ public static class Purchasing
     /// <param name="number">The purchase.</param>
     /// <param name="date">The day on which it is undone.</param>
     /// <returns>The book afterwards; or why it can't be undone.</returns>
-    public static Read<Book> Undo(Book book, long number, LocalDate date) => InTheWay(book, number) is { } obstacle
-        ? Read.Refused<Book>(obstacle.Sentence)
+    public static Result<Book> Undo(Book book, long number, LocalDate date) => InTheWay(book, number) is { } obstacle
+        ? Result.Refused<Book>(obstacle.Sentence)
         : Taking(book, book.Weeks.Purchases[(int)number - 1]).Done(
             date,
             "card purchase undone",
@@ -83,14 +84,14 @@ public static class Purchasing
 
     /// <summary>Puts another purchase in the place of one: undoes it and enters it again, both or neither.</summary>
     /// <returns>The book afterwards, the new purchase being its last; or why it can't be.</returns>
-    public static Read<Book> Change(Book book, long number, PurchaseEntry entry, LocalDate date)
+    public static Result<Book> Change(Book book, long number, PurchaseEntry entry, LocalDate date)
     {
         if (number >= 1 && number <= book.Weeks.Purchases.Length && book.Weeks.Purchases[(int)number - 1].IsRefund)
         {
-            return Read.Refused<Book>("A refund can't be changed; undo it, and enter it again from a list.");
+            return Result.Refused<Book>("A refund can't be changed; undo it, and enter it again from a list.");
         }
 
-        Read<Book> undone = Undo(book, number, date);
+        Result<Book> undone = Undo(book, number, date);
         return undone.Ok ? Enter(undone.Value, entry) : undone;
     }
 
@@ -149,7 +150,7 @@ public static class Purchasing
         writer.Move(
             EndCourse.Of(writer.Book.Ledger, from).DayFor(entry.Amount, entry.Date) ?? entry.Date,
             from,
-            new LedgerEnd.Outside(OutsideKind.Spending, pot?.Id ?? ""),
+            LedgerEnd.SpentFrom(pot?.Id),
             entry.Amount,
             Reason(entry));
         return Money.Zero(entry.Amount.Currency);
@@ -161,7 +162,7 @@ public static class Purchasing
         Money rounded = household.Settings.CardRounding == CardRounding.Up ? entry.Amount.CeilingTo(household.Settings.Cash.SmallestNote) : entry.Amount;
         Money owedBack = Money.Min(rounded, has);
         writer.Move(
-            entry.Date, LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), new LedgerEnd.Outside(OutsideKind.Spending, pot.Id), entry.Amount, Reason(entry));
+            entry.Date, LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), LedgerEnd.SpentFrom(pot.Id), entry.Amount, Reason(entry));
         Money left = owedBack;
         foreach (LedgerEnd end in new[] { WalletFills.Wallet(pot), WalletFills.AtHome(pot) })
         {

@@ -2,6 +2,7 @@ using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Cash;
 
@@ -12,7 +13,7 @@ namespace Payday.Core.Cash;
 /// <param name="Week">The fill day, or null.</param>
 /// <param name="Wished">What was asked for: the small money, the top note or the amount.</param>
 /// <param name="Possible">What the plan does instead: the small money it holds, the smallest note that can be fetched, or the amount in notes.</param>
-public sealed record NoteFault(NoteFaultKind Kind, string Pot, string Name, LocalDate? Week, Money Wished, Money Possible)
+public sealed record NoteFault(NoteFaultKind Kind, PotId Pot, string Name, LocalDate? Week, Money Wished, Money Possible)
 {
     /// <summary>
     /// What mends it beside giving up the wish, and was found to: the amount from which on the small money can be had,

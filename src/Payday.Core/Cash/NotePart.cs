@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Cash;
 
@@ -9,4 +10,4 @@ namespace Payday.Core.Cash;
 /// <param name="Week">The fill day, or null where the fill isn't split over weeks.</param>
 /// <param name="Amount">Zero or more.</param>
 /// <param name="Wishes">Which notes it wants.</param>
-public sealed record NotePart(string Pot, string Name, LocalDate? Week, Money Amount, NoteWishes Wishes);
+public sealed record NotePart(PotId Pot, string Name, LocalDate? Week, Money Amount, NoteWishes Wishes);

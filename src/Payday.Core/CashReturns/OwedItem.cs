@@ -1,6 +1,7 @@
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 
 namespace Payday.Core.CashReturns;
@@ -19,7 +20,7 @@ namespace Payday.Core.CashReturns;
 /// <param name="Target">For what moves on: where to.</param>
 public sealed record OwedItem(
     OwedKey Key,
-    string PotId,
+    PotId PotId,
     LocalDate Date,
     string What,
     Money Amount,

@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
@@ -33,7 +34,7 @@ public static class OwedItems
             let back = refunded.GetValueOrDefault(key, new RefundedPart(nothing, nothing))
             select new OwedItem(
                 key,
-                purchase.PotId!,
+                purchase.PotId!.Value,
                 purchase.Date,
                 purchase.What,
                 purchase.OwedBack,
@@ -57,7 +58,7 @@ public static class OwedItems
     /// <param name="from">Where the account's money comes from.</param>
     /// <param name="payday">The payday that it belongs to, or null.</param>
     internal static ImmutableArray<SettledItem> Settle(
-        WeekWriter writer, LocalDate date, string potId, Money amount, LedgerEnd from, LocalDate? payday = null)
+        WeekWriter writer, LocalDate date, PotId potId, Money amount, LedgerEnd from, LocalDate? payday = null)
     {
         var settles = ImmutableArray.CreateBuilder<SettledItem>();
         foreach (OwedItem item in Of(writer.Book).Where(item => item.PotId == potId))
@@ -89,10 +90,10 @@ public static class OwedItems
         // A debt may have been paid off, or a pot have gone, since it was promised the money.
         return target.NameIn(book.Household) is null
             ? (LedgerEnd.InAccount(Purpose.Buffer), item.Left, "moved on")
-            : target.Target switch
+            : target switch
             {
-                PlacementTarget.Debt => (new LedgerEnd.Owed(target.Id), book.Ledger.Balances.OwedOn(target.Id).ClampToZero(), "moved on"),
-                PlacementTarget.Pot => (LedgerEnd.InAccount(Purpose.Pot(target.Id)), item.Left, "moved on"),
+                MoveTarget.ToDebt to => (new LedgerEnd.Owed(to.Id), book.Ledger.Balances.OwedOn(to.Id).ClampToZero(), "moved on"),
+                MoveTarget.ToPot to => (LedgerEnd.InAccount(Purpose.Pot(to.Id)), item.Left, "moved on"),
                 _ => (LedgerEnd.InAccount(Purpose.Buffer), item.Left, "moved on"),
             };
     }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
+using Payday.Core.Ids;
 using Payday.Core.NotesAtHome;
 using Payday.Core.Pots;
 
@@ -12,19 +13,19 @@ internal sealed class ReturnLines
 {
     private readonly Book book;
     private readonly ReturnDraft draft;
-    private readonly Dictionary<string, ImmutableSortedDictionary<long, int>> left = new(StringComparer.Ordinal);
+    private readonly Dictionary<NoteStack, ImmutableSortedDictionary<long, int>> left = [];
 
     private ReturnLines(Book book, ReturnDraft draft)
     {
         this.book = book;
         this.draft = draft;
         PotNotes notes = PotNotes.Of(book);
-        left[""] = notes.Loose;
+        left[NoteStack.Loose] = notes.Loose;
         foreach (Pot pot in book.Household.Pots.Where(pot => pot.Held == Held.InCash))
         {
             if (notes.ToPullFrom(pot) is { } known)
             {
-                left[pot.Id] = known;
+                left[NoteStack.Of(pot)] = known;
             }
         }
     }
@@ -32,7 +33,7 @@ internal sealed class ReturnLines
     public static ImmutableArray<ReturnLine> Of(Book book, ReturnDraft draft)
     {
         var lines = new ReturnLines(book, draft);
-        ILookup<string, OwedItem> items = OwedItems.Of(book).ToLookup(item => item.PotId);
+        ILookup<PotId, OwedItem> items = OwedItems.Of(book).ToLookup(item => item.PotId);
         ReturnLine[] own =
         [
             .. from pot in book.Household.Pots
@@ -50,11 +51,11 @@ internal sealed class ReturnLines
         bool goes = !draft.Leaves.Contains(pot.Id);
         if (draft.Picked.TryGetValue(pot.Id, out ImmutableSortedDictionary<long, int>? picked))
         {
-            left.Remove(pot.Id);
+            left.Remove(NoteStack.Of(pot));
             return new ReturnLine(pot, owes, items, ReturnWay.Picked, picked, null, goes, Fault(pot, owes, picked));
         }
 
-        if (!left.TryGetValue(pot.Id, out ImmutableSortedDictionary<long, int>? there))
+        if (!left.TryGetValue(NoteStack.Of(pot), out ImmutableSortedDictionary<long, int>? there))
         {
             return new ReturnLine(pot, owes, items, ReturnWay.NotesUnknown, null, null, goes, null);
         }
@@ -67,18 +68,19 @@ internal sealed class ReturnLines
                 : new ReturnLine(pot, owes, items, ReturnWay.NoWay, null, null, false, null);
         }
 
-        left[pot.Id] = NoteBag.Less(there, pull.Pulls);
+        left[NoteStack.Of(pot)] = NoteBag.Less(there, pull.Pulls);
         return new ReturnLine(pot, owes, items, ReturnWay.Pull, pull.Pulls, null, goes, null);
     }
 
     // With the loose notes first, then with the pots in household order; of equally few notes the first.
     private ReturnLine Swapped(ReturnLine line)
     {
-        ImmutableSortedDictionary<long, int> own = left[line.Pot.Id];
-        (string With, NotePull Pull)[] ways =
+        NoteStack mine = NoteStack.Of(line.Pot);
+        ImmutableSortedDictionary<long, int> own = left[mine];
+        (NoteStack With, NotePull Pull)[] ways =
         [
-            .. from with in book.Household.Pots.Select(pot => pot.Id).Prepend("")
-               where with != line.Pot.Id && left.ContainsKey(with) && IsSeen(with)
+            .. from with in book.Household.Pots.Select(NoteStack.Of).Prepend(NoteStack.Loose)
+               where with != mine && left.ContainsKey(with) && IsSeen(with)
                let pull = NotePull.WithSwap(own, left[with], line.Owes.MinorUnits)
                where pull is not null
                orderby pull.Moved
@@ -89,19 +91,19 @@ internal sealed class ReturnLines
             return line;
         }
 
-        (string partner, NotePull best) = ways[0];
+        (NoteStack partner, NotePull best) = ways[0];
         left[partner] = NoteBag.Plus(NoteBag.Less(left[partner], best.Gets), best.Gives);
-        left[line.Pot.Id] = NoteBag.Less(NoteBag.Plus(NoteBag.Less(own, best.Gives), best.Gets), best.Pulls);
+        left[mine] = NoteBag.Less(NoteBag.Plus(NoteBag.Less(own, best.Gives), best.Gets), best.Pulls);
         return line with
         {
             Way = ReturnWay.Swap,
             Notes = best.Pulls,
-            Swap = new NoteSwap(line.Pot.Id, partner.Length == 0 ? null : partner, best.Gives, best.Gets),
+            Swap = new NoteSwap(line.Pot.Id, partner.PotId, best.Gives, best.Gets),
             Goes = !draft.Leaves.Contains(line.Pot.Id),
         };
     }
 
-    private bool IsSeen(string potId) => potId.Length == 0 || PotNotes.AreSeen(book, book.Household.Pots.Single(pot => pot.Id == potId));
+    private bool IsSeen(NoteStack stack) => stack.PotId is not { } id || PotNotes.AreSeen(book, book.Household.Pots.Single(pot => pot.Id == id));
 
     private string? Fault(Pot pot, Money owes, ImmutableSortedDictionary<long, int> picked)
     {

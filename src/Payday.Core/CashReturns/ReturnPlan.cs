@@ -4,6 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Cash;
+using Payday.Core.Faults;
 using Payday.Core.Ledgers;
 
 namespace Payday.Core.CashReturns;
@@ -39,22 +40,22 @@ public sealed record ReturnPlan(Book Book, ReturnDraft Draft, ImmutableArray<Ret
     /// <summary>Writes what goes to the bank.</summary>
     /// <param name="date">The day on which it is there.</param>
     /// <returns>The book afterwards, the return being its last; or why it can't be.</returns>
-    public Read<Book> Confirm(LocalDate date)
+    public Result<Book> Confirm(LocalDate date)
     {
         string[] faults = [.. Lines.Where(line => line is { Fault: not null }).Select(line => line.Fault!)];
         if (faults.Length > 0)
         {
-            return Read.Refused<Book>(string.Join(' ', faults));
+            return Result.Refused<Book>(string.Join(' ', faults));
         }
 
         if (!Going.Any())
         {
-            return Read.Refused<Book>(Lines.IsEmpty ? "No pot owes any cash." : "Nothing of what is owed goes to the bank this time.");
+            return Result.Refused<Book>(Lines.IsEmpty ? "No pot owes any cash." : "Nothing of what is owed goes to the bank this time.");
         }
 
         if (Going.FirstOrDefault(line => EndCourse.Of(Book.Ledger, LedgerEnd.InCash(Purpose.OwedBack(line.Pot.Id))).LeastFrom(date) < line.Owes) is { } early)
         {
-            return Read.Refused<Book>($"{early.Pot.Name} did not owe all of it yet on {PlainDates.DayMonthYear(date)}; give a later day.");
+            return Result.Refused<Book>($"{early.Pot.Name} did not owe all of it yet on {PlainDates.DayMonthYear(date)}; give a later day.");
         }
 
         var writer = new WeekWriter(Book);
@@ -65,6 +66,6 @@ public sealed record ReturnPlan(Book Book, ReturnDraft Draft, ImmutableArray<Ret
         }
 
         back.Finish([.. Swaps]);
-        return Read.Of(writer.Book);
+        return Result.Of(writer.Book);
     }
 }

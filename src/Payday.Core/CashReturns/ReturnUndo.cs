@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 using Payday.Core.Undo;
 
 namespace Payday.Core.CashReturns;
@@ -21,8 +22,8 @@ public static class ReturnUndo
     /// <param name="back">The return, one of the book to the bank that stands.</param>
     /// <param name="date">The day on which it is taken back.</param>
     /// <returns>The book afterwards; or why it can't be.</returns>
-    public static Read<Book> Of(Book book, CashReturn back, LocalDate date) => Refunded(book, back) is { } obstacle
-        ? Read.Refused<Book>(obstacle.Sentence)
+    public static Result<Book> Of(Book book, CashReturn back, LocalDate date) => Refunded(book, back) is { } obstacle
+        ? Result.Refused<Book>(obstacle.Sentence)
         : Taking(book, back).Done(
             date,
             "cash return taken back",

@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 
 namespace Payday.Core.CashReturns;
@@ -27,7 +28,7 @@ internal sealed class ReturnWriter
     /// <param name="amount">No more than it owes.</param>
     /// <param name="notes">The notes it gives, or null where they are not known.</param>
     /// <param name="from">Where the account's money comes from.</param>
-    public void Settle(string potId, Money amount, ImmutableSortedDictionary<long, int>? notes, LedgerEnd from)
+    public void Settle(PotId potId, Money amount, ImmutableSortedDictionary<long, int>? notes, LedgerEnd from)
     {
         ImmutableArray<SettledItem> settles = OwedItems.Settle(writer, record.Date, potId, amount, from, record.Payday);
         int known = record.Pots.ToList().FindIndex(pot => pot.PotId == potId);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 
@@ -18,13 +19,13 @@ public sealed record Closing(ClosedPayday Closed, ImmutableArray<Movement> Movem
     /// Rules (design, section 4): nothing is left to place, the purposes add up to their places, and no
     /// cash is below zero.
     /// </remarks>
-    public static Read<Closing> Of(RoutinePlan plan)
+    public static Result<Closing> Of(RoutinePlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ImmutableArray<string> obstacles = ClosingChecks.Obstacles(plan);
         if (!obstacles.IsEmpty)
         {
-            return Read.Refused<Closing>(string.Join(' ', obstacles));
+            return Result.Refused<Closing>(string.Join(' ', obstacles));
         }
 
         Book book = plan.Book;
@@ -34,11 +35,11 @@ public sealed record Closing(ClosedPayday Closed, ImmutableArray<Movement> Movem
         string? fault = LedgerCheck.Faults(ledger.Balances, book.Household.Settings.Numbers).FirstOrDefault();
         if (fault is not null)
         {
-            return Read.Refused<Closing>(fault);
+            return Result.Refused<Closing>(fault);
         }
 
         ClosedPayday closed = ClosingRecord.Of(plan, book.Ledger.Movements.Count + 1, ledger.Movements.Count);
-        return Read.Of(new Closing(
+        return Result.Of(new Closing(
             closed,
             added,
             written with { Closed = book.Closed.Add(closed), Draft = null }));

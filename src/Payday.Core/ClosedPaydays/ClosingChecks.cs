@@ -59,15 +59,12 @@ internal static class ClosingChecks
         }
 
         obstacles.AddRange(plan.Surplus.Placements
-            .Where(placement => placement.Target == PlacementTarget.Debt
-                && placement.Amount > SurplusRules.BalanceAfter(plan.Debts, placement.Id))
-            .Select(placement => $"More is placed on {NameOf(plan, placement)} than is owed."));
+            .Select(placement => (Debt: (placement.Target as MoveTarget.ToDebt)?.Id, placement.Amount))
+            .Where(placement => placement.Debt is { } debt && placement.Amount > SurplusRules.BalanceAfter(plan.Debts, debt))
+            .Select(placement => $"More is placed on {plan.Book.Household.Debts.Single(debt => debt.Id == placement.Debt).Name} than is owed."));
         obstacles.AddRange(plan.Withdrawal.Pots
             .Where(row => row.KeptBack.IsNegative)
             .Select(row => $"The notes for {row.Pot.Name} are {(-row.KeptBack).ToString(style)} more than it has."));
         return obstacles.ToImmutable();
     }
-
-    private static string NameOf(RoutinePlan plan, Placement placement) =>
-        plan.Book.Household.Debts.Single(debt => debt.Id == placement.Id).Name;
 }

@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Cash;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
@@ -35,7 +36,7 @@ internal sealed class ClosingMovements
     {
         foreach (IncomeLine line in income.Lines)
         {
-            Move(new LedgerEnd.Outside(OutsideKind.Source, line.SourceId ?? line.Name), Unplaced, line.Amount, "income");
+            Move(line.SourceId is { } source ? LedgerEnd.PaidBy(source) : LedgerEnd.OneOff(line.Name), Unplaced, line.Amount, "income");
         }
 
         Move(LedgerEnd.InAccount(Purpose.Buffer), Unplaced, income.Buffer.Amount, "from the buffer");
@@ -54,12 +55,12 @@ internal sealed class ClosingMovements
             Move(Unplaced, LedgerEnd.InAccount(Purpose.SetAside(line.BillId)), line.SetAside, "set aside");
         }
 
-        Dictionary<string, Money> held = bills.SetAsides.ToDictionary(line => line.BillId, line => line.HeldBefore);
+        Dictionary<BillId, Money> held = bills.SetAsides.ToDictionary(line => line.BillId, line => line.HeldBefore);
         foreach (DueRow due in bills.Dues.Where(due => due.Paid))
         {
             Move(
-                LedgerEnd.InAccount(Purpose.SetAside(due.Key.BillId)),
-                new LedgerEnd.Outside(OutsideKind.Bill, due.Key.BillId),
+                LedgerEnd.InAccount(Purpose.SetAside(due.BillId)),
+                LedgerEnd.PaidFor(due.BillId),
                 due.Amount,
                 $"due {PlainDates.DayMonthYear(due.Date)}",
                 PaidOn(due, held));
@@ -67,14 +68,14 @@ internal sealed class ClosingMovements
     }
 
     // On its own day where the money was there by then; what only this payday brings can't have been paid before it.
-    private LocalDate PaidOn(DueRow due, Dictionary<string, Money> held)
+    private LocalDate PaidOn(DueRow due, Dictionary<BillId, Money> held)
     {
-        if (due.Date >= payday || due.Date < lastPayday || held[due.Key.BillId] < due.Amount)
+        if (due.Date >= payday || due.Date < lastPayday || held[due.BillId] < due.Amount)
         {
             return payday;
         }
 
-        held[due.Key.BillId] -= due.Amount;
+        held[due.BillId] -= due.Amount;
         return due.Date;
     }
 
@@ -82,7 +83,7 @@ internal sealed class ClosingMovements
     {
         foreach (DebtRow row in debts.Rows)
         {
-            Move(new LedgerEnd.Owed(row.DebtId), new LedgerEnd.Outside(OutsideKind.Interest, row.DebtId), row.Interest, "a month's interest");
+            Move(new LedgerEnd.Owed(row.DebtId), LedgerEnd.InterestOn(row.DebtId), row.Interest, "a month's interest");
             Move(Unplaced, new LedgerEnd.Owed(row.DebtId), row.Payment, "minimum payment");
         }
     }
@@ -101,8 +102,8 @@ internal sealed class ClosingMovements
         {
             LedgerEnd target = placement.Target switch
             {
-                PlacementTarget.Debt => new LedgerEnd.Owed(placement.Id),
-                PlacementTarget.Pot => Entry(plan.Book.Household.Pots.Single(pot => pot.Id == placement.Id)),
+                MoveTarget.ToDebt to => new LedgerEnd.Owed(to.Id),
+                MoveTarget.ToPot to => Entry(plan.Book.Household.Pots.Single(pot => pot.Id == to.Id)),
                 _ => LedgerEnd.InAccount(Purpose.Buffer),
             };
             Move(Unplaced, target, placement.Amount, "surplus");

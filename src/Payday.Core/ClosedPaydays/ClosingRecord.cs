@@ -22,7 +22,7 @@ public static class ClosingRecord
             [.. plan.Withdrawal.Pots.SelectMany(row => row.Weeks.Select(week => new ClosedPart(row.Pot.Id, week.Week, week.Notes)))],
             plan.Withdrawal.Pots
                 .Where(row => row.KeptBack.IsPositive)
-                .ToImmutableSortedDictionary(row => row.Pot.Id, row => row.KeptBack, StringComparer.Ordinal),
+                .ToImmutableSortedDictionary(row => row.Pot.Id, row => row.KeptBack),
             plan.Withdrawal.Plan.Withdraw,
             plan.Withdrawal.Plan.Reused,
             plan.Withdrawal.OnHandAfter,

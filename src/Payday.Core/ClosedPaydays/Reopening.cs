@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Core.Undo;
@@ -24,37 +25,37 @@ public sealed record Reopening(ClosedPayday Reopened, ImmutableArray<Movement> M
     /// Rule (design, section 6): it can be reopened until something later depends on it, which any movement written
     /// since may do, unless that is undone too or is what a new debt or pot began with.
     /// </remarks>
-    public static Read<Reopening> Of(Book book, LocalDate today)
+    public static Result<Reopening> Of(Book book, LocalDate today)
     {
         ArgumentNullException.ThrowIfNull(book);
         if (book.LastClosed is not { } last)
         {
-            return Read.Refused<Reopening>("No payday has been closed yet, so there is none to reopen.");
+            return Result.Refused<Reopening>("No payday has been closed yet, so there is none to reopen.");
         }
 
         string payday = PlainDates.DayMonthYear(last.Payday);
         if (InTheWay(book) is { } later)
         {
-            return Read.Refused<Reopening>(later.Sentence);
+            return Result.Refused<Reopening>(later.Sentence);
         }
 
         string reason = $"payday of {payday} reopened";
-        Read<ImmutableArray<Movement>> reverses = book.Ledger.Reverse(
+        Result<ImmutableArray<Movement>> reverses = book.Ledger.Reverse(
             book.Ledger.Standing.Where(movement => movement.Number >= last.FirstMovement && movement.Number <= last.LastMovement).Select(movement => movement.Number),
             today,
             reason);
         if (!reverses.Ok)
         {
-            return Read.Refused<Reopening>(reverses.Fault);
+            return Result.Refused<Reopening>(reverses.Fault);
         }
 
         Ledger ledger = book.Ledger.Add(reverses.Value);
         if (LedgerCheck.Faults(ledger.Balances, book.Household.Settings.Numbers).FirstOrDefault() is { } fault)
         {
-            return Read.Refused<Reopening>($"The payday of {payday} can't be reopened. {fault}");
+            return Result.Refused<Reopening>($"The payday of {payday} can't be reopened. {fault}");
         }
 
-        return Read.Of(new Reopening(
+        return Result.Of(new Reopening(
             last,
             [.. ledger.Movements.Skip(book.Ledger.Movements.Count)],
             book.Draft is { HasDecisions: true } draft ? draft : null,

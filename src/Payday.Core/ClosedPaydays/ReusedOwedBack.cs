@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.CashReturns;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 
@@ -26,7 +27,7 @@ internal static class ReusedOwedBack
         var back = new ReturnWriter(writer, plan.Period.First, plan.Period.First);
         foreach (NoteOrigins pot in reused)
         {
-            foreach ((string from, ImmutableSortedDictionary<long, int> notes) in pot.OwedBack)
+            foreach ((PotId from, ImmutableSortedDictionary<long, int> notes) in pot.OwedBack)
             {
                 Amounts.Money worth = NoteBag.Worth(notes, book.Household.Currency);
                 writer.Move(

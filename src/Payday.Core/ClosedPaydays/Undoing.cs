@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Bills;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Ledgers;
 using Payday.Core.Undo;
 
@@ -26,47 +28,47 @@ public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
     /// Money that had a purpose is left to place again, and the next payday carries it over. What moves notes isn't undone
     /// alone: the notes of the pots would no longer agree with their amounts.
     /// </remarks>
-    public static Read<Undoing> Of(Book book, long number, LocalDate today, string reason)
+    public static Result<Undoing> Of(Book book, long number, LocalDate today, string reason)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(reason);
         if (reason.Trim().Length is 0 or > LongestReason)
         {
-            return Read.Refused<Undoing>($"Say why it is undone, in 1 to {LongestReason} characters.");
+            return Result.Refused<Undoing>($"Say why it is undone, in 1 to {LongestReason} characters.");
         }
 
-        Read<ImmutableArray<Movement>> reverses = book.Ledger.Reverse([number], today, reason.Trim());
+        Result<ImmutableArray<Movement>> reverses = book.Ledger.Reverse([number], today, reason.Trim());
         if (!reverses.Ok)
         {
-            return Read.Refused<Undoing>(reverses.Fault);
+            return Result.Refused<Undoing>(reverses.Fault);
         }
 
         if (InTheWay(book, number) is { } owner)
         {
-            return Read.Refused<Undoing>(owner.Sentence);
+            return Result.Refused<Undoing>(owner.Sentence);
         }
 
         Movement undone = reverses.Value[0];
         if (IsCash(undone.From) || IsCash(undone.To))
         {
-            return Read.Refused<Undoing>($"Movement {number} moves notes, so it isn't undone alone; reopen its payday, or count the pot instead.");
+            return Result.Refused<Undoing>($"Movement {number} moves notes, so it isn't undone alone; reopen its payday, or count the pot instead.");
         }
 
         if (undone.From is LedgerEnd.Outside { Kind: OutsideKind.Opening } || undone.To is LedgerEnd.Outside { Kind: OutsideKind.Opening })
         {
-            return Read.Refused<Undoing>($"Movement {number} is an opening balance; correct it in the household file and import that.");
+            return Result.Refused<Undoing>($"Movement {number} is an opening balance; correct it in the household file and import that.");
         }
 
         Movement movement = book.Ledger.Movements[(int)number - 1];
         if (!LedgerCheck.MayBeNegative(undone.From) && EndCourse.Without(book.Ledger, undone.From, [movement]).LeastFrom(movement.Date) is { IsNegative: true } rest)
         {
-            return Read.Refused<Undoing>(
+            return Result.Refused<Undoing>(
                 $"Part of that money has gone on since: undoing it would leave {rest.ToString(book.Household.Settings.Numbers)} there; undo first what took it.");
         }
 
         Ledger ledger = book.Ledger.Add([undone]);
         ClosedPayday? closed = WithOpenDue(book, undone);
-        return Read.Of(new Undoing(
+        return Result.Of(new Undoing(
             ledger.Movements[^1],
             closed,
             book with { Ledger = ledger, Closed = closed is null ? book.Closed : book.Closed.SetItem(book.Closed.IndexOf(book.Closed.First(payday => payday.Payday == closed.Payday)), closed) }));
@@ -89,17 +91,17 @@ public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
             movement.Number >= closed.FirstMovement && movement.Number < undone.Reverses && (movement.From, movement.To) == (undone.To, undone.From));
         return undone.From switch
         {
-            LedgerEnd.Outside { Kind: OutsideKind.Bill, Id: var bill } when PaidAt(closed.Dues, bill, before) is { } due =>
+            LedgerEnd.Outside { BillId: { } bill } when PaidAt(closed.Dues, DueOwner.Of(bill), before) is { } due =>
                 closed with { Dues = closed.Dues.Replace(due, due with { Paid = false }) },
-            LedgerEnd.Owed { DebtId: var debt } when closed.Minimums is { } minimums && PaidAt(minimums, debt, before) is { } due =>
+            LedgerEnd.Owed { DebtId: var debt } when closed.Minimums is { } minimums && PaidAt(minimums, DueOwner.Of(debt), before) is { } due =>
                 closed with { Minimums = minimums.Replace(due, due with { Paid = false }) },
             _ => null,
         };
     }
 
     // Payments are written in the order of their dues, and surplus after them; a due of zero moves nothing.
-    private static ClosedDue? PaidAt(ImmutableArray<ClosedDue> dues, string owner, int at) =>
-        dues.Where(due => due.Paid && due.Key.BillId == owner && due.Amount.IsPositive).ElementAtOrDefault(at);
+    private static ClosedDue? PaidAt(ImmutableArray<ClosedDue> dues, DueOwner owner, int at) =>
+        dues.Where(due => due.Paid && due.Key.Owner == owner && due.Amount.IsPositive).ElementAtOrDefault(at);
 
     private static bool IsCash(LedgerEnd end) => end is LedgerEnd.Held { Place: Place.Cash };
 }

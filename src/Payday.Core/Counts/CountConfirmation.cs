@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
@@ -12,7 +13,7 @@ namespace Payday.Core.Counts;
 /// <summary>Writes a count: first what every pot spent, then what moves on.</summary>
 internal static class CountConfirmation
 {
-    public static Read<Book> Of(CountPlan plan)
+    public static Result<Book> Of(CountPlan plan)
     {
         var writer = new WeekWriter(plan.Book);
         CountRow[] rows = [.. plan.Rows.Where(row => row.Entry is not null)];
@@ -27,12 +28,12 @@ internal static class CountConfirmation
         {
             if (rows[i] is { MovesOnTo: { } target, Left.IsPositive: true } && MoveOn(writer, plan, rows[i], target, first + i) is { } fault)
             {
-                return Read.Refused<Book>(fault);
+                return Result.Refused<Book>(fault);
             }
         }
 
         writer.Record(weeks => weeks with { Draft = null });
-        return Read.Of(writer.Book);
+        return Result.Of(writer.Book);
     }
 
     private static void Count(WeekWriter writer, CountPlan plan, CountRow row, long together)
@@ -40,10 +41,10 @@ internal static class CountConfirmation
         long first = writer.Next;
         LocalDate date = plan.Draft.Date;
         LedgerEnd counted = WalletFills.SpentFrom(row.Pot);
-        var lost = new LedgerEnd.Outside(OutsideKind.Difference, row.Pot.Id);
+        var lost = LedgerEnd.MissedIn(row.Pot.Id);
         string name = row.Difference.IsZero ? "" : row.Entry!.DifferenceName.Trim();
         TakenUp taken = WalletFills.TakeUp(writer, row.Pot, date);
-        writer.Move(date, counted, new LedgerEnd.Outside(OutsideKind.Spending, row.Pot.Id), row.Spent, "spent, counted");
+        writer.Move(date, counted, LedgerEnd.SpentFrom(row.Pot.Id), row.Spent, "spent, counted");
         writer.Move(date, counted, lost, row.Difference.ClampToZero(), $"missing: {name}");
         writer.Move(date, lost, counted, (-row.Difference).ClampToZero(), $"found: {name}");
         writer.Record(weeks => weeks with
@@ -60,7 +61,7 @@ internal static class CountConfirmation
 
     private static string? MoveOn(WeekWriter writer, CountPlan plan, CountRow row, MoveTarget target, int index)
     {
-        Pot? pot = target.Target == PlacementTarget.Pot ? plan.Book.Household.Pots.Single(pot => pot.Id == target.Id) : null;
+        Pot? pot = target is MoveTarget.ToPot next ? plan.Book.Household.Pots.Single(pot => pot.Id == next.Id) : null;
         LedgerEnd from = WalletFills.SpentFrom(row.Pot);
         LedgerEnd to = pot is { Held: Held.InCash } ? WalletFills.SpentFrom(pot) : LedgerEnd.InCash(Purpose.OwedBack(row.Pot.Id));
 

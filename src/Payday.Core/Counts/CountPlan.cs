@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Counts;
@@ -42,9 +43,9 @@ public sealed record CountPlan(Book Book, CountDraft Draft, LocalDate Week, Immu
 
     /// <summary>Confirms what was entered. Pots without an entry stay uncounted; the draft is done with.</summary>
     /// <returns>The book afterwards; or one sentence for each thing that stands in its way, joined by a blank.</returns>
-    public Read<Book> Confirm() => Counted == 0
-        ? Read.Refused<Book>("Nothing has been counted; enter what is left of a pot.")
+    public Result<Book> Confirm() => Counted == 0
+        ? Result.Refused<Book>("Nothing has been counted; enter what is left of a pot.")
         : Faults.Any()
-            ? Read.Refused<Book>(string.Join(' ', Faults))
+            ? Result.Refused<Book>(string.Join(' ', Faults))
             : CountConfirmation.Of(this);
 }

@@ -87,7 +87,7 @@ internal static class CountRules
         {
             null => null,
             { } self when self == MoveTarget.Pot(row.Pot.Id) => $"{row.Pot.Name} can't move on to itself; say where else, or that it stays.",
-            { } target when target.NameIn(book.Household) is null => $"What is left of {row.Pot.Name} can't move on to '{target.Id}', which there isn't.",
+            { } target when target.NameIn(book.Household) is null => $"What is left of {row.Pot.Name} can't move on to '{target.IdText}', which there isn't.",
             _ => null,
         };
     }

@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CashReturns;
+using Payday.Core.Faults;
 using Payday.Core.Undo;
 
 namespace Payday.Core.Counts;
@@ -36,8 +37,8 @@ public static class CountUndo
     /// <param name="counts">Counts that stand, at least one, each the last of its pot.</param>
     /// <param name="date">The day on which they are taken back.</param>
     /// <returns>The book afterwards; or why it can't be.</returns>
-    public static Read<Book> Of(Book book, ImmutableArray<WeekCount> counts, LocalDate date) => InTheWay(book, counts) is { } obstacle
-        ? Read.Refused<Book>(obstacle.Sentence)
+    public static Result<Book> Of(Book book, ImmutableArray<WeekCount> counts, LocalDate date) => InTheWay(book, counts) is { } obstacle
+        ? Result.Refused<Book>(obstacle.Sentence)
         : Taking(book, counts).Done(date, "count taken back", weeks => weeks with
         {
             Counts = counts.Aggregate(weeks.Counts, (all, count) => all.SetItem((int)count.Number - 1, all[(int)count.Number - 1] with { Undone = true })),

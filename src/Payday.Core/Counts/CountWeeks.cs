@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Books;
 using Payday.Core.Fills;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
@@ -20,7 +21,7 @@ public static class CountWeeks
     {
         ArgumentNullException.ThrowIfNull(book);
         LocalDate current = book.Household.Settings.WeekOf(today);
-        (string PotId, LocalDate First)[] uncounted =
+        (PotId PotId, LocalDate First)[] uncounted =
         [
             .. from pot in book.Household.Pots.Where(FillPart.GoesThroughTheWallet)
                let first = Uncounted(book, pot)
@@ -70,7 +71,7 @@ public static class CountWeeks
 /// <summary>A week that is over and was not counted.</summary>
 /// <param name="Week">Its fill day.</param>
 /// <param name="PotIds">The pots that are to be counted, in household order.</param>
-public sealed record OpenWeek(LocalDate Week, ImmutableArray<string> PotIds)
+public sealed record OpenWeek(LocalDate Week, ImmutableArray<PotId> PotIds)
 {
     /// <summary>Its last day: the day to count it for.</summary>
     public LocalDate LastDay => Week.PlusDays(6);

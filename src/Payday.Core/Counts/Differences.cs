@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
@@ -26,26 +27,26 @@ public static class Differences
     /// <param name="how">Explained, or turned up.</param>
     /// <param name="date">The day on which it is cleared up.</param>
     /// <returns>The book afterwards; or why it can't be.</returns>
-    public static Read<Book> Settle(Book book, long count, DifferenceEnd how, LocalDate date)
+    public static Result<Book> Settle(Book book, long count, DifferenceEnd how, LocalDate date)
     {
         if (Open(book).FirstOrDefault(open => open.Number == count) is not { } open)
         {
-            return Read.Refused<Book>($"Count {count} has no open difference.");
+            return Result.Refused<Book>($"Count {count} has no open difference.");
         }
 
         if (how == DifferenceEnd.TurnedUp && open.Difference.IsNegative)
         {
-            return Read.Refused<Book>($"Nothing is missing in count {count}: {open.DifferenceName} was found.");
+            return Result.Refused<Book>($"Nothing is missing in count {count}: {open.DifferenceName} was found.");
         }
 
         Pot? pot = book.Household.Pots.FirstOrDefault(pot => pot.Id == open.PotId && pot.Held == Held.InCash);
         if (how == DifferenceEnd.TurnedUp && pot is null)
         {
-            return Read.Refused<Book>("The pot is gone, so nothing can turn up in it; explain the difference instead.");
+            return Result.Refused<Book>("The pot is gone, so nothing can turn up in it; explain the difference instead.");
         }
 
-        var lost = new LedgerEnd.Outside(OutsideKind.Difference, open.PotId);
-        var spent = new LedgerEnd.Outside(OutsideKind.Spending, open.PotId);
+        var lost = LedgerEnd.MissedIn(open.PotId);
+        var spent = LedgerEnd.SpentFrom(open.PotId);
         LocalDate last = book.Weeks.LastCountOf(open.PotId)!.Date;
         (LedgerEnd from, LedgerEnd to) = (how, open.Difference.IsPositive) switch
         {
@@ -58,7 +59,7 @@ public static class Differences
         Money amount = open.Difference.IsNegative ? -open.Difference : open.Difference;
         long movement = writer.Move(date > last ? date : last, from, to, amount, reason)!.Value;
         writer.Record(weeks => weeks with { Settled = weeks.Settled.Add(new SettledDifference(count, how, date, movement)) });
-        return Read.Of(writer.Book);
+        return Result.Of(writer.Book);
     }
 
     /// <summary>The difference that was cleared up last, or null.</summary>
@@ -73,7 +74,7 @@ public static class Differences
     /// <param name="settled">The clearing up, one of the book.</param>
     /// <param name="date">The day on which it is taken back.</param>
     /// <returns>The book afterwards; or why it can't be.</returns>
-    public static Read<Book> Reopen(Book book, SettledDifference settled, LocalDate date) => Taking(book, settled).Done(
+    public static Result<Book> Reopen(Book book, SettledDifference settled, LocalDate date) => Taking(book, settled).Done(
         date, "not cleared up after all", weeks => weeks with { Settled = weeks.Settled.Remove(settled) });
 
     /// <summary>What is in the way of opening a difference again; null for nothing.</summary>

@@ -1,5 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Debts;
 
@@ -11,7 +12,7 @@ namespace Payday.Core.Debts;
 /// <param name="Minimum">The least that must be paid each month.</param>
 /// <param name="Due">The day of the month on which the minimum is due.</param>
 public sealed record Debt(
-    string Id,
+    DebtId Id,
     string Name,
     Money Opening,
     decimal YearlyRate,

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Debts;
 
@@ -15,7 +16,7 @@ public sealed record DebtProjection(
     int Months,
     Money Interest,
     ImmutableArray<ProjectedDebt> Debts,
-    ImmutableArray<string> Never)
+    ImmutableArray<DebtId> Never)
 {
     /// <summary>A debt that is still owed after so many months counts as never ending.</summary>
     public const int LongestMonths = 1_200;
@@ -44,7 +45,7 @@ public sealed record DebtProjection(
         Money extraMonthly,
         Money onceNow,
         DebtOrder order,
-        string? chosenId = null)
+        DebtId? chosenId = null)
     {
         ArgumentNullException.ThrowIfNull(debts);
         PayoffRun run = RunToTheEnd(new(debts, extraMonthly, onceNow, new(order, chosenId)));

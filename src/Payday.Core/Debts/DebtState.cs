@@ -1,4 +1,5 @@
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Debts;
 
@@ -8,7 +9,7 @@ namespace Payday.Core.Debts;
 /// <param name="Balance">What is owed. Zero or less is a debt that is paid.</param>
 /// <param name="YearlyRate">A fraction, e.g. 0.1999 for 19.99 % a year; 0 to 10.</param>
 /// <param name="Minimum">The least that must be paid each month.</param>
-public sealed record DebtState(string Id, string Name, Money Balance, decimal YearlyRate, MinimumRule Minimum)
+public sealed record DebtState(DebtId Id, string Name, Money Balance, decimal YearlyRate, MinimumRule Minimum)
 {
     /// <summary>The largest yearly rate taken, 1,000 %.</summary>
     public const decimal HighestRate = 10m;

@@ -1,4 +1,5 @@
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Debts;
 
@@ -8,7 +9,7 @@ namespace Payday.Core.Debts;
 /// highest rate), then the place in the list. Balances are those of the moment, so in the order of balances
 /// the target can change from month to month.
 /// </remarks>
-internal readonly record struct PaymentOrder(DebtOrder Order, string? ChosenId)
+internal readonly record struct PaymentOrder(DebtOrder Order, DebtId? ChosenId)
 {
     /// <summary>Pays the first debt as far as the money goes, then the next, and returns what no debt needs.</summary>
     /// <param name="money">Zero or more.</param>

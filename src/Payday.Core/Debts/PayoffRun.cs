@@ -20,7 +20,7 @@ internal sealed class PayoffRun
         ArgumentOutOfRangeException.ThrowIfNegative(extraMonthly.MinorUnits, nameof(extraMonthly));
         ArgumentOutOfRangeException.ThrowIfNegative(onceNow.MinorUnits, nameof(onceNow));
         debts = [.. states.Select(state => new RunningDebt(state))];
-        if (states.DistinctBy(state => state.Id, StringComparer.Ordinal).Count() < debts.Length)
+        if (states.DistinctBy(state => state.Id).Count() < debts.Length)
         {
             throw new ArgumentException("Two debts have the same id.", nameof(states));
         }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Debts;
 
@@ -19,7 +20,7 @@ public sealed record SurplusPlan(ImmutableArray<SurplusPayment> Payments, Money 
     /// <exception cref="ArgumentOutOfRangeException">The surplus, a rate or a minimum is out of its range.</exception>
     /// <exception cref="InvalidOperationException">The currencies differ.</exception>
     public static SurplusPlan Propose(
-        IReadOnlyList<DebtState> debts, Money surplus, DebtOrder order, string? chosenId = null)
+        IReadOnlyList<DebtState> debts, Money surplus, DebtOrder order, DebtId? chosenId = null)
     {
         ArgumentNullException.ThrowIfNull(debts);
         ArgumentOutOfRangeException.ThrowIfNegative(surplus.MinorUnits, nameof(surplus));
@@ -34,4 +35,4 @@ public sealed record SurplusPlan(ImmutableArray<SurplusPayment> Payments, Money 
 /// <summary>A part of the surplus for one debt.</summary>
 /// <param name="DebtId">The debt.</param>
 /// <param name="Amount">Above zero, at most its balance.</param>
-public readonly record struct SurplusPayment(string DebtId, Money Amount);
+public readonly record struct SurplusPayment(DebtId DebtId, Money Amount);

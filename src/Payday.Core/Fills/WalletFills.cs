@@ -3,7 +3,9 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Undo;
@@ -32,8 +34,8 @@ public static class WalletFills
     /// <param name="book">The book.</param>
     /// <param name="day">The day up to which fills count as waiting.</param>
     /// <returns>The book afterwards, the same where nothing waits; or why one of them can't be done.</returns>
-    public static Read<Book> FillAll(Book book, LocalDate day) => Waiting(book, day)
-        .Aggregate(Read.Of(book), (filled, part) => filled.Ok ? Mark(filled.Value, part.Key, FillState.Done, DoneOn(part.Key, day)) : filled);
+    public static Result<Book> FillAll(Book book, LocalDate day) => Waiting(book, day)
+        .Aggregate(Result.Of(book), (filled, part) => filled.Ok ? Mark(filled.Value, part.Key, FillState.Done, DoneOn(part.Key, day)) : filled);
 
     /// <summary>The day of a fill that is marked today: its own, so that the week it is for can be counted; today where that has yet to come.</summary>
     public static LocalDate DoneOn(FillKey key, LocalDate today) => key.Day < today ? key.Day : today;
@@ -44,19 +46,19 @@ public static class WalletFills
     /// <param name="state">Done: the cash is in the wallet. Skipped: it stays at home, where it can still be filled later.</param>
     /// <param name="date">The day on which that happened.</param>
     /// <returns>The book afterwards; or why it can't be.</returns>
-    public static Read<Book> Mark(Book book, FillKey key, FillState state, LocalDate date)
+    public static Result<Book> Mark(Book book, FillKey key, FillState state, LocalDate date)
     {
         ArgumentNullException.ThrowIfNull(book);
         if (book.Household.Pots.FirstOrDefault(pot => pot.Id == key.PotId) is not { } pot
             || !FillPart.GoesThroughTheWallet(pot)
             || FillPart.Of(book, pot).FirstOrDefault(part => part.Key == key) is not { } part)
         {
-            return Read.Refused<Book>($"No closed payday has a fill of {PlainDates.DayMonthYear(key.Day)} for that pot.");
+            return Result.Refused<Book>($"No closed payday has a fill of {PlainDates.DayMonthYear(key.Day)} for that pot.");
         }
 
         if (part.Marked?.State == state)
         {
-            return Read.Refused<Book>($"The fill of {pot.Name} for {PlainDates.DayMonthYear(key.Day)} is marked {(state == FillState.Done ? "done" : "skipped")} already.");
+            return Result.Refused<Book>($"The fill of {pot.Name} for {PlainDates.DayMonthYear(key.Day)} is marked {(state == FillState.Done ? "done" : "skipped")} already.");
         }
 
         var writer = new WeekWriter(book);
@@ -64,7 +66,7 @@ public static class WalletFills
         {
             if (Taking(book, done).InTheWay() is { } obstacle)
             {
-                return Read.Refused<Book>(obstacle.Sentence);
+                return Result.Refused<Book>(obstacle.Sentence);
             }
 
             if (done.Movement is { } movement)
@@ -82,17 +84,17 @@ public static class WalletFills
             Record(writer, new WalletFill(key, FillState.Skipped, date, Money.Zero(part.Amount.Currency), null) { Before = part.Marked is { } before ? before with { Before = null } : null });
         }
 
-        return Read.Of(writer.Book);
+        return Result.Of(writer.Book);
     }
 
     /// <summary>The fills that were marked for the last day that has any, of all pots or of some, in household order.</summary>
     /// <param name="book">The book.</param>
     /// <param name="potIds">The pots, or null for all.</param>
-    public static ImmutableArray<WalletFill> LastMarked(Book book, IReadOnlySet<string>? potIds = null)
+    public static ImmutableArray<WalletFill> LastMarked(Book book, IReadOnlySet<PotId>? potIds = null)
     {
         ArgumentNullException.ThrowIfNull(book);
         WalletFill[] marked = [.. book.Weeks.Fills.Where(fill => potIds?.Contains(fill.Key.PotId) != false)];
-        List<string> order = [.. book.Household.Pots.Select(pot => pot.Id)];
+        List<PotId> order = [.. book.Household.Pots.Select(pot => pot.Id)];
         return [.. marked.Where(fill => fill.Key.Day == marked.Max(other => other.Key.Day)).OrderBy(fill => order.IndexOf(fill.Key.PotId))];
     }
 
@@ -101,15 +103,15 @@ public static class WalletFills
     /// <param name="key">Which fill.</param>
     /// <param name="date">The day on which it is taken back.</param>
     /// <returns>The book afterwards; or why it can't be.</returns>
-    public static Read<Book> Unmark(Book book, FillKey key, LocalDate date)
+    public static Result<Book> Unmark(Book book, FillKey key, LocalDate date)
     {
         if (InTheWay(book, key) is { } obstacle)
         {
-            return Read.Refused<Book>(obstacle.Sentence);
+            return Result.Refused<Book>(obstacle.Sentence);
         }
 
         WalletFill mark = book.Weeks.Fills.Single(fill => fill.Key == key);
-        Read<Book> back = Taking(book, mark).Done(date, "fill taken back", weeks => weeks with { Fills = weeks.Fills.RemoveAll(fill => fill.Key == key) });
+        Result<Book> back = Taking(book, mark).Done(date, "fill taken back", weeks => weeks with { Fills = weeks.Fills.RemoveAll(fill => fill.Key == key) });
         if (!back.Ok || mark.Before is not { } before)
         {
             return back;
@@ -119,11 +121,11 @@ public static class WalletFills
         Pot pot = book.Household.Pots.Single(pot => pot.Id == key.PotId);
         if (EndCourse.Of(back.Value.Ledger, AtHome(pot)).LeastFrom(before.Date) < before.Amount)
         {
-            return Read.Refused<Book>($"{pot.Name} has less than {before.Amount.ToString(book.Household.Settings.Numbers)} at home by now, so this fill can't be as it was; mark it done instead.");
+            return Result.Refused<Book>($"{pot.Name} has less than {before.Amount.ToString(book.Household.Settings.Numbers)} at home by now, so this fill can't be as it was; mark it done instead.");
         }
 
         Record(writer, before with { Movement = writer.Move(before.Date, AtHome(pot), Wallet(pot), before.Amount, "week's fill") });
-        return Read.Of(writer.Book);
+        return Result.Of(writer.Book);
     }
 
     /// <summary>What is in the way of taking a mark back; null for nothing.</summary>

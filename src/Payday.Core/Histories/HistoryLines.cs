@@ -1,5 +1,6 @@
 using Payday.Core.Books;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
@@ -8,14 +9,14 @@ namespace Payday.Core.Histories;
 /// <summary>The lines of a pot's history, from the records and from the ledger where it says more.</summary>
 internal static class HistoryLines
 {
-    public static IEnumerable<PotHistoryLine> Of(Book book, string potId) =>
+    public static IEnumerable<PotHistoryLine> Of(Book book, PotId potId) =>
         Openings(book, potId).Concat(Fills(book, potId)).Concat(Wallet(book, potId)).Concat(Cards(book, potId)).Concat(Returns(book, potId)).Concat(Counts(book, potId)).Concat(Moves(book, potId));
 
-    private static IEnumerable<PotHistoryLine> Openings(Book book, string potId) => book.Ledger.Standing
+    private static IEnumerable<PotHistoryLine> Openings(Book book, PotId potId) => book.Ledger.Standing
         .Where(movement => movement.From is LedgerEnd.Outside { Kind: OutsideKind.Opening } && PotBalance.Ends(potId).Contains(movement.To))
         .Select(movement => new PotHistoryLine(movement.Date, PotEvent.Opening, movement.Amount, null, ""));
 
-    private static IEnumerable<PotHistoryLine> Fills(Book book, string potId)
+    private static IEnumerable<PotHistoryLine> Fills(Book book, PotId potId)
     {
         IEnumerable<Movement> into = [.. book.Ledger.Of(LedgerEnd.InAccount(Purpose.KeptBack(potId))), .. book.Ledger.Of(LedgerEnd.InAccount(Purpose.Pot(potId)))];
         return into
@@ -24,11 +25,11 @@ internal static class HistoryLines
             .Select(movement => new PotHistoryLine(movement.Date, PotEvent.Fill, movement.Amount, null, movement.Reason));
     }
 
-    private static IEnumerable<PotHistoryLine> Wallet(Book book, string potId) => book.Weeks.Fills
+    private static IEnumerable<PotHistoryLine> Wallet(Book book, PotId potId) => book.Weeks.Fills
         .Where(fill => fill.Key.PotId == potId)
         .Select(fill => new PotHistoryLine(fill.Date, fill.State == FillState.Done ? PotEvent.Wallet : PotEvent.Skipped, fill.Amount, null, ""));
 
-    private static IEnumerable<PotHistoryLine> Cards(Book book, string potId)
+    private static IEnumerable<PotHistoryLine> Cards(Book book, PotId potId)
     {
         foreach (CardPurchase purchase in book.Weeks.StandingPurchases.Where(purchase => purchase.PotId == potId))
         {
@@ -40,13 +41,13 @@ internal static class HistoryLines
         }
     }
 
-    private static IEnumerable<PotHistoryLine> Returns(Book book, string potId) =>
+    private static IEnumerable<PotHistoryLine> Returns(Book book, PotId potId) =>
         from back in book.Weeks.StandingReturns
         from pot in back.Pots
         where pot.PotId == potId
         select new PotHistoryLine(back.Date, PotEvent.Returned, pot.Amount, null, back.Payday is null ? "" : "used for a withdrawal");
 
-    private static IEnumerable<PotHistoryLine> Counts(Book book, string potId)
+    private static IEnumerable<PotHistoryLine> Counts(Book book, PotId potId)
     {
         foreach (WeekCount count in book.Weeks.StandingCounts.Where(count => count.PotId == potId))
         {
@@ -67,14 +68,14 @@ internal static class HistoryLines
         }
     }
 
-    private static IEnumerable<PotHistoryLine> Moves(Book book, string potId)
+    private static IEnumerable<PotHistoryLine> Moves(Book book, PotId potId)
     {
         foreach (WeekCount count in book.Weeks.StandingCounts.Where(count => count.Move is not null))
         {
             Movement move = book.Ledger.Movements[(int)count.Move!.Value - 1];
             if (count.PotId == potId)
             {
-                yield return new PotHistoryLine(move.Date, PotEvent.Move, -count.Left, null, "to " + (count.MovesOnTo!.NameIn(book.Household) ?? count.MovesOnTo!.Id));
+                yield return new PotHistoryLine(move.Date, PotEvent.Move, -count.Left, null, "to " + (count.MovesOnTo!.NameIn(book.Household) ?? count.MovesOnTo!.IdText));
             }
             else if (count.MovesOnTo == MoveTarget.Pot(potId))
             {
@@ -83,5 +84,5 @@ internal static class HistoryLines
         }
     }
 
-    private static string NameOf(Book book, string potId) => book.Household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId;
+    private static string NameOf(Book book, PotId potId) => book.Household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId.Text;
 }

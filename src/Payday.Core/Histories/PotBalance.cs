@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 
 namespace Payday.Core.Histories;
@@ -11,14 +12,14 @@ namespace Payday.Core.Histories;
 public sealed record PotBalance(LocalDate Date, Money Has)
 {
     /// <summary>The ends of the ledger that hold what a pot has.</summary>
-    internal static ImmutableArray<LedgerEnd> Ends(string potId) =>
+    internal static ImmutableArray<LedgerEnd> Ends(PotId potId) =>
     [
         LedgerEnd.InAccount(Purpose.Pot(potId)), LedgerEnd.InAccount(Purpose.KeptBack(potId)),
         LedgerEnd.InCash(Purpose.Pot(potId)), LedgerEnd.InCash(Purpose.Wallet(potId)),
     ];
 
     /// <summary>A balance for each day on which money of the pot moved, what was undone left out; oldest first.</summary>
-    internal static ImmutableArray<PotBalance> Of(Ledger ledger, string potId)
+    internal static ImmutableArray<PotBalance> Of(Ledger ledger, PotId potId)
     {
         ImmutableArray<LedgerEnd> ends = Ends(potId);
         var changes = new SortedDictionary<LocalDate, Money>();

@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Histories;
 
@@ -18,10 +19,10 @@ namespace Payday.Core.Histories;
 /// What was spent in a counted week, in cash and by card, on average, to the nearest minor unit; null before the first
 /// count.
 /// </param>
-public sealed record PotHistory(string PotId, ImmutableArray<PotHistoryLine> Lines, ImmutableArray<PotBalance> Balances, int Weeks, Money? SpentAWeek)
+public sealed record PotHistory(PotId PotId, ImmutableArray<PotHistoryLine> Lines, ImmutableArray<PotBalance> Balances, int Weeks, Money? SpentAWeek)
 {
     /// <summary>The history of a pot.</summary>
-    public static PotHistory Of(Book book, string potId)
+    public static PotHistory Of(Book book, PotId potId)
     {
         ArgumentNullException.ThrowIfNull(book);
         WeekCount[] counts = [.. book.Weeks.StandingCounts.Where(count => count.PotId == potId)];
@@ -57,7 +58,7 @@ public sealed record PotHistory(string PotId, ImmutableArray<PotHistoryLine> Lin
         }
     }
 
-    private static Money Average(Book book, string potId, WeekCount[] counts, int weeks)
+    private static Money Average(Book book, PotId potId, WeekCount[] counts, int weeks)
     {
         LocalDate last = counts[^1].Date;
         IEnumerable<Money> cash = counts.Select(count => count.Spent);

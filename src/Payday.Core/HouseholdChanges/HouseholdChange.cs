@@ -4,6 +4,7 @@ using Payday.Core.Books;
 using Payday.Core.CashReturns;
 using Payday.Core.Debts;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
@@ -94,7 +95,7 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
             yield return $"{balances.OwedOn(debt.Id).ToString(style)} is still owed on {debt.Name} (id {debt.Id}); keep it in the file.";
         }
 
-        foreach ((string id, string name) in old.Bills.Where(bill => next.Bills.All(kept => kept.Id != bill.Id)).Select(bill => (bill.Id, bill.Name)))
+        foreach ((BillId id, string name) in old.Bills.Where(bill => next.Bills.All(kept => kept.Id != bill.Id)).Select(bill => (bill.Id, bill.Name)))
         {
             Money held = balances[LedgerEnd.InAccount(Purpose.SetAside(id))];
             if (!held.IsZero)
@@ -121,7 +122,7 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
 
         foreach (OwedItem item in OwedItems.Of(book).Where(item => item.Target is { } target && target.NameIn(next) is null))
         {
-            yield return $"{item.Left.ToString(style)} is on its way to {item.Target!.NameIn(old)} (id {item.Target!.Id}); return it to the account first.";
+            yield return $"{item.Left.ToString(style)} is on its way to {item.Target!.NameIn(old)} (id {item.Target!.IdText}); return it to the account first.";
         }
     }
 }

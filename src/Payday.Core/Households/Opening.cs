@@ -1,4 +1,5 @@
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
@@ -18,13 +19,13 @@ public static class Opening
         ArgumentNullException.ThrowIfNull(household);
         OpeningBalances opening = household.Opening;
         Money rest = opening.Account;
-        foreach ((string bill, Money held) in opening.SetAside.Where(pair => pair.Value.IsPositive))
+        foreach ((BillId bill, Money held) in opening.SetAside.Where(pair => pair.Value.IsPositive))
         {
             rest -= held;
             yield return In(LedgerEnd.InAccount(Purpose.SetAside(bill)), held);
         }
 
-        foreach ((string id, Money has) in opening.Pots.Where(pair => pair.Value.IsPositive))
+        foreach ((PotId id, Money has) in opening.Pots.Where(pair => pair.Value.IsPositive))
         {
             bool inCash = household.Pots.Single(pot => pot.Id == id).Held == Held.InCash;
             rest -= inCash ? Money.Zero(household.Currency) : has;
@@ -48,10 +49,10 @@ public static class Opening
         }
 
         Movement In(LedgerEnd end, Money amount) =>
-            new(0, household.Start, new LedgerEnd.Outside(OutsideKind.Opening, ""), end, amount, Reason);
+            new(0, household.Start, LedgerEnd.Opening, end, amount, Reason);
     }
 
     /// <summary>The movement by which a debt begins.</summary>
     internal static Movement Owe(Household household, Debts.Debt debt) =>
-        new(0, household.Start, new LedgerEnd.Owed(debt.Id), new LedgerEnd.Outside(OutsideKind.Opening, ""), debt.Opening, Reason);
+        new(0, household.Start, new LedgerEnd.Owed(debt.Id), LedgerEnd.Opening, debt.Opening, Reason);
 }

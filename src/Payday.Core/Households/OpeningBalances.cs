@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Households;
 
@@ -10,6 +11,6 @@ namespace Payday.Core.Households;
 /// <param name="NotesOnHand">By note value in minor units: loose notes at home, in no pot.</param>
 public sealed record OpeningBalances(
     Money Account,
-    ImmutableSortedDictionary<string, Money> SetAside,
-    ImmutableSortedDictionary<string, Money> Pots,
+    ImmutableSortedDictionary<BillId, Money> SetAside,
+    ImmutableSortedDictionary<PotId, Money> Pots,
     ImmutableSortedDictionary<long, int> NotesOnHand);

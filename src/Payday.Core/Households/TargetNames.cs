@@ -10,10 +10,10 @@ public static class TargetNames
     {
         ArgumentNullException.ThrowIfNull(target);
         ArgumentNullException.ThrowIfNull(household);
-        return target.Target switch
+        return target switch
         {
-            PlacementTarget.Pot => household.Pots.FirstOrDefault(pot => pot.Id == target.Id)?.Name,
-            PlacementTarget.Debt => household.Debts.FirstOrDefault(debt => debt.Id == target.Id)?.Name,
+            MoveTarget.ToPot to => household.Pots.FirstOrDefault(pot => pot.Id == to.Id)?.Name,
+            MoveTarget.ToDebt to => household.Debts.FirstOrDefault(debt => debt.Id == to.Id)?.Name,
             _ => "the buffer",
         };
     }

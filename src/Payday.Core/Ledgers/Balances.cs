@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Ledgers;
 
@@ -47,7 +48,7 @@ public sealed class Balances
     public Money In(Place place) => place == Place.Account ? account : cash;
 
     /// <summary>What is owed on a debt, zero or more unless it was overpaid.</summary>
-    public Money OwedOn(string debtId) => -this[new LedgerEnd.Owed(debtId)];
+    public Money OwedOn(DebtId debtId) => -this[new LedgerEnd.Owed(debtId)];
 
     /// <summary>The balances after further movements.</summary>
     /// <exception cref="OverflowException">A balance leaves the range of 64 bits.</exception>

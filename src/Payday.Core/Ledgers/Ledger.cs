@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 
 namespace Payday.Core.Ledgers;
 
@@ -127,7 +128,7 @@ public sealed class Ledger
     /// <param name="date">The day on which they are undone.</param>
     /// <param name="reason">Why.</param>
     /// <returns>The reverses, last movement first; or why it can't be done.</returns>
-    public Read<ImmutableArray<Movement>> Reverse(IEnumerable<long> numbers, LocalDate date, string reason)
+    public Result<ImmutableArray<Movement>> Reverse(IEnumerable<long> numbers, LocalDate date, string reason)
     {
         ArgumentNullException.ThrowIfNull(numbers);
         var made = ImmutableArray.CreateBuilder<Movement>();
@@ -135,24 +136,24 @@ public sealed class Ledger
         {
             if (number < 1 || number > Movements.Count)
             {
-                return Read.Refused<ImmutableArray<Movement>>($"There is no movement {number}.");
+                return Result.Refused<ImmutableArray<Movement>>($"There is no movement {number}.");
             }
 
             Movement movement = Movements[(int)(number - 1)];
             if (Reverses.ContainsKey(number))
             {
-                return Read.Refused<ImmutableArray<Movement>>($"Movement {number} is undone already.");
+                return Result.Refused<ImmutableArray<Movement>>($"Movement {number} is undone already.");
             }
 
             if (movement.Reverses is not null)
             {
-                return Read.Refused<ImmutableArray<Movement>>($"Movement {number} itself undoes another; enter the movement again instead.");
+                return Result.Refused<ImmutableArray<Movement>>($"Movement {number} itself undoes another; enter the movement again instead.");
             }
 
             made.Add(movement with { Date = date, From = movement.To, To = movement.From, Reason = reason, Reverses = number });
         }
 
-        return Read.Of(made.ToImmutable());
+        return Result.Of(made.ToImmutable());
     }
 
     private static void Check(Movement movement)

@@ -1,3 +1,5 @@
+using Payday.Core.Ids;
+
 namespace Payday.Core.Ledgers;
 
 /// <summary>One end of a movement: a purpose in a place, a debt, or the outside. One of the nested cases.</summary>
@@ -22,24 +24,67 @@ public abstract record LedgerEnd
     }
 
     /// <summary>What is owed on a debt.</summary>
-    public sealed record Owed(string DebtId) : LedgerEnd
+    public sealed record Owed(DebtId DebtId) : LedgerEnd
     {
         /// <inheritdoc/>
-        public override string Key => "owed/" + DebtId;
+        public override string Key => "owed/" + DebtId.Text;
     }
 
     /// <summary>Somebody outside the household.</summary>
-    public sealed record Outside(OutsideKind Kind, string Id) : LedgerEnd
+    public sealed record Outside : LedgerEnd
     {
+        internal Outside(OutsideKind kind, string text) => (Kind, Text) = (kind, text);
+
+        /// <summary>Who it is.</summary>
+        public OutsideKind Kind { get; }
+
         /// <inheritdoc/>
-        public override string Key => LedgerKeys.Of(Kind, Id);
+        public override string Key => LedgerKeys.Of(Kind, Text);
+
+        /// <summary>The income source that paid, or the name of a one-off; null where it isn't about income.</summary>
+        public SourceId? SourceId => Kind == OutsideKind.Source ? new(Text) : null;
+
+        /// <summary>The bill that was paid; null where none was.</summary>
+        public BillId? BillId => Kind == OutsideKind.Bill ? new(Text) : null;
+
+        /// <summary>The debt that bears the interest; null where it isn't about interest.</summary>
+        public DebtId? DebtId => Kind == OutsideKind.Interest ? new(Text) : null;
+
+        /// <summary>The pot whose money was spent, missed or found; null where it is of no pot, as what is spent from the buffer.</summary>
+        public PotId? PotId => Kind is OutsideKind.Spending or OutsideKind.Difference && Text.Length > 0 ? new(Text) : null;
+
+        // Of the id; empty where there is none.
+        internal string Text { get; }
     }
+
+    /// <summary>What was there before the household began.</summary>
+    public static LedgerEnd Opening { get; } = new Outside(OutsideKind.Opening, "");
 
     /// <summary>A purpose in the account.</summary>
     public static LedgerEnd InAccount(Purpose purpose) => new Held(Place.Account, purpose);
 
     /// <summary>A purpose in cash.</summary>
     public static LedgerEnd InCash(Purpose purpose) => new Held(Place.Cash, purpose);
+
+    /// <summary>Whoever pays as an income source.</summary>
+    public static LedgerEnd PaidBy(SourceId source) => new Outside(OutsideKind.Source, source.Text);
+
+    /// <summary>Whoever pays once, by no source.</summary>
+    /// <param name="name">What the person calls the income.</param>
+    public static LedgerEnd OneOff(string name) => new Outside(OutsideKind.Source, name);
+
+    /// <summary>Whoever a bill is paid to.</summary>
+    public static LedgerEnd PaidFor(BillId bill) => new Outside(OutsideKind.Bill, bill.Text);
+
+    /// <summary>A lender's interest.</summary>
+    public static LedgerEnd InterestOn(DebtId debt) => new Outside(OutsideKind.Interest, debt.Text);
+
+    /// <summary>Wherever money was spent.</summary>
+    /// <param name="pot">The pot it was spent from; null for the buffer.</param>
+    public static LedgerEnd SpentFrom(PotId? pot) => new Outside(OutsideKind.Spending, pot?.Text ?? "");
+
+    /// <summary>Where what a count misses of a pot went, or what it finds beyond it came from.</summary>
+    public static LedgerEnd MissedIn(PotId pot) => new Outside(OutsideKind.Difference, pot.Text);
 
     /// <summary>Reads a <see cref="Key"/> back.</summary>
     /// <exception cref="FormatException">The text is no such key.</exception>

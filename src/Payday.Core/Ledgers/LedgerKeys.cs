@@ -17,7 +17,7 @@ internal static class LedgerKeys
     ];
 
     public static string Of(Place place, Purpose purpose) =>
-        (place == Place.Account ? "account/" : "cash/") + Join(Array.Find(Purposes, pair => pair.Kind == purpose.Kind).Word, purpose.Id);
+        (place == Place.Account ? "account/" : "cash/") + Join(Array.Find(Purposes, pair => pair.Kind == purpose.Kind).Word, purpose.Text);
 
     public static string Of(OutsideKind kind, string id) =>
         "outside/" + Join(Array.Find(Outsides, pair => pair.Kind == kind).Word, id);
@@ -33,7 +33,7 @@ internal static class LedgerKeys
         {
             "account" => new LedgerEnd.Held(Place.Account, new Purpose(KindOf(Purposes, word, key), id)),
             "cash" => new LedgerEnd.Held(Place.Cash, new Purpose(KindOf(Purposes, word, key), id)),
-            "owed" => new LedgerEnd.Owed(rest),
+            "owed" => new LedgerEnd.Owed(new(rest)),
             "outside" => new LedgerEnd.Outside(KindOf(Outsides, word, key), id),
             _ => throw Unknown(key),
         };

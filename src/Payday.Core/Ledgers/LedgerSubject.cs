@@ -1,10 +1,26 @@
+using Payday.Core.Ids;
+
 namespace Payday.Core.Ledgers;
 
-/// <summary>What movements can be about: a source, bill, debt or pot of the household.</summary>
-/// <param name="Kind">Which list it is in.</param>
-/// <param name="Id">Its id.</param>
-public readonly record struct LedgerSubject(SubjectKind Kind, string Id)
+/// <summary>What movements can be about: a source, bill, debt or pot of the household. One of the nested cases.</summary>
+public abstract record LedgerSubject
 {
+    private LedgerSubject()
+    {
+    }
+
+    /// <summary>An income source.</summary>
+    public sealed record OfSource(SourceId Id) : LedgerSubject;
+
+    /// <summary>A bill.</summary>
+    public sealed record OfBill(BillId Id) : LedgerSubject;
+
+    /// <summary>A debt.</summary>
+    public sealed record OfDebt(DebtId Id) : LedgerSubject;
+
+    /// <summary>A pot.</summary>
+    public sealed record OfPot(PotId Id) : LedgerSubject;
+
     /// <summary>Whether a movement takes from it, gives to it, or is paid or spent for it.</summary>
     public bool IsIn(Movement movement)
     {
@@ -12,36 +28,15 @@ public readonly record struct LedgerSubject(SubjectKind Kind, string Id)
         return IsAt(movement.From) || IsAt(movement.To);
     }
 
-    private bool IsAt(LedgerEnd end) => end switch
+    private bool IsAt(LedgerEnd end) => (this, end) switch
     {
-        LedgerEnd.Held held => held.Purpose.Id == Id && Kind == (held.Purpose.Kind == PurposeKind.SetAside ? SubjectKind.Bill : SubjectKind.Pot),
-        LedgerEnd.Owed owed => Kind == SubjectKind.Debt && owed.DebtId == Id,
-        LedgerEnd.Outside outside => outside.Id == Id && Kind == Of(outside.Kind),
+        (OfPot pot, LedgerEnd.Held held) => held.Purpose.PotId == pot.Id,
+        (OfPot pot, LedgerEnd.Outside outside) => outside.PotId == pot.Id,
+        (OfBill bill, LedgerEnd.Held held) => held.Purpose.BillId == bill.Id,
+        (OfBill bill, LedgerEnd.Outside outside) => outside.BillId == bill.Id,
+        (OfDebt debt, LedgerEnd.Owed owed) => owed.DebtId == debt.Id,
+        (OfDebt debt, LedgerEnd.Outside outside) => outside.DebtId == debt.Id,
+        (OfSource source, LedgerEnd.Outside outside) => outside.SourceId == source.Id,
         _ => false,
     };
-
-    private static SubjectKind? Of(OutsideKind kind) => kind switch
-    {
-        OutsideKind.Opening => null,
-        OutsideKind.Source => SubjectKind.Source,
-        OutsideKind.Bill => SubjectKind.Bill,
-        OutsideKind.Interest => SubjectKind.Debt,
-        _ => SubjectKind.Pot,
-    };
-}
-
-/// <summary>The lists of a household that movements can be about.</summary>
-public enum SubjectKind
-{
-    /// <summary>An income source.</summary>
-    Source,
-
-    /// <summary>A bill.</summary>
-    Bill,
-
-    /// <summary>A debt.</summary>
-    Debt,
-
-    /// <summary>A pot.</summary>
-    Pot,
 }

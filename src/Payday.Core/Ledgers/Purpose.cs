@@ -1,10 +1,24 @@
+using Payday.Core.Ids;
+
 namespace Payday.Core.Ledgers;
 
-/// <summary>What money in a place is for.</summary>
-/// <param name="Kind">The sort of purpose.</param>
-/// <param name="Id">The bill or pot it is for; empty for the buffer and for what is left to place.</param>
-public readonly record struct Purpose(PurposeKind Kind, string Id)
+/// <summary>What money in a place is for: a bill, a pot, the buffer, or nothing yet.</summary>
+public readonly record struct Purpose
 {
+    internal Purpose(PurposeKind kind, string text) => (Kind, Text) = (kind, text);
+
+    /// <summary>The sort of purpose.</summary>
+    public PurposeKind Kind { get; }
+
+    /// <summary>The bill it is for; null where it is for none.</summary>
+    public BillId? BillId => Kind == PurposeKind.SetAside ? new(Text) : null;
+
+    /// <summary>The pot it is for; null where it is for none.</summary>
+    public PotId? PotId => Kind is PurposeKind.Pot or PurposeKind.KeptBack or PurposeKind.OwedBack or PurposeKind.Wallet ? new(Text) : null;
+
+    // Of the id; empty where there is none.
+    internal string Text { get; }
+
     /// <summary>Deliberately without another purpose.</summary>
     public static Purpose Buffer { get; } = new(PurposeKind.Buffer, "");
 
@@ -12,19 +26,19 @@ public readonly record struct Purpose(PurposeKind Kind, string Id)
     public static Purpose LeftToPlace { get; } = new(PurposeKind.LeftToPlace, "");
 
     /// <summary>Held for a bill's next due dates.</summary>
-    public static Purpose SetAside(string billId) => new(PurposeKind.SetAside, billId);
+    public static Purpose SetAside(BillId bill) => new(PurposeKind.SetAside, bill.Text);
 
     /// <summary>In a pot.</summary>
-    public static Purpose Pot(string potId) => new(PurposeKind.Pot, potId);
+    public static Purpose Pot(PotId pot) => new(PurposeKind.Pot, pot.Text);
 
     /// <summary>For a cash pot, but no available note could make it; joins its next fill.</summary>
-    public static Purpose KeptBack(string potId) => new(PurposeKind.KeptBack, potId);
+    public static Purpose KeptBack(PotId pot) => new(PurposeKind.KeptBack, pot.Text);
 
     /// <summary>In the wallet, to be spent from a pot; what is not in the wallet yet is in the pot itself, at home.</summary>
-    public static Purpose Wallet(string potId) => new(PurposeKind.Wallet, potId);
+    public static Purpose Wallet(PotId pot) => new(PurposeKind.Wallet, pot.Text);
 
     /// <summary>Cash that a pot owes the account after a card purchase; in the account, what its card purchases are still short of.</summary>
-    public static Purpose OwedBack(string potId) => new(PurposeKind.OwedBack, potId);
+    public static Purpose OwedBack(PotId pot) => new(PurposeKind.OwedBack, pot.Text);
 }
 
 /// <summary>The sorts of purpose.</summary>

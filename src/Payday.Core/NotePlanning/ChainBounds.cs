@@ -7,7 +7,7 @@ namespace Payday.Core.NotePlanning;
 /// If the total up to a level is a whole unit or more above what the parts' options ask for, and as much as a unit
 /// of that level's note is fetched, the unit is better fetched in notes of the next level: less or the same
 /// value, fewer notes, and no other total changes. So the total is within a unit of what is asked for, or is made of
-/// the total below, what is on hand at the level and less than a unit fetched.
+/// the total below, what is on hand at the level or loose there, whichever is more, and less than a unit besides.
 /// </remarks>
 internal sealed record ChainBounds(long[] Least, long[] Most)
 {
@@ -36,14 +36,14 @@ internal sealed record ChainBounds(long[] Least, long[] Most)
         long below = 0;
         for (int level = 0; level < system.Levels - 1; level++)
         {
-            below = most[level] = Math.Min(all, MostAt(system, problem, level, most[level], below));
+            below = most[level] = Math.Min(all, MostAt(system, problem, level, most[level], below, LooseAt(system, options, level)));
         }
 
         return new ChainBounds(least, most);
     }
 
-    /// <summary>The most up to a level, from the least asked for there and the most up to the level below.</summary>
-    public static long MostAt(ChainSystem system, NoteProblem problem, int level, long least, long below)
+    /// <summary>The most up to a level, from the least asked for there, the most up to the level below and the notes that are loose there.</summary>
+    public static long MostAt(ChainSystem system, NoteProblem problem, int level, long least, long below, long loose)
     {
         if (level + 1 == system.Levels || !problem.Fetchable[level + 1])
         {
@@ -51,6 +51,13 @@ internal sealed record ChainBounds(long[] Least, long[] Most)
         }
 
         long unit = system.Unit[level + 1];
-        return unit + Math.Max(least, below + (problem.Values[level] * problem.Hand[level]));
+        return unit + Math.Max(least, below + (problem.Values[level] * Math.Max(problem.Hand[level], loose)));
+    }
+
+    // How many parts may have a loose note at a level.
+    private static long LooseAt(ChainSystem system, ChainOption[][] options, int level)
+    {
+        int breakIndex = Array.IndexOf(system.Breaks, level);
+        return breakIndex < 0 ? 0 : options.Count(open => Array.Exists(open, option => option.IsLoose(breakIndex)));
     }
 }

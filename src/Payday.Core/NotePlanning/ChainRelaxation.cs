@@ -142,7 +142,7 @@ internal sealed record ChainRelaxation(long Cost, long[] Notes, int[] Loose)
                 }
 
                 long least = state.Least[level - shift];
-                most = Math.Min(bounds.Most[level], ChainBounds.MostAt(system, problem, level, least + above[level - shift], most));
+                most = Math.Min(bounds.Most[level], ChainBounds.MostAt(system, problem, level, least + above[level - shift], most, level < end ? 0 : state.Loose));
                 long unit = level < end ? system.Unit[level + 1] : 0;
                 LevelStep? step = level < end
                     ? LevelStep.Add(costs[level], problem.Values[level], 0, from, Whole.Next(least, like, unit), unit, most, problem.Effort)

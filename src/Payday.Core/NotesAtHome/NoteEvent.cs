@@ -106,7 +106,7 @@ internal sealed class NoteEvent
     {
         if (to is LedgerEnd.Held { Place: Place.Cash, Purpose: { Kind: PurposeKind.Pot or PurposeKind.Wallet } purpose })
         {
-            replay.MoveAll(replay.StackOf(count.PotId), new NoteStack(purpose.Id, purpose.Kind == PurposeKind.Wallet), count.Left);
+            replay.MoveAll(replay.StackOf(count.PotId), new NoteStack(purpose.PotId, purpose.Kind == PurposeKind.Wallet), count.Left);
         }
     }
 }

@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Fills;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 
 namespace Payday.Core.NotesAtHome;
@@ -11,7 +12,7 @@ namespace Payday.Core.NotesAtHome;
 internal sealed class NoteReplay
 {
     private readonly Currency currency;
-    private readonly HashSet<string> spending;
+    private readonly HashSet<PotId> spending;
     private readonly Dictionary<NoteStack, ImmutableSortedDictionary<long, int>?> notes = [];
     private readonly Dictionary<NoteStack, Money> balances = [];
     private readonly HashSet<NoteStack> touched = [];
@@ -54,7 +55,7 @@ internal sealed class NoteReplay
         return new PotNotes(replay.notes.ToImmutableDictionary());
     }
 
-    public NoteStack StackOf(string potId) => new(potId, spending.Contains(potId));
+    public NoteStack StackOf(PotId potId) => new(potId, spending.Contains(potId));
 
     public void Put(NoteStack stack, ImmutableSortedDictionary<long, int>? added) => Set(
         stack, added is not null && Known(stack) is { } there ? NoteBag.Plus(there, added) : null);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Fills;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
@@ -23,10 +24,10 @@ public sealed class PotNotes
     public ImmutableSortedDictionary<long, int> Loose => known.GetValueOrDefault(NoteStack.Loose, NoteBag.Empty) ?? NoteBag.Empty;
 
     /// <summary>A pot's notes at home, by value in minor units; null where they are not known.</summary>
-    public ImmutableSortedDictionary<long, int>? AtHome(string potId) => known.GetValueOrDefault(new NoteStack(potId, InWallet: false), NoteBag.Empty);
+    public ImmutableSortedDictionary<long, int>? AtHome(PotId potId) => known.GetValueOrDefault(new NoteStack(potId, InWallet: false), NoteBag.Empty);
 
     /// <summary>A pot's notes in the wallet, owed-back ones included; null where they are not known.</summary>
-    public ImmutableSortedDictionary<long, int>? InWallet(string potId) => known.GetValueOrDefault(new NoteStack(potId, InWallet: true), NoteBag.Empty);
+    public ImmutableSortedDictionary<long, int>? InWallet(PotId potId) => known.GetValueOrDefault(new NoteStack(potId, InWallet: true), NoteBag.Empty);
 
     /// <summary>The notes that a pot pulls owed-back cash from: the wallet's for spending, else those at home; null where they are not known.</summary>
     public ImmutableSortedDictionary<long, int>? ToPullFrom(Pot pot)
@@ -52,25 +53,25 @@ public sealed class PotNotes
 }
 
 /// <summary>A place where notes lie together.</summary>
-/// <param name="PotId">The pot; empty for the loose notes at home.</param>
+/// <param name="PotId">The pot; null for the loose notes at home.</param>
 /// <param name="InWallet">In the wallet, rather than at home.</param>
-internal readonly record struct NoteStack(string PotId, bool InWallet)
+internal readonly record struct NoteStack(PotId? PotId, bool InWallet)
 {
     /// <summary>The loose notes at home.</summary>
-    public static NoteStack Loose { get; } = new("", InWallet: false);
+    public static NoteStack Loose { get; } = new(null, InWallet: false);
 
     /// <summary>Where a pot's cash is counted and pulled from.</summary>
     public static NoteStack Of(Pot pot) => new(pot.Id, FillPart.GoesThroughTheWallet(pot));
 
     /// <summary>The stack that an end of the ledger lies in, or null for one without notes.</summary>
-    public static NoteStack? Of(LedgerEnd end, HashSet<string> spending) => end switch
+    public static NoteStack? Of(LedgerEnd end, HashSet<PotId> spending) => end switch
     {
         LedgerEnd.Held { Place: Place.Cash, Purpose: { } purpose } => purpose.Kind switch
         {
-            PurposeKind.Wallet => new NoteStack(purpose.Id, InWallet: true),
-            PurposeKind.OwedBack => new NoteStack(purpose.Id, spending.Contains(purpose.Id)),
+            PurposeKind.Wallet => new NoteStack(purpose.PotId, InWallet: true),
+            PurposeKind.OwedBack when purpose.PotId is { } pot => new NoteStack(pot, spending.Contains(pot)),
             PurposeKind.Buffer => Loose,
-            _ => new NoteStack(purpose.Id, InWallet: false),
+            _ => new NoteStack(purpose.PotId, InWallet: false),
         },
         _ => null,
     };

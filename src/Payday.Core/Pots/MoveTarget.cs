@@ -1,16 +1,56 @@
+using Payday.Core.Ids;
+
 namespace Payday.Core.Pots;
 
-/// <summary>Where what is left of a pot moves on to.</summary>
-/// <param name="Target">Another pot, a debt, or the account's buffer.</param>
-/// <param name="Id">The pot or debt; empty for the buffer.</param>
-public sealed record MoveTarget(PlacementTarget Target, string Id)
+/// <summary>Where money can go that a pot or a surplus has left: a pot, a debt, or the account's buffer. One of the nested cases.</summary>
+public abstract record MoveTarget
 {
-    /// <summary>The account's buffer.</summary>
-    public static MoveTarget Buffer { get; } = new(PlacementTarget.Buffer, "");
+    private MoveTarget()
+    {
+    }
 
-    /// <summary>Another pot.</summary>
-    public static MoveTarget Pot(string potId) => new(PlacementTarget.Pot, potId);
+    /// <summary>Which of the cases it is.</summary>
+    public abstract PlacementTarget Kind { get; }
+
+    /// <summary>The id of the pot or debt as stored; empty for the buffer.</summary>
+    public abstract string IdText { get; }
+
+    /// <summary>A pot.</summary>
+    public sealed record ToPot(PotId Id) : MoveTarget
+    {
+        /// <inheritdoc/>
+        public override PlacementTarget Kind => PlacementTarget.Pot;
+
+        /// <inheritdoc/>
+        public override string IdText => Id.Text;
+    }
 
     /// <summary>An extra payment on a debt.</summary>
-    public static MoveTarget Debt(string debtId) => new(PlacementTarget.Debt, debtId);
+    public sealed record ToDebt(DebtId Id) : MoveTarget
+    {
+        /// <inheritdoc/>
+        public override PlacementTarget Kind => PlacementTarget.Debt;
+
+        /// <inheritdoc/>
+        public override string IdText => Id.Text;
+    }
+
+    /// <summary>The account's buffer.</summary>
+    public sealed record ToBuffer : MoveTarget
+    {
+        /// <inheritdoc/>
+        public override PlacementTarget Kind => PlacementTarget.Buffer;
+
+        /// <inheritdoc/>
+        public override string IdText => "";
+    }
+
+    /// <summary>The account's buffer.</summary>
+    public static MoveTarget Buffer { get; } = new ToBuffer();
+
+    /// <summary>A pot.</summary>
+    public static MoveTarget Pot(PotId id) => new ToPot(id);
+
+    /// <summary>An extra payment on a debt.</summary>
+    public static MoveTarget Debt(DebtId id) => new ToDebt(id);
 }

@@ -1,5 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Pots;
 
@@ -12,7 +13,7 @@ namespace Payday.Core.Pots;
 /// <param name="Kind">What it is for, and so what a payday puts in.</param>
 /// <param name="Notes">Which notes it wants; only for cash.</param>
 public sealed record Pot(
-    string Id,
+    PotId Id,
     string Name,
     Held Held,
     int Rank,

@@ -11,6 +11,12 @@ public abstract record PotKind
     {
     }
 
+    /// <summary>Its amounts.</summary>
+    public abstract IEnumerable<Money> Amounts { get; }
+
+    /// <summary>The most that goes in at once.</summary>
+    public abstract Money LargestFill { get; }
+
     /// <summary>Used up each period.</summary>
     /// <param name="Amount">Zero or more, per <paramref name="Per"/>.</param>
     /// <param name="Per">Week, payday or month.</param>
@@ -21,6 +27,12 @@ public abstract record PotKind
 
         /// <summary>Whether its cash goes in the wallet fill day by fill day, or all of it on the first one.</summary>
         public bool GoesWeekByWeek => Per == FillPer.Week || SplitsOverWeeks;
+
+        /// <inheritdoc/>
+        public override IEnumerable<Money> Amounts => [Amount];
+
+        /// <inheritdoc/>
+        public override Money LargestFill => Amount;
     }
 
     /// <summary>A target by a date.</summary>
@@ -36,18 +48,40 @@ public abstract record PotKind
 
         /// <summary>Whether it has done what it was for and asks for nothing any more.</summary>
         public bool Finished { get; init; }
+
+        /// <inheritdoc/>
+        public override IEnumerable<Money> Amounts => [Target];
+
+        /// <inheritdoc/>
+        public override Money LargestFill => Target;
     }
 
     /// <summary>A savings schedule of steps, one a payday.</summary>
     /// <param name="Unit">The smallest step, above zero.</param>
     /// <param name="Steps">How many steps, 1 to 1,000.</param>
     /// <param name="Order">Rising 1..n times the unit, falling n..1, or even: always the unit.</param>
-    public sealed record Ladder(Money Unit, int Steps, LadderOrder Order) : PotKind;
+    public sealed record Ladder(Money Unit, int Steps, LadderOrder Order) : PotKind
+    {
+        /// <inheritdoc/>
+        public override IEnumerable<Money> Amounts => [Unit];
+
+        /// <inheritdoc/>
+        public override Money LargestFill => Order == LadderOrder.Even
+            ? Unit
+            : Money.FromMinorUnits((long)Int128.Min((Int128)Unit.MinorUnits * Steps, long.MaxValue), Unit.Currency);
+    }
 
     /// <summary>Kept for trouble: up to a level, then nothing.</summary>
     /// <param name="Level">Above zero.</param>
     /// <param name="PerPayday">What a payday adds until then, above zero.</param>
-    public sealed record Reserve(Money Level, Money PerPayday) : PotKind;
+    public sealed record Reserve(Money Level, Money PerPayday) : PotKind
+    {
+        /// <inheritdoc/>
+        public override IEnumerable<Money> Amounts => [Level, PerPayday];
+
+        /// <inheritdoc/>
+        public override Money LargestFill => PerPayday;
+    }
 }
 
 /// <summary>What a spending amount is for.</summary>

@@ -1,4 +1,5 @@
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 
 namespace Payday.Core.Pots;
@@ -7,28 +8,28 @@ namespace Payday.Core.Pots;
 public static class PotMoney
 {
     /// <summary>In its place, and kept back for its next fill.</summary>
-    public static Money HasNow(Balances balances, string potId)
+    public static Money HasNow(Balances balances, PotId potId)
     {
         ArgumentNullException.ThrowIfNull(balances);
         return InItsPlace(balances, potId) + balances[LedgerEnd.InAccount(Purpose.KeptBack(potId))];
     }
 
     /// <summary>In the account for an account pot; at home and in the wallet for a cash pot.</summary>
-    public static Money InItsPlace(Balances balances, string potId)
+    public static Money InItsPlace(Balances balances, PotId potId)
     {
         ArgumentNullException.ThrowIfNull(balances);
         return balances[LedgerEnd.InAccount(Purpose.Pot(potId))] + InCash(balances, potId);
     }
 
     /// <summary>In cash: at home and in the wallet, without what it owes back.</summary>
-    public static Money InCash(Balances balances, string potId)
+    public static Money InCash(Balances balances, PotId potId)
     {
         ArgumentNullException.ThrowIfNull(balances);
         return balances[LedgerEnd.InCash(Purpose.Pot(potId))] + balances[LedgerEnd.InCash(Purpose.Wallet(potId))];
     }
 
     /// <summary>In cash, put apart for the account.</summary>
-    public static Money OwedBack(Balances balances, string potId)
+    public static Money OwedBack(Balances balances, PotId potId)
     {
         ArgumentNullException.ThrowIfNull(balances);
         return balances[LedgerEnd.InCash(Purpose.OwedBack(potId))];

@@ -4,6 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 
 namespace Payday.Core.Routines;
@@ -24,11 +25,11 @@ internal static class BillRules
         SetAsideMode mode = facts.Draft.SetAsides ?? book.Household.Settings.SetAsides;
         ImmutableArray<OpenDue> open = OpenDues.OfBills(book, facts.Holidays, facts.Period.First.PlusMonths(BillDues.MonthsAhead));
         ImmutableArray<DueRow> rows = Rows(facts, open);
-        Dictionary<string, string> names = book.Household.Bills.ToDictionary(bill => bill.Id, bill => bill.Name);
+        Dictionary<BillId, string> names = book.Household.Bills.ToDictionary(bill => bill.Id, bill => bill.Name);
         ImmutableArray<Due> later =
         [
             .. open.Where(due => due.Date > facts.Period.Last)
-                .Select(due => new Due(due.Key.BillId, names[due.Key.BillId], due.Date, due.Amount) { Scheduled = due.Key.Scheduled }),
+                .Select(due => new Due(due.BillId, names[due.BillId], due.Date, due.Amount) { Scheduled = due.Key.Scheduled }),
         ];
 
         // What was due earlier and isn't paid yet is due now, and so is what an earlier version let be paid from nothing.
@@ -36,7 +37,7 @@ internal static class BillRules
         Due[] dues =
         [
             .. Overpaid(book, today),
-            .. rows.Select(row => new Due(row.Key.BillId, row.Name, row.Date > today ? row.Date : today, row.Amount)),
+            .. rows.Select(row => new Due(row.BillId, row.Name, row.Date > today ? row.Date : today, row.Amount)),
             .. later,
         ];
         Money held = Money.Sum(HeldByBill(book).Select(bill => bill.Held.ClampToZero()), book.Household.Currency);
@@ -50,7 +51,7 @@ internal static class BillRules
 
     private static ImmutableArray<DueRow> Rows(RoutineFacts facts, ImmutableArray<OpenDue> open)
     {
-        Dictionary<string, Bill> bills = facts.Book.Household.Bills.ToDictionary(bill => bill.Id);
+        Dictionary<BillId, Bill> bills = facts.Book.Household.Bills.ToDictionary(bill => bill.Id);
         return
         [
             .. open.Where(due => due.Date <= facts.Period.Last).Select(due =>
@@ -59,8 +60,8 @@ internal static class BillRules
                 return new DueRow(
                     due.Key,
                     due.Date,
-                    bills[due.Key.BillId].Name,
-                    bills[due.Key.BillId].Essential,
+                    bills[due.BillId].Name,
+                    bills[due.BillId].Essential,
                     due.Amount,
                     decided?.Actual ?? due.Amount,
                     decided is not null,
@@ -74,7 +75,7 @@ internal static class BillRules
 
     // Drafts of the first versions name a due by the day it lands on.
     private static DueDecision? Decided(RoutineDraft draft, OpenDue due) =>
-        draft.Dues.GetValueOrDefault(due.Key) ?? draft.Dues.GetValueOrDefault(new DueKey(due.Key.BillId, due.Date));
+        draft.Dues.GetValueOrDefault(due.Key) ?? draft.Dues.GetValueOrDefault(new DueKey(due.BillId, due.Date));
 
     private static IEnumerable<(Bill Bill, Money Held)> HeldByBill(Book book) =>
         book.Household.Bills.Select(bill => (bill, book.Ledger.Balances[LedgerEnd.InAccount(Purpose.SetAside(bill.Id))]));
@@ -98,7 +99,7 @@ internal static class BillRules
     {
         Currency currency = facts.Book.Household.Currency;
         BillNeed[] needs = [.. HeldByBill(facts.Book).Select(bill => new BillNeed(
-            bill.Bill.Id, bill.Held, Money.Sum(rows.Where(row => row.Key.BillId == bill.Bill.Id).Select(row => row.Amount), currency)))];
+            bill.Bill.Id, bill.Held, Money.Sum(rows.Where(row => row.BillId == bill.Bill.Id).Select(row => row.Amount), currency)))];
         ImmutableArray<Money> after = SetAsideShares.After(needs, total, later);
         return
         [

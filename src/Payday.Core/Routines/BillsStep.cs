@@ -2,10 +2,11 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Routines;
 
-/// <summary>Bills due, and what is held back for them.</summary>
+/// <summary>Bills due, and what is held back for them. Worked out by <see cref="BillRules"/>.</summary>
 /// <param name="Dues">The bills due in this period, and earlier ones not yet paid.</param>
 /// <param name="SetAsides">A row for each bill that holds or gets money.</param>
 /// <param name="Mode">How money is held back this time.</param>
@@ -46,6 +47,9 @@ public sealed record BillsStep(
 /// <param name="Paid">Whether it has left the account: proposed for what is due by the payday.</param>
 public sealed record DueRow(DueKey Key, LocalDate Date, string Name, bool Essential, Money Usual, Money Amount, bool Changed, bool Paid)
 {
+    /// <summary>The bill.</summary>
+    public BillId BillId => Key.Bill!.Value;
+
     /// <summary>Whether the person has said what it comes to, now or when it was left open.</summary>
     public bool IsDecided { get; init; }
 }
@@ -58,7 +62,7 @@ public sealed record DueRow(DueKey Key, LocalDate Date, string Name, bool Essent
 /// <param name="NextDue">The next due date that is not in this period, or null.</param>
 /// <param name="NextAmount">What is due then.</param>
 public sealed record SetAsideLine(
-    string BillId,
+    BillId BillId,
     string Name,
     Money HeldBefore,
     Money SetAside,

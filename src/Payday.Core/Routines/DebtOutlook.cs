@@ -4,6 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Debts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Routines;
 
@@ -20,13 +21,13 @@ public sealed record DebtOutlook(YearMonth From, ImmutableArray<DebtState> Debts
     {
         ArgumentNullException.ThrowIfNull(book);
         BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
-        ILookup<string, OpenMinimum> dues = OpenDues.OfDebts(book, holidays, today.PlusMonths(MonthsAhead)).ToLookup(due => due.Key.BillId);
+        ILookup<DebtId, OpenMinimum> dues = OpenDues.OfDebts(book, holidays, today.PlusMonths(MonthsAhead)).ToLookup(due => due.DebtId);
         return Begin(today.ToYearMonth(), book.Household.Debts.Select(debt => (
             debt, book.Ledger.Balances.OwedOn(debt.Id).ClampToZero(), dues[debt.Id].FirstOrDefault()?.Date.ToYearMonth())));
     }
 
     /// <summary>The debts after a payday has covered all minimums of its period.</summary>
-    internal static DebtOutlook After(RoutineFacts facts, Func<string, Money> balanceOf)
+    internal static DebtOutlook After(RoutineFacts facts, Func<DebtId, Money> balanceOf)
     {
         LocalDate after = facts.Period.Last.PlusDays(1);
         return Begin(facts.Period.First.ToYearMonth(), facts.Book.Household.Debts.Select(debt => (

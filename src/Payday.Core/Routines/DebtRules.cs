@@ -4,6 +4,7 @@ using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Debts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Routines;
 
@@ -13,7 +14,7 @@ internal static class DebtRules
     public static DebtsStep Of(Book book, PayPeriod period, BankHolidays holidays, RoutineDraft draft)
     {
         Money nothing = Money.Zero(book.Household.Currency);
-        ILookup<string, OpenMinimum> dues = OpenDues.OfDebts(book, holidays, period.Last).ToLookup(due => due.Key.BillId);
+        ILookup<DebtId, OpenMinimum> dues = OpenDues.OfDebts(book, holidays, period.Last).ToLookup(due => due.DebtId);
         ImmutableArray<DebtRow> rows = [.. book.Household.Debts.SelectMany(debt => Rows(debt))];
         return new DebtsStep(rows, Money.Sum(rows.Select(row => row.Payment), book.Household.Currency));
 
@@ -39,5 +40,5 @@ internal static class DebtRules
     }
 
     private static Money? Decided(RoutineDraft draft, DueKey due) =>
-        draft.Minimums.TryGetValue(due, out Money paid) || draft.DebtPayments.TryGetValue(due.BillId, out paid) ? paid : null;
+        draft.Minimums.TryGetValue(due, out Money paid) || draft.DebtPayments.TryGetValue(due.Debt!.Value, out paid) ? paid : null;
 }

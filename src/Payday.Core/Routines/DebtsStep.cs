@@ -2,10 +2,11 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Routines;
 
-/// <summary>At least the minimum on every debt that falls due in the period, or did before it and was not covered.</summary>
+/// <summary>At least the minimum on every debt that falls due in the period, or did before it and was not covered. Worked out by <see cref="DebtRules"/>.</summary>
 /// <param name="Rows">A row for each due date, then the debts that are not due in this period.</param>
 /// <param name="Total">What is paid.</param>
 public sealed record DebtsStep(ImmutableArray<DebtRow> Rows, Money Total);
@@ -21,7 +22,7 @@ public sealed record DebtsStep(ImmutableArray<DebtRow> Rows, Money Total);
 /// <param name="Payment">What is paid.</param>
 /// <param name="Changed">Whether the person changed it.</param>
 public sealed record DebtRow(
-    string DebtId,
+    DebtId DebtId,
     string Name,
     LocalDate? Due,
     decimal YearlyRate,

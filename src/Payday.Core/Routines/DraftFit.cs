@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;
@@ -18,16 +19,16 @@ public static class DraftFit
     {
         ArgumentNullException.ThrowIfNull(household);
         ArgumentNullException.ThrowIfNull(draft);
-        HashSet<string> sources = [.. household.Sources.Select(source => source.Id)];
-        HashSet<string> bills = [.. household.Bills.Select(bill => bill.Id)];
-        HashSet<string> debts = [.. household.Debts.Select(debt => debt.Id)];
-        HashSet<string> pots = [.. household.Pots.Select(pot => pot.Id)];
+        HashSet<SourceId> sources = [.. household.Sources.Select(source => source.Id)];
+        HashSet<BillId> bills = [.. household.Bills.Select(bill => bill.Id)];
+        HashSet<DebtId> debts = [.. household.Debts.Select(debt => debt.Id)];
+        HashSet<PotId> pots = [.. household.Pots.Select(pot => pot.Id)];
         return draft with
         {
             Incomes = Of(draft.Incomes, sources),
-            Dues = draft.Dues.RemoveRange(draft.Dues.Keys.Where(due => !bills.Contains(due.BillId))),
+            Dues = draft.Dues.RemoveRange(draft.Dues.Keys.Where(due => due.Bill is not { } bill || !bills.Contains(bill))),
             DebtPayments = Of(draft.DebtPayments, debts),
-            Minimums = draft.Minimums.RemoveRange(draft.Minimums.Keys.Where(due => !debts.Contains(due.BillId))),
+            Minimums = draft.Minimums.RemoveRange(draft.Minimums.Keys.Where(due => due.Debt is not { } debt || !debts.Contains(debt))),
             Fills = Of(draft.Fills, pots),
             Notes = draft.Notes.RemoveRange(draft.Notes.Keys.Where(part => !pots.Contains(part.PotId))),
             Placements = draft.Placements is { } placements ? [.. placements.Where(IsKnown)] : null,
@@ -35,12 +36,13 @@ public static class DraftFit
 
         bool IsKnown(Placement placement) => placement.Target switch
         {
-            PlacementTarget.Debt => debts.Contains(placement.Id),
-            PlacementTarget.Pot => pots.Contains(placement.Id),
+            MoveTarget.ToDebt to => debts.Contains(to.Id),
+            MoveTarget.ToPot to => pots.Contains(to.Id),
             _ => true,
         };
     }
 
-    private static ImmutableSortedDictionary<string, Money> Of(ImmutableSortedDictionary<string, Money> amounts, HashSet<string> known) =>
+    private static ImmutableSortedDictionary<TId, Money> Of<TId>(ImmutableSortedDictionary<TId, Money> amounts, HashSet<TId> known)
+        where TId : notnull =>
         amounts.RemoveRange(amounts.Keys.Where(id => !known.Contains(id)));
 }

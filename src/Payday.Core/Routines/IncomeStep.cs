@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Routines;
 
-/// <summary>What came in.</summary>
+/// <summary>What came in. Worked out by <see cref="IncomeRules"/>.</summary>
 /// <param name="Lines">A line for each source that pays on the day or whose pay is there early or late, then one-offs.</param>
 /// <param name="CarriedOver">What was still without a purpose from before; below zero where more was placed than there was.</param>
 /// <param name="CameIn">The sum of the lines.</param>
@@ -23,7 +24,7 @@ public sealed record IncomeStep(ImmutableArray<IncomeLine> Lines, Money CarriedO
 /// <param name="Expected">What was expected; zero for a one-off, and for a source that doesn't pay on this day.</param>
 /// <param name="Amount">What came.</param>
 /// <param name="Changed">Whether the person changed it.</param>
-public sealed record IncomeLine(string? SourceId, string Name, Money Expected, Money Amount, bool Changed)
+public sealed record IncomeLine(SourceId? SourceId, string Name, Money Expected, Money Amount, bool Changed)
 {
     /// <summary>How many pays of the source are there on this day: 1 as a rule, 0 for one that is early or late and for a one-off.</summary>
     public int Pays { get; init; }

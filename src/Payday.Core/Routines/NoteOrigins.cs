@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.Cash;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Routines;
 
@@ -10,8 +11,8 @@ namespace Payday.Core.Routines;
 /// <param name="Loose">Loose notes at home.</param>
 /// <param name="Fetched">From the bank.</param>
 internal sealed record NoteOrigins(
-    string PotId,
-    ImmutableArray<(string From, ImmutableSortedDictionary<long, int> Notes)> OwedBack,
+    PotId PotId,
+    ImmutableArray<(PotId From, ImmutableSortedDictionary<long, int> Notes)> OwedBack,
     ImmutableSortedDictionary<long, int> Loose,
     ImmutableSortedDictionary<long, int> Fetched)
 {
@@ -27,7 +28,7 @@ internal sealed record NoteOrigins(
         foreach (CashPotRow row in step.Pots)
         {
             ImmutableSortedDictionary<long, int> notes = row.Weeks.Aggregate(NoteBag.Empty, (all, week) => NoteBag.Plus(all, week.Notes));
-            var given = ImmutableArray.CreateBuilder<(string From, ImmutableSortedDictionary<long, int> Notes)>();
+            var given = ImmutableArray.CreateBuilder<(PotId From, ImmutableSortedDictionary<long, int> Notes)>();
             for (int i = 0; i < owed.Length; i++)
             {
                 ImmutableSortedDictionary<long, int> used = Common(ref notes, owed[i].Notes!);

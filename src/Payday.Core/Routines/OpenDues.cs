@@ -30,7 +30,7 @@ public static class OpenDues
         IEnumerable<OpenDue> Of(Bill bill, WrittenDues all)
         {
             (ImmutableArray<(ClosedDue Due, Occurrence? Time)> known, ImmutableArray<Occurrence> fresh) =
-                all.Among(bill.Id, bill.Schedule, bill.Shift, bill.Until, holidays, to);
+                all.Among(DueOwner.Of(bill.Id), bill.Schedule, bill.Shift, bill.Until, holidays, to);
             IEnumerable<OpenDue> waiting =
                 from one in known
                 where !one.Due.Paid && !(one.Time is null && bill.Until < one.Due.Key.Scheduled)
@@ -53,7 +53,7 @@ public static class OpenDues
         IEnumerable<OpenMinimum> Of(Debt debt, WrittenDues all)
         {
             (ImmutableArray<(ClosedDue Due, Occurrence? Time)> known, ImmutableArray<Occurrence> fresh) =
-                all.Among(debt.Id, new Schedule.Monthly(debt.Due), Shift.None, null, holidays, to);
+                all.Among(DueOwner.Of(debt.Id), new Schedule.Monthly(debt.Due), Shift.None, null, holidays, to);
             return known
                 .Where(one => !one.Due.Paid)
                 .Select(one => new OpenMinimum(one.Due.Key, one.Time?.Date ?? one.Due.Key.Scheduled, IsCharged: true))

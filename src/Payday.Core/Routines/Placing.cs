@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;
@@ -15,28 +16,27 @@ public static class Placing
     /// </summary>
     /// <param name="plan">The routine as it stands.</param>
     /// <param name="target">A debt, a pot or the buffer.</param>
-    /// <param name="id">The debt or pot; empty for the buffer.</param>
     /// <param name="amount">Zero or more; zero takes the placement away.</param>
     /// <returns>The placements, together no more than the surplus; or a sentence, where the amount alone is more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The amount is below zero.</exception>
-    public static Read<ImmutableArray<Placement>> Set(RoutinePlan plan, PlacementTarget target, string id, Money amount)
+    public static Result<ImmutableArray<Placement>> Set(RoutinePlan plan, MoveTarget target, Money amount)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentOutOfRangeException.ThrowIfNegative(amount.MinorUnits, nameof(amount));
         Money surplus = plan.Surplus.Before.ClampToZero();
         if (amount > surplus)
         {
-            return Read.Refused<ImmutableArray<Placement>>($"There is {surplus.ToString(plan.Book.Household.Settings.Numbers)} to place in all; write no more than that.");
+            return Result.Refused<ImmutableArray<Placement>>($"There is {surplus.ToString(plan.Book.Household.Settings.Numbers)} to place in all; write no more than that.");
         }
 
         Money room = surplus - amount;
         var placements = ImmutableArray.CreateBuilder<Placement>();
         if (amount.IsPositive)
         {
-            placements.Add(new Placement(target, id, amount));
+            placements.Add(new Placement(target, amount));
         }
 
-        foreach (Placement other in plan.Surplus.Placements.Where(placement => placement.Target != target || placement.Id != id))
+        foreach (Placement other in plan.Surplus.Placements.Where(placement => placement.Target != target))
         {
             Money stays = Money.Min(other.Amount, room);
             room -= stays;
@@ -46,29 +46,28 @@ public static class Placing
             }
         }
 
-        return Read.Of(placements.ToImmutable());
+        return Result.Of(placements.ToImmutable());
     }
 
     /// <summary>Places on one target what is left; where nothing is, the whole surplus.</summary>
     /// <param name="plan">The routine as it stands.</param>
     /// <param name="target">A debt, a pot or the buffer.</param>
-    /// <param name="id">The debt or pot; empty for the buffer.</param>
     /// <param name="most">What it can take, such as what is owed; null for any amount. What it can't take stays where it is.</param>
     /// <returns>The placements, together no more than the surplus.</returns>
-    public static ImmutableArray<Placement> Rest(RoutinePlan plan, PlacementTarget target, string id, Money? most)
+    public static ImmutableArray<Placement> Rest(RoutinePlan plan, MoveTarget target, Money? most)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        Money placed = On(plan, target, id);
+        Money placed = On(plan, target);
         Money all = plan.LeftToPlace.IsPositive ? placed + plan.LeftToPlace : plan.Surplus.Before.ClampToZero();
-        return Set(plan, target, id, most is { } limit ? Money.Min(all, limit) : all).Value;
+        return Set(plan, target, most is { } limit ? Money.Min(all, limit) : all).Value;
     }
 
     /// <summary>What is placed on a target.</summary>
-    public static Money On(RoutinePlan plan, PlacementTarget target, string id)
+    public static Money On(RoutinePlan plan, MoveTarget target)
     {
         ArgumentNullException.ThrowIfNull(plan);
         return Money.Sum(
-            plan.Surplus.Placements.Where(placement => placement.Target == target && placement.Id == id).Select(placement => placement.Amount),
+            plan.Surplus.Placements.Where(placement => placement.Target == target).Select(placement => placement.Amount),
             plan.Surplus.Before.Currency);
     }
 }

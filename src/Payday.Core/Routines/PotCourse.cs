@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;
@@ -12,7 +13,7 @@ namespace Payday.Core.Routines;
 /// <param name="Without">The payday without today's placements; null where it takes more than three years or never comes.</param>
 /// <param name="With">The payday with them.</param>
 /// <remarks>Common practice, no source: a placement comes once, a fill each time. A pot that asks what becomes of it has no course.</remarks>
-public sealed record PotCourse(string PotId, LocalDate? Without, LocalDate? With)
+public sealed record PotCourse(PotId PotId, LocalDate? Without, LocalDate? With)
 {
     private const int MostYears = 3;
 
@@ -33,7 +34,7 @@ public sealed record PotCourse(string PotId, LocalDate? Without, LocalDate? With
             {
                 Money missing = pot.Target - pot.Row.HasNow - pot.Row.Fill;
                 Money placed = placements
-                    .Where(placement => placement.Target == PlacementTarget.Pot && placement.Id == pot.Row.Pot.Id)
+                    .Where(placement => placement.Target == MoveTarget.Pot(pot.Row.Pot.Id))
                     .Aggregate(Money.Zero(missing.Currency), (sum, placement) => sum + placement.Amount);
                 return new PotCourse(pot.Row.Pot.Id, FullOn(missing, pot.Row.Fill), FullOn(missing - placed, pot.Row.Fill));
             }),

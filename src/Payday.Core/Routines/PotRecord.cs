@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
@@ -13,7 +14,7 @@ internal static class PotRecord
     private static readonly LedgerEnd Unplaced = LedgerEnd.InAccount(Purpose.LeftToPlace);
 
     /// <summary>What a closed payday filled a pot with; neither what was placed in it as surplus, nor moves.</summary>
-    public static Money FilledOn(Book book, string potId, ClosedPayday closed)
+    public static Money FilledOn(Book book, PotId potId, ClosedPayday closed)
     {
         LedgerEnd account = LedgerEnd.InAccount(Purpose.Pot(potId));
         LedgerEnd waits = LedgerEnd.InAccount(Purpose.KeptBack(potId));
@@ -29,17 +30,17 @@ internal static class PotRecord
 
         // A closing writes the fill first, then what was placed.
         int placed = (closed.Draft.Placements ?? []).Count(placement =>
-            placement.Target == PlacementTarget.Pot && placement.Id == potId && placement.Amount.IsPositive);
+            placement.Target == MoveTarget.Pot(potId) && placement.Amount.IsPositive);
         return putIn.Count > placed && book.Ledger.Stands(putIn[0]) ? putIn[0].Amount : Money.Zero(book.Household.Currency);
     }
 
     /// <summary>What was spent from a pot, in the order in which it was entered; below zero for a refund.</summary>
-    public static IEnumerable<PotSpending> Spendings(Book book, string potId)
+    public static IEnumerable<PotSpending> Spendings(Book book, PotId potId)
     {
-        var spent = new LedgerEnd.Outside(OutsideKind.Spending, potId);
+        var spent = LedgerEnd.SpentFrom(potId);
         return book.Ledger.Of(spent).Select(movement => new PotSpending(movement.Date, movement.To == spent ? movement.Amount : -movement.Amount));
     }
 
     /// <summary>The last day on which something was spent from a pot, or null.</summary>
-    public static LocalDate? LastSpending(Book book, string potId) => Spendings(book, potId).Select(spending => (LocalDate?)spending.Date).Max();
+    public static LocalDate? LastSpending(Book book, PotId potId) => Spendings(book, potId).Select(spending => (LocalDate?)spending.Date).Max();
 }

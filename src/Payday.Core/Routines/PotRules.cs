@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
@@ -32,13 +33,13 @@ internal static class PotRules
             [.. wanted.Rows.Where(row => !row.Changed && row.Fill.IsPositive).Select(row =>
                 new CuttableFill(row.Pot.Id, row.Pot.Rank, row.Fill, Money.Min(row.Pot.Floor, row.Fill), UnitOf(facts, row.Pot)))],
             (wanted.Total - available).ClampToZero());
-        Dictionary<string, Money> cuts = shortfall.Cuts.ToDictionary(cut => cut.PotId, cut => cut.Cut);
+        Dictionary<PotId, Money> cuts = shortfall.Cuts.ToDictionary(cut => cut.PotId, cut => cut.Cut);
         ImmutableArray<PotRow> rows = [.. wanted.Rows.Select(row => Less(row, cuts.GetValueOrDefault(row.Pot.Id, nothing), facts))];
         return new PotsStep(rows, Money.Sum(rows.Select(row => row.Fill), nothing.Currency), Money.Sum(cuts.Values, nothing.Currency));
     }
 
     /// <summary>What the account keeps for a pot's next fill.</summary>
-    public static Money KeptBack(Balances balances, string potId) => balances[LedgerEnd.InAccount(Purpose.KeptBack(potId))];
+    public static Money KeptBack(Balances balances, PotId potId) => balances[LedgerEnd.InAccount(Purpose.KeptBack(potId))];
 
     /// <summary>What one step of a pot's amounts is: a note for a cash pot, a minor unit in the account.</summary>
     public static Money UnitOf(RoutineFacts facts, Pot pot) => PotUnit.Of(pot, facts.Book.Household.Settings.Cash);
@@ -53,7 +54,7 @@ internal static class PotRules
             : null;
         FillProposal proposal = PotFills.Propose(pot, new PotFacts(
             has,
-            has + balances[new LedgerEnd.Outside(OutsideKind.Spending, pot.Id)] + balances[new LedgerEnd.Outside(OutsideKind.Difference, pot.Id)],
+            has + balances[LedgerEnd.SpentFrom(pot.Id)] + balances[LedgerEnd.MissedIn(pot.Id)],
             facts.Period.FillDays(household.Settings.FillDay).Length,
             facts.Payday.Date,
             months.Of(pot, facts.Months, facts.Payday.Date),

@@ -4,7 +4,7 @@ using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;
 
-/// <summary>What goes in each pot.</summary>
+/// <summary>What goes in each pot. Worked out by <see cref="PotRules"/>.</summary>
 /// <param name="Rows">A row a pot, in household order.</param>
 /// <param name="Total">All that goes in.</param>
 /// <param name="Cut">What the proposals were cut by because it doesn't fit.</param>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 
 namespace Payday.Core.Routines;
@@ -19,21 +20,21 @@ public sealed record Recomputed(RoutinePlan Plan, ImmutableArray<string> Dropped
     /// are of an amount: where less is left than was placed, the proposal takes their place. What was filled, paid or
     /// came in stays as decided. A decision in the same step is never undone by this.
     /// </remarks>
-    public static Read<Recomputed> After(RoutinePlan before, RoutineDraft draft)
+    public static Result<Recomputed> After(RoutinePlan before, RoutineDraft draft)
     {
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(draft);
-        Read<RoutinePlan> plan = Routine.Plan(before.Book, draft);
+        Result<RoutinePlan> plan = Routine.Plan(before.Book, draft);
         if (!plan.Ok)
         {
-            return Read.Refused<Recomputed>(plan.Fault);
+            return Result.Refused<Recomputed>(plan.Fault);
         }
 
         var dropped = ImmutableArray.CreateBuilder<string>();
         RoutineDraft fitting = WithoutOverplaced(before, plan.Value, dropped);
         RoutinePlan placed = fitting == draft ? plan.Value : Routine.Plan(before.Book, fitting).Value!;
         RoutineDraft noted = WithoutStaleNotes(before, placed, dropped);
-        return Read.Of(new Recomputed(noted == fitting ? placed : Routine.Plan(before.Book, noted).Value!, dropped.ToImmutable()));
+        return Result.Of(new Recomputed(noted == fitting ? placed : Routine.Plan(before.Book, noted).Value!, dropped.ToImmutable()));
     }
 
     private static RoutineDraft WithoutOverplaced(RoutinePlan before, RoutinePlan after, ImmutableArray<string>.Builder dropped)

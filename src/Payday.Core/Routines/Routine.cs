@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 
@@ -12,40 +13,40 @@ namespace Payday.Core.Routines;
 public static class Routine
 {
     /// <summary>The first payday that can be closed, or why there is none.</summary>
-    public static Read<LocalDate> Next(Book book)
+    public static Result<LocalDate> Next(Book book)
     {
         ArgumentNullException.ThrowIfNull(book);
         BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
         return PayCalendar.Next(book.Household.Sources, holidays, book.OpenFrom.PlusDays(-1)) is { } payday
-            ? Read.Of(payday.Date)
-            : Read.Refused<LocalDate>($"No payday is known from {Iso(book.OpenFrom)} on; add dates to an income source.");
+            ? Result.Of(payday.Date)
+            : Result.Refused<LocalDate>($"No payday is known from {Iso(book.OpenFrom)} on; add dates to an income source.");
     }
 
     /// <summary>The decisions to go on with: those begun, or none yet for the payday asked for or the first that can be closed.</summary>
     /// <param name="book">The book.</param>
     /// <param name="on">The payday asked for, or null for the one that is next.</param>
-    public static Read<RoutineDraft> Begun(Book book, LocalDate? on = null)
+    public static Result<RoutineDraft> Begun(Book book, LocalDate? on = null)
     {
         ArgumentNullException.ThrowIfNull(book);
         if (book.Draft is { } begun && (on is null || on == begun.Payday))
         {
-            return Read.Of(begun);
+            return Result.Of(begun);
         }
 
-        Read<LocalDate> date = on is { } named ? Read.Of(named) : Next(book);
-        return date.Ok ? Read.Of(new RoutineDraft(date.Value)) : Read.Refused<RoutineDraft>(date.Fault);
+        Result<LocalDate> date = on is { } named ? Result.Of(named) : Next(book);
+        return date.Ok ? Result.Of(new RoutineDraft(date.Value)) : Result.Refused<RoutineDraft>(date.Fault);
     }
 
     /// <summary>Computes the routine of a payday.</summary>
     /// <param name="book">The book.</param>
     /// <param name="draft">The payday and what has been decided.</param>
     /// <returns>The seven steps; or one sentence that says why this payday can't be worked on.</returns>
-    public static Read<RoutinePlan> Plan(Book book, RoutineDraft draft)
+    public static Result<RoutinePlan> Plan(Book book, RoutineDraft draft)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(draft);
-        Read<RoutineFacts> facts = FactsOf(book, draft);
-        return facts.Ok ? Read.Of(Plan(facts.Value)) : Read.Refused<RoutinePlan>(facts.Fault);
+        Result<RoutineFacts> facts = FactsOf(book, draft);
+        return facts.Ok ? Result.Of(Plan(facts.Value)) : Result.Refused<RoutinePlan>(facts.Fault);
     }
 
     private static RoutinePlan Plan(RoutineFacts facts)
@@ -91,14 +92,14 @@ public static class Routine
             left.IsNegative ? UnpayableRules.Of(facts.Period.First, income.ToPlace, bills, debts, pots) : []);
     }
 
-    private static Read<RoutineFacts> FactsOf(Book book, RoutineDraft draft)
+    private static Result<RoutineFacts> FactsOf(Book book, RoutineDraft draft)
     {
         LocalDate date = draft.Payday;
         Household household = book.Household;
         BankHolidays holidays = BankHolidays.From(household.Settings.Holidays);
         if (date < book.OpenFrom)
         {
-            return Read.Refused<RoutineFacts>(book.LastClosed is { } last && last.Payday >= date
+            return Result.Refused<RoutineFacts>(book.LastClosed is { } last && last.Payday >= date
                 ? $"The payday of {Iso(last.Payday)} is closed, so none up to it can be worked on again."
                 : $"The household starts on {Iso(household.Start)}, after {Iso(date)}.");
         }
@@ -107,15 +108,15 @@ public static class Routine
             household.Sources, holidays, date, date.PlusMonths(Bills.BillDues.MonthsAhead));
         if (from.IsEmpty || from[0].Date != date)
         {
-            return Read.Refused<RoutineFacts>($"{Iso(date)} is not a payday.{Instead(book, holidays, date)}");
+            return Result.Refused<RoutineFacts>($"{Iso(date)} is not a payday.{Instead(book, holidays, date)}");
         }
 
         if (from.Length == 1)
         {
-            return Read.Refused<RoutineFacts>($"No payday is known after {Iso(date)}; add dates to an income source, so that its pay period has an end.");
+            return Result.Refused<RoutineFacts>($"No payday is known after {Iso(date)}; add dates to an income source, so that its pay period has an end.");
         }
 
-        return Read.Of(new RoutineFacts(
+        return Result.Of(new RoutineFacts(
             book,
             draft,
             from[0],

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Routines;
 
@@ -16,9 +17,9 @@ public readonly record struct SetAsidePart(Money Held, Money SetAside);
 public sealed class SetAsideParts
 {
     private readonly ImmutableDictionary<DueKey, SetAsidePart> dues;
-    private readonly ImmutableDictionary<string, SetAsidePart> later;
+    private readonly ImmutableDictionary<BillId, SetAsidePart> later;
 
-    private SetAsideParts(ImmutableDictionary<DueKey, SetAsidePart> dues, ImmutableDictionary<string, SetAsidePart> later) =>
+    private SetAsideParts(ImmutableDictionary<DueKey, SetAsidePart> dues, ImmutableDictionary<BillId, SetAsidePart> later) =>
         (this.dues, this.later) = (dues, later);
 
     /// <summary>The parts of a step.</summary>
@@ -29,11 +30,11 @@ public sealed class SetAsideParts
         var dues = ImmutableDictionary.CreateBuilder<DueKey, SetAsidePart>();
         foreach (DueRow row in bills.Dues.OrderBy(row => row.Date))
         {
-            SetAsidePart rest = later[row.Key.BillId];
+            SetAsidePart rest = later[row.BillId];
             Money held = Money.Min(rest.Held.ClampToZero(), row.Amount);
             Money added = Money.Min(rest.SetAside.ClampToZero(), row.Amount - held);
             dues[row.Key] = new SetAsidePart(held, added);
-            later[row.Key.BillId] = new SetAsidePart(rest.Held - held, rest.SetAside - added);
+            later[row.BillId] = new SetAsidePart(rest.Held - held, rest.SetAside - added);
         }
 
         return new SetAsideParts(dues.ToImmutable(), later.ToImmutableDictionary());
@@ -43,5 +44,5 @@ public sealed class SetAsideParts
     public SetAsidePart For(DueKey due) => dues[due];
 
     /// <summary>What is for later dues of a bill.</summary>
-    public SetAsidePart Later(string billId) => later[billId];
+    public SetAsidePart Later(BillId billId) => later[billId];
 }

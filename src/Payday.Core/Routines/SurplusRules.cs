@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Debts;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;
@@ -33,7 +34,7 @@ internal static class SurplusRules
     }
 
     /// <summary>What is owed on a debt after this payday's minimum.</summary>
-    public static Money BalanceAfter(DebtsStep debts, string debtId) => debts.Rows.Last(row => row.DebtId == debtId).NewBalance;
+    public static Money BalanceAfter(DebtsStep debts, DebtId debtId) => debts.Rows.Last(row => row.DebtId == debtId).NewBalance;
 
     private static ImmutableArray<Placement> Proposal(Household household, ImmutableArray<DebtState> debts, Money left)
     {
@@ -44,13 +45,13 @@ internal static class SurplusRules
 
         SurplusPlan plan = SurplusPlan.Propose(debts, left, household.Settings.SurplusOrder);
         ImmutableArray<Placement> placements =
-            [.. plan.Payments.Select(payment => new Placement(PlacementTarget.Debt, payment.DebtId, payment.Amount))];
+            [.. plan.Payments.Select(payment => new Placement(MoveTarget.Debt(payment.DebtId), payment.Amount))];
         return plan.LeftOver.IsPositive
-            ? placements.Add(new Placement(PlacementTarget.Buffer, "", plan.LeftOver))
+            ? placements.Add(new Placement(MoveTarget.Buffer, plan.LeftOver))
             : placements;
     }
 
-    private static Money On(ImmutableArray<Placement> placements, string debtId, Money nothing) => placements
-        .Where(placement => placement.Target == PlacementTarget.Debt && placement.Id == debtId)
+    private static Money On(ImmutableArray<Placement> placements, DebtId debtId, Money nothing) => placements
+        .Where(placement => placement.Target == MoveTarget.Debt(debtId))
         .Aggregate(nothing, (sum, placement) => sum + placement.Amount);
 }

@@ -5,7 +5,7 @@ using Payday.Core.Debts;
 
 namespace Payday.Core.Routines;
 
-/// <summary>Where the rest goes.</summary>
+/// <summary>Where the rest goes. Worked out by <see cref="SurplusRules"/>.</summary>
 /// <param name="Before">What is left once bills, minimums and pots have theirs; below zero in a shortfall.</param>
 /// <param name="Placements">Where it goes.</param>
 /// <param name="Changed">Whether the person decided, or this is the proposal.</param>

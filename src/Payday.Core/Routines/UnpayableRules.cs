@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;
@@ -44,7 +45,7 @@ internal static class UnpayableRules
     // Each bill's dues less what is held for them, and what is held beyond them for later ones.
     private static (Obligation[] Lacking, Money Spare) Lacking(LocalDate payday, BillsStep bills)
     {
-        Dictionary<string, Money> held = bills.SetAsides.ToDictionary(line => line.BillId, line => line.HeldBefore.ClampToZero());
+        Dictionary<BillId, Money> held = bills.SetAsides.ToDictionary(line => line.BillId, line => line.HeldBefore.ClampToZero());
         var lacking = new List<Obligation>();
         foreach (SetAsideLine line in bills.SetAsides.Where(line => line.HeldBefore.IsNegative))
         {
@@ -53,8 +54,8 @@ internal static class UnpayableRules
 
         foreach (DueRow due in bills.Dues)
         {
-            Money paid = Money.Min(held[due.Key.BillId], due.Amount);
-            held[due.Key.BillId] -= paid;
+            Money paid = Money.Min(held[due.BillId], due.Amount);
+            held[due.BillId] -= paid;
             lacking.Add(new Obligation(due.Name, due.Date, due.Amount - paid, due.Essential ? ObligationKind.EssentialBill : ObligationKind.Bill));
         }
 

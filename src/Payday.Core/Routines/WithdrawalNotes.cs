@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.NotePlanning;
 using Payday.Core.Pots;
 
@@ -20,7 +21,7 @@ internal static class WithdrawalNotes
         ImmutableSortedDictionary<long, int> taken = Count(chosen.OfType<PartNotes>());
 
         // Where a machine's limit leaves some out, the pots that matter most are served first.
-        Dictionary<string, int> ranks = pots.ToDictionary(pot => pot.Id, pot => pot.Rank);
+        Dictionary<PotId, int> ranks = pots.ToDictionary(pot => pot.Id, pot => pot.Rank);
         NotePlan rest = NotePlanner.Plan(new NoteRequest(
             household.Settings.Cash.Notes,
             Less(onHand, taken),

@@ -4,6 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.NotesAtHome;
 using Payday.Core.Pots;
 
@@ -29,13 +30,13 @@ internal static class WithdrawalRules
 
         NotePart[] parts = [.. wanted.SelectMany(pot => pot.Parts)];
         NotePlan plan = WithdrawalNotes.Plan(facts, usable, parts, household.Pots);
-        ILookup<string, PartNotes> byPot = plan.Parts.ToLookup(part => part.Part.Pot);
+        ILookup<PotId, PartNotes> byPot = plan.Parts.ToLookup(part => part.Part.Pot);
         return new WithdrawalStep([.. wanted.Select(pot => Row(facts, pot.Pot, pot.Amount, byPot[pot.Pot.Id]))], onHand, plan) { OwedBack = owedBack };
     }
 
     private static Money AmountFor(RoutineFacts facts, PotRow row, SurplusStep surplus) =>
         surplus.Placements
-            .Where(placement => placement.Target == PlacementTarget.Pot && placement.Id == row.Pot.Id)
+            .Where(placement => placement.Target == MoveTarget.Pot(row.Pot.Id))
             .Aggregate(row.Fill, (sum, placement) => sum + placement.Amount)
         + PotRules.KeptBack(facts.Book.Ledger.Balances, row.Pot.Id);
 

@@ -7,7 +7,7 @@ using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;
 
-/// <summary>The cash pots in notes.</summary>
+/// <summary>The cash pots in notes. Worked out by <see cref="WithdrawalRules"/>.</summary>
 /// <param name="Pots">A row a cash pot that gets anything.</param>
 /// <param name="OnHand">By note value in minor units: the loose notes at home.</param>
 /// <param name="Plan">Which notes go where.</param>

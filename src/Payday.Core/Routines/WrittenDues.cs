@@ -13,10 +13,10 @@ internal sealed class WrittenDues
     private const int MonthsBack = 1;
 
     private readonly LocalDate from;
-    private readonly ILookup<string, ClosedDue> byOwner;
+    private readonly ILookup<DueOwner, ClosedDue> byOwner;
 
     private WrittenDues(LocalDate from, IEnumerable<ClosedDue> dues) =>
-        (this.from, byOwner) = (from, dues.OrderBy(due => due.Key.Scheduled).ToLookup(due => due.Key.BillId));
+        (this.from, byOwner) = (from, dues.OrderBy(due => due.Key.Scheduled).ToLookup(due => due.Key.Owner));
 
     public static WrittenDues OfBills(Book book) => Of(book, payday => payday.Dues);
 
@@ -27,7 +27,7 @@ internal sealed class WrittenDues
 
     /// <summary>What was written down for one bill or debt, with the time that it is now, and the times that nobody wrote down yet.</summary>
     public (ImmutableArray<(ClosedDue Due, Occurrence? Time)> Known, ImmutableArray<Occurrence> Fresh) Among(
-        string owner, Schedule schedule, Shift shift, LocalDate? until, BankHolidays holidays, LocalDate to)
+        DueOwner owner, Schedule schedule, Shift shift, LocalDate? until, BankHolidays holidays, LocalDate to)
     {
         ClosedDue[] known = [.. byOwner[owner]];
         ImmutableArray<Occurrence> times = Occurrences.Between(schedule, shift, holidays, from.PlusMonths(-MonthsBack), to, until);

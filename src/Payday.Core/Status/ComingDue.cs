@@ -1,11 +1,11 @@
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Bills;
 
 namespace Payday.Core.Status;
 
 /// <summary>A date by which money has to leave the account.</summary>
-/// <param name="Kind">What asks for it.</param>
-/// <param name="Id">The bill or debt.</param>
+/// <param name="Owner">The bill or debt that asks for it.</param>
 /// <param name="Name">What the person calls it.</param>
 /// <param name="Date">By when, shifts done.</param>
 /// <param name="Amount">
@@ -13,7 +13,11 @@ namespace Payday.Core.Status;
 /// minimums before it paid. Zero or more.
 /// </param>
 /// <param name="Paid">Whether it has left the account; a minimum stands until the payday after the one that covered it.</param>
-public sealed record ComingDue(DueKind Kind, string Id, string Name, LocalDate Date, Money Amount, bool Paid);
+public sealed record ComingDue(DueOwner Owner, string Name, LocalDate Date, Money Amount, bool Paid)
+{
+    /// <summary>What asks for it.</summary>
+    public DueKind Kind => Owner.Bill is null ? DueKind.Minimum : DueKind.Bill;
+}
 
 /// <summary>What asks for money by a date.</summary>
 public enum DueKind

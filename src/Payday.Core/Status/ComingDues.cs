@@ -5,6 +5,7 @@ using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Debts;
+using Payday.Core.Ids;
 using Payday.Core.Routines;
 
 namespace Payday.Core.Status;
@@ -37,34 +38,34 @@ public static class ComingDues
 
     private static IEnumerable<ComingDue> Open(Book book, BankHolidays holidays, LocalDate to)
     {
-        Dictionary<string, string> names = book.Household.Bills.ToDictionary(bill => bill.Id, bill => bill.Name);
+        Dictionary<BillId, string> names = book.Household.Bills.ToDictionary(bill => bill.Id, bill => bill.Name);
         return OpenDues.OfBills(book, holidays, to)
-            .Select(due => new ComingDue(DueKind.Bill, due.Key.BillId, names[due.Key.BillId], due.Date, due.Amount, Paid: false));
+            .Select(due => new ComingDue(due.Key.Owner, names[due.BillId], due.Date, due.Amount, Paid: false));
     }
 
     private static IEnumerable<ComingDue> Paid(Book book, Bill bill, BankHolidays holidays) => book.Closed
         .SelectMany(payday => payday.Dues)
-        .Where(due => due.Paid && due.Key.BillId == bill.Id)
-        .Select(due => new ComingDue(DueKind.Bill, bill.Id, bill.Name, holidays.Shift(due.Key.Scheduled, bill.Shift), due.Amount, Paid: true));
+        .Where(due => due.Paid && due.Key.Bill == bill.Id)
+        .Select(due => new ComingDue(DueOwner.Of(bill.Id), bill.Name, holidays.Shift(due.Key.Scheduled, bill.Shift), due.Amount, Paid: true));
 
     // The payday has put its money aside for the lender; until the next one it is still to be sent off by its day.
     private static IEnumerable<ComingDue> Covered(Book book, Debt debt) => book.Closed
         .SelectMany(payday => (payday.Minimums ?? [])
-            .Where(due => due.Paid && due.Key.BillId == debt.Id)
-            .Select(due => new ComingDue(DueKind.Minimum, debt.Id, debt.Name, due.Key.Scheduled, due.Amount, Paid: payday != book.LastClosed)));
+            .Where(due => due.Paid && due.Key.Debt == debt.Id)
+            .Select(due => new ComingDue(DueOwner.Of(debt.Id), debt.Name, due.Key.Scheduled, due.Amount, Paid: payday != book.LastClosed)));
 
     private static bool IsCovered(Book book, ComingDue due) =>
-        book.LastClosed?.Minimums is { } minimums && minimums.Any(covered => covered.Paid && covered.Key == new DueKey(due.Id, due.Date));
+        book.LastClosed?.Minimums is { } minimums && minimums.Any(covered => covered.Paid && covered.Key == new DueKey(due.Owner, due.Date));
 
     private static IEnumerable<ComingDue> Ahead(Book book, Debt debt, BankHolidays holidays, LocalDate to)
     {
         Money balance = book.Ledger.Balances.OwedOn(debt.Id).ClampToZero();
-        foreach (OpenMinimum due in OpenDues.OfDebts(book, holidays, to).Where(due => due.Key.BillId == debt.Id).TakeWhile(_ => balance.IsPositive))
+        foreach (OpenMinimum due in OpenDues.OfDebts(book, holidays, to).Where(due => due.Key.Debt == debt.Id).TakeWhile(_ => balance.IsPositive))
         {
             Money interest = due.IsCharged ? Money.Zero(balance.Currency) : balance.MonthOfInterest(debt.YearlyRate);
             Money minimum = debt.Minimum.Due(balance, interest);
             balance += interest - minimum;
-            yield return new ComingDue(DueKind.Minimum, debt.Id, debt.Name, due.Date, minimum, Paid: false);
+            yield return new ComingDue(DueOwner.Of(debt.Id), debt.Name, due.Date, minimum, Paid: false);
         }
     }
 }

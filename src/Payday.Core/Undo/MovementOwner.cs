@@ -1,5 +1,6 @@
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Undo;
 
@@ -7,7 +8,7 @@ namespace Payday.Core.Undo;
 /// <param name="Kind">What sort of record.</param>
 /// <param name="Name">What a sentence calls it, e.g. <c>card purchase 3</c>.</param>
 /// <param name="PotId">The pot of a count or a fill; null for anything else.</param>
-public sealed record MovementOwner(ObstacleKind Kind, string Name, string? PotId = null)
+public sealed record MovementOwner(ObstacleKind Kind, string Name, PotId? PotId = null)
 {
     /// <summary>The record that stands and that a movement belongs to, other than a closed payday; null where there is none.</summary>
     public static MovementOwner? Of(Book book, long movement)
@@ -45,5 +46,5 @@ public sealed record MovementOwner(ObstacleKind Kind, string Name, string? PotId
 
     internal static string NameOf(Book book, FillKey key) => $"the fill of {PotName(book, key.PotId)} for {PlainDates.DayMonthYear(key.Day)}";
 
-    internal static string PotName(Book book, string potId) => book.Household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId;
+    internal static string PotName(Book book, PotId potId) => book.Household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId.Text;
 }

@@ -1,10 +1,12 @@
+using Payday.Core.Ids;
+
 namespace Payday.Core.Undo;
 
 /// <summary>What has to be taken back before something else can be.</summary>
 /// <param name="Kind">What it is, so that a screen or a command can say what leads to it.</param>
 /// <param name="Sentence">One sentence: what is in the way, and what to do.</param>
 /// <param name="PotId">The pot whose count or fill it is; null for anything else.</param>
-public sealed record Obstacle(ObstacleKind Kind, string Sentence, string? PotId = null);
+public sealed record Obstacle(ObstacleKind Kind, string Sentence, PotId? PotId = null);
 
 /// <summary>What can be in the way of taking something back.</summary>
 public enum ObstacleKind

@@ -3,6 +3,8 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 
 namespace Payday.Core.Undo;
@@ -54,7 +56,7 @@ internal sealed class TakingBack
     /// Takes back what a record took up; but what a later purchase or count of the pot would have taken up itself, had it
     /// been the first, belongs to that from now on.
     /// </summary>
-    public void AddTakenUp(string potId, TakenUp taken, long own)
+    public void AddTakenUp(PotId potId, TakenUp taken, long own)
     {
         foreach (FillKey key in taken.Fills)
         {
@@ -136,11 +138,11 @@ internal sealed class TakingBack
     private static bool Sees(WeekCount count, Movement movement) =>
         movement.Number < count.FirstMovement && movement.Date <= count.Date && (IsOf(count, movement.From) || IsOf(count, movement.To));
 
-    private static bool IsOf(WeekCount count, LedgerEnd end) => end is LedgerEnd.Held { Place: Place.Cash } held && held.Purpose.Id == count.PotId
+    private static bool IsOf(WeekCount count, LedgerEnd end) => end is LedgerEnd.Held { Place: Place.Cash } held && held.Purpose.PotId == count.PotId
         && (held.Purpose.Kind is PurposeKind.Pot or PurposeKind.Wallet || (held.Purpose.Kind == PurposeKind.OwedBack && count.Notes is not null));
 
     // To the first record of the pot after it that covers the day.
-    private bool HandedOver(string potId, TakenUp piece, long own, LocalDate day)
+    private bool HandedOver(PotId potId, TakenUp piece, long own, LocalDate day)
     {
         WeekRecords weeks = Book.Weeks;
         CardPurchase? purchase = weeks.StandingPurchases.FirstOrDefault(later => later.PotId == potId && later.FirstMovement > own && later.Date >= day);
@@ -164,11 +166,11 @@ internal sealed class TakingBack
     /// <param name="date">The day on which that happens.</param>
     /// <param name="reason">What its reverses say.</param>
     /// <param name="records">What becomes of the records.</param>
-    public Read<Book> Done(LocalDate date, string reason, Func<WeekRecords, WeekRecords> records)
+    public Result<Book> Done(LocalDate date, string reason, Func<WeekRecords, WeekRecords> records)
     {
         if (InTheWay() is { } obstacle)
         {
-            return Read.Refused<Book>(obstacle.Sentence);
+            return Result.Refused<Book>(obstacle.Sentence);
         }
 
         var writer = new WeekWriter(Book);
@@ -177,6 +179,6 @@ internal sealed class TakingBack
         {
             Fills = weeks.Fills.RemoveAll(fill => fills.Contains(fill.Key) || (fill.Movement is { } number && movements.Contains(number))),
         }));
-        return Read.Of(writer.Book);
+        return Result.Of(writer.Book);
     }
 }

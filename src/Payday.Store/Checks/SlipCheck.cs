@@ -3,6 +3,7 @@ using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 
 namespace Payday.Store.Checks;
@@ -45,10 +46,10 @@ internal static class SlipCheck
     private static IEnumerable<Finding> OfPots(Book book, ClosedPayday closed)
     {
         NumberStyle style = book.Household.Settings.Numbers;
-        ImmutableSortedDictionary<string, Money> notes = Sums(book, closed.Parts.Select(part => (part.PotId, NoteBag.Worth(part.Notes, book.Household.Currency))));
-        ImmutableSortedDictionary<string, Money> moved = Sums(book, Moved(book, closed));
+        ImmutableSortedDictionary<PotId, Money> notes = Sums(book, closed.Parts.Select(part => (part.PotId, NoteBag.Worth(part.Notes, book.Household.Currency))));
+        ImmutableSortedDictionary<PotId, Money> moved = Sums(book, Moved(book, closed));
         Money nothing = Money.Zero(book.Household.Currency);
-        foreach (string pot in notes.Keys.Union(moved.Keys).Order(StringComparer.Ordinal))
+        foreach (PotId pot in notes.Keys.Union(moved.Keys).Order())
         {
             Money onSheet = notes.GetValueOrDefault(pot, nothing);
             Money inLedger = moved.GetValueOrDefault(pot, nothing);
@@ -63,23 +64,23 @@ internal static class SlipCheck
         }
     }
 
-    private static IEnumerable<(string PotId, Money Amount)> Moved(Book book, ClosedPayday closed)
+    private static IEnumerable<(PotId PotId, Money Amount)> Moved(Book book, ClosedPayday closed)
     {
         for (long number = closed.FirstMovement; number <= closed.LastMovement; number++)
         {
             Movement movement = book.Ledger.Movements[(int)number - 1];
-            if (movement.To is LedgerEnd.Held { Place: Place.Cash, Purpose: { Kind: PurposeKind.Pot } purpose })
+            if (movement.To is LedgerEnd.Held { Place: Place.Cash, Purpose: { Kind: PurposeKind.Pot, PotId: { } pot } })
             {
-                yield return (purpose.Id, movement.Amount);
+                yield return (pot, movement.Amount);
             }
         }
     }
 
-    private static ImmutableSortedDictionary<string, Money> Sums(Book book, IEnumerable<(string PotId, Money Amount)> parts) => parts
+    private static ImmutableSortedDictionary<PotId, Money> Sums(Book book, IEnumerable<(PotId PotId, Money Amount)> parts) => parts
         .GroupBy(part => part.PotId)
-        .ToImmutableSortedDictionary(pot => pot.Key, pot => Money.Sum(pot.Select(part => part.Amount), book.Household.Currency), StringComparer.Ordinal);
+        .ToImmutableSortedDictionary(pot => pot.Key, pot => Money.Sum(pot.Select(part => part.Amount), book.Household.Currency));
 
-    private static string Name(Book book, string id) => book.Household.Pots.FirstOrDefault(pot => pot.Id == id)?.Name ?? id;
+    private static string Name(Book book, PotId id) => book.Household.Pots.FirstOrDefault(pot => pot.Id == id)?.Name ?? id.Text;
 
     private static string Date(ClosedPayday closed) => LocalDatePattern.Iso.Format(closed.Payday);
 }

@@ -1,6 +1,5 @@
 using LiteDB;
 using Payday.Store.Contents;
-using Payday.Store.Documents;
 using Payday.Store.Edits;
 
 namespace Payday.Store.Databases;

@@ -1,6 +1,8 @@
 using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Ids;
+using Payday.Store.Contents;
 using Payday.Store.Edits;
 using Payday.Store.Fields;
 
@@ -20,7 +22,7 @@ internal static class ClosedDocument
         to.Whole("lastMovement", closed.LastMovement);
         to.List("dues", closed.Dues, static (item, due) =>
         {
-            item.Text("bill", due.Key.BillId);
+            item.Text("bill", due.Key.Bill!.Value.Text);
             item.Date("date", due.Key.Scheduled);
             item.Amount("amount", due.Amount);
             item.Flag("paid", due.Paid);
@@ -28,18 +30,18 @@ internal static class ClosedDocument
         });
         to.List("parts", closed.Parts, static (item, part) =>
         {
-            item.Text("pot", part.PotId);
+            item.Text("pot", part.PotId.Text);
             item.OptionalDate("week", part.Week);
             item.Notes("notes", part.Notes);
         });
-        to.Amounts("keptBack", closed.KeptBack);
+        to.Amounts("keptBack", closed.KeptBack, static pot => pot.Text);
         to.Notes("withdraw", closed.Withdraw);
         to.Notes("reused", closed.Reused);
         to.Notes("onHandAfter", closed.OnHandAfter);
         to.OptionalPart("draft", closed.Draft, DraftDocument.Form.Write);
         to.OptionalList<ClosedDue>("minimums", closed.Minimums, static (item, due) =>
         {
-            item.Text("debt", due.Key.BillId);
+            item.Text("debt", due.Key.Debt!.Value.Text);
             item.Date("date", due.Key.Scheduled);
             item.Amount("amount", due.Amount);
             item.Flag("paid", due.Paid);
@@ -54,9 +56,9 @@ internal static class ClosedDocument
             from.Whole("firstMovement"),
             from.Whole("lastMovement"),
             [.. from.List("dues", static item => new ClosedDue(
-                new DueKey(item.Text("bill"), item.Date("date")), item.Amount("amount"), item.Flag("paid"), item.OptionalFlag("decided") ?? false))],
-            [.. from.List("parts", static item => new ClosedPart(item.Text("pot"), item.OptionalDate("week"), item.Notes("notes")))],
-            from.Amounts("keptBack"),
+                new DueKey(new BillId(item.Text("bill")), item.Date("date")), item.Amount("amount"), item.Flag("paid"), item.OptionalFlag("decided") ?? false))],
+            [.. from.List("parts", static item => new ClosedPart(new(item.Text("pot")), item.OptionalDate("week"), item.Notes("notes")))],
+            from.Amounts("keptBack", static text => new PotId(text)),
             from.Notes("withdraw"),
             from.Notes("reused"),
             from.Notes("onHandAfter"),
@@ -65,7 +67,7 @@ internal static class ClosedDocument
             from.OptionalPart("draft", DraftDocument.Form.Read) ?? new RoutineDraft(period.First))
         {
             Minimums = from.OptionalList("minimums", static item => new ClosedDue(
-                new DueKey(item.Text("debt"), item.Date("date")), item.Amount("amount"), item.Flag("paid"))) is { } minimums ? [.. minimums] : null,
+                new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Amount("amount"), item.Flag("paid"))) is { } minimums ? [.. minimums] : null,
         };
     }
 }

@@ -13,18 +13,28 @@ internal static class CountDocument
 
     public static void WriteTarget(IFieldWriter to, MoveTarget target)
     {
-        to.Choice("target", StoredChoices.Targets, target.Target);
-        to.Text("id", target.Id);
+        to.Choice("target", StoredChoices.Targets, target.Kind);
+        to.Text("id", target.IdText);
     }
 
-    public static MoveTarget ReadTarget(IFieldReader from) => new(from.Choice("target", StoredChoices.Targets), from.Text("id"));
+    public static MoveTarget ReadTarget(IFieldReader from)
+    {
+        PlacementTarget target = from.Choice("target", StoredChoices.Targets);
+        string id = from.Text("id");
+        return target switch
+        {
+            PlacementTarget.Debt => MoveTarget.Debt(new(id)),
+            PlacementTarget.Pot => MoveTarget.Pot(new(id)),
+            _ => MoveTarget.Buffer,
+        };
+    }
 
     private static void Write(IFieldWriter to, WeekCount count)
     {
         to.Whole("_id", count.Number);
         to.Date("date", count.Date);
         to.Date("week", count.Week);
-        to.Text("pot", count.PotId);
+        to.Text("pot", count.PotId.Text);
         to.OptionalDate("since", count.Since);
         to.Amount("before", count.Before);
         to.Amount("filled", count.Filled);
@@ -61,7 +71,7 @@ internal static class CountDocument
         from.Whole("_id"),
         from.Date("date"),
         from.Date("week"),
-        from.Text("pot"),
+        new(from.Text("pot")),
         from.OptionalDate("since"),
         from.Amount("before"),
         from.Amount("filled"),

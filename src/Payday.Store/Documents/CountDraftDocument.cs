@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Core.Books;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Store.Edits;
 using Payday.Store.Fields;
@@ -17,7 +18,7 @@ internal static class CountDraftDocument
         to.Date("_id", draft.Date);
         to.List("entries", draft.Entries, static (item, pair) =>
         {
-            item.Text("pot", pair.Key);
+            item.Text("pot", pair.Key.Text);
             item.Amount("left", pair.Value.Left);
             item.OptionalNotes("notes", pair.Value.Notes);
             item.Amount("missing", pair.Value.Missing);
@@ -30,10 +31,10 @@ internal static class CountDraftDocument
 
     private static CountDraft Read(IFieldReader from) => new(
         from.Date("_id"),
-        from.List("entries", Entry).ToImmutableSortedDictionary(StringComparer.Ordinal));
+        from.List("entries", Entry).ToImmutableSortedDictionary());
 
-    private static KeyValuePair<string, CountEntry> Entry(IFieldReader from) => KeyValuePair.Create(
-        from.Text("pot"),
+    private static KeyValuePair<PotId, CountEntry> Entry(IFieldReader from) => KeyValuePair.Create(
+        new PotId(from.Text("pot")),
         new CountEntry(from.Amount("left"))
         {
             Notes = from.OptionalNotes("notes"),

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Books;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Store.Edits;
 using Payday.Store.Fields;
@@ -18,28 +19,28 @@ internal static class DraftDocument
     {
         to.Date("_id", draft.Payday);
         to.Choice("step", StoredChoices.Steps, draft.Step);
-        to.Amounts("incomes", draft.Incomes);
-        to.Amounts("oneOffs", draft.OneOffs);
+        to.Amounts("incomes", draft.Incomes, static source => source.Text);
+        to.Amounts("oneOffs", draft.OneOffs, static name => name);
         to.List("dues", draft.Dues, static (item, due) =>
         {
-            item.Text("bill", due.Key.BillId);
+            item.Text("bill", due.Key.Bill!.Value.Text);
             item.Date("date", due.Key.Scheduled);
             item.OptionalAmount("actual", due.Value.Actual);
             item.OptionalFlag("paid", due.Value.Paid);
         });
         to.OptionalChoice("setAsides", StoredChoices.SetAsideModes, draft.SetAsides);
-        to.Amounts("debtPayments", draft.DebtPayments);
+        to.Amounts("debtPayments", draft.DebtPayments, static debt => debt.Text);
         to.OptionalAmount("fromBuffer", draft.FromBuffer);
         to.OptionalList<KeyValuePair<DueKey, Money>>("minimums", draft.Minimums.IsEmpty ? null : [.. draft.Minimums], static (item, due) =>
         {
-            item.Text("debt", due.Key.BillId);
+            item.Text("debt", due.Key.Debt!.Value.Text);
             item.Date("date", due.Key.Scheduled);
             item.Amount("amount", due.Value);
         });
-        to.Amounts("fills", draft.Fills);
+        to.Amounts("fills", draft.Fills, static pot => pot.Text);
         to.List("notes", draft.Notes, static (item, part) =>
         {
-            item.Text("pot", part.Key.PotId);
+            item.Text("pot", part.Key.PotId.Text);
             item.OptionalDate("week", part.Key.Week);
             item.Notes("notes", part.Value);
         });
@@ -48,8 +49,7 @@ internal static class DraftDocument
         to.Flag("usesOwedBack", draft.UsesOwedBack);
         to.OptionalList<Placement>("placements", draft.Placements, static (item, placed) =>
         {
-            item.Choice("target", StoredChoices.Targets, placed.Target);
-            item.Text("id", placed.Id);
+            CountDocument.WriteTarget(item, placed.Target);
             item.Amount("amount", placed.Amount);
         });
     }
@@ -58,23 +58,23 @@ internal static class DraftDocument
     private static RoutineDraft Read(IFieldReader from) => new(from.Date("_id"))
     {
         Step = from.Choice("step", StoredChoices.Steps),
-        Incomes = from.Amounts("incomes"),
-        OneOffs = from.Amounts("oneOffs"),
+        Incomes = from.Amounts("incomes", static text => new SourceId(text)),
+        OneOffs = from.Amounts("oneOffs", static name => name, StringComparer.Ordinal),
         Dues = from.List("dues", static item => KeyValuePair.Create(
-            new DueKey(item.Text("bill"), item.Date("date")),
+            new DueKey(new BillId(item.Text("bill")), item.Date("date")),
             new DueDecision(item.OptionalAmount("actual"), item.OptionalFlag("paid")))).ToImmutableSortedDictionary(),
         SetAsides = from.OptionalChoice("setAsides", StoredChoices.SetAsideModes),
-        DebtPayments = from.Amounts("debtPayments"),
+        DebtPayments = from.Amounts("debtPayments", static text => new DebtId(text)),
         FromBuffer = from.OptionalAmount("fromBuffer"),
         Minimums = (from.OptionalList("minimums", static item => KeyValuePair.Create(
-            new DueKey(item.Text("debt"), item.Date("date")), item.Amount("amount"))) ?? []).ToImmutableSortedDictionary(),
-        Fills = from.Amounts("fills"),
+            new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Amount("amount"))) ?? []).ToImmutableSortedDictionary(),
+        Fills = from.Amounts("fills", static text => new PotId(text)),
         Notes = (from.OptionalList("notes", static item => KeyValuePair.Create(
-            new PartKey(item.Text("pot"), item.OptionalDate("week")), item.Notes("notes"))) ?? []).ToImmutableSortedDictionary(),
+            new PartKey(new(item.Text("pot")), item.OptionalDate("week")), item.Notes("notes"))) ?? []).ToImmutableSortedDictionary(),
         LeavesNotesAtHome = from.OptionalFlag("leavesNotesAtHome") ?? false,
         AsksATeller = from.OptionalFlag("asksATeller") ?? false,
         UsesOwedBack = from.OptionalFlag("usesOwedBack") ?? false,
         Placements = from.OptionalList("placements", static item => new Placement(
-            item.Choice("target", StoredChoices.Targets), item.Text("id"), item.Amount("amount"))) is { } placements ? [.. placements] : null,
+            CountDocument.ReadTarget(item), item.Amount("amount"))) is { } placements ? [.. placements] : null,
     };
 }

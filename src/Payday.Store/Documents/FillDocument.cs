@@ -22,7 +22,7 @@ internal static class FillDocument
     {
         to.Date("payday", fill.Key.Payday);
         to.OptionalDate("week", fill.Key.Week);
-        to.Text("pot", fill.Key.PotId);
+        to.Text("pot", fill.Key.PotId.Text);
         to.Choice("state", StoredChoices.FillStates, fill.State);
         to.Date("date", fill.Date);
         to.Amount("amount", fill.Amount);
@@ -36,7 +36,7 @@ internal static class FillDocument
     }
 
     private static WalletFill ReadMark(IFieldReader from) => new(
-        new FillKey(from.Date("payday"), from.OptionalDate("week"), from.Text("pot")),
+        new FillKey(from.Date("payday"), from.OptionalDate("week"), new(from.Text("pot"))),
         from.Choice("state", StoredChoices.FillStates),
         from.Date("date"),
         from.Amount("amount"),
@@ -46,10 +46,10 @@ internal static class FillDocument
     {
         int order = left.Key.Payday.CompareTo(right.Key.Payday);
         order = order != 0 ? order : Nullable.Compare(left.Key.Week, right.Key.Week);
-        return order != 0 ? order : string.CompareOrdinal(left.Key.PotId, right.Key.PotId);
+        return order != 0 ? order : left.Key.PotId.CompareTo(right.Key.PotId);
     }
 
     // The pot in hexadecimal, because ids of documents don't differ by case alone.
     private static string Id(FillKey key) =>
-        $"{Bson.Of(key.Payday).AsString} {(key.Week is { } week ? Bson.Of(week).AsString : "-")} {Convert.ToHexString(Encoding.UTF8.GetBytes(key.PotId))}";
+        $"{Bson.Of(key.Payday).AsString} {(key.Week is { } week ? Bson.Of(week).AsString : "-")} {Convert.ToHexString(Encoding.UTF8.GetBytes(key.PotId.Text))}";
 }

@@ -1,4 +1,6 @@
 using Payday.Core.Books;
+using Payday.Core.Ids;
+using Payday.Store.Contents;
 using Payday.Store.Edits;
 using Payday.Store.Fields;
 
@@ -14,7 +16,7 @@ internal static class PurchaseDocument
     {
         to.Whole("_id", purchase.Number);
         to.Date("date", purchase.Date);
-        to.OptionalText("pot", purchase.PotId);
+        to.OptionalText("pot", purchase.PotId?.Text);
         to.Amount("amount", purchase.Amount);
         to.Amount("owedBack", purchase.OwedBack);
         to.Text("what", purchase.What);
@@ -27,7 +29,7 @@ internal static class PurchaseDocument
     private static CardPurchase Read(IFieldReader from) => new(
         from.Whole("_id"),
         from.Date("date"),
-        from.OptionalText("pot"),
+        from.OptionalText("pot") is { } pot ? new PotId(pot) : null,
         from.Amount("amount"),
         from.Amount("owedBack"),
         from.Text("what"),

@@ -1,4 +1,6 @@
 using Payday.Core.Books;
+using Payday.Core.Ids;
+using Payday.Store.Contents;
 using Payday.Store.Edits;
 using Payday.Store.Fields;
 
@@ -17,14 +19,14 @@ internal static class ReturnDocument
         to.OptionalDate("payday", back.Payday);
         to.List("pots", back.Pots, static (item, pot) =>
         {
-            item.Text("pot", pot.PotId);
+            item.Text("pot", pot.PotId.Text);
             item.Amount("amount", pot.Amount);
             item.OptionalNotes("notes", pot.Notes);
         });
         to.List("swaps", back.Swaps, static (item, swap) =>
         {
-            item.Text("pot", swap.PotId);
-            item.OptionalText("with", swap.With);
+            item.Text("pot", swap.PotId.Text);
+            item.OptionalText("with", swap.With?.Text);
             item.Notes("gives", swap.Gives);
             item.Notes("gets", swap.Gets);
         });
@@ -43,8 +45,9 @@ internal static class ReturnDocument
         from.Whole("_id"),
         from.Date("date"),
         from.OptionalDate("payday"),
-        [.. from.List("pots", static item => new ReturnedPot(item.Text("pot"), item.Amount("amount"), item.OptionalNotes("notes")))],
-        [.. from.List("swaps", static item => new NoteSwap(item.Text("pot"), item.OptionalText("with"), item.Notes("gives"), item.Notes("gets")))],
+        [.. from.List("pots", static item => new ReturnedPot(new(item.Text("pot")), item.Amount("amount"), item.OptionalNotes("notes")))],
+        [.. from.List("swaps", static item => new NoteSwap(
+            new(item.Text("pot")), item.OptionalText("with") is { } with ? new PotId(with) : null, item.Notes("gives"), item.Notes("gets")))],
         [.. from.List("settles", static item => new SettledItem(
             new OwedKey(item.Choice("kind", StoredChoices.OwedKinds), item.Whole("number")), item.Amount("amount")))],
         from.Whole("firstMovement"),

@@ -7,7 +7,7 @@ using Payday.Store.Fields;
 namespace Payday.Store.Documents;
 
 /// <summary>The choices that documents hold, each with its words.</summary>
-/// <remarks>Kinds of purposes and who is outside have theirs in the keys of ledger ends, the choices of the household file in <see cref="HouseholdFiles.Words"/>.</remarks>
+/// <remarks>Kinds of purposes and who is outside have theirs in the keys of ledger ends, the choices of the household file in <see cref="Formats.Words"/>.</remarks>
 internal static class StoredChoices
 {
     public static StoredWords<RoutineStep> Steps { get; } = new(

@@ -15,12 +15,12 @@ internal static class TakenUpDocument
         {
             item.Date("payday", key.Payday);
             item.OptionalDate("week", key.Week);
-            item.Text("pot", key.PotId);
+            item.Text("pot", key.PotId.Text);
         });
         part.List("movements", some.Movements, static (item, number) => item.Whole("number", number));
     });
 
     public static TakenUp Read(IFieldReader from) => from.OptionalPart(Name, static part => new TakenUp(
-        [.. part.List("fills", static item => new FillKey(item.Date("payday"), item.OptionalDate("week"), item.Text("pot")))],
+        [.. part.List("fills", static item => new FillKey(item.Date("payday"), item.OptionalDate("week"), new(item.Text("pot"))))],
         [.. part.List("movements", static item => item.Whole("number"))])) ?? TakenUp.Nothing;
 }

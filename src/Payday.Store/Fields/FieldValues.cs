@@ -50,15 +50,16 @@ internal static class FieldValues
     public static List<T> List<T>(this IFieldReader from, string name, Func<IFieldReader, T> read) => from.OptionalList(name, read) ?? throw Missing(name);
 
     // A list, not a document: the fields of a BSON document don't differ by case alone, and names that people give may.
-    public static void Amounts(this IFieldWriter to, string name, ImmutableSortedDictionary<string, Money> value) =>
-        to.OptionalList(name, value, static (item, pair) =>
+    public static void Amounts<TId>(this IFieldWriter to, string name, ImmutableSortedDictionary<TId, Money> value, Func<TId, string> text)
+        where TId : notnull => to.OptionalList(name, value, (item, pair) =>
         {
-            item.Text("id", pair.Key);
+            item.Text("id", text(pair.Key));
             item.Amount("amount", pair.Value);
         });
 
-    public static ImmutableSortedDictionary<string, Money> Amounts(this IFieldReader from, string name) =>
-        from.List(name, static item => KeyValuePair.Create(item.Text("id"), item.Amount("amount"))).ToImmutableSortedDictionary(StringComparer.Ordinal);
+    public static ImmutableSortedDictionary<TId, Money> Amounts<TId>(this IFieldReader from, string name, Func<string, TId> id, IComparer<TId>? order = null)
+        where TId : notnull =>
+        from.List(name, item => KeyValuePair.Create(id(item.Text("id")), item.Amount("amount"))).ToImmutableSortedDictionary(order);
 
     private static FormatException Missing(string name) => new($"The field '{name}' is missing.");
 }

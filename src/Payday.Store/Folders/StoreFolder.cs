@@ -1,5 +1,4 @@
 using Payday.Store.Files;
-using Payday.Store.Snapshots;
 
 namespace Payday.Store.Folders;
 

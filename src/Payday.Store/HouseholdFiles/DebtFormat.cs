@@ -1,48 +1,17 @@
-using System.Collections.Immutable;
-using System.Text.Json;
-using Payday.Core.Debts;
-using Payday.Store.Fields;
-using Payday.Store.Json;
+using Payday.Core.Drafts;
+using Payday.Store.Formats;
+using Members = Payday.Core.Drafts.DebtDraft.Members;
 
 namespace Payday.Store.HouseholdFiles;
 
-/// <summary>Debts in a household file.</summary>
+/// <summary>A debt in a household file.</summary>
 internal static class DebtFormat
 {
-    private const int HighestRate = 10;
-
-    public static ImmutableArray<Debt> Read(JsonCursor? list, HouseholdParts parts) =>
-        [.. NamedList.Read(list, "debt", parts).Select(item => Read(item, parts))];
-
-    public static void Write(Utf8JsonWriter json, ImmutableArray<Debt> debts)
-    {
-        json.WriteStartArray("debts");
-        foreach (Debt debt in debts)
-        {
-            json.WriteStartObject();
-            json.WriteString("id", debt.Id);
-            json.WriteString("name", debt.Name);
-            json.WriteAmount("balance", debt.Opening);
-            json.WriteFraction("rate", debt.YearlyRate);
-            MinimumFormat.Write(json, "minimum", debt.Minimum);
-            MonthDayFormat.Write(json, "due", debt.Due);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static Debt Read(NamedItem item, HouseholdParts parts)
-    {
-        JsonFields fields = item.Fields;
-        var debt = new Debt(
-            item.Id,
-            item.Name,
-            fields.Required("balance").Amount(parts.Currency),
-            fields.Required("rate").Fraction(HighestRate),
-            MinimumFormat.Read(fields.Required("minimum"), parts.Currency),
-            MonthDayFormat.Read(fields.Required("due")));
-        fields.RefuseOthers();
-        return debt;
-    }
+    public static PartFormat<DebtDraft> Fields { get; } = new(
+        FileField.OfItem<DebtDraft>(ItemMembers.Name, "name"),
+        FileField.OfItem<DebtDraft>(ItemMembers.Id, "id") with { WrittenAfter = "" },
+        FileField.Of(Members.Balance, "balance", FileValues.Amount),
+        FileField.Of(Members.Rate, "rate", FileValues.Rate),
+        FileField.Of(Members.Minimum, "minimum", MinimumFormat.Value),
+        FileField.Of(Members.Due, "due", FileValues.Day));
 }

@@ -1,55 +1,55 @@
 using System.Text.Json;
+using Payday.Core.Amounts;
 using Payday.Core.Calendar;
+using Payday.Core.Drafts;
+using Payday.Store.Formats;
 using Payday.Store.Json;
+using Members = Payday.Core.Drafts.HolidayDraft.Members;
 
 namespace Payday.Store.HouseholdFiles;
 
-/// <summary>Bank holidays: <c>"US"</c>, or <c>{"set":"US","extra":["2026-11-27"]}</c>.</summary>
-public static class HolidayFormat
+/// <summary>Bank holidays: <c>"US"</c>, or <c>{"set":"US","extra":["2026-11-27"]}</c>; written as short as they can be.</summary>
+/// <param name="takesDates">Whether a plain list of dates is taken in place of that object, as the paydays calculator does.</param>
+public sealed class HolidayFormat(bool takesDates = false) : FileValue<HolidayDraft?>
 {
-    private const int MostDates = 500;
+    private static readonly WordValue<HolidaySet> Sets = new(Words.HolidaySets);
 
-    /// <summary>Reads a rule set, or an object with a rule set and further dates.</summary>
-    public static HolidayRules Read(JsonCursor holidays)
+    private static readonly PartFormat<HolidayDraft> Format = new(
+        FileField.Of(Members.Set, "set", Sets),
+        FileField.Of(Members.Extra, "extra", FileValues.Dates));
+
+    /// <inheritdoc/>
+    public override FileWanted Wanted(FileReading reading) => Sets.Wanted(reading);
+
+    /// <inheritdoc/>
+    public override HolidayDraft? Read(JsonCursor at, FileReading reading)
     {
-        ArgumentNullException.ThrowIfNull(holidays);
-        if (holidays.Kind != JsonValueKind.Object)
+        ArgumentNullException.ThrowIfNull(at);
+        return at.Kind switch
         {
-            return new HolidayRules(holidays.OneOf(Words.HolidaySets), []);
-        }
-
-        JsonFields fields = holidays.Fields();
-        var rules = new HolidayRules(
-            fields.Required("set").OneOf(Words.HolidaySets),
-            fields.Optional("extra")?.Dates(MostDates) ?? []);
-        fields.RefuseOthers();
-        return rules;
+            JsonValueKind.Object when !takesDates => Format.Read(at, reading),
+            JsonValueKind.Array when takesDates => new HolidayDraft { Set = HolidaySet.None, Extra = FileValues.Dates.Read(at, reading) },
+            _ => Sets.Read(at, reading) is { } set ? new HolidayDraft { Set = set } : null,
+        };
     }
 
-    /// <summary>Reads a rule set or a plain list of dates, as the paydays calculator takes them.</summary>
-    public static HolidayRules ReadSetOrDates(JsonCursor holidays)
-    {
-        ArgumentNullException.ThrowIfNull(holidays);
-        return holidays.Kind == JsonValueKind.Array
-            ? new HolidayRules(HolidaySet.None, holidays.Dates(MostDates))
-            : new HolidayRules(holidays.OneOf(Words.HolidaySets), []);
-    }
-
-    /// <summary>Writes the rules as a field, as short as they can be.</summary>
-    public static void Write(Utf8JsonWriter json, string name, HolidayRules rules)
+    /// <inheritdoc/>
+    public override void Write(Utf8JsonWriter json, HolidayDraft? value, Currency currency)
     {
         ArgumentNullException.ThrowIfNull(json);
-        ArgumentNullException.ThrowIfNull(rules);
-        string set = Words.HolidaySets.WordFor(rules.Set);
-        if (rules.Extra.IsEmpty)
+        if (value is { Set: { } set, Extra: null or { IsEmpty: true } })
         {
-            json.WriteString(name, set);
+            Sets.Write(json, set, currency);
             return;
         }
 
-        json.WriteStartObject(name);
-        json.WriteString("set", set);
-        json.WriteDates("extra", rules.Extra);
+        json.WriteStartObject();
+        Format.WriteFields(json, value!, currency);
         json.WriteEndObject();
     }
+
+    internal override FileSpot Find(FileSpot around, DraftStep item, ReadOnlySpan<DraftStep> rest, FileReading reading) =>
+        !takesDates ? Format.Find(around, rest, reading)
+        : !rest.IsEmpty && rest[0].Item is { } index ? around.In(JsonPlace.Item(around.Place, index), FileValues.Date.Wanted(reading))
+        : around;
 }

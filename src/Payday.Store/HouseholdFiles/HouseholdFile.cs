@@ -25,7 +25,7 @@ public static class HouseholdFile
     /// <summary>The oldest version that is read.</summary>
     public const int OldestVersion = 1;
 
-    private static readonly JsonWriterOptions Layout = new()
+    internal static JsonWriterOptions Layout { get; } = new()
     {
         // The file is for people and for this program, never part of a web page: é stays é.
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,

@@ -1,80 +1,69 @@
-using System.Collections.Immutable;
-using NodaTime;
-using Payday.Core.Amounts;
-using Payday.Core.Bills;
-using Payday.Core.Calendar;
-using Payday.Core.Debts;
+using System.Text.Json;
+using Payday.Core.Drafts;
+using Payday.Core.Faults;
 using Payday.Core.Households;
-using Payday.Store.Fields;
+using Payday.Store.Formats;
 using Payday.Store.Json;
 
 namespace Payday.Store.HouseholdFiles;
 
-/// <summary>Reads the outermost object of a household file.</summary>
+/// <summary>Reads the outermost object of a household file: into a draft, which the check makes a household of.</summary>
 internal static class HouseholdReader
 {
-    // Where the currency itself is wrong, amounts are still read, with the most decimals any currency has.
-    private static readonly Currency MostDecimals = Currency.FromCode("CLF");
+    /// <summary>The field of the version.</summary>
+    public const string Version = "version";
+
+    private static readonly CountValue VersionValue = new(1, int.MaxValue);
 
     /// <summary>Reads a household that a person gives.</summary>
-    public static Household? Read(JsonCursor root) => Read(root, isStored: false);
+    public static Household? Read(JsonCursor root) => Read(root, HouseholdCheck.Of);
 
-    /// <summary>Reads a household that is stored, see <see cref="HouseholdParts.IsStored"/>.</summary>
-    public static Household? ReadStored(JsonCursor root) => Read(root, isStored: true);
+    /// <summary>Reads a household that is stored, see <see cref="HouseholdCheck.OfStored"/>.</summary>
+    public static Household? ReadStored(JsonCursor root) => Read(root, HouseholdCheck.OfStored);
 
-    private static Household? Read(JsonCursor root, bool isStored)
+    /// <summary>Reads a draft; null where it is of another version, or no object.</summary>
+    public static HouseholdDraft? ReadDraft(JsonCursor root, FileReading reading)
     {
-        JsonFields file = root.Fields();
-        if (IsOfAnotherVersion(file.Required("version")))
+        JsonFields fields = root.Fields();
+        return fields.AreThere && IsOfAVersionThatIsRead(fields, reading) ? HouseholdFormat.Fields.Read(fields, reading) : null;
+    }
+
+    private static Household? Read(JsonCursor root, Func<HouseholdDraft, Result<Household>> check)
+    {
+        var reading = new FileReading();
+        if (ReadDraft(root, reading) is not { } draft)
         {
             return null;
         }
 
-        JsonCursor nameField = file.Required("name");
-        string name = nameField.OneLine(NamedList.LongestName);
-        if (nameField.IsSound && !isStored && NameRule.Unseen(name) is { } unseen)
+        Result<Household> checkedOne = check(draft);
+        if (!checkedOne.Ok)
         {
-            nameField.Refuse(unseen);
+            HouseholdFormat.Fields.Refuse(root, checkedOne.Faults.OfType<DraftFault>(), reading);
         }
 
-        JsonCursor startField = file.Required("start");
-        LocalDate start = startField.Date();
-        JsonCursor currencyField = file.Required("currency");
-        Currency currency = ReadCurrency(currencyField);
-        HouseholdSettings settings = SettingsFormat.Read(file, currency, currencyField.IsSound);
-        var parts = new HouseholdParts(settings.Currency, startField.IsSound ? start : null, settings.Cash.Notes) { IsStored = isStored };
-
-        JsonCursor? opening = file.Optional("opening");
-        Money account = OpeningFormat.Read(opening, parts, out ImmutableSortedDictionary<long, int> notesOnHand);
-        ImmutableArray<IncomeSource> sources = SourceFormat.Read(file.Required("sources"), parts);
-        ImmutableArray<Bill> bills = BillFormat.Read(file.Optional("bills"), parts);
-        ImmutableArray<Debt> debts = DebtFormat.Read(file.Optional("debts"), parts);
-        var household = new Household(
-            name,
-            start,
-            settings,
-            sources,
-            bills,
-            debts,
-            PotFormat.Read(file.Optional("pots"), parts, debts),
-            new OpeningBalances(account, parts.SetAside.ToImmutable(), parts.Held.ToImmutable(), notesOnHand));
-        file.RefuseOthers();
-        HouseholdTotals.Check(root, opening, household);
-        return household;
+        return checkedOne.Value;
     }
 
-    private static bool IsOfAnotherVersion(JsonCursor version)
+    private static bool IsOfAVersionThatIsRead(JsonFields fields, FileReading reading)
     {
-        int number = version.Count(1, int.MaxValue);
-        if (version.IsSound && number > HouseholdFile.Version)
+        if (fields.Find(Version) is not { } field)
         {
-            version.Refuse($"This file has version {number} and this program reads versions {HouseholdFile.OldestVersion} to {HouseholdFile.Version}; use a newer program.");
+            fields.Missing<int?>(Version, VersionValue.Wanted(reading));
             return true;
         }
 
-        return false;
-    }
+        int? version = VersionValue.Read(field, reading);
+        if (version < 1)
+        {
+            field.Refuse(new FileFault.NotACount(field.Raw, 1, int.MaxValue));
+        }
+        else if (version > HouseholdFile.Version)
+        {
+            field.Refuse(new FileFault.OtherVersion(version.Value, HouseholdFile.OldestVersion, HouseholdFile.Version));
+            return false;
+        }
 
-    private static Currency ReadCurrency(JsonCursor field) =>
-        Currency.TryFromCode(field.Word(Currency.KnownCodes), out Currency currency) ? currency : MostDecimals;
+        return true;
+    }
 }

@@ -1,33 +1,32 @@
 using System.Text.Json;
+using Payday.Core.Drafts;
 using Payday.Core.Households;
-using Payday.Store.Fields;
-using Payday.Store.Json;
+using Payday.Store.Formats;
 
 namespace Payday.Store.HouseholdFiles;
 
 /// <summary>Writes the outermost object of a household file.</summary>
 internal static class HouseholdWriter
 {
+    /// <summary>Writes a household.</summary>
     public static void Write(Utf8JsonWriter json, Household household)
     {
         RefuseWhatWouldBeLost(household);
-        OpeningBalances opening = household.Opening;
+        Write(json, HouseholdDraft.Of(household));
+    }
+
+    /// <summary>Writes a draft: what of it is there.</summary>
+    public static void Write(Utf8JsonWriter json, HouseholdDraft draft)
+    {
         json.WriteStartObject();
-        json.WriteNumber("version", HouseholdFile.Version);
-        json.WriteString("name", household.Name);
-        json.WriteDate("start", household.Start);
-        SettingsFormat.Write(json, household.Settings);
-        OpeningFormat.Write(json, opening, household.Currency);
-        SourceFormat.Write(json, household.Sources);
-        BillFormat.Write(json, household.Bills, opening.SetAside);
-        DebtFormat.Write(json, household.Debts);
-        PotFormat.Write(json, household.Pots, opening.Pots);
+        json.WriteNumber(HouseholdReader.Version, HouseholdFile.Version);
+        HouseholdFormat.Fields.WriteFields(json, draft, draft.Settings.Currency ?? default);
         json.WriteEndObject();
     }
 
     private static void RefuseWhatWouldBeLost(Household household)
     {
-        if (HouseholdTotals.Amounts(household).Any(amount => amount.Currency != household.Currency))
+        if (household.Amounts().Any(amount => amount.Currency != household.Currency))
         {
             throw new ArgumentException("An amount is not in the household's currency.", nameof(household));
         }

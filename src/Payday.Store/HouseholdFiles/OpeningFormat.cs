@@ -1,39 +1,13 @@
-using System.Collections.Immutable;
-using System.Text.Json;
-using Payday.Core.Amounts;
-using Payday.Core.Households;
-using Payday.Store.Fields;
-using Payday.Store.Json;
+using Payday.Core.Drafts;
+using Payday.Store.Formats;
+using Members = Payday.Core.Drafts.OpeningDraft.Members;
 
 namespace Payday.Store.HouseholdFiles;
 
 /// <summary>What was there at the start, but for the parts that stand with each bill and pot.</summary>
 internal static class OpeningFormat
 {
-    public static Money Read(JsonCursor? opening, HouseholdParts parts, out ImmutableSortedDictionary<long, int> notesOnHand)
-    {
-        notesOnHand = ImmutableSortedDictionary<long, int>.Empty;
-        if (opening is null)
-        {
-            return Money.Zero(parts.Currency);
-        }
-
-        JsonFields fields = opening.Fields();
-        Money account = fields.Required("account").Amount(parts.Currency);
-        if (fields.Optional("notesOnHand") is { } counts)
-        {
-            notesOnHand = CashFormat.ReadCounts(counts, parts.Currency, parts.Notes);
-        }
-
-        fields.RefuseOthers();
-        return account;
-    }
-
-    public static void Write(Utf8JsonWriter json, OpeningBalances opening, Currency currency)
-    {
-        json.WriteStartObject("opening");
-        json.WriteAmount("account", opening.Account);
-        CashFormat.WriteCounts(json, "notesOnHand", opening.NotesOnHand, currency);
-        json.WriteEndObject();
-    }
+    public static PartValue<OpeningDraft> Value { get; } = new(new(
+        FileField.Of(Members.Account, "account", FileValues.Amount),
+        FileField.Of(Members.NotesOnHand, "notesOnHand", new CountsValue(() => Members.NotesOnHand))));
 }

@@ -1,73 +1,41 @@
-using System.Collections.Immutable;
-using System.Text.Json;
-using Payday.Core.Amounts;
-using Payday.Core.Cash;
-using Payday.Core.Debts;
+using Payday.Core.Drafts;
 using Payday.Core.Pots;
-using Payday.Store.Fields;
-using Payday.Store.Json;
+using Payday.Store.Formats;
+using Members = Payday.Core.Drafts.PotDraft.Members;
 
 namespace Payday.Store.HouseholdFiles;
 
-/// <summary>Pots in a household file, each with what it has at the start.</summary>
+/// <summary>A pot in a household file: its kind, what goes with it, and what it has at the start.</summary>
 internal static class PotFormat
 {
-    public static ImmutableArray<Pot> Read(JsonCursor? list, HouseholdParts parts, ImmutableArray<Debt> debts)
+    private const string Held = "held";
+    private const string Floor = "floor";
+
+    public static PartFormat<PotDraft> Fields { get; } = new(
+        FileField.OfItem<PotDraft>(ItemMembers.Name, "name"),
+        FileField.OfItem<PotDraft>(ItemMembers.Id, "id") with { WrittenAfter = "" },
+        FileField.Of(Members.Rank, "rank", new CountValue(1, HouseholdLimits.HighestRank)) with { WrittenAfter = Held },
+        FileField.Of(Members.Kind, "kind", new WordValue<PotUse>(Words.PotUses)),
+        FileField.Of(Members.Amount, "amount", FileValues.Amount),
+        FileField.Of(Members.Per, "per", new WordValue<FillPer>(Words.FillPers)),
+        FileField.Of(Members.SplitsOverWeeks, "weeks", new WordValue<bool>(Words.WeekUses)),
+        FileField.Of(Members.Target, "target", FileValues.Amount),
+        FileField.Of(Members.By, "by", FileValues.Date),
+        FileField.Of(Members.Repeats, "repeats", ScheduleFormat.Value),
+        FileField.Of(Members.SettledTo, "settledTo", FileValues.Date),
+        FileField.Of(Members.Finished, "finished", new FlagValue(writesFalse: false)),
+        FileField.Of(Members.Unit, "unit", FileValues.Amount),
+        FileField.Of(Members.Steps, "steps", new CountValue(1, HouseholdLimits.MostSteps)),
+        FileField.Of(Members.Order, "order", new WordValue<LadderOrder>(Words.LadderOrders)),
+        FileField.Of(Members.Level, "level", FileValues.Amount),
+        FileField.Of(Members.PerPayday, "perPayday", FileValues.Amount),
+        FileField.Of(Members.Held, Held, new WordValue<Held>(Words.Places)),
+        FileField.Of(Members.Floor, Floor, FileValues.Amount),
+        FileField.Of(Members.TopNote, "topNote", FileValues.Piece),
+        FileField.Of(Members.Small, "small", SmallMoneyFormat.Value),
+        FileField.Of(Members.LeftOver, "leftOver", new LeftOverFormat()),
+        FileField.Of(Members.Has, "has", FileValues.Amount) with { WrittenAfter = Floor })
     {
-        ImmutableArray<NamedItem> items = NamedList.Read(list, NameRule.Pot, parts);
-        ImmutableArray<int> ranks = PotRanks.Read(items);
-        (string Id, string Name)[] known = [.. items.Select(item => (item.Id, item.Name))];
-        (string Id, string Name)[] owed = [.. debts.Select(debt => (debt.Id, debt.Name))];
-        return [.. items.Select((item, i) => Read(item, ranks[i], parts, (known, owed)))];
-    }
-
-    public static void Write(Utf8JsonWriter json, ImmutableArray<Pot> pots, ImmutableSortedDictionary<string, Money> has)
-    {
-        json.WriteStartArray("pots");
-        foreach (Pot pot in pots)
-        {
-            json.WriteStartObject();
-            json.WriteString("id", pot.Id);
-            json.WriteString("name", pot.Name);
-            PotKindFormat.Write(json, pot.Kind);
-            json.WriteString("held", Words.Places.WordFor(pot.Held));
-            json.WriteNumber("rank", pot.Rank);
-            json.WriteAmount("floor", pot.Floor);
-            json.WriteAmount("has", has.TryGetValue(pot.Id, out Money held) ? held : null);
-            NoteWishesFormat.Write(json, pot.Notes);
-            LeftOverFormat.Write(json, pot.MovesOnTo);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static Pot Read(NamedItem item, int rank, HouseholdParts parts, ((string Id, string Name)[] Pots, (string Id, string Name)[] Debts) targets)
-    {
-        JsonFields fields = item.Fields;
-        PotKind? kind = PotKindFormat.Read(fields, parts);
-        JsonCursor heldField = fields.Required("held");
-        Held held = heldField.OneOf(Words.Places);
-        Money floor = fields.Optional("floor")?.Amount(parts.Currency) ?? Money.Zero(parts.Currency);
-        NoteWishes wishes = NoteWishesFormat.Read(fields, parts.Currency, parts.Notes);
-        if (heldField.IsSound)
-        {
-            PotWishes.Check(fields, held, kind, wishes);
-        }
-
-        MoveTarget? movesOnTo = LeftOverFormat.Read(fields.Optional("leftOver"), item, held, targets.Pots, targets.Debts);
-
-        if (fields.Optional("has") is { } has)
-        {
-            parts.Held[item.Id] = has.Amount(parts.Currency);
-        }
-
-        // Of an unknown kind nothing is known about the other fields either.
-        if (kind is not null)
-        {
-            fields.RefuseOthers();
-        }
-
-        return new Pot(item.Id, item.Name, held, rank, floor, kind ?? PotKindFormat.StandIn(parts), wishes) { MovesOnTo = movesOnTo };
-    }
+        IsKnown = pot => pot.Kind is not null,
+    };
 }

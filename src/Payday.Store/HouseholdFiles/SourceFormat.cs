@@ -1,55 +1,18 @@
-using System.Collections.Immutable;
-using System.Text.Json;
-using NodaTime;
 using Payday.Core.Calendar;
-using Payday.Store.Fields;
-using Payday.Store.Json;
+using Payday.Core.Drafts;
+using Payday.Store.Formats;
+using Members = Payday.Core.Drafts.SourceDraft.Members;
 
 namespace Payday.Store.HouseholdFiles;
 
-/// <summary>Income sources in a household file.</summary>
+/// <summary>An income source in a household file.</summary>
 internal static class SourceFormat
 {
-    public static ImmutableArray<IncomeSource> Read(JsonCursor list, HouseholdParts parts)
-    {
-        ImmutableArray<NamedItem> items = NamedList.Read(list, "source", parts);
-        if (list.IsSound && items.IsEmpty)
-        {
-            list.Refuse("A household needs at least one income source; add who pays, and when.");
-        }
-
-        return [.. items.Select(item => Read(item, parts))];
-    }
-
-    public static void Write(Utf8JsonWriter json, ImmutableArray<IncomeSource> sources)
-    {
-        json.WriteStartArray("sources");
-        foreach (IncomeSource source in sources)
-        {
-            json.WriteStartObject();
-            json.WriteString("id", source.Id);
-            json.WriteString("name", source.Name);
-            ScheduleFormat.Write(json, "schedule", source.Schedule);
-            json.WriteString("shift", Words.Shifts.WordFor(source.Shift));
-            json.WriteAmount("expected", source.Expected);
-            json.WriteDate("until", source.Until);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static IncomeSource Read(NamedItem item, HouseholdParts parts)
-    {
-        JsonFields fields = item.Fields;
-        var source = new IncomeSource(
-            item.Id,
-            item.Name,
-            ScheduleFormat.Read(fields.Required("schedule")),
-            fields.Required("shift").OneOf(Words.Shifts),
-            fields.Required("expected").Amount(parts.Currency),
-            fields.Optional("until") is { } until ? LaterDate.Read(until, parts) : null);
-        fields.RefuseOthers();
-        return source;
-    }
+    public static PartFormat<SourceDraft> Fields { get; } = new(
+        FileField.OfItem<SourceDraft>(ItemMembers.Name, "name"),
+        FileField.OfItem<SourceDraft>(ItemMembers.Id, "id") with { WrittenAfter = "" },
+        FileField.Of(Members.Schedule, "schedule", ScheduleFormat.Value),
+        FileField.Of(Members.Shift, "shift", new WordValue<Shift>(Words.Shifts)),
+        FileField.Of(Members.Expected, "expected", FileValues.Amount),
+        FileField.Of(Members.Until, "until", FileValues.Date));
 }

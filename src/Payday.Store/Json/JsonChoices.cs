@@ -2,15 +2,26 @@ namespace Payday.Store.Json;
 
 /// <summary>The words a file has for the values of a type, both ways.</summary>
 /// <typeparam name="T">The type.</typeparam>
-/// <param name="choices">A different word for each value; the first is what a faulty word is taken for.</param>
+/// <param name="choices">A different word for each value.</param>
 public sealed class JsonChoices<T>(params (string Word, T Value)[] choices)
-    where T : notnull
+    where T : struct
 {
     /// <summary>The words, in the order given.</summary>
     public IReadOnlyList<string> Words { get; } = [.. choices.Select(choice => choice.Word)];
 
-    /// <summary>The value of a word; the first value for an unknown one.</summary>
-    public T ValueOf(string word) => choices.FirstOrDefault(choice => choice.Word == word, choices[0]).Value;
+    /// <summary>The value of a word; none for an unknown one.</summary>
+    public T? Find(string word)
+    {
+        foreach ((string known, T value) in choices)
+        {
+            if (known == word)
+            {
+                return value;
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>The word for a value.</summary>
     /// <exception cref="ArgumentOutOfRangeException">There is no word for it.</exception>

@@ -1,122 +1,106 @@
 using System.Text.Json;
+using Payday.Core.Faults;
 
 namespace Payday.Store.Json;
 
-/// <summary>
-/// A value in a JSON text that knows its place and says what is wrong with it.
-/// </summary>
-/// <remarks>
-/// Each reading method either returns what stands there, or reports a fault and returns a harmless
-/// stand-in (zero, an empty text, no items), so that reading goes on and all faults are found at once.
-/// Ask <see cref="IsSound"/> before comparing what was read with anything else.
-/// A cursor is used while <see cref="JsonInput"/> reads, and not after.
-/// </remarks>
-public sealed partial class JsonCursor
+/// <summary>A value in a JSON text that knows its place and says what is wrong with it.</summary>
+/// <remarks>A cursor is used while <see cref="JsonInput"/> reads, and not after.</remarks>
+public sealed class JsonCursor
 {
     private readonly JsonFaultLog log;
     private readonly JsonCursor? parent;
-    private readonly JsonElement? element;
+    private readonly JsonElement element;
 
-    // Nothing is reported about what would stand inside something that is itself missing or wrong.
-    private readonly bool isMute;
-    private bool hasFault;
-
-    private JsonCursor(JsonFaultLog log, JsonCursor? parent, string place, JsonElement? element, bool isMute)
+    private JsonCursor(JsonFaultLog log, JsonCursor? parent, string place, JsonElement element)
     {
         this.log = log;
         this.parent = parent;
         this.element = element;
-        this.isMute = isMute;
         Place = place;
     }
 
     /// <summary>Where it stands, e.g. <c>bills[2].amount</c>; empty for the outermost value.</summary>
     public string Place { get; }
 
-    /// <summary>What kind of value it is; <see cref="JsonValueKind.Undefined"/> where there is none.</summary>
-    public JsonValueKind Kind => element?.ValueKind ?? JsonValueKind.Undefined;
+    /// <summary>What kind of value it is.</summary>
+    public JsonValueKind Kind => element.ValueKind;
 
-    /// <summary>Whether nothing has been found wrong with it, or with anything inside it.</summary>
-    public bool IsSound => !hasFault && !isMute;
+    /// <summary>The text of a text.</summary>
+    public string Text => element.GetString()!;
 
-    internal static JsonCursor Root(JsonElement element, JsonFaultLog log) => new(log, null, "", element, isMute: false);
+    /// <summary>A number or another value as it stands there.</summary>
+    public string Raw => element.GetRawText();
+
+    /// <summary>The whole number that stands there, or null.</summary>
+    public int? Int => element.TryGetInt32(out int number) ? number : null;
+
+    internal static JsonCursor Root(JsonElement element, JsonFaultLog log) => new(log, null, "", element);
 
     /// <summary>Reports a fault at this place.</summary>
-    /// <param name="sentence">What is wrong and how to mend it, one sentence.</param>
-    public void Refuse(string sentence)
+    public void Refuse(Fault fault)
     {
-        string anchor = element is null && parent is not null ? parent.Place : Place;
-        log.Add(Place, anchor, sentence);
-        for (JsonCursor? cursor = this; cursor is not null; cursor = cursor.parent)
+        log.Add(Place, fault);
+        for (JsonCursor? around = this; around is not null; around = around.parent)
         {
-            cursor.hasFault = true;
+            log.IsUnsound(around.Place);
         }
     }
 
-    /// <summary>The fields of an object.</summary>
-    public JsonFields Fields() => new(this, Is(JsonValueKind.Object, "an object in { }") ? element : null);
-
-    /// <summary>The items of a list.</summary>
-    /// <param name="most">The most items it may have.</param>
-    public IReadOnlyList<JsonCursor> Items(int most)
+    /// <summary>Reports that a field is missing here.</summary>
+    internal void RefuseMissing(string name, FileWanted wanted)
     {
-        if (!Is(JsonValueKind.Array, "a list in [ ]") || IsLonger(element!.Value.GetArrayLength(), most))
+        log.AddMissing([JsonPlace.Field(Place, name), Place], new FileFault.Missing(wanted));
+        for (JsonCursor? around = this; around is not null; around = around.parent)
         {
-            return [];
+            log.IsUnsound(around.Place);
         }
-
-        return [.. element.Value.EnumerateArray()
-            .Select((item, i) => new JsonCursor(log, this, JsonPlace.Item(Place, i), item, isMute: false))];
     }
 
-    /// <summary>The fields of an object whose names are data, in the order of the text.</summary>
-    /// <param name="most">The most fields it may have.</param>
-    public IReadOnlyList<(string Name, JsonCursor Value)> Entries(int most)
-    {
-        if (!Is(JsonValueKind.Object, "an object in { }") || IsLonger(element!.Value.GetPropertyCount(), most))
-        {
-            return [];
-        }
+    /// <summary>Reports what a check found in what was read here, but where that could not be read in the first place.</summary>
+    /// <param name="places">The place, then those around it, up to the outermost.</param>
+    /// <param name="fault">What is wrong.</param>
+    internal void RefuseChecked(IReadOnlyList<string> places, Fault fault) => log.AddChecked(places, fault);
 
-        return [.. element.Value.EnumerateObject().Select(field => (field.Name, Field(field.Name, field.Value)))];
-    }
-
-    internal JsonCursor Field(string name, JsonElement? value) =>
-        new(log, this, JsonPlace.Field(Place, name), value, isMute: Kind != JsonValueKind.Object);
-
-    private bool IsLonger(int count, int most)
-    {
-        if (count > most)
-        {
-            Refuse($"There are {count} entries here; at most {most} are taken.");
-        }
-
-        return count > most;
-    }
-
-    private bool Is(JsonValueKind kind, string wanted)
+    /// <summary>Whether it is of a kind; where not, that is reported.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="wanted">What belongs here.</param>
+    public bool Is(JsonValueKind kind, FileWanted wanted)
     {
         if (Kind == kind)
         {
             return true;
         }
 
-        if (!isMute)
-        {
-            Refuse(element is null ? $"This is missing; add {wanted}." : $"{Named(Kind)} stands here; write {wanted}.");
-        }
-
+        Refuse(new FileFault.WrongKind(Kind, wanted));
         return false;
     }
 
-    private static string Named(JsonValueKind kind) => kind switch
+    /// <summary>The fields of an object; none of anything else, which is reported.</summary>
+    public JsonFields Fields() => new(this, Is(JsonValueKind.Object, new FileWanted.Object()) ? element : null);
+
+    /// <summary>The items of a list; none of anything else, which is reported.</summary>
+    /// <param name="most">The most items it may have.</param>
+    public IReadOnlyList<JsonCursor> Items(int most) =>
+        !Is(JsonValueKind.Array, new FileWanted.List()) || IsLonger(element.GetArrayLength(), most)
+            ? []
+            : [.. element.EnumerateArray().Select((item, i) => new JsonCursor(log, this, JsonPlace.Item(Place, i), item))];
+
+    /// <summary>The fields of an object whose names are data, in the order of the text; none of anything else, which is reported.</summary>
+    /// <param name="most">The most fields it may have.</param>
+    public IReadOnlyList<(string Name, JsonCursor Value)> Entries(int most) =>
+        !Is(JsonValueKind.Object, new FileWanted.Object()) || IsLonger(element.GetPropertyCount(), most)
+            ? []
+            : [.. element.EnumerateObject().Select(field => (field.Name, Field(field.Name, field.Value)))];
+
+    internal JsonCursor Field(string name, JsonElement value) => new(log, this, JsonPlace.Field(Place, name), value);
+
+    private bool IsLonger(int count, int most)
     {
-        JsonValueKind.Object => "An object",
-        JsonValueKind.Array => "A list",
-        JsonValueKind.String => "A text",
-        JsonValueKind.Number => "A number",
-        JsonValueKind.True => "True",
-        JsonValueKind.False => "False",
-        _ => "Null",
-    };
+        if (count > most)
+        {
+            Refuse(new Core.Drafts.DraftFault.TooMany(Core.Drafts.DraftPlace.Whole, count, most));
+        }
+
+        return count > most;
+    }
 }

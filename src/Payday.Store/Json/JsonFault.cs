@@ -1,3 +1,5 @@
+using Payday.Core.Faults;
+
 namespace Payday.Store.Json;
 
 /// <summary>One thing that is wrong with a JSON text, for the person who wrote it.</summary>
@@ -7,6 +9,9 @@ namespace Payday.Store.Json;
 /// <param name="Column">The column in characters, from 1; only known where the JSON itself is broken.</param>
 public sealed record JsonFault(string Place, string Sentence, int? Line = null, int? Column = null)
 {
+    /// <summary>A fault with its sentence.</summary>
+    internal static JsonFault Of(Fault fault, string place = "", int? line = null, int? column = null) => new(place, FileTexts.Of(fault), line, column);
+
     /// <summary>Place, line and sentence on one line, e.g. <c>bills[2].amount, line 14: …</c></summary>
     public override string ToString()
     {

@@ -17,11 +17,34 @@ public sealed class JsonFields
     /// <summary>The object itself.</summary>
     public JsonCursor Owner { get; }
 
-    /// <summary>A field that must be there; reading it reports where it is missing.</summary>
-    public JsonCursor Required(string name) => Owner.Field(name, Find(name));
+    /// <summary>Whether it is an object at all.</summary>
+    public bool AreThere => element is not null;
 
-    /// <summary>A field that may be left out: null then.</summary>
-    public JsonCursor? Optional(string name) => Find(name) is { } value ? Owner.Field(name, value) : null;
+    /// <summary>A field, or null where it was left out.</summary>
+    public JsonCursor? Find(string name)
+    {
+        if (!known.Contains(name))
+        {
+            known.Add(name);
+        }
+
+        return element is { } there && there.TryGetProperty(name, out JsonElement value) ? Owner.Field(name, value) : null;
+    }
+
+    /// <summary>Reports that a field is missing.</summary>
+    /// <returns>Nothing.</returns>
+    public T? Missing<T>(string name, FileWanted wanted)
+    {
+        if (AreThere)
+        {
+            Owner.RefuseMissing(name, wanted);
+        }
+
+        return default;
+    }
+
+    /// <summary>Whether a field is there; it isn't known by that.</summary>
+    public bool Has(string name) => element is { } there && there.TryGetProperty(name, out _);
 
     /// <summary>
     /// Refuses the fields that were never asked for: a misspelt name would otherwise be lost without a word.
@@ -38,19 +61,8 @@ public sealed class JsonFields
         {
             if (!known.Contains(field.Name))
             {
-                Owner.Field(field.Name, field.Value)
-                    .Refuse($"This field is not known here; take it out, or write one of {string.Join(", ", known)}.");
+                Owner.Field(field.Name, field.Value).Refuse(new FileFault.UnknownField([.. known]));
             }
         }
-    }
-
-    private JsonElement? Find(string name)
-    {
-        if (!known.Contains(name))
-        {
-            known.Add(name);
-        }
-
-        return element is { } there && there.TryGetProperty(name, out JsonElement value) ? value : null;
     }
 }

@@ -26,8 +26,6 @@ public static class JsonInput
         MaxDepth = MaxDepth,
     };
 
-    private static readonly JsonFault TooLarge = new("", "The text is larger than 50 MB; this can't be the right file.");
-
     /// <summary>Reads a text.</summary>
     /// <param name="json">The text.</param>
     /// <param name="read">
@@ -40,7 +38,7 @@ public static class JsonInput
         ArgumentNullException.ThrowIfNull(json);
         if (json.Length > MaxBytes)
         {
-            return Refused<T>(TooLarge);
+            return Refused<T>(JsonFault.Of(new FileFault.TooLarge()));
         }
 
         // A lone surrogate becomes the replacement character, as when a file is read as text.
@@ -55,12 +53,12 @@ public static class JsonInput
         ArgumentNullException.ThrowIfNull(read);
         if (utf8.Length > MaxBytes)
         {
-            return Refused<T>(TooLarge);
+            return Refused<T>(JsonFault.Of(new FileFault.TooLarge()));
         }
 
         if (!Utf8.IsValid(utf8.Span))
         {
-            return Refused<T>(new JsonFault("", "This is not a text in UTF-8; save the file as UTF-8 and try again."));
+            return Refused<T>(JsonFault.Of(new FileFault.NotUtf8()));
         }
 
         if (utf8.Span.StartsWith(Encoding.UTF8.Preamble))

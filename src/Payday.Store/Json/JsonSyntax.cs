@@ -11,7 +11,7 @@ internal static class JsonSyntax
     {
         if (utf8.Trim(" \t\r\n"u8).IsEmpty)
         {
-            return new JsonFault("", "There is nothing in the text.");
+            return JsonFault.Of(new FileFault.Nothing());
         }
 
         try
@@ -21,7 +21,7 @@ internal static class JsonSyntax
             {
                 if (walker.Depth >= JsonInput.MaxDepth && walker.Token is JsonTokenType.StartObject or JsonTokenType.StartArray)
                 {
-                    return new JsonFault("", $"This is nested deeper than {JsonInput.MaxDepth} levels; nothing here needs that.", walker.Line);
+                    return JsonFault.Of(new FileFault.TooDeep(JsonInput.MaxDepth), line: walker.Line);
                 }
 
                 if (walker.Token is not (JsonTokenType.String or JsonTokenType.PropertyName))
@@ -31,12 +31,12 @@ internal static class JsonSyntax
 
                 if (!walker.TryText(out bool isNew))
                 {
-                    return new JsonFault(walker.Place, "A \\u escape here spells half a character; write the character itself.", walker.Line);
+                    return JsonFault.Of(new FileFault.HalfCharacter(), walker.Place, walker.Line);
                 }
 
                 if (!isNew)
                 {
-                    return new JsonFault(walker.Place, "This field stands here twice; keep one of them.", walker.Line);
+                    return JsonFault.Of(new FileFault.FieldTwice(), walker.Place, walker.Line);
                 }
             }
 
@@ -57,16 +57,8 @@ internal static class JsonSyntax
         }
 
         bytesBefore = Math.Min(bytesBefore, rest.Length);
-        string sentence = rest.Length == bytesBefore
-            ? "The text ends too early; a bracket or a quote is not closed."
-            : rest[bytesBefore] switch
-            {
-                (byte)'/' => "JSON has no comments; take this one out.",
-                (byte)'}' or (byte)']' => "There is a comma too many before this bracket, or it closes one of the other kind.",
-                (byte)'\'' => "JSON has double quotes only; write \" here.",
-                _ => "The JSON is broken here; look just before for a missing comma, quote or bracket.",
-            };
+        FileFault fault = rest.Length == bytesBefore ? new FileFault.EndsTooEarly() : new FileFault.Broken(rest[bytesBefore]);
         int column = Encoding.UTF8.GetString(rest[..bytesBefore]).EnumerateRunes().Count() + 1;
-        return new JsonFault("", sentence, linesBefore + 1, column);
+        return JsonFault.Of(fault, line: linesBefore + 1, column: column);
     }
 }

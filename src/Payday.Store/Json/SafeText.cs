@@ -1,32 +1,16 @@
-using System.Globalization;
 using System.Text;
+using Payday.Core.Drafts;
 
 namespace Payday.Store.Json;
 
 /// <summary>Keeps text from a file harmless where it is shown: in a terminal, on a slip, in a sentence.</summary>
-/// <remarks>
-/// Harmful are control characters (they can drive a terminal), line and paragraph separators, and
-/// characters that can't be seen but change what is seen, such as the bidirectional overrides.
-/// The joiners U+200C and U+200D are let through: scripts and emoji need them.
-/// </remarks>
+/// <remarks>Which characters are harmful is for <see cref="LineRule"/> to say.</remarks>
 public static class SafeText
 {
     private const int LongestShown = 40;
 
-    /// <summary>The first harmful character, or null.</summary>
-    public static Rune? FirstHarmful(string text)
-    {
-        ArgumentNullException.ThrowIfNull(text);
-        foreach (Rune rune in text.EnumerateRunes())
-        {
-            if (IsHarmful(rune))
-            {
-                return rune;
-            }
-        }
-
-        return null;
-    }
+    /// <inheritdoc cref="LineRule.FirstHarmful"/>
+    public static Rune? FirstHarmful(string text) => LineRule.FirstHarmful(text);
 
     /// <summary>The text with <c>?</c> for what is harmful, cut with an ellipsis after 40 characters.</summary>
     public static string Shown(string text)
@@ -46,17 +30,9 @@ public static class SafeText
                 return shown.Append('…').ToString();
             }
 
-            shown.Append(IsHarmful(rune) ? "?" : rune.ToString());
+            shown.Append(LineRule.IsHarmful(rune) ? "?" : rune.ToString());
         }
 
         return shown.ToString();
     }
-
-    private static bool IsHarmful(Rune rune) =>
-        Rune.GetUnicodeCategory(rune) switch
-        {
-            UnicodeCategory.Control or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator => true,
-            UnicodeCategory.Format => rune.Value is not (0x200C or 0x200D),
-            _ => false,
-        };
 }

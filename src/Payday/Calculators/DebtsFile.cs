@@ -2,9 +2,9 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Debts;
-using Payday.Store.Fields;
-using Payday.Store.HouseholdFiles;
+using Payday.Core.Drafts;
 using Payday.Store.Json;
+using Members = Payday.Core.Drafts.DebtDraft.Members;
 
 namespace Payday.Calculators;
 
@@ -14,41 +14,27 @@ namespace Payday.Calculators;
 /// <param name="Debts">The debts as they stand.</param>
 internal sealed record DebtsFile(Currency Currency, YearMonth From, ImmutableArray<DebtState> Debts)
 {
-    private const int MostDebts = 500;
-    private const int HighestRate = 10;
-
     /// <summary>Reads it.</summary>
-    public static DebtsFile Read(JsonCursor file)
-    {
-        JsonFields fields = file.Fields();
-        Currency currency = CalculatorFields.CurrencyOf(fields);
-        LocalDate from = fields.Required("from").Date();
-        JsonCursor list = fields.Required("debts");
-        IReadOnlyList<JsonCursor> items = list.Items(MostDebts);
-        ImmutableArray<DebtState> debts = [.. items.Select(debt => ReadDebt(debt, currency))];
-        foreach ((JsonCursor item, DebtState debt) in items.Zip(debts))
-        {
-            if (item.IsSound && debts.Count(other => other.Name == debt.Name) > 1)
-            {
-                item.Refuse("Two debts have this name; give each a name of its own.");
-            }
-        }
+    public static DebtsFile Read(JsonCursor file) => CalculatorFile.Read(file, DebtsDraft.Fields, draft => draft.Currency, Of);
 
-        fields.RefuseOthers();
-        return new DebtsFile(currency, from.ToYearMonth(), debts);
+    private static DebtsFile Of(DebtsDraft draft, DraftCheck check)
+    {
+        check.IsThere(draft.Currency, DraftPlace.Of(DebtsDraft.Members.Currency));
+        LocalDate from = check.Date(draft.From, DraftPlace.Of(DebtsDraft.Members.From));
+        check.IsThere(draft.Debts, DraftPlace.Of(DebtsDraft.Members.Debts));
+        ImmutableArray<DebtState> debts = [.. (draft.Debts ?? []).Select((debt, i) => Of(debt, DraftPlace.Of(DebtsDraft.Members.Debts, i), check))];
+        SameNames.Refuse(debts, debt => debt.Name, DebtsDraft.Members.Debts, areDebts: true, check);
+        return new DebtsFile(check.Currency, from.ToYearMonth(), debts);
     }
 
-    private static DebtState ReadDebt(JsonCursor debt, Currency currency)
+    private static DebtState Of(DebtDraft debt, DraftPlace place, DraftCheck check)
     {
-        JsonFields fields = debt.Fields();
-        string name = fields.Required("name").OneLine(CalculatorFields.LongestName);
-        var state = new DebtState(
+        string name = check.Line(debt.Name, place.Then(ItemMembers.Name));
+        return new DebtState(
+            new(name),
             name,
-            name,
-            fields.Required("balance").Amount(currency),
-            fields.Required("rate").Fraction(HighestRate),
-            MinimumFormat.Read(fields.Required("minimum"), currency));
-        fields.RefuseOthers();
-        return state;
+            check.Amount(debt.Balance, place.Then(Members.Balance)),
+            check.Rate(debt.Rate, HouseholdLimits.HighestRate, place.Then(Members.Rate)),
+            MinimumCheck.Of(debt.Minimum, place.Then(Members.Minimum), check));
     }
 }

@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
-using Payday.Store.HouseholdFiles;
+using Payday.Core.Drafts;
 using Payday.Store.Json;
+using Members = Payday.Calculators.PaydaysDraft.Members;
 
 namespace Payday.Calculators;
 
@@ -11,39 +12,28 @@ namespace Payday.Calculators;
 /// <param name="Holidays">The bank holidays.</param>
 internal sealed record PaydaysFile(ImmutableArray<IncomeSource> Sources, HolidayRules Holidays)
 {
-    private const int MostSources = 500;
-
     /// <summary>Reads it.</summary>
-    public static PaydaysFile Read(JsonCursor file)
-    {
-        JsonFields fields = file.Fields();
-        JsonCursor list = fields.Required("sources");
-        IReadOnlyList<JsonCursor> items = list.Items(MostSources);
-        ImmutableArray<IncomeSource> sources = [.. items.Select(ReadSource)];
-        foreach ((JsonCursor item, IncomeSource source) in items.Zip(sources))
-        {
-            if (item.IsSound && sources.Count(other => other.Id == source.Id) > 1)
-            {
-                item.Refuse("Two sources have this name; give each a name of its own.");
-            }
-        }
+    public static PaydaysFile Read(JsonCursor file) => CalculatorFile.Read(file, PaydaysDraft.Fields, _ => null, Of);
 
-        HolidayRules holidays = fields.Optional("holidays") is { } rules ? HolidayFormat.ReadSetOrDates(rules) : HolidayRules.None;
-        fields.RefuseOthers();
-        return new PaydaysFile(sources, holidays);
+    private static PaydaysFile Of(PaydaysDraft draft, DraftCheck check)
+    {
+        check.IsThere(draft.Sources, DraftPlace.Of(Members.Sources));
+        ImmutableArray<IncomeSource> sources = [.. (draft.Sources ?? []).Select((source, i) => Of(source, DraftPlace.Of(Members.Sources, i), check))];
+        SameNames.Refuse(sources, source => source.Name, Members.Sources, areDebts: false, check);
+        HolidayDraft holidays = draft.Holidays ?? new HolidayDraft();
+        return new PaydaysFile(sources, new HolidayRules(
+            holidays.Set ?? HolidaySet.None,
+            check.Dates(holidays.Extra ?? [], HolidayDraft.Members.Extra, DraftPlace.Of(Members.Holidays))));
     }
 
-    private static IncomeSource ReadSource(JsonCursor source)
+    private static IncomeSource Of(SourceDraft source, DraftPlace place, DraftCheck check)
     {
-        JsonFields fields = source.Fields();
-        string name = fields.Required("name").OneLine(CalculatorFields.LongestName);
-        var read = new IncomeSource(
+        string name = check.Line(source.Name, place.Then(ItemMembers.Name));
+        return new IncomeSource(
+            new(name),
             name,
-            name,
-            ScheduleFormat.Read(fields.Required("schedule")),
-            fields.Optional("shift") is { } shift ? shift.OneOf(Words.Shifts) : Shift.None,
+            ScheduleCheck.Of(source.Schedule, place.Then(SourceDraft.Members.Schedule), check),
+            source.Shift ?? Shift.None,
             Money.Zero(default));
-        fields.RefuseOthers();
-        return read;
     }
 }

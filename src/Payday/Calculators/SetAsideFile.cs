@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
-using Payday.Store.Fields;
+using Payday.Core.Drafts;
 using Payday.Store.Json;
+using Members = Payday.Calculators.SetAsideDraft.Members;
+using Row = Payday.Calculators.SetAsideDraft.Row;
 
 namespace Payday.Calculators;
 
@@ -12,49 +14,47 @@ namespace Payday.Calculators;
 /// <param name="Dues">What falls due.</param>
 internal sealed record SetAsideFile(Money Held, ImmutableArray<PlannedPayday> Paydays, ImmutableArray<Due> Dues)
 {
-    private const int MostRows = 100_000;
-
     /// <summary>Reads it.</summary>
-    public static SetAsideFile Read(JsonCursor file)
+    public static SetAsideFile Read(JsonCursor file) => CalculatorFile.Read(file, SetAsideDraft.Fields, draft => draft.Currency, Of);
+
+    private static SetAsideFile Of(SetAsideDraft draft, DraftCheck check)
     {
-        JsonFields fields = file.Fields();
-        Currency currency = CalculatorFields.CurrencyOf(fields);
-        Money held = fields.Optional("held")?.Amount(currency) ?? Money.Zero(currency);
-        JsonCursor list = fields.Required("paydays");
-        IReadOnlyList<JsonCursor> items = list.Items(MostRows);
-        ImmutableArray<PlannedPayday> paydays = [.. items.Select(payday => ReadPayday(payday, currency))];
-        if (list.IsSound && paydays.IsEmpty)
+        check.IsThere(draft.Currency, DraftPlace.Of(Members.Currency));
+        Money held = check.AmountOrNone(draft.Held, DraftPlace.Of(Members.Held)) ?? Money.Zero(check.Currency);
+        DraftPlace paydaysAt = DraftPlace.Of(Members.Paydays);
+        ImmutableArray<PlannedPayday> paydays = check.IsThere(draft.Paydays, paydaysAt) ? Planned(draft.Paydays!.Value, check) : [];
+        check.IsThere(draft.Dues, DraftPlace.Of(Members.Dues));
+        return new SetAsideFile(held, paydays, [.. (draft.Dues ?? []).Select((due, i) => Due(due, DraftPlace.Of(Members.Dues, i), check))]);
+    }
+
+    private static ImmutableArray<PlannedPayday> Planned(ImmutableArray<Row> rows, DraftCheck check)
+    {
+        ImmutableArray<PlannedPayday> paydays = [.. rows.Select((row, i) => Payday(row, Place(i), check))];
+        if (paydays.IsEmpty)
         {
-            list.Refuse("There is no payday here; write at least one.");
+            check.Refuse(new DraftFault.NoPayday(DraftPlace.Of(Members.Paydays)));
         }
 
         for (int i = 1; i < paydays.Length; i++)
         {
-            if (items[i].IsSound && items[i - 1].IsSound && paydays[i].Date <= paydays[i - 1].Date)
+            if (check.IsSound(Place(i)) && check.IsSound(Place(i - 1)) && paydays[i].Date <= paydays[i - 1].Date)
             {
-                items[i].Refuse("This payday is not after the one before it; write them in order, each date once.");
+                check.Refuse(new DraftFault.PaydayNotAfter(Place(i)));
             }
         }
 
-        ImmutableArray<Due> dues = [.. fields.Required("dues").Items(MostRows).Select(due => ReadDue(due, currency))];
-        fields.RefuseOthers();
-        return new SetAsideFile(held, paydays, dues);
+        return paydays;
+
+        static DraftPlace Place(int index) => DraftPlace.Of(Members.Paydays, index);
     }
 
-    private static PlannedPayday ReadPayday(JsonCursor payday, Currency currency)
-    {
-        JsonFields fields = payday.Fields();
-        var read = new PlannedPayday(fields.Required("date").Date(), fields.Required("income").Amount(currency));
-        fields.RefuseOthers();
-        return read;
-    }
+    private static PlannedPayday Payday(Row row, DraftPlace place, DraftCheck check) => new(
+        check.Date(row.Date, place.Then(Row.Members.Date)),
+        check.Amount(row.Amount, place.Then(Row.Members.Amount)));
 
-    private static Due ReadDue(JsonCursor due, Currency currency)
+    private static Due Due(Row row, DraftPlace place, DraftCheck check)
     {
-        JsonFields fields = due.Fields();
-        string bill = fields.Required("bill").OneLine(CalculatorFields.LongestName);
-        var read = new Due(bill, bill, fields.Required("date").Date(), fields.Required("amount").Amount(currency));
-        fields.RefuseOthers();
-        return read;
+        string bill = check.Line(row.Bill, place.Then(Row.Members.Bill));
+        return new Due(new(bill), bill, check.Date(row.Date, place.Then(Row.Members.Date)), check.Amount(row.Amount, place.Then(Row.Members.Amount)));
     }
 }

@@ -1,4 +1,5 @@
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Files;
 using Payday.Store.Fields;
 using Payday.Store.Json;
@@ -24,7 +25,7 @@ internal static class CommandInput
     public static Answer WithFile<T>(CommandShell shell, string path, Func<ReadOnlyMemory<byte>, JsonReading<T>> read, Func<T, Answer> then)
         where T : class
     {
-        Read<byte[]> bytes = Bytes(shell, path, JsonInput.MaxBytes);
+        Result<byte[]> bytes = Bytes(shell, path, JsonInput.MaxBytes);
         if (!bytes.Ok)
         {
             return Answer.Because(bytes.Fault);
@@ -43,8 +44,8 @@ internal static class CommandInput
     /// <param name="then">What to do with the text.</param>
     public static Answer WithText(CommandShell shell, string path, int most, Func<string, Answer> then)
     {
-        Read<byte[]> bytes = Bytes(shell, path, most);
-        Read<string> text = bytes.Ok ? InputFile.Text(Named(path), bytes.Value) : Read.Refused<string>(bytes.Fault);
+        Result<byte[]> bytes = Bytes(shell, path, most);
+        Result<string> text = bytes.Ok ? InputFile.Text(Named(path), bytes.Value) : Result.Refused<string>(bytes.Fault);
         return text.Ok ? then(text.Value) : Answer.Because(text.Fault);
     }
 
@@ -53,21 +54,21 @@ internal static class CommandInput
     /// <param name="text">The amount.</param>
     /// <param name="currency">Its currency.</param>
     /// <param name="style">How the household writes numbers; plain where there is none.</param>
-    public static Read<Money> Amount(string option, string text, Currency currency, NumberStyle style = default)
+    public static Result<Money> Amount(string option, string text, Currency currency, NumberStyle style = default)
     {
-        Read<Money> amount = Money.Parse(text, currency, style);
+        Result<Money> amount = Money.Parse(text, currency, style);
         if (!amount.Ok)
         {
-            return Read.Refused<Money>($"{option}: {amount.Fault}");
+            return Result.Refused<Money>($"{option}: {amount.Fault}");
         }
 
         return amount.Value.IsNegative
-            ? Read.Refused<Money>($"{option}: {text} is below zero; write zero or more.")
+            ? Result.Refused<Money>($"{option}: {text} is below zero; write zero or more.")
             : amount;
     }
 
     private static string Named(string path) => path == "-" ? "standard input" : path;
 
-    private static Read<byte[]> Bytes(CommandShell shell, string path, int most) =>
+    private static Result<byte[]> Bytes(CommandShell shell, string path, int most) =>
         path == "-" ? InputFile.Bytes(shell.In, Named(path), most) : InputFile.Bytes(path, most);
 }

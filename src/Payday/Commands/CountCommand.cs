@@ -6,7 +6,9 @@ using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
@@ -48,7 +50,7 @@ internal static class CountCommand
             // Entries of the same day that were begun on the screen go on here.
             var draft = new CountDraft(date);
             string[] pots = call.Parsed.GetValue(left) ?? [];
-            Read<CountDraft> entered = CountInput.Left(book, pots.Length > 0 && book.Weeks.Draft?.Date == date ? book.Weeks.Draft : draft, pots);
+            Result<CountDraft> entered = CountInput.Left(book, pots.Length > 0 && book.Weeks.Draft?.Date == date ? book.Weeks.Draft : draft, pots);
             entered = entered.Ok ? CountInput.Moves(book, entered.Value, call.Parsed.GetValue(move) ?? []) : entered;
             entered = entered.Ok
                 ? CountInput.Differences(book, entered.Value, call.Parsed.GetValue(missing) ?? [], call.Parsed.GetValue(found) ?? [], call.Parsed.GetValue(name) ?? "")
@@ -59,7 +61,7 @@ internal static class CountCommand
 
     private static Answer Undo(BookStore store, Book book, string[] names, LocalDate today)
     {
-        Read<ImmutableSortedSet<string>> pots = UndoOption.Pots(book.Household, names);
+        Result<ImmutableSortedSet<PotId>> pots = UndoOption.Pots(book.Household, names);
         if (!pots.Ok)
         {
             return new Answer.WrongUse(pots.Fault);
@@ -73,7 +75,7 @@ internal static class CountCommand
 
         return CountUndo.InTheWay(book, counts) is { } obstacle
             ? UndoOption.Refused(book, obstacle)
-            : UndoOption.Stored(store, book, CountUndo.Of(book, counts, today), counts.Select(count => ("count", (string?)count.PotId, count.Date)));
+            : UndoOption.Stored(store, book, CountUndo.Of(book, counts, today), counts.Select(count => ("count", (PotId?)count.PotId, count.Date)));
     }
 
     private static Answer Count(BookStore store, CountPlan plan)
@@ -89,7 +91,7 @@ internal static class CountCommand
             return new Answer.Refused(named ? [.. plan.Faults, "A difference is named with --found POT or --missing POT=AMOUNT, and --name TEXT."] : [.. plan.Faults]);
         }
 
-        Read<Book> counted = plan.Confirm();
+        Result<Book> counted = plan.Confirm();
         if (!counted.Ok)
         {
             return Answer.Because(counted.Fault);

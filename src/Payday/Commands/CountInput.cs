@@ -1,6 +1,7 @@
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Pots;
 
@@ -10,108 +11,108 @@ namespace Payday.Commands;
 internal static class CountInput
 {
     /// <summary>What is left of each pot: an amount or a sum in the household's own way to write numbers.</summary>
-    public static Read<CountDraft> Left(Book book, CountDraft draft, IEnumerable<string> pairs)
+    public static Result<CountDraft> Left(Book book, CountDraft draft, IEnumerable<string> pairs)
     {
         Household household = book.Household;
         foreach (string text in pairs)
         {
             if (PotInput.Pair(text) is not var (name, left))
             {
-                return Read.Refused<CountDraft>($"{text}: write what is left like Food=21.50.");
+                return Result.Refused<CountDraft>($"{text}: write what is left like Food=21.50.");
             }
 
-            Read<Pot> pot = CashPot(household, name);
+            Result<Pot> pot = CashPot(household, name);
             if (!pot.Ok)
             {
-                return Read.Refused<CountDraft>(pot.Fault);
+                return Result.Refused<CountDraft>(pot.Fault);
             }
 
-            Read<Money> amount = Money.ParseSum(left, household.Currency, household.Settings.Numbers);
+            Result<Money> amount = Money.ParseSum(left, household.Currency, household.Settings.Numbers);
             if (!amount.Ok)
             {
-                return Read.Refused<CountDraft>($"{name}: {amount.Fault}");
+                return Result.Refused<CountDraft>($"{name}: {amount.Fault}");
             }
 
             draft = draft.With(pot.Value.Id, new CountEntry(amount.Value));
         }
 
-        return Read.Of(draft);
+        return Result.Of(draft);
     }
 
     /// <summary>Where what is left goes: another pot, a debt, the buffer, or nowhere.</summary>
-    public static Read<CountDraft> Moves(Book book, CountDraft draft, IEnumerable<string> pairs) => Each(book, draft, "--move", pairs, (entry, text) =>
+    public static Result<CountDraft> Moves(Book book, CountDraft draft, IEnumerable<string> pairs) => Each(book, draft, "--move", pairs, (entry, text) =>
     {
-        Read<CountThen> then = Then(book.Household, text.Trim());
-        return then.Ok ? Read.Of(entry with { Then = then.Value }) : Read.Refused<CountEntry>(then.Fault);
+        Result<CountThen> then = Then(book.Household, text.Trim());
+        return then.Ok ? Result.Of(entry with { Then = then.Value }) : Result.Refused<CountEntry>(then.Fault);
     });
 
     /// <summary>What is missing, or found beyond what was there, with the name that it is kept by.</summary>
-    public static Read<CountDraft> Differences(Book book, CountDraft draft, IEnumerable<string> missing, IEnumerable<string> found, string name)
+    public static Result<CountDraft> Differences(Book book, CountDraft draft, IEnumerable<string> missing, IEnumerable<string> found, string name)
     {
-        Read<CountDraft> less = Each(book, draft, "--missing", missing, (entry, text) =>
+        Result<CountDraft> less = Each(book, draft, "--missing", missing, (entry, text) =>
         {
-            Read<Money> amount = Money.ParseSum(text, book.Household.Currency, book.Household.Settings.Numbers);
-            return amount.Ok ? Read.Of(entry with { Missing = amount.Value, DifferenceName = name }) : Read.Refused<CountEntry>($"--missing: {amount.Fault}");
+            Result<Money> amount = Money.ParseSum(text, book.Household.Currency, book.Household.Settings.Numbers);
+            return amount.Ok ? Result.Of(entry with { Missing = amount.Value, DifferenceName = name }) : Result.Refused<CountEntry>($"--missing: {amount.Fault}");
         });
         return less.Ok
-            ? Each(book, less.Value, "--found", found.Select(pot => pot + "="), (entry, _) => Read.Of(entry with { IsFind = true, DifferenceName = name }))
+            ? Each(book, less.Value, "--found", found.Select(pot => pot + "="), (entry, _) => Result.Of(entry with { IsFind = true, DifferenceName = name }))
             : less;
     }
 
-    private static Read<CountDraft> Each(
-        Book book, CountDraft draft, string option, IEnumerable<string> pairs, Func<CountEntry, string, Read<CountEntry>> change)
+    private static Result<CountDraft> Each(
+        Book book, CountDraft draft, string option, IEnumerable<string> pairs, Func<CountEntry, string, Result<CountEntry>> change)
     {
         foreach (string text in pairs)
         {
             if (PotInput.Pair(text) is not var (name, value))
             {
-                return Read.Refused<CountDraft>($"{option} {text}: write it like {option} Food=...");
+                return Result.Refused<CountDraft>($"{option} {text}: write it like {option} Food=...");
             }
 
-            Read<Pot> pot = CashPot(book.Household, name);
+            Result<Pot> pot = CashPot(book.Household, name);
             if (!pot.Ok)
             {
-                return Read.Refused<CountDraft>($"{option}: {pot.Fault}");
+                return Result.Refused<CountDraft>($"{option}: {pot.Fault}");
             }
 
             if (draft.Entries.GetValueOrDefault(pot.Value.Id) is not { } entry)
             {
-                return Read.Refused<CountDraft>($"{option} {text}: say as well what is left of {pot.Value.Name}.");
+                return Result.Refused<CountDraft>($"{option} {text}: say as well what is left of {pot.Value.Name}.");
             }
 
-            Read<CountEntry> changed = change(entry, value);
+            Result<CountEntry> changed = change(entry, value);
             if (!changed.Ok)
             {
-                return Read.Refused<CountDraft>(changed.Fault);
+                return Result.Refused<CountDraft>(changed.Fault);
             }
 
             draft = draft.With(pot.Value.Id, changed.Value);
         }
 
-        return Read.Of(draft);
+        return Result.Of(draft);
     }
 
-    private static Read<CountThen> Then(Household household, string text)
+    private static Result<CountThen> Then(Household household, string text)
     {
         if (string.Equals(text, "stays", StringComparison.OrdinalIgnoreCase))
         {
-            return Read.Of(CountThen.Stays);
+            return Result.Of(CountThen.Stays);
         }
 
-        Read<PotOrBuffer> pot = PotInput.PotOrBuffer(household, text);
+        Result<PotOrBuffer> pot = PotInput.PotOrBuffer(household, text);
         if (pot.Ok)
         {
-            return Read.Of(new CountThen(pot.Value.PotId is { } id ? MoveTarget.Pot(id) : MoveTarget.Buffer));
+            return Result.Of(new CountThen(pot.Value.PotId is { } id ? MoveTarget.Pot(id) : MoveTarget.Buffer));
         }
 
-        return household.Debts.FirstOrDefault(debt => string.Equals(debt.Name, text, StringComparison.OrdinalIgnoreCase) || debt.Id == text) is { } debt
-            ? Read.Of(new CountThen(MoveTarget.Debt(debt.Id)))
-            : Read.Refused<CountThen>($"--move: '{text}' is no pot and no debt; name one, or write buffer or stays.");
+        return household.Debts.FirstOrDefault(debt => string.Equals(debt.Name, text, StringComparison.OrdinalIgnoreCase) || debt.Id.Text == text) is { } debt
+            ? Result.Of(new CountThen(MoveTarget.Debt(debt.Id)))
+            : Result.Refused<CountThen>($"--move: '{text}' is no pot and no debt; name one, or write buffer or stays.");
     }
 
-    private static Read<Pot> CashPot(Household household, string name)
+    private static Result<Pot> CashPot(Household household, string name)
     {
-        Read<Pot> pot = PotInput.Pot(household, name);
-        return pot is { Ok: true, Value.Held: Held.InTheAccount } ? Read.Refused<Pot>($"{pot.Value.Name} is held in the account, so there is no cash to count.") : pot;
+        Result<Pot> pot = PotInput.Pot(household, name);
+        return pot is { Ok: true, Value.Held: Held.InTheAccount } ? Result.Refused<Pot>($"{pot.Value.Name} is held in the account, so there is no cash to count.") : pot;
     }
 }

@@ -7,6 +7,8 @@ using NodaTime;
 using Payday.Calculators;
 using Payday.Core.Amounts;
 using Payday.Core.Debts;
+using Payday.Core.Faults;
+using Payday.Core.Ids;
 using Payday.Core.Routines;
 using Payday.Json;
 using Payday.Reports;
@@ -47,15 +49,15 @@ internal static class DebtsCommand
     public static Answer Project(
         Currency currency, NumberStyle style, YearMonth from, ImmutableArray<DebtState> debts, string extraText, string onceText, DebtOrder order)
     {
-        Read<Money> extra = CommandInput.Amount("--extra", extraText, currency, style);
-        Read<Money> once = CommandInput.Amount("--once", onceText, currency, style);
+        Result<Money> extra = CommandInput.Amount("--extra", extraText, currency, style);
+        Result<Money> once = CommandInput.Amount("--once", onceText, currency, style);
         if ((extra.Fault ?? once.Fault) is { } fault)
         {
             return new Answer.WrongUse(fault);
         }
 
         DebtProjection course = DebtProjection.Project(from, debts, extra.Value, once.Value, order);
-        Dictionary<string, string> names = debts.ToDictionary(debt => debt.Id, debt => debt.Name);
+        Dictionary<DebtId, string> names = debts.ToDictionary(debt => debt.Id, debt => debt.Name);
         return new Answer.Done(
             Lines(course, debts, style),
             JsonSerializer.Serialize(

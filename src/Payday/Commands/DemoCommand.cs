@@ -2,6 +2,7 @@ using System.CommandLine;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Reports;
@@ -60,8 +61,8 @@ internal static class DemoCommand
         ImportCommand.Import(folder, household);
         using BookStore store = BookStore.Open(folder);
         Book book = store.Load()!;
-        Read<RoutinePlan> plan = Routine.Plan(book, new RoutineDraft(Routine.Next(book).Value));
-        Read<Closing> closing = plan.Ok ? Closing.Of(plan.Value) : Read.Refused<Closing>(plan.Fault);
+        Result<RoutinePlan> plan = Routine.Plan(book, new RoutineDraft(Routine.Next(book).Value));
+        Result<Closing> closing = plan.Ok ? Closing.Of(plan.Value) : Result.Refused<Closing>(plan.Fault);
         if (!closing.Ok)
         {
             return Answer.Because(closing.Fault);

@@ -3,6 +3,7 @@ using System.CommandLine;
 using System.Text.Json;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Json;
 using Payday.Printing;
@@ -48,11 +49,11 @@ internal static class ExportCommand
         }
 
         (string Path, byte[] Content)[] files = [.. BookTables.Of(book).Select(table => (Path.Combine(folder, table.Name + ".csv"), table.ToUtf8()))];
-        Read<ImmutableArray<string>> written = OutputFile.WriteAll(own, files, replace);
+        Result<ImmutableArray<string>> written = OutputFile.WriteAll(own, files, replace);
         if (!written.Ok)
         {
             TakeBack(made);
-            return Answer.Because(written.Fault.Replace("give another name, or say that it may be replaced", "name another folder, or add --replace", StringComparison.Ordinal));
+            return Answer.Because(((string)written.Fault).Replace("give another name, or say that it may be replaced", "name another folder, or add --replace", StringComparison.Ordinal));
         }
 
         string done = "Written: " + string.Join(", ", written.Value);

@@ -6,8 +6,10 @@ using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
+using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
@@ -38,7 +40,7 @@ internal static class FillCommand
 
     private static Answer Undo(BookStore store, Book book, string[] names, LocalDate today)
     {
-        Read<ImmutableSortedSet<string>> pots = UndoOption.Pots(book.Household, names);
+        Result<ImmutableSortedSet<PotId>> pots = UndoOption.Pots(book.Household, names);
         if (!pots.Ok)
         {
             return new Answer.WrongUse(pots.Fault);
@@ -58,7 +60,7 @@ internal static class FillCommand
                 return UndoOption.Refused(book, obstacle);
             }
 
-            Read<Book> back = WalletFills.Unmark(after, mark.Key, today);
+            Result<Book> back = WalletFills.Unmark(after, mark.Key, today);
             if (!back.Ok)
             {
                 return Answer.Because(back.Fault);
@@ -67,15 +69,15 @@ internal static class FillCommand
             after = back.Value;
         }
 
-        return UndoOption.Stored(store, book, Read.Of(after), marks.Select(mark => ("fill", (string?)mark.Key.PotId, mark.Key.Day)));
+        return UndoOption.Stored(store, book, Result.Of(after), marks.Select(mark => ("fill", (PotId?)mark.Key.PotId, mark.Key.Day)));
     }
 
     private static Answer Run(BookStore store, Book book, LocalDate day, bool done, string[] skip)
     {
-        var skipped = new HashSet<string>(StringComparer.Ordinal);
+        var skipped = new HashSet<PotId>();
         foreach (string name in skip)
         {
-            Read<Core.Pots.Pot> pot = PotInput.Pot(book.Household, name);
+            Result<Core.Pots.Pot> pot = PotInput.Pot(book.Household, name);
             if (!pot.Ok)
             {
                 return new Answer.WrongUse(pot.Fault);
@@ -89,7 +91,7 @@ internal static class FillCommand
         foreach (FillPart part in waiting.Where(part => done || skipped.Contains(part.Pot.Id)))
         {
             FillState state = skipped.Contains(part.Pot.Id) ? FillState.Skipped : FillState.Done;
-            Read<Book> marked = WalletFills.Mark(after, part.Key, state, WalletFills.DoneOn(part.Key, day));
+            Result<Book> marked = WalletFills.Mark(after, part.Key, state, WalletFills.DoneOn(part.Key, day));
             if (!marked.Ok)
             {
                 return Answer.Because(marked.Fault);

@@ -1,7 +1,9 @@
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Store.Fields;
 
 namespace Payday.Commands;
@@ -16,76 +18,76 @@ internal static class IncomeInput
 
     /// <summary>The draft with what came in from the household's sources.</summary>
     /// <returns>The draft; or what is wrong with the first that can't be taken.</returns>
-    public static Read<RoutineDraft> Sources(Book book, RoutineDraft draft, IEnumerable<string> incomes)
+    public static Result<RoutineDraft> Sources(Book book, RoutineDraft draft, IEnumerable<string> incomes)
     {
-        var told = new HashSet<string>(StringComparer.Ordinal);
+        var told = new HashSet<SourceId>();
         foreach (string income in incomes)
         {
-            Read<NamedAmount> read = Pair(book, Income, income);
+            Result<NamedAmount> read = Pair(book, Income, income);
             if (!read.Ok)
             {
-                return Read.Refused<RoutineDraft>(read.Fault);
+                return Result.Refused<RoutineDraft>(read.Fault);
             }
 
             if (Source(book.Household, read.Value.Name) is not { } source)
             {
-                return Read.Refused<RoutineDraft>($"{Income} {income}: there is no income source '{read.Value.Name}'. {Known(book.Household, read.Value.Name)} Money from nobody on the list is {OneOff} \"Name=AMOUNT\".");
+                return Result.Refused<RoutineDraft>($"{Income} {income}: there is no income source '{read.Value.Name}'. {Known(book.Household, read.Value.Name)} Money from nobody on the list is {OneOff} \"Name=AMOUNT\".");
             }
 
             if (!told.Add(source.Id))
             {
-                return Read.Refused<RoutineDraft>($"{Income} {income}: {source.Name} is there twice; give what came from it together.");
+                return Result.Refused<RoutineDraft>($"{Income} {income}: {source.Name} is there twice; give what came from it together.");
             }
 
             draft = draft with { Incomes = draft.Incomes.SetItem(source.Id, read.Value.Amount) };
         }
 
-        return Read.Of(draft);
+        return Result.Of(draft);
     }
 
     /// <summary>The draft with what came in once, from no source.</summary>
     /// <returns>The draft; or what is wrong with the first that can't be taken.</returns>
-    public static Read<RoutineDraft> OneOffs(Book book, RoutineDraft draft, IEnumerable<string> oneOffs)
+    public static Result<RoutineDraft> OneOffs(Book book, RoutineDraft draft, IEnumerable<string> oneOffs)
     {
         var told = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         foreach (string oneOff in oneOffs)
         {
-            Read<NamedAmount> read = Pair(book, OneOff, oneOff);
+            Result<NamedAmount> read = Pair(book, OneOff, oneOff);
             if (!read.Ok)
             {
-                return Read.Refused<RoutineDraft>(read.Fault);
+                return Result.Refused<RoutineDraft>(read.Fault);
             }
 
             (string name, Money amount) = read.Value;
             if (Source(book.Household, name) is { } source)
             {
-                return Read.Refused<RoutineDraft>($"{OneOff} {oneOff}: {source.Name} is an income source; correct what came from it with {Income}.");
+                return Result.Refused<RoutineDraft>($"{OneOff} {oneOff}: {source.Name} is an income source; correct what came from it with {Income}.");
             }
 
             if (!told.Add(name))
             {
-                return Read.Refused<RoutineDraft>($"{OneOff} {oneOff}: {name} is there twice; give it once, or under two names.");
+                return Result.Refused<RoutineDraft>($"{OneOff} {oneOff}: {name} is there twice; give it once, or under two names.");
             }
 
             string known = draft.OneOffs.Keys.FirstOrDefault(key => string.Equals(key, name, StringComparison.OrdinalIgnoreCase)) ?? name;
             draft = draft with { OneOffs = draft.OneOffs.SetItem(known, amount) };
         }
 
-        return Read.Of(draft);
+        return Result.Of(draft);
     }
 
-    private static Read<NamedAmount> Pair(Book book, string option, string text)
+    private static Result<NamedAmount> Pair(Book book, string option, string text)
     {
         // A name may hold an equals sign, an amount can't: the last one parts them.
         int at = text.LastIndexOf('=');
         string name = at < 0 ? "" : text[..at].Trim();
         if (name.Length is 0 or > LongestName || name.Any(char.IsControl))
         {
-            return Read.Refused<NamedAmount>($"{option} {text}: write it like \"Night shifts=1204.55\", with a name of at most {LongestName} plain characters.");
+            return Result.Refused<NamedAmount>($"{option} {text}: write it like \"Night shifts=1204.55\", with a name of at most {LongestName} plain characters.");
         }
 
-        Read<Money> amount = CommandInput.Amount($"{option} {name}", text[(at + 1)..], book.Household.Currency, book.Household.Settings.Numbers);
-        return amount.Ok ? Read.Of(new NamedAmount(name, amount.Value)) : Read.Refused<NamedAmount>(amount.Fault);
+        Result<Money> amount = CommandInput.Amount($"{option} {name}", text[(at + 1)..], book.Household.Currency, book.Household.Settings.Numbers);
+        return amount.Ok ? Result.Of(new NamedAmount(name, amount.Value)) : Result.Refused<NamedAmount>(amount.Fault);
     }
 
     private static IncomeSource? Source(Household household, string name) =>

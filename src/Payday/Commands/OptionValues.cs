@@ -4,6 +4,7 @@ using System.Globalization;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 
 namespace Payday.Commands;
 
@@ -40,13 +41,13 @@ internal static class OptionValues
         argument.Validators.Add(result => RefuseOthers(result, argument.Name, result.Tokens, words));
     }
 
-    private static T? Value<T>(ArgumentResult result, Func<string, Read<T>> read)
+    private static T? Value<T>(ArgumentResult result, Func<string, Result<T>> read)
         where T : struct => Value(result, result.Tokens[0].Value, read);
 
-    private static T Value<T>(ArgumentResult result, string text, Func<string, Read<T>> read)
+    private static T Value<T>(ArgumentResult result, string text, Func<string, Result<T>> read)
         where T : struct
     {
-        Read<T> value = read(text);
+        Result<T> value = read(text);
         if (!value.Ok)
         {
             result.AddError($"{((OptionResult)result.Parent!).Option.Name} {text}: {value.Fault}");
@@ -55,10 +56,10 @@ internal static class OptionValues
         return value.Value;
     }
 
-    private static Read<int> ReadCount(string text, int least, int most) =>
+    private static Result<int> ReadCount(string text, int least, int most) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count >= least && count <= most
-            ? Read.Of(count)
-            : Read.Refused<int>(string.Create(CultureInfo.InvariantCulture, $"write a whole number from {least} to {most}."));
+            ? Result.Of(count)
+            : Result.Refused<int>(string.Create(CultureInfo.InvariantCulture, $"write a whole number from {least} to {most}."));
 
     private static void RefuseOthers(SymbolResult result, string name, IEnumerable<Token> tokens, string[] words)
     {

@@ -5,6 +5,7 @@ using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
@@ -23,7 +24,7 @@ internal static class OverviewAnswer
     {
         Household household = book.Household;
         NumberStyle style = household.Settings.Numbers;
-        Read<LocalDate> next = Routine.Next(book);
+        Result<LocalDate> next = Routine.Next(book);
         ImmutableArray<string> hands = [.. OverviewHands.Of(book), .. WeekHands.Of(book, today, HandWays.Commands)];
         Balances balances = book.Ledger.Balances;
         (Place Place, Purpose Purpose, Money Amount)[] purposes =

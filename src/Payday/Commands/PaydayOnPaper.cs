@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Core.Routines;
 
 namespace Payday.Commands;
@@ -12,22 +13,22 @@ namespace Payday.Commands;
 internal sealed record PaydayOnPaper(ClosedPayday Payday, bool Closed)
 {
     /// <summary>Finds it: on a date, or else the last closed one, or else the next.</summary>
-    public static Read<PaydayOnPaper> Find(Book book, LocalDate? on)
+    public static Result<PaydayOnPaper> Find(Book book, LocalDate? on)
     {
         if (on is null && book.LastClosed is { } last)
         {
-            return Read.Of(new PaydayOnPaper(last, true));
+            return Result.Of(new PaydayOnPaper(last, true));
         }
 
         if (book.Closed.FirstOrDefault(closed => closed.Payday == on) is { } found)
         {
-            return Read.Of(new PaydayOnPaper(found, true));
+            return Result.Of(new PaydayOnPaper(found, true));
         }
 
-        Read<RoutineDraft> draft = Routine.Begun(book, on);
-        Read<RoutinePlan> plan = draft.Ok ? Routine.Plan(book, draft.Value) : Read.Refused<RoutinePlan>(draft.Fault);
+        Result<RoutineDraft> draft = Routine.Begun(book, on);
+        Result<RoutinePlan> plan = draft.Ok ? Routine.Plan(book, draft.Value) : Result.Refused<RoutinePlan>(draft.Fault);
         return plan.Ok
-            ? Read.Of(new PaydayOnPaper(ClosingRecord.AsPlanned(plan.Value), false))
-            : Read.Refused<PaydayOnPaper>(plan.Fault);
+            ? Result.Of(new PaydayOnPaper(ClosingRecord.AsPlanned(plan.Value), false))
+            : Result.Refused<PaydayOnPaper>(plan.Fault);
     }
 }

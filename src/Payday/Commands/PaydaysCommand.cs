@@ -6,6 +6,7 @@ using NodaTime.Text;
 using Payday.Calculators;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
+using Payday.Core.Ids;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store.Fields;
@@ -47,7 +48,7 @@ internal static class PaydaysCommand
     private static Answer List(ImmutableArray<IncomeSource> sources, HolidayRules holidays, LocalDate from, LocalDate to)
     {
         ImmutableArray<ScheduledPayday> paydays = PayCalendar.Paydays(sources, BankHolidays.From(holidays), from, to);
-        Dictionary<string, string> names = sources.ToDictionary(source => source.Id, source => source.Name);
+        Dictionary<SourceId, string> names = sources.ToDictionary(source => source.Id, source => source.Name);
         return new Answer.Done(
             paydays.IsEmpty
                 ? ["There is no payday between these dates."]

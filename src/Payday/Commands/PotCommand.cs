@@ -4,8 +4,10 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Json;
@@ -35,13 +37,13 @@ internal static class PotCommand
         return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
         {
             ParseResult parsed = call.Parsed;
-            Read<Pot> pot = PotInput.Pot(book.Household, parsed.GetRequiredValue(name));
+            Result<Pot> pot = PotInput.Pot(book.Household, parsed.GetRequiredValue(name));
             if (!pot.Ok)
             {
                 return new Answer.WrongUse(pot.Fault);
             }
 
-            string id = pot.Value.Id;
+            PotId id = pot.Value.Id;
             return (parsed.GetValue(finished), parsed.GetValue(repeats), parsed.GetValue(goOn), parsed.GetValue(by)) switch
             {
                 (true, null, false, null) => Taken(store, book, id, SinkingAnswers.Finish(book, id)),
@@ -59,7 +61,7 @@ internal static class PotCommand
         ? new Schedule.EveryMonths(Rhythms.Single(rhythm => rhythm.Word == word).Months, kind.By)
         : null;
 
-    private static Answer Taken(BookStore store, Book book, string potId, Read<Household> answer)
+    private static Answer Taken(BookStore store, Book book, PotId potId, Result<Household> answer)
     {
         if (!answer.Ok)
         {

@@ -1,5 +1,7 @@
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 
 namespace Payday.Commands;
@@ -11,19 +13,19 @@ internal static class PotInput
     public const string Buffer = "buffer";
 
     /// <summary>A pot by its name, whatever the case, or by its id.</summary>
-    public static Read<Pot> Pot(Household household, string text) =>
+    public static Result<Pot> Pot(Household household, string text) =>
         (household.Pots.FirstOrDefault(pot => string.Equals(pot.Name, text.Trim(), StringComparison.OrdinalIgnoreCase))
-            ?? household.Pots.FirstOrDefault(pot => pot.Id == text.Trim())) is { } pot
-            ? Read.Of(pot)
-            : Read.Refused<Pot>($"There is no pot '{text.Trim()}'; there {(household.Pots.Length == 0 ? "are none" : $"is {string.Join(", ", household.Pots.Select(known => known.Name))}")}.");
+            ?? household.Pots.FirstOrDefault(pot => pot.Id.Text == text.Trim())) is { } pot
+            ? Result.Of(pot)
+            : Result.Refused<Pot>($"There is no pot '{text.Trim()}'; there {(household.Pots.Length == 0 ? "are none" : $"is {string.Join(", ", household.Pots.Select(known => known.Name))}")}.");
 
     /// <summary>A pot's id, or null for the buffer.</summary>
-    public static Read<PotOrBuffer> PotOrBuffer(Household household, string text)
+    public static Result<PotOrBuffer> PotOrBuffer(Household household, string text)
     {
-        Read<Pot> pot = Pot(household, text);
-        return pot.Ok ? Read.Of(new PotOrBuffer(pot.Value.Id))
-            : string.Equals(text.Trim(), Buffer, StringComparison.OrdinalIgnoreCase) ? Read.Of(new PotOrBuffer(null))
-            : Read.Refused<PotOrBuffer>(pot.Fault);
+        Result<Pot> pot = Pot(household, text);
+        return pot.Ok ? Result.Of(new PotOrBuffer(pot.Value.Id))
+            : string.Equals(text.Trim(), Buffer, StringComparison.OrdinalIgnoreCase) ? Result.Of(new PotOrBuffer(null))
+            : Result.Refused<PotOrBuffer>(pot.Fault);
     }
 
     /// <summary>Splits <c>NAME=VALUE</c> at the last equals sign: a name may hold one, what stands behind it can't.</summary>
@@ -32,4 +34,4 @@ internal static class PotInput
 }
 
 /// <summary>A pot's id; null stands for the buffer.</summary>
-internal sealed record PotOrBuffer(string? PotId);
+internal sealed record PotOrBuffer(PotId? PotId);

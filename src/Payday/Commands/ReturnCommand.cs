@@ -6,7 +6,9 @@ using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CashReturns;
+using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Json;
 using Payday.Reports;
@@ -56,7 +58,7 @@ internal static class ReturnCommand
         ReturnDraft draft = ReturnDraft.AsPlanned;
         foreach (string name in leave)
         {
-            Read<Pot> pot = PotInput.Pot(book.Household, name);
+            Result<Pot> pot = PotInput.Pot(book.Household, name);
             if (!pot.Ok)
             {
                 return new Answer.WrongUse(pot.Fault);
@@ -71,7 +73,7 @@ internal static class ReturnCommand
             return Shown(plan, stored: false, plan.Total.IsPositive ? "When it is at the bank, write it with payday return --confirm." : "Nothing goes to the bank.");
         }
 
-        Read<Book> returned = plan.Confirm(date);
+        Result<Book> returned = plan.Confirm(date);
         if (!returned.Ok)
         {
             return Answer.Because(returned.Fault);
@@ -134,5 +136,5 @@ internal static class ReturnCommand
         return $"{NoteText.Listed(swap.Gives, household.Currency, household.Settings.Numbers)} of {Name(household, swap.PotId)} for {NoteText.Listed(swap.Gets, household.Currency, household.Settings.Numbers)} of {with}";
     }
 
-    private static string Name(Household household, string potId) => household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId;
+    private static string Name(Household household, PotId potId) => household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId.Text;
 }

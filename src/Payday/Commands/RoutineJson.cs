@@ -3,6 +3,7 @@ using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Books;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Json;
@@ -18,7 +19,7 @@ internal static class RoutineJson
     private static RoutineResult Result(RoutinePlan plan, bool closed)
     {
         Household household = plan.Book.Household;
-        Dictionary<string, string> bills = household.Bills.ToDictionary(bill => bill.Id, bill => bill.Name);
+        Dictionary<BillId, string> bills = household.Bills.ToDictionary(bill => bill.Id, bill => bill.Name);
         return new RoutineResult(
             Iso(plan.Period.First),
             Iso(plan.Period.Last),
@@ -61,8 +62,8 @@ internal static class RoutineJson
 
     private static PlacementResult Placed(Household household, Placement placement) => placement.Target switch
     {
-        PlacementTarget.Debt => new("debt", household.Debts.Single(debt => debt.Id == placement.Id).Name, placement.Amount.ToPlain()),
-        PlacementTarget.Pot => new("pot", household.Pots.Single(pot => pot.Id == placement.Id).Name, placement.Amount.ToPlain()),
+        MoveTarget.ToDebt to => new("debt", household.Debts.Single(debt => debt.Id == to.Id).Name, placement.Amount.ToPlain()),
+        MoveTarget.ToPot to => new("pot", household.Pots.Single(pot => pot.Id == to.Id).Name, placement.Amount.ToPlain()),
         _ => new("buffer", "", placement.Amount.ToPlain()),
     };
 

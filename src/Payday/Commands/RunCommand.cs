@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Store;
@@ -35,39 +36,39 @@ internal static class RunCommand
             call.Parsed.GetValue(on),
             draft =>
             {
-                Read<RoutineDraft> told = IncomeInput.Sources(book, draft, call.Parsed.GetValue(income) ?? []);
+                Result<RoutineDraft> told = IncomeInput.Sources(book, draft, call.Parsed.GetValue(income) ?? []);
                 told = told.Ok ? IncomeInput.OneOffs(book, told.Value, call.Parsed.GetValue(oneOff) ?? []) : told;
                 return told.Ok ? FromBuffer(book, told.Value, call.Parsed.GetValue(buffer)) : told;
             },
             call.Parsed.GetValue(accept))));
     }
 
-    private static Read<RoutineDraft> FromBuffer(Book book, RoutineDraft draft, string? buffer)
+    private static Result<RoutineDraft> FromBuffer(Book book, RoutineDraft draft, string? buffer)
     {
         if (buffer is null)
         {
-            return Read.Of(draft);
+            return Result.Of(draft);
         }
 
-        Read<Money> given = CommandInput.Amount("--buffer", buffer, book.Household.Currency, book.Household.Settings.Numbers);
-        return given.Ok ? Read.Of(draft with { FromBuffer = given.Value }) : Read.Refused<RoutineDraft>(given.Fault);
+        Result<Money> given = CommandInput.Amount("--buffer", buffer, book.Household.Currency, book.Household.Settings.Numbers);
+        return given.Ok ? Result.Of(draft with { FromBuffer = given.Value }) : Result.Refused<RoutineDraft>(given.Fault);
     }
 
-    private static Answer Run(BookStore store, Book book, LocalDate? on, Func<RoutineDraft, Read<RoutineDraft>> tell, bool accept)
+    private static Answer Run(BookStore store, Book book, LocalDate? on, Func<RoutineDraft, Result<RoutineDraft>> tell, bool accept)
     {
-        Read<RoutineDraft> draft = Routine.Begun(book, on);
+        Result<RoutineDraft> draft = Routine.Begun(book, on);
         if (!draft.Ok)
         {
             return Answer.Because(draft.Fault);
         }
 
-        Read<RoutineDraft> told = tell(draft.Value);
+        Result<RoutineDraft> told = tell(draft.Value);
         if (!told.Ok)
         {
             return new Answer.WrongUse(told.Fault);
         }
 
-        Read<RoutinePlan> plan = Routine.Plan(book, told.Value);
+        Result<RoutinePlan> plan = Routine.Plan(book, told.Value);
         return !plan.Ok ? Answer.Because(plan.Fault)
             : accept ? Close(store, plan.Value)
             : Shown(plan.Value, closed: false, Next(plan.Value, hasNews: told.Value != draft.Value));
@@ -83,7 +84,7 @@ internal static class RunCommand
 
     private static Answer Close(BookStore store, RoutinePlan plan)
     {
-        Read<Closing> closing = Closing.Of(plan);
+        Result<Closing> closing = Closing.Of(plan);
         if (!closing.Ok)
         {
             return new Answer.Refused(

@@ -48,7 +48,7 @@ internal static class ShowAnswers
             book, BankHolidays.From(book.Household.Settings.Holidays), today.PlusMonths(BillDues.MonthsAhead));
         BillResult[] bills = [.. book.Household.Bills.Select(bill =>
         {
-            OpenDue? next = dues.FirstOrDefault(due => due.Key.BillId == bill.Id);
+            OpenDue? next = dues.FirstOrDefault(due => due.BillId == bill.Id);
             return new BillResult(
                 bill.Name,
                 book.Ledger.Balances[LedgerEnd.InAccount(Purpose.SetAside(bill.Id))].ToPlain(),

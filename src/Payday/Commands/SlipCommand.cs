@@ -4,7 +4,9 @@ using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Json;
 using Payday.Printing;
 using Payday.Reports;
@@ -45,7 +47,7 @@ internal static class SlipCommand
                 ? new Answer.WrongUse(fault)
                 : call.OnLook(book =>
                 {
-                    Read<PaydayOnPaper> found = PaydayOnPaper.Find(book, parsed.GetValue(on));
+                    Result<PaydayOnPaper> found = PaydayOnPaper.Find(book, parsed.GetValue(on));
                     return found.Ok ? Make(call.Folder, book.Household, found.Value, wish) : Answer.Because(found.Fault);
                 });
         });
@@ -66,15 +68,15 @@ internal static class SlipCommand
     {
         var fonts = MachineFonts.OfSystem();
         byte[] pdf = PdfPaper.Render(paper, size, wish.Filling ? "Filling sheet" : "Withdrawal", fonts);
-        Read<string> written = OutputFile.Write(own, path, pdf, wish.Replace);
+        Result<string> written = OutputFile.Write(own, path, pdf, wish.Replace);
         return written.Ok ? Done($"Written to {written.Value}, {size.Name}.", [.. PdfPaper.Lacks(paper, fonts) is { } lacks ? Report.Prose("! " + lacks) : [], .. still]) : Answer.Because(
-            written.Fault.Replace("say that it may be replaced", "add --replace", StringComparison.Ordinal));
+            ((string)written.Fault).Replace("say that it may be replaced", "add --replace", StringComparison.Ordinal));
     }
 
     private static Answer Printed(Paper paper, string? printer, string[] still)
     {
         var lines = new LinePrinter(Environment.GetEnvironmentVariable("PATH"));
-        Read<string> printed = lines.Print(paper.Lines, printer, ascii: false);
+        Result<string> printed = lines.Print(paper.Lines, printer, ascii: false);
         return printed.Ok ? Done($"Handed to the printer. {printed.Value}".TrimEnd(), still) : Answer.Because(printed.Fault);
     }
 
@@ -84,7 +86,7 @@ internal static class SlipCommand
     private static string Json(Household household, PaydayOnPaper paper)
     {
         ClosedPayday payday = paper.Payday;
-        Dictionary<string, string> names = household.Pots.ToDictionary(pot => pot.Id, pot => pot.Name);
+        Dictionary<PotId, string> names = household.Pots.ToDictionary(pot => pot.Id, pot => pot.Name);
         Money total = Money.Sum(
             payday.Withdraw.Select(note => Money.FromMinorUnits(note.Key, household.Currency) * note.Value), household.Currency);
         return JsonSerializer.Serialize(
@@ -94,10 +96,10 @@ internal static class SlipCommand
                 NoteText.Counts(payday.Withdraw, household.Currency),
                 total.ToPlain(),
                 [.. payday.Parts.Select(part => new FillingResult(
-                    names.GetValueOrDefault(part.PotId, part.PotId),
+                    names.GetValueOrDefault(part.PotId, part.PotId.Text),
                     part.Week is { } week ? LocalDatePattern.Iso.Format(week) : null,
                     NoteText.Counts(part.Notes, household.Currency)))],
-                payday.KeptBack.ToDictionary(kept => names.GetValueOrDefault(kept.Key, kept.Key), kept => kept.Value.ToPlain())),
+                payday.KeptBack.ToDictionary(kept => names.GetValueOrDefault(kept.Key, kept.Key.Text), kept => kept.Value.ToPlain())),
             ResultJson.Readable.SlipResult);
     }
 }

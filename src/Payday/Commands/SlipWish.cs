@@ -1,4 +1,5 @@
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Printing;
 
 namespace Payday.Commands;
@@ -21,7 +22,7 @@ internal sealed record SlipWish(bool Filling, int? Columns, string? File, string
 
     private const int PrinterColumns = 42;
 
-    private readonly Read<PaperSize> size = Printing.PaperSize.Parse(Size ?? Printing.PaperSize.A6.Name);
+    private readonly Result<PaperSize> size = Printing.PaperSize.Parse(Size ?? Printing.PaperSize.A6.Name);
 
     /// <summary>What doesn't go together, or null.</summary>
     public string? Fault =>

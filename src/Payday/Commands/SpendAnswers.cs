@@ -5,6 +5,8 @@ using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
+using Payday.Core.Faults;
+using Payday.Core.Ids;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store.Fields;
@@ -16,7 +18,7 @@ namespace Payday.Commands;
 internal static class SpendAnswers
 {
     /// <summary>Reads <c>--pot LINE=POT</c> into a list; see <see cref="PurchaseList.Choose"/>.</summary>
-    public static Read<PurchaseList> Choose(Book book, PurchaseList list, IEnumerable<string> pots)
+    public static Result<PurchaseList> Choose(Book book, PurchaseList list, IEnumerable<string> pots)
     {
         foreach (string text in pots)
         {
@@ -25,19 +27,19 @@ internal static class SpendAnswers
                 || !int.TryParse(line, NumberStyles.None, CultureInfo.InvariantCulture, out number)
                 || list.Lines.All(one => one.Number != number))
             {
-                return Read.Refused<PurchaseList>($"--pot {text}: write it like 3=Food, with the number of a line.");
+                return Result.Refused<PurchaseList>($"--pot {text}: write it like 3=Food, with the number of a line.");
             }
 
-            Read<PotOrBuffer> pot = PotInput.PotOrBuffer(book.Household, name);
+            Result<PotOrBuffer> pot = PotInput.PotOrBuffer(book.Household, name);
             if (!pot.Ok)
             {
-                return Read.Refused<PurchaseList>($"--pot {text}: {pot.Fault}");
+                return Result.Refused<PurchaseList>($"--pot {text}: {pot.Fault}");
             }
 
             list = list.Choose(number, pot.Value.PotId);
         }
 
-        return Read.Of(list);
+        return Result.Of(list);
     }
 
     /// <summary>A list before it is entered.</summary>
@@ -104,7 +106,7 @@ internal static class SpendAnswers
 
     private static Money Signed(PurchaseLine line) => line.IsRefund ? -line.Entry.Amount : line.Entry.Amount;
 
-    private static string PotName(Book book, string? potId) => potId is null
+    private static string PotName(Book book, PotId? potId) => potId is null
         ? PotInput.Buffer
-        : book.Household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId;
+        : book.Household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId.Value.Text;
 }

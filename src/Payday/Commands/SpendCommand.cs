@@ -4,6 +4,7 @@ using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
+using Payday.Core.Faults;
 using Payday.Lists;
 using Payday.Store;
 using Payday.Store.Fields;
@@ -50,13 +51,13 @@ internal static class SpendCommand
 
     private static Answer One(BookStore store, Book book, string name, string price, LocalDate date, string what, LocalDate today)
     {
-        Read<PotOrBuffer> pot = PotInput.PotOrBuffer(book.Household, name);
+        Result<PotOrBuffer> pot = PotInput.PotOrBuffer(book.Household, name);
         if (!pot.Ok)
         {
             return new Answer.WrongUse(pot.Fault);
         }
 
-        Read<Money> amount = Money.ParseSum(price, book.Household.Currency, book.Household.Settings.Numbers);
+        Result<Money> amount = Money.ParseSum(price, book.Household.Currency, book.Household.Settings.Numbers);
         if (!amount.Ok)
         {
             return new Answer.WrongUse(amount.Fault);
@@ -72,7 +73,7 @@ internal static class SpendCommand
             return new Answer.WrongUse($"--on {LocalDatePattern.Iso.Format(date)}: that day is still to come.");
         }
 
-        Read<Book> entered = Purchasing.Enter(book, new PurchaseEntry(date, pot.Value.PotId, amount.Value, what));
+        Result<Book> entered = Purchasing.Enter(book, new PurchaseEntry(date, pot.Value.PotId, amount.Value, what));
         return entered.Ok ? Stored(store, book, entered.Value) : Answer.Because(entered.Fault);
     }
 
@@ -99,7 +100,7 @@ internal static class SpendCommand
             return Answer.Because("The list has no lines to enter.");
         }
 
-        Read<PurchaseList> chosen = SpendAnswers.Choose(book, list, pots);
+        Result<PurchaseList> chosen = SpendAnswers.Choose(book, list, pots);
         if (!chosen.Ok)
         {
             return new Answer.WrongUse(chosen.Fault);
@@ -117,7 +118,7 @@ internal static class SpendCommand
                 $"No pot is known for line {string.Join(", ", open)}; name it with --pot {open[0]}=POT, or leave the line out with --leave {open[0]}.");
         }
 
-        Read<Book> entered = PurchaseList.Enter(book, chosen.Value.Lines);
+        Result<Book> entered = PurchaseList.Enter(book, chosen.Value.Lines);
         return entered.Ok ? Stored(store, book, entered.Value) : Answer.Because(entered.Fault);
     }
 
@@ -128,7 +129,7 @@ internal static class SpendCommand
             return UndoOption.Refused(book, obstacle);
         }
 
-        Read<Book> undone = Purchasing.Undo(book, number, today);
+        Result<Book> undone = Purchasing.Undo(book, number, today);
         if (!undone.Ok)
         {
             return Answer.Because(undone.Fault);

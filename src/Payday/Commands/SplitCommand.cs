@@ -3,6 +3,7 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text.Json;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Core.Pots;
 using Payday.Json;
 using Payday.Reports;
@@ -40,8 +41,8 @@ internal static class SplitCommand
             return new Answer.WrongUse($"--currency {code}: that is no currency known here; write one of {string.Join(", ", Currency.KnownCodes)}.");
         }
 
-        Read<Money> amount = CommandInput.Amount("AMOUNT", amountText, currency);
-        Read<Money> unit = CommandInput.Amount("--unit", unitText, currency);
+        Result<Money> amount = CommandInput.Amount("AMOUNT", amountText, currency);
+        Result<Money> unit = CommandInput.Amount("--unit", unitText, currency);
         if ((amount.Fault ?? unit.Fault) is { } fault)
         {
             return new Answer.WrongUse(fault);

@@ -5,7 +5,9 @@ using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Undo;
 using Payday.Json;
@@ -26,12 +28,12 @@ internal static class UndoOption
     public static bool IsGiven(ParseResult parsed, Option option) => parsed.GetResult(option) is { Implicit: false };
 
     /// <summary>The ids of the pots that were named.</summary>
-    public static Read<ImmutableSortedSet<string>> Pots(Household household, string[] names)
+    public static Result<ImmutableSortedSet<PotId>> Pots(Household household, string[] names)
     {
-        Read<Pot>[] pots = [.. names.Select(name => PotInput.Pot(household, name))];
+        Result<Pot>[] pots = [.. names.Select(name => PotInput.Pot(household, name))];
         return pots.FirstOrDefault(pot => !pot.Ok) is { Fault: { } fault }
-            ? Read.Refused<ImmutableSortedSet<string>>(fault)
-            : Read.Of(pots.Select(pot => pot.Value!.Id).ToImmutableSortedSet(StringComparer.Ordinal));
+            ? Result.Refused<ImmutableSortedSet<PotId>>(fault)
+            : Result.Of(pots.Select(pot => pot.Value!.Id).ToImmutableSortedSet());
     }
 
     /// <summary>What is in the way, with the command that leads there.</summary>
@@ -42,7 +44,7 @@ internal static class UndoOption
     /// <param name="before">The book as it is stored.</param>
     /// <param name="after">The book afterwards, or why it can't be.</param>
     /// <param name="back">What was taken back: what it is, whose, and of which day.</param>
-    public static Answer Stored(BookStore store, Book before, Read<Book> after, IEnumerable<(string What, string? PotId, LocalDate Date)> back)
+    public static Answer Stored(BookStore store, Book before, Result<Book> after, IEnumerable<(string What, PotId? PotId, LocalDate Date)> back)
     {
         if (!after.Ok)
         {

@@ -1,5 +1,7 @@
 using System.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
+using Payday.Store;
 using Payday.Store.Files;
 using Payday.Text;
 
@@ -17,7 +19,7 @@ internal static class InputFile
     /// <param name="most">The most bytes it may have.</param>
     /// <returns>The bytes; or one sentence on what is in the way.</returns>
     /// <remarks>A pipe or device is not opened: that could wait for ever. What the shell holds open for this process is read.</remarks>
-    public static Read<byte[]> Bytes(string path, int most)
+    public static Result<byte[]> Bytes(string path, int most)
     {
         string shown = CleanText.OneLine(path);
         try
@@ -26,48 +28,48 @@ internal static class InputFile
             switch (kind)
             {
                 case FileKind.Folder:
-                    return Read.Refused<byte[]>($"{shown} is a folder; name a file in it.");
+                    return Result.Refused<byte[]>($"{shown} is a folder; name a file in it.");
                 case FileKind.Pipe or FileKind.Socket or FileKind.Device when !IsHeldOpen(path):
-                    return Read.Refused<byte[]>($"{shown} is a {(kind == FileKind.Device ? "device" : "pipe")}; name a file, or hand its content over with -.");
+                    return Result.Refused<byte[]>($"{shown} is a {(kind == FileKind.Device ? "device" : "pipe")}; name a file, or hand its content over with -.");
                 case FileKind.None or FileKind.Blocked:
-                    return Read.Refused<byte[]>($"There is no file {shown}.");
+                    return Result.Refused<byte[]>($"There is no file {shown}.");
                 default:
                     using (var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0))
                     {
-                        return Bytes(file, most) is { } bytes ? Read.Of(bytes) : TooLarge<byte[]>(shown, most);
+                        return Bytes(file, most) is { } bytes ? Result.Of(bytes) : TooLarge<byte[]>(shown, most);
                     }
             }
         }
         catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
         {
-            return Read.Refused<byte[]>($"There is no file {shown}.");
+            return Result.Refused<byte[]>($"There is no file {shown}.");
         }
         catch (UnauthorizedAccessException)
         {
-            return Read.Refused<byte[]>($"{shown} can't be read, for lack of permission.");
+            return Result.Refused<byte[]>($"{shown} can't be read, for lack of permission.");
         }
         catch (Exception fault) when (fault is IOException or ArgumentException or NotSupportedException)
         {
-            return Read.Refused<byte[]>($"{shown} can't be read: {fault.Message.Split('\n')[0]}");
+            return Result.Refused<byte[]>($"{shown} can't be read: {fault.Message.Split('\n')[0]}");
         }
     }
 
     /// <summary>The text of a file, which is in UTF-8.</summary>
     /// <inheritdoc cref="Bytes(string, int)"/>
-    public static Read<string> Text(string path, int most)
+    public static Result<string> Text(string path, int most)
     {
-        Read<byte[]> bytes = Bytes(path, most);
-        return bytes.Ok ? Text(CleanText.OneLine(path), bytes.Value) : Read.Refused<string>(bytes.Fault);
+        Result<byte[]> bytes = Bytes(path, most);
+        return bytes.Ok ? Text(CleanText.OneLine(path), bytes.Value) : Result.Refused<string>(bytes.Fault);
     }
 
     /// <summary>The text that bytes are, where they are UTF-8.</summary>
     /// <param name="shown">What they were read from, for the sentence.</param>
     /// <param name="utf8">The bytes.</param>
-    public static Read<string> Text(string shown, byte[] utf8)
+    public static Result<string> Text(string shown, byte[] utf8)
     {
         try
         {
-            return Read.Of(Strict.GetString(utf8));
+            return Result.Of(Strict.GetString(utf8));
         }
         catch (DecoderFallbackException)
         {
@@ -79,7 +81,7 @@ internal static class InputFile
     /// <param name="reader">The reader; it throws <see cref="DecoderFallbackException"/> for what is no text.</param>
     /// <param name="shown">What to call it in the sentence.</param>
     /// <param name="most">The most bytes; a reader that never ends is left once it has given more.</param>
-    public static Read<byte[]> Bytes(TextReader reader, string shown, int most)
+    public static Result<byte[]> Bytes(TextReader reader, string shown, int most)
     {
         var text = new StringBuilder();
         char[] piece = new char[Piece];
@@ -94,7 +96,7 @@ internal static class InputFile
                 }
             }
 
-            return Read.Of(Encoding.UTF8.GetBytes(text.ToString()));
+            return Result.Of(Encoding.UTF8.GetBytes(text.ToString()));
         }
         catch (DecoderFallbackException)
         {
@@ -102,7 +104,7 @@ internal static class InputFile
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ObjectDisposedException)
         {
-            return Read.Refused<byte[]>($"{shown} can't be read: {fault.Message.Split('\n')[0]}");
+            return Result.Refused<byte[]>($"{shown} can't be read: {fault.Message.Split('\n')[0]}");
         }
     }
 
@@ -127,9 +129,9 @@ internal static class InputFile
     private static bool IsHeldOpen(string path) =>
         path == "/dev/stdin" || path.StartsWith("/dev/fd/", StringComparison.Ordinal) || path.StartsWith("/proc/self/fd/", StringComparison.Ordinal);
 
-    private static Read<T> TooLarge<T>(string shown, int most) =>
-        Read.Refused<T>($"{shown} is larger than {most / 1_000_000} MB; this can't be the right file.");
+    private static Result<T> TooLarge<T>(string shown, int most) =>
+        Result.Refused<T>($"{shown} is larger than {most / 1_000_000} MB; this can't be the right file.");
 
-    private static Read<T> NoText<T>(string shown) =>
-        Read.Refused<T>($"{shown}: This is not a text in UTF-8; save it as UTF-8 and try again.");
+    private static Result<T> NoText<T>(string shown) =>
+        Result.Refused<T>($"{shown}: This is not a text in UTF-8; save it as UTF-8 and try again.");
 }

@@ -3,6 +3,7 @@ using System.ComponentModel;
 using System.Diagnostics;
 using System.Text;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Text;
 
 namespace Payday.Printing;
@@ -21,16 +22,16 @@ internal sealed class LinePrinter(string? searchPath)
     /// <param name="printer">The printer's name, or null for the system's usual one.</param>
     /// <param name="ascii">Whether the printer knows ASCII alone; otherwise UTF-8 is sent.</param>
     /// <returns>What the command said, or why nothing was printed.</returns>
-    public Read<string> Print(ImmutableArray<string> lines, string? printer, bool ascii)
+    public Result<string> Print(ImmutableArray<string> lines, string? printer, bool ascii)
     {
         if (printer is not null && (printer.Length == 0 || printer[0] == '-' || printer != CleanText.OneLine(printer)))
         {
-            return Read.Refused<string>("A printer's name can't be empty, begin with '-' or hold control characters; give its plain name.");
+            return Result.Refused<string>("A printer's name can't be empty, begin with '-' or hold control characters; give its plain name.");
         }
 
         if (Find() is not { } command)
         {
-            return Read.Refused<string>(NoCommand);
+            return Result.Refused<string>(NoCommand);
         }
 
         string text = string.Concat(lines.Select(line => (ascii ? TextFold.ToAscii(line) : line) + "\n"));
@@ -41,7 +42,7 @@ internal sealed class LinePrinter(string? searchPath)
         }
         catch (Win32Exception)
         {
-            return Read.Refused<string>("The command 'lp' can't be run; write a PDF instead.");
+            return Result.Refused<string>("The command 'lp' can't be run; write a PDF instead.");
         }
     }
 
@@ -55,7 +56,7 @@ internal sealed class LinePrinter(string? searchPath)
             UseShellExecute = false,
         };
 
-    private static Read<string> Send(Process process, string text)
+    private static Result<string> Send(Process process, string text)
     {
         var said = new StringBuilder();
         var complained = new StringBuilder();
@@ -63,14 +64,14 @@ internal sealed class LinePrinter(string? searchPath)
         if (!process.WaitForExit(Patience))
         {
             process.Kill(entireProcessTree: true);
-            return Read.Refused<string>("The command 'lp' did not finish and was stopped; look at the printer, then try again.");
+            return Result.Refused<string>("The command 'lp' did not finish and was stopped; look at the printer, then try again.");
         }
 
         // A process that it leaves behind, of a spooler, say, may keep its ends open; all that lp said is read by then.
         Task.WaitAll(ends, PatienceForWords);
         return process.ExitCode == 0
-            ? Read.Of(FirstLine(Text(said)))
-            : Read.Refused<string>(Refusal(FirstLine(Text(complained))));
+            ? Result.Of(FirstLine(Text(said)))
+            : Result.Refused<string>(Refusal(FirstLine(Text(complained))));
     }
 
     private static async Task Collect(StreamReader from, StringBuilder into)

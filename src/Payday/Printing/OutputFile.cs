@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
+using Payday.Store;
 using Payday.Store.Files;
 using Payday.Store.Folders;
 using Payday.Text;
@@ -19,10 +21,10 @@ internal static class OutputFile
     /// <param name="content">All of the file.</param>
     /// <param name="replace">Whether a file that is already there may be replaced.</param>
     /// <returns>The full path, or what hindered it; then nothing has changed.</returns>
-    public static Read<string> Write(StoreFolder? own, string path, byte[] content, bool replace)
+    public static Result<string> Write(StoreFolder? own, string path, byte[] content, bool replace)
     {
-        Read<ImmutableArray<string>> written = WriteAll(own, [(path, content)], replace);
-        return written.Ok ? Read.Of(written.Value[0]) : Read.Refused<string>(written.Fault);
+        Result<ImmutableArray<string>> written = WriteAll(own, [(path, content)], replace);
+        return written.Ok ? Result.Of(written.Value[0]) : Result.Refused<string>(written.Fault);
     }
 
     /// <summary>Writes several files, all or none.</summary>
@@ -31,18 +33,18 @@ internal static class OutputFile
     /// <param name="files">Where to, and all of each file.</param>
     /// <param name="replace">Whether files that are already there may be replaced.</param>
     /// <returns>The full paths, or what hindered one of them; then all is as it was.</returns>
-    public static Read<ImmutableArray<string>> WriteAll(StoreFolder? own, IReadOnlyList<(string Path, byte[] Content)> files, bool replace)
+    public static Result<ImmutableArray<string>> WriteAll(StoreFolder? own, IReadOnlyList<(string Path, byte[] Content)> files, bool replace)
     {
         ArgumentNullException.ThrowIfNull(files);
         if (files.Any(file => string.IsNullOrWhiteSpace(file.Path) || file.Path.Any(char.IsControl)))
         {
-            return Read.Refused<ImmutableArray<string>>("A file name is missing or holds control characters; give a plain one.");
+            return Result.Refused<ImmutableArray<string>>("A file name is missing or holds control characters; give a plain one.");
         }
 
         NewFile[] all = [.. files.Select(file => new NewFile(Path.GetFullPath(file.Path), file.Content))];
         if (all.Select(file => Hindrance(own, file, replace)).FirstOrDefault(fault => fault is not null) is { } hindrance)
         {
-            return Read.Refused<ImmutableArray<string>>(hindrance);
+            return Result.Refused<ImmutableArray<string>>(hindrance);
         }
 
         NewFile now = all[0];
@@ -67,7 +69,7 @@ internal static class OutputFile
                 file.TakeBack();
             }
 
-            return Read.Refused<ImmutableArray<string>>(Reason(fault, now, replace));
+            return Result.Refused<ImmutableArray<string>>(Reason(fault, now, replace));
         }
 
         foreach (NewFile file in all)
@@ -75,7 +77,7 @@ internal static class OutputFile
             file.Settle();
         }
 
-        return Read.Of(all.Select(file => file.Path).ToImmutableArray());
+        return Result.Of(all.Select(file => file.Path).ToImmutableArray());
     }
 
     private static string? Hindrance(StoreFolder? own, NewFile file, bool replace)

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 
 namespace Payday.Printing;
 
@@ -46,8 +47,8 @@ internal sealed record PaperSize
     public static PaperSize SheetFor(Currency currency) => LetterCurrencies.Contains(currency.Code) ? Letter : A4;
 
     /// <summary>The size with a name, in capitals or not.</summary>
-    public static Read<PaperSize> Parse(string? name) =>
+    public static Result<PaperSize> Parse(string? name) =>
         All.FirstOrDefault(size => size.Name.Equals(name?.Trim(), StringComparison.OrdinalIgnoreCase)) is { } found
-            ? Read.Of(found)
-            : Read.Refused<PaperSize>($"There is no such paper size here; choose one of {string.Join(", ", All.Select(size => size.Name))}.");
+            ? Result.Of(found)
+            : Result.Refused<PaperSize>($"There is no such paper size here; choose one of {string.Join(", ", All.Select(size => size.Name))}.");
 }

@@ -52,7 +52,7 @@ internal static class BillsReport
     }
 
     /// <summary>What has been paid of a bill's dues, so that it is held no more.</summary>
-    public static Money Paid(BillsStep bills, SetAsideLine line) => PaidOf(bills, bills.Dues.Where(due => due.Key.BillId == line.BillId));
+    public static Money Paid(BillsStep bills, SetAsideLine line) => PaidOf(bills, bills.Dues.Where(due => due.BillId == line.BillId));
 
     private static Money PaidOf(BillsStep bills, IEnumerable<DueRow> dues) =>
         Money.Sum(dues.Where(due => due.Paid).Select(due => due.Amount), bills.Total.Currency);

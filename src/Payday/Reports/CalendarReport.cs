@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Ids;
 using Payday.Core.Status;
 using Payday.Store.Fields;
 using Payday.Text;
@@ -45,7 +46,7 @@ internal static class CalendarReport
     // One that was closed on a day on which nobody is scheduled to pay, such as before a schedule changed, is there too.
     private static IEnumerable<CalendarEntry> Paydays(Book book, LocalDate from, LocalDate to)
     {
-        Dictionary<string, string> names = book.Household.Sources.ToDictionary(source => source.Id, source => source.Name);
+        Dictionary<SourceId, string> names = book.Household.Sources.ToDictionary(source => source.Id, source => source.Name);
         HashSet<LocalDate> closed = [.. book.Closed.Select(payday => payday.Payday)];
         ImmutableArray<ScheduledPayday> scheduled = PayCalendar.Paydays(book.Household.Sources, BankHolidays.From(book.Household.Settings.Holidays), from, to);
         return scheduled

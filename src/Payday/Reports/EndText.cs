@@ -1,4 +1,5 @@
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 
 namespace Payday.Reports;
@@ -16,30 +17,37 @@ internal static class EndText
     };
 
     /// <summary>A purpose, e.g. <c>set aside for Rent</c>.</summary>
-    public static string Of(Household household, Purpose purpose) => purpose.Kind switch
+    public static string Of(Household household, Purpose purpose) => purpose switch
     {
-        PurposeKind.Buffer => "buffer",
-        PurposeKind.LeftToPlace => "left to place",
-        PurposeKind.SetAside => "set aside for " + Bill(household, purpose.Id),
-        PurposeKind.KeptBack => "kept back for " + Pot(household, purpose.Id),
-        PurposeKind.Wallet => "wallet, " + Pot(household, purpose.Id),
-        PurposeKind.OwedBack => "owed back by " + Pot(household, purpose.Id),
-        _ => Pot(household, purpose.Id),
+        { Kind: PurposeKind.Buffer } => "buffer",
+        { Kind: PurposeKind.LeftToPlace } => "left to place",
+        { BillId: { } bill } => "set aside for " + Bill(household, bill),
+        { Kind: PurposeKind.KeptBack, PotId: { } pot } => "kept back for " + Pot(household, pot),
+        { Kind: PurposeKind.Wallet, PotId: { } pot } => "wallet, " + Pot(household, pot),
+        { Kind: PurposeKind.OwedBack, PotId: { } pot } => "owed back by " + Pot(household, pot),
+        { PotId: { } pot } => Pot(household, pot),
+        _ => "",
     };
 
-    private static string Outside(Household household, LedgerEnd.Outside outside) => outside.Kind switch
+    /// <summary>What the household calls a bill; its id where it has it no more.</summary>
+    public static string Bill(Household household, BillId id) => household.Bills.FirstOrDefault(bill => bill.Id == id)?.Name ?? id.Text;
+
+    /// <summary>What the household calls a pot; its id where it has it no more.</summary>
+    public static string Pot(Household household, PotId id) => household.Pots.FirstOrDefault(pot => pot.Id == id)?.Name ?? id.Text;
+
+    /// <summary>What the household calls a debt; its id where it has it no more.</summary>
+    public static string Debt(Household household, DebtId id) => household.Debts.FirstOrDefault(debt => debt.Id == id)?.Name ?? id.Text;
+
+    /// <summary>What the household calls an income source; its id, or the name of a one-off, where it has it not.</summary>
+    public static string Source(Household household, SourceId id) => household.Sources.FirstOrDefault(source => source.Id == id)?.Name ?? id.Text;
+
+    private static string Outside(Household household, LedgerEnd.Outside outside) => outside switch
     {
-        OutsideKind.Source => "income: " + (household.Sources.FirstOrDefault(source => source.Id == outside.Id)?.Name ?? outside.Id),
-        OutsideKind.Bill => "paid: " + Bill(household, outside.Id),
-        OutsideKind.Interest => "interest: " + Debt(household, outside.Id),
-        OutsideKind.Spending => "spent: " + (outside.Id.Length == 0 ? "buffer" : Pot(household, outside.Id)),
-        OutsideKind.Difference => "missing: " + Pot(household, outside.Id),
+        { SourceId: { } source } => "income: " + Source(household, source),
+        { BillId: { } bill } => "paid: " + Bill(household, bill),
+        { DebtId: { } debt } => "interest: " + Debt(household, debt),
+        { Kind: OutsideKind.Spending } => "spent: " + (outside.PotId is { } pot ? Pot(household, pot) : "buffer"),
+        { PotId: { } pot } => "missing: " + Pot(household, pot),
         _ => "before the start",
     };
-
-    private static string Bill(Household household, string id) => household.Bills.FirstOrDefault(bill => bill.Id == id)?.Name ?? id;
-
-    private static string Pot(Household household, string id) => household.Pots.FirstOrDefault(pot => pot.Id == id)?.Name ?? id;
-
-    private static string Debt(Household household, string id) => household.Debts.FirstOrDefault(debt => debt.Id == id)?.Name ?? id;
 }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Core.Amounts;
-using Payday.Store.Json;
 
 namespace Payday.Reports;
 
@@ -9,7 +8,7 @@ namespace Payday.Reports;
 internal static class NoteText
 {
     /// <summary>The value of a note or coin as a household writes it, without decimals where it has none.</summary>
-    public static string Value(long note, Currency currency, NumberStyle style) => style.Written(JsonWriting.PieceText(Money.FromMinorUnits(note, currency)));
+    public static string Value(long note, Currency currency, NumberStyle style) => style.Written(Money.FromMinorUnits(note, currency).ToPiece());
 
     /// <summary>E.g. <c>3 x 20, 1 x 5</c>, the largest first; <c>none</c> for none.</summary>
     public static string Listed(ImmutableSortedDictionary<long, int> notes, Currency currency, NumberStyle style) => notes.IsEmpty

@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Text;
@@ -20,8 +21,8 @@ internal static class OverviewHands
             yield return fault;
         }
 
-        Read<LocalDate> next = Routine.Next(book);
-        Read<RoutinePlan> plan = next.Ok ? Routine.Plan(book, book.Draft ?? new RoutineDraft(next.Value)) : Read.Refused<RoutinePlan>("");
+        Result<LocalDate> next = Routine.Next(book);
+        Result<RoutinePlan> plan = next.Ok ? Routine.Plan(book, book.Draft ?? new RoutineDraft(next.Value)) : Result.Refused<RoutinePlan>("");
         if (!plan.Ok)
         {
             yield break;

@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Debts;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Text;
@@ -36,8 +37,8 @@ internal static class SurplusReport
 
     private static string Target(RoutinePlan plan, Placement placement) => placement.Target switch
     {
-        PlacementTarget.Debt => $"extra on {plan.Book.Household.Debts.Single(debt => debt.Id == placement.Id).Name}",
-        PlacementTarget.Pot => $"more in {plan.Book.Household.Pots.Single(pot => pot.Id == placement.Id).Name}",
+        MoveTarget.ToDebt to => $"extra on {plan.Book.Household.Debts.Single(debt => debt.Id == to.Id).Name}",
+        MoveTarget.ToPot to => $"more in {plan.Book.Household.Pots.Single(pot => pot.Id == to.Id).Name}",
         _ => "to the buffer",
     };
 
@@ -62,7 +63,7 @@ internal static class SurplusReport
     }
 
     /// <summary>When a debt is paid off: with the placements, and without where that differs.</summary>
-    public static string Course(SurplusStep surplus, string debtId)
+    public static string Course(SurplusStep surplus, DebtId debtId)
     {
         YearMonth? then = surplus.Without.Debts.Single(debt => debt.Id == debtId).PaidOff;
         ProjectedDebt placed = surplus.With.Debts.Single(debt => debt.Id == debtId);

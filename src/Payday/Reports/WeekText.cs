@@ -1,5 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Ids;
 using Payday.Text;
 
 namespace Payday.Reports;
@@ -8,8 +9,8 @@ namespace Payday.Reports;
 internal static class WeekText
 {
     /// <summary>A pot's name; its id where the household has it no more.</summary>
-    public static string PotName(Book book, string? potId) =>
-        potId is null ? "Buffer" : book.Household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId;
+    public static string PotName(Book book, PotId? potId) =>
+        potId is null ? "Buffer" : book.Household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId.Value.Text;
 
     /// <summary>An open difference in a sentence.</summary>
     public static string Difference(Book book, WeekCount count)

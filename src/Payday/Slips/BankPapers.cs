@@ -4,6 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 
 namespace Payday.Slips;
 
@@ -29,17 +30,17 @@ internal static class BankPapers
     /// <summary>The filling sheet.</summary>
     public static FillingSheetData Filling(Household household, ClosedPayday payday)
     {
-        Dictionary<string, string> names = household.Pots.ToDictionary(pot => pot.Id, pot => pot.Name);
+        Dictionary<PotId, string> names = household.Pots.ToDictionary(pot => pot.Id, pot => pot.Name);
         return new FillingSheetData(
             payday.Payday,
             household.Currency,
             household.Settings.Numbers,
             [],
-            [.. payday.Parts.Select(part => new FillingRow(names.GetValueOrDefault(part.PotId, part.PotId), part.Week, Lines(part.Notes, household.Currency)))],
+            [.. payday.Parts.Select(part => new FillingRow(names.GetValueOrDefault(part.PotId, part.PotId.Text), part.Week, Lines(part.Notes, household.Currency)))],
             Lines(payday.Withdraw, household.Currency),
             Lines(payday.Reused, household.Currency),
             [],
-            [.. payday.KeptBack.Select(kept => new KeptBackLine(names.GetValueOrDefault(kept.Key, kept.Key), kept.Value))]);
+            [.. payday.KeptBack.Select(kept => new KeptBackLine(names.GetValueOrDefault(kept.Key, kept.Key.Text), kept.Value))]);
     }
 
     private static ImmutableArray<NoteLine> Lines(ImmutableSortedDictionary<long, int> notes, Currency currency) =>

@@ -2,6 +2,7 @@ using BenchmarkDotNet.Attributes;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Ids;
 
 namespace Payday.Benchmarks.Bills;
 
@@ -27,7 +28,7 @@ public class SetAsideBenchmark
         // A multiplier without a factor in common with 10,000 takes every day once, in no order.
         int days = 14 * Paydays;
         dues = [.. Enumerable.Range(0, 10_000)
-            .Select(i => new Due("bill", "Bill", start.PlusDays((int)(i * 7919L % 10_000 * days / 10_000)), Money.FromMinorUnits(i * 31L % 9_973, currency)))];
+            .Select(i => new Due(new BillId("bill"), "Bill", start.PlusDays((int)(i * 7919L % 10_000 * days / 10_000)), Money.FromMinorUnits(i * 31L % 9_973, currency)))];
     }
 
     [Benchmark]

@@ -36,7 +36,7 @@ internal static class BenchmarkRequests
             SmallMoney? small = random.Next(4) == 0 ? new(Units(notes[2]), Units(notes[0] * 4)) : null;
             long units = random.Next(10, 150);
             return Enumerable.Range(0, Weeks).Select(week => new NotePart(
-                $"pot-{pot}",
+                new($"pot-{pot}"),
                 $"Pot {pot}",
                 new LocalDate(2026, 1, 2).PlusWeeks(week),
                 Units(notes[0] * (units + random.Next(-3, 4))),

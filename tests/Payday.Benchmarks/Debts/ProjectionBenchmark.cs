@@ -36,7 +36,7 @@ public class ProjectionBenchmark
         {
             Money balance = Money.FromUnits(20_000 + (500 * i), Dollars);
             decimal rate = 0.04m + (i * 0.005m);
-            return new DebtState($"{i}", $"Debt {i}", balance, rate, new MinimumRule.Fixed(payment(balance, rate)));
+            return new DebtState(new($"{i}"), $"Debt {i}", balance, rate, new MinimumRule.Fixed(payment(balance, rate)));
         }),
     ];
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Bills;
 using Payday.Core.Calendar;
+using Payday.Core.Ids;
 using static Payday.Core.Tests.Bills.Plans;
 
 namespace Payday.Core.Tests.Bills;
@@ -19,9 +20,9 @@ public class BillDuesTests
 
         Assert.Equal(
             [
-                new Due("rent", "rent", new LocalDate(2026, 8, 3), Cents(900)),
-                new Due("water", "water", new LocalDate(2026, 8, 14), Cents(30)) { Scheduled = new LocalDate(2026, 8, 15) },
-                new Due("power", "power", new LocalDate(2026, 8, 14), Cents(0)) { Scheduled = new LocalDate(2026, 8, 15) },
+                new Due(new BillId("rent"), "rent", new LocalDate(2026, 8, 3), Cents(900)),
+                new Due(new BillId("water"), "water", new LocalDate(2026, 8, 14), Cents(30)) { Scheduled = new LocalDate(2026, 8, 15) },
+                new Due(new BillId("power"), "power", new LocalDate(2026, 8, 14), Cents(0)) { Scheduled = new LocalDate(2026, 8, 15) },
             ],
             dues.ToArray());
     }
@@ -43,5 +44,5 @@ public class BillDuesTests
 
     // 15 August 2026 is a Saturday.
     private static Bill Bill(string name, int day, long amount) =>
-        new(name, name, Cents(amount), new Schedule.Monthly(new MonthDay.Numbered(day)), Shift.Before, Essential: true);
+        new(new BillId(name), name, Cents(amount), new Schedule.Monthly(new MonthDay.Numbered(day)), Shift.Before, Essential: true);
 }

@@ -2,6 +2,7 @@ using CsCheck;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Ids;
 using Payday.Core.Tests.Lives;
 
 namespace Payday.Core.Tests.Bills;
@@ -27,7 +28,7 @@ internal static class Plans
         [.. incomes.Select((income, k) => new PlannedPayday(FirstPayday.PlusWeeks(k), Cents(income)))];
 
     public static Due DueOn(int daysAfterFirstPayday, long amount, string bill = "rent") =>
-        new(bill, bill, FirstPayday.PlusDays(daysAfterFirstPayday), Cents(amount));
+        new(new BillId(bill), bill, FirstPayday.PlusDays(daysAfterFirstPayday), Cents(amount));
 
     /// <summary>One due in the middle of each period that has any.</summary>
     public static Due[] DuesByPeriod(params long[] amounts) =>

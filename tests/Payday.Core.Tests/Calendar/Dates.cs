@@ -3,6 +3,7 @@ using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Tests.Calendar;
 
@@ -27,7 +28,7 @@ internal static class Dates
     public static BankHolidays Closed(string isoDates) => BankHolidays.From(new HolidayRules(HolidaySet.None, [.. All(isoDates)]));
 
     public static IncomeSource Source(Schedule schedule, Shift shift = Shift.None, string id = "wage", LocalDate? until = null) =>
-        new(id, id, schedule, shift, Money.Zero(Currency.FromCode("USD")), until);
+        new(new SourceId(id), id, schedule, shift, Money.Zero(Currency.FromCode("USD")), until);
 
     public static Schedule Weekly(string anchor) => new Schedule.EveryWeeks(1, Date(anchor));
 

@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using static Payday.Core.Tests.Calendar.Dates;
+using Payday.Core.Faults;
 
 namespace Payday.Core.Tests.Calendar;
 
@@ -97,10 +98,10 @@ public class PayCalendarTests
             Date("2026-01-31"));
 
         Assert.Equal(All("2026-01-02 2026-01-09 2026-01-16 2026-01-30"), paydays.Select(payday => payday.Date));
-        Assert.Equal(["mill"], paydays[0].Sources);
-        Assert.Equal(["market"], paydays[1].Sources);
-        Assert.Equal(["mill", "market"], paydays[2].Sources);
-        Assert.Equal(["mill", "school"], paydays[3].Sources);
+        Assert.Equal(["mill"], paydays[0].Sources.Select(source => source.Text));
+        Assert.Equal(["market"], paydays[1].Sources.Select(source => source.Text));
+        Assert.Equal(["mill", "market"], paydays[2].Sources.Select(source => source.Text));
+        Assert.Equal(["mill", "school"], paydays[3].Sources.Select(source => source.Text));
 
         // The mill's third pay, but the school's only one.
         Assert.False(paydays[3].IsExtra);
@@ -115,7 +116,7 @@ public class PayCalendarTests
             PayCalendar.Paydays([Source(days, Shift.Before)], BankHolidays.None, Date("2026-08-01"), Date("2026-08-31")));
 
         Assert.Equal(Date("2026-08-14"), payday.Date);
-        Assert.Equal(["wage"], payday.Sources);
+        Assert.Equal(["wage"], payday.Sources.Select(source => source.Text));
     }
 
     [Fact]
@@ -139,7 +140,7 @@ public class PayCalendarTests
     [InlineData("2026-01-29")]
     public void PeriodOf_AnyDateInIt_IsTheSamePeriod(string date) =>
         Assert.Equal(
-            Read.Of(new PayPeriod(Date("2026-01-16"), Date("2026-01-29"))),
+            Result.Of(new PayPeriod(Date("2026-01-16"), Date("2026-01-29"))),
             PayCalendar.PeriodOf([Source(Fortnightly("2026-01-02"))], BankHolidays.None, Date(date)));
 
     [Theory]

@@ -2,6 +2,7 @@ using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 
 namespace Payday.Core.Tests.Calendar;
 
@@ -94,5 +95,5 @@ public class TypedDateTests
     [InlineData("\u001b[2J")]
     public void Parse_AnythingElse_SaysHowToWriteIt(string text) => Assert.Equal(TypedDate.NotADate, TypedDate.Parse(text).Fault);
 
-    private static string Iso(Read<LocalDate> date) => date.Ok ? LocalDatePattern.Iso.Format(date.Value) : date.Fault;
+    private static string Iso(Result<LocalDate> date) => date.Ok ? LocalDatePattern.Iso.Format(date.Value) : date.Fault;
 }

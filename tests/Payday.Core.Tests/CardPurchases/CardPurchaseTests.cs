@@ -5,6 +5,7 @@ using Payday.Core.CashReturns;
 using Payday.Core.Counts;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Tests.Lives;
 using Payday.Core.Undo;
@@ -60,7 +61,7 @@ public class CardPurchaseTests
     [InlineData("hats", 1, "There is no pot 'hats'.")]
     [InlineData("food", 0, "A card purchase is above zero; to take one back, undo it.")]
     public void Enter_WhatCannotBe_IsRefused(string? pot, decimal amount, string fault) =>
-        Assert.Equal(fault, Purchasing.Enter(Closed, new PurchaseEntry(Sunday8, pot, Usd(amount), "")).Fault);
+        Assert.Equal(fault, Purchasing.Enter(Closed, new PurchaseEntry(Sunday8, pot is null ? null : new PotId(pot), Usd(amount), "")).Fault);
 
     [Fact]
     public void Enter_OnAnEmptyPot_SaysWhereElse()
@@ -68,7 +69,7 @@ public class CardPurchaseTests
         Book book = Closed.Count(new(2026, 3, 19), "food", 0);
         Assert.Equal(
             "Food has nothing to pay 5.00 with; enter it on another pot or the buffer.",
-            Purchasing.Enter(book, new PurchaseEntry(new(2026, 3, 19), "food", Usd(5), "")).Fault);
+            Purchasing.Enter(book, new PurchaseEntry(new(2026, 3, 19), new PotId("food"), Usd(5), "")).Fault);
     }
 
     [Fact]
@@ -143,8 +144,8 @@ public class CardPurchaseTests
         Book counted = Closed.Spend("food", 20, Sunday8).Count(new(2026, 3, 12), "food", 30);
 
         Assert.Equal(
-            (ObstacleKind.Count, "Food was counted on 12 Mar 2026 with card purchase 1 in it; take that count back first.", "food"),
-            (Purchasing.InTheWay(counted, 1)!.Kind, Purchasing.InTheWay(counted, 1)!.Sentence, Purchasing.InTheWay(counted, 1)!.PotId));
+            (ObstacleKind.Count, "Food was counted on 12 Mar 2026 with card purchase 1 in it; take that count back first.", new PotId("food")),
+            (Purchasing.InTheWay(counted, 1)!.Kind, Purchasing.InTheWay(counted, 1)!.Sentence, Purchasing.InTheWay(counted, 1)!.PotId!.Value));
         Assert.Equal(Purchasing.InTheWay(counted, 1)!.Sentence, Purchasing.Undo(counted, 1, Friday13March).Fault);
         Assert.Equal(Purchasing.InTheWay(counted, 1)!.Sentence, Purchasing.Change(counted, 1, new PurchaseEntry(Sunday8, null, Usd(20), ""), Friday13March).Fault);
         Book back = CountUndo.Of(counted, CountUndo.Last(counted), Friday13March).Value!;
@@ -163,18 +164,18 @@ public class CardPurchaseTests
     [Fact]
     public void Change_IsUndoneAndEnteredAgain()
     {
-        Book book = Purchasing.Change(Closed.Spend("food", 12, Sunday8), 1, new PurchaseEntry(Sunday8, "fares", Usd(7), "bus"), Sunday8).Value!;
+        Book book = Purchasing.Change(Closed.Spend("food", 12, Sunday8), 1, new PurchaseEntry(Sunday8, new PotId("fares"), Usd(7), "bus"), Sunday8).Value!;
 
-        Assert.Equal([(true, "food"), (false, "fares")], book.Weeks.Purchases.Select(purchase => (purchase.Undone, purchase.PotId!)));
+        Assert.Equal([(true, "food"), (false, "fares")], book.Weeks.Purchases.Select(purchase => (purchase.Undone, purchase.PotId!.Value.Text)));
         Assert.Equal((Usd(0), Usd(10)), (book.Has("cash/wallet:food"), book.Has("cash/owed-back:fares")));
-        Assert.False(Purchasing.Change(book, 2, new PurchaseEntry(Sunday8, "fares", Usd(700), "bus"), Sunday8).Ok);
+        Assert.False(Purchasing.Change(book, 2, new PurchaseEntry(Sunday8, new PotId("fares"), Usd(700), "bus"), Sunday8).Ok);
     }
 
     [Fact]
     public void HouseholdChange_PotOrTargetOfOwedCash_MustStay()
     {
         Book book = Closed
-            .Count(new(2026, 3, 12), "food", new CountEntry(Usd(25)) { Then = new CountThen(MoveTarget.Debt("card")) })
+            .Count(new(2026, 3, 12), "food", new CountEntry(Usd(25)) { Then = new CountThen(MoveTarget.Debt(new DebtId("card"))) })
             .Spend("fares", 12, new(2026, 3, 14));
         HouseholdChange change = HouseholdChange.Of(book, House with { Debts = [], Pots = [] });
 

@@ -5,7 +5,9 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
 using Payday.Core.CashReturns;
+using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -54,12 +56,12 @@ public class CardRefundTests
     [InlineData("gifts", 1, "Gifts owes no cash back, so there is nothing that 1.00 coming in could lower; leave it out.")]
     [InlineData(null, 900, "The buffer owes no cash back, so there is nothing that 900.00 coming in could lower; leave it out.")]
     public void Enter_BeyondWhatIsOwed_IsRefused(string? pot, decimal amount, string fault) =>
-        Assert.Equal(fault, CardRefunds.Enter(Closed.Spend("food", 12.34m, Sunday8), new PurchaseEntry(Tuesday10, pot, Usd(amount), "")).Fault);
+        Assert.Equal(fault, CardRefunds.Enter(Closed.Spend("food", 12.34m, Sunday8), new PurchaseEntry(Tuesday10, pot is null ? null : new PotId(pot), Usd(amount), "")).Fault);
 
     [Fact]
     public void Enter_BeforeThePurchase_IsRefused() => Assert.StartsWith(
         "Food owes nothing back",
-        CardRefunds.Enter(Closed.Spend("food", 5, Tuesday10), new PurchaseEntry(Sunday8, "food", Usd(5), "")).Fault,
+        CardRefunds.Enter(Closed.Spend("food", 5, Tuesday10), new PurchaseEntry(Sunday8, new PotId("food"), Usd(5), "")).Fault,
         StringComparison.Ordinal);
 
     [Fact]
@@ -79,7 +81,7 @@ public class CardRefundTests
 
         Assert.Equal("A refund lowered what card purchase 1 owes back; undo the refund first.", Purchasing.Undo(book, 1, Tuesday10).Fault);
         Assert.Equal("Refund 3 of the same pot came after it; undo that first.", Purchasing.Undo(book, 2, Tuesday10).Fault);
-        Assert.Equal("A refund can't be changed; undo it, and enter it again from a list.", Purchasing.Change(book, 3, new PurchaseEntry(Tuesday10, "food", Usd(1), ""), Tuesday10).Fault);
+        Assert.Equal("A refund can't be changed; undo it, and enter it again from a list.", Purchasing.Change(book, 3, new PurchaseEntry(Tuesday10, new PotId("food"), Usd(1), ""), Tuesday10).Fault);
     }
 
     [Fact]
@@ -93,8 +95,8 @@ public class CardRefundTests
     [Fact]
     public void List_RefundAmongTheLines_IsEnteredAfterWhatItIsFor()
     {
-        PurchaseLine bought = new(2, new PurchaseEntry(Sunday8, "food", Usd(12.34m), "Shop"), null) { Choice = PotChoice.Chosen };
-        PurchaseLine back = new PurchaseLine(1, new PurchaseEntry(Sunday8, "food", Usd(5), "Shop"), null) { IsRefund = true, Choice = PotChoice.Chosen };
+        PurchaseLine bought = new(2, new PurchaseEntry(Sunday8, new PotId("food"), Usd(12.34m), "Shop"), null) { Choice = PotChoice.Chosen };
+        PurchaseLine back = new PurchaseLine(1, new PurchaseEntry(Sunday8, new PotId("food"), Usd(5), "Shop"), null) { IsRefund = true, Choice = PotChoice.Chosen };
 
         Assert.Equal([Usd(12.34m), Usd(-5)], PurchaseList.Enter(Closed, [back, bought]).Value!.Weeks.Purchases.Select(purchase => purchase.Amount));
         Assert.StartsWith("Line 1: Food owes nothing back", PurchaseList.Enter(Closed, [back]).Fault, StringComparison.Ordinal);
@@ -108,19 +110,19 @@ public class CardRefundTests
         foreach ((int what, int cents, int day, _) in steps)
         {
             LocalDate date = Sunday8.PlusDays(day);
-            var entry = new PurchaseEntry(date, cents % 3 == 0 ? "fares" : "food", Money.FromMinorUnits(cents, Dollars), "shop");
-            Read<Book> next = what switch
+            var entry = new PurchaseEntry(date, new PotId(cents % 3 == 0 ? "fares" : "food"), Money.FromMinorUnits(cents, Dollars), "shop");
+            Result<Book> next = what switch
             {
                 < 4 => Purchasing.Enter(book, entry),
                 < 7 => CardRefunds.Enter(book, entry),
                 7 => ReturnPlan.Of(book, ReturnDraft.AsPlanned).Confirm(new(2026, 3, 19)),
-                8 => ReturnUndo.Last(book) is { } back ? ReturnUndo.Of(book, back, new(2026, 3, 19)) : Read.Of(book),
+                8 => ReturnUndo.Last(book) is { } back ? ReturnUndo.Of(book, back, new(2026, 3, 19)) : Result.Of(book),
                 _ => Purchasing.Undo(book, 1 + (cents % Math.Max(1, book.Weeks.Purchases.Length)), date),
             };
             book = next.Ok ? next.Value : book;
             foreach (string pot in Owing)
             {
-                OwedItem[] items = [.. OwedItems.Of(book).Where(item => item.PotId == pot)];
+                OwedItem[] items = [.. OwedItems.Of(book).Where(item => item.PotId == new PotId(pot))];
                 Assert.Equal(book.Has($"cash/owed-back:{pot}"), Money.Sum(items.Select(item => item.Left), Dollars));
                 Assert.Equal(-book.Has($"account/owed-back:{pot}"), Money.Sum(items.Select(item => item.Short), Dollars));
             }
@@ -131,7 +133,7 @@ public class CardRefundTests
 
     private static Book Refund(Book book, decimal amount)
     {
-        Read<Book> entered = CardRefunds.Enter(book, new PurchaseEntry(Tuesday10, "food", Usd(amount), "shop"));
+        Result<Book> entered = CardRefunds.Enter(book, new PurchaseEntry(Tuesday10, new PotId("food"), Usd(amount), "shop"));
         Assert.True(entered.Ok, entered.Fault);
         return entered.Value;
     }

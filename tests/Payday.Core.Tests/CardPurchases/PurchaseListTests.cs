@@ -4,6 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.WeekHomes;
@@ -141,7 +142,7 @@ public class PurchaseListTests
         PurchaseList list = Read(book, "2026-03-08, 4, Chemist\n2026-03-08, 6, Corner shop 0517");
 
         Assert.Equal([1], list.Open.Select(line => line.Number));
-        Assert.Equal(("food", PotChoice.Guessed), (list.Lines[1].Entry.PotId, list.Lines[1].Choice));
+        Assert.Equal(("food", PotChoice.Guessed), (list.Lines[1].Entry.PotId?.Text, list.Lines[1].Choice));
         Assert.Equal("Line 1: no pot is known for it; pick one, or leave the line out.", PurchaseList.Enter(book, list.Lines).Fault);
     }
 
@@ -149,12 +150,12 @@ public class PurchaseListTests
     public void Choose_ForOneLineOfAShop_FillsItsOthers()
     {
         PurchaseList list = Read(Closed, "2026-03-07, 4, Chemist 12\n2026-03-08, 6, CHEMIST 98\n2026-03-08, 7, Bus\n2026-03-09, 8, chemist")
-            .Choose(4, "fares")
-            .Choose(1, "food");
+            .Choose(4, new PotId("fares"))
+            .Choose(1, new PotId("food"));
 
-        Assert.Equal(["food", "food", null, "fares"], list.Lines.Select(line => line.Entry.PotId));
+        Assert.Equal(["food", "food", null, "fares"], list.Lines.Select(line => line.Entry.PotId?.Text));
         Assert.Equal([PotChoice.Chosen, PotChoice.Alike, PotChoice.Open, PotChoice.Chosen], list.Lines.Select(line => line.Choice));
-        Assert.Equal(list, list.Choose(99, "food"));
+        Assert.Equal(list, list.Choose(99, new PotId("food")));
     }
 
     [Fact]
@@ -199,8 +200,8 @@ public class PurchaseListTests
     {
         Book book = Closed.Spend("food", 5, Saturday7, "CORNER SHOP 0441").Spend("fares", 5, Saturday7, "City bus").Spend(null, 5, Saturday7, "Shop of hats");
 
-        Assert.Equal("food", PotGuess.For(book, "Corner shop 0517")!.PotId);
-        Assert.Equal("fares", PotGuess.For(book, "city bus 12")!.PotId);
+        Assert.Equal("food", PotGuess.For(book, "Corner shop 0517")!.PotId?.Text);
+        Assert.Equal("fares", PotGuess.For(book, "city bus 12")!.PotId?.Text);
         Assert.Null(PotGuess.For(book, "hats shop")!.PotId);
         Assert.Null(PotGuess.For(book, "Chemist 0441"));
         Assert.Null(PotGuess.For(Purchasing.Undo(book, 2, Saturday7).Value!, "bus"));
@@ -209,7 +210,7 @@ public class PurchaseListTests
     [Fact]
     public void Enter_AllOrNone_NamesTheLine()
     {
-        PurchaseLine[] lines = [.. Read(Closed, "2026-03-08, 50, a\n2026-03-07, 40, b\n2026-03-09, 45, c").Lines.Select(line => line.For("food"))];
+        PurchaseLine[] lines = [.. Read(Closed, "2026-03-08, 50, a\n2026-03-07, 40, b\n2026-03-09, 45, c").Lines.Select(line => line.For(new PotId("food")))];
 
         Assert.Equal(
             "Line 3: Food has 30.00, less than 45.00; enter what it has, and the rest on another pot or the buffer.",

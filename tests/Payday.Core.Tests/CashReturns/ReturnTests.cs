@@ -5,6 +5,7 @@ using Payday.Core.Cash;
 using Payday.Core.CashReturns;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Fills;
+using Payday.Core.Ids;
 using Payday.Core.NotesAtHome;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Lives;
@@ -53,13 +54,13 @@ public class ReturnTests
         ReturnPlan plan = ReturnPlan.Of(book, ReturnDraft.AsPlanned);
 
         NoteSwap swap = Assert.Single(plan.Swaps);
-        Assert.Equal(("food", "fares"), (swap.PotId, swap.With));
+        Assert.Equal(("food", "fares"), (swap.PotId.Text, swap.With?.Text));
         Assert.Equal(Notes((20, 1)), swap.Gives);
         Assert.Equal(Notes((5, 4)), swap.Gets);
         Assert.Equal(Notes((5, 3)), plan.SlipNotes);
         PotNotes after = PotNotes.Of(plan.Confirm(Friday13March).Value!);
-        Assert.Equal(Notes((20, 1), (5, 1)), after.InWallet("food"));
-        Assert.Equal(Notes((20, 1)), after.InWallet("fares"));
+        Assert.Equal(Notes((20, 1), (5, 1)), after.InWallet(new PotId("food")));
+        Assert.Equal(Notes((20, 1)), after.InWallet(new PotId("fares")));
     }
 
     [Fact]
@@ -80,10 +81,10 @@ public class ReturnTests
         ReturnPlan plan = ReturnPlan.Of(book, ReturnDraft.AsPlanned);
 
         Assert.Equal((ReturnWay.NotesUnknown, Usd(15)), (plan.Lines[0].Way, plan.Unlisted));
-        ReturnDraft picked = ReturnDraft.AsPlanned with { Picked = ReturnDraft.AsPlanned.Picked.Add("food", Notes((10, 1), (5, 1))) };
+        ReturnDraft picked = ReturnDraft.AsPlanned with { Picked = ReturnDraft.AsPlanned.Picked.Add(new PotId("food"), Notes((10, 1), (5, 1))) };
         Assert.Equal(Usd(0), ReturnPlan.Of(book, picked).Unlisted);
         Assert.Equal(Notes((10, 1), (5, 1)), ReturnPlan.Of(book, picked).SlipNotes);
-        ReturnDraft wrong = picked with { Picked = picked.Picked.SetItem("food", Notes((20, 1))) };
+        ReturnDraft wrong = picked with { Picked = picked.Picked.SetItem(new PotId("food"), Notes((20, 1))) };
         Assert.Equal("The notes for Food come to 20.00, but it owes 15.00.", ReturnPlan.Of(book, wrong).Confirm(Friday13March).Fault);
     }
 
@@ -91,7 +92,7 @@ public class ReturnTests
     public void Confirm_LeftOwedOrTooEarly_IsNotReturned()
     {
         Book book = Closed.Spend("food", 12, new(2026, 3, 8)).Spend("fares", 5, new(2026, 3, 9));
-        ReturnDraft draft = ReturnDraft.AsPlanned with { Leaves = ReturnDraft.AsPlanned.Leaves.Add("food") };
+        ReturnDraft draft = ReturnDraft.AsPlanned with { Leaves = ReturnDraft.AsPlanned.Leaves.Add(new PotId("food")) };
 
         Assert.Equal("Fares did not owe all of it yet on 8 Mar 2026; give a later day.", ReturnPlan.Of(book, draft).Confirm(new(2026, 3, 8)).Fault);
         Book back = ReturnPlan.Of(book, draft).Confirm(Thursday12).Value!;
@@ -101,14 +102,14 @@ public class ReturnTests
     [Fact]
     public void PotNotes_FillsAndSpending_AreKnownUntilSpent()
     {
-        Book filled = WalletFills.Mark(Closed, new FillKey(Friday6March, Friday6March, "food"), FillState.Done, Friday6March).Value!;
+        Book filled = WalletFills.Mark(Closed, new FillKey(Friday6March, Friday6March, new PotId("food")), FillState.Done, Friday6March).Value!;
 
-        Assert.Equal(Notes((50, 1), (10, 1)), PotNotes.Of(filled).InWallet("food"));
-        Assert.Equal(Notes((50, 1), (10, 1)), PotNotes.Of(filled).AtHome("food"));
-        Assert.Equal(NoteBag.Empty, PotNotes.Of(Closed).InWallet("food"));
-        Assert.Null(PotNotes.Of(filled.Count(Thursday12, "food", 30)).InWallet("food"));
-        Assert.Equal(Notes((50, 1), (10, 1)), PotNotes.Of(filled.Count(Thursday12, "food", 60)).InWallet("food"));
-        Assert.Equal(NoteBag.Empty, PotNotes.Of(filled.Count(Thursday12, "food", 0)).InWallet("food"));
+        Assert.Equal(Notes((50, 1), (10, 1)), PotNotes.Of(filled).InWallet(new PotId("food")));
+        Assert.Equal(Notes((50, 1), (10, 1)), PotNotes.Of(filled).AtHome(new PotId("food")));
+        Assert.Equal(NoteBag.Empty, PotNotes.Of(Closed).InWallet(new PotId("food")));
+        Assert.Null(PotNotes.Of(filled.Count(Thursday12, "food", 30)).InWallet(new PotId("food")));
+        Assert.Equal(Notes((50, 1), (10, 1)), PotNotes.Of(filled.Count(Thursday12, "food", 60)).InWallet(new PotId("food")));
+        Assert.Equal(NoteBag.Empty, PotNotes.Of(filled.Count(Thursday12, "food", 0)).InWallet(new PotId("food")));
     }
 
     [Fact]
@@ -139,6 +140,6 @@ public class ReturnTests
         Assert.Equal((Friday20, Usd(50)), (after.Weeks.Returns.Single().Payday!.Value, after.Weeks.Returns.Single().Pots.Single().Amount));
         Assert.Equal(after.Ledger.Movements.Count, closing.Closed.LastMovement);
         AssertSound(after);
-        Assert.Equal(after.Has("cash/wallet:food"), NoteBag.Worth(PotNotes.Of(after).InWallet("food")!, Dollars));
+        Assert.Equal(after.Has("cash/wallet:food"), NoteBag.Worth(PotNotes.Of(after).InWallet(new PotId("food"))!, Dollars));
     }
 }

@@ -4,7 +4,9 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
@@ -27,7 +29,7 @@ public class ClosingTests
         Pots = [CashPot("Food", 93.40m, rank: 1), CashPot("Fares", 21.35m, rank: 2), AccountPot("Gifts", 12.50m, rank: 3)],
         Opening = Bare.Opening with
         {
-            SetAside = Sums(("rent", 200)),
+            SetAside = BillSums(("rent", 200)),
             NotesOnHand = ImmutableSortedDictionary<long, int>.Empty.Add(2000, 3).Add(500, 2),
         },
     };
@@ -58,7 +60,7 @@ public class ClosingTests
         Balances after = closing.Book.Ledger.Balances;
         Assert.Equal(before[LedgerEnd.InCash(Purpose.Buffer)] - Usd(70), after[LedgerEnd.InCash(Purpose.Buffer)]);
         Money toBuffer = Money.Sum(
-            plan.Surplus.Placements.Where(placement => placement.Target == PlacementTarget.Buffer).Select(placement => placement.Amount), Dollars);
+            plan.Surplus.Placements.Where(placement => placement.Target == MoveTarget.Buffer).Select(placement => placement.Amount), Dollars);
         Assert.Equal(before[LedgerEnd.InAccount(Purpose.Buffer)] + Usd(70) + toBuffer, after[LedgerEnd.InAccount(Purpose.Buffer)]);
     }
 
@@ -66,11 +68,11 @@ public class ClosingTests
     public void Of_KeptBack_JoinsTheNextFill()
     {
         Book first = Close(Book.Begin(Full), Friday6March);
-        Money kept = first.Ledger.Balances[LedgerEnd.InAccount(Purpose.KeptBack("fares"))];
+        Money kept = first.Ledger.Balances[LedgerEnd.InAccount(Purpose.KeptBack(new PotId("fares")))];
         RoutinePlan second = Routine.Plan(first, new RoutineDraft(new(2026, 3, 20))).Value!;
 
         Assert.Equal(Usd(2.70m), kept);
-        Assert.Equal(Usd(42.70m) + kept, second.Withdrawal.Pots.Single(row => row.Pot.Id == "fares").Amount);
+        Assert.Equal(Usd(42.70m) + kept, second.Withdrawal.Pots.Single(row => row.Pot.Id == new PotId("fares")).Amount);
     }
 
     [Fact]
@@ -82,9 +84,9 @@ public class ClosingTests
         Assert.Equal(
             [("Rent", true), ("Phone", true)],
             bills.Dues.Where(due => due.Date < new LocalDate(2026, 3, 20)).Select(due => (due.Name, due.Paid)));
-        Assert.Equal(Usd(610), first.Ledger.Balances[LedgerEnd.InAccount(Purpose.SetAside("rent"))]);
+        Assert.Equal(Usd(610), first.Ledger.Balances[LedgerEnd.InAccount(Purpose.SetAside(new BillId("rent")))]);
         Book second = Close(first, new(2026, 3, 20));
-        Assert.Equal(Usd(610), second.Ledger.Balances[new LedgerEnd.Outside(OutsideKind.Bill, "rent")]);
+        Assert.Equal(Usd(610), second.Ledger.Balances[LedgerEnd.PaidFor(new BillId("rent"))]);
     }
 
     [Fact]
@@ -103,9 +105,9 @@ public class ClosingTests
                 Money put = book.Ledger.Balances.In(Place.Account) + book.Ledger.Balances.In(Place.Cash);
                 foreach (int income in incomes)
                 {
-                    var draft = new RoutineDraft(Routine.Next(book).Value) { Incomes = Sums().Add("wage", Cents(income)) };
+                    var draft = new RoutineDraft(Routine.Next(book).Value) { Incomes = SourceSums().Add(new SourceId("wage"), Cents(income)) };
                     RoutinePlan plan = Routine.Plan(book, draft).Value!;
-                    Read<Closing> closing = Closing.Of(plan);
+                    Result<Closing> closing = Closing.Of(plan);
                     if (!closing.Ok)
                     {
                         // Refused: help comes from outside, as a one-off of what is missing.

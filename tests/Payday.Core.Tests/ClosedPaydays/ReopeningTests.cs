@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Lives;
@@ -35,7 +36,7 @@ public class ReopeningTests
         Assert.Equal(before.Ledger.Balances.All.ToHashSet(), reopening.Book.Ledger.Balances.All.ToHashSet());
         Assert.Empty(reopening.Book.Closed);
         Assert.Equal(Friday6March, reopening.Book.OpenFrom);
-        Assert.Equal(Wage, reopening.Book.Draft!.Incomes["wage"]);
+        Assert.Equal(Wage, reopening.Book.Draft!.Incomes[new SourceId("wage")]);
         Assert.Equal(closed.Ledger.Movements.Count + reopening.Movements.Length, reopening.Book.Ledger.Movements.Count);
         Assert.All(reopening.Movements, movement => Assert.Equal("payday of 6 Mar 2026 reopened", movement.Reason));
     }
@@ -59,7 +60,7 @@ public class ReopeningTests
     {
         Book closed = Close(Book.Begin(Full));
         Ledger spent = closed.Ledger.Add([new Movement(
-            0, Today, LedgerEnd.InAccount(Purpose.Pot("gifts")), new LedgerEnd.Outside(OutsideKind.Spending, "gifts"), Usd(3), "a card")]);
+            0, Today, LedgerEnd.InAccount(Purpose.Pot(new PotId("gifts"))), LedgerEnd.SpentFrom(new PotId("gifts")), Usd(3), "a card")]);
         int number = spent.Movements.Count;
 
         Assert.Equal(
@@ -74,7 +75,7 @@ public class ReopeningTests
     {
         Book before = Book.Begin(Full);
         Book closed = Close(before);
-        Movement fill = closed.Ledger.Movements.Single(movement => movement.To == LedgerEnd.InAccount(Purpose.Pot("gifts")));
+        Movement fill = closed.Ledger.Movements.Single(movement => movement.To == LedgerEnd.InAccount(Purpose.Pot(new PotId("gifts"))));
         Book undone = Undoing.Of(closed, fill.Number, Today, "not this time").Value!.Book;
 
         Book reopened = Reopening.Of(undone, Today).Value!.Book;
@@ -89,11 +90,11 @@ public class ReopeningTests
         var begun = new RoutineDraft(new(2026, 3, 20));
 
         Assert.Null(Reopening.Of(closed with { Draft = begun with { Step = RoutineStep.Pots } }, Today).Value!.Drops);
-        RoutineDraft decided = begun with { Incomes = Sums(("wage", 900)) };
+        RoutineDraft decided = begun with { Incomes = SourceSums(("wage", 900)) };
         Assert.Equal(decided, Reopening.Of(closed with { Draft = decided }, Today).Value!.Drops);
     }
 
-    private static Book Close(Book book) => Closing.Of(Plan(book with { Draft = new RoutineDraft(Friday6March) { Incomes = Sums().Add("wage", Wage) } })).Value!.Book;
+    private static Book Close(Book book) => Closing.Of(Plan(book with { Draft = new RoutineDraft(Friday6March) { Incomes = SourceSums().Add(new SourceId("wage"), Wage) } })).Value!.Book;
 
     private static RoutinePlan Plan(Book book) => Routine.Plan(book, book.Draft!).Value!;
 }

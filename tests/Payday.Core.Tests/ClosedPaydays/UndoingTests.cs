@@ -1,6 +1,7 @@
 using NodaTime;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Lives;
@@ -24,7 +25,7 @@ public class UndoingTests
     [Fact]
     public void Of_Fill_IsLeftToPlaceAtTheNextPayday()
     {
-        Undoing undoing = Undoing.Of(Closed, Number(LedgerEnd.InAccount(Purpose.Pot("gifts"))), Today, " not this time ").Value!;
+        Undoing undoing = Undoing.Of(Closed, Number(LedgerEnd.InAccount(Purpose.Pot(new PotId("gifts")))), Today, " not this time ").Value!;
 
         Assert.Equal(("not this time", Usd(12.50m), Today), (undoing.Reverse.Reason, undoing.Reverse.Amount, undoing.Reverse.Date));
         RoutinePlan next = Routine.Plan(undoing.Book, new RoutineDraft(new(2026, 3, 20))).Value!;
@@ -35,7 +36,7 @@ public class UndoingTests
     [Fact]
     public void Of_BillPayment_LeavesTheBillToBePaid()
     {
-        Undoing undoing = Undoing.Of(Closed, Number(new LedgerEnd.Outside(OutsideKind.Bill, "rent")), Today, "sent back").Value!;
+        Undoing undoing = Undoing.Of(Closed, Number(LedgerEnd.PaidFor(new BillId("rent"))), Today, "sent back").Value!;
 
         Assert.False(Assert.Single(undoing.Closed!.Dues).Paid);
         DueRow due = Routine.Plan(undoing.Book, new RoutineDraft(new(2026, 3, 20))).Value!.Bills.Dues[0];
@@ -52,7 +53,7 @@ public class UndoingTests
     [Fact]
     public void Of_MovementOfNotes_IsRefused()
     {
-        long number = Number(LedgerEnd.InCash(Purpose.Pot("food")));
+        long number = Number(LedgerEnd.InCash(Purpose.Pot(new PotId("food"))));
 
         Assert.Equal(
             $"Movement {number} moves notes, so it isn't undone alone; reopen its payday, or count the pot instead.",
@@ -67,7 +68,7 @@ public class UndoingTests
     public void Of_UnknownOrUndone_IsRefused()
     {
         Assert.Equal("There is no movement 999.", Undoing.Of(Closed, 999, Today, "wrong").Fault);
-        long number = Number(LedgerEnd.InAccount(Purpose.Pot("gifts")));
+        long number = Number(LedgerEnd.InAccount(Purpose.Pot(new PotId("gifts"))));
         Assert.Equal($"Movement {number} is undone already.", Undoing.Of(Undoing.Of(Closed, number, Today, "wrong").Value!.Book, number, Today, "wrong").Fault);
     }
 
@@ -77,12 +78,12 @@ public class UndoingTests
         Book spent = Closed with
         {
             Ledger = Closed.Ledger.Add([new Movement(
-                0, Today, LedgerEnd.InAccount(Purpose.Pot("gifts")), new LedgerEnd.Outside(OutsideKind.Spending, "gifts"), Usd(5), "a card")]),
+                0, Today, LedgerEnd.InAccount(Purpose.Pot(new PotId("gifts"))), LedgerEnd.SpentFrom(new PotId("gifts")), Usd(5), "a card")]),
         };
 
         Assert.Equal(
             "Part of that money has gone on since: undoing it would leave -5.00 there; undo first what took it.",
-            Undoing.Of(spent, Number(LedgerEnd.InAccount(Purpose.Pot("gifts"))), Today, "wrong").Fault);
+            Undoing.Of(spent, Number(LedgerEnd.InAccount(Purpose.Pot(new PotId("gifts")))), Today, "wrong").Fault);
     }
 
     private static long Number(LedgerEnd to) => Closed.Ledger.Movements.First(movement => movement.To == to).Number;

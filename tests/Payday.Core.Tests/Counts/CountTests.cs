@@ -5,6 +5,7 @@ using Payday.Core.CashReturns;
 using Payday.Core.Counts;
 using Payday.Core.Fills;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -94,7 +95,7 @@ public class CountTests
     [Fact]
     public void Of_CountThatSpendsWhatWasOwedBackLater_IsRefused()
     {
-        Book book = WalletFills.Mark(Closed, new FillKey(Friday6March, Friday13March, "food"), FillState.Skipped, Friday13March).Value!
+        Book book = WalletFills.Mark(Closed, new FillKey(Friday6March, Friday13March, new PotId("food")), FillState.Skipped, Friday13March).Value!
             .Spend("food", 40, new(2026, 3, 16));
 
         Assert.Equal(
@@ -141,7 +142,7 @@ public class CountTests
     [Fact]
     public void Confirm_MovesOnToACashPot_IsThereAtOnce()
     {
-        Book book = Closed.Count(Thursday12, "food", Moving(12, MoveTarget.Pot("boots")));
+        Book book = Closed.Count(Thursday12, "food", Moving(12, MoveTarget.Pot(new PotId("boots"))));
 
         Assert.Equal((Usd(0), Usd(42)), (book.Has("cash/wallet:food"), book.Has("cash/pot:boots")));
         Assert.Equal(Usd(60), book.Row(Thursday19, "food", new CountEntry(Usd(0))).Expected);
@@ -152,7 +153,7 @@ public class CountTests
     [Fact]
     public void Confirm_TwoPotsAtOnce_ExpectNothingOfEachOther()
     {
-        CountDraft draft = new CountDraft(Thursday12).With("food", Moving(12, MoveTarget.Pot("fares"))).With("fares", new CountEntry(Usd(3)));
+        CountDraft draft = new CountDraft(Thursday12).With(new PotId("food"), Moving(12, MoveTarget.Pot(new PotId("fares")))).With(new PotId("fares"), new CountEntry(Usd(3)));
 
         Book book = CountPlan.Of(Closed, draft).Confirm().Value!;
 
@@ -164,20 +165,20 @@ public class CountTests
     [Fact]
     public void Confirm_MovesOnToADebt_PaysItWhenTheCashIsReturned()
     {
-        Book book = Closed.Count(Thursday12, "food", Moving(25, MoveTarget.Debt("card")));
-        Money owed = book.Ledger.Balances.OwedOn("card");
+        Book book = Closed.Count(Thursday12, "food", Moving(25, MoveTarget.Debt(new DebtId("card"))));
+        Money owed = book.Ledger.Balances.OwedOn(new DebtId("card"));
 
         Assert.Equal(Usd(25), book.Has("cash/owed-back:food"));
         Book paid = ReturnPlan.Of(book, ReturnDraft.AsPlanned).Confirm(Friday13March).Value!;
-        Assert.Equal((owed - Usd(25), Usd(0)), (paid.Ledger.Balances.OwedOn("card"), paid.Has("cash/owed-back:food")));
+        Assert.Equal((owed - Usd(25), Usd(0)), (paid.Ledger.Balances.OwedOn(new DebtId("card")), paid.Has("cash/owed-back:food")));
         AssertSound(paid);
     }
 
     [Fact]
     public void Of_TargetThatIsNotThere_IsRefused()
     {
-        Assert.Equal("Food can't move on to itself; say where else, or that it stays.", Closed.Row(Thursday12, "food", Moving(5, MoveTarget.Pot("food"))).Fault);
-        Assert.Equal("What is left of Food can't move on to 'hats', which there isn't.", Closed.Row(Thursday12, "food", Moving(5, MoveTarget.Pot("hats"))).Fault);
+        Assert.Equal("Food can't move on to itself; say where else, or that it stays.", Closed.Row(Thursday12, "food", Moving(5, MoveTarget.Pot(new PotId("food")))).Fault);
+        Assert.Equal("What is left of Food can't move on to 'hats', which there isn't.", Closed.Row(Thursday12, "food", Moving(5, MoveTarget.Pot(new PotId("hats")))).Fault);
     }
 
     [Fact]
@@ -197,7 +198,7 @@ public class CountTests
     [Fact]
     public void Of_OpeningOfASpendingPot_IsInTheWallet()
     {
-        Household household = House with { Opening = House.Opening with { Pots = Sums(("food", 7)) } };
+        Household household = House with { Opening = House.Opening with { Pots = PotSums(("food", 7)) } };
         CountRow row = Close(Book.Begin(household), Friday6March).Row(Thursday12, "food", new CountEntry(Usd(0)));
 
         Assert.Equal(Usd(67), row.Expected);
@@ -209,9 +210,9 @@ public class CountTests
         Assert.Empty(CountWeeks.Open(Closed, Thursday12));
         OpenWeek open = CountWeeks.Open(Closed, Friday13March).Single();
         Assert.Equal((Friday6March, Thursday12), (open.Week, open.LastDay));
-        Assert.Equal(["food", "fares"], open.PotIds);
+        Assert.Equal(["food", "fares"], open.PotIds.Select(id => id.Text));
         Assert.Equal([Friday6March, Friday13March], CountWeeks.Open(Closed, new(2026, 3, 20)).Select(week => week.Week));
-        Assert.Equal(["fares"], CountWeeks.Open(Closed.Count(Thursday12, "food", 5), Friday13March).Single().PotIds);
+        Assert.Equal(["fares"], CountWeeks.Open(Closed.Count(Thursday12, "food", 5), Friday13March).Single().PotIds.Select(id => id.Text));
     }
 
     [Fact]

@@ -3,6 +3,7 @@ using Payday.Core.Books;
 using Payday.Core.CashReturns;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Tests.Lives;
 using Payday.Core.Undo;
@@ -20,16 +21,16 @@ public class CountUndoTests
     public void Of_LastCounts_TakesBackAllThatWereConfirmedTogether()
     {
         Book first = Closed.Count(Thursday12, "boots", 30);
-        CountDraft draft = new CountDraft(Thursday12).With("food", new CountEntry(Usd(35))).With("fares", new CountEntry(Usd(5)) { Missing = Usd(2), DifferenceName = "odd" });
+        CountDraft draft = new CountDraft(Thursday12).With(new PotId("food"), new CountEntry(Usd(35))).With(new PotId("fares"), new CountEntry(Usd(5)) { Missing = Usd(2), DifferenceName = "odd" });
         Book counted = CountPlan.Of(first, draft).Confirm().Value!;
 
-        Assert.Equal(["food", "fares"], CountUndo.Last(counted).Select(count => count.PotId));
+        Assert.Equal(["food", "fares"], CountUndo.Last(counted).Select(count => count.PotId.Text));
         Book back = CountUndo.Of(counted, CountUndo.Last(counted), Friday13March).Value!;
 
         Assert.Equal(Answers.Of(first, Friday6March, new(2026, 3, 31)), Answers.Of(back, Friday6March, new(2026, 3, 31)));
         Assert.Equal(Thursday12, back.Weeks.Draft!.Date);
         Assert.Equal(draft.Entries.Keys, back.Weeks.Draft.Entries.Keys);
-        Assert.Equal((Usd(5), Usd(2), "odd"), (back.Weeks.Draft.Entries["fares"].Left, back.Weeks.Draft.Entries["fares"].Missing, back.Weeks.Draft.Entries["fares"].DifferenceName));
+        Assert.Equal((Usd(5), Usd(2), "odd"), (back.Weeks.Draft.Entries[new PotId("fares")].Left, back.Weeks.Draft.Entries[new PotId("fares")].Missing, back.Weeks.Draft.Entries[new PotId("fares")].DifferenceName));
         Assert.Equal(counted.Weeks.Counts[1].Spent, CountPlan.Of(back, back.Weeks.Draft).Confirm().Value!.Weeks.Counts[^2].Spent);
     }
 
@@ -37,7 +38,7 @@ public class CountUndoTests
     public void Of_AnotherCountBegun_KeepsThatDraft()
     {
         Book counted = Closed.Count(Thursday12, "food", 35);
-        CountDraft other = new CountDraft(Friday13March).With("boots", new CountEntry(Usd(30)));
+        CountDraft other = new CountDraft(Friday13March).With(new PotId("boots"), new CountEntry(Usd(30)));
         Book begun = counted with { Weeks = counted.Weeks with { Draft = other } };
 
         Assert.Same(other, CountUndo.Of(begun, CountUndo.Last(begun), Friday13March).Value!.Weeks.Draft);
@@ -51,7 +52,7 @@ public class CountUndoTests
 
         Assert.Equal(
             (ObstacleKind.Difference, "The difference of the count of Food on 12 Mar 2026 was cleared up since; take that back first."),
-            (CountUndo.InTheWay(settled, CountUndo.Last(settled))!.Kind, CountUndo.Of(settled, CountUndo.Last(settled), Friday13March).Fault));
+            (CountUndo.InTheWay(settled, CountUndo.Last(settled))!.Kind, (string?)CountUndo.Of(settled, CountUndo.Last(settled), Friday13March).Fault));
         Book open = Differences.Reopen(settled, Differences.LastSettled(settled)!, Friday13March).Value!;
         Assert.Equal(Usd(5), Assert.Single(Differences.Open(open)).Difference);
         Assert.True(CountUndo.Of(open, CountUndo.Last(open), Friday13March).Ok);
@@ -73,11 +74,11 @@ public class CountUndoTests
     [Fact]
     public void Of_MovedOnToAPotThatWasCountedSince_NamesThatCount()
     {
-        Book counted = Closed.Count(Thursday12, "food", new CountEntry(Usd(25)) { Then = new CountThen(MoveTarget.Pot("boots")) }).Count(Friday13March, "boots", 55);
+        Book counted = Closed.Count(Thursday12, "food", new CountEntry(Usd(25)) { Then = new CountThen(MoveTarget.Pot(new PotId("boots"))) }).Count(Friday13March, "boots", 55);
 
         Assert.Equal(
             "Boots was counted on 13 Mar 2026 with the count of Food on 12 Mar 2026 in it; take that count back first.",
-            CountUndo.Of(counted, [counted.Weeks.LastCountOf("food")!], Friday13March).Fault);
+            CountUndo.Of(counted, [counted.Weeks.LastCountOf(new PotId("food"))!], Friday13March).Fault);
     }
 
     // A count that finds all as it should be writes no movement, and has seen the payday all the same.

@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Debts;
+using Payday.Core.Ids;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Debts.Sample;
 
@@ -14,7 +15,7 @@ public class DebtProjectionTests
 
         Assert.Equal(4, projection.Months);
         Assert.Equal(Usd(0), projection.Interest);
-        Assert.Equal([new ProjectedDebt("sofa", "sofa", new YearMonth(2026, 4), Usd(0))], projection.Debts);
+        Assert.Equal([new ProjectedDebt(new DebtId("sofa"), "sofa", new YearMonth(2026, 4), Usd(0))], projection.Debts);
         Assert.Empty(projection.Never);
     }
 
@@ -123,9 +124,9 @@ public class DebtProjectionTests
     {
         DebtState[] debts =
             [Debt("plain", 300, 0.10m, 10), Debt("small", 200, 0.05m, 10), Debt("dear", 400, 0.20m, 10)];
-        DebtProjection projection = DebtProjection.Project(January, debts, Usd(100), Usd(0), order, chosen);
+        DebtProjection projection = DebtProjection.Project(January, debts, Usd(100), Usd(0), order, chosen is null ? null : new DebtId(chosen));
 
-        Assert.Equal(first, projection.Debts.MinBy(debt => debt.PaidOff)!.Id);
+        Assert.Equal(first, projection.Debts.MinBy(debt => debt.PaidOff)!.Id.Text);
     }
 
     [Fact]
@@ -159,6 +160,6 @@ public class DebtProjectionTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Project(0, DebtOrder.HighestRate, Percent("a", 1, 0, 1.1m, 1)));
         Assert.Throws<ArgumentException>(() => Project(0, DebtOrder.HighestRate, Debt("a", 1, 0, 1), Debt("a", 2, 0, 1)));
         Assert.Throws<InvalidOperationException>(() => Project(
-            0, DebtOrder.HighestRate, new DebtState("a", "a", Of(1, "EUR"), 0, new MinimumRule.Fixed(Usd(1)))));
+            0, DebtOrder.HighestRate, new DebtState(new DebtId("a"), "a", Of(1, "EUR"), 0, new MinimumRule.Fixed(Usd(1)))));
     }
 }

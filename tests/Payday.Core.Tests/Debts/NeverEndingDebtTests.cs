@@ -2,6 +2,7 @@ using CsCheck;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Debts;
+using Payday.Core.Ids;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Debts.Sample;
 
@@ -31,7 +32,7 @@ public class NeverEndingDebtTests
         DebtProjection projection = Project(
             0, DebtOrder.SmallestBalance, Debt("never", 5000, 3, 10), Debt("ends", 100, 0, 50));
 
-        Assert.Equal(["never"], projection.Never);
+        Assert.Equal(["never"], projection.Never.Select(id => id.Text));
         Assert.Equal([null, new YearMonth(2026, 2)], projection.PaidOff());
         Assert.Equal(2, projection.Months);
         Assert.Equal(Usd(0), projection.Interest);
@@ -45,7 +46,7 @@ public class NeverEndingDebtTests
         DebtProjection projection = Project(
             0, DebtOrder.SmallestBalance, Debt("slow", 1000, 0.12m, 9), Debt("ends", 500, 0, 50));
 
-        Assert.Empty(projection.Never);
+        Assert.Empty(projection.Never.Select(id => id.Text));
         Assert.Equal(new YearMonth(2026, 10), projection.Debts[1].PaidOff);
         Assert.True(projection.Debts[0].PaidOff > projection.Debts[1].PaidOff);
     }
@@ -54,7 +55,7 @@ public class NeverEndingDebtTests
     public void Project_TheCapOfMonths_IsTheLastThatCounts()
     {
         Assert.Equal(1_200, Project(0, DebtOrder.HighestRate, Debt("long", 1200, 0, 1)).Months);
-        Assert.Equal(["long"], Project(0, DebtOrder.HighestRate, Debt("long", 1201, 0, 1)).Never);
+        Assert.Equal(["long"], Project(0, DebtOrder.HighestRate, Debt("long", 1201, 0, 1)).Never.Select(id => id.Text));
     }
 
     [Theory]
@@ -62,11 +63,11 @@ public class NeverEndingDebtTests
     [InlineData(DebtOrder.SmallestBalance)]
     public void Project_RunawayDebts_NeverOverflow(DebtOrder order)
     {
-        DebtState huge = new("huge", "huge", Cents(long.MaxValue), 10, new MinimumRule.Fixed(Usd(1)));
+        DebtState huge = new(new DebtId("huge"), "huge", Cents(long.MaxValue), 10, new MinimumRule.Fixed(Usd(1)));
         DebtProjection projection = Project(
             20, order, huge, Debt("fast", 1, 10, 0), Percent("part", 100, 10, 0.5m, 5), Debt("ends", 100, 0, 10));
 
-        Assert.Contains("huge", projection.Never);
+        Assert.Contains("huge", projection.Never.Select(id => id.Text));
         Assert.NotNull(projection.Debts[3].PaidOff);
     }
 
@@ -76,14 +77,14 @@ public class NeverEndingDebtTests
         Money all = Cents(long.MaxValue);
 
         Assert.Equal(1, DebtProjection.Project(
-            January, [new("all", "all", all, 0, new MinimumRule.Fixed(all))], Usd(0), Usd(0), DebtOrder.HighestRate).Months);
+            January, [new(new DebtId("all"), "all", all, 0, new MinimumRule.Fixed(all))], Usd(0), Usd(0), DebtOrder.HighestRate).Months);
     }
 
     [Fact]
     public void EndsAtItsMinimum_FixedAmount_IsWhetherItIsAboveTheInterest() =>
         Gen.Select(Gen.Int[1, 500_000], Gen.Int[0, 3_000], Gen.Int[500, 50_000]).Sample((cents, points, minimum) =>
         {
-            DebtState debt = new("a", "a", Cents(cents), points / 1_000m, new MinimumRule.Fixed(Cents(minimum)));
+            DebtState debt = new(new DebtId("a"), "a", Cents(cents), points / 1_000m, new MinimumRule.Fixed(Cents(minimum)));
             bool falls = debt.Balance.MonthOfInterest(debt.YearlyRate) < Cents(minimum);
             return DebtProjection.EndsAtItsMinimum(debt) == falls;
         });

@@ -14,7 +14,7 @@ public class PayoffRunTests
 
     private static readonly Gen<DebtState[]> AnyDebts =
         Gen.Select(Gen.Int[0, 500_000], Gen.Int[0, 600], AnyMinimum).Array[1, 5].Select(debts => debts.Select((debt, i) =>
-            new DebtState($"{i}", $"{i}", Cents(debt.Item1), debt.Item2 / 1_000m, debt.Item3)).ToArray());
+            new DebtState(new($"{i}"), $"{i}", Cents(debt.Item1), debt.Item2 / 1_000m, debt.Item3)).ToArray());
 
     private static readonly Gen<DebtOrder> AnyOrder = Gen.Enum<DebtOrder>();
 
@@ -47,7 +47,7 @@ public class PayoffRunTests
         Gen.Select(Gen.Int[1, 300_000].Array[1, 5], Gen.Int[0, 50_000], AnyOrder).Sample((balances, extra, order) =>
         {
             DebtState[] debts = [.. balances.Select((balance, i) => new DebtState(
-                $"{i}", $"{i}", Cents(balance), i / 20m, new MinimumRule.Fixed(Cents(20_000))))];
+                new($"{i}"), $"{i}", Cents(balance), i / 20m, new MinimumRule.Fixed(Cents(20_000))))];
             Money budget = Cents((20_000L * debts.Length) + extra);
             PayoffRun run = new(debts, Cents(extra), Cents(0), new PaymentOrder(order, null));
             while (!run.IsOver)

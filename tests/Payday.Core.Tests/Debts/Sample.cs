@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Debts;
+using Payday.Core.Ids;
 using static Payday.Core.Tests.Amounts.Amount;
 
 namespace Payday.Core.Tests.Debts;
@@ -10,10 +11,10 @@ internal static class Sample
     public static YearMonth January { get; } = new(2026, 1);
 
     public static DebtState Debt(string id, decimal balance, decimal rate, decimal minimum) =>
-        new(id, id, Usd(balance), rate, new MinimumRule.Fixed(Usd(minimum)));
+        new(new DebtId(id), id, Usd(balance), rate, new MinimumRule.Fixed(Usd(minimum)));
 
     public static DebtState Percent(string id, decimal balance, decimal rate, decimal percent, decimal floor) =>
-        new(id, id, Usd(balance), rate, new MinimumRule.PercentOrFloor(percent, Usd(floor)));
+        new(new DebtId(id), id, Usd(balance), rate, new MinimumRule.PercentOrFloor(percent, Usd(floor)));
 
     public static DebtProjection Project(decimal extra, DebtOrder order, params DebtState[] debts) =>
         DebtProjection.Project(January, debts, Usd(extra), Usd(0), order);

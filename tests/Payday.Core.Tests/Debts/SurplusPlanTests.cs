@@ -1,6 +1,7 @@
 using CsCheck;
 using Payday.Core.Amounts;
 using Payday.Core.Debts;
+using Payday.Core.Ids;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Debts.Sample;
 
@@ -21,7 +22,7 @@ public class SurplusPlanTests
     [InlineData(DebtOrder.HighestRate, null, 0, "", 0)]
     public void Propose_Surplus_GoesDownTheOrder(DebtOrder order, string? chosen, decimal surplus, string payments, decimal left)
     {
-        SurplusPlan plan = SurplusPlan.Propose(Debts, Usd(surplus), order, chosen);
+        SurplusPlan plan = SurplusPlan.Propose(Debts, Usd(surplus), order, chosen is null ? null : new DebtId(chosen));
 
         Assert.Equal(payments, string.Join(", ", plan.Payments.Select(p => $"{p.DebtId} {p.Amount.ToPlain()}")));
         Assert.Equal(Usd(left), plan.LeftOver);
@@ -35,19 +36,19 @@ public class SurplusPlanTests
             order == DebtOrder.SmallestBalance
                 ? [Debt("a", 100, 0.1m, 1), Debt("b", 100, 0.2m, 1), Debt("c", 150, 0.3m, 1)]
                 : [Debt("a", 100, 0.1m, 1), Debt("b", 90, 0.2m, 1), Debt("c", 80, 0.2m, 1)],
-            Usd(1), order).Payments[0].DebtId);
+            Usd(1), order).Payments[0].DebtId.Text);
 
     [Theory]
     [InlineData(DebtOrder.SmallestBalance)]
     [InlineData(DebtOrder.HighestRate)]
     public void Propose_FullTie_IsForTheFirstInTheList(DebtOrder order) =>
-        Assert.Equal("b", SurplusPlan.Propose([Debt("b", 9, 0.1m, 1), Debt("a", 9, 0.1m, 1)], Usd(1), order).Payments[0].DebtId);
+        Assert.Equal("b", SurplusPlan.Propose([Debt("b", 9, 0.1m, 1), Debt("a", 9, 0.1m, 1)], Usd(1), order).Payments[0].DebtId.Text);
 
     [Fact]
     public void Propose_PaidDebts_GetNothing()
     {
         SurplusPlan plan = SurplusPlan.Propose(
-            [Debt("paid", 0, 0.3m, 1), Debt("credit", -5, 0.3m, 1)], Usd(10), DebtOrder.HighestRate, "paid");
+            [Debt("paid", 0, 0.3m, 1), Debt("credit", -5, 0.3m, 1)], Usd(10), DebtOrder.HighestRate, new DebtId("paid"));
 
         Assert.Empty(plan.Payments);
         Assert.Equal(Usd(10), plan.LeftOver);
@@ -62,7 +63,7 @@ public class SurplusPlanTests
         Gen.Select(Gen.Int[0, 1_000].Array[0, 6], Gen.Int[0, 5_000], Gen.Enum<DebtOrder>()).Sample((balances, surplus, order) =>
         {
             DebtState[] debts = [.. balances.Select((b, i) => new DebtState(
-                $"{i}", "", Cents(b), i % 3 / 10m, new MinimumRule.Fixed(Cents(0))))];
+                new($"{i}"), "", Cents(b), i % 3 / 10m, new MinimumRule.Fixed(Cents(0))))];
             SurplusPlan plan = SurplusPlan.Propose(debts, Cents(surplus), order);
             return Money.Sum(plan.Payments.Select(p => p.Amount), Dollars) + plan.LeftOver == Cents(surplus)
                 && plan.Payments.All(p => p.Amount.IsPositive && p.Amount <= debts.Single(d => d.Id == p.DebtId).Balance);

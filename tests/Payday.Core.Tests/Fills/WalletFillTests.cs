@@ -1,6 +1,7 @@
 using NodaTime;
 using Payday.Core.Books;
 using Payday.Core.Fills;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Status;
 using Payday.Core.Tests.Lives;
@@ -12,13 +13,13 @@ namespace Payday.Core.Tests.Fills;
 
 public class WalletFillTests
 {
-    private static readonly FillKey First = new(Friday6March, Friday6March, "food");
-    private static readonly FillKey Second = new(Friday6March, Friday13March, "food");
+    private static readonly FillKey First = new(Friday6March, Friday6March, new PotId("food"));
+    private static readonly FillKey Second = new(Friday6March, Friday13March, new PotId("food"));
 
     [Fact]
     public void Waiting_AfterClosing_AreTheFirstWeeksParts()
     {
-        Assert.Equal(["food", "fares"], WalletFills.Waiting(Closed, Friday6March).Select(part => part.Pot.Id));
+        Assert.Equal(["food", "fares"], WalletFills.Waiting(Closed, Friday6March).Select(part => part.Pot.Id.Text));
         Assert.Equal([Friday13March, Friday13March], WalletFills.Waiting(Closed, Friday13March).Select(part => part.Key.Day));
         Assert.Equal(Notes((50, 1), (10, 1)), WalletFills.Waiting(Closed, Friday6March)[0].Notes);
     }
@@ -97,8 +98,8 @@ public class WalletFillTests
     public void LastMarked_AreThoseOfTheLastFillDay()
     {
         Book book = WalletFills.FillAll(Closed, Friday13March).Value!;
-        Assert.Equal([("food", Friday13March), ("fares", Friday13March)], WalletFills.LastMarked(book).Select(fill => (fill.Key.PotId, fill.Key.Day)));
-        Assert.Equal(["fares"], WalletFills.LastMarked(book, new HashSet<string> { "fares" }).Select(fill => fill.Key.PotId));
+        Assert.Equal([("food", Friday13March), ("fares", Friday13March)], WalletFills.LastMarked(book).Select(fill => (fill.Key.PotId.Text, fill.Key.Day)));
+        Assert.Equal(["fares"], WalletFills.LastMarked(book, new HashSet<PotId> { new("fares") }).Select(fill => fill.Key.PotId.Text));
     }
 
     // A purchase of 110 takes the 60 in the wallet and 50 of next week's 60 at home.
@@ -118,11 +119,11 @@ public class WalletFillTests
     public void Moves_OfSeveralThatWait_IsForTheEarliest()
     {
         Ledger less = Closed.Ledger.Add([new Movement(
-            0, Friday6March, LedgerEnd.InCash(Purpose.Pot("food")), new LedgerEnd.Outside(OutsideKind.Spending, "food"), Usd(80), "lost")]);
+            0, Friday6March, LedgerEnd.InCash(Purpose.Pot(new PotId("food"))), LedgerEnd.SpentFrom(new PotId("food")), Usd(80), "lost")]);
         Book book = WalletFills.Mark(Closed with { Ledger = less }, Second, FillState.Done, Friday13March).Value!;
 
         Assert.Equal(Usd(0), book.Has("cash/wallet:food"));
-        Assert.Equal([Usd(40), Usd(0)], FillPart.Of(book).Where(part => part.Pot.Id == "food").Select(part => part.Moves));
+        Assert.Equal([Usd(40), Usd(0)], FillPart.Of(book).Where(part => part.Pot.Id == new PotId("food")).Select(part => part.Moves));
     }
 
     [Fact]

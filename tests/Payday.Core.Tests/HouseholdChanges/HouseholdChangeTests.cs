@@ -4,6 +4,7 @@ using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
@@ -20,7 +21,7 @@ public class HouseholdChangeTests
         Bills = [Bill("Rent", 400, new(2026, 3, 25))],
         Debts = [Debt("Card", 300, 0.1m, 20, due: 25)],
         Pots = [CashPot("Food", 33.40m), AccountPot("Gifts", 10)],
-        Opening = Bare.Opening with { Pots = Sums(("gifts", 40)), SetAside = Sums(("rent", 100)) },
+        Opening = Bare.Opening with { Pots = PotSums(("gifts", 40)), SetAside = BillSums(("rent", 100)) },
     };
 
     [Fact]
@@ -30,7 +31,7 @@ public class HouseholdChangeTests
 
         Assert.Equal(Usd(500), balances.In(Place.Account));
         Assert.Equal(Usd(360), balances[LedgerEnd.InAccount(Purpose.Buffer)]);
-        Assert.Equal(Usd(300), balances.OwedOn("card"));
+        Assert.Equal(Usd(300), balances.OwedOn(new DebtId("card")));
         Assert.Empty(LedgerCheck.Faults(balances, NumberStyle.Plain));
     }
 
@@ -44,7 +45,7 @@ public class HouseholdChangeTests
         HouseholdChange change = HouseholdChange.Of(Book.Begin(Home), Home with { Opening = Home.Opening with { Account = Usd(800) } });
 
         Assert.Equal(Usd(800), change.Book.Ledger.Balances.In(Place.Account));
-        Assert.Equal(Usd(300), change.Book.Ledger.Balances.OwedOn("card"));
+        Assert.Equal(Usd(300), change.Book.Ledger.Balances.OwedOn(new DebtId("card")));
         Assert.Empty(HouseholdChange.Of(change.Book, change.Book.Household).Movements);
     }
 
@@ -75,7 +76,7 @@ public class HouseholdChangeTests
     {
         HouseholdChange change = HouseholdChange.Of(Closed(), Home with { Debts = Home.Debts.Add(Debt("Loan", 900, 0.05m, 50, due: 3)) });
 
-        Assert.Equal(Usd(900), change.Book.Ledger.Balances.OwedOn("loan"));
+        Assert.Equal(Usd(900), change.Book.Ledger.Balances.OwedOn(new DebtId("loan")));
         Assert.Single(change.Movements);
     }
 
@@ -84,14 +85,14 @@ public class HouseholdChangeTests
     {
         var draft = new RoutineDraft(Friday6March)
         {
-            Fills = Sums(("gifts", 3), ("food", 10)),
-            Placements = [new Placement(PlacementTarget.Debt, "card", Usd(5)), new Placement(PlacementTarget.Buffer, "", Usd(1))],
+            Fills = PotSums(("gifts", 3), ("food", 10)),
+            Placements = [new Placement(MoveTarget.Debt(new DebtId("card")), Usd(5)), new Placement(MoveTarget.Buffer, Usd(1))],
         };
 
         Book after = HouseholdChange.Of(Book.Begin(Home) with { Draft = draft }, Home with { Debts = [], Pots = [Home.Pots[0]], Opening = Bare.Opening }).Book;
 
-        Assert.Equal(Sums(("food", 10)), after.Draft!.Fills);
-        Assert.Equal([new Placement(PlacementTarget.Buffer, "", Usd(1))], after.Draft.Placements!.Value);
+        Assert.Equal(PotSums(("food", 10)), after.Draft!.Fills);
+        Assert.Equal([new Placement(MoveTarget.Buffer, Usd(1))], after.Draft.Placements!.Value);
     }
 
     [Fact]
@@ -104,9 +105,9 @@ public class HouseholdChangeTests
 
     private static Book Closed()
     {
-        RoutineDraft draft = new(Friday6March) { Placements = [new Placement(PlacementTarget.Buffer, "", Usd(0.01m))] };
+        RoutineDraft draft = new(Friday6March) { Placements = [new Placement(MoveTarget.Buffer, Usd(0.01m))] };
         RoutinePlan plan = Routine.Plan(Book.Begin(Home), draft).Value!;
         return Closing.Of(Routine.Plan(
-            Book.Begin(Home), draft with { Placements = [new Placement(PlacementTarget.Buffer, "", plan.Surplus.Before)] }).Value!).Value!.Book;
+            Book.Begin(Home), draft with { Placements = [new Placement(MoveTarget.Buffer, plan.Surplus.Before)] }).Value!).Value!.Book;
     }
 }

@@ -1,6 +1,7 @@
 using CsCheck;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using static Payday.Core.Tests.Amounts.Amount;
 
@@ -12,12 +13,12 @@ public class LedgerTests
 
     private static readonly LedgerEnd[] Ends =
     [
-        LedgerEnd.InAccount(Purpose.LeftToPlace), LedgerEnd.InAccount(Purpose.Buffer), LedgerEnd.InAccount(Purpose.SetAside("rent")),
-        LedgerEnd.InAccount(Purpose.Pot("gifts")), LedgerEnd.InAccount(Purpose.KeptBack("food")), LedgerEnd.InCash(Purpose.Pot("food")),
-        LedgerEnd.InCash(Purpose.OwedBack("food")), LedgerEnd.InCash(Purpose.Buffer), new LedgerEnd.Owed("card"),
-        new LedgerEnd.Outside(OutsideKind.Opening, ""), new LedgerEnd.Outside(OutsideKind.Source, "wage"),
-        new LedgerEnd.Outside(OutsideKind.Bill, "rent"), new LedgerEnd.Outside(OutsideKind.Interest, "card"),
-        new LedgerEnd.Outside(OutsideKind.Spending, "food"),
+        LedgerEnd.InAccount(Purpose.LeftToPlace), LedgerEnd.InAccount(Purpose.Buffer), LedgerEnd.InAccount(Purpose.SetAside(new BillId("rent"))),
+        LedgerEnd.InAccount(Purpose.Pot(new PotId("gifts"))), LedgerEnd.InAccount(Purpose.KeptBack(new PotId("food"))), LedgerEnd.InCash(Purpose.Pot(new PotId("food"))),
+        LedgerEnd.InCash(Purpose.OwedBack(new PotId("food"))), LedgerEnd.InCash(Purpose.Buffer), new LedgerEnd.Owed(new DebtId("card")),
+        LedgerEnd.Opening, LedgerEnd.PaidBy(new SourceId("wage")),
+        LedgerEnd.PaidFor(new BillId("rent")), LedgerEnd.InterestOn(new DebtId("card")),
+        LedgerEnd.SpentFrom(new PotId("food")),
     ];
 
     private static readonly Gen<Movement> AnyMovement =
@@ -116,7 +117,7 @@ public class LedgerTests
             Dollars,
             [
                 new Movement(1, Day, Ends[2], Ends[11], Usd(300), "rent"),
-                new Movement(2, Day, LedgerEnd.InAccount(Purpose.OwedBack("food")), Ends[13], Usd(12), "by card"),
+                new Movement(2, Day, LedgerEnd.InAccount(Purpose.OwedBack(new PotId("food"))), Ends[13], Usd(12), "by card"),
                 new Movement(3, Day, Ends[0], Ends[10], Usd(4), "income undone"),
             ]);
 
@@ -153,13 +154,13 @@ public class LedgerTests
         Ledger ledger = Ledger.Empty(Dollars).Add(
         [
             new Movement(0, new(2025, 12, 1), Ends[9], Ends[2], Usd(100), "opening"),
-            new Movement(0, new(2025, 12, 1), new LedgerEnd.Owed("card"), Ends[9], Usd(500), "opening"),
+            new Movement(0, new(2025, 12, 1), new LedgerEnd.Owed(new DebtId("card")), Ends[9], Usd(500), "opening"),
             new Movement(0, new(2026, 1, 9), Ends[10], Ends[0], Usd(900), "income"),
-            new Movement(0, new(2026, 1, 9), Ends[0], new LedgerEnd.Owed("card"), Usd(40), "payment"),
-            new Movement(0, new(2026, 1, 9), new LedgerEnd.Owed("card"), Ends[12], Usd(7), "interest"),
+            new Movement(0, new(2026, 1, 9), Ends[0], new LedgerEnd.Owed(new DebtId("card")), Usd(40), "payment"),
+            new Movement(0, new(2026, 1, 9), new LedgerEnd.Owed(new DebtId("card")), Ends[12], Usd(7), "interest"),
             new Movement(0, new(2026, 2, 6), Ends[0], Ends[5], Usd(60), "fill"),
             new Movement(0, new(2026, 2, 6), Ends[2], Ends[11], Usd(100), "rent"),
-            new Movement(0, new(2027, 1, 6), Ends[0], new LedgerEnd.Owed("card"), Usd(99), "payment"),
+            new Movement(0, new(2027, 1, 6), Ends[0], new LedgerEnd.Owed(new DebtId("card")), Usd(99), "payment"),
         ]);
 
         MonthSummary[] months = [.. MonthSummary.OfYear(ledger, 2026)];

@@ -12,27 +12,27 @@ public class MovementFilterTests
 
     // A pot and a bill may have the same id: only the one asked for is shown.
     [Theory]
-    [InlineData("account/set-aside:car", SubjectKind.Bill)]
-    [InlineData("outside/bill:car", SubjectKind.Bill)]
-    [InlineData("account/pot:car", SubjectKind.Pot)]
-    [InlineData("cash/pot:car", SubjectKind.Pot)]
-    [InlineData("account/kept-back:car", SubjectKind.Pot)]
-    [InlineData("cash/owed-back:car", SubjectKind.Pot)]
-    [InlineData("outside/spending:car", SubjectKind.Pot)]
-    [InlineData("owed/car", SubjectKind.Debt)]
-    [InlineData("outside/interest:car", SubjectKind.Debt)]
-    [InlineData("outside/source:car", SubjectKind.Source)]
-    public void Takes_EitherEnd_IsOfItsListAlone(string end, SubjectKind kind)
+    [InlineData("account/set-aside:car", typeof(LedgerSubject.OfBill))]
+    [InlineData("outside/bill:car", typeof(LedgerSubject.OfBill))]
+    [InlineData("account/pot:car", typeof(LedgerSubject.OfPot))]
+    [InlineData("cash/pot:car", typeof(LedgerSubject.OfPot))]
+    [InlineData("account/kept-back:car", typeof(LedgerSubject.OfPot))]
+    [InlineData("cash/owed-back:car", typeof(LedgerSubject.OfPot))]
+    [InlineData("outside/spending:car", typeof(LedgerSubject.OfPot))]
+    [InlineData("owed/car", typeof(LedgerSubject.OfDebt))]
+    [InlineData("outside/interest:car", typeof(LedgerSubject.OfDebt))]
+    [InlineData("outside/source:car", typeof(LedgerSubject.OfSource))]
+    public void Takes_EitherEnd_IsOfItsListAlone(string end, Type list)
     {
         Movement there = Move(Unplaced, LedgerEnd.FromKey(end));
         Movement back = Move(LedgerEnd.FromKey(end), Unplaced);
-        Assert.All(Enum.GetValues<SubjectKind>(), other =>
+        Assert.All(Subjects("car"), other =>
         {
-            var filter = new MovementFilter(new LedgerSubject(other, "car"));
-            Assert.Equal(other == kind, filter.Takes(there));
-            Assert.Equal(other == kind, filter.Takes(back));
+            var filter = new MovementFilter(other);
+            Assert.Equal(other.GetType() == list, filter.Takes(there));
+            Assert.Equal(other.GetType() == list, filter.Takes(back));
         });
-        Assert.False(new MovementFilter(new LedgerSubject(kind, "bus")).Takes(there));
+        Assert.All(Subjects("bus"), other => Assert.False(new MovementFilter(other).Takes(there)));
     }
 
     [Fact]
@@ -42,6 +42,9 @@ public class MovementFilterTests
         Assert.True(filter.Takes(Move(Unplaced, LedgerEnd.InAccount(Purpose.Buffer))));
         Assert.False(filter.Takes(Move(Unplaced, LedgerEnd.InAccount(Purpose.Buffer)) with { Date = Day.PlusDays(1) }));
     }
+
+    private static LedgerSubject[] Subjects(string id) =>
+        [new LedgerSubject.OfSource(new(id)), new LedgerSubject.OfBill(new(id)), new LedgerSubject.OfDebt(new(id)), new LedgerSubject.OfPot(new(id))];
 
     private static Movement Move(LedgerEnd from, LedgerEnd to) => new(1, Day, from, to, Usd(1), "test");
 }

@@ -5,6 +5,7 @@ using Payday.Core.Books;
 using Payday.Core.CardPurchases;
 using Payday.Core.CashReturns;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Histories;
 using Payday.Core.HouseholdChanges;
@@ -129,7 +130,7 @@ internal sealed class Answers
 
     private void Routine()
     {
-        Read<LocalDate> next = Core.Routines.Routine.Next(book);
+        Result<LocalDate> next = Core.Routines.Routine.Next(book);
         RoutinePlan plan = Core.Routines.Routine.Plan(book, new RoutineDraft(next.Value)).Value!;
         Say($"{plan.Income.CarriedOver} {plan.Income.ToPlace} {plan.Bills.Total} {plan.Debts.Total} {plan.Pots.Total} {plan.LeftToPlace} {Listed(plan.Withdrawal.Plan.Withdraw)} {Listed(plan.Withdrawal.OnHandAfter)}");
         plan.Bills.Dues.ToList().ForEach(due => Say($"{due}"));
@@ -145,7 +146,7 @@ internal sealed class Answers
     private IEnumerable<LedgerEnd> Ends() => book.Ledger.Movements
         .SelectMany(movement => new[] { movement.From, movement.To })
         .Distinct()
-        .Where(end => end is not LedgerEnd.Outside { Kind: OutsideKind.Opening, Id: not "" } && book.Ledger.Of(end).Count > 0)
+        .Where(end => end is not LedgerEnd.Outside { Kind: OutsideKind.Opening, Text: not "" } && book.Ledger.Of(end).Count > 0)
         .OrderBy(end => end.Key, StringComparer.Ordinal);
 
     private static string Listed(IReadOnlyDictionary<long, int>? notes) =>

@@ -1,6 +1,7 @@
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 
 namespace Payday.Core.Tests.Lives;
 
@@ -14,4 +15,4 @@ internal sealed record Doing(string Name, Func<Book, Random, LocalDate, Done?> D
 /// <param name="Book">The book afterwards.</param>
 /// <param name="Again">Does the same to another book.</param>
 /// <param name="Undo">Takes it back from a book on a day.</param>
-internal sealed record Done(Book Before, Book Book, Func<Book, Read<Book>> Again, Func<Book, LocalDate, Read<Book>> Undo);
+internal sealed record Done(Book Before, Book Book, Func<Book, Result<Book>> Again, Func<Book, LocalDate, Result<Book>> Undo);

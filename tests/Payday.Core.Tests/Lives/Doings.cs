@@ -5,7 +5,9 @@ using Payday.Core.CardPurchases;
 using Payday.Core.CashReturns;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
 using Payday.Core.Fills;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
@@ -16,7 +18,7 @@ namespace Payday.Core.Tests.Lives;
 /// <summary>Every kind of event that can be taken back. A new kind is one more line.</summary>
 internal static class Doings
 {
-    private static readonly MoveTarget[] Targets = [MoveTarget.Pot("boots"), MoveTarget.Pot("gifts"), MoveTarget.Pot("fares"), MoveTarget.Debt("card"), MoveTarget.Buffer];
+    private static readonly MoveTarget[] Targets = [MoveTarget.Pot(new PotId("boots")), MoveTarget.Pot(new PotId("gifts")), MoveTarget.Pot(new PotId("fares")), MoveTarget.Debt(new DebtId("card")), MoveTarget.Buffer];
 
     public static Doing[] All { get; } =
     [
@@ -49,14 +51,14 @@ internal static class Doings
         new("one-off income", (book, _, _) => Close(book, draft => draft with { OneOffs = draft.OneOffs.Add("Jumble sale", Usd(35)) })),
     ];
 
-    private static bool MovedSince(Book book, string potId, long number) =>
+    private static bool MovedSince(Book book, PotId potId, long number) =>
         new[] { LedgerEnd.InCash(Purpose.Pot(potId)), LedgerEnd.InCash(Purpose.Wallet(potId)), LedgerEnd.InCash(Purpose.OwedBack(potId)) }
             .Any(end => book.Ledger.Of(end).Any(movement => movement.Number > number))
         || book.Weeks.LastCountOf(potId)?.LastMovement > number;
 
     private static Doing Purchase(string? pot) => new($"purchase from {pot ?? "the buffer"}", (book, chance, today) =>
     {
-        var entry = new PurchaseEntry(today.PlusDays(-chance.Next(9)), pot, Usd(chance.Next(1, 9000) / 100m), "shop");
+        var entry = new PurchaseEntry(today.PlusDays(-chance.Next(9)), pot is null ? null : new PotId(pot), Usd(chance.Next(1, 9000) / 100m), "shop");
         return Made(book, to => Purchasing.Enter(to, entry), (from, day) => Purchasing.Undo(from, from.Weeks.Purchases.Length, day));
     });
 
@@ -68,7 +70,7 @@ internal static class Doings
             return null;
         }
 
-        var entry = new PurchaseEntry(today, "fares", Usd(chance.Next(1, 30)), "bus");
+        var entry = new PurchaseEntry(today, new PotId("fares"), Usd(chance.Next(1, 30)), "bus");
         return Purchasing.Change(book, old.Number, entry, today) is { Ok: true } changed
             ? new Done(
                 Purchasing.Undo(book, old.Number, today).Value!,
@@ -101,11 +103,11 @@ internal static class Doings
         RoutineDraft draft = decide(new RoutineDraft(Routine.Next(book).Value));
         return Made(
             book,
-            to => Routine.Plan(to, draft) is { Ok: true } plan && Closing.Of(plan.Value) is { Ok: true } closing ? Read.Of(closing.Value.Book) : Read.Refused<Book>("No."),
-            (from, day) => Reopening.Of(from, day) is { Ok: true } reopening ? Read.Of(reopening.Value.Book) : Read.Refused<Book>("It can't be reopened."));
+            to => Routine.Plan(to, draft) is { Ok: true } plan && Closing.Of(plan.Value) is { Ok: true } closing ? Result.Of(closing.Value.Book) : Result.Refused<Book>("No."),
+            (from, day) => Reopening.Of(from, day) is { Ok: true } reopening ? Result.Of(reopening.Value.Book) : Result.Refused<Book>("It can't be reopened."));
     }
 
-    private static Done? Made(Book book, Func<Book, Read<Book>> again, Func<Book, LocalDate, Read<Book>> undo) =>
+    private static Done? Made(Book book, Func<Book, Result<Book>> again, Func<Book, LocalDate, Result<Book>> undo) =>
         again(book) is { Ok: true } made ? new Done(book, made.Value, again, undo) : null;
 
     private static Money Part(Random chance, Money most) => Cents(chance.NextInt64(most.ClampToZero().MinorUnits + 1)).FloorTo(Usd(5));

@@ -7,7 +7,9 @@ using Payday.Core.Cash;
 using Payday.Core.CashReturns;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
 using Payday.Core.Fills;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -17,8 +19,8 @@ namespace Payday.Core.Tests.Lives;
 /// <summary>A household that does everything there is to do between paydays, at the whim of a seed.</summary>
 internal sealed class FiveYears(Book book, int seed)
 {
-    private static readonly string?[] Spent = ["food", "food", "fares", "boots", "gifts", null];
-    private static readonly MoveTarget[] Targets = [MoveTarget.Pot("boots"), MoveTarget.Pot("gifts"), MoveTarget.Pot("fares"), MoveTarget.Debt("card"), MoveTarget.Buffer];
+    private static readonly PotId?[] Spent = [new("food"), new("food"), new("fares"), new("boots"), new("gifts"), null];
+    private static readonly MoveTarget[] Targets = [MoveTarget.Pot(new PotId("boots")), MoveTarget.Pot(new PotId("gifts")), MoveTarget.Pot(new PotId("fares")), MoveTarget.Debt(new DebtId("card")), MoveTarget.Buffer];
     private readonly Random random = new(seed);
 
     public Book Book { get; private set; } = book;
@@ -94,22 +96,22 @@ internal sealed class FiveYears(Book book, int seed)
 
         if (Chance(6))
         {
-            ReturnDraft draft = ReturnDraft.AsPlanned with { Leaves = Chance(20) ? ReturnDraft.AsPlanned.Leaves.Add("food") : ReturnDraft.AsPlanned.Leaves };
+            ReturnDraft draft = ReturnDraft.AsPlanned with { Leaves = Chance(20) ? ReturnDraft.AsPlanned.Leaves.Add(new PotId("food")) : ReturnDraft.AsPlanned.Leaves };
             Try("return", ReturnPlan.Of(Book, draft).Confirm(today), check);
         }
     }
 
-    private Read<Book> Close(LocalDate payday)
+    private Result<Book> Close(LocalDate payday)
     {
         var draft = new RoutineDraft(payday) { UsesOwedBack = Chance(60), LeavesNotesAtHome = Chance(10) };
-        Read<RoutinePlan> plan = Routine.Plan(Book, draft);
+        Result<RoutinePlan> plan = Routine.Plan(Book, draft);
         if (plan.Ok && plan.Value.LeftToPlace.IsNegative)
         {
             plan = Routine.Plan(Book, draft with { OneOffs = draft.OneOffs.Add("Help", -plan.Value.LeftToPlace) });
         }
 
-        Read<Closing> closing = Closing.Of(plan.Value!);
-        return closing.Ok ? Read.Of(closing.Value.Book) : Read.Refused<Book>(closing.Fault);
+        Result<Closing> closing = Closing.Of(plan.Value!);
+        return closing.Ok ? Result.Of(closing.Value.Book) : Result.Refused<Book>(closing.Fault);
     }
 
     private CountPlan Count(LocalDate date)
@@ -152,7 +154,7 @@ internal sealed class FiveYears(Book book, int seed)
         return amount.IsZero ? notes : null;
     }
 
-    private void Try(string what, Read<Book> tried, Action<Book> check)
+    private void Try(string what, Result<Book> tried, Action<Book> check)
     {
         string key = tried.Ok ? what : what + " refused";
         Done[key] = Done.GetValueOrDefault(key) + 1;

@@ -8,6 +8,7 @@ using Payday.Core.Counts;
 using Payday.Core.Fills;
 using Payday.Core.Histories;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.NotesAtHome;
 using Payday.Core.Pots;
@@ -82,13 +83,13 @@ public class FiveYearsTests
     private static void AssertOwedAgrees(Book book)
     {
         Balances balances = book.Ledger.Balances;
-        ILookup<string, OwedItem> items = OwedItems.Of(book).ToLookup(item => item.PotId);
+        ILookup<PotId, OwedItem> items = OwedItems.Of(book).ToLookup(item => item.PotId);
         foreach (Pot pot in book.Household.Pots)
         {
             Assert.Equal(Money.Sum(items[pot.Id].Select(item => item.Left), Dollars), PotMoney.OwedBack(balances, pot.Id));
             Assert.Equal(Money.Sum(items[pot.Id].Select(item => item.Short), Dollars), -balances[LedgerEnd.InAccount(Purpose.OwedBack(pot.Id))]);
             Money open = Money.Sum(Differences.Open(book).Where(count => count.PotId == pot.Id).Select(count => count.Difference), Dollars);
-            Assert.Equal(open, balances[new LedgerEnd.Outside(OutsideKind.Difference, pot.Id)]);
+            Assert.Equal(open, balances[LedgerEnd.MissedIn(pot.Id)]);
         }
     }
 
@@ -110,7 +111,7 @@ public class FiveYearsTests
     // Counts of a pot follow on from each other, and each explains all that was gone.
     private static void AssertCountsAddUp(Book book)
     {
-        foreach (IGrouping<string, WeekCount> pot in book.Weeks.StandingCounts.GroupBy(count => count.PotId))
+        foreach (IGrouping<PotId, WeekCount> pot in book.Weeks.StandingCounts.GroupBy(count => count.PotId))
         {
             WeekCount? last = null;
             foreach (WeekCount count in pot)

@@ -6,6 +6,7 @@ using Payday.Core.Calendar;
 using Payday.Core.Cash;
 using Payday.Core.Debts;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using static Payday.Core.Tests.Amounts.Amount;
 
@@ -31,24 +32,36 @@ internal static class Homes
             CardRounding.Up,
             DebtOrder.SmallestBalance,
             []) { BufferKeeps = Usd(1_000_000) },
-        [new IncomeSource("wage", "Wage", new Schedule.EveryWeeks(2, Friday6March), Shift.None, Usd(1000))],
+        [new IncomeSource(new SourceId("wage"), "Wage", new Schedule.EveryWeeks(2, Friday6March), Shift.None, Usd(1000))],
         [],
         [],
         [],
-        new OpeningBalances(Usd(500), Sums(), Sums(), ImmutableSortedDictionary<long, int>.Empty));
+        new OpeningBalances(Usd(500), BillSums(), PotSums(), ImmutableSortedDictionary<long, int>.Empty));
 
     public static Bill Bill(string name, decimal amount, LocalDate first, int months = 1, bool essential = false) =>
-        new(name.ToLowerInvariant(), name, Usd(amount), new Schedule.EveryMonths(months, first), Shift.None, essential);
+        new(new BillId(name.ToLowerInvariant()), name, Usd(amount), new Schedule.EveryMonths(months, first), Shift.None, essential);
 
     public static Debt Debt(string name, decimal balance, decimal rate, decimal minimum, int due) =>
-        new(name.ToLowerInvariant(), name, Usd(balance), rate, new MinimumRule.Fixed(Usd(minimum)), new MonthDay.Numbered(due));
+        new(new DebtId(name.ToLowerInvariant()), name, Usd(balance), rate, new MinimumRule.Fixed(Usd(minimum)), new MonthDay.Numbered(due));
 
     public static Pot CashPot(string name, decimal aWeek, int rank = 1, decimal floor = 0) =>
-        new(name.ToLowerInvariant(), name, Held.InCash, rank, Usd(floor), new PotKind.Spending(Usd(aWeek), FillPer.Week), NoteWishes.None);
+        new(new PotId(name.ToLowerInvariant()), name, Held.InCash, rank, Usd(floor), new PotKind.Spending(Usd(aWeek), FillPer.Week), NoteWishes.None);
 
     public static Pot AccountPot(string name, decimal aPayday, int rank = 1, decimal floor = 0) =>
-        new(name.ToLowerInvariant(), name, Held.InTheAccount, rank, Usd(floor), new PotKind.Spending(Usd(aPayday), FillPer.Payday), NoteWishes.None);
+        new(new PotId(name.ToLowerInvariant()), name, Held.InTheAccount, rank, Usd(floor), new PotKind.Spending(Usd(aPayday), FillPer.Payday), NoteWishes.None);
 
     public static ImmutableSortedDictionary<string, Money> Sums(params (string Id, decimal Amount)[] sums) =>
         sums.ToImmutableSortedDictionary(sum => sum.Id, sum => Usd(sum.Amount), StringComparer.Ordinal);
+
+    public static ImmutableSortedDictionary<PotId, Money> PotSums(params (string Id, decimal Amount)[] sums) =>
+        sums.ToImmutableSortedDictionary(sum => new PotId(sum.Id), sum => Usd(sum.Amount));
+
+    public static ImmutableSortedDictionary<BillId, Money> BillSums(params (string Id, decimal Amount)[] sums) =>
+        sums.ToImmutableSortedDictionary(sum => new BillId(sum.Id), sum => Usd(sum.Amount));
+
+    public static ImmutableSortedDictionary<DebtId, Money> DebtSums(params (string Id, decimal Amount)[] sums) =>
+        sums.ToImmutableSortedDictionary(sum => new DebtId(sum.Id), sum => Usd(sum.Amount));
+
+    public static ImmutableSortedDictionary<SourceId, Money> SourceSums(params (string Id, decimal Amount)[] sums) =>
+        sums.ToImmutableSortedDictionary(sum => new SourceId(sum.Id), sum => Usd(sum.Amount));
 }

@@ -3,6 +3,7 @@ using CsCheck;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -36,13 +37,13 @@ public class UndoLeavesNoTraceTests
                         continue;
                     }
 
-                    Read<Book> undone = event1.Undo(event1.Book, today.PlusDays(later));
+                    Result<Book> undone = event1.Undo(event1.Book, today.PlusDays(later));
                     Assert.True(undone.Ok, $"{kind.Name}: {undone.Fault}");
                     AssertSound(undone.Value);
                     string asBefore = event1.Before == book ? before : Answers.Of(event1.Before, Friday6March, to);
                     AssertSame(kind.Name + " undone", asBefore, Answers.Of(undone.Value, Friday6March, to));
                     AssertSame(kind.Name + " undone, traced", Answers.Of(Answers.Without(undone.Value), Friday6March, to), asBefore);
-                    Read<Book> again = event1.Again(undone.Value);
+                    Result<Book> again = event1.Again(undone.Value);
                     Assert.True(again.Ok, $"{kind.Name} again: {again.Fault}");
                     AssertSame(kind.Name + " done again", Answers.Of(event1.Book, Friday6March, to), Answers.Of(again.Value, Friday6March, to));
                 }

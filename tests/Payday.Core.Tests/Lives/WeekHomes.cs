@@ -6,7 +6,9 @@ using Payday.Core.CardPurchases;
 using Payday.Core.Cash;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
@@ -28,7 +30,7 @@ internal static class WeekHomes
         [
             CashPot("Food", 60),
             CashPot("Fares", 20, rank: 2),
-            new Pot("boots", "Boots", Held.InCash, 3, Usd(0), new PotKind.Reserve(Usd(200), Usd(30)), NoteWishes.None),
+            new Pot(new PotId("boots"), "Boots", Held.InCash, 3, Usd(0), new PotKind.Reserve(Usd(200), Usd(30)), NoteWishes.None),
             AccountPot("Gifts", 15, rank: 4),
         ],
     };
@@ -39,17 +41,17 @@ internal static class WeekHomes
     public static Book Close(Book book, LocalDate payday) => Closing.Of(Routine.Plan(book, new RoutineDraft(payday)).Value!).Value!.Book;
 
     public static Book Spend(this Book book, string? pot, decimal amount, LocalDate date, string what = "shop") =>
-        Purchasing.Enter(book, new PurchaseEntry(date, pot, Usd(amount), what)).Value!;
+        Purchasing.Enter(book, new PurchaseEntry(date, pot is null ? null : new PotId(pot), Usd(amount), what)).Value!;
 
     public static CountPlan Plan(this Book book, LocalDate date, string pot, CountEntry entry) =>
-        CountPlan.Of(book, new CountDraft(date).With(pot, entry));
+        CountPlan.Of(book, new CountDraft(date).With(new PotId(pot), entry));
 
     public static CountRow Row(this Book book, LocalDate date, string pot, CountEntry entry) =>
-        book.Plan(date, pot, entry).Rows.Single(row => row.Pot.Id == pot);
+        book.Plan(date, pot, entry).Rows.Single(row => row.Pot.Id == new PotId(pot));
 
     public static Book Count(this Book book, LocalDate date, string pot, CountEntry entry)
     {
-        Read<Book> counted = book.Plan(date, pot, entry).Confirm();
+        Result<Book> counted = book.Plan(date, pot, entry).Confirm();
         Assert.True(counted.Ok, counted.Fault);
         return counted.Value;
     }

@@ -73,4 +73,20 @@ public sealed class NotePlannerExactTests
         Assert.Equal(25, plan.NoteCount);
         Assert.Equal(CpSatNotes.Best(request), PlanRank.Of(plan));
     }
+
+    // Each of the parts has an odd five, however many twos there are.
+    [Fact]
+    public void Plan_MoreLooseNotesThanAUnitAndNotesBelowAtHome_MatchesTheSolver()
+    {
+        NoteRequest request = Teller(
+            Notes(2, 5, 10, 50, 200, 1000),
+            [Part("a", 550), .. Enumerable.Range(0, 4).Select(i => Part($"b{i}", 125, top: 50)), Part("c", 465)]) with
+        {
+            OnHand = OnHand((2, 43), (50, 12), (1000, 34)),
+        };
+        NotePlan plan = NotePlanner.Plan(request);
+
+        Assert.True(plan.Proven);
+        Assert.Equal(CpSatNotes.Best(request), PlanRank.Of(plan));
+    }
 }

@@ -53,7 +53,7 @@ public sealed class NotePlannerMachineTests
         Assert.Equal([Units(120), Units(80), Units(0), Units(0)], plan.Parts.Select(part => part.Paid));
         Assert.Equal(Units(120), plan.LimitShort);
         Assert.Equal(Units(200), plan.WithdrawTotal);
-        Assert.Equal(["fun", "fun", "gifts"], plan.Faults.Select(fault => fault.Pot));
+        Assert.Equal(["fun", "fun", "gifts"], plan.Faults.Select(fault => fault.Pot.Text));
         Assert.All(plan.Faults, fault => Assert.Equal(NoteFaultKind.Limit, fault.Kind));
         Assert.Equal(
             "fun gets 80.00 of 100.00 because the machine's limit is too low; raise the limit or use a teller.",

@@ -1,5 +1,6 @@
 using CsCheck;
 using Payday.Core.Cash;
+using Payday.Core.Ids;
 using Payday.Core.NotePlanning;
 using Payday.Core.Tests.Lives;
 
@@ -26,7 +27,7 @@ public sealed class NotePlannerPropertyTests
                 Assert.False(part.KeptBack.IsNegative);
             }
 
-            foreach (IGrouping<string, PartNotes> pot in plan.Parts.GroupBy(part => part.Part.Pot))
+            foreach (IGrouping<PotId, PartNotes> pot in plan.Parts.GroupBy(part => part.Part.Pot))
             {
                 Assert.Equal(pot.Sum(part => part.Part.Amount.MinorUnits), pot.Sum(part => part.Amount.MinorUnits));
             }
@@ -93,7 +94,7 @@ public sealed class NotePlannerPropertyTests
                 limit is { } units ? Requests.Units(units) : null),
 
             // Two weeks a pot, so that there is something to move.
-            Parts = [.. request.Parts.Select((part, i) => part with { Pot = $"p{i / 2}", Name = $"p{i / 2}" })],
+            Parts = [.. request.Parts.Select((part, i) => part with { Pot = new($"p{i / 2}"), Name = $"p{i / 2}" })],
         };
 
     private static string Text(NotePlan plan) =>

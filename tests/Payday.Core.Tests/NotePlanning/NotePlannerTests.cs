@@ -62,7 +62,7 @@ public sealed class NotePlannerTests
         NotePlan plan = NotePlanner.Plan(Teller(UsNotes, Part("coins", 12, top: 2), Part("food", 20)));
         Assert.Equal(Units(12), plan.Parts[0].KeptBack);
         NoteFault fault = Assert.Single(plan.Faults);
-        Assert.Equal((NoteFaultKind.TopNote, "coins", Units(2), Units(5)), (fault.Kind, fault.Pot, fault.Wished, fault.Possible));
+        Assert.Equal((NoteFaultKind.TopNote, "coins", Units(2), Units(5)), (fault.Kind, fault.Pot.Text, fault.Wished, fault.Possible));
         Assert.Equal(
             "coins takes no note above 2.00 but the smallest to be had is 5.00; raise its top note or keep it in the account.",
             fault.Sentence(NumberStyle.CommaPoint));
@@ -126,7 +126,7 @@ public sealed class NotePlannerTests
         NoteRequest request = Teller(UsNotes, Part("coins", 12, top: 2), Part("more", 4, top: 2)) with { OnHand = OnHand((2, 7)) };
         NotePlan plan = NotePlanner.Plan(request);
         Assert.Equal(["2x6", "2x1"], plan.Parts.Select(part => part.Notes.Text()));
-        Assert.Equal("more", Assert.Single(plan.Faults).Pot);
+        Assert.Equal("more", Assert.Single(plan.Faults).Pot.Text);
     }
 
     [Fact]

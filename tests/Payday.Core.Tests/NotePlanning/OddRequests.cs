@@ -56,7 +56,7 @@ internal static class OddRequests
                 random.Next(3) == 0 ? new SmallMoney(Cents(random.Next(4) == 0 ? random.Next(1, 5_000) : Of(random, system)), Cents(random.NextInt64(0, amount + 1))) : null);
             for (int week = random.Next(0, weeks); week >= 0; week--)
             {
-                parts.Add(new NotePart($"p{pot}", $"p{pot}", new LocalDate(2026, 1, 2).PlusWeeks(week), Cents(amount), wishes));
+                parts.Add(new NotePart(new($"p{pot}"), $"p{pot}", new LocalDate(2026, 1, 2).PlusWeeks(week), Cents(amount), wishes));
             }
         }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Tests.NotePlanning;
 
@@ -21,7 +22,7 @@ internal static class Requests
         small is { } wish ? new SmallMoney(Units(wish.Note), Units(wish.AtLeast)) : null);
 
     public static NotePart Part(string pot, long units, long? top = null, (long Note, long AtLeast)? small = null) =>
-        new(pot, pot, null, Units(units), Wishes(top, small));
+        new(new PotId(pot), pot, null, Units(units), Wishes(top, small));
 
     public static NoteRequest Teller(ImmutableArray<Money> notes, params NotePart[] parts) =>
         new(notes, OnHand(), new CashSource.Teller(), [.. parts]);

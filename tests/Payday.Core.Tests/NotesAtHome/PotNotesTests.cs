@@ -1,6 +1,7 @@
 using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.NotesAtHome;
 using static Payday.Core.Tests.Lives.WeekHomes;
 
@@ -15,11 +16,11 @@ public class PotNotesTests
     [Fact]
     public void Of_TheSameLedgerWithOtherRecords_IsTheirs()
     {
-        Assert.NotEqual(NoteBag.Empty, PotNotes.Of(Closed).AtHome("food"));
+        Assert.NotEqual(NoteBag.Empty, PotNotes.Of(Closed).AtHome(new PotId("food")));
 
         // Without its payday nothing says which notes the ledger's cash is.
-        Assert.Null(PotNotes.Of(Closed with { Closed = [] }).AtHome("food"));
-        Assert.NotNull(PotNotes.Of(Closed).AtHome("food"));
+        Assert.Null(PotNotes.Of(Closed with { Closed = [] }).AtHome(new PotId("food")));
+        Assert.NotNull(PotNotes.Of(Closed).AtHome(new PotId("food")));
 
         Book shelved = Closed with { Closed = [], Household = House with { Pots = [] } };
         Assert.NotSame(PotNotes.Of(Closed with { Closed = [] }), PotNotes.Of(shelved));

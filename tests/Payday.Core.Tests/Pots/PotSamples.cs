@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using Payday.Core.Cash;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using static Payday.Core.Tests.Amounts.Amount;
 
@@ -15,7 +16,7 @@ internal static class PotSamples
         Usd(0), Usd(0), 2, new(2026, 3, 6), [], new(2026, 1, 1), null, [], Usd(5), NumberStyle.CommaPoint);
 
     public static Pot Pot(PotKind kind, Held held = Held.InCash) =>
-        new("p", "Pot", held, 1, Usd(0), kind, NoteWishes.None);
+        new(new PotId("p"), "Pot", held, 1, Usd(0), kind, NoteWishes.None);
 
     public static FillProposal Propose(PotKind kind, PotFacts facts) => PotFills.Propose(Pot(kind), facts);
 

@@ -1,5 +1,6 @@
 using CsCheck;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using static Payday.Core.Tests.Amounts.Amount;
 
@@ -9,10 +10,10 @@ public class ShortfallTests
 {
     private static readonly CuttableFill[] Fills =
     [
-        new("food", 1, Usd(260), Usd(200), Usd(20)),
-        new("treats", 3, Usd(60), Usd(0), Usd(20)),
-        new("boots", 2, Usd(40), Usd(10), Usd(5)),
-        new("boiler", 2, Usd(18.75m), Usd(0), Cents(1)),
+        new(new PotId("food"), 1, Usd(260), Usd(200), Usd(20)),
+        new(new PotId("treats"), 3, Usd(60), Usd(0), Usd(20)),
+        new(new PotId("boots"), 2, Usd(40), Usd(10), Usd(5)),
+        new(new PotId("boiler"), 2, Usd(18.75m), Usd(0), Cents(1)),
     ];
 
     [Theory]
@@ -38,18 +39,18 @@ public class ShortfallTests
     {
         // Treats has 5 above its whole twenties, and so has fares; the need takes one of them and part of the other.
         CuttableFill[] fills =
-            [new("fares", 1, Usd(25), Usd(0), Usd(20)), new("treats", 2, Usd(45), Usd(0), Usd(20))];
+            [new(new PotId("fares"), 1, Usd(25), Usd(0), Usd(20)), new(new PotId("treats"), 2, Usd(45), Usd(0), Usd(20))];
 
         Shortfall shortfall = Shortfall.Propose(fills, Usd(68));
 
-        Assert.Equal([new("treats", Usd(45), Usd(0)), new FillCut("fares", Usd(23), Usd(2))], shortfall.Cuts);
+        Assert.Equal([new(new PotId("treats"), Usd(45), Usd(0)), new FillCut(new PotId("fares"), Usd(23), Usd(2))], shortfall.Cuts);
         Assert.Equal((Usd(0), Usd(0)), (shortfall.Uncovered, shortfall.Overshoot));
     }
 
     [Fact]
     public void Propose_FillBelowItsFloor_IsNotCut() =>
         Assert.Equal(
-            Usd(10), Shortfall.Propose([new("food", 1, Usd(50), Usd(80), Usd(10))], Usd(10)).Uncovered);
+            Usd(10), Shortfall.Propose([new(new PotId("food"), 1, Usd(50), Usd(80), Usd(10))], Usd(10)).Uncovered);
 
     [Fact]
     public void Propose_NoFills_LeavesTheNeed() => Assert.Equal(Usd(10), Shortfall.Propose([], Usd(10)).Uncovered);
@@ -61,7 +62,7 @@ public class ShortfallTests
             Gen.Int[0, 60_000]).Sample((pots, need) =>
         {
             CuttableFill[] fills = [.. pots.Select((pot, i) => new CuttableFill(
-                $"{i}", pot.Item1, Cents(pot.Item2), Cents(pot.Item3), Cents(pot.Item4)))];
+                new($"{i}"), pot.Item1, Cents(pot.Item2), Cents(pot.Item3), Cents(pot.Item4)))];
             Shortfall shortfall = Shortfall.Propose(fills, Cents(need));
             Money room = Money.Sum(fills.Select(fill => (fill.Fill - fill.Floor).ClampToZero()), Dollars);
             Money wholeRoom = Money.Sum(

@@ -5,7 +5,9 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Lives;
@@ -61,7 +63,7 @@ public class MonthFillTests
     {
         Book placed = Close(May, new RoutineDraft(May1)
         {
-            Placements = [new Placement(PlacementTarget.Pot, "goods", Usd(30)), new Placement(PlacementTarget.Buffer, "", Usd(925))],
+            Placements = [new Placement(MoveTarget.Pot(new PotId("goods")), Usd(30)), new Placement(MoveTarget.Buffer, Usd(925))],
         });
 
         Assert.Equal((Usd(45), "90 a month, 2 of 2"), Proposed(placed, 15));
@@ -72,8 +74,8 @@ public class MonthFillTests
     {
         Book placed = Close(May, new RoutineDraft(May1)
         {
-            Fills = Sums(("goods", 0)),
-            Placements = [new Placement(PlacementTarget.Pot, "goods", Usd(30)), new Placement(PlacementTarget.Buffer, "", Usd(970))],
+            Fills = PotSums(("goods", 0)),
+            Placements = [new Placement(MoveTarget.Pot(new PotId("goods")), Usd(30)), new Placement(MoveTarget.Buffer, Usd(970))],
         });
 
         Assert.Equal((Usd(90), "90 of 90 to go"), Proposed(placed, 15));
@@ -128,7 +130,7 @@ public class MonthFillTests
         Assert.Equal([20m, 115m], FillsOf(both));
         Assert.Equal((Usd(45), "90 a month, 2 of 2"), Proposed(both, new LocalDate(2026, 11, 30)));
 
-        static IncomeSource Wage(string id, MonthDay day) => new(id, id, new Schedule.Monthly(day), Shift.Before, Usd(1000));
+        static IncomeSource Wage(string id, MonthDay day) => new(new SourceId(id), id, new Schedule.Monthly(day), Shift.Before, Usd(1000));
     }
 
     // Shares by another way: what lacks, in units, over the paydays left, each rounded up; what is missed goes on.
@@ -168,7 +170,7 @@ public class MonthFillTests
                 LocalDate date = LocalDate.FromDateTime(day);
                 Assert.Equal(Usd(expected), Proposed(book, date).Fill);
                 decimal fill = Math.Floor(expected * (4 - cuts[day.DayOfYear % cuts.Length]) / 4);
-                book = Close(book, new RoutineDraft(date) { Fills = Sums(("goods", fill)) });
+                book = Close(book, new RoutineDraft(date) { Fills = PotSums(("goods", fill)) });
                 soFar += fill;
                 Assert.True(soFar <= owed);
             }
@@ -189,12 +191,12 @@ public class MonthFillTests
     private static Book Close(Book book, LocalDate payday, decimal income = 1000) => Close(book, new RoutineDraft(payday)
     {
         // Of those that pay that day; the pay of another would count on top.
-        Incomes = book.Household.Sources.Where(source => PayCalendar.Paydays([source], BankHolidays.None, payday, payday).Length > 0).ToImmutableSortedDictionary(source => source.Id, _ => Usd(income), StringComparer.Ordinal),
+        Incomes = book.Household.Sources.Where(source => PayCalendar.Paydays([source], BankHolidays.None, payday, payday).Length > 0).ToImmutableSortedDictionary(source => source.Id, _ => Usd(income)),
     });
 
     private static Book Close(Book book, RoutineDraft draft)
     {
-        Read<Closing> closing = Closing.Of(Routine.Plan(book, draft).Value!);
+        Result<Closing> closing = Closing.Of(Routine.Plan(book, draft).Value!);
         Assert.True(closing.Ok, closing.Fault);
         return closing.Value.Book;
     }

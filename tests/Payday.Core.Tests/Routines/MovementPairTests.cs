@@ -1,5 +1,6 @@
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Lives;
@@ -21,8 +22,8 @@ public class MovementPairTests
     [Fact]
     public void Of_ABillsSetAsideAndPayment_AreEachOthers()
     {
-        Movement paid = To(new LedgerEnd.Outside(OutsideKind.Bill, "rent"));
-        Movement held = To(LedgerEnd.InAccount(Purpose.SetAside("rent")));
+        Movement paid = To(LedgerEnd.PaidFor(new BillId("rent")));
+        Movement held = To(LedgerEnd.InAccount(Purpose.SetAside(new BillId("rent"))));
 
         Assert.Equal((held, paid), (MovementPair.Of(Closed, paid), MovementPair.Of(Closed, held)));
     }
@@ -30,21 +31,21 @@ public class MovementPairTests
     [Fact]
     public void Of_InterestAndPayment_AreEachOthers()
     {
-        Movement interest = To(new LedgerEnd.Outside(OutsideKind.Interest, "card"));
+        Movement interest = To(LedgerEnd.InterestOn(new DebtId("card")));
         Movement payment = Closed.Ledger.Movements[(int)interest.Number];
-        Movement surplus = To(new LedgerEnd.Owed("card"));
+        Movement surplus = To(new LedgerEnd.Owed(new DebtId("card")));
 
         Assert.Equal(("minimum payment", "surplus"), (payment.Reason, surplus.Reason));
         Assert.Equal((payment, interest, null), (MovementPair.Of(Closed, interest), MovementPair.Of(Closed, payment), MovementPair.Of(Closed, surplus)));
     }
 
     [Fact]
-    public void Of_WhatStandsAlone_IsNothing() => Assert.Null(MovementPair.Of(Closed, To(LedgerEnd.InAccount(Purpose.Pot("gifts")))));
+    public void Of_WhatStandsAlone_IsNothing() => Assert.Null(MovementPair.Of(Closed, To(LedgerEnd.InAccount(Purpose.Pot(new PotId("gifts"))))));
 
     [Fact]
     public void Of_AHalfThatIsUndone_IsNothing()
     {
-        Movement interest = To(new LedgerEnd.Outside(OutsideKind.Interest, "card"));
+        Movement interest = To(LedgerEnd.InterestOn(new DebtId("card")));
         Book undone = Undoing.Of(Closed, interest.Number, Friday6March, "not charged").Value!.Book;
 
         Assert.Null(MovementPair.Of(undone, Closed.Ledger.Movements[(int)interest.Number]));

@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -55,7 +56,7 @@ public class OddPeriodTests
     {
         Household household = House with
         {
-            Sources = [.. House.Sources, new IncomeSource("rent", "Lodger", new Schedule.Monthly(new MonthDay.Numbered(8)), Shift.None, Usd(100))],
+            Sources = [.. House.Sources, new IncomeSource(new SourceId("rent"), "Lodger", new Schedule.Monthly(new MonthDay.Numbered(8)), Shift.None, Usd(100))],
         };
         OddPeriod[] odd = [.. Odd(Book.Begin(household), Friday6March)];
         Assert.Contains(
@@ -68,7 +69,7 @@ public class OddPeriodTests
     {
         Household household = House with
         {
-            Sources = [.. House.Sources, new IncomeSource("rent", "Lodger", new Schedule.Monthly(new MonthDay.Numbered(17)), Shift.None, Usd(100))],
+            Sources = [.. House.Sources, new IncomeSource(new SourceId("rent"), "Lodger", new Schedule.Monthly(new MonthDay.Numbered(17)), Shift.None, Usd(100))],
         };
         Assert.Contains(
             Odd(Book.Begin(household), new(2026, 3, 17)),

@@ -9,6 +9,7 @@ using Payday.Core.ClosedPaydays;
 using Payday.Core.Debts;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Lives;
@@ -54,21 +55,21 @@ public class OpenDuesTests
         Household home = Bare with { Bills = [Bill("Rent", 300, tenth), Bill("Phone", 40, tenth)] };
         RoutineDraft draft = new RoutineDraft(Friday6March) with
         {
-            Dues = ImmutableSortedDictionary<DueKey, DueDecision>.Empty.Add(new DueKey("rent", tenth), new DueDecision(Usd(315), null)),
+            Dues = ImmutableSortedDictionary<DueKey, DueDecision>.Empty.Add(new DueKey(new BillId("rent"), tenth), new DueDecision(Usd(315), null)),
         };
         Book book = Closing.Of(Routine.Plan(Book.Begin(home), draft).Value!).Value!.Book;
         Book changed = book with { Household = home with { Bills = [Bill("Rent", 320, new(2026, 3, 14)), Bill("Phone", 45, new(2026, 3, 8))] } };
 
         Assert.Equal(
             [("phone", new LocalDate(2026, 3, 8), Usd(45)), ("rent", new LocalDate(2026, 3, 14), Usd(315))],
-            OpenDues.OfBills(changed, BankHolidays.None, Second).Select(due => (due.Key.BillId, due.Date, due.Amount)));
+            OpenDues.OfBills(changed, BankHolidays.None, Second).Select(due => (due.BillId.Text, due.Date, due.Amount)));
     }
 
     [Fact]
     public void Plan_TwoDuesOfOneBillMovedToOneDay_AreTwo()
     {
         // 14 and 15 March 2026 are a weekend: both are due on Monday the 16th.
-        var bill = new Bill("fees", "Fees", Usd(30), new Schedule.TwiceMonthly(new MonthDay.Numbered(14), new MonthDay.Numbered(15)), Shift.After, false);
+        var bill = new Bill(new BillId("fees"), "Fees", Usd(30), new Schedule.TwiceMonthly(new MonthDay.Numbered(14), new MonthDay.Numbered(15)), Shift.After, false);
         Book book = Book.Begin(Bare with { Bills = [bill] });
 
         RoutinePlan plan = Plan(book, Friday6March);
@@ -76,16 +77,16 @@ public class OpenDuesTests
 
         Assert.Equal([new(2026, 3, 16), new(2026, 3, 16)], plan.Bills.Dues.Select(due => due.Date));
         Assert.Equal(Usd(60), plan.Bills.Due);
-        Assert.Equal(Usd(60), closed.Ledger.Balances[new LedgerEnd.Outside(OutsideKind.Bill, "fees")]);
+        Assert.Equal(Usd(60), closed.Ledger.Balances[LedgerEnd.PaidFor(new BillId("fees"))]);
     }
 
     [Fact]
     public void Plan_PaydayClosedBeforeTheScheduleWasTheKey_TakesUpWhatItLeftOpenOnce()
     {
         // Old records have the day it landed on: Monday the 9th for Saturday the 7th.
-        var bill = new Bill("rent", "Rent", Usd(300), new Schedule.EveryMonths(1, new(2026, 3, 7)), Shift.After, true);
+        var bill = new Bill(new BillId("rent"), "Rent", Usd(300), new Schedule.EveryMonths(1, new(2026, 3, 7)), Shift.After, true);
         Book book = Close(Book.Begin(Bare with { Bills = [bill] }), Friday6March);
-        ClosedPayday old = book.Closed[0] with { Dues = [new ClosedDue(new DueKey("rent", new(2026, 3, 9)), Usd(300), Paid: false)], Minimums = null };
+        ClosedPayday old = book.Closed[0] with { Dues = [new ClosedDue(new DueKey(new BillId("rent"), new(2026, 3, 9)), Usd(300), Paid: false)], Minimums = null };
 
         DueRow due = Assert.Single(Plan(book with { Closed = [old] }, Second).Bills.Dues);
 
@@ -102,9 +103,9 @@ public class OpenDuesTests
         Book undone = Undoing.Of(book, payment, Second, "bounced").Value!.Book;
         Book again = Close(undone, Third);
 
-        Assert.Equal(new DueKey("rent", Friday6March), Assert.Single(OpenDues.OfBills(undone, BankHolidays.None, Second)).Key);
+        Assert.Equal(new DueKey(new BillId("rent"), Friday6March), Assert.Single(OpenDues.OfBills(undone, BankHolidays.None, Second)).Key);
         Assert.DoesNotContain(OpenDues.OfBills(again, BankHolidays.None, Third.PlusDays(1)), due => due.Date < Third);
-        Assert.Equal(new DueKey("rent", Friday6March), OpenDues.OfBills(Reopening.Of(again, Third).Value!.Book, BankHolidays.None, Second)[0].Key);
+        Assert.Equal(new DueKey(new BillId("rent"), Friday6March), OpenDues.OfBills(Reopening.Of(again, Third).Value!.Book, BankHolidays.None, Second)[0].Key);
     }
 
     [Fact]
@@ -140,7 +141,7 @@ public class OpenDuesTests
     public void Plan_TwoPaysOfOneSourceOnOneDay_AreExpectedTwice()
     {
         // 31 May 2026 is a Sunday, so that pay is there on Monday 1 June, as the one of the 1st is.
-        var wage = new IncomeSource("wage", "Wage", new Schedule.TwiceMonthly(new MonthDay.Numbered(1), new MonthDay.Last()), Shift.After, Usd(500));
+        var wage = new IncomeSource(new SourceId("wage"), "Wage", new Schedule.TwiceMonthly(new MonthDay.Numbered(1), new MonthDay.Last()), Shift.After, Usd(500));
         Book book = Book.Begin(Bare with { Start = new(2026, 5, 20), Sources = [wage] });
 
         IncomeLine line = Assert.Single(Plan(book, new(2026, 6, 1)).Income.Lines);
@@ -151,10 +152,10 @@ public class OpenDuesTests
     [Fact]
     public void Plan_IncomeOfASourceThatIsNotDueThatDay_Counts()
     {
-        var other = new IncomeSource("other", "Other", new Schedule.Monthly(new MonthDay.Numbered(25)), Shift.None, Usd(700));
+        var other = new IncomeSource(new SourceId("other"), "Other", new Schedule.Monthly(new MonthDay.Numbered(25)), Shift.None, Usd(700));
         Book book = Book.Begin(Bare with { Sources = [.. Bare.Sources, other] });
 
-        IncomeStep income = Routine.Plan(book, new RoutineDraft(Friday6March) { Incomes = Sums(("other", 650)) }).Value!.Income;
+        IncomeStep income = Routine.Plan(book, new RoutineDraft(Friday6March) { Incomes = SourceSums(("other", 650)) }).Value!.Income;
 
         Assert.Equal(Usd(1650), income.CameIn);
         Assert.Equal([("Wage", Usd(1000)), ("Other", Usd(0))], income.Lines.Select(line => (line.Name, line.Expected)));
@@ -184,10 +185,10 @@ public class OpenDuesTests
                 ImmutableArray<OpenDue> open = OpenDues.OfBills(book, BankHolidays.None, covered);
                 foreach (Bill bill in book.Household.Bills)
                 {
-                    DueKey[] dues = [.. book.Closed.SelectMany(payday => payday.Dues).Select(due => due.Key).Concat(open.Select(due => due.Key)).Where(due => due.BillId == bill.Id).Distinct()];
-                    Money paid = book.Ledger.Balances[new LedgerEnd.Outside(OutsideKind.Bill, bill.Id)];
+                    DueKey[] dues = [.. book.Closed.SelectMany(payday => payday.Dues).Select(due => due.Key).Concat(open.Select(due => due.Key)).Where(due => due.Bill == bill.Id).Distinct()];
+                    Money paid = book.Ledger.Balances[LedgerEnd.PaidFor(bill.Id)];
 
-                    Assert.Equal(paid, bill.Amount * (dues.Length - open.Count(due => due.Key.BillId == bill.Id)));
+                    Assert.Equal(paid, bill.Amount * (dues.Length - open.Count(due => due.BillId == bill.Id)));
                     Assert.All(dues.GroupBy(due => due.Scheduled.ToYearMonth()), month => Assert.Single(month));
                     for (YearMonth month = new(2026, 4); month.PlusMonths(1).OnDayOfMonth(1) <= covered; month = month.PlusMonths(1))
                     {

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using CsCheck;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Lives;
@@ -29,20 +31,20 @@ public class PlacingTests
     [InlineData(PlacementTarget.Buffer, "", 400, "buffer 400, card 300, loan 300")]
     [InlineData(PlacementTarget.Debt, "card", 0, "loan 500, buffer 200")]
     public void Set_OnTheProposal_TakesWhatIsLackingFromItsEnd(PlacementTarget target, string id, decimal amount, string placed) =>
-        Assert.Equal(placed, Shown(Placing.Set(Plan(null), target, id, Usd(amount)).Value));
+        Assert.Equal(placed, Shown(Placing.Set(Plan(null), Target(target, id), Usd(amount)).Value));
 
     [Fact]
     public void Set_MoreThanTheSurplus_IsRefused()
     {
-        Read<ImmutableArray<Placement>> placed = Placing.Set(Plan(null), PlacementTarget.Pot, "food", Usd(1000.01m));
+        Result<ImmutableArray<Placement>> placed = Placing.Set(Plan(null), MoveTarget.Pot(new PotId("food")), Usd(1000.01m));
         Assert.Equal("There is 1,000.00 to place in all; write no more than that.", placed.Fault);
     }
 
     [Fact]
     public void Set_AfterOthersByHand_TakesFromTheProposalFirst()
     {
-        ImmutableArray<Placement> first = Placing.Set(Plan(null), PlacementTarget.Pot, "food", Usd(100)).Value;
-        Assert.Equal("buffer 500, food 100, card 300, loan 100", Shown(Placing.Set(Plan(first), PlacementTarget.Buffer, "", Usd(500)).Value));
+        ImmutableArray<Placement> first = Placing.Set(Plan(null), MoveTarget.Pot(new PotId("food")), Usd(100)).Value;
+        Assert.Equal("buffer 500, food 100, card 300, loan 100", Shown(Placing.Set(Plan(first), MoveTarget.Buffer, Usd(500)).Value));
     }
 
     [Theory]
@@ -50,48 +52,55 @@ public class PlacingTests
     [InlineData(PlacementTarget.Pot, "food", null, "food 1000")]
     [InlineData(PlacementTarget.Debt, "loan", 500, "loan 500, card 300, buffer 200")]
     public void Rest_WithNothingLeft_MovesTheWholeSurplus(PlacementTarget target, string id, int? most, string placed) =>
-        Assert.Equal(placed, Shown(Placing.Rest(Plan(null), target, id, most is { } limit ? Usd(limit) : null)));
+        Assert.Equal(placed, Shown(Placing.Rest(Plan(null), Target(target, id), most is { } limit ? Usd(limit) : null)));
 
     [Theory]
     [InlineData(PlacementTarget.Pot, "food", null, "food 900, card 100")]
     [InlineData(PlacementTarget.Debt, "card", 300, "card 300")]
     public void Rest_WithSomeLeft_PlacesThat(PlacementTarget target, string id, int? most, string placed) =>
-        Assert.Equal(placed, Shown(Placing.Rest(Plan([new Placement(PlacementTarget.Debt, "card", Usd(100))]), target, id, most is { } limit ? Usd(limit) : null)));
+        Assert.Equal(placed, Shown(Placing.Rest(Plan([new Placement(MoveTarget.Debt(new DebtId("card")), Usd(100))]), Target(target, id), most is { } limit ? Usd(limit) : null)));
 
     // Whatever is done, never more than the surplus is placed, nothing of zero or below, and each target once.
     [Fact]
     public void Placing_AnyWays_NeverComesToMoreThanTheSurplus()
     {
-        var targets = new[] { (PlacementTarget.Debt, "card"), (PlacementTarget.Debt, "loan"), (PlacementTarget.Pot, "food"), (PlacementTarget.Buffer, "") };
+        MoveTarget[] targets = [MoveTarget.Debt(new DebtId("card")), MoveTarget.Debt(new DebtId("loan")), MoveTarget.Pot(new PotId("food")), MoveTarget.Buffer];
         Gen.Select(Gen.Int[0, 3], Gen.Int[-1, 120_000]).Array[1, 12].Sample(steps =>
         {
             ImmutableArray<Placement>? placed = null;
             foreach ((int at, int cents) in steps)
             {
-                (PlacementTarget target, string id) = targets[at];
+                MoveTarget target = targets[at];
                 RoutinePlan plan = Plan(placed);
                 if (cents < 0)
                 {
-                    placed = Placing.Rest(plan, target, id, null);
+                    placed = Placing.Rest(plan, target, null);
                     Assert.True(Plan(placed).LeftToPlace.IsZero);
                 }
-                else if (Placing.Set(plan, target, id, Usd(cents / 100m)) is { Ok: true } set)
+                else if (Placing.Set(plan, target, Usd(cents / 100m)) is { Ok: true } set)
                 {
-                    Assert.Equal(Usd(cents / 100m), Placing.On(Plan(set.Value), target, id));
+                    Assert.Equal(Usd(cents / 100m), Placing.On(Plan(set.Value), target));
                     placed = set.Value;
                 }
 
                 RoutinePlan after = Plan(placed);
                 Assert.False(after.LeftToPlace.IsNegative);
                 Assert.All(after.Surplus.Placements, placement => Assert.True(placement.Amount.IsPositive));
-                Assert.Distinct(after.Surplus.Placements.Select(placement => (placement.Target, placement.Id)));
+                Assert.Distinct(after.Surplus.Placements.Select(placement => placement.Target));
             }
         });
     }
+
+    private static MoveTarget Target(PlacementTarget target, string id) => target switch
+    {
+        PlacementTarget.Pot => MoveTarget.Pot(new PotId(id)),
+        PlacementTarget.Debt => MoveTarget.Debt(new DebtId(id)),
+        _ => MoveTarget.Buffer,
+    };
 
     private static RoutinePlan Plan(ImmutableArray<Placement>? placements) =>
         Routine.Plan(Book.Begin(Home), new RoutineDraft(Friday6March) { Placements = placements }).Value!;
 
     private static string Shown(ImmutableArray<Placement> placements) => string.Join(
-        ", ", placements.Select(placement => $"{(placement.Id.Length == 0 ? "buffer" : placement.Id)} {placement.Amount.MinorUnits / 100}"));
+        ", ", placements.Select(placement => $"{(placement.Target == MoveTarget.Buffer ? "buffer" : placement.Target.IdText)} {placement.Amount.MinorUnits / 100}"));
 }

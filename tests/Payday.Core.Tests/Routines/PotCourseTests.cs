@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Books;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Lives;
@@ -37,10 +38,10 @@ public class PotCourseTests
 
     [Fact]
     public void Of_SpendingPot_HasNoCourse() =>
-        Assert.Equal(["boots", "reserve"], Routine.Plan(Start, new RoutineDraft(Friday6March)).Value!.Surplus.Pots.Select(course => course.PotId));
+        Assert.Equal(["boots", "reserve"], Routine.Plan(Start, new RoutineDraft(Friday6March)).Value!.Surplus.Pots.Select(course => course.PotId.Text));
 
     private static PotCourse Course(string pot, decimal placed) => Routine.Plan(Start, new RoutineDraft(Friday6March)
     {
-        Placements = placed == 0 ? [] : [new Placement(PlacementTarget.Pot, pot, Usd(placed))],
-    }).Value!.Surplus.Pots.Single(course => course.PotId == pot);
+        Placements = placed == 0 ? [] : [new Placement(MoveTarget.Pot(new PotId(pot)), Usd(placed))],
+    }).Value!.Surplus.Pots.Single(course => course.PotId == new PotId(pot));
 }

@@ -5,6 +5,7 @@ using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Lives;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -18,16 +19,16 @@ public class RoutineDraftTests
 
     private static readonly Dictionary<string, RoutineDraft> Decided = new()
     {
-        [nameof(RoutineDraft.Incomes)] = Nothing with { Incomes = Sums(("wage", 900)) },
+        [nameof(RoutineDraft.Incomes)] = Nothing with { Incomes = SourceSums(("wage", 900)) },
         [nameof(RoutineDraft.OneOffs)] = Nothing with { OneOffs = Sums(("Gift", 20)) },
-        [nameof(RoutineDraft.Dues)] = Nothing with { Dues = Nothing.Dues.Add(new DueKey("rent", Friday6March), new DueDecision(Usd(5), null)) },
+        [nameof(RoutineDraft.Dues)] = Nothing with { Dues = Nothing.Dues.Add(new DueKey(new BillId("rent"), Friday6March), new DueDecision(Usd(5), null)) },
         [nameof(RoutineDraft.SetAsides)] = Nothing with { SetAsides = SetAsideMode.AsTheyFall },
-        [nameof(RoutineDraft.DebtPayments)] = Nothing with { DebtPayments = Sums(("card", 30)) },
+        [nameof(RoutineDraft.DebtPayments)] = Nothing with { DebtPayments = DebtSums(("card", 30)) },
         [nameof(RoutineDraft.FromBuffer)] = Nothing with { FromBuffer = Usd(0) },
-        [nameof(RoutineDraft.Minimums)] = Nothing with { Minimums = Nothing.Minimums.Add(new DueKey("card", Friday6March), Usd(30)) },
-        [nameof(RoutineDraft.Fills)] = Nothing with { Fills = Sums(("food", 30)) },
+        [nameof(RoutineDraft.Minimums)] = Nothing with { Minimums = Nothing.Minimums.Add(new DueKey(new DebtId("card"), Friday6March), Usd(30)) },
+        [nameof(RoutineDraft.Fills)] = Nothing with { Fills = PotSums(("food", 30)) },
         [nameof(RoutineDraft.Placements)] = Nothing with { Placements = [] },
-        [nameof(RoutineDraft.Notes)] = Nothing with { Notes = Nothing.Notes.Add(new PartKey("food", null), ImmutableSortedDictionary<long, int>.Empty) },
+        [nameof(RoutineDraft.Notes)] = Nothing with { Notes = Nothing.Notes.Add(new PartKey(new PotId("food"), null), ImmutableSortedDictionary<long, int>.Empty) },
         [nameof(RoutineDraft.LeavesNotesAtHome)] = Nothing with { LeavesNotesAtHome = true },
         [nameof(RoutineDraft.UsesOwedBack)] = Nothing with { UsesOwedBack = true },
         [nameof(RoutineDraft.AsksATeller)] = Nothing with { AsksATeller = true },
@@ -49,7 +50,7 @@ public class RoutineDraftTests
     {
         LocalDate tenth = new(2026, 3, 10);
         Household home = Bare with { Bills = [Bill("Rent", 300, tenth)] };
-        RoutineDraft draft = Nothing with { Dues = Nothing.Dues.Add(new DueKey("rent", tenth), new DueDecision(Usd(315), null)) };
+        RoutineDraft draft = Nothing with { Dues = Nothing.Dues.Add(new DueKey(new BillId("rent"), tenth), new DueDecision(Usd(315), null)) };
         Book closed = Closing.Of(Routine.Plan(Book.Begin(home), draft).Value!).Value!.Book;
 
         Assert.Equal(

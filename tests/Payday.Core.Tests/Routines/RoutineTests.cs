@@ -4,6 +4,7 @@ using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Cash;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Lives;
@@ -24,7 +25,7 @@ public class RoutineTests
         RoutinePlan plan = Plan(Bare);
 
         Assert.Equal(Usd(1000), plan.Surplus.Before);
-        Assert.Equal([new Placement(PlacementTarget.Buffer, "", Usd(1000))], plan.Surplus.Placements);
+        Assert.Equal([new Placement(MoveTarget.Buffer, Usd(1000))], plan.Surplus.Placements);
         Assert.Equal(Usd(0), plan.LeftToPlace);
         Assert.Equal(new PayPeriod(Friday6March, new(2026, 3, 19)), plan.Period);
     }
@@ -73,7 +74,7 @@ public class RoutineTests
     public void Plan_ActualAmount_ChangesTheDueAndWhatIsHeld()
     {
         Household home = Bare with { Bills = [Bill("Phone", 40, new(2026, 3, 10), months: 120)] };
-        var key = new DueKey("phone", new(2026, 3, 10));
+        var key = new DueKey(new BillId("phone"), new(2026, 3, 10));
 
         BillsStep bills = Plan(home, draft => draft with { Dues = draft.Dues.Add(key, new DueDecision(Usd(43.17m))) }).Bills;
 
@@ -98,7 +99,7 @@ public class RoutineTests
     {
         Household home = Bare with { Debts = [Debt("Card", 20, 0.12m, 5, due: 12)] };
 
-        DebtsStep debts = Plan(home, draft => draft with { DebtPayments = draft.DebtPayments.Add("card", Usd(500)) }).Debts;
+        DebtsStep debts = Plan(home, draft => draft with { DebtPayments = draft.DebtPayments.Add(new DebtId("card"), Usd(500)) }).Debts;
 
         Assert.Equal(Usd(20.20m), debts.Rows[0].Payment);
         Assert.Equal(Usd(0), debts.Rows[0].NewBalance);
@@ -112,7 +113,7 @@ public class RoutineTests
         SurplusStep surplus = Plan(home).Surplus;
 
         Assert.Equal(
-            [new Placement(PlacementTarget.Debt, "card", Usd(300)), new Placement(PlacementTarget.Debt, "loan", Usd(700))],
+            [new Placement(MoveTarget.Debt(new DebtId("card")), Usd(300)), new Placement(MoveTarget.Debt(new DebtId("loan")), Usd(700))],
             surplus.Placements);
         Assert.True(surplus.With.Interest < surplus.Without.Interest);
     }
@@ -163,7 +164,7 @@ public class RoutineTests
 
         RoutinePlan plan = Plan(home, draft => draft with
         {
-            Placements = [new Placement(PlacementTarget.Pot, "food", Usd(40)), new Placement(PlacementTarget.Buffer, "", Usd(900))],
+            Placements = [new Placement(MoveTarget.Pot(new PotId("food")), Usd(40)), new Placement(MoveTarget.Buffer, Usd(900))],
         });
 
         Assert.Equal(Usd(100), plan.Withdrawal.Plan.WithdrawTotal);
@@ -174,9 +175,9 @@ public class RoutineTests
     public void Plan_ChangedFill_SurvivesAChangedIncome()
     {
         Household home = Bare with { Pots = [CashPot("Food", 30), CashPot("Treats", 20, rank: 2)] };
-        RoutineDraft draft = new(Friday6March) { Fills = Sums(("food", 75)) };
+        RoutineDraft draft = new(Friday6March) { Fills = PotSums(("food", 75)) };
 
-        PotRow food = Routine.Plan(Book.Begin(home), draft with { Incomes = Sums(("wage", 80)) }).Value!.Pots.Rows[0];
+        PotRow food = Routine.Plan(Book.Begin(home), draft with { Incomes = SourceSums(("wage", 80)) }).Value!.Pots.Rows[0];
 
         Assert.Equal((Usd(75), true), (food.Fill, food.Changed));
     }

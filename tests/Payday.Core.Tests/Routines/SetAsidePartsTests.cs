@@ -1,6 +1,7 @@
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Ids;
 using Payday.Core.Routines;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -24,21 +25,21 @@ public class SetAsidePartsTests
 
         var shown = SetAsideParts.Of(step);
 
-        SetAsidePart[] all = [.. step.Dues.OrderBy(due => due.Date).Select(due => shown.For(due.Key)), shown.Later("rent")];
+        SetAsidePart[] all = [.. step.Dues.OrderBy(due => due.Date).Select(due => shown.For(due.Key)), shown.Later(new BillId("rent"))];
         Assert.Equal(parts, string.Join(", ", all.Select(part => $"{part.Held.MinorUnits / 100}/{part.SetAside.MinorUnits / 100}")));
         Assert.Equal((Usd(held), Usd(setAside)), (Sum(all.Select(part => part.Held)), Sum(all.Select(part => part.SetAside))));
     }
 
     private static BillsStep Step(decimal held, decimal setAside) => new(
         [Due(Next, 50), Due(Friday6March, 100)],
-        [new SetAsideLine("rent", "Rent", Usd(held), Usd(setAside), null, Usd(0))],
+        [new SetAsideLine(new BillId("rent"), "Rent", Usd(held), Usd(setAside), null, Usd(0))],
         SetAsideMode.Level,
         Usd(held),
         Usd(setAside),
         Usd(setAside),
         []);
 
-    private static DueRow Due(LocalDate date, decimal amount) => new(new DueKey("rent", date), date, "Rent", true, Usd(amount), Usd(amount), false, false);
+    private static DueRow Due(LocalDate date, decimal amount) => new(new DueKey(new BillId("rent"), date), date, "Rent", true, Usd(amount), Usd(amount), false, false);
 
     private static Money Sum(IEnumerable<Money> amounts) => Money.Sum(amounts, Dollars);
 }

@@ -60,7 +60,7 @@ public class ShortfallTests
     [Fact]
     public void Plan_FillDecidedByHand_IsNotCut()
     {
-        RoutinePlan plan = Plan(780, draft => draft with { Fills = Sums(("treats", 80)) });
+        RoutinePlan plan = Plan(780, draft => draft with { Fills = PotSums(("treats", 80)) });
 
         Assert.Equal([Usd(150), Usd(80)], plan.Pots.Rows.Select(row => row.Fill));
     }
@@ -75,7 +75,7 @@ public class ShortfallTests
 
     private static RoutinePlan Plan(decimal income, Func<RoutineDraft, RoutineDraft>? decide = null, Household? home = null)
     {
-        var draft = new RoutineDraft(Friday6March) { Incomes = Sums(("wage", income)) };
+        var draft = new RoutineDraft(Friday6March) { Incomes = SourceSums(("wage", income)) };
         return Routine.Plan(Book.Begin(home ?? Tight), (decide ?? (same => same))(draft)).Value!;
     }
 }

@@ -4,8 +4,10 @@ using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.CardPurchases;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Lives;
@@ -59,7 +61,7 @@ public class SinkingPotTests
     [Fact]
     public void Finish_Bought_AsksNoMore()
     {
-        Book bought = Answered(Full.Buy(110, April(10)), book => SinkingAnswers.Finish(book, "boots"));
+        Book bought = Answered(Full.Buy(110, April(10)), book => SinkingAnswers.Finish(book, new PotId("boots")));
 
         PotRow row = Row(bought, April(17));
         Assert.Equal((Usd(0), "finished", false), (row.Wanted, row.Why, row.Asks));
@@ -68,7 +70,7 @@ public class SinkingPotTests
     [Fact]
     public void Repeat_TenLeftOver_NeedsTheRestByTheNextDate()
     {
-        Book bought = Answered(Full.Buy(110, April(10)), book => SinkingAnswers.Repeat(book, "boots"));
+        Book bought = Answered(Full.Buy(110, April(10)), book => SinkingAnswers.Repeat(book, new PotId("boots")));
 
         // 110 over 26 paydays from 17 April to 2 April 2027: 11,000 cents are 423 each, and two spare.
         Assert.Equal((Usd(4.24m), "110 short, 26 paydays"), Proposed(bought, April(17)));
@@ -77,7 +79,7 @@ public class SinkingPotTests
     [Fact]
     public void Repeat_QuarterlyAndUnspent_Waits()
     {
-        Book waits = Answered(Full, book => SinkingAnswers.Repeat(book, "boots", new Schedule.EveryMonths(3, new(2026, 4, 4))));
+        Book waits = Answered(Full, book => SinkingAnswers.Repeat(book, new PotId("boots"), new Schedule.EveryMonths(3, new(2026, 4, 4))));
         for (LocalDate payday = April(17); payday < new LocalDate(2026, 8, 1); payday = payday.PlusWeeks(2))
         {
             Assert.Equal((Usd(0), "full since 4 Apr, waits"), Proposed(waits, payday));
@@ -88,7 +90,7 @@ public class SinkingPotTests
     [Fact]
     public void Repeat_PlayedForAYear_IsFullByEachDateAndNeverBefore()
     {
-        Book book = Answered(Full, book => SinkingAnswers.Repeat(book, "boots", new Schedule.EveryMonths(3, new(2026, 4, 4))));
+        Book book = Answered(Full, book => SinkingAnswers.Repeat(book, new PotId("boots"), new Schedule.EveryMonths(3, new(2026, 4, 4))));
         LocalDate due = new(2026, 4, 4);
         for (LocalDate payday = April(17); payday < new LocalDate(2027, 4, 20); payday = payday.PlusWeeks(2))
         {
@@ -107,7 +109,7 @@ public class SinkingPotTests
     public void GoOn_SpentBeforeItsDate_SavesForTheRest()
     {
         Book some = Close(Close(Book.Begin(Full.Household), March(6)), March(20)).Buy(30, new(2026, 3, 25));
-        Book goesOn = Answered(some, book => SinkingAnswers.GoOn(book, "boots"));
+        Book goesOn = Answered(some, book => SinkingAnswers.GoOn(book, new PotId("boots")));
 
         Assert.Equal((Usd(70), "70 short by 4 Apr"), Proposed(goesOn, April(3)));
         Assert.True(Row(goesOn.Buy(5, new(2026, 3, 26)), April(3)).Asks);
@@ -120,7 +122,7 @@ public class SinkingPotTests
 
         Assert.Equal(
             (Usd(55), "110 short, 2 paydays"),
-            Proposed(Answered(bought, book => SinkingAnswers.By(book, "boots", new(2026, 5, 2), April(17))), April(17)));
+            Proposed(Answered(bought, book => SinkingAnswers.By(book, new PotId("boots"), new(2026, 5, 2), April(17))), April(17)));
     }
 
     [Fact]
@@ -135,25 +137,25 @@ public class SinkingPotTests
     [Fact]
     public void By_ThePaydayItself_PutsAllOfItIn() => Assert.Equal(
         (Usd(110), "110 short by 17 Apr"),
-        Proposed(Answered(Full.Buy(110, April(10)), book => SinkingAnswers.By(book, "boots", April(17), April(17))), April(17)));
+        Proposed(Answered(Full.Buy(110, April(10)), book => SinkingAnswers.By(book, new PotId("boots"), April(17), April(17))), April(17)));
 
     [Theory]
     [InlineData("2026-04-16", "No payday comes by 16 Apr 2026 any more; name 17 Apr 2026, the next one, or a later day.")]
     [InlineData("2126-03-07", "7 Mar 2126 is more than 100 years off; look for a mistyped year.")]
     public void By_DateThatCannotBe_IsRefused(string date, string fault) =>
-        Assert.Equal(fault, SinkingAnswers.By(Full, "boots", NodaTime.Text.LocalDatePattern.Iso.Parse(date).Value, April(17)).Fault);
+        Assert.Equal(fault, SinkingAnswers.By(Full, new PotId("boots"), NodaTime.Text.LocalDatePattern.Iso.Parse(date).Value, April(17)).Fault);
 
     [Fact]
     public void Finish_PotWithoutADate_IsRefused() => Assert.Equal(
         "Food has no target by a date, so there is nothing to say of it.",
-        SinkingAnswers.Finish(Book.Begin(Bare with { Pots = [CashPot("Food", 5)] }), "food").Fault);
+        SinkingAnswers.Finish(Book.Begin(Bare with { Pots = [CashPot("Food", 5)] }), new PotId("food")).Fault);
 
     [Fact]
     public void Of_PotThatAsks_HasNoCourse() => Assert.Empty(Plan(Full.Buy(110, April(10)), April(17)).Surplus.Pots);
 
-    private static Book Answered(Book book, Func<Book, Read<Household>> answer)
+    private static Book Answered(Book book, Func<Book, Result<Household>> answer)
     {
-        Read<Household> household = answer(book);
+        Result<Household> household = answer(book);
         Assert.True(household.Ok, household.Fault);
         return HouseholdChange.Of(book, household.Value).Book;
     }
@@ -161,7 +163,7 @@ public class SinkingPotTests
     private static Book Close(Book book, LocalDate payday, decimal? fill = null)
     {
         RoutineDraft draft = new(payday);
-        Read<Closing> closing = Closing.Of(Routine.Plan(book, fill is { } by ? draft with { Fills = Sums(("boots", by)) } : draft).Value!);
+        Result<Closing> closing = Closing.Of(Routine.Plan(book, fill is { } by ? draft with { Fills = PotSums(("boots", by)) } : draft).Value!);
         Assert.True(closing.Ok, closing.Fault);
         return closing.Value.Book;
     }
@@ -181,5 +183,5 @@ public class SinkingPotTests
 file static class Purchases
 {
     public static Book Buy(this Book book, decimal amount, LocalDate date) =>
-        Purchasing.Enter(book, new PurchaseEntry(date, "boots", Usd(amount), "shop")).Value!;
+        Purchasing.Enter(book, new PurchaseEntry(date, new PotId("boots"), Usd(amount), "shop")).Value!;
 }

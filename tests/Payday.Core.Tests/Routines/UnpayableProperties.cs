@@ -4,7 +4,9 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Lives;
@@ -37,7 +39,7 @@ public class UnpayableProperties
             Opening = Bare.Opening with
             {
                 Account = Usd(bills.Sum(bill => bill.Item2) + december + 500),
-                SetAside = Sums([.. bills.Select((bill, i) => ("bill" + (char)('a' + i), (decimal)bill.Item2)), ("december", december)]),
+                SetAside = BillSums([.. bills.Select((bill, i) => ("bill" + (char)('a' + i), (decimal)bill.Item2)), ("december", december)]),
             },
         };
 
@@ -51,9 +53,9 @@ public class UnpayableProperties
 
                 Assert.Equal(missing, Money.Sum(plan.Unpayable.Select(one => one.Short), Dollars));
                 Assert.All(plan.Unpayable, one => Assert.True(one.Short.IsPositive && one.Short <= one.Obligation.Amount));
-                foreach (DueRow due in plan.Bills.Dues.Where(due => plan.Bills.Dues.Count(other => other.Key.BillId == due.Key.BillId) == 1))
+                foreach (DueRow due in plan.Bills.Dues.Where(due => plan.Bills.Dues.Count(other => other.BillId == due.BillId) == 1))
                 {
-                    bool isHeld = home.Opening.SetAside[due.Key.BillId] >= due.Amount;
+                    bool isHeld = home.Opening.SetAside[due.BillId] >= due.Amount;
                     Assert.False(isHeld && plan.Unpayable.Any(one => one.Obligation.Name == due.Name), $"{due.Name} is held in full");
                 }
 
@@ -71,7 +73,7 @@ public class UnpayableProperties
             home =>
             {
                 RoutinePlan plan = Plan(home);
-                Read<Closing> closing = Closing.Of(plan);
+                Result<Closing> closing = Closing.Of(plan);
 
                 Assert.Equal(plan.Unpayable.IsEmpty, closing.Ok);
                 if (!closing.Ok)
@@ -99,12 +101,12 @@ public class UnpayableProperties
         Ledger ledger = Ledger.Of(Dollars,
         [
             .. Opening.Movements(home).Select((movement, i) => movement with { Number = i + 1 }),
-            new Movement(2, Friday6March, LedgerEnd.InAccount(Purpose.SetAside("rent")), new LedgerEnd.Outside(OutsideKind.Bill, "rent"), Usd(300), "due"),
+            new Movement(2, Friday6March, LedgerEnd.InAccount(Purpose.SetAside(new BillId("rent"))), LedgerEnd.PaidFor(new BillId("rent")), Usd(300), "due"),
         ]);
         Book book = Book.Begin(home) with { Ledger = ledger };
 
         RoutinePlan plan = Routine.Plan(book, new RoutineDraft(Friday6March)).Value!;
-        Read<Closing> closing = Closing.Of(plan);
+        Result<Closing> closing = Closing.Of(plan);
 
         Assert.Equal(["account/set-aside:rent is -300.00: more has left it than was there."], LedgerCheck.Faults(ledger.Balances, NumberStyle.Plain));
         Assert.Equal(closes, closing.Ok);

@@ -1,6 +1,8 @@
 using NodaTime;
+using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Status;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -53,10 +55,10 @@ public class ComingDuesTests
     {
         LocalDate last = new(2026, 3, 19);
         Book closed = Close(Book.Begin(Home), Friday6March);
-        Assert.Contains(new ComingDue(DueKind.Minimum, "loan", "Loan", new(2026, 3, 15), Usd(25), Paid: false), ComingDues.Between(closed, Friday6March, last));
+        Assert.Contains(new ComingDue(DueOwner.Of(new DebtId("loan")), "Loan", new(2026, 3, 15), Usd(25), Paid: false), ComingDues.Between(closed, Friday6March, last));
 
         Book paid = Close(closed, new(2026, 3, 20));
-        Assert.Contains(new ComingDue(DueKind.Minimum, "loan", "Loan", new(2026, 3, 15), Usd(25), Paid: true), ComingDues.Between(paid, Friday6March, last));
+        Assert.Contains(new ComingDue(DueOwner.Of(new DebtId("loan")), "Loan", new(2026, 3, 15), Usd(25), Paid: true), ComingDues.Between(paid, Friday6March, last));
     }
 
     // Rent of 15 March is to pay until a payday pays it; the minimum of that day was covered, and is no reminder once its day is past.

@@ -5,6 +5,7 @@ using Payday.Core.CashReturns;
 using Payday.Core.Fills;
 using Payday.Core.Histories;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Status;
 using Payday.Core.Tests.Lives;
@@ -49,9 +50,9 @@ public class OverviewTests
     {
         Book book = Closed.Spend("food", 12, new(2026, 3, 8))
             .Count(Thursday12, "food", 21.50m)
-            .Count(new(2026, 3, 19), "food", new CountEntry(Usd(0)) { Then = new CountThen(MoveTarget.Pot("boots")) });
+            .Count(new(2026, 3, 19), "food", new CountEntry(Usd(0)) { Then = new CountThen(MoveTarget.Pot(new PotId("boots"))) });
 
-        PotHistory history = PotHistory.Of(book, "food");
+        PotHistory history = PotHistory.Of(book, new PotId("food"));
 
         // 23.50 and 12 by card, then 81.50.
         Assert.Equal((2, Usd(58.50m)), (history.Weeks, history.SpentAWeek!.Value));
@@ -64,10 +65,10 @@ public class OverviewTests
     [Fact]
     public void History_OpeningAndBalances_AreWhatTheLedgerHad()
     {
-        Household house = House with { Start = new(2026, 3, 5), Opening = House.Opening with { Pots = Sums(("food", 10)) } };
+        Household house = House with { Start = new(2026, 3, 5), Opening = House.Opening with { Pots = PotSums(("food", 10)) } };
         Book book = Close(Book.Begin(house), Friday6March).Spend("food", 12, new(2026, 3, 8)).Count(Thursday12, "food", 21.50m);
 
-        PotHistory history = PotHistory.Of(book, "food");
+        PotHistory history = PotHistory.Of(book, new PotId("food"));
 
         Assert.Equal(new PotHistoryLine(new(2026, 3, 5), PotEvent.Opening, Usd(10), null, ""), history.Lines[0]);
         Assert.Null(history.On(new(2026, 3, 4)));
@@ -101,10 +102,10 @@ public class OverviewTests
     public void History_FilledTheEveningBefore_CountsOneWeek()
     {
         Book book = Close(Book.Begin(House with { Settings = House.Settings with { FillDay = IsoDayOfWeek.Saturday } }), Friday6March);
-        FillPart food = FillPart.Of(book).First(part => part.Pot.Id == "food");
+        FillPart food = FillPart.Of(book).First(part => part.Pot.Id == new PotId("food"));
         book = WalletFills.Mark(book, food.Key, FillState.Done, Friday6March).Value!.Count(Friday13March, "food", 10);
 
-        Assert.Equal(1, PotHistory.Of(book, "food").Weeks);
+        Assert.Equal(1, PotHistory.Of(book, new PotId("food")).Weeks);
     }
 
     [Fact]
@@ -112,24 +113,24 @@ public class OverviewTests
     {
         LocalDate sunday8 = new(2026, 3, 8);
         Book book = Closed.Spend("food", 12, sunday8, "Bakery");
-        Assert.Equal(new PotHistoryLine(sunday8, PotEvent.OwedBack, Usd(15), null, "Bakery"), PotHistory.Of(book, "food").Lines[^1]);
+        Assert.Equal(new PotHistoryLine(sunday8, PotEvent.OwedBack, Usd(15), null, "Bakery"), PotHistory.Of(book, new PotId("food")).Lines[^1]);
 
         book = ReturnPlan.Of(book, ReturnDraft.AsPlanned).Confirm(Thursday12).Value!;
-        Assert.Equal(new PotHistoryLine(Thursday12, PotEvent.Returned, Usd(15), null, ""), PotHistory.Of(book, "food").Lines[^1]);
+        Assert.Equal(new PotHistoryLine(Thursday12, PotEvent.Returned, Usd(15), null, ""), PotHistory.Of(book, new PotId("food")).Lines[^1]);
     }
 
     [Fact]
     public void History_MovesAndDifferences_AreLinesOfBothPots()
     {
-        Book book = Closed.Count(Thursday12, "food", new CountEntry(Usd(20)) { Missing = Usd(1), DifferenceName = "short", Then = new CountThen(MoveTarget.Pot("boots")) });
+        Book book = Closed.Count(Thursday12, "food", new CountEntry(Usd(20)) { Missing = Usd(1), DifferenceName = "short", Then = new CountThen(MoveTarget.Pot(new PotId("boots"))) });
 
-        Assert.Contains(new PotHistoryLine(Thursday12, PotEvent.Move, Usd(-20), null, "to Boots"), PotHistory.Of(book, "food").Lines);
-        Assert.Contains(new PotHistoryLine(Thursday12, PotEvent.Difference, Usd(-1), null, "short"), PotHistory.Of(book, "food").Lines);
-        Assert.Contains(new PotHistoryLine(Thursday12, PotEvent.Move, Usd(20), null, "from Food"), PotHistory.Of(book, "boots").Lines);
-        Assert.Null(PotHistory.Of(book, "boots").SpentAWeek);
+        Assert.Contains(new PotHistoryLine(Thursday12, PotEvent.Move, Usd(-20), null, "to Boots"), PotHistory.Of(book, new PotId("food")).Lines);
+        Assert.Contains(new PotHistoryLine(Thursday12, PotEvent.Difference, Usd(-1), null, "short"), PotHistory.Of(book, new PotId("food")).Lines);
+        Assert.Contains(new PotHistoryLine(Thursday12, PotEvent.Move, Usd(20), null, "from Food"), PotHistory.Of(book, new PotId("boots")).Lines);
+        Assert.Null(PotHistory.Of(book, new PotId("boots")).SpentAWeek);
     }
 
     [Fact]
     public void History_CountOverTwoWeeks_CountsBoth() =>
-        Assert.Equal((2, Usd(60)), PotHistory.Of(Closed.Count(new(2026, 3, 19), "food", 0), "food") is var history ? (history.Weeks, history.SpentAWeek!.Value) : default);
+        Assert.Equal((2, Usd(60)), PotHistory.Of(Closed.Count(new(2026, 3, 19), "food", 0), new PotId("food")) is var history ? (history.Weeks, history.SpentAWeek!.Value) : default);
 }

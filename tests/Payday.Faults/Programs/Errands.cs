@@ -9,6 +9,7 @@ using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
 using Payday.Core.Fills;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Routines;
 using Payday.Store.Backups;
 using Payday.Store.Fields;
@@ -39,7 +40,7 @@ internal sealed class Errands(Random random, Scratch scratch)
     private Errand Spend(Book book, LocalDate today)
     {
         string what = $"errand {number}";
-        string pot = Purchasing.Enter(book, new PurchaseEntry(today, "food", Money.FromMinorUnits(123, book.Household.Currency), what)).Ok ? "Food" : "buffer";
+        string pot = Purchasing.Enter(book, new PurchaseEntry(today, new PotId("food"), Money.FromMinorUnits(123, book.Household.Currency), what)).Ok ? "Food" : "buffer";
         return new Errand(["spend", pot, "1.23", "--what", what], "Stored.", now => now.Weeks.Purchases.Any(purchase => purchase.What == what));
     }
 

@@ -1,4 +1,5 @@
 using CsCheck;
+using Payday.Core.Ids;
 using Payday.Store.Changes;
 using Payday.Store.Fields;
 using Payday.Store.Files;
@@ -111,7 +112,7 @@ public sealed class BookDamageTests
         using BookStore store = Samples.Begun(scratch.Data);
         store.Save(new BookChange { Movements = [Samples.Income(5_00) with
         {
-            From = Core.Ledgers.LedgerEnd.InCash(Core.Ledgers.Purpose.Pot("food")),
+            From = Core.Ledgers.LedgerEnd.InCash(Core.Ledgers.Purpose.Pot(new PotId("food"))),
             To = Core.Ledgers.LedgerEnd.InAccount(Core.Ledgers.Purpose.Buffer),
         }] });
 

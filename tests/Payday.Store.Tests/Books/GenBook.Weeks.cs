@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CsCheck;
 using NodaTime;
 using Payday.Core.Books;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 
 namespace Payday.Store.Tests.Books;
@@ -13,25 +14,25 @@ internal static partial class GenBook
     private static readonly Gen<long?> SomeNumbers = Gen.Select(Gen.Long[1, 3], Gen.Bool).Select((number, there) => there ? number : (long?)null);
 
     private static readonly Gen<MoveTarget?> SomeTargets =
-        Gen.Select(Gen.Enum<PlacementTarget>(), Names, Gen.Bool).Select((target, id, there) => there ? new MoveTarget(target, id) : null);
+        Gen.Select(Gen.Enum<PlacementTarget>(), Names, Gen.Bool).Select((target, id, there) => there ? Target(target, id) : null);
 
     /// <summary>Fills with every field.</summary>
     public static Gen<WalletFill> Fill { get; } =
         Gen.Select(Gen.Select(Dates, SomeDates, Names), Gen.Enum<FillState>(), Dates, Amounts, SomeNumbers)
-            .Select((key, state, date, amount, movement) => new WalletFill(new FillKey(key.Item1, key.Item2, key.Item3), state, date, amount, movement)
+            .Select((key, state, date, amount, movement) => new WalletFill(new FillKey(key.Item1, key.Item2, new PotId(key.Item3)), state, date, amount, movement)
             {
-                Before = movement is null ? null : new WalletFill(new FillKey(key.Item1, key.Item2, key.Item3), FillState.Skipped, key.Item1, amount, null),
+                Before = movement is null ? null : new WalletFill(new FillKey(key.Item1, key.Item2, new PotId(key.Item3)), FillState.Skipped, key.Item1, amount, null),
             });
 
     private static readonly Gen<TakenUp> SomeTakenUp =
         from fills in Gen.Select(Dates, SomeDates, Names).Array[0, 2]
         from movements in Gen.Long[1, 3].Array[0, 2]
-        select new TakenUp([.. fills.Select(fill => new FillKey(fill.Item1, fill.Item2, fill.Item3))], [.. movements]);
+        select new TakenUp([.. fills.Select(fill => new FillKey(fill.Item1, fill.Item2, new PotId(fill.Item3)))], [.. movements]);
 
     /// <summary>Purchases with every field.</summary>
     public static Gen<CardPurchase> Purchase { get; } =
         Gen.Select(Dates, Gen.Select(Names, Gen.Bool), Amounts, Amounts, Names, Gen.Bool, SomeTakenUp)
-            .Select((date, pot, amount, owed, what, undone, taken) => new CardPurchase(1, date, pot.Item2 ? pot.Item1 : null, amount, owed, what, 1, 2)
+            .Select((date, pot, amount, owed, what, undone, taken) => new CardPurchase(1, date, pot.Item2 ? new PotId(pot.Item1) : null, amount, owed, what, 1, 2)
             {
                 Undone = undone,
                 TakenUp = taken,
@@ -48,7 +49,7 @@ internal static partial class GenBook
         from undone in Gen.Bool
         from taken in SomeTakenUp
         select new WeekCount(
-            1, dates.Item1, dates.Item2, names.Item1, dates.Item3, amounts[0], amounts[1], amounts[2], amounts[3], amounts[4],
+            1, dates.Item1, dates.Item2, new PotId(names.Item1), dates.Item3, amounts[0], amounts[1], amounts[2], amounts[3], amounts[4],
             notes, amounts[5], amounts[6], names.Item2, target, 1, 2, move)
         {
             Undone = undone,
@@ -66,8 +67,8 @@ internal static partial class GenBook
             1,
             dates.Item1,
             dates.Item2,
-            [.. pots.Select(pot => new ReturnedPot(pot.Item1, pot.Item2, pot.Item3))],
-            [.. swaps.Select(swap => new NoteSwap(swap.Item1, swap.Item3 ? swap.Item2 : null, swap.Item4, swap.Item5))],
+            [.. pots.Select(pot => new ReturnedPot(new PotId(pot.Item1), pot.Item2, pot.Item3))],
+            [.. swaps.Select(swap => new NoteSwap(new PotId(swap.Item1), swap.Item3 ? new PotId(swap.Item2) : null, swap.Item4, swap.Item5))],
             [.. settles.Select(settle => new SettledItem(new OwedKey(settle.Item1, settle.Item2), settle.Item3))],
             1,
             3)
@@ -80,7 +81,7 @@ internal static partial class GenBook
         from date in Dates
         from entries in Gen.Select(Names, Gen.Select(Amounts, SomeNotes, Amounts), Names, Gen.Select(Gen.Bool, Gen.Bool), SomeTargets).Array[0, 4]
         select entries.DistinctBy(entry => entry.Item1).Aggregate(new CountDraft(date), (draft, entry) => draft.With(
-            entry.Item1,
+            new PotId(entry.Item1),
             new CountEntry(entry.Item2.Item1)
             {
                 Notes = entry.Item2.Item2,
@@ -99,7 +100,7 @@ internal static partial class GenBook
         from returns in Return.Array[0, 3]
         from draft in Gen.Select(CountDraft, Gen.Bool)
         select new WeekRecords(
-            [.. fills.DistinctBy(fill => fill.Key).OrderBy(fill => fill.Key.Payday).ThenBy(fill => fill.Key.Week).ThenBy(fill => fill.Key.PotId, StringComparer.Ordinal)],
+            [.. fills.DistinctBy(fill => fill.Key).OrderBy(fill => fill.Key.Payday).ThenBy(fill => fill.Key.Week).ThenBy(fill => fill.Key.PotId)],
             [.. purchases.Select((purchase, i) => purchase with { Number = i + 1 })],
             [.. counts.Select((count, i) => count with { Number = i + 1, Together = (i / 2) + 1 })],
             [.. settled.Select((one, i) => new SettledDifference(i + 1, one.Item1, one.Item2, i + 1))],

@@ -5,6 +5,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
@@ -32,21 +33,21 @@ internal static partial class GenBook
         Gen.Select(Gen.Long[1, 100_000], Gen.Int[0, 1_000]).Array[0, 5]
             .Select(pairs => pairs.DistinctBy(pair => pair.Item1).ToImmutableSortedDictionary(pair => pair.Item1, pair => pair.Item2));
 
-    private static readonly Gen<DueKey> DueKeys = Gen.Select(Names, Dates).Select((bill, date) => new DueKey(bill, date));
+    private static readonly Gen<DueKey> DueKeys = Gen.Select(Names, Dates).Select((bill, date) => new DueKey(new BillId(bill), date));
 
     private static readonly Gen<Purpose> Purposes = Gen.OneOf(
         Gen.Const(Purpose.Buffer),
         Gen.Const(Purpose.LeftToPlace),
-        Names.Select(Purpose.SetAside),
-        Names.Select(Purpose.Pot),
-        Names.Select(Purpose.KeptBack),
-        Names.Select(Purpose.Wallet),
-        Names.Select(Purpose.OwedBack));
+        Names.Select(id => Purpose.SetAside(new BillId(id))),
+        Names.Select(id => Purpose.Pot(new PotId(id))),
+        Names.Select(id => Purpose.KeptBack(new PotId(id))),
+        Names.Select(id => Purpose.Wallet(new PotId(id))),
+        Names.Select(id => Purpose.OwedBack(new PotId(id))));
 
     private static readonly Gen<LedgerEnd> Sources = Gen.OneOf<LedgerEnd>(
         Purposes.Select(LedgerEnd.InAccount),
-        Names.Select(id => (LedgerEnd)new LedgerEnd.Owed(id)),
-        Gen.Select(Gen.Enum<OutsideKind>(), Names).Select((kind, id) => (LedgerEnd)new LedgerEnd.Outside(kind, id)));
+        Names.Select(id => (LedgerEnd)new LedgerEnd.Owed(new DebtId(id))),
+        Gen.Select(Gen.Enum<OutsideKind>(), Names).Select((kind, id) => Outside(kind, id)));
 
     // Nothing leaves cash here, so cash is never below zero and any of them make a sound ledger.
     private static readonly Gen<LedgerEnd> Targets = Gen.OneOf(Sources, Purposes.Select(LedgerEnd.InCash));
@@ -75,21 +76,21 @@ internal static partial class GenBook
         select new RoutineDraft(payday)
         {
             Notes = chosen.DistinctBy(part => (part.Item1, part.Item2))
-                .ToImmutableSortedDictionary(part => new PartKey(part.Item1, part.Item2), part => part.Item3),
+                .ToImmutableSortedDictionary(part => new PartKey(new PotId(part.Item1), part.Item2), part => part.Item3),
             FromBuffer = ways.Item1 == ways.Item2 ? named.Item1.Values.FirstOrDefault() is { MinorUnits: not 0 } some ? some : null : null,
             Minimums = ticked.Zip(named.Item2.Values).DistinctBy(pair => pair.First)
-                .ToImmutableSortedDictionary(pair => new DueKey(pair.First, payday), pair => pair.Second),
+                .ToImmutableSortedDictionary(pair => new DueKey(new DebtId(pair.First), payday), pair => pair.Second),
             LeavesNotesAtHome = ways.Item1,
             AsksATeller = ways.Item2,
             UsesOwedBack = ways.Item3,
             Step = step,
-            Incomes = named.Item1,
+            Incomes = ById(named.Item1, name => new SourceId(name)),
             OneOffs = named.Item2,
-            DebtPayments = named.Item3,
-            Fills = named.Item4,
+            DebtPayments = ById(named.Item3, name => new DebtId(name)),
+            Fills = ById(named.Item4, name => new PotId(name)),
             Dues = dues.DistinctBy(due => due.Item1).ToImmutableSortedDictionary(due => due.Item1, due => Decision(due.Item2, due.Item3)),
             SetAsides = mode.Item2 ? mode.Item1 : null,
-            Placements = isPlaced ? [.. placed.Select(place => new Placement(place.Item1, place.Item2, place.Item3))] : null,
+            Placements = isPlaced ? [.. placed.Select(place => new Placement(Target(place.Item1, place.Item2), place.Item3))] : null,
         };
 
     /// <summary>Closed paydays whose movements are the first of the ledger.</summary>
@@ -107,12 +108,32 @@ internal static partial class GenBook
             1,
             movements,
             [.. dues.Select(due => new ClosedDue(due.Item1, due.Item2, due.Item3, due.Item3))],
-            [.. parts.Select(part => new ClosedPart(part.Item1, part.Item2, part.Item3))],
-            kept,
+            [.. parts.Select(part => new ClosedPart(new PotId(part.Item1), part.Item2, part.Item3))],
+            ById(kept, name => new PotId(name)),
             notes.Item1,
             notes.Item2,
             notes.Item3,
-            draft) { Minimums = dues.Length % 2 == 0 ? [.. dues.Select(due => new ClosedDue(due.Item1, due.Item2, due.Item3))] : null };
+            draft) { Minimums = dues.Length % 2 == 0 ? [.. dues.Select(due => new ClosedDue(new DueKey(new DebtId(due.Item1.Bill!.Value.Text), due.Item1.Scheduled), due.Item2, due.Item3))] : null };
+
+    private static ImmutableSortedDictionary<TId, Money> ById<TId>(ImmutableSortedDictionary<string, Money> named, Func<string, TId> id)
+        where TId : notnull => named.ToImmutableSortedDictionary(pair => id(pair.Key), pair => pair.Value);
+
+    private static MoveTarget Target(PlacementTarget target, string id) => target switch
+    {
+        PlacementTarget.Debt => MoveTarget.Debt(new DebtId(id)),
+        PlacementTarget.Pot => MoveTarget.Pot(new PotId(id)),
+        _ => MoveTarget.Buffer,
+    };
+
+    private static LedgerEnd Outside(OutsideKind kind, string id) => kind switch
+    {
+        OutsideKind.Opening => LedgerEnd.Opening,
+        OutsideKind.Source => LedgerEnd.PaidBy(new SourceId(id)),
+        OutsideKind.Bill => LedgerEnd.PaidFor(new BillId(id)),
+        OutsideKind.Interest => LedgerEnd.InterestOn(new DebtId(id)),
+        OutsideKind.Spending => LedgerEnd.SpentFrom(new PotId(id)),
+        _ => LedgerEnd.MissedIn(new PotId(id)),
+    };
 
     // Each of three ways for each of two fields.
     private static DueDecision Decision(Money actual, int way) =>

@@ -4,6 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Store.Changes;
 using Payday.Store.Folders;
@@ -34,12 +35,12 @@ internal static class Samples
     public static Money Cents(long cents) => Money.FromMinorUnits(cents, Usd);
 
     public static Movement Income(long cents) =>
-        new(0, Payday, new LedgerEnd.Outside(OutsideKind.Source, "wage"), LedgerEnd.InAccount(Purpose.Buffer), Cents(cents), "income", Payday);
+        new(0, Payday, LedgerEnd.PaidBy(new SourceId("wage")), LedgerEnd.InAccount(Purpose.Buffer), Cents(cents), "income", Payday);
 
     public static ImmutableArray<Movement> Incomes(int count) => [.. Enumerable.Range(1, count).Select(cents => Income(cents))];
 
     public static ClosedPayday Closed(LocalDate payday, long first, long last) => new(
-        new PayPeriod(payday, payday.PlusDays(13)), first, last, [], [], Empty<string, Money>(), Empty<long, int>(), Empty<long, int>(), Empty<long, int>(), new RoutineDraft(payday));
+        new PayPeriod(payday, payday.PlusDays(13)), first, last, [], [], Empty<PotId, Money>(), Empty<long, int>(), Empty<long, int>(), Empty<long, int>(), new RoutineDraft(payday));
 
     /// <summary>A store that has begun.</summary>
     public static BookStore Begun(StoreFolder folder)

@@ -5,13 +5,15 @@ using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Debts;
+using Payday.Core.Drafts;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Store.Documents;
 using Payday.Store.Fields;
-using Payday.Store.HouseholdFiles;
+using Payday.Store.Formats;
 using Payday.Store.Json;
 
 namespace Payday.Store.Tests.Documents;
@@ -49,23 +51,23 @@ public sealed class StoredWordTests
     [Fact]
     public void Purposes()
     {
-        (PurposeKind Kind, string Word)[] words =
+        (PurposeKind Kind, string Word, Purpose Purpose)[] words =
         [
-            (PurposeKind.LeftToPlace, "left-to-place"),
-            (PurposeKind.Buffer, "buffer"),
-            (PurposeKind.SetAside, "set-aside"),
-            (PurposeKind.Pot, "pot"),
-            (PurposeKind.KeptBack, "kept-back"),
-            (PurposeKind.OwedBack, "owed-back"),
-            (PurposeKind.Wallet, "wallet"),
+            (PurposeKind.LeftToPlace, "left-to-place", Purpose.LeftToPlace),
+            (PurposeKind.Buffer, "buffer", Purpose.Buffer),
+            (PurposeKind.SetAside, "set-aside:an-id", Purpose.SetAside(new BillId("an-id"))),
+            (PurposeKind.Pot, "pot:an-id", Purpose.Pot(new PotId("an-id"))),
+            (PurposeKind.KeptBack, "kept-back:an-id", Purpose.KeptBack(new PotId("an-id"))),
+            (PurposeKind.OwedBack, "owed-back:an-id", Purpose.OwedBack(new PotId("an-id"))),
+            (PurposeKind.Wallet, "wallet:an-id", Purpose.Wallet(new PotId("an-id"))),
         ];
 
-        AllAreThere(words);
-        foreach ((PurposeKind kind, string word) in words)
+        AllAreThere([.. words.Select(one => (one.Kind, one.Word))]);
+        foreach ((PurposeKind kind, string word, Purpose purpose) in words)
         {
-            Key("account/" + word, LedgerEnd.InAccount(new Purpose(kind, "")));
-            Key("cash/" + word, LedgerEnd.InCash(new Purpose(kind, "")));
-            Key($"account/{word}:an-id", LedgerEnd.InAccount(new Purpose(kind, "an-id")));
+            Assert.Equal(kind, purpose.Kind);
+            Key("account/" + word, LedgerEnd.InAccount(purpose));
+            Key("cash/" + word, LedgerEnd.InCash(purpose));
         }
     }
 
@@ -77,33 +79,35 @@ public sealed class StoredWordTests
         AllAreThere(words);
         foreach ((Place place, string word) in words)
         {
-            Key(word + "/pot:food", new LedgerEnd.Held(place, Purpose.Pot("food")));
+            Key(word + "/pot:food", new LedgerEnd.Held(place, Purpose.Pot(new PotId("food"))));
         }
     }
 
     [Fact]
     public void Outsides()
     {
-        (OutsideKind Kind, string Word)[] words =
+        (OutsideKind Kind, string Word, LedgerEnd End)[] words =
         [
-            (OutsideKind.Opening, "opening"),
-            (OutsideKind.Source, "source"),
-            (OutsideKind.Bill, "bill"),
-            (OutsideKind.Interest, "interest"),
-            (OutsideKind.Spending, "spending"),
-            (OutsideKind.Difference, "difference"),
+            (OutsideKind.Opening, "opening", LedgerEnd.Opening),
+            (OutsideKind.Source, "source:wage", LedgerEnd.PaidBy(new SourceId("wage"))),
+            (OutsideKind.Source, "source:Gift: from aunt/uncle", LedgerEnd.OneOff("Gift: from aunt/uncle")),
+            (OutsideKind.Bill, "bill:rent", LedgerEnd.PaidFor(new BillId("rent"))),
+            (OutsideKind.Interest, "interest:card", LedgerEnd.InterestOn(new DebtId("card"))),
+            (OutsideKind.Spending, "spending", LedgerEnd.SpentFrom(null)),
+            (OutsideKind.Spending, "spending:food", LedgerEnd.SpentFrom(new PotId("food"))),
+            (OutsideKind.Difference, "difference:food", LedgerEnd.MissedIn(new PotId("food"))),
         ];
 
-        AllAreThere(words);
-        foreach ((OutsideKind kind, string word) in words)
+        AllAreThere([.. words.DistinctBy(one => one.Kind).Select(one => (one.Kind, one.Word))]);
+        foreach ((OutsideKind kind, string word, LedgerEnd end) in words)
         {
-            Key("outside/" + word, new LedgerEnd.Outside(kind, ""));
-            Key($"outside/{word}:Gift: from aunt/uncle", new LedgerEnd.Outside(kind, "Gift: from aunt/uncle"));
+            Assert.Equal(kind, Assert.IsType<LedgerEnd.Outside>(end).Kind);
+            Key("outside/" + word, end);
         }
     }
 
     [Fact]
-    public void Debts() => Key("owed/car-loan", new LedgerEnd.Owed("car-loan"));
+    public void Debts() => Key("owed/car-loan", new LedgerEnd.Owed(new DebtId("car-loan")));
 
     [Fact]
     public void Shifts() => Files(Words.Shifts, (Shift.None, "none"), (Shift.Before, "before"), (Shift.After, "after"));
@@ -178,6 +182,33 @@ public sealed class StoredWordTests
     public void LadderOrders() => Files(
         Words.LadderOrders, (LadderOrder.Rising, "rising"), (LadderOrder.Falling, "falling"), (LadderOrder.Even, "even"));
 
+    [Fact]
+    public void Banks() => Files(Words.Banks, (BankKind.Teller, "teller"), (BankKind.Machine, "machine"));
+
+    [Fact]
+    public void Schedules() => Files(
+        Words.Schedules,
+        (ScheduleKind.Weekly, "weekly"),
+        (ScheduleKind.Fortnightly, "fortnightly"),
+        (ScheduleKind.EveryWeeks, "everyWeeks"),
+        (ScheduleKind.TwiceMonthly, "twiceMonthly"),
+        (ScheduleKind.Monthly, "monthly"),
+        (ScheduleKind.EveryMonths, "everyMonths"),
+        (ScheduleKind.Yearly, "yearly"),
+        (ScheduleKind.Dates, "dates"));
+
+    [Fact]
+    public void PotUses() => Files(
+        Words.PotUses,
+        (PotUse.Spending, "spending"),
+        (PotUse.Sinking, "sinking"),
+        (PotUse.Ladder, "ladder"),
+        (PotUse.Reserve, "reserve"));
+
+    // The others are objects that name a pot or a debt.
+    [Fact]
+    public void LeftOvers() => Both(Words.LeftOvers, [(LeftOverTo.Stays, "stays"), (LeftOverTo.Buffer, "buffer")]);
+
     /// <summary>A new list of words has its table here.</summary>
     [Fact]
     public void EachListOfWords_HasItsTest()
@@ -186,7 +217,7 @@ public sealed class StoredWordTests
             ["DifferenceEnds", "FillStates", "OwedKinds", "SetAsideModes", "Steps", "Targets"],
             Lists(typeof(StoredChoices), typeof(StoredWords<>)));
         Assert.Equal(
-            ["CardRoundings", "DebtOrders", "FillPers", "HolidaySets", "LadderOrders", "NumberStyles", "Places", "SetAsideModes", "Shifts", "WeekUses", "Weekdays"],
+            ["Banks", "CardRoundings", "DebtOrders", "FillPers", "HolidaySets", "LadderOrders", "LeftOvers", "NumberStyles", "Places", "PotUses", "Schedules", "SetAsideModes", "Shifts", "WeekUses", "Weekdays"],
             Lists(typeof(Words), typeof(JsonChoices<>)));
     }
 
@@ -218,13 +249,13 @@ public sealed class StoredWordTests
     }
 
     private static void Both<T>(JsonChoices<T> choices, (T Member, string Word)[] words)
-        where T : notnull
+        where T : struct
     {
         Assert.Equal(words.Select(one => one.Word).Order(StringComparer.Ordinal), choices.Words.Order(StringComparer.Ordinal));
         foreach ((T member, string word) in words)
         {
             Assert.Equal(word, choices.WordFor(member));
-            Assert.Equal(member, choices.ValueOf(word));
+            Assert.Equal(member, choices.Find(word));
         }
     }
 

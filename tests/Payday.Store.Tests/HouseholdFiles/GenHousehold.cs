@@ -7,6 +7,7 @@ using Payday.Core.Calendar;
 using Payday.Core.Cash;
 using Payday.Core.Debts;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 
 namespace Payday.Store.Tests.HouseholdFiles;
@@ -53,12 +54,12 @@ internal static class GenHousehold
         from settings in Settings(currency)
         from name in Names
         from sources in List(1, Gen.Select(Schedules, Shifts, Amounts(currency), Untils),
-            (id, label, part) => new IncomeSource(id, label, part.Item1, part.Item2, part.Item3, part.Item4))
+            (id, label, part) => new IncomeSource(new SourceId(id), label, part.Item1, part.Item2, part.Item3, part.Item4))
         from bills in List(0, Gen.Select(Schedules, Shifts, Amounts(currency), Untils, Gen.Bool),
-            (id, label, part) => new Bill(id, label, part.Item3, part.Item1, part.Item2, part.Item5, part.Item4))
+            (id, label, part) => new Bill(new BillId(id), label, part.Item3, part.Item1, part.Item2, part.Item5, part.Item4))
         from debts in List(0, Gen.Select(Amounts(currency), Fractions(10), Minimums(currency), MonthDays),
-            (id, label, part) => new Debt(id, label, part.Item1, part.Item2, part.Item3, part.Item4))
-        from pots in List(0, Pots(currency, settings.Cash), (id, label, pot) => pot with { Id = id, Name = label })
+            (id, label, part) => new Debt(new DebtId(id), label, part.Item1, part.Item2, part.Item3, part.Item4))
+        from pots in List(0, Pots(currency, settings.Cash), (id, label, pot) => pot with { Id = new PotId(id), Name = label })
         from ranks in Gen.Shuffle(Enumerable.Range(1, 20).ToArray())
         from opening in Opening(currency, settings.Cash, bills, pots)
         select new Household(name, Start, settings, sources, bills, debts,
@@ -97,7 +98,7 @@ internal static class GenHousehold
         from floor in Amounts(currency)
         from wishes in held == Held.InCash ? Wishes(currency, cash, kind) : Gen.Const(NoteWishes.None)
         from toBuffer in Gen.Bool
-        select new Pot("", "", held, 0, floor, kind, wishes) { MovesOnTo = toBuffer && held == Held.InCash ? MoveTarget.Buffer : null };
+        select new Pot(new PotId(""), "", held, 0, floor, kind, wishes) { MovesOnTo = toBuffer && held == Held.InCash ? MoveTarget.Buffer : null };
 
     private static Gen<PotKind> Purposes(Currency currency, Held held) => Gen.OneOf<PotKind>(
         Gen.Select(Amounts(currency), Gen.Enum<FillPer>(), Gen.Bool).Select((amount, per, splits) =>
@@ -138,12 +139,13 @@ internal static class GenHousehold
             cash.Notes.Select((note, i) => (note, i)).Where(entry => counted[entry.i])
                 .ToImmutableSortedDictionary(entry => entry.note.MinorUnits, entry => counts[entry.i]));
 
-    private static Gen<ImmutableSortedDictionary<string, Money>> Parts(Currency currency, IEnumerable<string> ids)
+    private static Gen<ImmutableSortedDictionary<TId, Money>> Parts<TId>(Currency currency, IEnumerable<TId> ids)
+        where TId : notnull
     {
-        string[] all = [.. ids];
+        TId[] all = [.. ids];
         return Gen.Select(Amounts(currency).Array[all.Length], Gen.Bool.Array[all.Length]).Select((amounts, there) =>
             all.Select((id, i) => (id, i)).Where(entry => there[entry.i])
-                .ToImmutableSortedDictionary(entry => entry.id, entry => amounts[entry.i], StringComparer.Ordinal));
+                .ToImmutableSortedDictionary(entry => entry.id, entry => amounts[entry.i]));
     }
 
     private static Gen<ImmutableArray<T>> List<TPart, T>(int least, Gen<TPart> part, Func<string, string, TPart, T> make) =>

@@ -5,6 +5,7 @@ using Payday.Core.Calendar;
 using Payday.Core.Cash;
 using Payday.Core.Debts;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Store.HouseholdFiles;
 using Payday.Store.Json;
@@ -34,24 +35,24 @@ public sealed class HouseholdFileReadTests
         Assert.Equal(["Thank you"], household.Settings.SlipLines);
 
         Assert.Equal(
-            new IncomeSource("wage", "Wage", new Schedule.EveryWeeks(2, new LocalDate(2026, 3, 6)), Shift.Before, Cents(171235), new LocalDate(2030, 12, 31)),
+            new IncomeSource(new SourceId("wage"), "Wage", new Schedule.EveryWeeks(2, new LocalDate(2026, 3, 6)), Shift.Before, Cents(171235), new LocalDate(2030, 12, 31)),
             Assert.Single(household.Sources));
         Assert.Equal(
-            new Bill("rent", "Rent", Dollars(840), new Schedule.Monthly(new MonthDay.Numbered(31)), Shift.Before, Essential: true),
+            new Bill(new BillId("rent"), "Rent", Dollars(840), new Schedule.Monthly(new MonthDay.Numbered(31)), Shift.Before, Essential: true),
             Assert.Single(household.Bills));
         Assert.Equal(
-            new Debt("card", "Card", Dollars(450), 0.1999m, new MinimumRule.PercentOrFloor(0.02m, Dollars(20)), new MonthDay.Last()),
+            new Debt(new DebtId("card"), "Card", Dollars(450), 0.1999m, new MinimumRule.PercentOrFloor(0.02m, Dollars(20)), new MonthDay.Last()),
             Assert.Single(household.Debts));
         Assert.Equal(
             [
-                new Pot("food", "Food", Held.InCash, 1, Dollars(60), new PotKind.Spending(Dollars(85), FillPer.Week), new NoteWishes(Dollars(20), new SmallMoney(Dollars(5), Dollars(25)))),
-                new Pot("roof", "Roof", Held.InTheAccount, 2, Dollars(0), new PotKind.Sinking(Dollars(1200), new LocalDate(2027, 5, 1)), NoteWishes.None),
+                new Pot(new PotId("food"), "Food", Held.InCash, 1, Dollars(60), new PotKind.Spending(Dollars(85), FillPer.Week), new NoteWishes(Dollars(20), new SmallMoney(Dollars(5), Dollars(25)))),
+                new Pot(new PotId("roof"), "Roof", Held.InTheAccount, 2, Dollars(0), new PotKind.Sinking(Dollars(1200), new LocalDate(2027, 5, 1)), NoteWishes.None),
             ],
             household.Pots);
 
         Assert.Equal(Dollars(900), household.Opening.Account);
-        Assert.Equal([KeyValuePair.Create("rent", Dollars(300))], household.Opening.SetAside);
-        Assert.Equal([KeyValuePair.Create("roof", Dollars(150))], household.Opening.Pots);
+        Assert.Equal([KeyValuePair.Create(new BillId("rent"), Dollars(300))], household.Opening.SetAside);
+        Assert.Equal([KeyValuePair.Create(new PotId("roof"), Dollars(150))], household.Opening.Pots);
         Assert.Equal([KeyValuePair.Create(2000L, 3)], household.Opening.NotesOnHand);
     }
 
@@ -73,7 +74,7 @@ public sealed class HouseholdFileReadTests
         Assert.Equal(DebtOrder.SmallestBalance, household.Settings.SurplusOrder);
         Assert.Empty(household.Settings.SlipLines);
         Assert.True(household.Opening.Account.IsZero);
-        Assert.Equal("wage", Assert.Single(household.Sources).Id);
+        Assert.Equal("wage", Assert.Single(household.Sources).Id.Text);
         Assert.Empty(household.Bills);
         Assert.Empty(household.Pots);
     }
@@ -119,7 +120,7 @@ public sealed class HouseholdFileReadTests
 
         Household household = Sound(WithPots(pots));
 
-        Assert.Equal(["kids-shoes-2", "pot", "kids-shoes-3", "kids-shoes"], household.Pots.Select(pot => pot.Id));
+        Assert.Equal(["kids-shoes-2", "pot", "kids-shoes-3", "kids-shoes"], household.Pots.Select(pot => pot.Id.Text));
     }
 
     [Theory]

@@ -3,6 +3,7 @@ using CsCheck;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Store.HouseholdFiles;
 using Payday.Store.Json;
 
@@ -42,7 +43,7 @@ public sealed class HouseholdFileWriteTests
     public void Write_OpeningPartOfNoBill_ThrowsRatherThanLosingIt()
     {
         Household household = HouseholdFile.Read(SmallHousehold.Json).Value!;
-        ImmutableSortedDictionary<string, Money> parts = household.Opening.SetAside.Add("gas", Money.FromUnits(1, household.Currency));
+        ImmutableSortedDictionary<BillId, Money> parts = household.Opening.SetAside.Add(new BillId("gas"), Money.FromUnits(1, household.Currency));
 
         Assert.Throws<ArgumentException>(() => HouseholdFile.Write(household with { Opening = household.Opening with { SetAside = parts } }));
     }

@@ -20,7 +20,7 @@ public sealed class LeftOverTests
         Household again = HouseholdFile.Read(HouseholdFile.Write(household)).Value!;
 
         MoveTarget? read = household.Pots[0].MovesOnTo;
-        Assert.Equal(target, read is null ? null : $"{read.Target}:{read.Id}");
+        Assert.Equal(target, read is null ? null : $"{read.Kind}:{read.IdText}");
         Assert.Equal(read, again.Pots[0].MovesOnTo);
     }
 }

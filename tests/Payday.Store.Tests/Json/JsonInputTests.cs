@@ -57,7 +57,7 @@ public sealed class JsonInputTests
         {
             foreach (JsonCursor item in cursor.Items(5_000))
             {
-                item.OneLine(10);
+                item.Is(System.Text.Json.JsonValueKind.String, new FileWanted.Text());
             }
 
             return cursor;

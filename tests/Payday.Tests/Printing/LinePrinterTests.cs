@@ -1,4 +1,5 @@
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Printing;
 
 namespace Payday.Tests.Printing;
@@ -39,7 +40,7 @@ public sealed class LinePrinterTests : IDisposable
     [InlineData("a\0b")]
     public void Print_UnusablePrinterName_RunsNothing(string name)
     {
-        Read<string> printed = Command("touch \"$0.ran\"").Print(["x"], name, ascii: false);
+        Result<string> printed = Command("touch \"$0.ran\"").Print(["x"], name, ascii: false);
         Assert.Equal("A printer's name can't be empty, begin with '-' or hold control characters; give its plain name.", printed.Fault);
         Assert.False(File.Exists(folder.In("lp.ran")));
     }
@@ -88,8 +89,8 @@ public sealed class LinePrinterTests : IDisposable
         try
         {
             CancellationToken stop = TestContext.Current.CancellationToken;
-            Read<string> printed = await Task.Run(() => printer.Print(["x"], null, ascii: false), stop).WaitAsync(TimeSpan.FromSeconds(25), stop);
-            Assert.Equal((said is not null, fault), (printed.Ok, printed.Ok ? null : printed.Fault));
+            Result<string> printed = await Task.Run(() => printer.Print(["x"], null, ascii: false), stop).WaitAsync(TimeSpan.FromSeconds(25), stop);
+            Assert.Equal((said is not null, fault), (printed.Ok, printed.Ok ? null : (string?)printed.Fault));
             Assert.Equal(said ?? "", printed.Ok ? printed.Value : "");
             Assert.Equal("x\n", File.ReadAllText(folder.In("lp.in")));
         }

@@ -1,4 +1,5 @@
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Printing;
 using Payday.Store.Folders;
 
@@ -74,14 +75,14 @@ public sealed class OutputFileTests : IDisposable
     {
         // The kernel's folder: not even root makes a file there.
         Assert.SkipUnless(Directory.Exists("/sys/kernel"), "Needs a folder nobody can write to.");
-        Read<string> written = OutputFile.Write(null, "/sys/kernel/slip.pdf", "x"u8.ToArray(), replace: false);
+        Result<string> written = OutputFile.Write(null, "/sys/kernel/slip.pdf", "x"u8.ToArray(), replace: false);
         Assert.StartsWith("/sys/kernel/slip.pdf can't be written, ", written.Fault, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Write_NameTooLong_LeavesNothingBehind()
     {
-        Read<string> written = OutputFile.Write(null, folder.In(new string('a', 300)), "x"u8.ToArray(), replace: false);
+        Result<string> written = OutputFile.Write(null, folder.In(new string('a', 300)), "x"u8.ToArray(), replace: false);
         Assert.False(written.Ok);
         Assert.Empty(Directory.GetFileSystemEntries(folder.Path));
     }
@@ -105,7 +106,7 @@ public sealed class OutputFileTests : IDisposable
         File.WriteAllText(own.Database, "kept");
         File.WriteAllText(own.Journal, "kept");
 
-        Read<string> written = OutputFile.Write(own, folder.In(name), "x"u8.ToArray(), replace: true);
+        Result<string> written = OutputFile.Write(own, folder.In(name), "x"u8.ToArray(), replace: true);
 
         Assert.Equal($"{Path.GetFullPath(folder.In(name))} is in the folder of Payday's own files; choose another.", written.Fault);
         Assert.Equal(["kept", "kept"], [File.ReadAllText(own.Database), File.ReadAllText(own.Journal)]);

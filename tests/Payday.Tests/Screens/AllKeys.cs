@@ -1,4 +1,5 @@
 using NodaTime;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Screens.Leading;
@@ -38,7 +39,7 @@ internal static class AllKeys
     private static IEnumerable<(string Screen, Binding Binding)> OfAPot()
     {
         using var demo = new DemoBook();
-        Pot asks = demo.Household.Pots.Single(pot => pot.Id == "lake-week");
+        Pot asks = demo.Household.Pots.Single(pot => pot.Id == new PotId("lake-week"));
         RoutineWork work = new(demo.Session, Routine.Plan(demo.Session.Book, Routine.Begun(demo.Session.Book).Value!).Value!, _ => { });
         PotRow row = work.Plan.Pots.Rows.Single(row => row.Pot == asks);
         return

@@ -1,12 +1,14 @@
 using System.Drawing;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Drafts;
 using Payday.Core.Cash;
 using Payday.Screens.Home;
 using Payday.Screens.Routines;
 using Payday.Screens.Setup;
 using Payday.Screens.Shell;
 using Payday.Screens.Weeks;
+using Payday.Texts;
 using Payday.Tests.Screens.Setup;
 
 namespace Payday.Tests.Screens;
@@ -57,12 +59,24 @@ public sealed class NumberStyleTests : IDisposable
     public void Help_Sum_HasAComma() =>
         Assert.DoesNotContain(new Hand(new HomeScreen(demo.Session)).Press("w").Top.Bindings, key => key.Help.Contains("12.50", StringComparison.Ordinal));
 
-    [Theory]
-    [InlineData("The pots already have 1350.00, but the account has 0.50; raise it.", "The pots already have 1.350,00, but the account has 0,50; raise it.")]
-    [InlineData("There is no pot \"v1.5\"; write '2.5' otherwise.", "There is no pot \"v1.5\"; write '2.5' otherwise.")]
-    [InlineData("It begins on 2026-03-05.", "It begins on 2026-03-05.")]
-    public void PlainFault_Amounts_AreWrittenAsTheHouseholdDoes(string sentence, string shown) =>
-        Assert.Equal(shown, PlainFault.Sentence(sentence, NumberStyle.PointComma));
+    [Fact]
+    public void FormFault_Amounts_AreWrittenAsTheHouseholdDoes()
+    {
+        Money amount(string text) => Money.ParsePlain(text, Currency.FromCode("EUR")).Value;
+
+        Assert.Equal(
+            "The set-asides of bills and the pots held in the account already have 1.350,00, but the account has 0,50; raise what is in the account, or lower what a bill or pot has of it.",
+            FormTexts.Of(new DraftFault.AccountTooLow(DraftPlace.Whole, amount("1350"), amount("0.5")), NumberStyle.PointComma));
+        Assert.Equal(
+            "There is no note of 0,50 in use; write one of 20.",
+            FormTexts.Of(new DraftFault.NoteNotInUse(DraftPlace.Whole, amount("0.5"), [amount("20")]), NumberStyle.PointComma));
+        Assert.Equal(
+            "\"v1.5\" is already the name of another one; give each its own.",
+            FormTexts.Of(new DraftFault.NameTaken(DraftPlace.Whole, "v1.5", DraftPlace.Whole), NumberStyle.PointComma));
+        Assert.Equal(
+            "2026-03-04 is before the household starts, 2026-03-05; write a later date.",
+            FormTexts.Of(new DraftFault.DateBeforeStart(DraftPlace.Whole, new(2026, 3, 4), new(2026, 3, 5)), NumberStyle.PointComma));
+    }
 
     private static void Shows(Hand hand, string text) => Assert.Contains(text, string.Join('\n', hand.Shown(Complete)), StringComparison.Ordinal);
 }

@@ -2,6 +2,7 @@ using System.Drawing;
 using NodaTime;
 using Payday.Core.Calendar;
 using Payday.Core.CardPurchases;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Screens.Routines;
 using Payday.Tests.Screens.Setup;
@@ -18,7 +19,7 @@ public sealed class PotQuestionTests : IDisposable
     {
         demo.CloseOne();
         demo.Session.Take(Purchasing.Enter(
-            demo.Session.Book, new PurchaseEntry(new(2026, 3, 10), "lake-week", Core.Amounts.Money.ParsePlain("84.00", demo.Household.Currency).Value, "tent")).Value!);
+            demo.Session.Book, new PurchaseEntry(new(2026, 3, 10), new PotId("lake-week"), Core.Amounts.Money.ParsePlain("84.00", demo.Household.Currency).Value, "tent")).Value!);
     }
 
     public void Dispose() => demo.Dispose();
@@ -63,7 +64,7 @@ public sealed class PotQuestionTests : IDisposable
     {
         Payday.Core.Households.Household early = demo.Household with
         {
-            Pots = [.. demo.Household.Pots.Select(pot => pot.Id == "school-trip" ? pot with { Kind = (PotKind.Sinking)pot.Kind with { By = new(2026, 3, 15) } } : pot)],
+            Pots = [.. demo.Household.Pots.Select(pot => pot.Id == new PotId("school-trip") ? pot with { Kind = (PotKind.Sinking)pot.Kind with { By = new(2026, 3, 15) } } : pot)],
         };
         Assert.Null(demo.Session.Change(early));
         Hand hand = AtThePots().To("Fuel").Type("60").To("School trip").Press("d");
@@ -71,8 +72,8 @@ public sealed class PotQuestionTests : IDisposable
         Assert.Equal("No payday comes by 12 Mar 2026 any more; name 20 Mar 2026, the next one, or a later day.", hand.Try("12 Mar 2026"));
         hand.Press("d").Type("1 Jun 2026");
 
-        Assert.Equal(new LocalDate(2026, 6, 1), ((PotKind.Sinking)demo.Stored.Household.Pots.Single(pot => pot.Id == "school-trip").Kind).By);
-        Assert.Equal("60.00", demo.Stored.Draft!.Fills["fuel"].ToPlain());
+        Assert.Equal(new LocalDate(2026, 6, 1), ((PotKind.Sinking)demo.Stored.Household.Pots.Single(pot => pot.Id == new PotId("school-trip")).Kind).By);
+        Assert.Equal("60.00", demo.Stored.Draft!.Fills[new PotId("fuel")].ToPlain());
         Assert.Contains(hand.Shown(new Size(80, 24)), line => line.Contains("School trip", StringComparison.Ordinal) && line.Contains(" short, ", StringComparison.Ordinal));
     }
 
@@ -80,20 +81,20 @@ public sealed class PotQuestionTests : IDisposable
     public void Form_OfAPot_HasWhatIsAskedAndTheWeeks()
     {
         demo.Hand.To("Pots").Press("Enter").To("School trip").Press("Enter").To("Needed again").Pick("e");
-        PotKind.Sinking trip = Assert.IsType<PotKind.Sinking>(demo.Stored.Household.Pots.Single(pot => pot.Id == "school-trip").Kind);
+        PotKind.Sinking trip = Assert.IsType<PotKind.Sinking>(demo.Stored.Household.Pots.Single(pot => pot.Id == new PotId("school-trip")).Kind);
         Assert.Equal(new Schedule.EveryMonths(12, trip.By), trip.Repeats);
 
         demo.Hand.To("Needed again").Pick("n").To("Finished").Pick("y").Press("Esc");
-        trip = Assert.IsType<PotKind.Sinking>(demo.Stored.Household.Pots.Single(pot => pot.Id == "school-trip").Kind);
+        trip = Assert.IsType<PotKind.Sinking>(demo.Stored.Household.Pots.Single(pot => pot.Id == new PotId("school-trip")).Kind);
         Assert.Equal((null, true), (trip.Repeats, trip.Finished));
 
         demo.Hand.To("Haircuts").Press("Enter").To("In the wallet").Pick("w");
-        Assert.True(((PotKind.Spending)demo.Stored.Household.Pots.Single(pot => pot.Id == "haircuts").Kind).SplitsOverWeeks);
+        Assert.True(((PotKind.Spending)demo.Stored.Household.Pots.Single(pot => pot.Id == new PotId("haircuts")).Kind).SplitsOverWeeks);
         demo.Hand.To("Per").Pick("w");
-        Assert.False(((PotKind.Spending)demo.Stored.Household.Pots.Single(pot => pot.Id == "haircuts").Kind).SplitsOverWeeks);
+        Assert.False(((PotKind.Spending)demo.Stored.Household.Pots.Single(pot => pot.Id == new PotId("haircuts")).Kind).SplitsOverWeeks);
     }
 
-    private PotKind.Sinking Purpose => (PotKind.Sinking)demo.Stored.Household.Pots.Single(pot => pot.Id == "lake-week").Kind;
+    private PotKind.Sinking Purpose => (PotKind.Sinking)demo.Stored.Household.Pots.Single(pot => pot.Id == new PotId("lake-week")).Kind;
 
     private Hand AtTheQuestion() => AtThePots().To("Week at the lake");
 

@@ -1,5 +1,6 @@
 using System.Text;
 using Payday.Screens.Shell;
+using Payday.Tests.House;
 
 namespace Payday.Tests.Screens;
 
@@ -15,7 +16,7 @@ public class ReadmeKeysTests
     [Fact]
     public void Readme_Keys_AreThoseOfTheScreens()
     {
-        string path = Path.Combine(Root(), "README.md");
+        string path = Path.Combine(Repository.Root, "README.md");
         string readme = File.ReadAllText(path);
         int from = readme.IndexOf(Begin, StringComparison.Ordinal) + Begin.Length;
         int to = readme.IndexOf(End, StringComparison.Ordinal);
@@ -50,15 +51,4 @@ public class ReadmeKeysTests
     private static string Listed(string[] on) => Steps.All(on.Contains)
         ? string.Join(", ", on.Except(Steps).Prepend("the routine"))
         : string.Join(", ", on);
-
-    private static string Root()
-    {
-        string? folder = AppContext.BaseDirectory;
-        while (folder is not null && !File.Exists(Path.Combine(folder, "Payday.sln")))
-        {
-            folder = Path.GetDirectoryName(folder);
-        }
-
-        return folder ?? throw new InvalidOperationException("The tests don't run inside the project.");
-    }
 }

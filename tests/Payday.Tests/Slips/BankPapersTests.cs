@@ -6,6 +6,7 @@ using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Cash;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Slips;
 
 namespace Payday.Tests.Slips;
@@ -25,7 +26,7 @@ public sealed class BankPapersTests
         };
         var none = ImmutableSortedDictionary<long, int>.Empty;
         var closed = new ClosedPayday(
-            new PayPeriod(Samples.Friday, Samples.Friday.PlusDays(6)), 1, 2, [], [], ImmutableSortedDictionary<string, Money>.Empty, none.Add(2_000, 3), none, none,
+            new PayPeriod(Samples.Friday, Samples.Friday.PlusDays(6)), 1, 2, [], [], ImmutableSortedDictionary<PotId, Money>.Empty, none.Add(2_000, 3), none, none,
             new RoutineDraft(Samples.Friday) { AsksATeller = asksATeller });
 
         ImmutableArray<string> lines = SlipLayout.Lay(BankPapers.Slip(household, closed), 58).Lines;

@@ -9,6 +9,7 @@ using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Store;
@@ -50,39 +51,41 @@ internal static partial class PlayedLife
             "@undo" => Undoing.Of(book, Last(book, words[0]), shell.Today, words[1]).Value!.Book,
             "@reopen" => Reopening.Of(book, shell.Today).Value!.Book,
             "@close" => Closing.Of(Routine.Plan(book, book.Draft!).Value!).Value!.Book,
-            "@draft" => book with { Draft = words.Aggregate(Routine.Begun(book).Value!, (draft, word) => Decided(book, draft, word.Split('='))) },
+            "@draft" => book with { Draft = Draft(book, words) },
             "@settle" => Differences.Settle(
                 book, long.Parse(words[0], CultureInfo.InvariantCulture), words[1] == "TurnedUp" ? DifferenceEnd.TurnedUp : DifferenceEnd.Explained, shell.Today).Value!,
-            "@countdraft" => book with
-            {
-                Weeks = book.Weeks with
-                {
-                    Draft = words.Aggregate(new CountDraft(shell.Today), (draft, word) =>
-                        draft.With(word.Split('=')[0], word.Split('=')[2..].Aggregate(new CountEntry(Amount(book, word.Split('=')[1])), (entry, part) => Counted(book, entry, part.Split('+'))))),
-                },
-            },
+            "@countdraft" => book with { Weeks = book.Weeks with { Draft = CountDraft(book, shell.Today, words) } },
             _ => throw new ArgumentOutOfRangeException(nameof(what), what, "A life doesn't know this."),
         });
     }
 
+    /// <summary>The draft of the next payday with decisions such as <c>fill=food=10</c>.</summary>
+    public static RoutineDraft Draft(Book book, IEnumerable<string> words) =>
+        words.Where(word => word.Length > 0).Aggregate(Routine.Begun(book).Value!, (draft, word) => Decided(book, draft, word.Split('=')));
+
+    /// <summary>What was counted on a day, such as <c>food=12.50=stays</c>.</summary>
+    public static CountDraft CountDraft(Book book, LocalDate day, IEnumerable<string> words) => words.Select(word => word.Split('=')).Aggregate(
+        new CountDraft(day),
+        (draft, parts) => draft.With(new PotId(parts[0]), parts[2..].Aggregate(new CountEntry(Amount(book, parts[1])), (entry, part) => Counted(book, entry, part.Split('+')))));
+
     private static RoutineDraft Decided(Book book, RoutineDraft draft, string[] parts) => parts[0] switch
     {
         "step" => draft with { Step = parts[1] == "Pots" ? RoutineStep.Pots : RoutineStep.Withdrawal },
-        "income" => draft with { Incomes = draft.Incomes.SetItem(parts[1], Amount(book, parts[2])) },
+        "income" => draft with { Incomes = draft.Incomes.SetItem(new SourceId(parts[1]), Amount(book, parts[2])) },
         "oneoff" => draft with { OneOffs = draft.OneOffs.SetItem(parts[1], Amount(book, parts[2])) },
         "due" => draft with
         {
             Dues = draft.Dues.SetItem(
-                new DueKey(parts[1], Date(parts[2])),
+                new DueKey(new BillId(parts[1]), Date(parts[2])),
                 new DueDecision(parts[3].Length == 0 ? null : Amount(book, parts[3]), parts[4].Length == 0 ? null : parts[4] == "true")),
         },
         "mode" => draft with { SetAsides = SetAsideMode.AsTheyFall },
         "frombuffer" => draft with { FromBuffer = Amount(book, parts[1]) },
-        "minimum" => draft with { Minimums = draft.Minimums.SetItem(new DueKey(parts[1], Date(parts[2])), Amount(book, parts[3])) },
-        "debt" => draft with { DebtPayments = draft.DebtPayments.SetItem(parts[1], Amount(book, parts[2])) },
-        "fill" => draft with { Fills = draft.Fills.SetItem(parts[1], Amount(book, parts[2])) },
-        "place" => draft with { Placements = (draft.Placements ?? []).Add(new Placement(Target(parts[1]), parts[2], Amount(book, parts[3]))) },
-        "note" => draft with { Notes = draft.Notes.SetItem(new PartKey(parts[1], Date(parts[2])), Notes(parts[3], parts[4])) },
+        "minimum" => draft with { Minimums = draft.Minimums.SetItem(new DueKey(new DebtId(parts[1]), Date(parts[2])), Amount(book, parts[3])) },
+        "debt" => draft with { DebtPayments = draft.DebtPayments.SetItem(new DebtId(parts[1]), Amount(book, parts[2])) },
+        "fill" => draft with { Fills = draft.Fills.SetItem(new PotId(parts[1]), Amount(book, parts[2])) },
+        "place" => draft with { Placements = (draft.Placements ?? []).Add(new Placement(Target(parts[1], parts[2]), Amount(book, parts[3]))) },
+        "note" => draft with { Notes = draft.Notes.SetItem(new PartKey(new PotId(parts[1]), Date(parts[2])), Notes(parts[3], parts[4])) },
         "home" => draft with { LeavesNotesAtHome = true },
         "teller" => draft with { AsksATeller = true },
         "owed" => draft with { UsesOwedBack = true },
@@ -95,15 +98,15 @@ internal static partial class PlayedLife
         "missing" => entry with { Missing = Amount(book, parts[1]), DifferenceName = parts[2] },
         "found" => entry with { IsFind = true, DifferenceName = parts[1] },
         "stays" => entry with { Then = CountThen.Stays },
-        "to" => entry with { Then = new CountThen(new MoveTarget(Target(parts[1]), parts.Length > 2 ? parts[2] : "")) },
+        "to" => entry with { Then = new CountThen(Target(parts[1], parts.Length > 2 ? parts[2] : "")) },
         _ => throw new ArgumentOutOfRangeException(nameof(parts), parts[0], "No count has this."),
     };
 
-    private static PlacementTarget Target(string word) => word switch
+    private static MoveTarget Target(string word, string id) => word switch
     {
-        "Debt" => PlacementTarget.Debt,
-        "Pot" => PlacementTarget.Pot,
-        _ => PlacementTarget.Buffer,
+        "Debt" => MoveTarget.Debt(new DebtId(id)),
+        "Pot" => MoveTarget.Pot(new PotId(id)),
+        _ => MoveTarget.Buffer,
     };
 
     private static ImmutableSortedDictionary<long, int> Notes(string note, string count) =>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Humanizer;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Core.Ledgers;
 using Payday.Core.Status;
 using Payday.Reports;
@@ -89,7 +90,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     // What Enter does has a line of its own where it doesn't fit beside the date.
     private IEnumerable<string> NextLines(int width)
     {
-        Read<LocalDate> next = Core.Routines.Routine.Next(session.Book);
+        Result<LocalDate> next = Core.Routines.Routine.Next(session.Book);
         if (!next.Ok)
         {
             return TextWrap.Lines(next.Fault, width);
@@ -161,7 +162,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
 
     private IEnumerable<FrameLine> Dues(int width)
     {
-        Read<LocalDate> next = Core.Routines.Routine.Next(session.Book);
+        Result<LocalDate> next = Core.Routines.Routine.Next(session.Book);
         LocalDate to = next.Ok && next.Value > session.Today ? next.Value.PlusDays(-1) : session.Today.PlusDays(13);
         ImmutableArray<ComingDue> dues = ComingDues.Waiting(session.Book, session.Today, to);
         return dues.IsEmpty

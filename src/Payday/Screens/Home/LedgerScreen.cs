@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 using Payday.Core.Ledgers;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -73,7 +74,7 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
         [
             new PickItem<LedgerSubject?>(null, "Everything", ""),
             .. SubjectText.All(session.Book.Household).Select(subject =>
-                new PickItem<LedgerSubject?>(subject, SubjectText.Of(session.Book.Household, subject), SubjectText.List(subject.Kind))),
+                new PickItem<LedgerSubject?>(subject, SubjectText.Of(session.Book.Household, subject), SubjectText.List(subject))),
         ],
         filter.Subject,
         Only);
@@ -87,7 +88,7 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
 
     private string? Between(string text)
     {
-        Read<DateSpan> dates = text.Trim().Length == 0 ? default : DateSpan.Parse(text, session.Book.Household.Settings.DateOrder);
+        Result<DateSpan> dates = text.Trim().Length == 0 ? default : DateSpan.Parse(text, session.Book.Household.Settings.DateOrder);
         if (!dates.Ok)
         {
             return dates.Fault;

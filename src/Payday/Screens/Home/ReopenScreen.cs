@@ -1,6 +1,7 @@
 using Humanizer;
 using Payday.Core.Amounts;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -12,7 +13,7 @@ namespace Payday.Screens.Home;
 /// <summary>What reopening the last closed payday would write, and the question whether to.</summary>
 internal sealed class ReopenScreen(BookSession session) : PageScreen
 {
-    private readonly Read<Reopening> reopening = Reopening.Of(session.Book, session.Today);
+    private readonly Result<Reopening> reopening = Reopening.Of(session.Book, session.Today);
 
     /// <inheritdoc/>
     public override string Title => "Reopen the last payday";

@@ -1,5 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Core.Undo;
@@ -14,7 +15,7 @@ namespace Payday.Screens.Home;
 /// <summary>What undoing a movement would write, and why it is undone.</summary>
 internal sealed class UndoScreen(BookSession session, Movement movement) : PageScreen
 {
-    private readonly Read<Undoing> trial = Undoing.Of(session.Book, movement.Number, session.Today, "trial");
+    private readonly Result<Undoing> trial = Undoing.Of(session.Book, movement.Number, session.Today, "trial");
     private readonly Obstacle? obstacle = Undoing.InTheWay(session.Book, movement.Number);
     private bool done;
 
@@ -71,7 +72,7 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
 
     private string? Undo(string reason)
     {
-        Read<Undoing> undoing = Undoing.Of(session.Book, movement.Number, session.Today, CleanText.OneLine(reason));
+        Result<Undoing> undoing = Undoing.Of(session.Book, movement.Number, session.Today, CleanText.OneLine(reason));
         if (!undoing.Ok)
         {
             return undoing.Fault;

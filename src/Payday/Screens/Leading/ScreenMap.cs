@@ -1,4 +1,5 @@
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Core.Pots;
 using Payday.Reports;
 using Payday.Screens.Home;
@@ -49,7 +50,7 @@ internal sealed class ScreenMap
 
     private static Way Routine(BookSession session)
     {
-        Read<RoutineScreen> screen = RoutineScreen.Open(session);
+        Result<RoutineScreen> screen = RoutineScreen.Open(session);
         return screen.Ok ? new Way.To(screen.Value) : new Way.Says(screen.Fault);
     }
 

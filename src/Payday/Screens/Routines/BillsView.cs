@@ -8,6 +8,7 @@ using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Routines;
@@ -60,6 +61,7 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
         row.Paid ? "paid" : "to pay",
     ])
     {
+        Rule = RuleTexts.Due,
         Sign = row.Paid ? 'v' : row.Changed ? '*' : ' ',
         Ink = row.Paid ? Ink.Done : Ink.Plain,
         Detail = [$"{row.Name}, due {DateText.Long(row.Date)}, usually {Shown(row.Usual)}.", row.Paid ? "Paid: it leaves the account when the payday is closed." : "Held in the account until it is paid; taken up again at the next payday."],
@@ -83,6 +85,7 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
         "later",
     ])
     {
+        Rule = RuleTexts.Later,
         Ink = Ink.Quiet,
         NoEdit = $"{line.Name} isn't due before the next payday: its amount is typed on the payday that is due for it, or for good in the household (h at home).",
         NoTick = $"{line.Name} isn't due before the next payday, so there is nothing of it to tick yet.",

@@ -1,6 +1,7 @@
 using Humanizer;
 using Payday.Core.Amounts;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Core.Routines;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -13,7 +14,7 @@ namespace Payday.Screens.Routines;
 internal sealed class CloseScreen : PageScreen
 {
     private readonly RoutineWork work;
-    private readonly Read<Closing> closing;
+    private readonly Result<Closing> closing;
 
     /// <summary>Looks at what would be written; nothing is yet.</summary>
     public CloseScreen(RoutineWork work)

@@ -7,6 +7,7 @@ using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Routines;
@@ -54,6 +55,7 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
         Shown(row.NewBalance),
     ])
     {
+        Rule = RuleTexts.Minimum,
         Sign = row.Payment < row.Minimum ? '!' : row.Changed ? '*' : ' ',
         Ink = row.Payment < row.Minimum ? Ink.Hand : row.Due is null ? Ink.Quiet : Ink.Plain,
         Detail = Detail(row),

@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Routines;
@@ -51,6 +53,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
 
     private StepRow Row(IncomeLine line) => new([line.Name, line.SourceId is null ? "one-off" : Shown(line.Expected), Marked(line.Amount, line.Changed)])
     {
+        Rule = RuleTexts.Income,
         Sign = line.Changed ? '*' : ' ',
         Detail = [line.Changed && line.SourceId is not null ? $"{line.Name}: {Difference(line)}" : line.Name],
         NoTick = "A one-off has no proposal to go back to; with 0 it goes.",
@@ -62,6 +65,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
 
     private StepRow BufferRow(BufferHelp buffer) => new(["From the buffer", $"has {Shown(buffer.Has)}", Marked(buffer.Amount, buffer.Changed)])
     {
+        Rule = RuleTexts.Buffer,
         Sign = buffer.IsAsked ? '!' : buffer.Changed ? '*' : ' ',
         Ink = buffer.IsAsked ? Ink.Hand : Ink.Plain,
         Detail =
@@ -77,7 +81,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
 
     private string? TakeFromBuffer(string text, BufferHelp buffer)
     {
-        Read<Money> amount = Money.ParseSum(text, buffer.Has.Currency, Style);
+        Result<Money> amount = Money.ParseSum(text, buffer.Has.Currency, Style);
         return !amount.Ok ? amount.Fault
             : amount.Value.IsNegative ? "An amount below zero has no place here."
             : amount.Value > buffer.Has ? $"The buffer has {Shown(buffer.Has)}."
@@ -102,7 +106,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
             return $"The name has {name.Length} characters; shorten it to {LongestName}.";
         }
 
-        Read<Money> amount = Money.ParseSum(text[(at + 1)..], Plan.Income.CameIn.Currency, Style);
+        Result<Money> amount = Money.ParseSum(text[(at + 1)..], Plan.Income.CameIn.Currency, Style);
         if (!amount.Ok)
         {
             return amount.Fault;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Printing;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -46,7 +47,7 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
     private Way Print()
     {
         var printer = new LinePrinter(Environment.GetEnvironmentVariable("PATH"));
-        Read<string> printed = printer.Print([.. Slip.Lines, "", "", .. Sheet(SheetWidth).Lines], null, ascii: false);
+        Result<string> printed = printer.Print([.. Slip.Lines, "", "", .. Sheet(SheetWidth).Lines], null, ascii: false);
         Message = printed.Ok ? "Handed to the printer." : printed.Fault;
         return Way.Stay;
     }
@@ -58,7 +59,7 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
         var fonts = MachineFonts.OfSystem();
         PaperSize size = PaperSize.SheetFor(session.Book.Household.Currency);
         Paper laid = Sheet(size.Columns);
-        Read<ImmutableArray<string>> saved = OutputFile.WriteAll(
+        Result<ImmutableArray<string>> saved = OutputFile.WriteAll(
             session.Folder,
             [
                 (path, PdfPaper.Render(Slip, PaperSize.A6, "Withdrawal", fonts)),
@@ -67,6 +68,6 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
             replace: false);
         string lacks = PdfPaper.Lacks(laid, fonts) ?? PdfPaper.Lacks(Slip, fonts) ?? "";
         Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value[0])} and {CleanText.OneLine(Path.GetFileName(saved.Value[1]))}. {lacks}".TrimEnd() : "";
-        return saved.Fault?.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
+        return ((string?)saved.Fault)?.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
     }
 }

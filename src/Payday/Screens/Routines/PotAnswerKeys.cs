@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
@@ -38,7 +39,7 @@ internal static class PotAnswerKeys
             _ => [date, finished],
         };
 
-        Way Take(Func<Book, Read<Household>> answer, string done)
+        Way Take(Func<Book, Result<Household>> answer, string done)
         {
             if (work.Answer(answer, done) is { } fault)
             {
@@ -50,7 +51,7 @@ internal static class PotAnswerKeys
 
         string? By(string text)
         {
-            Read<LocalDate> by = TypedDate.Parse(text.Trim(), work.Session.Today, work.Session.Book.Household.Settings.DateOrder);
+            Result<LocalDate> by = TypedDate.Parse(text.Trim(), work.Session.Today, work.Session.Book.Household.Settings.DateOrder);
             return by.Ok ? work.Answer(book => SinkingAnswers.By(book, pot.Id, by.Value, payday), "") : by.Fault;
         }
     }

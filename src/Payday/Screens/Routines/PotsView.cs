@@ -8,6 +8,7 @@ using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Routines;
@@ -56,6 +57,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
     private StepRow Row(PotRow row) => new(
         [row.Pot.Name, PotsReport.Place(row.Pot), Shown(row.HasNow), Shown(row.Proposed), Marked(row.Fill, row.Changed), row.Why])
     {
+        Rule = RuleTexts.Of(row.Pot.Kind),
         Sign = row.Cut.IsPositive ? '!' : row.Asks ? '?' : row.Changed ? '*' : ' ',
         Ink = row.Cut.IsPositive || row.Asks ? Ink.Hand : Ink.Plain,
         Detail = row.Asks ? [PotQuestion.Of(row, Style), PotAnswerKeys.Words(row, Plan.Period.First)] : Detail(row),

@@ -4,6 +4,7 @@ using Humanizer;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Routines;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -22,10 +23,8 @@ internal sealed class RoutineScreen : Screen
 
     private readonly RoutineWork work;
     private readonly ImmutableArray<StepView> views;
+    private readonly RowCursor cursor;
     private RoutineStep step;
-    private int cursor;
-    private int first;
-    private int room = 1;
 
     private RoutineScreen(BookSession session, RoutinePlan plan)
     {
@@ -36,13 +35,15 @@ internal sealed class RoutineScreen : Screen
             new SurplusView(work), new WithdrawalView(work), new SlipView(work),
         ];
         step = work.Plan.Draft.Step;
+        cursor = new RowCursor(() => View.Rows.Length);
     }
 
     /// <inheritdoc/>
     public override string Title => $"{StepBar.Name(step)}, step {(int)step} of 7";
 
     /// <inheritdoc/>
-    public override IReadOnlyList<(string Word, string Meaning)> Words => View.Words;
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+        Row?.Rule is { Length: > 0 } rule ? [("The rule of this row", rule), .. View.Words] : View.Words;
 
     /// <inheritdoc/>
     public override IReadOnlyList<Binding> Bindings =>
@@ -53,10 +54,7 @@ internal sealed class RoutineScreen : Screen
         .. Row is { Tick: null, NoTick.Length: > 0 } ? [new Binding(Key.Space, "Space", "", WhyHelp, () => Say(Row!.NoTick))] : Array.Empty<Binding>(),
         .. Row?.Keys ?? [],
         .. View.Keys,
-        new(Key.CursorUp, "Up", "", "To the row above.", () => Go(-1)),
-        new(Key.CursorDown, "Down", "", "To the row below.", () => Go(1)),
-        new(Key.PageUp, "PgUp", "", "A screen up.", () => Go(-room)),
-        new(Key.PageDown, "PgDn", "", "A screen down.", () => Go(room)),
+        .. cursor.Keys,
         .. step > RoutineStep.Income ? [new Binding(Key.CursorLeft, "Left", "", "To the step before.", () => Turn(-1))] : Array.Empty<Binding>(),
         .. step < RoutineStep.Slip ? [new Binding(Key.CursorRight, "Right", "next step", "To the next step; this one is kept as it is.", () => Turn(1))] : Array.Empty<Binding>(),
         ShellKeys.Help(this),
@@ -65,7 +63,7 @@ internal sealed class RoutineScreen : Screen
 
     private StepView View => views[(int)step - 1];
 
-    private StepRow? Row => View.Rows is { IsEmpty: false } rows ? rows[Math.Clamp(cursor, 0, rows.Length - 1)] : null;
+    private StepRow? Row => View.Rows is { IsEmpty: false } rows ? rows[cursor.Of(rows.Length)] : null;
 
     // In the withdrawal the bottom line's room is for the keys of its notes.
     private string TickLabel => step switch
@@ -85,16 +83,16 @@ internal sealed class RoutineScreen : Screen
     };
 
     /// <summary>Opens the routine of the next payday, or goes on with the one begun.</summary>
-    public static Read<RoutineScreen> Open(BookSession session)
+    public static Result<RoutineScreen> Open(BookSession session)
     {
-        Read<RoutineDraft> draft = Routine.Begun(session.Book);
+        Result<RoutineDraft> draft = Routine.Begun(session.Book);
         if (!draft.Ok)
         {
-            return Read.Refused<RoutineScreen>(draft.Fault);
+            return Result.Refused<RoutineScreen>(draft.Fault);
         }
 
-        Read<RoutinePlan> plan = Routine.Plan(session.Book, draft.Value);
-        return plan.Ok ? Read.Of(new RoutineScreen(session, plan.Value)) : Read.Refused<RoutineScreen>(plan.Fault);
+        Result<RoutinePlan> plan = Routine.Plan(session.Book, draft.Value);
+        return plan.Ok ? Result.Of(new RoutineScreen(session, plan.Value)) : Result.Refused<RoutineScreen>(plan.Fault);
     }
 
     /// <inheritdoc/>
@@ -119,17 +117,16 @@ internal sealed class RoutineScreen : Screen
     {
         int width = size.Width;
         ImmutableArray<StepRow> rows = View.Rows;
-        cursor = Math.Clamp(cursor, 0, Math.Max(0, rows.Length - 1));
         (ImmutableArray<string> header, ImmutableArray<string> lines) = View.Table(rows, width - 2);
         FrameLine[] foot = [.. Foot(width)];
-        room = Math.Max(1, size.Height - HeadLines - foot.Length - 1);
-        first = Rows.First(first, cursor, rows.Length, room);
+        int here = cursor.Of(rows.Length);
+        cursor.Show(rows.Length, size.Height - HeadLines - foot.Length - 1);
         return TextFrame.Of(
             size,
             [.. Head(width), .. header.Take(1).Select(line => FrameLine.Of("  " + line, Ink.Strong)), Rule(width)],
             lines.IsEmpty
                 ? [FrameLine.Of(" Nothing here this time. Right goes on.")]
-                : lines.Select((line, i) => Line(rows[i], line, i == cursor)).Skip(first).Take(room),
+                : lines.Select((line, i) => Line(rows[i], line, i == here)).Skip(cursor.First).Take(cursor.Room),
             [Below(rows.Length, width), .. foot]);
     }
 
@@ -162,7 +159,7 @@ internal sealed class RoutineScreen : Screen
 
     private FrameLine Below(int rows, int width)
     {
-        int below = Math.Max(0, rows - first - room);
+        int below = cursor.Below(rows);
         return FrameLine.Of(below > 0 ? TextColumns.Ends("", $"{below} more below ", width).Replace(' ', '-') : new string('-', width), Ink.Quiet);
     }
 
@@ -202,12 +199,6 @@ internal sealed class RoutineScreen : Screen
         return Way.Stay;
     }
 
-    private Way Go(int by)
-    {
-        cursor = Math.Clamp(cursor + by, 0, Math.Max(0, View.Rows.Length - 1));
-        return Way.Stay;
-    }
-
     private Way Turn(int by)
     {
         var next = (RoutineStep)Math.Clamp((int)step + by, (int)RoutineStep.Income, (int)RoutineStep.Slip);
@@ -225,8 +216,7 @@ internal sealed class RoutineScreen : Screen
         }
 
         step = next;
-        cursor = 0;
-        first = 0;
+        cursor.ToTop();
         return Way.Stay;
     }
 }

@@ -1,5 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Screens.Shell;
@@ -26,7 +27,7 @@ internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<
     public string? Decide(Func<RoutineDraft, RoutineDraft> decide)
     {
         RoutineDraft draft = decide(Plan.Draft);
-        Read<Recomputed> next = Recomputed.After(Plan, draft);
+        Result<Recomputed> next = Recomputed.After(Plan, draft);
         if (!next.Ok)
         {
             return next.Fault;
@@ -42,9 +43,9 @@ internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<
     /// <param name="answer">The household with it, or why it can't be.</param>
     /// <param name="done">What to tell once it is stored; empty for nothing.</param>
     /// <returns>Why it can't be taken, or null.</returns>
-    public string? Answer(Func<Book, Read<Household>> answer, string done)
+    public string? Answer(Func<Book, Result<Household>> answer, string done)
     {
-        Read<Household> household = answer(Session.Book);
+        Result<Household> household = answer(Session.Book);
         if (!household.Ok)
         {
             return household.Fault;
@@ -56,7 +57,7 @@ internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<
             return refusal;
         }
 
-        Read<Recomputed> next = Recomputed.After(Plan with { Book = Session.Book }, draft);
+        Result<Recomputed> next = Recomputed.After(Plan with { Book = Session.Book }, draft);
         if (!next.Ok)
         {
             return next.Fault;

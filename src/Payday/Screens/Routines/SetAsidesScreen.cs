@@ -1,6 +1,7 @@
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Routines;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -14,7 +15,7 @@ internal sealed class SetAsidesScreen : PageScreen
 {
     private readonly RoutineWork work;
     private readonly SetAsideMode mode;
-    private readonly Read<RoutinePlan> trial;
+    private readonly Result<RoutinePlan> trial;
 
     /// <param name="work">The routine worked on.</param>
     /// <param name="mode">The other way.</param>

@@ -4,6 +4,7 @@ using Payday.Core.ClosedPaydays;
 using Payday.Screens.Shell;
 using Payday.Slips;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Routines;
@@ -40,7 +41,7 @@ internal sealed class SlipView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override ImmutableArray<StepRow> Rows =>
     [
-        .. SlipLayout.Lay(BankPapers.Slip(Plan.Book.Household, Record), SlipLayout.UsualWidth).Lines.Select(line => new StepRow([line]) { NoEdit = NoChange, NoTick = NoChange }),
+        .. SlipLayout.Lay(BankPapers.Slip(Plan.Book.Household, Record), SlipLayout.UsualWidth).Lines.Select(line => new StepRow([line]) { Rule = RuleTexts.Slip, NoEdit = NoChange, NoTick = NoChange }),
     ];
 
     /// <inheritdoc/>

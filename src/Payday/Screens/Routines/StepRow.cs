@@ -17,6 +17,9 @@ internal sealed record StepRow(ImmutableArray<string> Cells)
     /// <summary>What is shown below the table while the cursor is here; at most two lines.</summary>
     public ImmutableArray<string> Detail { get; init; } = [];
 
+    /// <summary>The rule behind its figures, in a sentence.</summary>
+    public string Rule { get; init; } = "";
+
     /// <summary>Typing here: what is edited, or null where nothing is.</summary>
     public CellEdit? Edit { get; init; }
 

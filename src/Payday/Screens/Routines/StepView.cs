@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Routines;
 using Payday.Screens.Shell;
 using Payday.Text;
@@ -68,7 +69,7 @@ internal abstract class StepView(RoutineWork work)
     protected CellEdit Amount(string prompt, Money now, Func<Money, string?> take, Money? most = null) =>
         new(prompt, Shown(now), text =>
         {
-            Read<Money> amount = Money.ParseSum(text, now.Currency, Style);
+            Result<Money> amount = Money.ParseSum(text, now.Currency, Style);
             if (!amount.Ok)
             {
                 return amount.Fault;

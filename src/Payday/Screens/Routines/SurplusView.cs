@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Reports;
@@ -8,6 +10,7 @@ using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Routines;
@@ -42,9 +45,9 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
         ? [.. Plan.Unpayable.Select(Unpaid)]
         :
         [
-            .. Plan.Book.Household.Debts.Where(debt => !After(debt.Id).IsZero).Select(debt => Target(PlacementTarget.Debt, debt.Id, debt.Name, After(debt.Id), Course(debt.Id))),
-            Target(PlacementTarget.Buffer, "", "Buffer", null, "stays in the account, free"),
-            .. Plan.Book.Household.Pots.Select(pot => Target(PlacementTarget.Pot, pot.Id, pot.Name, null, Full(pot))),
+            .. Plan.Book.Household.Debts.Where(debt => !After(debt.Id).IsZero).Select(debt => Target(MoveTarget.Debt(debt.Id), debt.Name, After(debt.Id), Course(debt.Id))),
+            Target(MoveTarget.Buffer, "Buffer", null, "stays in the account, free"),
+            .. Plan.Book.Household.Pots.Select(pot => Target(MoveTarget.Pot(pot.Id), pot.Name, null, Full(pot))),
         ];
 
     /// <inheritdoc/>
@@ -55,11 +58,12 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     // What the buffer keeps is given by hand alone.
     private Money Rest => Plan.Income.Buffer.Has - Plan.Income.Buffer.Amount;
 
-    private Money After(string debtId) => Plan.Debts.Rows.Last(row => row.DebtId == debtId).NewBalance;
+    private Money After(DebtId debtId) => Plan.Debts.Rows.Last(row => row.DebtId == debtId).NewBalance;
 
     private StepRow Unpaid(Unpayable unpaid) => new(
         [unpaid.Obligation.Name, DateText.Weekday(unpaid.Obligation.Due), Shown(unpaid.Obligation.Amount), Shown(unpaid.Short)])
     {
+        Rule = RuleTexts.Unpayable,
         Sign = '!',
         Ink = Ink.Hand,
         Detail =
@@ -71,29 +75,30 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
         ],
     };
 
-    private StepRow Target(PlacementTarget target, string id, string name, Money? owed, string then)
+    private StepRow Target(MoveTarget target, string name, Money? owed, string then)
     {
-        Money placed = Placing.On(Plan, target, id);
+        Money placed = Placing.On(Plan, target);
         return new StepRow([name, owed is { } balance ? Shown(balance) : "", placed.IsZero ? "" : Marked(placed, Plan.Surplus.Changed), then])
         {
+            Rule = RuleTexts.Surplus,
             Sign = placed.IsZero ? ' ' : 'v',
             Ink = placed.IsZero ? Ink.Plain : Ink.Done,
             Detail = [Plan.LeftToPlace.IsPositive ? $"{name}: Space places here all that is left; Enter an amount." : $"{name}: Space moves the whole surplus here; Enter an amount.", .. SurplusReport.Effects(Plan.Surplus, Style).Skip(1).Take(1)],
-            Edit = Amount($"Place on {name}", placed, amount => Place(target, id, amount), owed),
-            Tick = () => Placed(Placing.Rest(Plan, target, id, owed)),
+            Edit = Amount($"Place on {name}", placed, amount => Place(target, amount), owed),
+            Tick = () => Placed(Placing.Rest(Plan, target, owed)),
         };
     }
 
-    private string? Place(PlacementTarget target, string id, Money amount)
+    private string? Place(MoveTarget target, Money amount)
     {
-        Read<ImmutableArray<Placement>> placements = Placing.Set(Plan, target, id, amount);
+        Result<ImmutableArray<Placement>> placements = Placing.Set(Plan, target, amount);
         return placements.Ok ? Work.Decide(draft => draft with { Placements = placements.Value }) : placements.Fault;
     }
 
     private string Full(Pot pot) =>
         Plan.Surplus.Pots.FirstOrDefault(course => course.PotId == pot.Id) is { With: not null } course ? SurplusReport.Course(course, Plan.Period.First) : PotsReport.Place(pot);
 
-    private string Course(string debtId) => SurplusReport.Course(Plan.Surplus, debtId);
+    private string Course(DebtId debtId) => SurplusReport.Course(Plan.Surplus, debtId);
 
     private Way Placed(ImmutableArray<Placement>? placements)
     {

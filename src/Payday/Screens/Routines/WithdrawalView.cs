@@ -10,6 +10,7 @@ using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Routines;
@@ -101,6 +102,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
             Shown(week.Share - week.Amount),
         ])
         {
+            Rule = RuleTexts.Notes,
             Sign = row.KeptBack.IsNegative ? '!' : week.Changed ? '*' : ' ',
             Ink = row.KeptBack.IsNegative ? Ink.Hand : Ink.Plain,
             Detail =

@@ -1,23 +1,25 @@
-using System.Text.Json.Nodes;
+using System.Collections.Immutable;
 using Humanizer;
 using NodaTime;
+using Payday.Core.Drafts;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
-using Payday.Screens.Setup.Fields;
+using Payday.Screens.Setup.Forms;
 using Payday.Screens.Shell;
-using Payday.Store.Json;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Screens.Setup;
 
 /// <summary>The household of a book: a change is stored when the whole is right.</summary>
 internal sealed class BookWork(BookSession session) : SetupWork
 {
-    private JsonObject root = HouseholdNodes.Of(session.Book.Household);
+    private HouseholdDraft draft = HouseholdDraft.Of(session.Book.Household);
     private string notice = "";
 
     /// <inheritdoc/>
-    public override JsonObject Root => root;
+    public override HouseholdDraft Draft => draft;
 
     /// <inheritdoc/>
     public override LocalDate Today => session.Today;
@@ -32,61 +34,62 @@ internal sealed class BookWork(BookSession session) : SetupWork
     public override string Notice => notice;
 
     /// <inheritdoc/>
-    protected override JsonObject Begins => session.BegunItems;
+    public override BegunItems Begun => session.BegunItems;
 
     /// <inheritdoc/>
-    public override string? FaultAt(JsonObject next, FieldPath place) => HouseholdNodes.Read(next).Faults
-        .Where(fault => place.Holds(fault.Place))
-        .Select(fault => PlainFault.Sentence(fault.Sentence, Style))
-        .FirstOrDefault();
+    public override void KeepBegun(BegunItems begun) => session.BegunItems = begun;
 
     /// <inheritdoc/>
-    public override string? Put(JsonObject next, FieldPath place)
+    public override void ForgetBegun(BegunItems begun) => session.BegunItems = begun;
+
+    /// <inheritdoc/>
+    public override string? FaultAt(HouseholdDraft next, DraftPlace place) => FaultAt(HouseholdCheck.Of(next).Faults, place);
+
+    /// <inheritdoc/>
+    public override string? Put(HouseholdDraft next, DraftPlace place)
     {
-        JsonReading<Household> reading = HouseholdNodes.Read(next);
-        if (!reading.Ok)
+        Result<Household> household = HouseholdCheck.Of(next);
+        if (!household.Ok)
         {
-            return FaultAt(next, place) ?? PlainFault.Of(reading.Faults[0], next, Style);
+            return FaultAt(household.Faults, place) ?? FormTexts.Named(household.Fault, next, Style);
         }
 
         bool hadDraft = session.Book.Draft is not null;
-        if (session.Change(reading.Value) is { } refusal)
+        if (session.Change(household.Value) is { } refusal)
         {
-            return PlainFault.Sentence(refusal, Style);
+            return refusal;
         }
 
         notice = hadDraft && session.Book.Draft is null ? "The routine begun was for a date that is no payday any more; it was dropped." : "";
-        root = HouseholdNodes.Of(session.Book.Household);
+        draft = HouseholdDraft.Of(session.Book.Household);
         return null;
     }
 
     /// <inheritdoc/>
-    public override string? WhyKept(string list, string id)
+    public override string? WhyKept(DraftMember list, string id)
     {
         if (!HasHistory)
         {
             return null;
         }
 
-        Movement[] movements = [.. session.Book.Ledger.Movements.Where(movement => Names(movement.From, list, id) || Names(movement.To, list, id))];
+        Movement[] movements = [.. session.Book.Ledger.Movements.Where(Subject(list, id).IsIn)];
         return movements.Length == 0
             ? null
             : $"{"movement".ToQuantity(movements.Length)} of the ledger, the last of {DateText.Long(movements[^1].Date)}, {(movements.Length == 1 ? "names" : "name")} it, so it stays.";
     }
 
     /// <inheritdoc/>
-    public override string Owed(JsonObject debt) => debt["id"]?.ToString() is { } id
-        ? session.Book.Ledger.Balances.OwedOn(id).ToPlain()
-        : debt["balance"]?.ToString() ?? "";
+    public override decimal? Owed(DebtDraft debt) => debt.Id is { } id
+        ? session.Book.Ledger.Balances.OwedOn(new(id)).ToDecimal()
+        : debt.Balance;
 
-    private static bool Names(LedgerEnd end, string list, string id) => list switch
-    {
-        "sources" => end is LedgerEnd.Outside { Kind: OutsideKind.Source } source && source.Id == id,
-        "bills" => (end is LedgerEnd.Outside { Kind: OutsideKind.Bill } paid && paid.Id == id)
-            || (end is LedgerEnd.Held { Purpose: { Kind: PurposeKind.SetAside } purpose } && purpose.Id == id),
-        "debts" => (end is LedgerEnd.Outside { Kind: OutsideKind.Interest } interest && interest.Id == id)
-            || (end is LedgerEnd.Owed owed && owed.DebtId == id),
-        _ => (end is LedgerEnd.Outside { Kind: OutsideKind.Spending } spent && spent.Id == id)
-            || (end is LedgerEnd.Held { Purpose: { Kind: PurposeKind.Pot or PurposeKind.KeptBack or PurposeKind.OwedBack } pot } && pot.Id == id),
-    };
+    private string? FaultAt(ImmutableArray<Fault> faults, DraftPlace place) =>
+        faults.FirstOrDefault(fault => fault is DraftFault found && place.Holds(found.Place)) is { } first ? FormTexts.Of(first, Style) : null;
+
+    private static LedgerSubject Subject(DraftMember list, string id) =>
+        list == HouseholdDraft.Members.Sources ? new LedgerSubject.OfSource(new(id))
+        : list == HouseholdDraft.Members.Bills ? new LedgerSubject.OfBill(new(id))
+        : list == HouseholdDraft.Members.Debts ? new LedgerSubject.OfDebt(new(id))
+        : new LedgerSubject.OfPot(new(id));
 }

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using System.Text.Json.Nodes;
 using Payday.Reports;
 using Payday.Screens.Frames;
-using Payday.Screens.Setup.Fields;
+using Payday.Screens.Setup.Forms;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Terminal.Gui.Input;
@@ -14,32 +13,32 @@ namespace Payday.Screens.Setup;
 /// <param name="form">The values.</param>
 /// <param name="noun">What the item is, e.g. <c>bill</c>.</param>
 /// <param name="guide">Where Right leads, or null.</param>
-internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISetupGuide? guide = null) : CursorScreen
+internal sealed class FormScreen(SetupWork work, IItemForm form, string noun, ISetupGuide? guide = null) : CursorScreen
 {
     private bool asked;
 
     /// <inheritdoc/>
-    public override string Title => form.Fields[0] is { Label: "Name" } name && form[name] is { } value
-        ? $"{char.ToUpperInvariant(noun[0])}{noun[1..]}: {value}"
+    public override string Title => form.Rows[0] is { Label: "Name", Shown: { Length: > 0 } name }
+        ? $"{char.ToUpperInvariant(noun[0])}{noun[1..]}: {name}"
         : $"{char.ToUpperInvariant(noun[0])}{noun[1..]}";
 
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
-        [.. form.Fields.Select(one => (one.Label, Meaning(one, form.Choices(one))))];
+        [.. form.Rows.Select(row => (row.Label, Meaning(row)))];
 
     /// <inheritdoc/>
     protected override string Aside => guide?.Here ?? "";
 
     /// <inheritdoc/>
-    protected override int Count => form.Fields.Length;
+    protected override int Count => form.Rows.Length;
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
-        Choices.IsEmpty
+        Row.Choices.IsEmpty
             ? new(Key.Enter, "Enter", "change", "Type this field; it is checked as it is left. A letter or digit starts too.", Change)
             : new(Key.Enter, "Enter", "next choice", "The next of the choices. A letter goes to the next one that begins with it.", Cycle),
-        .. Choices.IsEmpty ? Array.Empty<Binding>() : [new Binding(Key.Space, "Space", "", "The next of the choices.", Cycle)],
+        .. Row.Choices.IsEmpty ? Array.Empty<Binding>() : [new Binding(Key.Space, "Space", "", "The next of the choices.", Cycle)],
         .. form.IsBegun ? [new Binding(Key.Delete, "Del", "", $"Forget what was begun here, and begin an empty {noun}.", Restart)] : Array.Empty<Binding>(),
         .. GuideKeys.Of(guide).Select(key => key with { Do = () => Leave(key.Do) }),
     ];
@@ -49,31 +48,33 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
         [ShellKeys.Help(this), ShellKeys.Back with { Do = () => Leave(() => Way.Back) }];
 
     /// <inheritdoc/>
-    protected override string Detail => Meaning(Field, Choices);
+    protected override string Detail => Meaning(Row);
 
     /// <inheritdoc/>
-    protected override string Status => form.Missing is { IsEmpty: false } missing
-        ? $"{(form.IsStored || work.TakesParts ? "Still to fill in" : "Not stored before this is filled in")}: {string.Join(", ", missing.Select(needed => needed.Label))}"
+    protected override string Status => Missing is { Length: > 0 } missing
+        ? $"{(form.IsStored || work.TakesParts ? "Still to fill in" : "Not stored before this is filled in")}: {missing}"
         : form.IsStored ? "Stored." : "";
 
-    private SetupField Field => form.Fields[Math.Clamp(Cursor, 0, form.Fields.Length - 1)];
+    private int At => Math.Clamp(Cursor, 0, Count - 1);
 
-    private ImmutableArray<Choice> Choices => form.Choices(Field);
+    private FormRow Row => form.Rows[At];
+
+    private string Missing => string.Join(", ", form.Rows.Where(row => row.IsMissing).Select(row => row.Label));
 
     /// <inheritdoc/>
     public override CellEdit? Typing(string text)
     {
         asked = false;
-        if (Choices.IsEmpty)
+        FormRow row = Row;
+        if (row.Choices.IsEmpty)
         {
-            return form.Locked(Field) is null ? Edit() with { Text = text } : Refused();
+            return row.Locked is null ? Edit() with { Text = text } : Refused();
         }
 
-        ImmutableArray<Choice> choices = Choices;
-        int next = NextName.From([.. choices.Select(choice => choice.Label)], Now(choices), text);
-        if (next >= 0 && next != Now(choices))
+        int next = NextName.From([.. row.Choices], row.Chosen, text);
+        if (next >= 0 && next != row.Chosen)
         {
-            Choose(choices[next]);
+            Choose(next);
         }
 
         return null;
@@ -84,7 +85,7 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
     {
         TextTableLines lines = new TextTable(
             [new(""), Report.Names("") with { Grows = true }],
-            [.. form.Fields.Select(field => ImmutableArray.Create(field.Label, CleanText.OneLine(Shown(field))))],
+            [.. form.Rows.Select(row => ImmutableArray.Create(row.Label, CleanText.OneLine(Shown(row))))],
             [],
             decimalMark: "").Lay(width);
         return ([], lines.Rows);
@@ -92,53 +93,44 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
 
     /// <inheritdoc/>
     protected override (char Sign, Ink Ink) Mark(int row) =>
-        form.Missing.Contains(form.Fields[row]) ? ('!', Ink.Hand) : form.Locked(form.Fields[row]) is null ? (' ', Ink.Plain) : (' ', Ink.Quiet);
+        form.Rows[row].IsMissing ? ('!', Ink.Hand) : form.Rows[row].Locked is null ? (' ', Ink.Plain) : (' ', Ink.Quiet);
 
-    private string Shown(SetupField field)
-    {
-        JsonNode? value = form[field];
-        return value is not null ? field.Type.Show(value, work)
-            : field.Type.Choices(work).FirstOrDefault(choice => choice.Value is null) is { } none ? none.Label
-            : form.Missing.Contains(field) ? "to fill in" : "-";
-    }
+    private static string Shown(FormRow row) => row.Shown.Length > 0 ? row.Shown : row.IsMissing ? "to fill in" : "-";
 
     private CellEdit Edit()
     {
-        SetupField field = Field;
-        return new CellEdit(field.Label, form[field] is { } value ? field.Type.Typed(value, work) : "", text =>
+        int at = At;
+        FormRow row = form.Rows[at];
+        return new CellEdit(row.Label, row.Typed, text =>
         {
-            string? fault = form.Type(field, text);
+            string? fault = form.Type(at, text);
             if (fault is null)
             {
                 Message = work.Notice;
-                GoOn(field);
+                GoOn(row.Label);
             }
 
             return fault;
-        }) { Most = field.Type.MostTyped };
+        }) { Most = row.MostTyped };
     }
 
     private Way Change()
     {
         asked = false;
-        return form.Locked(Field) is null ? new Way.Edit(Edit()) : Stay(form.Locked(Field)!);
+        return Row.Locked is { } why ? Stay(why) : new Way.Edit(Edit());
     }
 
     private Way Cycle()
     {
         asked = false;
-        ImmutableArray<Choice> choices = Choices;
-        Choose(choices[(Now(choices) + 1) % choices.Length]);
+        Choose((Row.Chosen + 1) % Row.Choices.Length);
         return Way.Stay;
     }
 
-    private int Now(ImmutableArray<Choice> choices) => choices.ToList().FindIndex(choice => JsonNode.DeepEquals(choice.Value, form[Field]));
-
-    private void Choose(Choice choice) =>
-        Message = form.Locked(Field) ?? form.Change(Field, choice.Value?.DeepClone()) ?? work.Notice;
+    private void Choose(int choice) => Message = Row.Locked ?? form.Choose(At, choice) ?? work.Notice;
 
     // In their order, also to one that has its usual choice already: it is to be seen before the form is whole.
-    private void GoOn(SetupField from) => Cursor = Math.Min(form.Fields.IndexOf(from) + 1, form.Fields.Length - 1);
+    private void GoOn(string from) => Cursor = Math.Min(form.Rows.ToList().FindIndex(row => row.Label == from) + 1, Count - 1);
 
     private Way Restart()
     {
@@ -147,9 +139,9 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
         return Way.Stay;
     }
 
-    private static string Meaning(SetupField field, ImmutableArray<Choice> choices) => choices.IsEmpty
-        ? field.Help
-        : $"{field.Help} Choices, by letter too: {string.Join(" / ", choices.Select(choice => choice.Label))}.";
+    private static string Meaning(FormRow row) => row.Choices.IsEmpty
+        ? row.Help
+        : $"{row.Help} Choices, by letter too: {string.Join(" / ", row.Choices)}.";
 
     private Way Leave(Func<Way> leave)
     {
@@ -159,15 +151,14 @@ internal sealed class FormScreen(SetupWork work, ItemForm form, string noun, ISe
         }
 
         asked = true;
-        string names = string.Join(", ", form.Missing.Select(field => field.Label));
-        return Stay(form.Index is null
-            ? $"Not stored, still to fill in: {names}. The same key again leaves it{(form.IsBegun ? ", and a goes on with it another time" : "")}."
-            : $"Not stored, still to fill in: {names}. The same key again leaves the {noun} as it was.");
+        return Stay(form.IsNew
+            ? $"Not stored, still to fill in: {Missing}. The same key again leaves it{(form.IsBegun ? ", and a goes on with it another time" : "")}."
+            : $"Not stored, still to fill in: {Missing}. The same key again leaves the {noun} as it was.");
     }
 
     private CellEdit? Refused()
     {
-        Message = form.Locked(Field)!;
+        Message = Row.Locked!;
         return null;
     }
 

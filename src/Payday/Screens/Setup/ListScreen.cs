@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using System.Text.Json.Nodes;
+using Payday.Core.Drafts;
 using Payday.Screens.Frames;
-using Payday.Screens.Setup.Fields;
+using Payday.Screens.Setup.Forms;
 using Payday.Screens.Setup.Lists;
 using Payday.Screens.Shell;
 using Payday.Text;
@@ -25,7 +25,7 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
     protected override string Aside => guide?.Here ?? "";
 
     /// <inheritdoc/>
-    protected override int Count => work.Items(list.Key).Count;
+    protected override int Count => list.Ordered(work.Draft).Length;
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
@@ -37,7 +37,7 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
     ];
 
     /// <inheritdoc/>
-    protected override string Empty => guide is null || list.Key == "sources"
+    protected override string Empty => guide is null || list.IsNeeded
         ? $"No {list.Noun} yet: a adds one."
         : $"No {list.Noun} yet: a adds one, Right goes on without.";
 
@@ -45,87 +45,73 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
     protected override string Detail => list.Help;
 
     /// <inheritdoc/>
-    protected override string Status => work.Begun(list.Key) is { } begun
-        ? $"Begun and not complete yet: {CleanText.OneLine(begun["name"]?.ToString() ?? $"a {list.Noun} without a name")}; a goes on with it."
+    protected override string Status => list.Begun(work.Begun) is { } begun
+        ? $"Begun and not complete yet: {CleanText.OneLine(begun.Name ?? $"a {list.Noun} without a name")}; a goes on with it."
         : "";
 
     private IReadOnlyList<Binding> Moves =>
     [
         .. list.HasEnd ? [Letters.Days.Does("end", $"The last date of this {list.Noun}; empty lets it go on.", End)] : Array.Empty<Binding>(),
         Letters.TakeOut.Does("take out", $"Take this {list.Noun} out of the list, after a question; one that the ledger names stays.", TakeOut),
-        Letters.Up.Does("move", list.Key == "pots" ? "Move up: cut later than the one above." : "Move up or down in the order.", () => Move(-1)) with { Name = "< >" },
-        Letters.Down.Does("", list.Key == "pots" ? "Move down: cut sooner than the one below." : "Move down in the order.", () => Move(1)),
+        Letters.Up.Does("move", list.IsRanked ? "Move up: cut later than the one above." : "Move up or down in the order.", () => Move(-1)) with { Name = "< >" },
+        Letters.Down.Does("", list.IsRanked ? "Move down: cut sooner than the one below." : "Move down in the order.", () => Move(1)),
         new(Key.CursorUp.WithShift, "Shift+Up", "", "Move up, like <.", () => Move(-1)),
         new(Key.CursorDown.WithShift, "Shift+Down", "", "Move down, like >.", () => Move(1)),
     ];
 
-    private (int Index, JsonObject Item) Here => list.Ordered(work)[Math.Clamp(Cursor, 0, Count - 1)];
+    private (int Index, ItemDraft Item) Here => list.Ordered(work.Draft)[Math.Clamp(Cursor, 0, Count - 1)];
 
     /// <inheritdoc/>
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
             list.Columns,
-            [.. list.Ordered(work).Select(row => list.Cells(row.Item, work).Select(CleanText.OneLine).ToImmutableArray())],
+            [.. list.Ordered(work.Draft).Select(row => list.Cells(row.Index, work).Select(CleanText.OneLine).ToImmutableArray())],
             [],
             decimalMark: work.Style.DecimalMark).Lay(width);
         return ([.. lines.Header.Take(1)], lines.Rows);
     }
 
-    private Way Open() => new Way.To(new FormScreen(work, ItemForm.OfItem(work, list, Here.Index), list.Noun));
+    private Way Open() => new Way.To(new FormScreen(work, list.Form(work, Here.Index), list.Noun));
 
     private Way Add()
     {
         Cursor = Count;
-        return new Way.To(new FormScreen(work, ItemForm.OfNew(work, list), list.Noun));
+        return new Way.To(new FormScreen(work, list.NewForm(work), list.Noun));
     }
 
     private Way End()
     {
-        ItemForm form = ItemForm.OfItem(work, list, Here.Index);
+        (int index, ItemDraft item) = Here;
         return new Way.Edit(new CellEdit(
-            $"{CleanText.OneLine(Here.Item["name"]!.ToString())} ends on (empty: never)",
-            Here.Item["until"]?.ToString() ?? "",
-            text => form.Type(SetupList.Until, text)));
+            $"{CleanText.OneLine(item.Name!)} ends on (empty: never)",
+            list.EndOf(index, work),
+            text => list.End(work, index, text)));
     }
 
     private Way TakeOut()
     {
-        (int index, JsonObject item) = Here;
-        string name = item["name"]!.ToString();
-        if (item["id"]?.ToString() is { } id && work.WhyKept(list.Key, id) is { } reason)
+        (int index, ItemDraft item) = Here;
+        if (item.Id is { } id && work.WhyKept(list.Member, id) is { } reason)
         {
-            Message = $"{CleanText.OneLine(name)}: {reason} {InsteadOf()}";
+            Message = $"{CleanText.OneLine(item.Name!)}: {reason} {list.Instead}";
             return Way.Stay;
         }
 
-        return new Way.To(new TakeOutScreen(list.Noun, name, () =>
-        {
-            JsonObject next = work.Copy();
-            ((JsonArray)next[list.Key]!).RemoveAt(index);
-            return work.Put(next, FieldPath.Of(list.Key));
-        }));
+        return new Way.To(new TakeOutScreen(list.Noun, item.Name!, () => work.Put(list.Without(work.Draft, index), DraftPlace.Of(list.Member))));
     }
-
-    private string InsteadOf() => list.Key switch
-    {
-        "debts" => "It asks for nothing once it is paid.",
-        "pots" => "With an amount of 0 it is filled no more.",
-        _ => "d ends it on a date.",
-    };
 
     private Way Move(int by)
     {
-        ImmutableArray<(int Index, JsonObject Item)> rows = list.Ordered(work);
+        ImmutableArray<(int Index, ItemDraft Item)> rows = list.Ordered(work.Draft);
         int to = Cursor + by;
         if (to < 0 || to >= rows.Length)
         {
             return Way.Stay;
         }
 
-        JsonObject next = work.Copy();
-        list.Exchange(next, rows[Cursor].Index, rows[to].Index);
-        Message = work.Put(next, FieldPath.Of(list.Key)) ?? work.Notice;
+        HouseholdDraft next = list.Exchanged(work.Draft, rows[Cursor].Index, rows[to].Index);
+        Message = work.Put(next, DraftPlace.Of(list.Member)) ?? work.Notice;
         Cursor = Message.Length == 0 ? to : Cursor;
         return Way.Stay;
     }

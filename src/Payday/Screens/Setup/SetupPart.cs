@@ -1,3 +1,7 @@
+using System.Collections.Immutable;
+using Payday.Core.Drafts;
+using Payday.Screens.Setup.Fields;
+using Payday.Screens.Setup.Forms;
 using Payday.Screens.Setup.Lists;
 using Payday.Screens.Shell;
 
@@ -26,20 +30,20 @@ internal sealed record SetupPart(string Name, string Help, Func<string> Holds, F
     /// <param name="fields">The fields.</param>
     /// <param name="shown">Which of them say what it has.</param>
     public static SetupPart Of(
-        SetupWork work, string name, string help, Func<System.Collections.Immutable.ImmutableArray<Fields.SetupField>> fields, params int[] shown) => new(
+        SetupWork work, string name, string help, Func<ImmutableArray<SetupField<HouseholdDraft>>> fields, params int[] shown) => new(
         name,
         help,
         () => string.Join(", ", shown
             .Select(index => fields()[index])
-            .Select(field => field.Path.In(work.Root) is { } value ? field.Type.Show(value, work) : "")
+            .Select(field => field.Show(work.Draft, work))
             .Where(text => text.Length > 0)),
-        guide => new FormScreen(work, ItemForm.OfHousehold(work, fields()), name, guide));
+        guide => new FormScreen(work, new HouseholdForm(work, fields()), name, guide));
 
     private static string Names(SetupWork work, SetupList list)
     {
-        string[] names = [.. list.Ordered(work).Select(row => row.Item["name"]!.ToString())];
+        string[] names = [.. list.Ordered(work.Draft).Select(row => row.Item.Name!)];
         string known = names.Length == 0 ? "none yet"
             : $"{names.Length}: {string.Join("; ", names.Take(NamesShown))}{(names.Length > NamesShown ? "; ..." : "")}";
-        return work.Begun(list.Key) is null ? known : known + ", one begun";
+        return list.Begun(work.Begun) is null ? known : known + ", one begun";
     }
 }

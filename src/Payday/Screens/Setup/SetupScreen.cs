@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Reports;
+using Payday.Screens.Setup.Forms;
 using Payday.Screens.Setup.Lists;
 using Payday.Screens.Shell;
 using Payday.Text;

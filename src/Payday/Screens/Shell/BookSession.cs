@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Drafts;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Store;
@@ -60,8 +61,8 @@ internal sealed class BookSession
     /// <summary>Notes that were counted and not taken yet, by what was counted; they are there again the next time.</summary>
     public Dictionary<string, ImmutableSortedDictionary<long, int>> HalfCounted { get; } = [];
 
-    /// <summary>By list of the household: an item that was begun and isn't complete yet, as its form has it.</summary>
-    public System.Text.Json.Nodes.JsonObject BegunItems { get; } = [];
+    /// <summary>Items of the household that were begun and aren't complete yet, as their forms have them.</summary>
+    public BegunItems BegunItems { get; set; } = BegunItems.None;
 
     /// <summary>How numbers are written.</summary>
     public NumberStyle Style => Book.Household.Settings.Numbers;

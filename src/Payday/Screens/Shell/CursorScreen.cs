@@ -11,22 +11,25 @@ internal abstract class CursorScreen : Screen
 {
     private const int DetailLines = 3;
 
-    private int first;
-    private int room = 1;
+    private readonly RowCursor cursor;
+
+    /// <summary>A screen with its cursor on the first row.</summary>
+    protected CursorScreen() => cursor = new RowCursor(() => Count);
 
     /// <inheritdoc/>
     public sealed override IReadOnlyList<Binding> Bindings =>
     [
         .. Keys,
-        new(Key.CursorUp, "Up", "", "To the row above.", () => Go(-1)),
-        new(Key.CursorDown, "Down", "", "To the row below.", () => Go(1)),
-        new(Key.PageUp, "PgUp", "", "A screen up.", () => Go(-room)),
-        new(Key.PageDown, "PgDn", "", "A screen down.", () => Go(room)),
+        .. cursor.Keys,
         .. LastKeys,
     ];
 
-    /// <summary>The row under the cursor, from 0; never below the last one, wherever it was put, for rows may go and new ones not come.</summary>
-    protected int Cursor { get => Math.Clamp(field, 0, Math.Max(0, Count - 1)); set; }
+    /// <summary>The row under the cursor, from 0.</summary>
+    protected int Cursor
+    {
+        get => cursor.Row;
+        set => cursor.Row = value;
+    }
 
     /// <summary>How many rows there are.</summary>
     protected abstract int Count { get; }
@@ -61,7 +64,6 @@ internal abstract class CursorScreen : Screen
     /// <inheritdoc/>
     public override TextFrame Draw(Size size)
     {
-        Go(0);
         int width = size.Width;
         (ImmutableArray<string> header, IReadOnlyList<string> rows) = Table(width - 2);
         FrameLine[] head =
@@ -72,16 +74,15 @@ internal abstract class CursorScreen : Screen
             FrameLine.Of(new string('-', width), Ink.Quiet),
         ];
         FrameLine[] foot = [.. Foot(width)];
-        room = Math.Max(1, size.Height - head.Length - foot.Length - 1);
-        first = Rows.First(first, Cursor, rows.Count, room);
-        int below = Math.Max(0, rows.Count - first - room);
+        cursor.Show(rows.Count, size.Height - head.Length - foot.Length - 1);
+        int below = cursor.Below(rows.Count);
         string more = below > 0 ? $" {below} more below -" : "";
         return TextFrame.Of(
             size,
             head,
             Count == 0
                 ? TextWrap.Lines(Empty, width - 2).Select(line => FrameLine.Of(" " + line))
-                : Enumerable.Range(first, Math.Min(room, rows.Count - first)).Select(i => Row(rows[i], i, width)),
+                : Enumerable.Range(cursor.First, Math.Min(cursor.Room, rows.Count - cursor.First)).Select(i => Row(rows[i], i, width)),
             [FrameLine.Of(new string('-', width - more.Length) + more, Ink.Quiet), .. foot]);
     }
 
@@ -105,11 +106,5 @@ internal abstract class CursorScreen : Screen
 
         yield return isLong || Message.Length == 0 ? FrameLine.Of(" " + Status, Ink.Quiet) : FrameLine.Of(" " + Message, Ink.Hand);
         yield return KeyBar.Of(Bindings, width);
-    }
-
-    private Way Go(int by)
-    {
-        Cursor = Math.Clamp(Cursor + by, 0, Math.Max(0, Count - 1));
-        return Way.Stay;
     }
 }

@@ -1,12 +1,13 @@
-using System.Text.Json.Nodes;
 using NodaTime;
+using Payday.Core.Drafts;
+using Payday.Core.Faults;
 using Payday.Core.Households;
-using Payday.Screens.Setup;
-using Payday.Screens.Setup.Fields;
+using Payday.Screens.Setup.Forms;
 using Payday.Screens.Shell;
 using Payday.Store;
 using Payday.Store.Files;
-using Payday.Store.Json;
+using Payday.Store.Starts;
+using Payday.Texts;
 
 namespace Payday.Screens.Start;
 
@@ -14,11 +15,9 @@ namespace Payday.Screens.Start;
 internal sealed class DraftWork : SetupWork
 {
     private readonly BookStore store;
-    private readonly StartDraft draft;
+    private readonly StartFile file;
     private readonly Func<LocalDate> today;
-    private readonly HashSet<string> passed;
-    private readonly JsonObject begun;
-    private JsonObject root;
+    private StartDraft start;
 
     /// <summary>Goes on with what was entered before, or begins.</summary>
     /// <exception cref="StoreException">What was entered before can't be read.</exception>
@@ -26,13 +25,12 @@ internal sealed class DraftWork : SetupWork
     {
         this.store = store;
         this.today = today;
-        draft = new StartDraft(store.Folder);
-        (root, IReadOnlySet<string> parts, begun) = draft.Read(today());
-        passed = [.. parts];
+        file = new StartFile(store.Folder);
+        start = file.Read() ?? StartDraft.Fresh(today());
     }
 
     /// <inheritdoc/>
-    public override JsonObject Root => root;
+    public override HouseholdDraft Draft => start.Household;
 
     /// <inheritdoc/>
     public override LocalDate Today => today();
@@ -44,67 +42,73 @@ internal sealed class DraftWork : SetupWork
     public override bool HasHistory => false;
 
     /// <inheritdoc/>
-    protected override JsonObject Begins => begun;
+    public override BegunItems Begun => start.Begun;
 
     /// <summary>Whether a part was gone through.</summary>
-    public bool HasPassed(string part) => passed.Contains(part);
+    public bool HasPassed(string part) => start.Passed.Contains(part);
 
     /// <summary>Notes that a part was gone through.</summary>
     public void Pass(string part)
     {
-        if (passed.Add(part))
+        if (!HasPassed(part))
         {
-            draft.Write(root, passed, begun);
+            Write(start with { Passed = start.Passed.Add(part) });
         }
     }
 
-    // Items of lists are whole when they get here, so whatever is wrong with one is wrong; of the rest only what was just entered.
     /// <inheritdoc/>
-    public override string? FaultAt(JsonObject next, FieldPath place)
-    {
-        JsonFault[] faults = [.. HouseholdNodes.Read(next).Faults];
-        return faults.Where(fault => place.Steps.Length > 0 && place.Holds(fault.Place)).Select(fault => PlainFault.Sentence(fault.Sentence, Style)).FirstOrDefault();
-    }
+    public override void KeepBegun(BegunItems begun) => Write(start with { Begun = begun });
 
     /// <inheritdoc/>
-    public override string? Put(JsonObject next, FieldPath place)
+    public override void ForgetBegun(BegunItems begun) => start = start with { Begun = begun };
+
+    /// <inheritdoc/>
+    public override string? FaultAt(HouseholdDraft next, DraftPlace place) => HouseholdCheck.Of(next).Faults
+        .Where(fault => fault is DraftFault found && found is not DraftFault.Missing && place.Holds(found.Place))
+        .Select(fault => FormTexts.Of(fault, Style))
+        .FirstOrDefault();
+
+    // Items of lists are whole when they get here, so whatever is wrong with one is wrong; of the rest only what was just entered.
+    /// <inheritdoc/>
+    public override string? Put(HouseholdDraft next, DraftPlace place)
     {
-        string? fault = place.In(next) is null ? null : FaultAt(next, place);
-        fault ??= HouseholdNodes.Read(next).Faults
-            .Where(other => other.Place.Length == 0 || other.Place.Contains('[', StringComparison.Ordinal))
-            .Select(other => PlainFault.Of(other, next, Style))
+        string? fault = FaultAt(next, place) ?? HouseholdCheck.Of(next).Faults
+            .Where(other => other is DraftFault { Place.Steps: [] or [{ Item: not null }, ..] })
+            .Select(other => FormTexts.Named(other, next, Style))
             .FirstOrDefault();
         if (fault is not null)
         {
             return fault;
         }
 
-        draft.Write(next, passed, begun);
-        root = next;
+        Write(start with { Household = next });
         return null;
     }
 
     /// <inheritdoc/>
-    protected override void StoreBegun() => draft.Write(root, passed, begun);
+    public override string? WhyKept(DraftMember list, string id) => null;
 
     /// <inheritdoc/>
-    public override string? WhyKept(string list, string id) => null;
-
-    /// <inheritdoc/>
-    public override string Owed(JsonObject debt) => debt["balance"]?.ToString() ?? "";
+    public override decimal? Owed(DebtDraft debt) => debt.Balance;
 
     /// <summary>Stores the household and its opening balances.</summary>
     /// <returns>The book to work on; or all that is wrong with the household.</returns>
     public (BookSession? Session, IReadOnlyList<string> Faults) Begin()
     {
-        JsonReading<Household> reading = HouseholdNodes.Read(root);
-        if (!reading.Ok)
+        Result<Household> household = HouseholdCheck.Of(Draft);
+        if (!household.Ok)
         {
-            return (null, [.. reading.Faults.Select(fault => PlainFault.Of(fault, root, Style))]);
+            return (null, [.. household.Faults.Select(fault => FormTexts.Named(fault, Draft, Style))]);
         }
 
-        BookSession session = NewBook.Store(store, reading.Value, today);
-        draft.Delete();
+        BookSession session = NewBook.Store(store, household.Value, today);
+        file.Delete();
         return (session, []);
+    }
+
+    private void Write(StartDraft next)
+    {
+        file.Write(next);
+        start = next;
     }
 }

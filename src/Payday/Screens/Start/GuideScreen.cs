@@ -23,10 +23,10 @@ internal sealed class GuideScreen : CursorScreen
         this.work = work;
         parts =
         [
-            new(SetupPart.Of(work, "Name and currency", "What the household is called, and the currency of every amount.", () => HouseholdFields.Name, 0, 1), true, () => Has("name") && Has("currency")),
-            new(SetupPart.Of(work, "Notes and coins", "The notes and coins you use; those usual for the currency are there to begin with.", () => HouseholdFields.Cash, 0), true, () => Has("notes")),
+            new(SetupPart.Of(work, "Name and currency", "What the household is called, and the currency of every amount.", () => HouseholdFields.Name, 0, 1), true, () => work.Draft is { Name: not null, Settings.Currency: not null }),
+            new(SetupPart.Of(work, "Notes and coins", "The notes and coins you use; those usual for the currency are there to begin with.", () => HouseholdFields.Cash, 0), true, () => work.Draft.Settings.Notes is not null),
             .. SetupList.All.Select(list => new GuidePart(
-                SetupPart.Of(work, list, list.Key == "sources" ? "Who pays, and when" : null), list.Key == "sources", () => work.Items(list.Key).Count > 0)),
+                SetupPart.Of(work, list, list.IsNeeded ? "Who pays, and when" : null), list.IsNeeded, () => !list.Ordered(work.Draft).IsEmpty)),
             new(SetupPart.Of(work, "Fill day and bank", "When the wallet is filled, and whether notes come from a teller or a machine.", () => HouseholdFields.Bank, 0, 1), false, () => false),
             new(SetupPart.Of(work, "What is there now", "What is in the account and at home today.", () => HouseholdFields.Opening(work), 1), false, () => false),
         ];
@@ -80,8 +80,6 @@ internal sealed class GuideScreen : CursorScreen
     protected override (char Sign, Ink Ink) Mark(int row) =>
         row < parts.Length && IsDone(parts[row]) ? ('v', Ink.Done) : (' ', Ink.Plain);
 
-    private bool Has(string field) => work.Root[field] is not null;
-
     private bool IsDone(GuidePart part) => part.IsFilled() || (!part.IsNeeded && work.HasPassed(part.Part.Name));
 
     private Way Open(int index)
@@ -129,7 +127,7 @@ internal sealed class GuideScreen : CursorScreen
             return Way.Stay;
         }
 
-        if (!asked && SetupList.All.FirstOrDefault(list => work.Begun(list.Key) is not null) is { } begun)
+        if (!asked && SetupList.All.FirstOrDefault(list => list.Begun(work.Begun) is not null) is { } begun)
         {
             asked = true;
             Message = $"In {begun.Title} one is begun and not complete: a goes on with it there. Enter once more begins without it.";

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Screens.Setup;
 using Payday.Screens.Shell;
+using Payday.Store.Starts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Start;
@@ -45,7 +46,7 @@ internal sealed class StartScreen(StartDoor door) : CursorScreen
     /// <inheritdoc/>
     protected override string Status => Cursor == 1 ? "" : $"Everything is kept in {door.Store.Folder.Path}, readable by you alone.";
 
-    private bool IsBegun => new StartDraft(door.Store.Folder).Exists;
+    private bool IsBegun => new StartFile(door.Store.Folder).Exists;
 
     /// <inheritdoc/>
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width) =>

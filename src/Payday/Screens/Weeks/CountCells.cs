@@ -4,6 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
 using Payday.Screens.Shell;
 using Payday.Text;
 
@@ -27,7 +28,7 @@ internal sealed class CountCells(CountWork work, Action<bool> entered)
             return null;
         }
 
-        Read<Money> amount = Money.ParseSum(typed, work.Session.Book.Household.Currency, Style);
+        Result<Money> amount = Money.ParseSum(typed, work.Session.Book.Household.Currency, Style);
         if (!amount.Ok)
         {
             return amount.Fault;
@@ -53,7 +54,7 @@ internal sealed class CountCells(CountWork work, Action<bool> entered)
     /// <summary>The day that is counted for.</summary>
     public CellEdit Day() => new("Count for", LocalDatePattern.Iso.Format(work.Plan.Draft.Date), text =>
     {
-        Read<LocalDate> date = TypedDate.Parse(text, work.Session.Today, work.Session.Book.Household.Settings.DateOrder);
+        Result<LocalDate> date = TypedDate.Parse(text, work.Session.Today, work.Session.Book.Household.Settings.DateOrder);
         if (!date.Ok)
         {
             return date.Fault;
@@ -81,7 +82,7 @@ internal sealed class CountCells(CountWork work, Action<bool> entered)
             return $"Write it like Lost coin={Style.Written("0.50")}.";
         }
 
-        Read<Money> amount = Money.ParseSum(text[(at + 1)..], row.Left.Currency, Style);
+        Result<Money> amount = Money.ParseSum(text[(at + 1)..], row.Left.Currency, Style);
         return amount.Ok
             ? Enter(row, entry with { Missing = amount.Value, DifferenceName = CleanText.OneLine(text[..at]).Trim() })
             : amount.Fault;

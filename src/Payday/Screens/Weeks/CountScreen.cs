@@ -4,6 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Pots;
 using Payday.Reports;
@@ -224,7 +225,7 @@ internal sealed class CountScreen : CursorScreen
     private Way Confirm()
     {
         string done = $"{"pot".ToQuantity(Plan.Counted)} counted, {Shown(Plan.Spent)} spent.";
-        Read<bool> goesOn = work.Confirm();
+        Result<bool> goesOn = work.Confirm();
         if (!goesOn.Ok)
         {
             Message = Refused(goesOn.Fault);

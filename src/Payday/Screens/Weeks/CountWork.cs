@@ -2,6 +2,8 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
+using Payday.Core.Ids;
 using Payday.Screens.Shell;
 
 namespace Payday.Screens.Weeks;
@@ -24,32 +26,32 @@ internal sealed class CountWork
 
     /// <summary>Keeps what was entered for a pot.</summary>
     /// <returns>Whether it can be confirmed so.</returns>
-    public bool Enter(string potId, CountEntry entry)
+    public bool Enter(PotId potId, CountEntry entry)
     {
         Keep(Plan.Draft.With(potId, entry));
         return Plan.Rows.Single(row => row.Pot.Id == potId).Fault is null;
     }
 
     /// <summary>Keeps the pot uncounted.</summary>
-    public void Clear(string potId) => Keep(Plan.Draft.Without(potId));
+    public void Clear(PotId potId) => Keep(Plan.Draft.Without(potId));
 
     /// <summary>Counts for another day; what was entered was for the day before.</summary>
     public void CountFor(LocalDate date) => Keep(date == Plan.Draft.Date ? Plan.Draft : new CountDraft(date));
 
     /// <summary>Writes the count to the ledger, and begins that of the next week that is over.</summary>
     /// <returns>Whether there is such a week; or why nothing was written.</returns>
-    public Read<bool> Confirm()
+    public Result<bool> Confirm()
     {
-        Read<Book> after = Plan.Confirm();
+        Result<Book> after = Plan.Confirm();
         if (!after.Ok)
         {
-            return Read.Refused<bool>(after.Fault);
+            return Result.Refused<bool>(after.Fault);
         }
 
         LocalDate counted = Plan.Draft.Date;
         Session.Take(after.Value);
         Plan = CountPlan.Of(Session.Book, CountWeeks.Begun(Session.Book, Session.Today, counted));
-        return Read.Of(CountWeeks.Open(Session.Book, Session.Today).Any(week => week.LastDay > counted));
+        return Result.Of(CountWeeks.Open(Session.Book, Session.Today).Any(week => week.LastDay > counted));
     }
 
     private void Keep(CountDraft draft)

@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CashReturns;
+using Payday.Core.Faults;
 using Payday.Printing;
 using Payday.Screens.Frames;
 using Payday.Screens.Routines;
@@ -51,7 +52,7 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
 
     private Way Confirm()
     {
-        Read<Book> after = plan.Confirm(session.Today);
+        Result<Book> after = plan.Confirm(session.Today);
         if (!after.Ok)
         {
             Message = after.Fault;
@@ -65,7 +66,7 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
 
     private Way Print()
     {
-        Read<string> printed = new LinePrinter(Environment.GetEnvironmentVariable("PATH")).Print(Slip.Lines, null, ascii: false);
+        Result<string> printed = new LinePrinter(Environment.GetEnvironmentVariable("PATH")).Print(Slip.Lines, null, ascii: false);
         Message = printed.Ok ? "Handed to the printer." : printed.Fault;
         return Way.Stay;
     }
@@ -73,8 +74,8 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
     private string? Save(string path)
     {
         var fonts = MachineFonts.OfSystem();
-        Read<string> saved = OutputFile.Write(session.Folder, path, PdfPaper.Render(Slip, PaperSize.A6, "Deposit", fonts), replace: false);
+        Result<string> saved = OutputFile.Write(session.Folder, path, PdfPaper.Render(Slip, PaperSize.A6, "Deposit", fonts), replace: false);
         Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value)}. {PdfPaper.Lacks(Slip, fonts)}".TrimEnd() : "";
-        return saved.Fault?.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
+        return ((string?)saved.Fault)?.Replace(", or say that it may be replaced", "", StringComparison.Ordinal);
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -68,7 +69,7 @@ internal sealed class DifferencesScreen(BookSession session) : CursorScreen
             return Way.Stay;
         }
 
-        Read<Book> after = Differences.Reopen(session.Book, last, session.Today);
+        Result<Book> after = Differences.Reopen(session.Book, last, session.Today);
         if (after.Ok)
         {
             session.Take(after.Value);
@@ -80,7 +81,7 @@ internal sealed class DifferencesScreen(BookSession session) : CursorScreen
 
     private Way Settle(DifferenceEnd how)
     {
-        Read<Book> after = Differences.Settle(session.Book, Open[Cursor].Number, how, session.Today);
+        Result<Book> after = Differences.Settle(session.Book, Open[Cursor].Number, how, session.Today);
         if (after.Ok)
         {
             session.Take(after.Value);

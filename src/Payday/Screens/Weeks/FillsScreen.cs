@@ -3,6 +3,7 @@ using Humanizer;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -126,7 +127,7 @@ internal sealed class FillsScreen : CursorScreen
 
     private Way Mark(FillState state)
     {
-        Read<Book> after = WalletFills.Mark(session.Book, Here!.Key, state, WalletFills.DoneOn(Here.Key, session.Today));
+        Result<Book> after = WalletFills.Mark(session.Book, Here!.Key, state, WalletFills.DoneOn(Here.Key, session.Today));
         if (!after.Ok)
         {
             Message = after.Fault;
@@ -147,7 +148,7 @@ internal sealed class FillsScreen : CursorScreen
             return Way.Stay;
         }
 
-        Read<Book> after = WalletFills.Unmark(session.Book, key, session.Today);
+        Result<Book> after = WalletFills.Unmark(session.Book, key, session.Today);
         if (after.Ok)
         {
             session.Take(after.Value);
@@ -160,7 +161,7 @@ internal sealed class FillsScreen : CursorScreen
     private Way All()
     {
         int waiting = WalletFills.Waiting(session.Book, session.Today).Length;
-        Read<Book> after = WalletFills.FillAll(session.Book, session.Today);
+        Result<Book> after = WalletFills.FillAll(session.Book, session.Today);
         if (after.Ok && waiting > 0)
         {
             session.Take(after.Value);

@@ -5,6 +5,8 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.CardPurchases;
+using Payday.Core.Faults;
+using Payday.Core.Ids;
 using Payday.Reports;
 using Payday.Screens.Shell;
 using Payday.Text;
@@ -21,10 +23,10 @@ internal sealed class PurchaseForm : CursorScreen
 
     private readonly BookSession session;
     private readonly CardPurchase? changes;
-    private readonly ImmutableArray<string?> pots;
+    private readonly ImmutableArray<PotId?> pots;
     private string what;
     private Money? amount;
-    private string? potId;
+    private PotId? potId;
     private bool potChosen;
     private LocalDate? typed;
 
@@ -141,7 +143,7 @@ internal sealed class PurchaseForm : CursorScreen
 
     private string? TakeAmount(string text)
     {
-        Read<Money> read = Money.ParseSum(text, session.Book.Household.Currency, session.Style);
+        Result<Money> read = Money.ParseSum(text, session.Book.Household.Currency, session.Style);
         if (!read.Ok)
         {
             return read.Fault;
@@ -159,7 +161,7 @@ internal sealed class PurchaseForm : CursorScreen
 
     private string? TakeDay(string text)
     {
-        Read<LocalDate> day = TypedDate.Parse(text, session.Today, session.Book.Household.Settings.DateOrder);
+        Result<LocalDate> day = TypedDate.Parse(text, session.Today, session.Book.Household.Settings.DateOrder);
         if (!day.Ok)
         {
             return day.Fault;
@@ -174,9 +176,9 @@ internal sealed class PurchaseForm : CursorScreen
         return null;
     }
 
-    private PickScreen<string?> Picks() => new(
+    private PickScreen<PotId?> Picks() => new(
         "Which pot",
-        [.. pots.Select(pot => new PickItem<string?>(pot, WeekText.PotName(session.Book, pot), Place(pot)))],
+        [.. pots.Select(pot => new PickItem<PotId?>(pot, WeekText.PotName(session.Book, pot), Place(pot)))],
         potId,
         pot =>
         {
@@ -185,7 +187,7 @@ internal sealed class PurchaseForm : CursorScreen
             return Way.Back;
         });
 
-    private string Place(string? pot) => pot is null ? "account" : PotsReport.Place(session.Book.Household.Pots.Single(known => known.Id == pot));
+    private string Place(PotId? pot) => pot is null ? "account" : PotsReport.Place(session.Book.Household.Pots.Single(known => known.Id == pot));
 
     private Way Enter()
     {
@@ -197,7 +199,7 @@ internal sealed class PurchaseForm : CursorScreen
         }
 
         var entry = new PurchaseEntry(Date, potId, paid, what);
-        Read<Book> after = changes is null
+        Result<Book> after = changes is null
             ? Purchasing.Enter(session.Book, entry)
             : Purchasing.Change(session.Book, changes.Number, entry, session.Today);
         if (!after.Ok)

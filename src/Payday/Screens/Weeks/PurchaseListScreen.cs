@@ -5,6 +5,8 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
+using Payday.Core.Faults;
+using Payday.Core.Ids;
 using Payday.Files;
 using Payday.Lists;
 using Payday.Reports;
@@ -93,7 +95,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     {
         if (Here is { } line)
         {
-            string?[] pots = [.. session.Book.Household.Pots.Select(pot => pot.Id), null];
+            PotId?[] pots = [.. session.Book.Household.Pots.Select(pot => pot.Id), null];
             int now = line.IsOpen ? pots.Length - 1 : Array.IndexOf(pots, line.Entry.PotId);
             int next = NextName.From([.. pots.Select(pot => WeekText.PotName(session.Book, pot))], now, text);
             if (WeekText.PotName(session.Book, pots[next]).StartsWith(text, StringComparison.OrdinalIgnoreCase))
@@ -136,7 +138,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
 
     private string? FromFile(string path)
     {
-        Read<string> text = InputFile.Text(path.Trim(), ListCells.MostBytes);
+        Result<string> text = InputFile.Text(path.Trim(), ListCells.MostBytes);
         if (text.Ok)
         {
             Read(text.Value);
@@ -145,11 +147,11 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
         return text.Fault;
     }
 
-    private PickScreen<string?> Picks(PurchaseLine line) => new(
+    private PickScreen<PotId?> Picks(PurchaseLine line) => new(
         $"{Day(line.Entry.Date)}, {line.Entry.Amount.ToString(session.Style)}: which pot",
         [
-            .. session.Book.Household.Pots.Select(pot => new PickItem<string?>(pot.Id, pot.Name, PotsReport.Place(pot))),
-            new PickItem<string?>(null, "Buffer", "account"),
+            .. session.Book.Household.Pots.Select(pot => new PickItem<PotId?>(pot.Id, pot.Name, PotsReport.Place(pot))),
+            new PickItem<PotId?>(null, "Buffer", "account"),
         ],
         line.IsOpen ? session.Book.Household.Pots.FirstOrDefault()?.Id : line.Entry.PotId,
         pot =>
@@ -179,7 +181,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
             return Way.Stay;
         }
 
-        Read<Book> after = PurchaseList.Enter(session.Book, Lines);
+        Result<Book> after = PurchaseList.Enter(session.Book, Lines);
         if (!after.Ok)
         {
             Message = after.Fault;

@@ -1,5 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Undo;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -17,7 +18,7 @@ namespace Payday.Screens.Weeks;
 /// <param name="take">Takes it back.</param>
 /// <param name="done">What is said once it is.</param>
 internal sealed class TakeBackScreen(
-    BookSession session, string title, IEnumerable<string> texts, Obstacle? obstacle, Func<Read<Book>> take, string done) : PageScreen
+    BookSession session, string title, IEnumerable<string> texts, Obstacle? obstacle, Func<Result<Book>> take, string done) : PageScreen
 {
     private string? fault = obstacle is null ? null : TakeBackWays.WithKeys(obstacle);
 
@@ -36,7 +37,7 @@ internal sealed class TakeBackScreen(
 
     private Way Take()
     {
-        Read<Book> after = take();
+        Result<Book> after = take();
         if (!after.Ok)
         {
             fault = after.Fault;

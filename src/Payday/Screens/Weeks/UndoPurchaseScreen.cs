@@ -1,6 +1,7 @@
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
+using Payday.Core.Faults;
 using Payday.Core.Undo;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -14,7 +15,7 @@ namespace Payday.Screens.Weeks;
 internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purchase) : PageScreen
 {
     private readonly Obstacle? obstacle = Purchasing.InTheWay(session.Book, purchase.Number);
-    private readonly Read<Book> undone = Purchasing.Undo(session.Book, purchase.Number, session.Today);
+    private readonly Result<Book> undone = Purchasing.Undo(session.Book, purchase.Number, session.Today);
 
     /// <inheritdoc/>
     public override string Title => $"Undo card purchase {purchase.Number}";

@@ -2,6 +2,7 @@ using System.Drawing;
 using NodaTime;
 using Payday.Core.Bills;
 using Payday.Core.Calendar;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 
 namespace Payday.Tests.Screens.Setup;
@@ -24,7 +25,7 @@ public sealed class SetupChangeTests : IDisposable
         Hand.To("Day").Type("2nd tuesday");
 
         Bill bill = demo.Stored.Household.Bills[^1];
-        Assert.Equal(("Piano lessons", "piano-lessons", "45.00"), (bill.Name, bill.Id, bill.Amount.ToPlain()));
+        Assert.Equal(("Piano lessons", "piano-lessons", "45.00"), (bill.Name, bill.Id.Text, bill.Amount.ToPlain()));
         Assert.Equal(new Schedule.Monthly(new MonthDay.NthWeekday(2, IsoDayOfWeek.Tuesday)), bill.Schedule);
     }
 
@@ -45,7 +46,7 @@ public sealed class SetupChangeTests : IDisposable
     public void Debt_AfterAPayment_ShowsWhatIsOwedNowAndWhatWasAtFirst()
     {
         demo.CloseOne();
-        string now = demo.Session.Book.Ledger.Balances.OwedOn("sofa-card").ToString(demo.Session.Style);
+        string now = demo.Session.Book.Ledger.Balances.OwedOn(new DebtId("sofa-card")).ToString(demo.Session.Style);
         string[] list = Hand.To("Debts").Press("Enter").Shown(new Size(80, 24));
         string[] form = Hand.Press("Enter").To("Owed now").Shown(new Size(80, 24));
 
@@ -101,7 +102,7 @@ public sealed class SetupChangeTests : IDisposable
     [Fact]
     public void Move_AfterANewOneWasBegunAndLeft_MovesTheLast()
     {
-        string last = demo.Household.Bills[^1].Id;
+        BillId last = demo.Household.Bills[^1].Id;
 
         Hand.To("Bills").Press("Enter", "a", "Esc", "Esc", "Shift+Up");
 
@@ -121,11 +122,11 @@ public sealed class SetupChangeTests : IDisposable
     [Fact]
     public void TakeOut_APotBeforeAnyPayday_GoesAfterAQuestion()
     {
-        string id = demo.Household.Pots[0].Id;
+        string id = demo.Household.Pots[0].Id.Text;
 
         Hand.To("Pots").Press("Enter", "x", "Enter");
 
-        Assert.DoesNotContain(demo.Stored.Household.Pots, pot => pot.Id == id);
+        Assert.DoesNotContain(demo.Stored.Household.Pots, pot => pot.Id == new PotId(id));
         Assert.Equal("Pots", Hand.Top.Title);
     }
 

@@ -1,9 +1,12 @@
 using System.Collections.Immutable;
 using System.Drawing;
 using NodaTime;
+using NodaTime.Text;
 using Payday.Commands;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Drafts;
+using Payday.Core.Faults;
 using Payday.Core.Routines;
 using Payday.Screens.Home;
 using Payday.Screens.Routines;
@@ -62,7 +65,7 @@ public sealed class FirstStartTests : IDisposable
         Book book = store.Load()!;
         Assert.Equal(("Alder flat", "EUR", "712.40"), (book.Household.Name, book.Household.Currency.Code, book.Household.Opening.Account.ToPlain()));
         Assert.Equal(2, book.Household.Opening.NotesOnHand[2000]);
-        Read<RoutinePlan> plan = Routine.Plan(book, new RoutineDraft(Routine.Next(book).Value));
+        Result<RoutinePlan> plan = Routine.Plan(book, new RoutineDraft(Routine.Next(book).Value));
         Assert.Equal("1840.50", plan.Value!.Income.CameIn.ToPlain());
         Assert.IsType<RoutineScreen>(hand.Press("Enter").Top);
         Golden.Equal("first-start", story);
@@ -94,9 +97,9 @@ public sealed class FirstStartTests : IDisposable
     public void Currency_TypedAgainAsItWas_KeepsWhatWasChangedSince()
     {
         Hand hand = Begun().Press("Enter").Type("Alder flat", "usd").Press("Right").Type("50 20").Press("Left").To("Currency").Type("USD");
-        Assert.Equal(["50", "20"], new DraftWork(store, () => Today).Notes);
+        Assert.Equal([50, 20], new DraftWork(store, () => Today).Notes);
         hand.To("Currency").Type("EUR");
-        Assert.NotEqual(["50", "20"], new DraftWork(store, () => Today).Notes);
+        Assert.NotEqual([50, 20], new DraftWork(store, () => Today).Notes);
     }
 
     [Fact]
@@ -116,7 +119,7 @@ public sealed class FirstStartTests : IDisposable
     public void Date_InFigures_IsReadAsTheHouseholdsRegionReadsIt(string code, string date)
     {
         Begun().Press("Enter").Type("Alder flat", code).Press("Esc").To("What is there now").Press("Enter").To("Counted on").Type("10/9/2026");
-        Assert.Equal(date, new DraftWork(store, () => Today).Root["start"]!.ToString());
+        Assert.Equal(date, LocalDatePattern.Iso.Format(new DraftWork(store, () => Today).Draft.Start!.Value));
     }
 
     [Fact]
@@ -138,8 +141,8 @@ public sealed class FirstStartTests : IDisposable
         Golden.Equal("begun-80x24", hand.Shown(Complete));
         hand.To("First day").Type("1", "15");
 
-        Assert.Equal("Mira, bakery", Assert.Single(new DraftWork(store, () => Today).Items("sources"))["name"]!.ToString());
-        Assert.Null(new DraftWork(store, () => Today).Begun("sources"));
+        Assert.Equal("Mira, bakery", Assert.Single(new DraftWork(store, () => Today).Draft.Sources!.Value).Name);
+        Assert.Equal(BegunItems.None, new DraftWork(store, () => Today).Begun);
         Assert.DoesNotContain("begun", File.ReadAllText(DraftFile), StringComparison.Ordinal);
     }
 
@@ -148,7 +151,7 @@ public sealed class FirstStartTests : IDisposable
     {
         Begun().Press("Enter").Type("Alder flat", "USD").Press("Right", "Right", "a").Type("Mira, bakery");
         Begun().To("Who pays").Press("Enter", "a", "Del").Type("Jon, lodger");
-        Assert.Equal("Jon, lodger", new DraftWork(store, () => Today).Begun("sources")!["name"]!.ToString());
+        Assert.Equal("Jon, lodger", new DraftWork(store, () => Today).Begun.Source!.Name);
     }
 
     [Fact]
@@ -212,7 +215,7 @@ public sealed class FirstStartTests : IDisposable
     {
         Begun().Press("Enter").Type("Alder flat", "EUR").To("Currency").Type("jpy");
 
-        Assert.Equal(["10000", "5000", "2000", "1000"], new DraftWork(store, () => Today).Notes);
+        Assert.Equal([10_000, 5_000, 2_000, 1_000], new DraftWork(store, () => Today).Notes);
     }
 
     [Fact]

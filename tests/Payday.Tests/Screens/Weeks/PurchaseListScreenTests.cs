@@ -26,7 +26,7 @@ public sealed class PurchaseListScreenTests : IDisposable
         hand.Press("Ctrl+X", "Right");
 
         Assert.Equal(3, demo.Session.Book.Weeks.Purchases.Length);
-        Assert.Equal("food", demo.Session.Book.Weeks.Purchases[1].PotId);
+        Assert.Equal("food", demo.Session.Book.Weeks.Purchases[1].PotId?.Text);
     }
 
     [Fact]

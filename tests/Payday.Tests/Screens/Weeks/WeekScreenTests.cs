@@ -6,6 +6,7 @@ using Payday.Core.CardPurchases;
 using Payday.Core.CashReturns;
 using Payday.Core.Counts;
 using Payday.Core.Fills;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Screens.Home;
@@ -77,7 +78,7 @@ public sealed class WeekScreenTests : IDisposable
     [Fact]
     public void UndoPurchase_SeenByACount_NamesTheCountAndTheKeys()
     {
-        demo.Session.Take(Purchasing.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), "food", Cents(1200), "shop")).Value!);
+        demo.Session.Take(Purchasing.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), new PotId("food"), Cents(1200), "shop")).Value!);
         On(new HomeScreen(demo.Session)).Press("w").Type("21").Press("c");
 
         string shown = Page(On(new HomeScreen(demo.Session)).Press("b", "u"));
@@ -98,7 +99,7 @@ public sealed class WeekScreenTests : IDisposable
     [Fact]
     public void Fills_AfterAPurchaseLargerThanTheWallet_SayWhatTheyMove()
     {
-        demo.Session.Take(Purchasing.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), "food", Cents(30000), "feast")).Value!);
+        demo.Session.Take(Purchasing.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), new PotId("food"), Cents(30000), "feast")).Value!);
 
         string shown = Page(On(new FillsScreen(demo.Session)).To("left of"));
         Assert.Contains("110.00  left of 205.00", shown, StringComparison.Ordinal);
@@ -109,13 +110,13 @@ public sealed class WeekScreenTests : IDisposable
     [Fact]
     public void Return_TakenBack_IsOwedAgain()
     {
-        demo.Session.Take(Purchasing.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), "food", Cents(1200), "shop")).Value!);
-        Money owed = PotMoney.OwedBack(demo.Session.Book.Ledger.Balances, "food");
+        demo.Session.Take(Purchasing.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), new PotId("food"), Cents(1200), "shop")).Value!);
+        Money owed = PotMoney.OwedBack(demo.Session.Book.Ledger.Balances, new PotId("food"));
         demo.Session.Take(ReturnPlan.Of(demo.Session.Book, ReturnDraft.AsPlanned).Confirm(Friday13March).Value!);
 
         On(new HomeScreen(demo.Session)).Press("r", "u", "Enter");
 
-        Assert.Equal(owed, PotMoney.OwedBack(demo.Session.Book.Ledger.Balances, "food"));
+        Assert.Equal(owed, PotMoney.OwedBack(demo.Session.Book.Ledger.Balances, new PotId("food")));
     }
 
     [Fact]

@@ -1,35 +1,29 @@
-using System.Text.Json.Nodes;
+using System.Globalization;
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 
 namespace Payday.Screens.Setup.Fields;
 
 /// <summary>An amount in the household's currency; a sum such as 12.50+3 is taken.</summary>
-/// <param name="aboveZero">Whether zero is refused too.</param>
-internal sealed class AmountType(bool aboveZero = false) : FieldType
+internal sealed class AmountType : FieldType<decimal?>
 {
-    /// <inheritdoc/>
-    public override string Show(JsonNode value, SetupWork work)
+    /// <summary>An amount as the household writes it, with all decimals of its currency.</summary>
+    public static string Shown(decimal amount, SetupFacts facts)
     {
-        Read<Money> amount = Money.ParsePlain(value.ToString(), work.Currency);
-        return amount.Ok ? amount.Value.ToString(work.Style) : value.ToString();
+        // A currency that changes has left amounts behind that it may not have room for.
+        string decimals = new('0', facts.Currency.Decimals);
+        string plain = amount.ToString("0." + decimals + "##########", CultureInfo.InvariantCulture);
+        Result<Money> money = Money.ParsePlain(plain, facts.Currency);
+        return money.Ok ? money.Value.ToString(facts.Style) : facts.Style.Written(plain);
     }
 
     /// <inheritdoc/>
-    public override Read<JsonNode> Take(string text, SetupWork work)
+    public override string Show(decimal? value, SetupFacts facts) => Shown(value!.Value, facts);
+
+    /// <inheritdoc/>
+    public override Result<decimal?> Take(string text, SetupFacts facts)
     {
-        Read<Money> amount = Money.ParseSum(text, work.Currency, work.Style);
-        if (!amount.Ok)
-        {
-            return Read.Refused<JsonNode>(amount.Fault);
-        }
-
-        if (amount.Value.IsNegative)
-        {
-            return Read.Refused<JsonNode>("An amount below zero has no place here.");
-        }
-
-        return aboveZero && amount.Value.IsZero
-            ? Read.Refused<JsonNode>("Zero has no place here; write an amount above it.")
-            : Read.Of(Text(amount.Value.ToPlain()));
+        Result<Money> amount = Money.ParseSum(text, facts.Currency, facts.Style);
+        return amount.Ok ? Result.Of<decimal?>(amount.Value.ToDecimal()) : Result.Refused<decimal?>(amount.Fault);
     }
 }

@@ -1,38 +1,24 @@
 using System.Collections.Immutable;
-using System.Text.Json.Nodes;
-using Payday.Core.Amounts;
+using Payday.Core.Drafts;
+using Payday.Core.Faults;
 
 namespace Payday.Screens.Setup.Fields;
 
 /// <summary>One of a few values.</summary>
+/// <typeparam name="T">The value.</typeparam>
 /// <param name="choices">The values, for the household as it stands.</param>
-internal sealed class ChoiceType(Func<SetupWork, ImmutableArray<Choice>> choices) : FieldType
+internal sealed class ChoiceType<T>(Func<SetupFacts, ImmutableArray<Choice<T>>> choices) : FieldType<T>
 {
-    /// <summary>Words of the household file, each with what the person reads.</summary>
-    public static ChoiceType Of(params (string Word, string Label)[] words)
-    {
-        ImmutableArray<Choice> all = [.. words.Select(word => new Choice(word.Label, Text(word.Word)))];
-        return new ChoiceType(_ => all);
-    }
-
-    /// <summary>Yes or no.</summary>
-    public static ChoiceType YesNo() => new(_ => [new("yes", JsonValue.Create(true)), new("no", JsonValue.Create(false))]);
-
-    /// <summary>A note in use, or none of them.</summary>
-    /// <param name="none">What the person reads where there is none.</param>
-    public static ChoiceType Note(string none) => new(work =>
-        [new(none, null), .. work.Notes.Select(note => new Choice(PiecesType.Shown(note, work), Text(note)))]);
+    /// <inheritdoc/>
+    public override ImmutableArray<Choice<T>> Choices(SetupFacts facts) => choices(facts);
 
     /// <inheritdoc/>
-    public override ImmutableArray<Choice> Choices(SetupWork work) => choices(work);
+    public override string Show(T value, SetupFacts facts) =>
+        Choices(facts).FirstOrDefault(choice => EqualityComparer<T>.Default.Equals(choice.Value, value))?.Label ?? value!.ToString()!;
 
     /// <inheritdoc/>
-    public override string Show(JsonNode value, SetupWork work) =>
-        Choices(work).FirstOrDefault(choice => JsonNode.DeepEquals(choice.Value, value))?.Label ?? value.ToString();
-
-    /// <inheritdoc/>
-    public override Read<JsonNode> Take(string text, SetupWork work) =>
-        Choices(work).FirstOrDefault(choice => string.Equals(choice.Label, text.Trim(), StringComparison.OrdinalIgnoreCase))?.Value is { } value
-            ? Read.Of(value.DeepClone())
-            : Read.Refused<JsonNode>($"'{Shown(text)}' is none of {string.Join(" / ", Choices(work).Select(choice => choice.Label))}.");
+    public override Result<T> Take(string text, SetupFacts facts) =>
+        Choices(facts).FirstOrDefault(choice => string.Equals(choice.Label, text.Trim(), StringComparison.OrdinalIgnoreCase)) is { } chosen
+            ? Result.Of(chosen.Value)
+            : Result.Refused<T>(new TypedFault.NotAChoice(text, [.. Choices(facts).Select(choice => choice.Label)]));
 }

@@ -1,20 +1,20 @@
 using System.Globalization;
-using System.Text.Json.Nodes;
-using Payday.Core.Amounts;
+using Payday.Core.Drafts;
+using Payday.Core.Faults;
 
 namespace Payday.Screens.Setup.Fields;
 
 /// <summary>A whole number.</summary>
-/// <param name="least">The least that is taken.</param>
-/// <param name="most">The most that is taken.</param>
-internal sealed class CountType(int least, int most) : FieldType
+/// <param name="least">The least that fits, to say so.</param>
+/// <param name="most">The most that fits, to say so.</param>
+internal sealed class CountType(int least, int most) : FieldType<int?>
 {
     /// <inheritdoc/>
-    public override string Show(JsonNode value, SetupWork work) => value.ToString();
+    public override string Show(int? value, SetupFacts facts) => value!.Value.ToString(CultureInfo.InvariantCulture);
 
     /// <inheritdoc/>
-    public override Read<JsonNode> Take(string text, SetupWork work) =>
-        int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count >= least && count <= most
-            ? Read.Of<JsonNode>(JsonValue.Create(count))
-            : Read.Refused<JsonNode>(string.Create(CultureInfo.InvariantCulture, $"'{Shown(text)}' doesn't fit; write a whole number from {least} to {most}."));
+    public override Result<int?> Take(string text, SetupFacts facts) =>
+        int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int count)
+            ? Result.Of<int?>(count)
+            : Result.Refused<int?>(new TypedFault.NotACount(text, least, most));
 }

@@ -1,17 +1,18 @@
-using System.Text.Json.Nodes;
 using Payday.Core.Amounts;
+using Payday.Core.Drafts;
+using Payday.Core.Faults;
 
 namespace Payday.Screens.Setup.Fields;
 
 /// <summary>A currency by its code.</summary>
-internal sealed class CurrencyType : FieldType
+internal sealed class CurrencyType : FieldType<Currency?>
 {
     /// <inheritdoc/>
-    public override string Show(JsonNode value, SetupWork work) => value.ToString();
+    public override string Show(Currency? value, SetupFacts facts) => value!.Value.Code;
 
     /// <inheritdoc/>
-    public override Read<JsonNode> Take(string text, SetupWork work) =>
+    public override Result<Currency?> Take(string text, SetupFacts facts) =>
         Currency.TryFromCode(text.Trim().ToUpperInvariant(), out Currency currency) && currency != default
-            ? Read.Of(Text(currency.Code))
-            : Read.Refused<JsonNode>($"'{Shown(text)}' is no code known here; write USD, EUR, GBP or another of ISO 4217's.");
+            ? Result.Of<Currency?>(currency)
+            : Result.Refused<Currency?>(new TypedFault.NotACode(text));
 }

@@ -1,46 +1,40 @@
-using System.Text.Json.Nodes;
+using System.Collections.Immutable;
 using NodaTime;
 using NodaTime.Text;
-using Payday.Core.Amounts;
-using Payday.Store.Fields;
+using Payday.Core.Drafts;
+using Payday.Core.Faults;
 
 namespace Payday.Screens.Setup.Fields;
 
 /// <summary>Dates with blanks between them.</summary>
-internal sealed class DatesType : FieldType
+internal sealed class DatesType : FieldType<ImmutableArray<LocalDate>?>
 {
-    private const int MostDates = 500;
-
     /// <inheritdoc/>
     public override int MostTyped => Shell.CellEdit.Long;
 
     /// <inheritdoc/>
-    public override string Show(JsonNode value, SetupWork work) =>
-        value is JsonArray dates ? string.Join(' ', dates.Select(date => date?.ToString())) : value.ToString();
+    public override string Show(ImmutableArray<LocalDate>? value, SetupFacts facts) => string.Join(' ', value!.Value.Select(LocalDatePattern.Iso.Format));
 
     /// <inheritdoc/>
-    public override Read<JsonNode> Take(string text, SetupWork work)
+    public override Result<ImmutableArray<LocalDate>?> Take(string text, SetupFacts facts)
     {
         // A date with its month's name has blanks in it.
         char[] between = text.Any(char.IsLetter) ? [',', ';'] : [' ', ',', ';'];
         string[] words = text.Split(between, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        if (words.Length is 0 or > MostDates)
-        {
-            return Read.Refused<JsonNode>($"Write 1 to {MostDates} dates like 2026-03-05, with blanks between them, or like 5 Mar 2026, with commas.");
-        }
-
         var dates = new SortedSet<LocalDate>();
         foreach (string word in words)
         {
-            Read<LocalDate> date = DateType.Date(word, work);
+            Result<LocalDate?> date = DateType.One(word, facts);
             if (!date.Ok)
             {
-                return Read.Refused<JsonNode>($"'{Shown(word)}': {date.Fault}");
+                return Result.Refused<ImmutableArray<LocalDate>?>(new TypedFault.NotADate(word, date.Fault!));
             }
 
-            dates.Add(date.Value);
+            dates.Add(date.Value!.Value);
         }
 
-        return Read.Of<JsonNode>(new JsonArray([.. dates.Select(date => Text(LocalDatePattern.Iso.Format(date)))]));
+        return dates.Count == 0
+            ? Result.Refused<ImmutableArray<LocalDate>?>(new TypedFault.NoDates())
+            : Result.Of<ImmutableArray<LocalDate>?>([.. dates]);
     }
 }

@@ -1,46 +1,46 @@
 using System.Globalization;
-using System.Text.Json.Nodes;
 using NodaTime;
-using Payday.Core.Amounts;
+using Payday.Core.Calendar;
+using Payday.Core.Drafts;
+using Payday.Core.Faults;
 
 namespace Payday.Screens.Setup.Fields;
 
 /// <summary>A day of the month: 15, last, last working day, or 2nd Friday.</summary>
-internal sealed class DayType : FieldType
+internal sealed class DayType : FieldType<MonthDay?>
 {
     private static readonly string[] Nths = ["1st", "2nd", "3rd", "4th", "5th"];
     private static readonly string[] NthWords = ["first", "second", "third", "fourth", "fifth"];
 
     /// <inheritdoc/>
-    public override string Show(JsonNode value, SetupWork work) => value switch
+    public override string Show(MonthDay? value, SetupFacts facts) => value switch
     {
-        JsonObject nth when nth["nth"]?.ToString() is [>= '1' and <= '5'] digit => $"{Nths[digit[0] - '1']} {nth["weekday"]}",
-        JsonValue day when day.ToString() == "lastWorkingDay" => "last working day",
-        _ => value.ToString(),
+        MonthDay.NthWeekday nth => $"{Nths[nth.Nth - 1]} {nth.Weekday}",
+        MonthDay.LastWorkingDay => "last working day",
+        MonthDay.Last => "last",
+        MonthDay.Numbered numbered => numbered.Day.ToString(CultureInfo.InvariantCulture),
+        _ => throw new ArgumentOutOfRangeException(nameof(value)),
     };
 
     /// <inheritdoc/>
-    public override Read<JsonNode> Take(string text, SetupWork work)
+    public override Result<MonthDay?> Take(string text, SetupFacts facts)
     {
         string[] words = text.ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        return words switch
+        MonthDay? day = words switch
         {
-            ["last"] or ["last", "day"] => Read.Of(Text("last")),
-            ["last", "working", "day"] => Read.Of(Text("lastWorkingDay")),
-            [string day] when Number(day, 31) is { } number => Read.Of<JsonNode>(JsonValue.Create(number)),
-            [string nth, string weekday] when Nth(nth) is { } count && Weekday(weekday) is { } day => Read.Of<JsonNode>(new JsonObject
-            {
-                ["nth"] = count,
-                ["weekday"] = day.ToString(),
-            }),
-            _ => Read.Refused<JsonNode>($"'{Shown(text)}' is no day of a month; write 1 to 31, last, last working day, or 2nd Friday."),
+            ["last"] or ["last", "day"] => new MonthDay.Last(),
+            ["last", "working", "day"] => new MonthDay.LastWorkingDay(),
+            [string number] when Number(number, MonthDay.LastDay) is { } found => new MonthDay.Numbered(found),
+            [string nth, string weekday] when Nth(nth) is { } count && Weekday(weekday) is { } found => new MonthDay.NthWeekday(count, found),
+            _ => null,
         };
+        return day is null ? Result.Refused<MonthDay?>(new TypedFault.NotADay(text)) : Result.Of<MonthDay?>(day);
     }
 
     private static int? Nth(string word)
     {
         int at = Math.Max(Array.IndexOf(Nths, word), Array.IndexOf(NthWords, word));
-        return at >= 0 ? at + 1 : Number(word, Nths.Length);
+        return at >= 0 ? at + 1 : Number(word, MonthDay.LastNth);
     }
 
     private static int? Number(string word, int most) =>

@@ -1,31 +1,24 @@
 using System.Collections.Immutable;
-using System.Text.Json.Nodes;
-using Payday.Core.Amounts;
+using Payday.Core.Faults;
 
 namespace Payday.Screens.Setup.Fields;
 
 /// <summary>What a field of a form holds: how it is shown, typed and read.</summary>
-internal abstract class FieldType
+/// <typeparam name="T">The value; null where there is none.</typeparam>
+internal abstract class FieldType<T>
 {
-    /// <summary>The value as the form shows it.</summary>
-    public abstract string Show(JsonNode value, SetupWork work);
+    /// <summary>The value, which is there, as the form shows it.</summary>
+    public abstract string Show(T value, SetupFacts facts);
 
-    /// <summary>Reads what was typed.</summary>
-    /// <returns>The value as the household file holds it; or one sentence on what is wrong.</returns>
-    public abstract Read<JsonNode> Take(string text, SetupWork work);
+    /// <summary>Reads what was typed; whether it is one that fits is for the check of the household to say.</summary>
+    public abstract Result<T> Take(string text, SetupFacts facts);
 
-    /// <summary>The value as it stands there to be changed.</summary>
-    public virtual string Typed(JsonNode value, SetupWork work) => Show(value, work);
+    /// <summary>The value, which is there, as it stands there to be changed.</summary>
+    public virtual string Typed(T value, SetupFacts facts) => Show(value, facts);
 
     /// <summary>How many characters can be typed.</summary>
     public virtual int MostTyped => Shell.CellEdit.Usual;
 
     /// <summary>What can be chosen; empty where something is typed.</summary>
-    public virtual ImmutableArray<Choice> Choices(SetupWork work) => [];
-
-    /// <summary>A text as the file holds it.</summary>
-    protected static JsonNode Text(string text) => JsonValue.Create(text);
-
-    /// <summary>A text that was not typed in right, cut so that a sentence stays readable.</summary>
-    protected static string Shown(string text) => Store.Json.SafeText.Shown(text);
+    public virtual ImmutableArray<Choice<T>> Choices(SetupFacts facts) => [];
 }

@@ -1,45 +1,38 @@
-using System.Text.Json.Nodes;
+using System.Collections.Immutable;
 using Payday.Core.Amounts;
-using Payday.Store.Json;
+using Payday.Core.Drafts;
+using Payday.Core.Faults;
+using Payday.Store.Formats;
 
 namespace Payday.Screens.Setup.Fields;
 
 /// <summary>Values of notes or coins, with blanks between them.</summary>
-internal sealed class PiecesType : FieldType
+internal sealed class PiecesType : FieldType<ImmutableArray<decimal>?>
 {
-    private const int Most = 30;
-
-    /// <summary>A value of the file as this household writes it.</summary>
-    public static string Shown(string piece, SetupWork work) => piece.Replace(".", work.Style.DecimalMark, StringComparison.Ordinal);
+    /// <summary>A value as this household writes it.</summary>
+    public static string Shown(decimal piece, SetupFacts facts) => facts.Style.Written(FileValues.PieceText(piece, facts.Currency));
 
     /// <inheritdoc/>
-    public override string Show(JsonNode value, SetupWork work) =>
-        value is JsonArray pieces ? string.Join(' ', pieces.Select(piece => Shown(piece?.ToString() ?? "", work))) : value.ToString();
+    public override string Show(ImmutableArray<decimal>? value, SetupFacts facts) => string.Join(' ', value!.Value.Select(piece => Shown(piece, facts)));
 
     /// <inheritdoc/>
-    public override Read<JsonNode> Take(string text, SetupWork work)
+    public override Result<ImmutableArray<decimal>?> Take(string text, SetupFacts facts)
     {
         string[] words = [.. text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(word => word.TrimEnd(',', ';')).Where(word => word.Length > 0)];
-        if (words.Length is 0 or > Most)
-        {
-            return Read.Refused<JsonNode>($"Write 1 to {Most} values with blanks between them, such as 50 20 10 5.");
-        }
-
-        var pieces = new SortedSet<Money>();
+        var pieces = ImmutableArray.CreateBuilder<decimal>();
         foreach (string word in words)
         {
-            Read<Money> piece = Money.Parse(word, work.Currency, work.Style);
+            Result<Money> piece = Money.Parse(word, facts.Currency, facts.Style);
             if (!piece.Ok)
             {
-                return Read.Refused<JsonNode>(piece.Fault);
+                return Result.Refused<ImmutableArray<decimal>?>(piece.Fault);
             }
 
-            if (!piece.Value.IsPositive || !pieces.Add(piece.Value))
-            {
-                return Read.Refused<JsonNode>($"{FieldType.Shown(word)} {(piece.Value.IsPositive ? "stands there twice; write it once." : "is no value of a note or coin; write one above zero.")}");
-            }
+            pieces.Add(piece.Value.ToDecimal());
         }
 
-        return Read.Of<JsonNode>(new JsonArray([.. pieces.Reverse().Select(piece => Text(JsonWriting.PieceText(piece)))]));
+        return pieces.Count == 0
+            ? Result.Refused<ImmutableArray<decimal>?>(new TypedFault.NoPieces())
+            : Result.Of<ImmutableArray<decimal>?>([.. pieces.OrderDescending()]);
     }
 }

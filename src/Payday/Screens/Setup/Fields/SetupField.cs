@@ -1,32 +1,64 @@
-using System.Text.Json.Nodes;
+using System.Collections.Immutable;
+using Payday.Core.Drafts;
+using Payday.Core.Faults;
 
 namespace Payday.Screens.Setup.Fields;
 
 /// <summary>A field of a form.</summary>
-/// <param name="Label">What it is called, in a word or three.</param>
-/// <param name="Path">Where its value stands in the item.</param>
-/// <param name="Type">What it holds.</param>
-/// <param name="Help">What it is for, in a sentence or two.</param>
-internal sealed record SetupField(string Label, FieldPath Path, FieldType Type, string Help)
+/// <typeparam name="TPart">The part of a household's draft that the form is of.</typeparam>
+internal abstract record SetupField<TPart>
 {
-    /// <summary>Whether the item has this field, going by its other fields.</summary>
-    public Func<JsonObject, bool> Applies { get; init; } = _ => true;
+    /// <summary>What it is called, in a word or three.</summary>
+    public required string Label { get; init; }
 
-    /// <summary>Whether the item can't do without it.</summary>
-    public Func<JsonObject, bool> Needed { get; init; } = _ => true;
+    /// <summary>What it is for, in a sentence or two.</summary>
+    public required string Help { get; init; }
+
+    /// <summary>Where its value stands in the part, to know a fault of it by.</summary>
+    public required DraftPlace Place { get; init; }
+
+    /// <summary>Whether the part can't do without it.</summary>
+    public bool Needed { get; init; } = true;
+
+    /// <summary>Whether the part has this field, going by its others.</summary>
+    public Func<TPart, SetupFacts, bool> Applies { get; init; } = (_, _) => true;
 
     /// <summary>Why it can't be changed now, or null.</summary>
-    public Func<SetupWork, JsonObject, string?> Locked { get; init; } = (_, _) => null;
+    public Func<SetupFacts, TPart, string?> Locked { get; init; } = (_, _) => null;
 
-    /// <summary>Whether a choice makes sense for the item, going by its other fields.</summary>
-    public Func<JsonObject, Choice, bool> Offers { get; init; } = (_, _) => true;
+    /// <summary>What else of the part changes with it.</summary>
+    public Func<TPart, TPart> Then { get; init; } = part => part;
 
-    /// <summary>What else of the item changes with it.</summary>
-    public Action<JsonObject> Then { get; init; } = _ => { };
-
-    /// <summary>Whether only the form has it: the file says the same in another way.</summary>
-    public bool FormOnly { get; init; }
+    /// <summary>How many characters can be typed.</summary>
+    public abstract int MostTyped { get; }
 
     /// <summary>Whether it may be left empty.</summary>
-    public SetupField Optional() => this with { Needed = _ => false };
+    public SetupField<TPart> Optional() => this with { Needed = false };
+
+    /// <summary>Whether the part has nothing here.</summary>
+    public abstract bool IsEmpty(TPart part, SetupFacts facts);
+
+    /// <summary>What stands here; empty where nothing does.</summary>
+    public abstract string Show(TPart part, SetupFacts facts);
+
+    /// <summary>What stands here, to be changed; empty where nothing does.</summary>
+    public abstract string Typed(TPart part, SetupFacts facts);
+
+    /// <summary>The part with what was typed.</summary>
+    public abstract Result<TPart> Take(TPart part, string text, SetupFacts facts);
+
+    /// <summary>The part with nothing here.</summary>
+    public abstract TPart Cleared(TPart part);
+
+    /// <summary>What can be chosen here; empty where something is typed.</summary>
+    public abstract ImmutableArray<string> Choices(TPart part, SetupFacts facts);
+
+    /// <summary>Which of the choices stands here; below zero for none of them.</summary>
+    public abstract int Chosen(TPart part, SetupFacts facts);
+
+    /// <summary>The part with one of the choices.</summary>
+    public abstract TPart Choose(TPart part, int choice, SetupFacts facts);
+
+    /// <summary>Whether both hold the same here.</summary>
+    public abstract bool IsSame(TPart one, TPart other);
 }

@@ -1,27 +1,44 @@
 using System.Collections.Immutable;
-using System.Text.Json.Nodes;
+using Payday.Core.Calendar;
+using Payday.Core.Drafts;
 using Payday.Reports;
 using Payday.Screens.Setup.Fields;
-using Payday.Store.Fields;
+using Payday.Screens.Setup.Forms;
 using Payday.Text;
+using Members = Payday.Core.Drafts.BillDraft.Members;
 
 namespace Payday.Screens.Setup.Lists;
 
 /// <summary>What falls due.</summary>
-internal sealed record BillList() : SetupList(
-    "bills",
-    "bill",
-    "Bills",
-    "What falls due on known dates and is paid from the account.",
-    [
-        Name,
-        new("Amount", FieldPath.Of("amount"), new AmountType(), "What is usually due; the actual amount is confirmed each time."),
-        .. ScheduleFields.Of("Falls due"),
-        new("Essential", FieldPath.Of("essential"), ChoiceType.YesNo(), "Whether it keeps the household going, like shelter and power: it comes before all else when money is short."),
-        new SetupField("Set aside already", FieldPath.Of("setAside"), new AmountType(), "What the account already held for it at the start; empty for nothing.") { Locked = SinceStart }.Optional(),
-        Until,
-    ])
+internal sealed class BillList : ListOf<BillDraft>
 {
+    private static readonly SetupField<BillDraft> Until = EndField.Of(Members.Until);
+
+    public BillList()
+        : base(new(HouseholdDraft.Members.Bills, BegunItems.Members.Bill,
+        [
+            SetupFields.Name<BillDraft>(NameHelp),
+            SetupFields.Of("Amount", Members.Amount, new AmountType(), "What is usually due; the actual amount is confirmed each time."),
+            .. ScheduleFields.Of("Falls due", Members.Schedule, Members.Shift),
+            SetupFields.Of("Essential", Members.Essential, ChoiceTypes.Of((true, "yes"), (false, "no")), "Whether it keeps the household going, like shelter and power: it comes before all else when money is short."),
+            (SetupFields.Of("Set aside already", Members.SetAside, new AmountType(), "What the account already held for it at the start; empty for nothing.") with { Locked = StartLock.SinceStart }).Optional(),
+            Until,
+        ]))
+    {
+    }
+
+    /// <inheritdoc/>
+    public override string Noun => "bill";
+
+    /// <inheritdoc/>
+    public override string Title => "Bills";
+
+    /// <inheritdoc/>
+    public override string Help => "What falls due on known dates and is paid from the account.";
+
+    /// <inheritdoc/>
+    public override string Instead => "d ends it on a date.";
+
     /// <inheritdoc/>
     public override bool HasEnd => true;
 
@@ -29,10 +46,15 @@ internal sealed record BillList() : SetupList(
     public override ImmutableArray<TextColumn> Columns => [Report.Names("Bill"), new("falls due") { Shrinks = true, MinWidth = 18 }, Report.Amounts("amount"), new("until") { Drops = 1 }];
 
     /// <inheritdoc/>
-    public override ImmutableArray<string> Cells(JsonObject item, SetupWork work) =>
-        [item["name"]!.ToString(), ScheduleFields.Words(item, work), Amount(item["amount"], work), Shown(item, "Until", work)];
+    public override string EndOf(int index, SetupFacts facts) => Until.Typed(Item(facts, index), facts);
 
     /// <inheritdoc/>
-    public override JsonObject Fresh(SetupWork work) =>
-        new() { ["schedule"] = new JsonObject { ["kind"] = "monthly" }, ["shift"] = "none", ["essential"] = true };
+    public override string? End(SetupWork work, int index, string text) => FormOf(work, index).Type(Until, text);
+
+    /// <inheritdoc/>
+    protected override ImmutableArray<string> Cells(BillDraft item, SetupFacts facts) =>
+        [item.Name!, ScheduleFields.Words(item, Members.Schedule, facts), Amount(item.Amount, facts), Until.Show(item, facts)];
+
+    /// <inheritdoc/>
+    protected override BillDraft Fresh(SetupFacts facts) => new() { Schedule = new() { Kind = ScheduleKind.Monthly }, Shift = Shift.None, Essential = true };
 }

@@ -1,74 +1,86 @@
 using System.Collections.Immutable;
-using System.Text.Json.Nodes;
+using Payday.Core.Drafts;
 using Payday.Reports;
 using Payday.Screens.Setup.Fields;
-using Payday.Store.Fields;
 using Payday.Text;
+using Members = Payday.Core.Drafts.DebtDraft.Members;
+using Minimum = Payday.Core.Drafts.MinimumDraft.Members;
 
 namespace Payday.Screens.Setup.Lists;
 
 /// <summary>What is owed.</summary>
-internal sealed record DebtList() : SetupList(
-    "debts",
-    "debt",
-    "Debts",
-    "What is owed to lenders: cards, loans, instalments.",
-    [
-        Name,
-        new("Owed", FieldPath.Of("balance"), new AmountType(), "What is owed when it is entered here; from then on the ledger keeps the balance.")
-        {
-            Applies = debt => debt[Now] is null,
-            Locked = (work, debt) => debt["id"] is null ? null : SinceStart(work, debt),
-        },
-        new("Owed now", FieldPath.Of(Now), new AmountType(), "What is owed today, as the list has it: what it began with, and every payment and interest since.")
-        {
-            Applies = debt => debt[Now] is not null,
-            FormOnly = true,
-            Locked = (_, _) => "The ledger keeps what is owed: payments and interest change it.",
-        },
-        new("Owed at first", FieldPath.Of("balance"), new AmountType(), "What was owed when it was entered here; the ledger begins with it.")
-        {
-            Applies = debt => debt[Now] is not null,
-            Locked = SinceStart,
-            Then = debt => debt[Now] = debt["balance"]?.DeepClone(),
-        },
-        new("Yearly rate, %", FieldPath.Of("rate"), new PercentType(1_000), "The yearly interest rate from the lender's statement, such as 19 for 19 %; 0 where there is none."),
-        new("Minimum is", FieldPath.Of("minimum", "kind"), ChoiceType.Of((FixedKind, "always the same"), (PartKind, "a part of what is owed")), "How the lender works out the least that must be paid each month.") { FormOnly = true },
-        new("Each month", FieldPath.Of("minimum", "fixed"), new AmountType(), "The least that must be paid each month.") { Applies = debt => Is(debt, FixedKind) },
-        new("Part, %", FieldPath.Of("minimum", "percent"), new PercentType(100), "Which part of what is owed must at least be paid, such as 2.") { Applies = debt => Is(debt, PartKind) },
-        new("But at least", FieldPath.Of("minimum", "floor"), new AmountType(), "The lowest that the part may come to, such as 25; 0 for none.") { Applies = debt => Is(debt, PartKind) },
-        new("Due on day", FieldPath.Of("due"), new DayType(), "The day of the month on which the minimum is due: 1 to 31, last, last working day, or such as 2nd Friday."),
-    ])
+internal sealed class DebtList : ListOf<DebtDraft>
 {
-    private const string Now = "owedNow";
-    private const string FixedKind = "fixed";
-    private const string PartKind = "percent";
+    private static readonly SetupField<DebtDraft> Rate = SetupFields.Of(
+        "Yearly rate, %", Members.Rate, new PercentType(), "The yearly interest rate from the lender's statement, such as 19 for 19 %; 0 where there is none.");
+
+    private static readonly SetupField<DebtDraft> Fixed = SetupFields.Of(
+        "Each month", DraftPath.To(Members.Minimum, Minimum.Fixed), new AmountType(), "The least that must be paid each month.");
+
+    private static readonly SetupField<DebtDraft> Part = SetupFields.Of(
+        "Part, %", DraftPath.To(Members.Minimum, Minimum.Percent), new PercentType(), "Which part of what is owed must at least be paid, such as 2.");
+
+    private static readonly SetupField<DebtDraft> Due = SetupFields.Of(
+        "Due on day", Members.Due, new DayType(), "The day of the month on which the minimum is due: 1 to 31, last, last working day, or such as 2nd Friday.");
+
+    public DebtList()
+        : base(new(HouseholdDraft.Members.Debts, BegunItems.Members.Debt,
+        [
+            SetupFields.Name<DebtDraft>(NameHelp),
+            SetupFields.Of("Owed", Members.Balance, new AmountType(), "What is owed when it is entered here; from then on the ledger keeps the balance.") with
+            {
+                Applies = (debt, facts) => !IsInLedger(debt, facts),
+            },
+            new ReadField<DebtDraft>((debt, facts) => Amount(facts.Owed(debt), facts))
+            {
+                Label = "Owed now",
+                Help = "What is owed today, as the list has it: what it began with, and every payment and interest since.",
+                Place = DraftPlace.Whole,
+                Applies = IsInLedger,
+                Locked = (_, _) => "The ledger keeps what is owed: payments and interest change it.",
+            },
+            SetupFields.Of("Owed at first", Members.Balance, new AmountType(), "What was owed when it was entered here; the ledger begins with it.") with
+            {
+                Applies = IsInLedger,
+                Locked = StartLock.SinceStart,
+            },
+            Rate,
+            SetupFields.Of("Minimum is", DraftPath.To(Members.Minimum, Minimum.Kind), ChoiceTypes.Of((MinimumKind.Fixed, "always the same"), (MinimumKind.Part, "a part of what is owed")), "How the lender works out the least that must be paid each month."),
+            Fixed,
+            Part,
+            SetupFields.Of("But at least", DraftPath.To(Members.Minimum, Minimum.Floor), new AmountType(), "The lowest that the part may come to, such as 25; 0 for none."),
+            Due,
+        ]))
+    {
+    }
+
+    /// <inheritdoc/>
+    public override string Noun => "debt";
+
+    /// <inheritdoc/>
+    public override string Title => "Debts";
+
+    /// <inheritdoc/>
+    public override string Help => "What is owed to lenders: cards, loans, instalments.";
+
+    /// <inheritdoc/>
+    public override string Instead => "It asks for nothing once it is paid.";
 
     /// <inheritdoc/>
     public override ImmutableArray<TextColumn> Columns => [Report.Names("Debt"), Report.Amounts("owed"), new("rate", Align.Right), Report.Amounts("minimum"), new("due on")];
 
     /// <inheritdoc/>
-    public override ImmutableArray<string> Cells(JsonObject item, SetupWork work)
-    {
-        JsonObject debt = Opened((JsonObject)item.DeepClone(), work);
-        string minimum = Is(debt, FixedKind) ? Shown(debt, "Each month", work) : Shown(debt, "Part, %", work);
-        return [item["name"]!.ToString(), Amount(work.Owed(item), work), Shown(debt, "Yearly rate, %", work), minimum, Shown(debt, "Due on day", work)];
-    }
+    protected override ImmutableArray<string> Cells(DebtDraft item, SetupFacts facts) =>
+    [
+        item.Name!,
+        Amount(facts.Owed(item), facts),
+        Rate.Show(item, facts),
+        item.Minimum?.Kind == MinimumKind.Fixed ? Fixed.Show(item, facts) : Part.Show(item, facts),
+        Due.Show(item, facts),
+    ];
 
     /// <inheritdoc/>
-    public override JsonObject Fresh(SetupWork work) => new() { ["minimum"] = new JsonObject { ["kind"] = FixedKind } };
+    protected override DebtDraft Fresh(SetupFacts facts) => new() { Minimum = new() { Kind = MinimumKind.Fixed } };
 
-    /// <inheritdoc/>
-    public override JsonObject Opened(JsonObject item, SetupWork work)
-    {
-        if (!work.TakesParts)
-        {
-            item[Now] = work.Owed(item);
-        }
-
-        FieldPath.Of("minimum", "kind").Put(item, item["minimum"]?["percent"] is null ? FixedKind : PartKind);
-        return item;
-    }
-
-    private static bool Is(JsonObject debt, string kind) => debt["minimum"]?["kind"]?.ToString() == kind;
+    private static bool IsInLedger(DebtDraft debt, SetupFacts facts) => debt.Id is not null && !facts.TakesParts;
 }

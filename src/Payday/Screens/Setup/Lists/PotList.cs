@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Text.Json.Nodes;
+using Payday.Core.Drafts;
+using Payday.Core.Pots;
 using Payday.Reports;
 using Payday.Screens.Setup.Fields;
 using Payday.Text;
@@ -8,53 +9,63 @@ using Payday.Text;
 namespace Payday.Screens.Setup.Lists;
 
 /// <summary>What money is for; their order is their rank.</summary>
-internal sealed record PotList() : SetupList(
-    "pots",
-    "pot",
-    "Pots",
-    "What money is for: everyday spending, a future cost, savings, a reserve. The first is cut last when money is short.",
-    PotFields.All)
+internal sealed class PotList : ListOf<PotDraft>
 {
     private const int WidestPurpose = 30;
+
+    public PotList()
+        : base(new(HouseholdDraft.Members.Pots, BegunItems.Members.Pot, PotFields.All))
+    {
+    }
+
+    /// <inheritdoc/>
+    public override string Noun => "pot";
+
+    /// <inheritdoc/>
+    public override string Title => "Pots";
+
+    /// <inheritdoc/>
+    public override string Help => "What money is for: everyday spending, a future cost, savings, a reserve. The first is cut last when money is short.";
+
+    /// <inheritdoc/>
+    public override string Instead => "With an amount of 0 it is filled no more.";
+
+    /// <inheritdoc/>
+    public override bool IsRanked => true;
 
     /// <inheritdoc/>
     public override ImmutableArray<TextColumn> Columns => [new("", Align.Right), Report.Names("Pot"), new("for"), new("held")];
 
     /// <inheritdoc/>
-    public override ImmutableArray<string> Cells(JsonObject item, SetupWork work) =>
-        [item["rank"]?.ToString() ?? "", item["name"]!.ToString(), TextColumns.Truncate(Purpose(item, work), WidestPurpose), Shown(item, "Held", work)];
+    protected override ImmutableArray<string> Cells(PotDraft item, SetupFacts facts) =>
+    [
+        item.Rank?.ToString(CultureInfo.InvariantCulture) ?? "",
+        item.Name!,
+        TextColumns.Truncate(Purpose(item, facts), WidestPurpose),
+        PotFields.Held.Show(item, facts),
+    ];
 
     /// <inheritdoc/>
-    public override JsonObject Fresh(SetupWork work) => new()
+    protected override PotDraft Fresh(SetupFacts facts) => new()
     {
-        ["kind"] = "spending",
-        ["per"] = "week",
-        ["held"] = "cash",
-        ["rank"] = work.Items(Key).Select(Rank).DefaultIfEmpty(0).Max() + 1,
+        Kind = PotUse.Spending,
+        Per = FillPer.Week,
+        Held = Held.InCash,
+        Rank = (facts.Draft.Pots ?? []).Select(pot => pot.Rank ?? 0).DefaultIfEmpty(0).Max() + 1,
     };
 
     /// <inheritdoc/>
-    public override ImmutableArray<(int Index, JsonObject Item)> Ordered(SetupWork work) => [.. base.Ordered(work).OrderBy(pot => Rank(pot.Item))];
+    protected override IEnumerable<(int Index, PotDraft Item)> Order(IEnumerable<(int Index, PotDraft Item)> list) => list.OrderBy(pot => pot.Item.Rank ?? 0);
 
     /// <inheritdoc/>
-    public override void Exchange(JsonObject household, int one, int other)
-    {
-        base.Exchange(household, one, other);
-        JsonNode first = household[Key]![one]!;
-        JsonNode second = household[Key]![other]!;
-        (int firstRank, int secondRank) = (Rank((JsonObject)first), Rank((JsonObject)second));
-        first["rank"] = secondRank;
-        second["rank"] = firstRank;
-    }
+    protected override (PotDraft First, PotDraft Second) Exchanged(PotDraft first, PotDraft second) =>
+        (first with { Rank = second.Rank }, second with { Rank = first.Rank });
 
-    private static int Rank(JsonObject pot) =>
-        int.TryParse(pot["rank"]?.ToString(), NumberStyles.None, CultureInfo.InvariantCulture, out int rank) ? rank : 0;
-
-    private string Purpose(JsonObject pot, SetupWork work) => pot["kind"]?.ToString() switch
+    private static string Purpose(PotDraft pot, SetupFacts facts) => pot.Kind switch
     {
-        "spending" => $"{Amount(pot["amount"], work)} a {Shown(pot, "Per", work)}",
-        "sinking" => $"{Amount(pot["target"], work)} by {Shown(pot, "By", work)}",
-        "ladder" => $"{Shown(pot, "Steps", work)} steps of {Amount(pot["unit"], work)}, {Shown(pot, "Order", work)}",
-        _ => $"{Amount(pot["perPayday"], work)} a payday to {Amount(pot["level"], work)}",
+        PotUse.Spending => $"{Amount(pot.Amount, facts)} a {PotFields.Per.Show(pot, facts)}",
+        PotUse.Sinking => $"{Amount(pot.Target, facts)} by {PotFields.By.Show(pot, facts)}",
+        PotUse.Ladder => $"{PotFields.Steps.Show(pot, facts)} steps of {Amount(pot.Unit, facts)}, {PotFields.Order.Show(pot, facts)}",
+        _ => $"{Amount(pot.PerPayday, facts)} a payday to {Amount(pot.Level, facts)}",
     };
 }

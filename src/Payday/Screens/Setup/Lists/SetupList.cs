@@ -1,71 +1,73 @@
 using System.Collections.Immutable;
-using System.Text.Json.Nodes;
-using Payday.Core.Amounts;
+using Payday.Core.Drafts;
 using Payday.Screens.Setup.Fields;
+using Payday.Screens.Setup.Forms;
 using Payday.Text;
 
 namespace Payday.Screens.Setup.Lists;
 
-/// <summary>One of the household's lists: how it shows, and what an item of it has.</summary>
-/// <param name="Key">What the household file calls it.</param>
-/// <param name="Noun">What an item is.</param>
-/// <param name="Title">What the person reads.</param>
-/// <param name="Help">What it is for, in a sentence.</param>
-/// <param name="Fields">The fields of an item.</param>
-internal abstract record SetupList(string Key, string Noun, string Title, string Help, ImmutableArray<SetupField> Fields)
+/// <summary>One of the household's lists: how it shows, and what can be done with its items.</summary>
+internal abstract class SetupList
 {
+    /// <summary>What an item is.</summary>
+    public abstract string Noun { get; }
+
+    /// <summary>What the person reads.</summary>
+    public abstract string Title { get; }
+
+    /// <summary>What it is for, in a sentence.</summary>
+    public abstract string Help { get; }
+
+    /// <summary>What can be done instead of taking an item out that the ledger names.</summary>
+    public abstract string Instead { get; }
+
+    /// <summary>What the name of an item is for.</summary>
+    protected static string NameHelp => $"What you call it, 1 to {HouseholdLimits.LongestName} characters; it also stands on papers.";
+
+    /// <summary>Whether a household needs at least one.</summary>
+    public virtual bool IsNeeded => false;
+
+    /// <summary>Whether the order of the items says which is cut last.</summary>
+    public virtual bool IsRanked => false;
+
     /// <summary>Whether an item ends on a date, rather than being taken out.</summary>
     public virtual bool HasEnd => false;
 
-    /// <summary>The field that ends an item.</summary>
-    public static SetupField Until { get; } = new SetupField(
-        "Until", FieldPath.Of("until"), new DateType(), "The last date on which it comes, like 2026-12-31; empty while it goes on.").Optional();
-
-    /// <summary>The field of the name.</summary>
-    protected static SetupField Name { get; } = new("Name", FieldPath.Of("name"), new LineType(), "What you call it, 1 to 60 characters; it also stands on papers.");
-
-    // Below the fields that it needs: static properties are made in the order of the text.
+    // Below the members that it needs: static properties are made in the order of the text.
     /// <summary>All lists, in the order in which a household is set up.</summary>
     public static ImmutableArray<SetupList> All { get; } = [new SourceList(), new BillList(), new DebtList(), new PotList()];
+
+    /// <summary>The list of the household.</summary>
+    public abstract DraftMember Member { get; }
 
     /// <summary>The columns of the list.</summary>
     public abstract ImmutableArray<TextColumn> Columns { get; }
 
+    /// <summary>The items in the order shown, each with its place in the household.</summary>
+    public abstract ImmutableArray<(int Index, ItemDraft Item)> Ordered(HouseholdDraft household);
+
     /// <summary>The cells of an item.</summary>
-    public abstract ImmutableArray<string> Cells(JsonObject item, SetupWork work);
+    public abstract ImmutableArray<string> Cells(int index, SetupFacts facts);
 
-    /// <summary>A new item, with the usual choices made.</summary>
-    public abstract JsonObject Fresh(SetupWork work);
+    /// <summary>The item that was begun for it and isn't complete yet, or null.</summary>
+    public abstract ItemDraft? Begun(BegunItems begun);
 
-    /// <summary>An item as the form has it.</summary>
-    public virtual JsonObject Opened(JsonObject item, SetupWork work) => item;
+    /// <summary>A form of an item.</summary>
+    public abstract IItemForm Form(SetupWork work, int index);
 
-    /// <summary>The items in the order shown, each with its place in the file.</summary>
-    public virtual ImmutableArray<(int Index, JsonObject Item)> Ordered(SetupWork work) => [.. work.Items(Key).Select((item, i) => (i, item))];
+    /// <summary>A form of an item to be added.</summary>
+    public abstract IItemForm NewForm(SetupWork work);
 
-    /// <summary>Exchanges two items of a household.</summary>
-    public virtual void Exchange(JsonObject household, int one, int other)
-    {
-        var list = (JsonArray)household[Key]!;
-        JsonNode first = list[one]!.DeepClone();
-        list[one] = list[other]!.DeepClone();
-        list[other] = first;
-    }
+    /// <summary>What the last date of an item is typed from; empty for none.</summary>
+    public virtual string EndOf(int index, SetupFacts facts) => "";
 
-    /// <summary>Why the start can't be changed any more, or null.</summary>
-    protected static string? SinceStart(SetupWork work, JsonObject item) =>
-        work.HasHistory ? "It is part of the ledger since a payday was closed, and stays as it is." : null;
+    /// <summary>Puts the last date of an item.</summary>
+    /// <returns>What is wrong with it, or null.</returns>
+    public virtual string? End(SetupWork work, int index, string text) => throw new InvalidOperationException("It has no end.");
 
-    /// <summary>An amount of an item as the household writes it; empty where there is none.</summary>
-    protected static string Amount(JsonNode? value, SetupWork work)
-    {
-        Read<Money> amount = Money.ParsePlain(value?.ToString(), work.Currency);
-        return amount.Ok ? amount.Value.ToString(work.Style) : "";
-    }
+    /// <summary>The household without an item.</summary>
+    public abstract HouseholdDraft Without(HouseholdDraft household, int index);
 
-    /// <summary>A field of an item as the form shows it; empty where there is none.</summary>
-    protected string Shown(JsonObject item, string label, SetupWork work) =>
-        Fields.FirstOrDefault(field => field.Label == label && field.Applies(item)) is { } found && found.Path.In(item) is { } value
-            ? found.Type.Show(value, work)
-            : "";
+    /// <summary>The household with two items exchanged.</summary>
+    public abstract HouseholdDraft Exchanged(HouseholdDraft household, int one, int other);
 }

@@ -1,25 +1,45 @@
 using System.Collections.Immutable;
-using System.Text.Json.Nodes;
+using Payday.Core.Calendar;
+using Payday.Core.Drafts;
 using Payday.Reports;
 using Payday.Screens.Setup.Fields;
-using Payday.Store.Fields;
+using Payday.Screens.Setup.Forms;
 using Payday.Text;
+using Members = Payday.Core.Drafts.SourceDraft.Members;
 
 namespace Payday.Screens.Setup.Lists;
 
 /// <summary>Who pays, and when.</summary>
-internal sealed record SourceList() : SetupList(
-    "sources",
-    "income source",
-    "Income sources",
-    "Who pays, and when. Every date on which at least one pays is a payday.",
-    [
-        Name,
-        new("Expected", FieldPath.Of("expected"), new AmountType(), "What usually comes each time; 0 where it can't be foreseen. What really came is entered on the payday."),
-        .. ScheduleFields.Of("Comes"),
-        Until,
-    ])
+internal sealed class SourceList : ListOf<SourceDraft>
 {
+    private static readonly SetupField<SourceDraft> Until = EndField.Of(Members.Until);
+
+    public SourceList()
+        : base(new(HouseholdDraft.Members.Sources, BegunItems.Members.Source,
+        [
+            SetupFields.Name<SourceDraft>(NameHelp),
+            SetupFields.Of("Expected", Members.Expected, new AmountType(), "What usually comes each time; 0 where it can't be foreseen. What really came is entered on the payday."),
+            .. ScheduleFields.Of("Comes", Members.Schedule, Members.Shift),
+            Until,
+        ]))
+    {
+    }
+
+    /// <inheritdoc/>
+    public override string Noun => "income source";
+
+    /// <inheritdoc/>
+    public override string Title => "Income sources";
+
+    /// <inheritdoc/>
+    public override string Help => "Who pays, and when. Every date on which at least one pays is a payday.";
+
+    /// <inheritdoc/>
+    public override string Instead => "d ends it on a date.";
+
+    /// <inheritdoc/>
+    public override bool IsNeeded => true;
+
     /// <inheritdoc/>
     public override bool HasEnd => true;
 
@@ -27,10 +47,16 @@ internal sealed record SourceList() : SetupList(
     public override ImmutableArray<TextColumn> Columns => [Report.Names("Who pays"), new("when") { Shrinks = true, MinWidth = 18 }, Report.Amounts("expected"), new("until") { Drops = 1 }];
 
     /// <inheritdoc/>
-    public override ImmutableArray<string> Cells(JsonObject item, SetupWork work) =>
-        [item["name"]!.ToString(), ScheduleFields.Words(item, work), Amount(item["expected"], work), Shown(item, "Until", work)];
+    public override string EndOf(int index, SetupFacts facts) => Until.Typed(Item(facts, index), facts);
+
+    /// <inheritdoc/>
+    public override string? End(SetupWork work, int index, string text) => FormOf(work, index).Type(Until, text);
+
+    /// <inheritdoc/>
+    protected override ImmutableArray<string> Cells(SourceDraft item, SetupFacts facts) =>
+        [item.Name!, ScheduleFields.Words(item, Members.Schedule, facts), Amount(item.Expected, facts), Until.Show(item, facts)];
 
     // Pay on a closed day mostly comes early (common practice, no source).
     /// <inheritdoc/>
-    public override JsonObject Fresh(SetupWork work) => new() { ["schedule"] = new JsonObject { ["kind"] = "monthly" }, ["shift"] = "before" };
+    protected override SourceDraft Fresh(SetupFacts facts) => new() { Schedule = new() { Kind = ScheduleKind.Monthly }, Shift = Shift.Before };
 }

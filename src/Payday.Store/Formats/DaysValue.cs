@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Payday.Core.Amounts;
+using Payday.Core.Calendar;
+using Payday.Store.Json;
+
+namespace Payday.Store.Formats;
+
+/// <summary>Two days of the month.</summary>
+public sealed class DaysValue : FileValue<ImmutableArray<MonthDay?>?>
+{
+    /// <inheritdoc/>
+    public override FileWanted Wanted(FileReading reading) => new FileWanted.List();
+
+    /// <inheritdoc/>
+    public override ImmutableArray<MonthDay?>? Read(JsonCursor at, FileReading reading)
+    {
+        ArgumentNullException.ThrowIfNull(at);
+        return [.. at.Items(2).Select(day => FileValues.Day.Read(day, reading))];
+    }
+
+    /// <inheritdoc/>
+    public override void Write(Utf8JsonWriter json, ImmutableArray<MonthDay?>? value, Currency currency)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        json.WriteStartArray();
+        foreach (MonthDay? day in value!.Value)
+        {
+            if (day is not null)
+            {
+                FileValues.Day.Write(json, day, currency);
+            }
+        }
+
+        json.WriteEndArray();
+    }
+}

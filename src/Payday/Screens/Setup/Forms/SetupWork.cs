@@ -1,0 +1,32 @@
+using Payday.Core.Drafts;
+using Payday.Screens.Setup.Fields;
+
+namespace Payday.Screens.Setup.Forms;
+
+/// <summary>A household that is worked on: as a draft, which may be incomplete for a while, and is stored as it is made.</summary>
+internal abstract class SetupWork : SetupFacts
+{
+    /// <summary>What else the last change did, in a sentence; empty for nothing.</summary>
+    public virtual string Notice => "";
+
+    /// <summary>What is wrong at a place of a household, a sentence, or null.</summary>
+    public abstract string? FaultAt(HouseholdDraft next, DraftPlace place);
+
+    /// <summary>Stores a household in the place of this one.</summary>
+    /// <param name="next">The household.</param>
+    /// <param name="place">What was changed in it.</param>
+    /// <returns>Why it was not stored, a sentence, or null.</returns>
+    public abstract string? Put(HouseholdDraft next, DraftPlace place);
+
+    /// <summary>Why an item of a list can't be taken out, or null.</summary>
+    public abstract string? WhyKept(DraftMember list, string id);
+
+    /// <summary>The items that were begun and aren't complete yet.</summary>
+    public abstract BegunItems Begun { get; }
+
+    /// <summary>Keeps items that aren't complete yet where they outlive this screen.</summary>
+    public abstract void KeepBegun(BegunItems begun);
+
+    /// <summary>Forgets what was begun of a list, with the next thing that is stored.</summary>
+    public abstract void ForgetBegun(BegunItems begun);
+}

@@ -1,0 +1,13 @@
+using NodaTime;
+using Payday.Core.Drafts;
+using Payday.Screens.Setup.Fields;
+
+namespace Payday.Screens.Setup.Lists;
+
+/// <summary>The field that ends an item.</summary>
+internal static class EndField
+{
+    /// <summary>The field.</summary>
+    public static SetupField<TItem> Of<TItem>(DraftMember<TItem, LocalDate?> until) =>
+        SetupFields.Of("Until", until, new DateType(), "The last date on which it comes, like 2026-12-31; empty while it goes on.").Optional();
+}

@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+using Payday.Core.Calendar;
+using Payday.Core.Cash;
+using Payday.Core.Drafts;
+
+namespace Payday.Screens.Setup;
+
+/// <summary>What is usual for a currency, where a household is set up.</summary>
+internal static class UsualOfCurrency
+{
+    /// <summary>
+    /// Puts notes, coins and closed days of the currency: those of the one before would be wrong. Where no notes are
+    /// known they have to be typed in.
+    /// </summary>
+    public static HouseholdDraft Put(HouseholdDraft draft)
+    {
+        Currency currency = draft.Settings.Currency ?? default;
+        CashPieces? pieces = CashDefaults.Codes.Contains(currency.Code) ? CashDefaults.For(currency) : null;
+        SettingsDraft settings = draft.Settings;
+        return draft with
+        {
+            Settings = settings with
+            {
+                Notes = Values(pieces?.Notes),
+                Coins = Values(pieces?.Coins),
+                Bank = settings.Bank is { } bank ? bank with { Notes = null } : null,
+                Holidays = (settings.Holidays ?? new()) with { Set = HolidayDefaults.For(currency) },
+            },
+            Opening = draft.Opening is { } opening ? opening with { NotesOnHand = null } : null,
+        };
+    }
+
+    private static ImmutableArray<decimal>? Values(ImmutableArray<Money>? pieces) =>
+        pieces is { } there ? [.. there.Select(piece => piece.ToDecimal())] : null;
+}
