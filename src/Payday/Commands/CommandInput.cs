@@ -69,6 +69,7 @@ internal static class CommandInput
 
     private static string Named(string path) => path == "-" ? "standard input" : path;
 
-    private static Result<byte[]> Bytes(CommandShell shell, string path, int most) =>
+    /// <summary>The bytes of a file, or of standard input for <c>-</c>.</summary>
+    public static Result<byte[]> Bytes(CommandShell shell, string path, int most) =>
         path == "-" ? InputFile.Bytes(shell.In, Named(path), most) : InputFile.Bytes(path, most);
 }
