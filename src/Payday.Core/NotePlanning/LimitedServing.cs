@@ -31,16 +31,19 @@ internal sealed class LimitedServing(NoteRequest request, ProblemMaker maker, lo
 
     private SolvedNotes ServeExactly(int[] order, long[] values)
     {
+        // What was found to fit is kept: once the work allowed is spent, solving again may find a plan that fetches more.
         int full = 0;
+        SolvedNotes? fitting = null;
         for (int above = order.Length; above - full > 1;)
         {
             int middle = (full + above) / 2;
             ServeFull(order, middle);
-            (full, above) = Fits(Solve()) ? (middle, above) : (full, middle);
+            SolvedNotes solved = Solve();
+            (full, above, fitting) = Fits(solved) ? (middle, above, solved) : (full, middle, fitting);
         }
 
         ServeFull(order, full);
-        SolvedNotes best = Solve();
+        SolvedNotes best = fitting ?? Solve();
         foreach (int part in order.Skip(full))
         {
             best = ServeMost(part, best, values);

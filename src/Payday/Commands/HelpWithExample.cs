@@ -22,7 +22,7 @@ internal sealed class HelpWithExample : SynchronousCommandLineAction
         parseResult.InvocationConfiguration.Output = text;
         int exit = help.Invoke(parseResult);
         parseResult.InvocationConfiguration.Output = output;
-        foreach (string line in text.ToString().TrimEnd().Split(Environment.NewLine))
+        foreach (string line in text.ToString().TrimEnd().Split(text.NewLine))
         {
             output.WriteLine(line.TrimEnd());
         }

@@ -11,7 +11,7 @@ namespace Payday.Printing;
 
 /// <summary>Prints lines with the system's <c>lp</c> command.</summary>
 /// <param name="searchPath">Folders to look for it in, as in the variable PATH; only absolute ones count, so that no stray file runs.</param>
-public sealed class LinePrinter(string? searchPath)
+internal sealed class LinePrinter(string? searchPath)
 {
     private const string NoCommand = "Printing needs the command 'lp', which is not on this machine; write a PDF instead.";
     private const int MostWords = 10_000;

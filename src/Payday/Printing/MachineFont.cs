@@ -6,7 +6,7 @@ using UglyToad.PdfPig.Fonts.TrueType.Tables.CMapSubTables;
 namespace Payday.Printing;
 
 /// <summary>The outlines of some signs in a font file of the machine.</summary>
-public sealed class MachineFont
+internal sealed class MachineFont
 {
     private readonly Dictionary<char, (IReadOnlyList<PdfSubpath> Outline, double Advance)> signs = [];
     private readonly double unitsPerEm;

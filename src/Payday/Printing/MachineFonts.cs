@@ -8,7 +8,7 @@ namespace Payday.Printing;
 /// wrong, which is worse than a sentence that says so.
 /// </remarks>
 /// <param name="folders">Where they are, looked through with all folders in them.</param>
-public sealed class MachineFonts(params IReadOnlyList<string> folders)
+internal sealed class MachineFonts(params IReadOnlyList<string> folders)
 {
     // Enough for any machine, and quick on those with thousands of them.
     private const int MostFiles = 400;

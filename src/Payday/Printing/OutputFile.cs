@@ -10,7 +10,7 @@ using Payday.Texts;
 namespace Payday.Printing;
 
 /// <summary>Writes files whole or not at all, readable by their owner alone, and never among the store's own.</summary>
-public static class OutputFile
+internal static class OutputFile
 {
     // Numbers of Linux and other Unixes, where the runtime passes them on.
     private const int NoSpaceLeft = 28;

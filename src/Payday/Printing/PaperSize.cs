@@ -6,7 +6,7 @@ using Payday.Texts;
 namespace Payday.Printing;
 
 /// <summary>A size of paper that a PDF page can have.</summary>
-public sealed record PaperSize
+internal sealed record PaperSize
 {
     private PaperSize(string name, int width, int height, int columns)
     {

@@ -5,7 +5,7 @@ namespace Payday.Printing;
 /// <param name="LineHeight">From line to line, in points.</param>
 /// <param name="Margin">On all sides, in points.</param>
 /// <param name="LinesPerPage">How many lines a page holds.</param>
-public readonly record struct PdfMeasure(double FontSize, double LineHeight, double Margin, int LinesPerPage)
+internal readonly record struct PdfMeasure(double FontSize, double LineHeight, double Margin, int LinesPerPage)
 {
     // Every character of Courier is 600 thousandths of the font size wide (Adobe font metrics).
     private const double CharacterWidth = 0.6;

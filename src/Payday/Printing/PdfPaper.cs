@@ -10,7 +10,7 @@ using UglyToad.PdfPig.Writer;
 namespace Payday.Printing;
 
 /// <summary>Puts laid-out text on PDF pages: in Courier, and what that lacks in a font of the machine, each sign in its own column.</summary>
-public static class PdfPaper
+internal static class PdfPaper
 {
     private const int MostSigns = 12;
 

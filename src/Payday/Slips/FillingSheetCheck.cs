@@ -4,7 +4,7 @@ using Payday.Core.Amounts;
 namespace Payday.Slips;
 
 /// <summary>The rule every filling sheet keeps: notes in the pots = withdrawn + from home - back to the bank, value by value.</summary>
-public static class FillingSheetCheck
+internal static class FillingSheetCheck
 {
     /// <summary>The note values that don't tally, largest first; none for a sheet that is right.</summary>
     public static ImmutableArray<NoteDifference> Differences(FillingSheetData data)
@@ -28,4 +28,4 @@ public static class FillingSheetCheck
 /// <param name="Value">What one note is worth.</param>
 /// <param name="InPots">How many the sheet puts into pots.</param>
 /// <param name="AtHand">How many there are to put: withdrawn and from home, less those back to the bank.</param>
-public readonly record struct NoteDifference(Money Value, long InPots, long AtHand);
+internal readonly record struct NoteDifference(Money Value, long InPots, long AtHand);

@@ -14,7 +14,7 @@ namespace Payday.Slips;
 /// <param name="FromHome">Notes that were at home and are used again.</param>
 /// <param name="ToBank">Notes that go back to the bank instead of into a pot.</param>
 /// <param name="KeptBack">What no note can make.</param>
-public sealed record FillingSheetData(
+internal sealed record FillingSheetData(
     LocalDate Date,
     Currency Currency,
     NumberStyle Style,
@@ -29,9 +29,9 @@ public sealed record FillingSheetData(
 /// <param name="Pot">The pot's name.</param>
 /// <param name="Week">The fill day the week begins on, or null for a pot that is not split into weeks.</param>
 /// <param name="Notes">The notes, in any order.</param>
-public sealed record FillingRow(string Pot, LocalDate? Week, ImmutableArray<NoteLine> Notes);
+internal sealed record FillingRow(string Pot, LocalDate? Week, ImmutableArray<NoteLine> Notes);
 
 /// <summary>The part of a pot's fill that stays in the account because no note can make it.</summary>
 /// <param name="Pot">The pot's name.</param>
 /// <param name="Amount">Zero or more.</param>
-public sealed record KeptBackLine(string Pot, Money Amount);
+internal sealed record KeptBackLine(string Pot, Money Amount);

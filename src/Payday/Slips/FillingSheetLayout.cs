@@ -6,7 +6,7 @@ namespace Payday.Slips;
 
 /// <summary>Lays out the filling sheet: which notes go into which pot for which week.</summary>
 /// <remarks>Paper of 60 columns or more gets a grid with a column for each note, if the notes fit; other paper a block for each pot and week.</remarks>
-public static class FillingSheetLayout
+internal static class FillingSheetLayout
 {
     private const int NarrowestGrid = 60;
 

@@ -3,7 +3,7 @@ using Payday.Core.Amounts;
 namespace Payday.Slips;
 
 /// <summary>Some notes (or coins) of one value.</summary>
-public readonly record struct NoteLine
+internal readonly record struct NoteLine
 {
     /// <summary>Some notes of one value.</summary>
     /// <param name="value">What one is worth, above zero.</param>

@@ -6,7 +6,7 @@ namespace Payday.Slips;
 /// <summary>Text laid out for paper, ready to be cut into pages.</summary>
 /// <param name="Head">Lines at the top of every page.</param>
 /// <param name="Blocks">Lines that stay together, each block in order; empty lines at a block's start keep it off the one above.</param>
-public sealed record Paper(ImmutableArray<string> Head, ImmutableArray<ImmutableArray<string>> Blocks)
+internal sealed record Paper(ImmutableArray<string> Head, ImmutableArray<ImmutableArray<string>> Blocks)
 {
     // A page number and an empty line above it.
     private const int FootLines = 2;

@@ -5,7 +5,7 @@ using Payday.Core.Amounts;
 namespace Payday.Slips;
 
 /// <summary>What a bank slip is for.</summary>
-public enum SlipKind
+internal enum SlipKind
 {
     /// <summary>Notes to fetch.</summary>
     Withdrawal,
@@ -20,7 +20,7 @@ public enum SlipKind
 /// <param name="Style">How numbers are written.</param>
 /// <param name="HeadLines">What the person wants at the top, such as a name; nothing else on the slip is private.</param>
 /// <param name="Lines">The notes, in any order; values may repeat and counts may be zero.</param>
-public sealed record SlipData(
+internal sealed record SlipData(
     LocalDate Date, Currency Currency, NumberStyle Style, ImmutableArray<string> HeadLines, ImmutableArray<NoteLine> Lines)
 {
     /// <summary>What the slip is for; <see cref="SlipKind.Withdrawal"/> unless said.</summary>

@@ -6,7 +6,7 @@ namespace Payday.Slips;
 
 /// <summary>Lays out the slip: notes by value, what they come to, and room to tick them off.</summary>
 /// <remarks>A teller knows nothing of pots and gives what the slip says; a machine is asked for a sum, and what it gave is held against the slip.</remarks>
-public static class SlipLayout
+internal static class SlipLayout
 {
     /// <summary>Columns of a slip where nobody asks for another width.</summary>
     public const int UsualWidth = 42;

@@ -4,7 +4,7 @@ using System.Text;
 namespace Payday.Text;
 
 /// <summary>Makes text from outside safe to show: one line that holds nothing a terminal, printer or PDF would obey.</summary>
-public static class CleanText
+internal static class CleanText
 {
     private const int ZeroWidthNonJoiner = 0x200C;
     private const int ZeroWidthJoiner = 0x200D;

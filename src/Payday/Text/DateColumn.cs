@@ -3,7 +3,7 @@ using NodaTime;
 namespace Payday.Text;
 
 /// <summary>How the dates of a table are written: with their year where there are several, as it is only in the way where there is one.</summary>
-public sealed class DateColumn
+internal sealed class DateColumn
 {
     // No date is wider.
     private static readonly LocalDate WidestDate = new(2030, 10, 30);

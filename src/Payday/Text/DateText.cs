@@ -4,7 +4,7 @@ using NodaTime.Text;
 namespace Payday.Text;
 
 /// <summary>Dates as people read them, in English and in no other order on any machine.</summary>
-public static class DateText
+internal static class DateText
 {
     private static readonly LocalDatePattern LongPattern = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM uuuu");
     private static readonly LocalDatePattern WeekdayPattern = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM");

@@ -11,7 +11,7 @@ namespace Payday.Text;
 /// <param name="width">The width in columns.</param>
 /// <param name="gap">Blanks between columns, zero or more.</param>
 /// <param name="decimalMark">The mark that <see cref="Align.Decimal"/> lines up.</param>
-public sealed class LongTable(
+internal sealed class LongTable(
     ImmutableArray<TextColumn> columns, ImmutableArray<string> widest, int count, Func<int, ImmutableArray<string>> cells, int width, int gap = 2, string decimalMark = ".")
     : IReadOnlyList<string>
 {

@@ -1,7 +1,7 @@
 namespace Payday.Text;
 
 /// <summary>How the cells of a column stand.</summary>
-public enum Align
+internal enum Align
 {
     /// <summary>From the left.</summary>
     Left,
@@ -16,7 +16,7 @@ public enum Align
 /// <summary>A column of a <see cref="TextTable"/>.</summary>
 /// <param name="Header">The text above it; empty for none.</param>
 /// <param name="Align">How its cells stand; the header stands left or right like them.</param>
-public sealed record TextColumn(string Header, Align Align = Align.Left)
+internal sealed record TextColumn(string Header, Align Align = Align.Left)
 {
     /// <summary>The fewest columns it takes, zero or more.</summary>
     public int MinWidth { get; init; }

@@ -9,7 +9,7 @@ namespace Payday.Text;
 /// of the Unicode data in the Wcwidth package. Clean the text first (<see cref="CleanText"/>): a control
 /// character counts as no column here.
 /// </remarks>
-public static class TextColumns
+internal static class TextColumns
 {
     /// <summary>How many columns the text takes, zero or more.</summary>
     public static int Width(string text)

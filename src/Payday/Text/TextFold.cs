@@ -3,7 +3,7 @@ using System.Text;
 namespace Payday.Text;
 
 /// <summary>Replaces what an output can't show, keeping every column where it was.</summary>
-public static class TextFold
+internal static class TextFold
 {
     // Decomposition by the framework needs ICU, which the program does without; so the Latin letters stand here.
     private static readonly Dictionary<char, char> Plainer = Pairs(

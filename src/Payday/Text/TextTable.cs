@@ -8,7 +8,7 @@ namespace Payday.Text;
 /// out whole, so that no amount loses a digit: a table that can't be as narrow as asked comes out as wide as
 /// <see cref="NarrowestWidth"/>. Cells are cleaned.
 /// </remarks>
-public sealed class TextTable
+internal sealed class TextTable
 {
     private readonly ImmutableArray<TextColumn> columns;
     private readonly ImmutableArray<ImmutableArray<string>> rows;

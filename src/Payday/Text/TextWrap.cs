@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Payday.Text;
 
 /// <summary>Breaks text into lines.</summary>
-public static class TextWrap
+internal static class TextWrap
 {
     /// <summary>The text in lines of at most a width in columns, broken at blanks; a word wider than a line is broken inside.</summary>
     /// <param name="text">One line of clean text; runs of blanks count as one.</param>
