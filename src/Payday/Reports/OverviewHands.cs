@@ -7,7 +7,6 @@ using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Store.Texts;
 using Payday.Text;
-using Payday.Texts;
 
 namespace Payday.Reports;
 

@@ -1,15 +1,14 @@
 using System.Drawing;
 using NodaTime;
 using Payday.Core.Amounts;
-using Payday.Core.Drafts;
 using Payday.Core.Cash;
+using Payday.Core.Drafts;
+using Payday.Screens.Cards;
+using Payday.Screens.Counts;
 using Payday.Screens.Home;
 using Payday.Screens.Routines;
-using Payday.Screens.Setup;
-using Payday.Screens.Shell;
-using Payday.Screens.Weeks;
-using Payday.Texts;
 using Payday.Tests.Screens.Setup;
+using Payday.Texts;
 
 namespace Payday.Tests.Screens;
 

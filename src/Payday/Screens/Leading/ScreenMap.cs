@@ -2,12 +2,17 @@ using Payday.Core.Amounts;
 using Payday.Core.Faults;
 using Payday.Core.Pots;
 using Payday.Reports;
+using Payday.Screens.Cards;
+using Payday.Screens.Counts;
+using Payday.Screens.Fills;
 using Payday.Screens.Home;
 using Payday.Screens.Looking;
+using Payday.Screens.Papers;
+using Payday.Screens.Returns;
+using Payday.Screens.Reviews;
 using Payday.Screens.Routines;
 using Payday.Screens.Setup;
 using Payday.Screens.Shell;
-using Payday.Screens.Weeks;
 using Payday.Texts;
 
 namespace Payday.Screens.Leading;

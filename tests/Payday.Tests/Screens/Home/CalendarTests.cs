@@ -1,6 +1,7 @@
 using System.Drawing;
 using NodaTime;
 using Payday.Screens.Home;
+using Payday.Screens.Reviews;
 using Payday.Tests.Screens.Setup;
 using Payday.Tests.Slips;
 

@@ -1,7 +1,6 @@
 using System.Drawing;
 using NodaTime;
 using Payday.Commands;
-using Payday.Screens.Frames;
 using Payday.Screens.Home;
 using Payday.Screens.Start;
 using Payday.Store;

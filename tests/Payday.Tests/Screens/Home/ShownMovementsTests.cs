@@ -3,7 +3,7 @@ using Payday.Commands;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Ledgers;
-using Payday.Screens.Home;
+using Payday.Screens.Reviews;
 
 namespace Payday.Tests.Screens.Home;
 

@@ -1,5 +1,5 @@
 using System.Drawing;
-using Payday.Screens.Weeks;
+using Payday.Screens.Cards;
 using Payday.Tests.Screens.Setup;
 using Payday.Tests.Slips;
 

@@ -9,10 +9,12 @@ using Payday.Core.Fills;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
+using Payday.Screens.Cards;
+using Payday.Screens.Counts;
+using Payday.Screens.Fills;
 using Payday.Screens.Home;
 using Payday.Screens.Routines;
 using Payday.Screens.Shell;
-using Payday.Screens.Weeks;
 using Payday.Tests.Screens.Setup;
 using Payday.Tests.Slips;
 

@@ -9,7 +9,7 @@ using Payday.Screens.Shell;
 using Payday.Text;
 using Payday.Texts;
 
-namespace Payday.Screens.Weeks;
+namespace Payday.Screens.Counts;
 
 /// <summary>What can be typed in a week-end count.</summary>
 /// <param name="work">The count worked on.</param>

@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CashReturns;
 using Payday.Reports;
+using Payday.Screens.Asking;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
@@ -10,7 +11,7 @@ using Payday.Text;
 using Payday.Texts;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Weeks;
+namespace Payday.Screens.Returns;
 
 /// <summary>Cash that pots owe the account, the notes to pull for it, and the slip for the bank.</summary>
 internal sealed class ReturnScreen : CursorScreen

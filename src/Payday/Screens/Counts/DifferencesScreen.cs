@@ -10,7 +10,7 @@ using Payday.Store.Fields;
 using Payday.Text;
 using Payday.Texts;
 
-namespace Payday.Screens.Weeks;
+namespace Payday.Screens.Counts;
 
 /// <summary>Differences of counts that are still open: since when, and how they are cleared up.</summary>
 internal sealed class DifferencesScreen(BookSession session) : CursorScreen

@@ -2,14 +2,13 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Faults;
 using Payday.Core.Undo;
-using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Payday.Texts;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Weeks;
+namespace Payday.Screens.Asking;
 
 /// <summary>What taking something back would do, and the question whether to; or what is in the way and the keys that lead there.</summary>
 /// <param name="session">The book.</param>

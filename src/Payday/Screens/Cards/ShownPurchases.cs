@@ -8,7 +8,7 @@ using Payday.Reports;
 using Payday.Store.Fields;
 using Payday.Text;
 
-namespace Payday.Screens.Weeks;
+namespace Payday.Screens.Cards;
 
 /// <summary>The card purchases of a book, the newest first, as cells of a table.</summary>
 /// <remarks>Made once for a book, not at each key: years have many.</remarks>

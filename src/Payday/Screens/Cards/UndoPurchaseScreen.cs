@@ -10,7 +10,7 @@ using Payday.Text;
 using Payday.Texts;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Weeks;
+namespace Payday.Screens.Cards;
 
 /// <summary>What undoing a card purchase would write, and the question whether to.</summary>
 internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purchase) : PageScreen

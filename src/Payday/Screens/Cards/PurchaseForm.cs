@@ -13,7 +13,7 @@ using Payday.Text;
 using Payday.Texts;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Weeks;
+namespace Payday.Screens.Cards;
 
 /// <summary>One card purchase: what, how much, from which pot, when.</summary>
 internal sealed class PurchaseForm : CursorScreen

@@ -8,7 +8,7 @@ using Payday.Screens.Shell;
 using Payday.Text;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Home;
+namespace Payday.Screens.Reviews;
 
 /// <summary>A year month by month: income, outgoings, savings and debts.</summary>
 internal sealed class YearScreen(BookSession session) : PageScreen

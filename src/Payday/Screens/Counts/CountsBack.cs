@@ -3,10 +3,11 @@ using Humanizer;
 using Payday.Core.Books;
 using Payday.Core.Counts;
 using Payday.Reports;
+using Payday.Screens.Asking;
 using Payday.Screens.Shell;
 using Payday.Text;
 
-namespace Payday.Screens.Weeks;
+namespace Payday.Screens.Counts;
 
 /// <summary>Which counts can be taken back: those confirmed last, all together, or the last one of a pot.</summary>
 internal static class CountsBack

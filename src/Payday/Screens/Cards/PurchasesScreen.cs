@@ -2,13 +2,12 @@ using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Reports;
 using Payday.Screens.Frames;
-using Payday.Screens.Looking;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Weeks;
+namespace Payday.Screens.Cards;
 
 /// <summary>What was bought by card, the newest first, and what the pots owe back for it.</summary>
 internal sealed class PurchasesScreen(BookSession session) : CursorScreen

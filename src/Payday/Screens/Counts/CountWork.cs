@@ -6,7 +6,7 @@ using Payday.Core.Faults;
 using Payday.Core.Ids;
 using Payday.Screens.Shell;
 
-namespace Payday.Screens.Weeks;
+namespace Payday.Screens.Counts;
 
 /// <summary>A week-end count worked on: each entry is stored as it is made, so a count goes on where it stopped.</summary>
 internal sealed class CountWork

@@ -9,7 +9,7 @@ using Payday.Store.Fields;
 using Payday.Text;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Weeks;
+namespace Payday.Screens.Asking;
 
 /// <summary>Notes and coins by value, counted one value after the other.</summary>
 internal sealed class NotesScreen : CursorScreen

@@ -13,7 +13,7 @@ using Payday.Text;
 using Payday.Texts;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Weeks;
+namespace Payday.Screens.Fills;
 
 /// <summary>Which pots to fill the wallet from, week by week, and with which notes.</summary>
 internal sealed class FillsScreen : CursorScreen

@@ -11,7 +11,7 @@ using Payday.Text;
 using Payday.Texts;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Home;
+namespace Payday.Screens.Reviews;
 
 /// <summary>What undoing a movement would write, and why it is undone.</summary>
 internal sealed class UndoScreen(BookSession session, Movement movement) : PageScreen

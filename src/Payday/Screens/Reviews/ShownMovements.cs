@@ -7,7 +7,7 @@ using Payday.Reports;
 using Payday.Store.Fields;
 using Payday.Text;
 
-namespace Payday.Screens.Home;
+namespace Payday.Screens.Reviews;
 
 /// <summary>The movements of a book that a filter takes, the newest first, as cells of a table.</summary>
 /// <remarks>Made once for a book and a filter, not at each key: a ledger of years has many.</remarks>

@@ -2,14 +2,13 @@ using Humanizer;
 using Payday.Core.Amounts;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Faults;
-using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Payday.Texts;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Home;
+namespace Payday.Screens.Reviews;
 
 /// <summary>What reopening the last closed payday would write, and the question whether to.</summary>
 internal sealed class ReopenScreen(BookSession session) : PageScreen

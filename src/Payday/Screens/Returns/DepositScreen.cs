@@ -5,14 +5,13 @@ using Payday.Core.CashReturns;
 using Payday.Core.Faults;
 using Payday.Printing;
 using Payday.Screens.Frames;
-using Payday.Screens.Routines;
 using Payday.Screens.Shell;
 using Payday.Slips;
 using Payday.Text;
 using Payday.Texts;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Weeks;
+namespace Payday.Screens.Returns;
 
 /// <summary>The slip for a cash return, as it prints.</summary>
 internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : PageScreen

@@ -10,7 +10,7 @@ using Payday.Text;
 using Payday.Texts;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Routines;
+namespace Payday.Screens.Papers;
 
 /// <summary>Slip and filling sheet as they print.</summary>
 internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : PageScreen

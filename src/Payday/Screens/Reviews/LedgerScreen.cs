@@ -5,14 +5,13 @@ using Payday.Core.Faults;
 using Payday.Core.Ledgers;
 using Payday.Reports;
 using Payday.Screens.Frames;
-using Payday.Screens.Looking;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
 using Payday.Texts;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Home;
+namespace Payday.Screens.Reviews;
 
 /// <summary>Every movement of money, the newest first: all, or those about one thing or of some days.</summary>
 internal sealed class LedgerScreen(BookSession session) : CursorScreen

@@ -8,7 +8,7 @@ using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
 
-namespace Payday.Screens.Weeks;
+namespace Payday.Screens.Reviews;
 
 /// <summary>What happened to a pot: what was spent up to each count, as figures and bars, and every fill, purchase and move.</summary>
 /// <remarks>The bars are text like the rest: no colour is needed, and a line costs few bytes.</remarks>

@@ -5,7 +5,7 @@ using Payday.Screens.Shell;
 using Payday.Text;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Home;
+namespace Payday.Screens.Reviews;
 
 /// <summary>Paydays, fill days and dues, three months at a time: those to come, and back to the household's beginning.</summary>
 internal sealed class CalendarScreen(BookSession session) : PageScreen

@@ -8,6 +8,7 @@ using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Pots;
 using Payday.Reports;
+using Payday.Screens.Asking;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
@@ -15,7 +16,7 @@ using Payday.Text;
 using Payday.Texts;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Weeks;
+namespace Payday.Screens.Counts;
 
 /// <summary>The week-end count: what is left of each cash pot, and what becomes of it.</summary>
 internal sealed class CountScreen : CursorScreen

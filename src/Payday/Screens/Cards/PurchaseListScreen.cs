@@ -17,7 +17,7 @@ using Payday.Text;
 using Payday.Texts;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Weeks;
+namespace Payday.Screens.Cards;
 
 /// <summary>Many card purchases at once: a pasted list or a file, with pots guessed from earlier ones.</summary>
 internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
