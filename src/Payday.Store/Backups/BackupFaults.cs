@@ -14,7 +14,7 @@ internal static class BackupFaults
         {
             throw new StoreException(kind == FileKind.Link
                 ? $"{into} is a link to something that is not there, so there is no backup in it. What you enter is stored all the same."
-                : $"{into} is {StrangeFiles.Noun(kind)}, not a folder, so there is no backup in it. Move it away; what you enter is stored all the same.");
+                : $"{into} is {FileNouns.Of(kind)}, not a folder, so there is no backup in it. Move it away; what you enter is stored all the same.");
         }
     }
 

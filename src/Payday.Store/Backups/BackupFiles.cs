@@ -86,7 +86,7 @@ internal static class BackupFiles
         FileFacts facts = FileFacts.Behind(path);
         if (!StrangeFiles.IsFile(facts.Kind))
         {
-            return new BackupReading.Unfit($"is {StrangeFiles.Noun(facts.Kind)}, not a backup");
+            return new BackupReading.Unfit($"is {FileNouns.Of(facts.Kind)}, not a backup");
         }
 
         try

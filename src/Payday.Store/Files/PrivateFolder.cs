@@ -1,4 +1,3 @@
-using Payday.Store.Folders;
 
 namespace Payday.Store.Files;
 
@@ -13,7 +12,7 @@ internal static class PrivateFolder
         {
             throw new StoreException(kind == FileKind.Link
                 ? $"{path} is a link to something that is not there. Move it away, then try again."
-                : $"{path} is {StrangeFiles.Noun(kind)}, not a folder. Move it away, then try again.");
+                : $"{path} is {FileNouns.Of(kind)}, not a folder. Move it away, then try again.");
         }
 
         string[] missing = [.. Missing(path)];

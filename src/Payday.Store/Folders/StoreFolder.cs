@@ -101,7 +101,7 @@ public sealed record StoreFolder(string Path)
     {
         if (FileFacts.Behind(Path).Kind is not (FileKind.None or FileKind.Blocked or FileKind.Folder or FileKind.Unknown or FileKind.Closed) and var kind)
         {
-            throw new StoreException($"{Path} is {StrangeFiles.Noun(kind)}, not a folder. Choose another with --data.");
+            throw new StoreException($"{Path} is {FileNouns.Of(kind)}, not a folder. Choose another with --data.");
         }
 
         if (FileFacts.Of(Path).Kind == FileKind.Link && !Directory.Exists(Path))

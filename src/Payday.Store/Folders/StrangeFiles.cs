@@ -15,22 +15,11 @@ internal static class StrangeFiles
             {
                 throw new StoreException(kind == FileKind.Link
                     ? $"{path} is a link, and Payday keeps its files in the folder itself. Nothing was changed; put the file itself in its place, or move the link away."
-                    : $"{path} is {Noun(kind)}, not a file of Payday's. Nothing was changed; move it away, then start Payday again.");
+                    : $"{path} is {FileNouns.Of(kind)}, not a file of Payday's. Nothing was changed; move it away, then start Payday again.");
             }
         }
     }
 
     /// <summary>Whether something can be opened as a file, or is not there.</summary>
     public static bool IsFile(FileKind kind) => kind is FileKind.None or FileKind.Blocked or FileKind.File or FileKind.Unknown or FileKind.Closed;
-
-    /// <summary>What something is, e.g. <c>a named pipe</c>.</summary>
-    public static string Noun(FileKind kind) => kind switch
-    {
-        FileKind.Folder => "a folder",
-        FileKind.Link => "a link",
-        FileKind.Pipe => "a named pipe",
-        FileKind.Socket => "a socket",
-        FileKind.Device => "a device",
-        _ => "a file",
-    };
 }

@@ -57,7 +57,7 @@ internal sealed class JournalScan
 
         if (!StrangeFiles.IsFile(facts.Kind))
         {
-            throw new StoreException($"{path} is {StrangeFiles.Noun(facts.Kind)}, not a journal. Nothing was changed; move it away.") { IsDamage = true };
+            throw new StoreException($"{path} is {FileNouns.Of(facts.Kind)}, not a journal. Nothing was changed; move it away.") { IsDamage = true };
         }
 
         if (facts.Length > MostBytes)
