@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Households;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Books;
@@ -64,7 +65,7 @@ public sealed record WeekRecords(
     public WeekRecords Fitting(Household household)
     {
         ArgumentNullException.ThrowIfNull(household);
-        HashSet<PotId> pots = [.. household.Pots.Where(pot => pot.Held == Held.InCash).Select(pot => pot.Id)];
+        HashSet<PotId> pots = [.. household.Pots.Where(pot => pot.Place == Place.Cash).Select(pot => pot.Id)];
         return Draft is null || Draft.Entries.Keys.All(pots.Contains)
             ? this
             : this with { Draft = Draft with { Entries = Draft.Entries.RemoveRange(Draft.Entries.Keys.Where(id => !pots.Contains(id))) } };

@@ -31,7 +31,7 @@ public static class CardRefunds
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(entry);
         Pot? pot = book.Household.Pots.FirstOrDefault(pot => pot.Id == entry.PotId);
-        if (pot is not { Held: Held.InCash })
+        if (pot is not { Place: Place.Cash })
         {
             return Result.Refused<Book>(new PurchaseFault.OwesNoCash(pot?.Name, entry.Amount));
         }

@@ -32,7 +32,7 @@ public static class Purchasing
         }
 
         var writer = new WeekWriter(book);
-        TakenUp taken = pot is { Held: Held.InCash } ? WalletFills.TakeUp(writer, pot, entry.Date) : TakenUp.Nothing;
+        TakenUp taken = pot is { Place: Place.Cash } ? WalletFills.TakeUp(writer, pot, entry.Date) : TakenUp.Nothing;
 
         long first = writer.Next;
         Money has = Has(writer.Book, pot);
@@ -41,7 +41,7 @@ public static class Purchasing
             return Result.Refused<Book>(TooLittle(entry, pot, has));
         }
 
-        Money owedBack = pot is { Held: Held.InCash }
+        Money owedBack = pot is { Place: Place.Cash }
             ? PutApart(writer, pot, entry, has)
             : PayFromAccount(writer, pot, entry);
         writer.Record(weeks => weeks with
@@ -128,7 +128,7 @@ public static class Purchasing
     private static Money Has(Book book, Pot? pot) => pot switch
     {
         null => book.Ledger.Balances[LedgerEnd.InAccount(Purpose.Buffer)],
-        { Held: Held.InCash } => PotMoney.InCash(book.Ledger.Balances, pot.Id),
+        { Place: Place.Cash } => PotMoney.InCash(book.Ledger.Balances, pot.Id),
         _ => book.Ledger.Balances[LedgerEnd.InAccount(Purpose.Pot(pot.Id))],
     };
 

@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
 using Payday.Core.NotesAtHome;
 using Payday.Core.Pots;
 
@@ -21,7 +22,7 @@ internal sealed class ReturnLines
         this.draft = draft;
         PotNotes notes = PotNotes.Of(book);
         left[NoteStack.Loose] = notes.Loose;
-        foreach (Pot pot in book.Household.Pots.Where(pot => pot.Held == Held.InCash))
+        foreach (Pot pot in book.Household.Pots.Where(pot => pot.Place == Place.Cash))
         {
             if (notes.ToPullFrom(pot) is { } known)
             {

@@ -25,7 +25,7 @@ public static class Roundings
         var movements = new Queue<Movement>(Enumerable
             .Range((int)back.FirstMovement - 1, (int)(back.LastMovement - back.FirstMovement + 1))
             .Select(index => ledger.Movements[index])
-            .Where(movement => movement.To is not LedgerEnd.Held { Place: Place.Cash }));
+            .Where(movement => movement.To is not LedgerEnd.At { Place: Place.Cash }));
         foreach (SettledItem item in back.Settles)
         {
             for (Money left = item.Amount; left.IsPositive && movements.TryDequeue(out Movement? movement); left -= movement.Amount)

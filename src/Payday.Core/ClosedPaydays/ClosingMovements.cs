@@ -27,7 +27,7 @@ internal sealed class ClosingMovements
         closing.HoldBack(plan.Bills);
         closing.PayDebts(plan.Debts);
         closing.Fill(plan.Pots);
-        closing.Place(plan);
+        closing.Placed(plan);
         closing.Withdraw(plan.Withdrawal);
         return closing.movements;
     }
@@ -96,7 +96,7 @@ internal sealed class ClosingMovements
         }
     }
 
-    private void Place(RoutinePlan plan)
+    private void Placed(RoutinePlan plan)
     {
         foreach (Placement placement in plan.Surplus.Placements)
         {
@@ -126,7 +126,7 @@ internal sealed class ClosingMovements
     }
 
     // A cash pot's money waits in the account until its notes are fetched; what no note makes stays there.
-    private static LedgerEnd Entry(Pot pot) => pot.Held == Held.InCash
+    private static LedgerEnd Entry(Pot pot) => pot.Place == Place.Cash
         ? LedgerEnd.InAccount(Purpose.KeptBack(pot.Id))
         : LedgerEnd.InAccount(Purpose.Pot(pot.Id));
 

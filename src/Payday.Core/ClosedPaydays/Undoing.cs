@@ -102,5 +102,5 @@ public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
     private static ClosedDue? PaidAt(ImmutableArray<ClosedDue> dues, DueOwner owner, int at) =>
         dues.Where(due => due.Paid && due.Key.Owner == owner && due.Amount.IsPositive).ElementAtOrDefault(at);
 
-    private static bool IsCash(LedgerEnd end) => end is LedgerEnd.Held { Place: Place.Cash };
+    private static bool IsCash(LedgerEnd end) => end is LedgerEnd.At { Place: Place.Cash };
 }

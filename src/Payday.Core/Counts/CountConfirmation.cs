@@ -63,7 +63,7 @@ internal static class CountConfirmation
     {
         Pot? pot = target is MoveTarget.ToPot next ? plan.Book.Household.Pots.Single(pot => pot.Id == next.Id) : null;
         LedgerEnd from = WalletFills.SpentFrom(row.Pot);
-        LedgerEnd to = pot is { Held: Held.InCash } ? WalletFills.SpentFrom(pot) : LedgerEnd.InCash(Purpose.OwedBack(row.Pot.Id));
+        LedgerEnd to = pot is { Place: Place.Cash } ? WalletFills.SpentFrom(pot) : LedgerEnd.InCash(Purpose.OwedBack(row.Pot.Id));
 
         // The target may have been counted for a later day already; that count stays as it was.
         LocalDate day = pot is not null && writer.Book.Weeks.LastCountOf(pot.Id)?.Date is { } later && later > plan.Draft.Date ? later : plan.Draft.Date;

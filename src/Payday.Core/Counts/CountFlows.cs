@@ -36,12 +36,12 @@ internal readonly record struct CountFlows(Money Before, Money Filled, Money Owe
     private CountFlows With(Movement movement, LedgerEnd other, Money amount, Pot pot) => other switch
     {
         LedgerEnd.Outside { Kind: OutsideKind.Opening } => this with { Before = Before + amount },
-        LedgerEnd.Held { Place: Place.Cash, Purpose: { Kind: PurposeKind.OwedBack } purpose } when purpose.PotId == pot.Id && movement.Payday is null =>
+        LedgerEnd.At { Place: Place.Cash, Purpose: { Kind: PurposeKind.OwedBack } purpose } when purpose.PotId == pot.Id && movement.Payday is null =>
             this with { OwedBack = OwedBack - amount },
 
         // From the account, from home, or from notes that a payday used again.
-        LedgerEnd.Held { Place: Place.Account } or LedgerEnd.Held { Purpose.Kind: PurposeKind.Buffer or PurposeKind.OwedBack } => this with { Filled = Filled + amount },
-        LedgerEnd.Held held when held.Purpose.PotId == pot.Id => this with { Filled = Filled + amount },
+        LedgerEnd.At { Place: Place.Account } or LedgerEnd.At { Purpose.Kind: PurposeKind.Buffer or PurposeKind.OwedBack } => this with { Filled = Filled + amount },
+        LedgerEnd.At held when held.Purpose.PotId == pot.Id => this with { Filled = Filled + amount },
         _ => this with { Moved = Moved + amount },
     };
 }

@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Faults;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Counts;
@@ -36,7 +37,7 @@ public sealed record CountPlan(Book Book, CountDraft Draft, LocalDate Week, Immu
             draft,
             book.Household.Settings.WeekOf(draft.Date),
             [.. book.Household.Pots
-                .Where(pot => pot.Held == Held.InCash)
+                .Where(pot => pot.Place == Place.Cash)
                 .Select(pot => CountRules.Row(book, pot, draft.Date, draft.Entries.GetValueOrDefault(pot.Id)))
                 .Where(row => row.Entry is not null || (!(row.Since > draft.Date) && !(row.Expected.IsZero && row.Filled.IsZero && row.OwedBack.IsZero && row.Moved.IsZero)))]);
     }

@@ -39,7 +39,7 @@ public static class Differences
             return Result.Refused<Book>(new CountFault.FoundNotMissing(count, open.DifferenceName));
         }
 
-        Pot? pot = book.Household.Pots.FirstOrDefault(pot => pot.Id == open.PotId && pot.Held == Held.InCash);
+        Pot? pot = book.Household.Pots.FirstOrDefault(pot => pot.Id == open.PotId && pot.Place == Place.Cash);
         if (how == DifferenceEnd.TurnedUp && pot is null)
         {
             return Result.Refused<Book>(new CountFault.PotGone());

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Members = Payday.Core.Drafts.PotDraft.Members;
 
@@ -19,10 +20,10 @@ internal sealed class PotCheck(DraftCheck check, ItemNames pots, ItemNames debts
     {
         var id = new PotId(idText);
         PotKind? kind = KindCheck.Of(pot, place, check);
-        Held at = check.Needed(pot.Held, place.Then(Members.Held), Held.InCash);
+        Place at = check.Needed(pot.Place, place.Then(Members.Place), Place.Cash);
         Money floor = check.AmountOrNone(pot.Floor, place.Then(Members.Floor)) ?? Money.Zero(check.Currency);
         NoteWishes wishes = WishCheck.Of(pot, place, check);
-        if (pot.Held is not null)
+        if (pot.Place is not null)
         {
             Fits(pot, at, kind, wishes, place);
         }
@@ -36,9 +37,9 @@ internal sealed class PotCheck(DraftCheck check, ItemNames pots, ItemNames debts
     private PotKind.Spending StandIn() => new(Money.Zero(check.Currency), FillPer.Payday);
 
     // What a pot in the account can't have, and small money that no fill of the pot can hold.
-    private void Fits(PotDraft pot, Held at, PotKind? kind, NoteWishes wishes, DraftPlace place)
+    private void Fits(PotDraft pot, Place at, PotKind? kind, NoteWishes wishes, DraftPlace place)
     {
-        if (at == Held.InTheAccount)
+        if (at == Place.Account)
         {
             Refuse(pot.TopNote is not null, new DraftFault.NotesInAccount(place.Then(Members.TopNote)));
             Refuse(pot.Small is not null, new DraftFault.NotesInAccount(place.Then(Members.Small)));
@@ -58,10 +59,10 @@ internal sealed class PotCheck(DraftCheck check, ItemNames pots, ItemNames debts
         }
     }
 
-    private MoveTarget? LeftOver(PotDraft pot, PotId id, Held at, DraftPlace place)
+    private MoveTarget? LeftOver(PotDraft pot, PotId id, Place at, DraftPlace place)
     {
         MoveTarget? target = pot.LeftOver is { } left ? Target(left, place) : null;
-        if (target is not null && at == Held.InTheAccount)
+        if (target is not null && at == Place.Account)
         {
             check.Refuse(new DraftFault.LeftOverInAccount(place));
         }

@@ -1,4 +1,5 @@
 using NodaTime;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Drafts;
@@ -64,8 +65,8 @@ public sealed partial record PotDraft
         public static DraftMember<PotDraft, decimal?> PerPayday { get; } =
             new(pot => pot.PerPayday, (pot, value) => pot with { PerPayday = value }) { Belongs = pot => pot.Kind == PotUse.Reserve };
 
-        /// <inheritdoc cref="PotDraft.Held"/>
-        public static DraftMember<PotDraft, Held?> Held { get; } = new(pot => pot.Held, (pot, value) => pot with { Held = value });
+        /// <inheritdoc cref="PotDraft.Place"/>
+        public static DraftMember<PotDraft, Place?> Place { get; } = new(pot => pot.Place, (pot, value) => pot with { Place = value });
 
         /// <inheritdoc cref="PotDraft.Rank"/>
         public static DraftMember<PotDraft, int?> Rank { get; } = new(pot => pot.Rank, (pot, value) => pot with { Rank = value });

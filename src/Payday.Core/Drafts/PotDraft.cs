@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Drafts;
@@ -50,7 +51,7 @@ public sealed partial record PotDraft : ItemDraft
     public decimal? PerPayday { get; init; }
 
     /// <summary>Where it is held.</summary>
-    public Held? Held { get; init; }
+    public Place? Place { get; init; }
 
     /// <summary>Its place in the order of cuts; missing, it follows from the list.</summary>
     public int? Rank { get; init; }
@@ -81,7 +82,7 @@ public sealed partial record PotDraft : ItemDraft
         {
             Id = pot.Id.Text,
             Name = pot.Name,
-            Held = pot.Held,
+            Place = pot.Place,
             Rank = pot.Rank,
             Floor = pot.Floor.ToDecimal(),
             Has = has?.ToDecimal(),

@@ -1,5 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Core.Households;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Drafts;
@@ -44,7 +45,7 @@ internal static class TotalCheck
     {
         OpeningBalances opening = household.Opening;
         Money parts = Money.Sum(opening.SetAside.Values, household.Currency);
-        foreach (Pot pot in household.Pots.Where(pot => pot.Held == Held.InTheAccount))
+        foreach (Pot pot in household.Pots.Where(pot => pot.Place == Place.Account))
         {
             parts += opening.Pots.GetValueOrDefault(pot.Id, Money.Zero(household.Currency));
         }

@@ -35,7 +35,7 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
     public static bool GoesThroughTheWallet(Pot pot)
     {
         ArgumentNullException.ThrowIfNull(pot);
-        return pot is { Held: Held.InCash, Kind: PotKind.Spending };
+        return pot is { Place: Place.Cash, Kind: PotKind.Spending };
     }
 
     /// <summary>The parts of one pot, by day.</summary>

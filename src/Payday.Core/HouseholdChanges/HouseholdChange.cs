@@ -107,7 +107,7 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
         {
             Pot? kept = next.Pots.FirstOrDefault(candidate => candidate.Id == pot.Id);
             Money has = PotMoney.HasNow(balances, pot.Id);
-            if (!has.IsZero && kept?.Held != pot.Held)
+            if (!has.IsZero && kept?.Place != pot.Place)
             {
                 yield return new ChangeFault.PotHas(pot.Id, pot.Name, has);
             }

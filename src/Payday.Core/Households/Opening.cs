@@ -27,7 +27,7 @@ public static class Opening
 
         foreach ((PotId id, Money has) in opening.Pots.Where(pair => pair.Value.IsPositive))
         {
-            bool inCash = household.Pots.Single(pot => pot.Id == id).Held == Held.InCash;
+            bool inCash = household.Pots.Single(pot => pot.Id == id).Place == Place.Cash;
             rest -= inCash ? Money.Zero(household.Currency) : has;
             yield return In(inCash ? LedgerEnd.InCash(Purpose.Pot(id)) : LedgerEnd.InAccount(Purpose.Pot(id)), has);
         }

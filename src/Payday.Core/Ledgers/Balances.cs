@@ -36,7 +36,7 @@ public sealed class Balances
 
     /// <summary>The purposes of a place whose balance is not zero, in the order of their keys.</summary>
     public IEnumerable<(Purpose Purpose, Money Amount)> PurposesIn(Place place) => All
-        .Select(pair => (End: pair.Key as LedgerEnd.Held, pair.Value))
+        .Select(pair => (End: pair.Key as LedgerEnd.At, pair.Value))
         .Where(pair => pair.End?.Place == place)
         .OrderBy(pair => pair.End!.Key, StringComparer.Ordinal)
         .Select(pair => (pair.End!.Purpose, pair.Value));
@@ -71,10 +71,10 @@ public sealed class Balances
             changed[end] = changed.GetValueOrDefault(end, Money.Zero(Currency)) + amount;
             switch (end)
             {
-                case LedgerEnd.Held { Place: Place.Account }:
+                case LedgerEnd.At { Place: Place.Account }:
                     newAccount += amount;
                     break;
-                case LedgerEnd.Held:
+                case LedgerEnd.At:
                     newCash += amount;
                     break;
             }

@@ -52,6 +52,6 @@ public static class LedgerCheck
     /// income was undone whose money had gone on: the next payday makes up for it first.
     /// </remarks>
     internal static bool MayBeNegative(LedgerEnd end) =>
-        end is not LedgerEnd.Held { Place: var place, Purpose.Kind: var kind }
+        end is not LedgerEnd.At { Place: var place, Purpose.Kind: var kind }
         || (place == Place.Account && kind is PurposeKind.OwedBack or PurposeKind.LeftToPlace);
 }

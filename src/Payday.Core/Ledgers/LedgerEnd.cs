@@ -17,7 +17,7 @@ public abstract record LedgerEnd
     public abstract string Key { get; }
 
     /// <summary>A purpose in a place.</summary>
-    public sealed record Held(Place Place, Purpose Purpose) : LedgerEnd
+    public sealed record At(Place Place, Purpose Purpose) : LedgerEnd
     {
         /// <inheritdoc/>
         public override string Key => LedgerKeys.Of(Place, Purpose);
@@ -61,10 +61,10 @@ public abstract record LedgerEnd
     public static LedgerEnd Opening { get; } = new Outside(OutsideKind.Opening, "");
 
     /// <summary>A purpose in the account.</summary>
-    public static LedgerEnd InAccount(Purpose purpose) => new Held(Place.Account, purpose);
+    public static LedgerEnd InAccount(Purpose purpose) => new At(Place.Account, purpose);
 
     /// <summary>A purpose in cash.</summary>
-    public static LedgerEnd InCash(Purpose purpose) => new Held(Place.Cash, purpose);
+    public static LedgerEnd InCash(Purpose purpose) => new At(Place.Cash, purpose);
 
     /// <summary>Whoever pays as an income source.</summary>
     public static LedgerEnd PaidBy(SourceId source) => new Outside(OutsideKind.Source, source.Text);

@@ -31,8 +31,8 @@ internal static class LedgerKeys
         string id = colon < 0 ? "" : rest[(colon + 1)..];
         return (slash < 0 ? "" : key[..slash]) switch
         {
-            "account" => new LedgerEnd.Held(Place.Account, new Purpose(KindOf(Purposes, word, key), id)),
-            "cash" => new LedgerEnd.Held(Place.Cash, new Purpose(KindOf(Purposes, word, key), id)),
+            "account" => new LedgerEnd.At(Place.Account, new Purpose(KindOf(Purposes, word, key), id)),
+            "cash" => new LedgerEnd.At(Place.Cash, new Purpose(KindOf(Purposes, word, key), id)),
             "owed" => new LedgerEnd.Owed(new(rest)),
             "outside" => new LedgerEnd.Outside(KindOf(Outsides, word, key), id),
             _ => throw Unknown(key),

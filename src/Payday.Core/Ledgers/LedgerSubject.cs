@@ -30,9 +30,9 @@ public abstract record LedgerSubject
 
     private bool IsAt(LedgerEnd end) => (this, end) switch
     {
-        (OfPot pot, LedgerEnd.Held held) => held.Purpose.PotId == pot.Id,
+        (OfPot pot, LedgerEnd.At held) => held.Purpose.PotId == pot.Id,
         (OfPot pot, LedgerEnd.Outside outside) => outside.PotId == pot.Id,
-        (OfBill bill, LedgerEnd.Held held) => held.Purpose.BillId == bill.Id,
+        (OfBill bill, LedgerEnd.At held) => held.Purpose.BillId == bill.Id,
         (OfBill bill, LedgerEnd.Outside outside) => outside.BillId == bill.Id,
         (OfDebt debt, LedgerEnd.Owed owed) => owed.DebtId == debt.Id,
         (OfDebt debt, LedgerEnd.Outside outside) => outside.DebtId == debt.Id,

@@ -77,9 +77,9 @@ public sealed record MonthSummary(
     {
         CameIn = CameIn - Change(movement, end => Is(end, OutsideKind.Source)),
         Bills = Bills + Change(movement, end => Is(end, OutsideKind.Bill)),
-        DebtPayments = DebtPayments + (movement.From is LedgerEnd.Held || movement.To is LedgerEnd.Held ? Change(movement, IsOwed) : Money.Zero(CameIn.Currency)),
+        DebtPayments = DebtPayments + (movement.From is LedgerEnd.At || movement.To is LedgerEnd.At ? Change(movement, IsOwed) : Money.Zero(CameIn.Currency)),
         Interest = Interest + Change(movement, end => Is(end, OutsideKind.Interest)),
-        Fills = Fills + (movement.From is LedgerEnd.Held && movement.To is LedgerEnd.Held ? Change(movement, IsInPot) : Money.Zero(CameIn.Currency)),
+        Fills = Fills + (movement.From is LedgerEnd.At && movement.To is LedgerEnd.At ? Change(movement, IsInPot) : Money.Zero(CameIn.Currency)),
         Spent = Spent + Change(movement, end => Is(end, OutsideKind.Spending)),
     };
 
@@ -92,7 +92,7 @@ public sealed record MonthSummary(
 
     private static bool IsOwed(LedgerEnd end) => end is LedgerEnd.Owed;
 
-    private static bool IsInPot(LedgerEnd end) => end is LedgerEnd.Held { Purpose.Kind: PurposeKind.Pot or PurposeKind.KeptBack or PurposeKind.Wallet or PurposeKind.OwedBack };
+    private static bool IsInPot(LedgerEnd end) => end is LedgerEnd.At { Purpose.Kind: PurposeKind.Pot or PurposeKind.KeptBack or PurposeKind.Wallet or PurposeKind.OwedBack };
 
     private static bool Is(LedgerEnd end, OutsideKind kind) => end is LedgerEnd.Outside outside && outside.Kind == kind;
 }

@@ -60,7 +60,7 @@ internal sealed class NoteHeaps
             case NoteEvent.Counted { Count: var count } when count.Notes is not null || !count.Spent.IsZero || !count.Difference.IsZero:
                 Set(StackOf(count.PotId), count.Notes);
                 break;
-            case NoteEvent.MovedOn { Count: var left, To: LedgerEnd.Held { Place: Place.Cash, Purpose: { Kind: PurposeKind.Pot or PurposeKind.Wallet } purpose } }:
+            case NoteEvent.MovedOn { Count: var left, To: LedgerEnd.At { Place: Place.Cash, Purpose: { Kind: PurposeKind.Pot or PurposeKind.Wallet } purpose } }:
                 MoveAll(StackOf(left.PotId), new NoteStack(purpose.PotId, purpose.Kind == PurposeKind.Wallet), left.Left);
                 break;
         }

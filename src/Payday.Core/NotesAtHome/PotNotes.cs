@@ -66,7 +66,7 @@ internal readonly record struct NoteStack(PotId? PotId, bool InWallet)
     /// <summary>The stack that an end of the ledger lies in, or null for one without notes.</summary>
     public static NoteStack? Of(LedgerEnd end, HashSet<PotId> spending) => end switch
     {
-        LedgerEnd.Held { Place: Place.Cash, Purpose: { } purpose } => purpose.Kind switch
+        LedgerEnd.At { Place: Place.Cash, Purpose: { } purpose } => purpose.Kind switch
         {
             PurposeKind.Wallet => new NoteStack(purpose.PotId, InWallet: true),
             PurposeKind.OwedBack when purpose.PotId is { } pot => new NoteStack(pot, spending.Contains(pot)),

@@ -1,5 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
+using Payday.Core.Ledgers;
 
 namespace Payday.Core.Pots;
 
@@ -19,7 +20,7 @@ public static class PotUnit
         ArgumentNullException.ThrowIfNull(pieces);
 
         // No note is smaller than the smallest, so a top note only matters when it is below that one.
-        return pot.Held == Held.InCash
+        return pot.Place == Place.Cash
             ? pieces.SmallestNote
             : Money.FromMinorUnits(1, pieces.SmallestNote.Currency);
     }

@@ -24,11 +24,11 @@ public static class MovementPair
 
     private static bool Belong(Movement first, Movement second) => (first.From, first.To, second.From, second.To) switch
     {
-        (LedgerEnd.Held { Place: Place.Cash, Purpose.Kind: PurposeKind.Buffer }, LedgerEnd.Held { Place: Place.Cash, Purpose: { Kind: PurposeKind.Pot } pot }, LedgerEnd.Held { Purpose: { Kind: PurposeKind.KeptBack } kept }, LedgerEnd.Held { Place: Place.Account, Purpose.Kind: PurposeKind.Buffer }) =>
+        (LedgerEnd.At { Place: Place.Cash, Purpose.Kind: PurposeKind.Buffer }, LedgerEnd.At { Place: Place.Cash, Purpose: { Kind: PurposeKind.Pot } pot }, LedgerEnd.At { Purpose: { Kind: PurposeKind.KeptBack } kept }, LedgerEnd.At { Place: Place.Account, Purpose.Kind: PurposeKind.Buffer }) =>
             pot.PotId == kept.PotId && second.Number == first.Number + 1,
-        (LedgerEnd.Owed charged, LedgerEnd.Outside { Kind: OutsideKind.Interest }, LedgerEnd.Held { Purpose.Kind: PurposeKind.LeftToPlace }, LedgerEnd.Owed paid) =>
+        (LedgerEnd.Owed charged, LedgerEnd.Outside { Kind: OutsideKind.Interest }, LedgerEnd.At { Purpose.Kind: PurposeKind.LeftToPlace }, LedgerEnd.Owed paid) =>
             charged.DebtId == paid.DebtId && second.Number == first.Number + 1,
-        (LedgerEnd.Held { Purpose.Kind: PurposeKind.LeftToPlace }, LedgerEnd.Held { Purpose: { Kind: PurposeKind.SetAside } held }, LedgerEnd.Held { Purpose: { Kind: PurposeKind.SetAside } spent }, LedgerEnd.Outside { Kind: OutsideKind.Bill }) => held.BillId == spent.BillId,
+        (LedgerEnd.At { Purpose.Kind: PurposeKind.LeftToPlace }, LedgerEnd.At { Purpose: { Kind: PurposeKind.SetAside } held }, LedgerEnd.At { Purpose: { Kind: PurposeKind.SetAside } spent }, LedgerEnd.Outside { Kind: OutsideKind.Bill }) => held.BillId == spent.BillId,
         _ => false,
     };
 }

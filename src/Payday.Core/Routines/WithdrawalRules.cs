@@ -5,6 +5,7 @@ using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Households;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
 using Payday.Core.NotesAtHome;
 using Payday.Core.Pots;
 
@@ -22,7 +23,7 @@ internal static class WithdrawalRules
         ImmutableArray<(Pot Pot, Money Amount, ImmutableArray<NotePart> Parts)> wanted =
         [
             .. pots.Rows
-                .Where(row => row.Pot.Held == Held.InCash)
+                .Where(row => row.Pot.Place == Place.Cash)
                 .Select(row => (row.Pot, Amount: AmountFor(facts, row, surplus)))
                 .Where(pot => pot.Amount.IsPositive)
                 .Select(pot => (pot.Pot, pot.Amount, Parts(facts, pot.Pot, pot.Amount))),

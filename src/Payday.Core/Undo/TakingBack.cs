@@ -135,7 +135,7 @@ internal sealed class TakingBack
     private static bool Sees(WeekCount count, Movement movement) =>
         movement.Number < count.FirstMovement && movement.Date <= count.Date && (IsOf(count, movement.From) || IsOf(count, movement.To));
 
-    private static bool IsOf(WeekCount count, LedgerEnd end) => end is LedgerEnd.Held { Place: Place.Cash } held && held.Purpose.PotId == count.PotId
+    private static bool IsOf(WeekCount count, LedgerEnd end) => end is LedgerEnd.At { Place: Place.Cash } held && held.Purpose.PotId == count.PotId
         && (held.Purpose.Kind is PurposeKind.Pot or PurposeKind.Wallet || (held.Purpose.Kind == PurposeKind.OwedBack && count.Notes is not null));
 
     // To the first record of the pot after it that covers the day.

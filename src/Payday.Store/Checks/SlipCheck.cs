@@ -69,7 +69,7 @@ internal static class SlipCheck
         for (long number = closed.FirstMovement; number <= closed.LastMovement; number++)
         {
             Movement movement = book.Ledger.Movements[(int)number - 1];
-            if (movement.To is LedgerEnd.Held { Place: Place.Cash, Purpose: { Kind: PurposeKind.Pot, PotId: { } pot } })
+            if (movement.To is LedgerEnd.At { Place: Place.Cash, Purpose: { Kind: PurposeKind.Pot, PotId: { } pot } })
             {
                 yield return (pot, movement.Amount);
             }

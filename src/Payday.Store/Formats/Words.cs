@@ -5,6 +5,7 @@ using Payday.Core.Calendar;
 using Payday.Core.Debts;
 using Payday.Core.Drafts;
 using Payday.Core.Households;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Store.Json;
 
@@ -72,7 +73,7 @@ public static class Words
     public static JsonChoices<LeftOverTo> LeftOvers { get; } = new(("stays", LeftOverTo.Stays), ("buffer", LeftOverTo.Buffer));
 
     /// <summary>Where a pot is held.</summary>
-    public static JsonChoices<Held> Places { get; } = new(("cash", Held.InCash), ("account", Held.InTheAccount));
+    public static JsonChoices<Place> Places { get; } = new(("cash", Place.Cash), ("account", Place.Account));
 
     /// <summary>What a spending amount is for.</summary>
     public static JsonChoices<FillPer> FillPers { get; } = new(

@@ -1,4 +1,5 @@
 using Payday.Core.Drafts;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Store.Formats;
 using Members = Payday.Core.Drafts.PotDraft.Members;
@@ -29,7 +30,7 @@ internal static class PotFormat
         FileField.Of(Members.Order, "order", new WordValue<LadderOrder>(Words.LadderOrders)),
         FileField.Of(Members.Level, "level", FileValues.Amount),
         FileField.Of(Members.PerPayday, "perPayday", FileValues.Amount),
-        FileField.Of(Members.Held, Held, new WordValue<Held>(Words.Places)),
+        FileField.Of(Members.Place, Held, new WordValue<Place>(Words.Places)),
         FileField.Of(Members.Floor, Floor, FileValues.Amount),
         FileField.Of(Members.TopNote, "topNote", FileValues.Piece),
         FileField.Of(Members.Small, "small", SmallMoneyFormat.Value),

@@ -3,6 +3,7 @@ using Payday.Core.Books;
 using Payday.Core.Counts;
 using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Texts;
 
@@ -114,6 +115,6 @@ internal static class CountInput
     private static Result<Pot> CashPot(Household household, string name)
     {
         Result<Pot> pot = PotInput.Pot(household, name);
-        return pot is { Ok: true, Value.Held: Held.InTheAccount } ? EdgeFault.Refused<Pot>($"{pot.Value.Name} is held in the account, so there is no cash to count.") : pot;
+        return pot is { Ok: true, Value.Place: Place.Account } ? EdgeFault.Refused<Pot>($"{pot.Value.Name} is held in the account, so there is no cash to count.") : pot;
     }
 }

@@ -10,7 +10,7 @@ internal static class EndText
     /// <summary>E.g. <c>cash: Food</c>, <c>paid: Rent</c>.</summary>
     public static string Of(Household household, LedgerEnd end) => end switch
     {
-        LedgerEnd.Held held => $"{(held.Place == Place.Account ? "account" : "cash")}: {Of(household, held.Purpose)}",
+        LedgerEnd.At held => $"{(held.Place == Place.Account ? "account" : "cash")}: {Of(household, held.Purpose)}",
         LedgerEnd.Owed owed => $"owed: {Debt(household, owed.DebtId)}",
         LedgerEnd.Outside outside => Outside(household, outside),
         _ => end.Key,

@@ -49,7 +49,7 @@ internal static class PotsReport
     }
 
     /// <summary>Where a pot is held, in a word.</summary>
-    public static string Place(Pot pot) => pot.Held == Held.InCash ? "cash" : "account";
+    public static string Place(Pot pot) => pot.Place == Core.Ledgers.Place.Cash ? "cash" : "account";
 
     /// <summary>What a pot has, wherever it is.</summary>
     public static Money HasNow(Balances balances, Pot pot) =>

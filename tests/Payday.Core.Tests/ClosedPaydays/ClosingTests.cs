@@ -127,7 +127,7 @@ public class ClosingTests
 
                 Balances after = book.Ledger.Balances;
                 Money wentOut = Money.Sum(
-                    book.Ledger.Movements.Where(movement => movement.From is LedgerEnd.Held && movement.To is not LedgerEnd.Held).Select(movement => movement.Amount),
+                    book.Ledger.Movements.Where(movement => movement.From is LedgerEnd.At && movement.To is not LedgerEnd.At).Select(movement => movement.Amount),
                     Dollars);
                 Assert.Equal(put, after.In(Place.Account) + after.In(Place.Cash) + wentOut);
             },

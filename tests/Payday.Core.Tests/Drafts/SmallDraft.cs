@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using Payday.Core.Drafts;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Tests.Drafts;
@@ -31,8 +32,8 @@ internal static class SmallDraft
         Debts = [new() { Name = "Card", Balance = 450, Rate = 0.1999m, Minimum = new() { Kind = MinimumKind.Part, Percent = 0.02m, Floor = 20 }, Due = new MonthDay.Last() }],
         Pots =
         [
-            new() { Name = "Food", Kind = PotUse.Spending, Amount = 85, Per = FillPer.Week, Held = Held.InCash, Floor = 60, TopNote = 20, Small = new() { Note = 5, AtLeast = 25 } },
-            new() { Name = "Roof", Kind = PotUse.Sinking, Target = 1200, By = new(2027, 5, 1), Held = Held.InTheAccount, Has = 150 },
+            new() { Name = "Food", Kind = PotUse.Spending, Amount = 85, Per = FillPer.Week, Place = Place.Cash, Floor = 60, TopNote = 20, Small = new() { Note = 5, AtLeast = 25 } },
+            new() { Name = "Roof", Kind = PotUse.Sinking, Target = 1200, By = new(2027, 5, 1), Place = Place.Account, Has = 150 },
         ],
     };
 

@@ -71,7 +71,7 @@ public class IdTests
         var end = LedgerEnd.FromKey(key);
         (PotId? Pot, BillId? Bill, DebtId? Debt, SourceId? Source) ids = end switch
         {
-            LedgerEnd.Held held => (held.Purpose.PotId, held.Purpose.BillId, null, null),
+            LedgerEnd.At held => (held.Purpose.PotId, held.Purpose.BillId, null, null),
             LedgerEnd.Outside outside => (outside.PotId, outside.BillId, outside.DebtId, outside.SourceId),
             _ => default,
         };

@@ -28,7 +28,7 @@ public class LedgerTests
 
     // Enough in every end that any movements can be taken from it.
     private static readonly Ledger Rich = Ledger.Empty(Dollars).Add(
-        Ends.OfType<LedgerEnd.Held>().Select(end => new Movement(0, Day, Ends[9], end, Usd(1_000_000), "opening")));
+        Ends.OfType<LedgerEnd.At>().Select(end => new Movement(0, Day, Ends[9], end, Usd(1_000_000), "opening")));
 
     [Fact]
     public void FromKey_EveryEnd_ReadsBack() => Assert.All(Ends, end => Assert.Equal(end, LedgerEnd.FromKey(end.Key)));
@@ -135,7 +135,7 @@ public class LedgerTests
             {
                 Balances before = ledger.Balances;
                 Balances wanted = before.After([.. movements]);
-                bool takes = wanted.All.Any(pair => pair.Key is LedgerEnd.Held held
+                bool takes = wanted.All.Any(pair => pair.Key is LedgerEnd.At held
                     && !(held.Place == Place.Account && held.Purpose.Kind is PurposeKind.OwedBack or PurposeKind.LeftToPlace)
                     && pair.Value.IsNegative && pair.Value < before[pair.Key]);
                 if (takes)

@@ -63,7 +63,7 @@ internal sealed class Answers
             Say($"{end.Key} {Money.Sum(book.Ledger.Of(end).Where(movement => movement.Date <= day).Select(movement => movement.To == end ? movement.Amount : -movement.Amount), Dollars)}");
         }
 
-        foreach (CountRow row in CountPlan.Of(book, book.Household.Pots.Where(pot => pot.Held == Held.InCash)
+        foreach (CountRow row in CountPlan.Of(book, book.Household.Pots.Where(pot => pot.Place == Place.Cash)
             .Aggregate(new CountDraft(day), (draft, pot) => draft.With(pot.Id, new CountEntry(Usd(0))))).Rows)
         {
             Say($"count {row.Pot.Id} {row.Since} {row.Before} {row.Filled} {row.OwedBack} {row.Moved} {row.StillOwed} {row.Spent} {row.Fault}");

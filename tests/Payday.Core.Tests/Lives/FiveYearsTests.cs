@@ -98,7 +98,7 @@ public class FiveYearsTests
         PotNotes notes = PotNotes.Of(book);
         Balances balances = book.Ledger.Balances;
         Assert.Equal(balances[LedgerEnd.InCash(Purpose.Buffer)], notes.Loose.Worth(Dollars));
-        foreach (Pot pot in book.Household.Pots.Where(pot => pot.Held == Held.InCash))
+        foreach (Pot pot in book.Household.Pots.Where(pot => pot.Place == Place.Cash))
         {
             Money owed = PotMoney.OwedBack(balances, pot.Id);
             bool wallet = FillPart.GoesThroughTheWallet(pot);

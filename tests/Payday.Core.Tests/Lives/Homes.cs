@@ -7,6 +7,7 @@ using Payday.Core.Cash;
 using Payday.Core.Debts;
 using Payday.Core.Households;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using static Payday.Core.Tests.Amounts.Amount;
 
@@ -45,10 +46,10 @@ internal static class Homes
         new(new DebtId(name.ToLowerInvariant()), name, Usd(balance), rate, new MinimumRule.Fixed(Usd(minimum)), new MonthDay.Numbered(due));
 
     public static Pot CashPot(string name, decimal aWeek, int rank = 1, decimal floor = 0) =>
-        new(new PotId(name.ToLowerInvariant()), name, Held.InCash, rank, Usd(floor), new PotKind.Spending(Usd(aWeek), FillPer.Week), NoteWishes.None);
+        new(new PotId(name.ToLowerInvariant()), name, Place.Cash, rank, Usd(floor), new PotKind.Spending(Usd(aWeek), FillPer.Week), NoteWishes.None);
 
     public static Pot AccountPot(string name, decimal aPayday, int rank = 1, decimal floor = 0) =>
-        new(new PotId(name.ToLowerInvariant()), name, Held.InTheAccount, rank, Usd(floor), new PotKind.Spending(Usd(aPayday), FillPer.Payday), NoteWishes.None);
+        new(new PotId(name.ToLowerInvariant()), name, Place.Account, rank, Usd(floor), new PotKind.Spending(Usd(aPayday), FillPer.Payday), NoteWishes.None);
 
     public static ImmutableSortedDictionary<string, Money> Sums(params (string Id, decimal Amount)[] sums) =>
         sums.ToImmutableSortedDictionary(sum => sum.Id, sum => Usd(sum.Amount), StringComparer.Ordinal);

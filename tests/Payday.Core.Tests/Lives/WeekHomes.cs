@@ -31,7 +31,7 @@ internal static class WeekHomes
         [
             CashPot("Food", 60),
             CashPot("Fares", 20, rank: 2),
-            new Pot(new PotId("boots"), "Boots", Held.InCash, 3, Usd(0), new PotKind.Reserve(Usd(200), Usd(30)), NoteWishes.None),
+            new Pot(new PotId("boots"), "Boots", Place.Cash, 3, Usd(0), new PotKind.Reserve(Usd(200), Usd(30)), NoteWishes.None),
             AccountPot("Gifts", 15, rank: 4),
         ],
     };

@@ -4,6 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using Payday.Core.Cash;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using static Payday.Core.Tests.Amounts.Amount;
 
@@ -15,7 +16,7 @@ internal static class PotSamples
     public static PotFacts Facts { get; } = new(
         Usd(0), Usd(0), 2, new(2026, 3, 6), [], new(2026, 1, 1), null, [], Usd(5), NumberStyle.CommaPoint);
 
-    public static Pot Pot(PotKind kind, Held held = Held.InCash) =>
+    public static Pot Pot(PotKind kind, Place held = Place.Cash) =>
         new(new PotId("p"), "Pot", held, 1, Usd(0), kind, NoteWishes.None);
 
     public static FillProposal Propose(PotKind kind, PotFacts facts) => PotFills.Propose(Pot(kind), facts);

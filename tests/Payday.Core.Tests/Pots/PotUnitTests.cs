@@ -1,4 +1,5 @@
 using Payday.Core.Cash;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Pots.PotSamples;
@@ -19,7 +20,7 @@ public class PotUnitTests
 
     [Fact]
     public void Of_AccountPot_IsOneMinorUnit() =>
-        Assert.Equal(Cents(1), PotUnit.Of(CashPot with { Held = Held.InTheAccount }, Pieces));
+        Assert.Equal(Cents(1), PotUnit.Of(CashPot with { Place = Place.Account }, Pieces));
 
     private static Pot CashPot => Pot(new PotKind.Spending(Usd(10), FillPer.Week));
 }

@@ -8,6 +8,7 @@ using Payday.Core.ClosedPaydays;
 using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Faults;
@@ -104,7 +105,7 @@ public class MonthFillTests
     [Fact]
     public void Plan_SpendingAndCashThatWasCounted_ChangeNothingOfTheMonth()
     {
-        Pot cash = Goods with { Held = Held.InCash };
+        Pot cash = Goods with { Place = Place.Cash };
         Book closed = Close(Book.Begin(May.Household with { Pots = [cash] }), 1);
         Book counted = WeekHomes.Count(closed, new LocalDate(2026, 5, 8), "goods", 5);
 
@@ -140,7 +141,7 @@ public class MonthFillTests
         Gen.Int[1, 4], Gen.Int[0, 27], Gen.Int[1, 200], Gen.Bool, Gen.Bool, Gen.Int[0, 4].Array[20]).Sample((weeks, start, dollars, inCash, spread, cuts) =>
     {
         var began = new LocalDate(2026, 3, 1).PlusDays(start);
-        Pot pot = Goods with { Held = inCash ? Held.InCash : Held.InTheAccount, Kind = new PotKind.Spending(Usd(dollars), spread ? FillPer.MonthSpread : FillPer.Month) };
+        Pot pot = Goods with { Place = inCash ? Place.Cash : Place.Account, Kind = new PotKind.Spending(Usd(dollars), spread ? FillPer.MonthSpread : FillPer.Month) };
         Book book = Book.Begin(Bare with
         {
             Start = began,

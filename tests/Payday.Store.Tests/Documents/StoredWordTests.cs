@@ -79,7 +79,7 @@ public sealed class StoredWordTests
         AllAreThere(words);
         foreach ((Place place, string word) in words)
         {
-            Key(word + "/pot:food", new LedgerEnd.Held(place, Purpose.Pot(new PotId("food"))));
+            Key(word + "/pot:food", new LedgerEnd.At(place, Purpose.Pot(new PotId("food"))));
         }
     }
 
@@ -165,7 +165,7 @@ public sealed class StoredWordTests
     public void DebtOrders() => Files(Words.DebtOrders, (DebtOrder.SmallestBalance, "balance"), (DebtOrder.HighestRate, "rate"));
 
     [Fact]
-    public void HeldPlaces() => Files(Words.Places, (Held.InCash, "cash"), (Held.InTheAccount, "account"));
+    public void HeldPlaces() => Files(Words.Places, (Place.Cash, "cash"), (Place.Account, "account"));
 
     [Fact]
     public void FillPers() => Files(

@@ -1,6 +1,7 @@
 using NodaTime;
 using Payday.Core.Calendar;
 using Payday.Core.Households;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Store.HouseholdFiles;
 
@@ -29,7 +30,7 @@ public sealed class DemoFileTests
         Assert.Equal(["Ladder", "Reserve", "Sinking", "Spending"], Kinds(Demo.Pots.Select(pot => pot.Kind)));
         Assert.Contains(Demo.Debts, debt => debt.YearlyRate == 0);
         Assert.True(Demo.Pots.Length >= 12);
-        Assert.Equal(Enum.GetValues<Held>(), Demo.Pots.Select(pot => pot.Held).Distinct().Order());
+        Assert.Equal(Enum.GetValues<Place>(), Demo.Pots.Select(pot => pot.Place).Distinct().Order());
     }
 
     [Fact]

@@ -8,6 +8,7 @@ using Payday.Core.Cash;
 using Payday.Core.Debts;
 using Payday.Core.Households;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
 namespace Payday.Store.Tests.HouseholdFiles;
@@ -93,16 +94,16 @@ internal static class GenHousehold
         Gen.Select(Fractions(1), Amounts(currency)).Select((percent, floor) => (MinimumRule)new MinimumRule.PercentOrFloor(percent, floor)));
 
     private static Gen<Pot> Pots(Currency currency, CashPieces cash) =>
-        from held in Gen.Enum<Held>()
+        from held in Gen.Enum<Place>()
         from kind in Purposes(currency, held)
         from floor in Amounts(currency)
-        from wishes in held == Held.InCash ? Wishes(currency, cash, kind) : Gen.Const(NoteWishes.None)
+        from wishes in held == Place.Cash ? Wishes(currency, cash, kind) : Gen.Const(NoteWishes.None)
         from toBuffer in Gen.Bool
-        select new Pot(new PotId(""), "", held, 0, floor, kind, wishes) { MovesOnTo = toBuffer && held == Held.InCash ? MoveTarget.Buffer : null };
+        select new Pot(new PotId(""), "", held, 0, floor, kind, wishes) { MovesOnTo = toBuffer && held == Place.Cash ? MoveTarget.Buffer : null };
 
-    private static Gen<PotKind> Purposes(Currency currency, Held held) => Gen.OneOf<PotKind>(
+    private static Gen<PotKind> Purposes(Currency currency, Place held) => Gen.OneOf<PotKind>(
         Gen.Select(Amounts(currency), Gen.Enum<FillPer>(), Gen.Bool).Select((amount, per, splits) =>
-            (PotKind)new PotKind.Spending(amount, per) { SplitsOverWeeks = splits && held == Held.InCash }),
+            (PotKind)new PotKind.Spending(amount, per) { SplitsOverWeeks = splits && held == Place.Cash }),
         Gen.Select(AmountsAboveZero(currency), LaterDates, Schedules, Gen.Bool, Untils, Gen.Bool).Select((target, by, repeats, does, settled, finished) =>
             (PotKind)new PotKind.Sinking(target, by) { Repeats = does ? repeats : null, SettledTo = settled, Finished = finished }),
         Gen.Select(Gen.Long[1, 10_000], Gen.Int[1, 1_000], Gen.Enum<LadderOrder>())

@@ -6,6 +6,7 @@ using Payday.Core.Cash;
 using Payday.Core.Debts;
 using Payday.Core.Households;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Store.HouseholdFiles;
 using Payday.Store.Json;
@@ -45,8 +46,8 @@ public sealed class HouseholdFileReadTests
             Assert.Single(household.Debts));
         Assert.Equal(
             [
-                new Pot(new PotId("food"), "Food", Held.InCash, 1, Dollars(60), new PotKind.Spending(Dollars(85), FillPer.Week), new NoteWishes(Dollars(20), new SmallMoney(Dollars(5), Dollars(25)))),
-                new Pot(new PotId("roof"), "Roof", Held.InTheAccount, 2, Dollars(0), new PotKind.Sinking(Dollars(1200), new LocalDate(2027, 5, 1)), NoteWishes.None),
+                new Pot(new PotId("food"), "Food", Place.Cash, 1, Dollars(60), new PotKind.Spending(Dollars(85), FillPer.Week), new NoteWishes(Dollars(20), new SmallMoney(Dollars(5), Dollars(25)))),
+                new Pot(new PotId("roof"), "Roof", Place.Account, 2, Dollars(0), new PotKind.Sinking(Dollars(1200), new LocalDate(2027, 5, 1)), NoteWishes.None),
             ],
             household.Pots);
 

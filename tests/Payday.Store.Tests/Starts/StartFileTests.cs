@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Drafts;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Store.Files;
 using Payday.Store.Starts;
@@ -27,7 +28,7 @@ public sealed class StartFileTests : IDisposable
         StartDraft start = StartDraft.Fresh(new LocalDate(2026, 3, 2)) with
         {
             Passed = ["Bills", "Name and currency"],
-            Begun = new() { Debt = new() { Name = "Card", Minimum = new() { Kind = MinimumKind.Part, Percent = 0.02m } }, Pot = new() { Kind = PotUse.Ladder, Held = Held.InCash } },
+            Begun = new() { Debt = new() { Name = "Card", Minimum = new() { Kind = MinimumKind.Part, Percent = 0.02m } }, Pot = new() { Kind = PotUse.Ladder, Place = Place.Cash } },
         };
         start = start with { Household = start.Household with { Name = "Alder flat", Settings = start.Household.Settings with { Currency = Currency.FromCode("EUR") } } };
 

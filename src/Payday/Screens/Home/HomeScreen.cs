@@ -140,7 +140,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
                 .. balances.PurposesIn(Place.Cash).Any(purpose => purpose.Purpose.Kind == PurposeKind.Wallet) ? [Row("In the wallet", kind => kind == PurposeKind.Wallet)] : Array.Empty<ImmutableArray<string>>(),
                 Row("Kept back for pots", kind => kind == PurposeKind.KeptBack),
                 Row("Buffer", kind => kind == PurposeKind.Buffer),
-                .. balances.All.Any(end => end.Key is LedgerEnd.Held { Purpose.Kind: PurposeKind.OwedBack }) ? [Row("Owed back", kind => kind == PurposeKind.OwedBack)] : Array.Empty<ImmutableArray<string>>(),
+                .. balances.All.Any(end => end.Key is LedgerEnd.At { Purpose.Kind: PurposeKind.OwedBack }) ? [Row("Owed back", kind => kind == PurposeKind.OwedBack)] : Array.Empty<ImmutableArray<string>>(),
                 Row("Left to place", kind => kind == PurposeKind.LeftToPlace),
             ],
             [["Together", balances.In(Place.Account).ToString(session.Style), balances.In(Place.Cash).ToString(session.Style)]]);

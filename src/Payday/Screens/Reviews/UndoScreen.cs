@@ -69,7 +69,7 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
         yield return "The movement and its reverse both stay in the ledger.";
     }
 
-    private static bool IsCash(Movement other) => other.From is LedgerEnd.Held { Place: Place.Cash } || other.To is LedgerEnd.Held { Place: Place.Cash };
+    private static bool IsCash(Movement other) => other.From is LedgerEnd.At { Place: Place.Cash } || other.To is LedgerEnd.At { Place: Place.Cash };
 
     private string? Undo(string reason)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Reports;
@@ -68,7 +69,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
 
     private ImmutableArray<string> Detail(PotRow row)
     {
-        if (row.Pot.Held == Held.InTheAccount)
+        if (row.Pot.Place == Place.Account)
         {
             return [$"{row.Pot.Name}: held in the account; {Shown(row.HasNow + row.Fill)} from today.", row.Why];
         }

@@ -63,7 +63,7 @@ internal static class PotFields
     public static SetupField<PotDraft> Order => SetupFields.Of("Order", Members.Order, ChoiceTypes.Of((LadderOrder.Rising, "rising"), (LadderOrder.Falling, "falling"), (LadderOrder.Even, "even")), "Rising saves 1, 2, 3 times the unit and so on; falling the other way round; even the unit each time.");
 
     /// <summary>Where it is held.</summary>
-    public static SetupField<PotDraft> Held => SetupFields.Of("Held", Members.Held, ChoiceTypes.Of((Core.Pots.Held.InCash, "in cash"), (Core.Pots.Held.InTheAccount, "in the account")), "In notes in an envelope, or as a part of the account.");
+    public static SetupField<PotDraft> Held => SetupFields.Of("Held", Members.Place, ChoiceTypes.Of((Core.Ledgers.Place.Cash, "in cash"), (Core.Ledgers.Place.Account, "in the account")), "In notes in an envelope, or as a part of the account.");
 
     private static ImmutableArray<Choice<LeftOverDraft?>> LeftOver(SetupFacts facts) =>
     [
@@ -73,5 +73,5 @@ internal static class PotFields
         .. (facts.Draft.Pots ?? []).Select(pot => new Choice<LeftOverDraft?>("to " + pot.Name, new() { To = LeftOverTo.Pot, Pot = pot.Id ?? pot.Name })),
     ];
 
-    private static bool InCash(PotDraft pot) => pot.Held == Core.Pots.Held.InCash;
+    private static bool InCash(PotDraft pot) => pot.Place == Core.Ledgers.Place.Cash;
 }

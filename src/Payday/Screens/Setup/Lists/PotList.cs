@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Core.Drafts;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Reports;
 using Payday.Screens.Setup.Fields;
@@ -50,7 +51,7 @@ internal sealed class PotList : ListOf<PotDraft>
     {
         Kind = PotUse.Spending,
         Per = FillPer.Week,
-        Held = Held.InCash,
+        Place = Place.Cash,
         Rank = (facts.Draft.Pots ?? []).Select(pot => pot.Rank ?? 0).DefaultIfEmpty(0).Max() + 1,
     };
 
