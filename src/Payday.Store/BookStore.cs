@@ -86,14 +86,14 @@ public sealed class BookStore : IDisposable
     /// <param name="folder">The folder.</param>
     /// <returns>The book, and who has the folder.</returns>
     /// <exception cref="StoreException">The journal can't be read.</exception>
-    public static BookLook Look(StoreFolder folder)
+    public static BookPeek Peek(StoreFolder folder)
     {
         ArgumentNullException.ThrowIfNull(folder);
         return StoreFaults.Explained(folder, StoreAction.Read, () =>
         {
             StrangeFiles.Refuse(folder);
             Book? book = SnapshotFile.TryLook(folder) is { } records ? ContentBook.Of(folder, records).Book : ContentBook.Of(folder, Content(folder))?.Book;
-            return new BookLook(book, FolderLock.Holder(folder));
+            return new BookPeek(book, FolderLock.Holder(folder));
         });
     }
 

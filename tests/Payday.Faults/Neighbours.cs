@@ -83,7 +83,7 @@ internal static class Neighbours
             tally.Add("second opening", fault.IsTaken && fault.Message.StartsWith(expected, StringComparison.Ordinal) ? "refused" : "WRONG", fault.Message);
         }
 
-        BookLook look = BookStore.Look(folder);
+        BookPeek look = BookStore.Peek(folder);
         tally.Add("a look beside the first", look.Book is { } seen && Text(seen) == stored && look.Holder.Process == holder.Id ? "same" : "WRONG", look.Holder.ToString());
         holder.Kill();
         holder.WaitForExit();

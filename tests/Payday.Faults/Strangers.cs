@@ -75,7 +75,7 @@ internal static class Strangers
         string put = Put(kind, path, outside);
         Action[] works =
         [
-            () => BookStore.Open(lived.Folder).Dispose(), () => BookStore.Look(lived.Folder), () => StoreCheck.Run(lived.Folder),
+            () => BookStore.Open(lived.Folder).Dispose(), () => BookStore.Peek(lived.Folder), () => StoreCheck.Run(lived.Folder),
             () => StoreCheck.Mend(lived.Folder), () => Restoring.Begin(lived.Folder).Dispose(),
         ];
         foreach (Action work in works)

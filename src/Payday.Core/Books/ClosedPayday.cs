@@ -17,7 +17,7 @@ namespace Payday.Core.Books;
 /// <param name="KeptBack">By pot id: what the account keeps for its next fill.</param>
 /// <param name="Withdraw">By note value in minor units: how many to fetch.</param>
 /// <param name="Reused">By note value: how many loose notes went into pots.</param>
-/// <param name="OnHandAfter">By note value: how many loose notes are left at home.</param>
+/// <param name="LooseAfter">By note value: how many loose notes are left at home.</param>
 /// <param name="Draft">What was decided, so that it can be taken up again.</param>
 public sealed record ClosedPayday(
     PayPeriod Period,
@@ -28,7 +28,7 @@ public sealed record ClosedPayday(
     ImmutableSortedDictionary<PotId, Money> KeptBack,
     Notes Withdraw,
     Notes Reused,
-    Notes OnHandAfter,
+    Notes LooseAfter,
     RoutineDraft Draft)
 {
     /// <summary>The minimums it covered; null where it was closed before they were written down.</summary>

@@ -5,7 +5,7 @@ namespace Payday.Core.Cash;
 
 /// <summary>What <c>NotePlanner</c> is asked.</summary>
 /// <param name="Notes">The notes in use: at least one, all above zero, of one currency; any order.</param>
-/// <param name="OnHand">
+/// <param name="Loose">
 /// Loose notes that can be used again: value in minor units to count, both zero or more. A value that is not
 /// in use can be used up here but not fetched.
 /// </param>
@@ -15,7 +15,7 @@ namespace Payday.Core.Cash;
 /// </param>
 public sealed record NoteRequest(
     ImmutableArray<Money> Notes,
-    Notes OnHand,
+    Notes Loose,
     CashSource Source,
     ImmutableArray<NotePart> Parts)
 {
@@ -32,7 +32,7 @@ public sealed record NoteRequest(
     {
         ArgumentNullException.ThrowIfNull(part);
         Money[] taken = [.. Fetched
-            .Concat(OnHand.Where(note => note.Value > 0).Select(note => Money.FromMinorUnits(note.Key, Currency)))
+            .Concat(Loose.Where(note => note.Value > 0).Select(note => Money.FromMinorUnits(note.Key, Currency)))
             .Where(note => part.Wishes.TopNote is not { } top || note <= top)];
         return taken.Length == 0 ? null : taken.Min();
     }

@@ -25,7 +25,7 @@ public static class ClosingRecord
                 .ToImmutableSortedDictionary(row => row.Pot.Id, row => row.KeptBack),
             plan.Withdrawal.Plan.Withdraw,
             plan.Withdrawal.Plan.Reused,
-            plan.Withdrawal.OnHandAfter,
+            plan.Withdrawal.LooseAfter,
             plan.Draft)
         {
             Minimums = [.. plan.Debts.Rows.Where(row => row.Key is not null).Select(row => new ClosedDue(row.Key!.Value, row.Payment, Paid: true))],

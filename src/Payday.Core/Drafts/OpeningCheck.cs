@@ -16,6 +16,6 @@ internal static class OpeningCheck
 
         DraftPlace place = DraftPlace.Of(HouseholdDraft.Members.Opening);
         Money account = check.Amount(opening.Account, place.Then(OpeningDraft.Members.Account));
-        return (account, PieceCheck.Counts(opening.NotesOnHand ?? [], OpeningDraft.Members.NotesOnHand, place, check));
+        return (account, PieceCheck.Counts(opening.LooseNotes ?? [], OpeningDraft.Members.LooseNotes, place, check));
     }
 }

@@ -11,7 +11,7 @@ public sealed record OpeningDraft
     public decimal? Account { get; init; }
 
     /// <summary>Loose notes at home; they may be missing.</summary>
-    public ImmutableArray<NoteCountDraft>? NotesOnHand { get; init; }
+    public ImmutableArray<NoteCountDraft>? LooseNotes { get; init; }
 
     /// <summary>The draft that <see cref="HouseholdCheck"/> makes opening balances of.</summary>
     /// <param name="opening">The balances.</param>
@@ -22,15 +22,15 @@ public sealed record OpeningDraft
         return new()
         {
             Account = opening.Account.ToDecimal(),
-            NotesOnHand = [.. opening.NotesOnHand.Reverse().Select(pair => new NoteCountDraft(Money.FromMinorUnits(pair.Key, currency).ToDecimal(), pair.Value))],
+            LooseNotes = [.. opening.LooseNotes.Reverse().Select(pair => new NoteCountDraft(Money.FromMinorUnits(pair.Key, currency).ToDecimal(), pair.Value))],
         };
     }
 
     /// <summary>The way to how many notes there are of a value; null for none counted.</summary>
     public static DraftPath<OpeningDraft, int?> CountOf(decimal note) => new(
-        DraftPlace.Of(Members.NotesOnHand),
-        opening => (opening.NotesOnHand ?? []).Where(entry => entry.Note == note).Select(entry => (int?)entry.Count).FirstOrDefault(),
-        (opening, count) => opening with { NotesOnHand = With(opening.NotesOnHand ?? [], note, count) },
+        DraftPlace.Of(Members.LooseNotes),
+        opening => (opening.LooseNotes ?? []).Where(entry => entry.Note == note).Select(entry => (int?)entry.Count).FirstOrDefault(),
+        (opening, count) => opening with { LooseNotes = With(opening.LooseNotes ?? [], note, count) },
         _ => true);
 
     private static ImmutableArray<NoteCountDraft>? With(ImmutableArray<NoteCountDraft> counts, decimal note, int? count)
@@ -47,8 +47,8 @@ public sealed record OpeningDraft
         /// <inheritdoc cref="OpeningDraft.Account"/>
         public static DraftMember<OpeningDraft, decimal?> Account { get; } = new(opening => opening.Account, (opening, value) => opening with { Account = value });
 
-        /// <inheritdoc cref="OpeningDraft.NotesOnHand"/>
-        public static DraftMember<OpeningDraft, ImmutableArray<NoteCountDraft>?> NotesOnHand { get; } =
-            new(opening => opening.NotesOnHand, (opening, value) => opening with { NotesOnHand = value });
+        /// <inheritdoc cref="OpeningDraft.LooseNotes"/>
+        public static DraftMember<OpeningDraft, ImmutableArray<NoteCountDraft>?> LooseNotes { get; } =
+            new(opening => opening.LooseNotes, (opening, value) => opening with { LooseNotes = value });
     }
 }

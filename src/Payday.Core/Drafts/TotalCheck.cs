@@ -20,7 +20,7 @@ internal static class TotalCheck
             total += amount.MinorUnits;
         }
 
-        foreach ((long note, int count) in household.Opening.NotesOnHand)
+        foreach ((long note, int count) in household.Opening.LooseNotes)
         {
             total += (Int128)note * count;
         }

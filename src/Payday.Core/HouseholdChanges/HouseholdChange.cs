@@ -81,7 +81,7 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
         bool openingChanged = old.Opening.Account != next.Opening.Account
             || !old.Opening.SetAside.SequenceEqual(next.Opening.SetAside)
             || !old.Opening.Pots.SequenceEqual(next.Opening.Pots)
-            || !old.Opening.NotesOnHand.SequenceEqual(next.Opening.NotesOnHand)
+            || !old.Opening.LooseNotes.SequenceEqual(next.Opening.LooseNotes)
             || next.Debts.Any(debt => old.Debts.Any(known => known.Id == debt.Id && known.Opening != debt.Opening));
         if (openingChanged)
         {

@@ -37,7 +37,7 @@ public static class Opening
             yield return In(LedgerEnd.InAccount(Purpose.Buffer), rest);
         }
 
-        Money notes = Money.FromMinorUnits(opening.NotesOnHand.Sum(pair => pair.Key * pair.Value), household.Currency);
+        Money notes = Money.FromMinorUnits(opening.LooseNotes.Sum(pair => pair.Key * pair.Value), household.Currency);
         if (notes.IsPositive)
         {
             yield return In(LedgerEnd.InCash(Purpose.Buffer), notes);

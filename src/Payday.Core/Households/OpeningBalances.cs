@@ -9,9 +9,9 @@ namespace Payday.Core.Households;
 /// <param name="Account">Everything in the account, of which the purposes below are parts; the rest is the buffer.</param>
 /// <param name="SetAside">By bill id: what the account already holds for it.</param>
 /// <param name="Pots">By pot id: what the pot already holds, in its own place.</param>
-/// <param name="NotesOnHand">By note value in minor units: loose notes at home, in no pot.</param>
+/// <param name="LooseNotes">By note value in minor units: loose notes at home, in no pot.</param>
 public sealed record OpeningBalances(
     Money Account,
     ImmutableSortedDictionary<BillId, Money> SetAside,
     ImmutableSortedDictionary<PotId, Money> Pots,
-    Notes NotesOnHand);
+    Notes LooseNotes);

@@ -59,10 +59,10 @@ internal sealed class LimitedServing(NoteRequest request, ProblemMaker maker, lo
         Dictionary<long, long> used = best.Notes.SelectMany(notes => notes)
             .GroupBy(note => note.Key, note => (long)note.Value)
             .ToDictionary(notes => notes.Key, notes => notes.Sum());
-        long fetchable = limit - best.Fetched(request.OnHand);
-        long left = request.OnHand.Where(note => note.Key <= top)
+        long fetchable = limit - best.Fetched(request.Loose);
+        long left = request.Loose.Where(note => note.Key <= top)
             .Sum(note => note.Key * Math.Max(0, note.Value - used.GetValueOrDefault(note.Key)));
-        long[] usable = [.. values.Concat(request.OnHand.Where(note => note.Value > 0).Select(note => note.Key)).Where(value => value <= top).Distinct().Order()];
+        long[] usable = [.. values.Concat(request.Loose.Where(note => note.Value > 0).Select(note => note.Key)).Where(value => value <= top).Distinct().Order()];
         long most = Math.Min(amounts[part], fetchable + left);
         Sums sums = new(usable, most, effort);
         for (long amount = sums.Floor(most); amount > 0; amount = sums.Floor(amount - 1))
@@ -93,5 +93,5 @@ internal sealed class LimitedServing(NoteRequest request, ProblemMaker maker, lo
         }
     }
 
-    private bool Fits(SolvedNotes solved) => solved.Fetched(request.OnHand) <= limit;
+    private bool Fits(SolvedNotes solved) => solved.Fetched(request.Loose) <= limit;
 }

@@ -26,7 +26,7 @@ internal sealed class MachinePlan
         MachinePlan plan = new(request, machine);
         long[] amounts = plan.Amounts();
         SolvedNotes all = plan.maker.Solve(amounts, plan.effort.Half());
-        long excess = machine.Limit is { } limit ? all.Fetched(request.OnHand) - limit.MinorUnits : 0;
+        long excess = machine.Limit is { } limit ? all.Fetched(request.Loose) - limit.MinorUnits : 0;
         if (excess <= 0)
         {
             return PlanMaker.Make(request, all, amounts, new bool[amounts.Length], Money.Zero(request.Currency));

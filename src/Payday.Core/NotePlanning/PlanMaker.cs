@@ -34,13 +34,13 @@ internal static class PlanMaker
         }
 
         Notes needed = Notes.Sum(solved.Notes);
-        Notes reused = needed.Common(request.OnHand);
+        Notes reused = needed.Common(request.Loose);
         NoteWishCheck wishes = new(request);
         return new NotePlan(
             currency,
             parts.ToImmutable(),
             needed.Less(reused),
-            request.OnHand.Less(reused),
+            request.Loose.Less(reused),
             reused,
             [.. parts.Select((part, i) => wishes.FaultOf(part, limited[i])).OfType<NoteFault>()],
             limitShort,

@@ -43,7 +43,7 @@ internal sealed class ProblemMaker
         NoteProblem problem = new(
             unit,
             [.. values.Select(value => value / unit)],
-            [.. values.Select(value => (long)Int128.Min(request.OnHand[value], total / value))],
+            [.. values.Select(value => (long)Int128.Min(request.Loose[value], total / value))],
             [.. values.Select(fetched.Contains)],
             [.. request.Parts.Select((part, i) => GoalOf(part.Wishes, amounts[i], values, unit))],
             effort);
@@ -87,7 +87,7 @@ internal sealed class ProblemMaker
         }
 
         SortedSet<long> values = [.. fetched];
-        values.UnionWith(request.OnHand.Where(note => note.Value > 0).Select(note => note.Key));
+        values.UnionWith(request.Loose.Where(note => note.Value > 0).Select(note => note.Key));
         return values.Where(value => value <= largest);
     }
 

@@ -17,7 +17,7 @@ internal static class RequestCheck
             Require(note.Currency == currency && note.IsPositive, "Notes must be above zero and of one currency.");
         }
 
-        foreach ((long value, int count) in request.OnHand)
+        foreach ((long value, int count) in request.Loose)
         {
             Require(value > 0 && count >= 0, "Notes on hand must be above zero in value, and not below zero in number.");
         }

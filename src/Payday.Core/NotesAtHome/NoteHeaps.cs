@@ -21,7 +21,7 @@ internal sealed class NoteHeaps
     {
         currency = book.Household.Currency;
         spending = [.. book.Household.Pots.Where(FillPart.GoesThroughTheWallet).Select(pot => pot.Id)];
-        notes[NoteStack.Loose] = book.Household.Opening.NotesOnHand;
+        notes[NoteStack.Loose] = book.Household.Opening.LooseNotes;
     }
 
     /// <summary>The notes of every stack that had any; null where they are not known.</summary>
@@ -40,7 +40,7 @@ internal sealed class NoteHeaps
         switch (told)
         {
             case NoteEvent.Closed { Payday: var payday }:
-                Set(NoteStack.Loose, payday.OnHandAfter);
+                Set(NoteStack.Loose, payday.LooseAfter);
                 foreach (ClosedPart part in payday.Parts)
                 {
                     Put(new NoteStack(part.PotId, InWallet: false), part.Notes);

@@ -9,19 +9,19 @@ namespace Payday.Core.Routines;
 
 /// <summary>The cash pots in notes. Worked out by <see cref="WithdrawalRules"/>.</summary>
 /// <param name="Pots">A row a cash pot that gets anything.</param>
-/// <param name="OnHand">By note value in minor units: the loose notes at home.</param>
+/// <param name="Loose">By note value in minor units: the loose notes at home.</param>
 /// <param name="Plan">Which notes go where.</param>
 public sealed record WithdrawalStep(
     ImmutableArray<CashPotRow> Pots,
-    Notes OnHand,
+    Notes Loose,
     NotePlan Plan)
 {
     /// <summary>The owed-back notes that may be used again this time; none unless the draft says so.</summary>
     public ImmutableArray<ReturnedPot> OwedBack { get; init; } = [];
 
     /// <summary>By note value: the loose notes at home afterwards.</summary>
-    public Notes OnHandAfter =>
-        NoteOrigins.Of(this).Aggregate(OnHand, (left, pot) => left.Less(pot.Loose));
+    public Notes LooseAfter =>
+        NoteOrigins.Of(this).Aggregate(Loose, (left, pot) => left.Less(pot.Loose));
 
     /// <summary>The owed-back notes that go into pots, by the pot that owed them.</summary>
     public ImmutableArray<ReturnedPot> OwedBackReused =>

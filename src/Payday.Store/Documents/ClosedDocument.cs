@@ -37,7 +37,7 @@ internal static class ClosedDocument
         to.Amounts("keptBack", closed.KeptBack, static pot => pot.Text);
         to.Notes("withdraw", closed.Withdraw);
         to.Notes("reused", closed.Reused);
-        to.Notes("onHandAfter", closed.OnHandAfter);
+        to.Notes("onHandAfter", closed.LooseAfter);
         to.OptionalPart("draft", closed.Draft, DraftDocument.Form.Write);
         to.OptionalList<ClosedDue>("minimums", closed.Minimums, static (item, due) =>
         {

@@ -9,5 +9,5 @@ internal static class OpeningFormat
 {
     public static PartValue<OpeningDraft> Value { get; } = new(new(
         FileField.Of(Members.Account, "account", FileValues.Amount),
-        FileField.Of(Members.NotesOnHand, "notesOnHand", new CountsValue(() => Members.NotesOnHand))));
+        FileField.Of(Members.LooseNotes, "notesOnHand", new CountsValue(() => Members.LooseNotes))));
 }

@@ -41,7 +41,7 @@ internal abstract record DatabaseState
                 return new Missing();
             }
 
-            using var database = new DatabaseLook(folder);
+            using var database = new DatabasePeek(folder);
             last = database.LastLine;
             BookContent content = database.Content();
             return database.Version < Schema.FirstWithJournal || (last?.Digest ?? default) == content.Digest
@@ -63,7 +63,7 @@ internal abstract record DatabaseState
     {
         try
         {
-            using var database = new DatabaseLook(folder);
+            using var database = new DatabasePeek(folder);
             return database.LastLine;
         }
         catch (Exception fault) when (StoreFaults.IsDamage(fault))

@@ -104,7 +104,7 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
         }
         catch (StoreException fault) when (fault.IsTaken)
         {
-            BookLook look = BookStore.Look(Folder);
+            BookPeek look = BookStore.Peek(Folder);
             Note($"Another Payday has {Folder.Path} open ({look.Holder}). This is a look at what is stored.");
             return look.Book is { } book ? work(book) : NoHousehold();
         }

@@ -2,7 +2,7 @@ using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Screens.Home;
 using Payday.Screens.Leading;
-using Payday.Screens.Looking;
+using Payday.Screens.Watching;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
 using Payday.Store;
@@ -24,7 +24,7 @@ internal static class ScreensCommand
         {
             store = BookStore.Open(call.Folder);
         }
-        catch (StoreException fault) when (fault.IsTaken && call.Folder.HasBook && LookFolder.First(call.Folder) is { } seen)
+        catch (StoreException fault) when (fault.IsTaken && call.Folder.HasBook && WatchFolder.First(call.Folder) is { } seen)
         {
             return Look(call, seen);
         }
@@ -54,7 +54,7 @@ internal static class ScreensCommand
 
     private static Answer.Done Look(Invocation call, Seen seen)
     {
-        using var folder = new LookFolder(call.Folder, call.Shell.Today);
+        using var folder = new WatchFolder(call.Folder, call.Shell.Today);
         var looking = new BookWatch(folder, seen, call.Shell.Today);
         FullScreen.Run(ScreenMap.Home(looking), new ScreenMap().Lead, () => looking.Standing);
         return new Answer.Done([], "{}");

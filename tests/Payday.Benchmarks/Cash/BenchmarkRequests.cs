@@ -10,7 +10,7 @@ internal static class BenchmarkRequests
 {
     private const int Pots = 30;
     private const int Weeks = 5;
-    private const int NotesOnHand = 200;
+    private const int LooseNotes = 200;
 
     /// <summary>The same request each time for the same currency and notes.</summary>
     public static NoteRequest Make(string code, params long[] notes)
@@ -18,7 +18,7 @@ internal static class BenchmarkRequests
         Random random = new(20_260_102);
         Currency currency = Currency.FromCode(code);
         var hand = new SortedDictionary<long, int>();
-        for (int i = 0; i < NotesOnHand; i++)
+        for (int i = 0; i < LooseNotes; i++)
         {
             long value = notes[random.Next(notes.Length)] * currency.MinorPerUnit;
             hand[value] = hand.GetValueOrDefault(value) + 1;

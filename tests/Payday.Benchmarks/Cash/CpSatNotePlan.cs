@@ -39,7 +39,7 @@ internal static class CpSatNotePlan
 
         for (int i = 0; i < values.Length; i++)
         {
-            IntVar again = model.NewIntVar(0, request.OnHand[values[i]], "");
+            IntVar again = model.NewIntVar(0, request.Loose[values[i]], "");
             model.Add(totals[i] - again >= 0);
             reused.AddTerm(again, values[i] / unit);
         }

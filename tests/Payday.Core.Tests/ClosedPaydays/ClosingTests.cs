@@ -32,7 +32,7 @@ public class ClosingTests
         Opening = Bare.Opening with
         {
             SetAside = BillSums(("rent", 200)),
-            NotesOnHand = Notes.Of([(2000, 3), (500, 2)]),
+            LooseNotes = Notes.Of([(2000, 3), (500, 2)]),
         },
     };
 

@@ -26,7 +26,7 @@ internal static class SmallDraft
             BufferKeeps = 300,
             SlipLines = ["Thank you"],
         },
-        Opening = new() { Account = 900, NotesOnHand = [new(20, 3)] },
+        Opening = new() { Account = 900, LooseNotes = [new(20, 3)] },
         Sources = [new() { Name = "Wage", Schedule = new() { Kind = ScheduleKind.Fortnightly, Anchor = new(2026, 3, 6) }, Shift = Shift.Before, Expected = 1712.35m }],
         Bills = [new() { Name = "Rent", Amount = 840, Schedule = new() { Kind = ScheduleKind.Monthly, Day = new MonthDay.Numbered(31) }, Shift = Shift.Before, Essential = true, SetAside = 300 }],
         Debts = [new() { Name = "Card", Balance = 450, Rate = 0.1999m, Minimum = new() { Kind = MinimumKind.Part, Percent = 0.02m, Floor = 20 }, Due = new MonthDay.Last() }],

@@ -26,7 +26,7 @@ public class FiveYearsTests
     [InlineData(2, 2)]
     public void Live_DayByDay_KeepsEverythingTrue(int seed, int years)
     {
-        Household household = House with { Opening = House.Opening with { NotesOnHand = Notes((5, 6), (10, 2)) } };
+        Household household = House with { Opening = House.Opening with { LooseNotes = Notes((5, 6), (10, 2)) } };
         var life = new FiveYears(Book.Begin(household), seed);
         ImmutableArray<WeekCount> before = [];
         for (LocalDate day = Friday6March; day < Friday6March.PlusYears(years); day = day.PlusDays(1))

@@ -18,7 +18,7 @@ public class UndoLeavesNoTraceTests
     private static readonly Household Begun = House with
     {
         Bills = [Bill("Rent", 310, Friday6March, essential: true)],
-        Opening = House.Opening with { NotesOnHand = Notes((5, 6), (10, 2)) },
+        Opening = House.Opening with { LooseNotes = Notes((5, 6), (10, 2)) },
     };
 
     [Fact]

@@ -11,7 +11,7 @@ internal static class CpSatNotes
     {
         CpModel model = new();
         long[] fetched = [.. Fetched(request)];
-        long[] values = [.. fetched.Union(request.OnHand.Values).Order()];
+        long[] values = [.. fetched.Union(request.Loose.Values).Order()];
         long amount = request.Parts.Sum(part => part.Amount.MinorUnits);
         long[] wishes = [.. request.Parts.Select(part => part.Wishes.Small?.AtLeast.MinorUnits ?? 0)];
         long unit = values.Concat(request.Parts.Select(part => part.Amount.MinorUnits)).Concat(wishes).Aggregate(0L, Gcd);
@@ -55,7 +55,7 @@ internal static class CpSatNotes
 
         for (int i = 0; i < values.Length; i++)
         {
-            long hand = request.OnHand[values[i]];
+            long hand = request.Loose[values[i]];
             IntVar again = model.NewIntVar(0, hand, "");
             model.Add(totals[i] - again >= 0);
             reused.AddTerm(again, values[i] / unit);

@@ -16,7 +16,7 @@ public sealed class NoteFaultTests
     public void Plan_TopNoteMetByNotesAtHome_IsNotNamedForCentsThatNoNoteMakes()
     {
         NotePart part = Part("food", 0, top: 5) with { Amount = Money.FromMinorUnits(85_37, Usd) };
-        NotePlan plan = NotePlanner.Plan(Machine([20], part) with { OnHand = OnHand((5, 20)) });
+        NotePlan plan = NotePlanner.Plan(Machine([20], part) with { Loose = Loose((5, 20)) });
 
         Assert.Equal(Money.FromMinorUnits(37, Usd), plan.KeptBack());
         Assert.Empty(plan.Faults);
@@ -50,7 +50,7 @@ public sealed class NoteFaultTests
     [InlineData(90, 2, "raise its top note or keep it in the account")]
     [InlineData(15, 10, "ask a teller or keep it in the account")] // no twenty is in 15
     public void Sentence_TopNoteAtAMachine_AdvisesWhatHelps(long amount, long top, string advice) => Assert.EndsWith(
-        $"; {advice}.", Said(Machine([50, 20], Part("food", amount, top: top), Part("other", 5)) with { OnHand = OnHand((5, 1)) }), StringComparison.Ordinal);
+        $"; {advice}.", Said(Machine([50, 20], Part("food", amount, top: top), Part("other", 5)) with { Loose = Loose((5, 1)) }), StringComparison.Ordinal);
 
     [Fact]
     public void Enough_AsThePartsAmount_MeetsTheWish() => Gen.Int[0, 1_000_000].Sample(
@@ -74,7 +74,7 @@ public sealed class NoteFaultTests
                 if (fault is { Kind: NoteFaultKind.TopNote, Enough: { } top })
                 {
                     NotePlan better = Alone(request, part with { Wishes = part.Wishes with { TopNote = top, Small = null } });
-                    Assert.True(better.KeptBack() < Alone(request with { OnHand = Core.Cash.Notes.None }, part).KeptBack());
+                    Assert.True(better.KeptBack() < Alone(request with { Loose = Core.Cash.Notes.None }, part).KeptBack());
                 }
             }
         },

@@ -65,7 +65,7 @@ public sealed class NotePlannerExactTests
         NoteRequest request = Teller(
             Notes(1, 2, 5, 20, 50, 100), Part("a", 31, small: (10, 7)), Part("b", 59, top: 20), Part("c", 131), Part("d", 110, small: (20, 5)), Part("e", 135)) with
         {
-            OnHand = OnHand((1, 4), (20, 1), (50, 1), (100, 3)),
+            Loose = Loose((1, 4), (20, 1), (50, 1), (100, 3)),
         };
         NotePlan plan = NotePlanner.Plan(request);
 
@@ -82,7 +82,7 @@ public sealed class NotePlannerExactTests
             Notes(2, 5, 10, 50, 200, 1000),
             [Part("a", 550), .. Enumerable.Range(0, 4).Select(i => Part($"b{i}", 125, top: 50)), Part("c", 465)]) with
         {
-            OnHand = OnHand((2, 43), (50, 12), (1000, 34)),
+            Loose = Loose((2, 43), (50, 12), (1000, 34)),
         };
         NotePlan plan = NotePlanner.Plan(request);
 

@@ -39,7 +39,7 @@ public sealed class NotePlannerMachineTests
     [Fact]
     public void Plan_MachineAndNotesOnHand_PaysWeeksAsWished()
     {
-        NoteRequest request = Machine([20], null, Part("food", 130), Part("food", 130)) with { OnHand = OnHand((10, 2)) };
+        NoteRequest request = Machine([20], null, Part("food", 130), Part("food", 130)) with { Loose = Loose((10, 2)) };
         NotePlan plan = NotePlanner.Plan(request);
         Assert.Equal([Units(130), Units(130)], plan.Parts.Select(part => part.Paid));
         Assert.Equal("20x12", plan.Withdraw.Text());
@@ -66,7 +66,7 @@ public sealed class NotePlannerMachineTests
     {
         NoteRequest request = Machine([20], 45, Part("food", 100), Part("fun", 30), Part("gifts", 15)) with
         {
-            OnHand = OnHand((20, 1), (10, 1), (5, 1)),
+            Loose = Loose((20, 1), (10, 1), (5, 1)),
         };
         NotePlan plan = NotePlanner.Plan(request);
         Assert.Equal([Units(75), Units(0), Units(0)], plan.Parts.Select(part => part.Paid));
@@ -111,7 +111,7 @@ public sealed class NotePlannerMachineTests
 
     private static NoteRequest Machine(long[] notes, long? limit, params NotePart[] parts) => new(
         Notes(100, 50, 20, 10, 5),
-        OnHand(),
+        Loose(),
         new CashSource.Machine(Notes(notes), limit is { } units ? Units(units) : null),
         [.. parts]);
 }

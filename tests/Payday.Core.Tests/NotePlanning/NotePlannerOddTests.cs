@@ -42,7 +42,7 @@ public sealed class NotePlannerOddTests
         // 24 parts of 85.00 from a machine that gives twenties and fifties: each needs a five, and 30 are at home.
         ImmutableArray<NotePart> parts = [.. Enumerable.Range(0, 24).Select(i => Part($"p{i}", 85))];
         NotePlan plan = NotePlanner.Plan(new NoteRequest(
-            Notes(100, 50, 20, 10, 5, 1), OnHand((5, 30), (10, 240), (1, 37), (2, 11)), new CashSource.Machine(Notes(50, 20), null), parts));
+            Notes(100, 50, 20, 10, 5, 1), Loose((5, 30), (10, 240), (1, 37), (2, 11)), new CashSource.Machine(Notes(50, 20), null), parts));
 
         Assert.Equal(Money.Zero(Usd), plan.KeptBack());
     }

@@ -39,10 +39,10 @@ public sealed class NotePlannerPropertyTests
         request =>
         {
             NotePlan plan = NotePlanner.Plan(request);
-            foreach (long value in request.Notes.Select(note => note.MinorUnits).Union(request.OnHand.Values))
+            foreach (long value in request.Notes.Select(note => note.MinorUnits).Union(request.Loose.Values))
             {
                 int used = plan.Parts.Sum(part => part.Notes[value]);
-                int hand = request.OnHand[value];
+                int hand = request.Loose[value];
                 Assert.Equal(used, plan.Withdraw[value] + hand - plan.Return[value]);
                 Assert.Equal(hand, plan.Reused[value] + plan.Return[value]);
                 Assert.False(plan.Withdraw.Values.Contains(value) && plan.Return.Values.Contains(value));

@@ -103,7 +103,7 @@ public sealed class NotePlannerTests
     [Fact]
     public void Plan_NotesOnHand_AreReusedBeforeFewerNotes()
     {
-        NoteRequest request = Teller(UsNotes, Part("food", 50)) with { OnHand = OnHand((10, 3), (20, 1), (5, 1)) };
+        NoteRequest request = Teller(UsNotes, Part("food", 50)) with { Loose = Loose((10, 3), (20, 1), (5, 1)) };
         NotePlan plan = NotePlanner.Plan(request);
         Assert.Equal("20x1 10x3", plan.Parts[0].Notes.Text());
         Assert.Empty(plan.Withdraw);
@@ -114,7 +114,7 @@ public sealed class NotePlannerTests
     [Fact]
     public void Plan_NoteOnHandNoLongerInUse_IsUsedUpButNotFetched()
     {
-        NoteRequest request = Teller(Notes(20), Part("a", 30), Part("b", 30)) with { OnHand = OnHand((10, 1)) };
+        NoteRequest request = Teller(Notes(20), Part("a", 30), Part("b", 30)) with { Loose = Loose((10, 1)) };
         NotePlan plan = NotePlanner.Plan(request);
         Assert.Equal(Units(10), plan.KeptBack());
         Assert.Equal("20x2", plan.Withdraw.Text());
@@ -124,7 +124,7 @@ public sealed class NotePlannerTests
     [Fact]
     public void Plan_TopNoteThatNotesOnHandMeet_IsNotNamed()
     {
-        NoteRequest request = Teller(UsNotes, Part("coins", 12, top: 2), Part("more", 4, top: 2)) with { OnHand = OnHand((2, 7)) };
+        NoteRequest request = Teller(UsNotes, Part("coins", 12, top: 2), Part("more", 4, top: 2)) with { Loose = Loose((2, 7)) };
         NotePlan plan = NotePlanner.Plan(request);
         Assert.Equal(["2x6", "2x1"], plan.Parts.Select(part => part.Notes.Text()));
         Assert.Equal("more", Assert.Single(plan.Faults).Pot.Text);
@@ -135,7 +135,7 @@ public sealed class NotePlannerTests
     {
         // One of them can be paid 50, 20 and the 5, which is 25 in small notes; the other only three twenties.
         NotePart[] parts = [Part("a", 75, small: (20, 25)), Part("b", 75, small: (20, 25))];
-        NotePlan plan = NotePlanner.Plan(Teller(Notes(50, 20), parts) with { OnHand = OnHand((5, 1)) });
+        NotePlan plan = NotePlanner.Plan(Teller(Notes(50, 20), parts) with { Loose = Loose((5, 1)) });
         Assert.Equal(Units(15), plan.KeptBack());
         Assert.Empty(plan.Faults);
         Assert.True(plan.Proven);
@@ -144,7 +144,7 @@ public sealed class NotePlannerTests
     [Fact]
     public void Plan_TwoPartsForTheSameNotes_EarlierGetsTheLarger()
     {
-        NoteRequest request = Teller(UsNotes, Part("a", 50), Part("b", 50)) with { OnHand = OnHand((50, 1), (20, 2), (10, 1)) };
+        NoteRequest request = Teller(UsNotes, Part("a", 50), Part("b", 50)) with { Loose = Loose((50, 1), (20, 2), (10, 1)) };
         NotePlan plan = NotePlanner.Plan(request);
         Assert.Equal("50x1", plan.Parts[0].Notes.Text());
         Assert.Equal("20x2 10x1", plan.Parts[1].Notes.Text());
@@ -153,7 +153,7 @@ public sealed class NotePlannerTests
     [Fact]
     public void Plan_NoParts_ReturnsAllOnHand()
     {
-        NotePlan plan = NotePlanner.Plan(Teller(UsNotes) with { OnHand = OnHand((20, 2), (5, 0)) });
+        NotePlan plan = NotePlanner.Plan(Teller(UsNotes) with { Loose = Loose((20, 2), (5, 0)) });
         Assert.Equal("20x2", plan.Return.Text());
         Assert.Equal(0, plan.NoteCount);
     }
@@ -178,7 +178,7 @@ public sealed class NotePlannerTests
         Assert.Throws<ArgumentException>(() => NotePlanner.Plan(Teller(UsNotes, Part("a", 5, top: 0))));
         Assert.Throws<ArgumentException>(() => NotePlanner.Plan(Teller(UsNotes, Part("a", 5, small: (5, -1)))));
         Assert.Throws<ArgumentException>(() => NotePlanner.Plan(Teller(UsNotes, euros)));
-        Assert.Throws<ArgumentException>(() => NotePlanner.Plan(Teller(UsNotes) with { OnHand = OnHand((5, -1)) }));
+        Assert.Throws<ArgumentException>(() => NotePlanner.Plan(Teller(UsNotes) with { Loose = Loose((5, -1)) }));
         Assert.Throws<ArgumentException>(() => NotePlanner.Plan(Teller(UsNotes) with { Source = new CashSource.Machine([], null) }));
         Assert.Throws<ArgumentException>(() => NotePlanner.Plan(Teller(UsNotes) with { Source = new CashSource.Machine(Notes(20), Units(-1)) }));
     }

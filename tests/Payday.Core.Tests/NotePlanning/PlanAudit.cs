@@ -29,11 +29,11 @@ internal static class PlanAudit
 
     private static string? OfNotes(NoteRequest request, NotePlan plan)
     {
-        IEnumerable<long> values = plan.Parts.SelectMany(part => part.Notes.Values).Concat(request.OnHand.Values).Concat(plan.Withdraw.Values).Distinct();
+        IEnumerable<long> values = plan.Parts.SelectMany(part => part.Notes.Values).Concat(request.Loose.Values).Concat(plan.Withdraw.Values).Distinct();
         return values.Any(value =>
         {
             long used = plan.Parts.Sum(part => (long)part.Notes[value]);
-            long home = request.OnHand[value];
+            long home = request.Loose[value];
             return used != plan.Withdraw[value] + home - plan.Return[value]
                 || home != plan.Reused[value] + plan.Return[value]
                 || (plan.Withdraw.Values.Contains(value) && plan.Return.Values.Contains(value));

@@ -14,7 +14,7 @@ internal static class Requests
 
     public static ImmutableArray<Money> Notes(params long[] units) => [.. units.Select(Units)];
 
-    public static Notes OnHand(params (long Units, int Count)[] notes) =>
+    public static Notes Loose(params (long Units, int Count)[] notes) =>
         Core.Cash.Notes.Of(notes.Select(note => (note.Units * Usd.MinorPerUnit, note.Count)));
 
     public static Money KeptBack(this NotePlan plan) => Money.Sum(plan.Parts.Select(part => part.KeptBack), plan.Currency);
@@ -27,7 +27,7 @@ internal static class Requests
         new(new PotId(pot), pot, null, Units(units), Wishes(top, small));
 
     public static NoteRequest Teller(ImmutableArray<Money> notes, params NotePart[] parts) =>
-        new(notes, OnHand(), new CashSource.Teller(), [.. parts]);
+        new(notes, Loose(), new CashSource.Teller(), [.. parts]);
 
     /// <summary>The notes of a part in whole units, largest first, such as <c>20x2 5x1</c>.</summary>
     public static string Text(this IEnumerable<KeyValuePair<long, int>> notes) =>

@@ -54,7 +54,7 @@ public sealed class BackupBoundsTests : IDisposable
         string expected = $"{scratch.Data.Journal} has 5,000 MB, and a journal has no more than 537. Nothing was changed; see whether it is the right file.";
         Assert.Equal(expected, Assert.Throws<StoreException>(() => BookStore.Open(scratch.Data)).Message);
         Assert.Equal(expected, Assert.Throws<StoreException>(() => StoreCheck.Run(scratch.Data)).Message);
-        Assert.Equal(expected, Assert.Throws<StoreException>(() => BookStore.Look(scratch.Data)).Message);
+        Assert.Equal(expected, Assert.Throws<StoreException>(() => BookStore.Peek(scratch.Data)).Message);
         using Restoring restoring = Restoring.Begin(scratch.Data);
         Assert.Equal([Candidate.Database], restoring.List().Select(one => one.Choice));
     }

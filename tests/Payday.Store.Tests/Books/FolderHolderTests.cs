@@ -32,7 +32,7 @@ public class FolderHolderTests
         LocalDateTime before = Now();
         using BookStore store = Samples.Begun(scratch.Data);
 
-        FolderHolder holder = BookStore.Look(scratch.Data).Holder;
+        FolderHolder holder = BookStore.Peek(scratch.Data).Holder;
 
         Assert.Equal(Environment.ProcessId, holder.Process);
         Assert.InRange(holder.Since!.Value, before, Now());
@@ -45,7 +45,7 @@ public class FolderHolderTests
         using BookStore store = Samples.Begun(scratch.Data);
         File.WriteAllBytes(scratch.Data.Holder, [.. Enumerable.Range(0, 300).Select(i => (byte)(i % 256))]);
 
-        BookLook look = BookStore.Look(scratch.Data);
+        BookPeek look = BookStore.Peek(scratch.Data);
 
         Assert.Equal(FolderHolder.Unknown, look.Holder);
         Assert.NotNull(look.Book);

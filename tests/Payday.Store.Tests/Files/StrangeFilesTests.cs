@@ -39,7 +39,7 @@ public sealed class StrangeFilesTests : IDisposable
         SpecialFile.Put(kind, path);
         string begins = $"{path} is {kind}{(kind == "a link" ? ", and Payday keeps its files in the folder itself" : ", not a file of Payday's")}.";
 
-        Action[] works = [() => BookStore.Open(scratch.Data).Dispose(), () => BookStore.Look(scratch.Data), () => StoreCheck.Run(scratch.Data), () => StoreCheck.Mend(scratch.Data), () => Restoring.Begin(scratch.Data).Dispose()];
+        Action[] works = [() => BookStore.Open(scratch.Data).Dispose(), () => BookStore.Peek(scratch.Data), () => StoreCheck.Run(scratch.Data), () => StoreCheck.Mend(scratch.Data), () => Restoring.Begin(scratch.Data).Dispose()];
         foreach (Action work in works)
         {
             Assert.StartsWith(begins, InTime(() => Assert.Throws<StoreException>(work).Message), StringComparison.Ordinal);

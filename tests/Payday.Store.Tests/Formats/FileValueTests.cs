@@ -19,7 +19,7 @@ public sealed class FileValueTests
         Assert.Equal([new LocalDate(2026, 1, 1)], Read("[\"2026-01-01\"]", FileValues.Dates)!.Value);
         Assert.Equal(
             [new NoteCountDraft(20, 1), new NoteCountDraft(5, 2)],
-            Read("{\"20\": 1, \"5\": 2}", new CountsValue(() => OpeningDraft.Members.NotesOnHand))!.Value.ToArray());
+            Read("{\"20\": 1, \"5\": 2}", new CountsValue(() => OpeningDraft.Members.LooseNotes))!.Value.ToArray());
         Assert.Equal(FillPer.Month, Read("\"month\"", new WordValue<FillPer>(Words.FillPers)));
     }
 

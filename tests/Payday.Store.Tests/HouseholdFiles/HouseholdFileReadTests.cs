@@ -54,7 +54,7 @@ public sealed class HouseholdFileReadTests
         Assert.Equal(Dollars(900), household.Opening.Account);
         Assert.Equal([KeyValuePair.Create(new BillId("rent"), Dollars(300))], household.Opening.SetAside);
         Assert.Equal([KeyValuePair.Create(new PotId("roof"), Dollars(150))], household.Opening.Pots);
-        Assert.Equal([KeyValuePair.Create(2000L, 3)], household.Opening.NotesOnHand);
+        Assert.Equal([KeyValuePair.Create(2000L, 3)], household.Opening.LooseNotes);
     }
 
     [Fact]

@@ -100,7 +100,7 @@ public sealed class SnapshotTests : IDisposable
         store.Save(new BookChange { Movements = Samples.Incomes(3), DropsDraft = true });
         Assert.NotNull(SnapshotFile.TryLook(Folder));
 
-        Assert.Equal(Samples.Text(store.Load()), Samples.Text(BookStore.Look(Folder).Book));
+        Assert.Equal(Samples.Text(store.Load()), Samples.Text(BookStore.Peek(Folder).Book));
     }
 
     [Fact]

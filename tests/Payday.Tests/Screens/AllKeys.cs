@@ -6,7 +6,7 @@ using Payday.Screens.Cards;
 using Payday.Screens.Counts;
 using Payday.Screens.Fills;
 using Payday.Screens.Leading;
-using Payday.Screens.Looking;
+using Payday.Screens.Watching;
 using Payday.Screens.Returns;
 using Payday.Screens.Reviews;
 using Payday.Screens.Routines;

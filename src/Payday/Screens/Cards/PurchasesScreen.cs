@@ -32,7 +32,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     protected override int Count => Shown.Purchases.Length;
 
     /// <inheritdoc/>
-    protected override string Empty => session.IsLook ? "Nothing was bought by card yet." : "Nothing was bought by card yet; a enters the first.";
+    protected override string Empty => session.IsReadOnly ? "Nothing was bought by card yet." : "Nothing was bought by card yet; a enters the first.";
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
@@ -56,7 +56,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
         : "";
 
     /// <inheritdoc/>
-    protected override string Status => $"{Shown.OwedBack.ToString(session.Style)} in cash is owed back{(session.IsLook ? "." : "; r takes it to the bank.")}";
+    protected override string Status => $"{Shown.OwedBack.ToString(session.Style)} in cash is owed back{(session.IsReadOnly ? "." : "; r takes it to the bank.")}";
 
     private ShownPurchases Shown => shown?.AreOf(session.Book) == true ? shown : shown = new ShownPurchases(session.Book);
 

@@ -29,7 +29,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     /// <inheritdoc/>
     public override LeaveScreen Leaving => session switch
     {
-        { IsLook: true } => LeaveScreen.Look(),
+        { IsReadOnly: true } => LeaveScreen.ReadOnly(),
         { IsThrownAway: true } => LeaveScreen.ThrownAway(),
         _ => new LeaveScreen(),
     };
@@ -55,7 +55,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         .. ReadAgain is { } again ? [again(this)] : Array.Empty<Binding>(),
         Changing(new(Key.Enter, "Enter", "payday", "The routine of the next payday; one that was begun goes on where it was left.", () => new Way.Visit(new Goal.Routine(session)))),
         Changing(Letters.Week.Does("count", "The week-end count: what is left of the cash pots.", () => new Way.Visit(new Goal.Count(session)))),
-        Letters.Card.Does("card", session.IsLook ? "Card purchases." : "Card purchases: enter, change, undo.", () => new Way.Visit(new Goal.Cards(session))),
+        Letters.Card.Does("card", session.IsReadOnly ? "Card purchases." : "Card purchases: enter, change, undo.", () => new Way.Visit(new Goal.Cards(session))),
         Changing(Letters.Fill.Does("", "Fill the wallet for the week.", () => new Way.Visit(new Goal.Fills(session)))),
         Changing(Letters.Return.Does("", "Take cash that is owed back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
         Letters.One.Does(Looks("history"), "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.Visit(new Goal.History(session))),
@@ -99,7 +99,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
 
         int days = Period.DaysBetween(session.Today, next.Value);
         string when = days switch { 0 => "today", 1 => "tomorrow", > 1 => $"in {"day".ToQuantity(days)}", _ => $"{"day".ToQuantity(-days)} ago, not closed yet" };
-        string todo = (session.Book.Draft, session.IsLook) switch
+        string todo = (session.Book.Draft, session.IsReadOnly) switch
         {
             ({ } draft, false) => $"Enter goes on at step {(int)draft.Step} of 7.",
             ({ } draft, true) => $"Its routine is begun, at step {(int)draft.Step} of 7.",
@@ -114,11 +114,11 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     private Binding Changing(Binding binding) => session.Changing(this, binding);
 
     // Where nothing can be changed, the bottom line has room for what there is to look at.
-    private string Looks(string label) => session.IsLook ? label : "";
+    private string Looks(string label) => session.IsReadOnly ? label : "";
 
     private IEnumerable<FrameLine> Hands(int width)
     {
-        foreach (string hand in OverviewHands.Of(session.Book).Concat(WeekHands.Of(session.Book, session.Today, session.IsLook ? HandWays.None : HandWays.Keys)).SelectMany(hand => TextWrap.Lines("! " + hand, width - 2)))
+        foreach (string hand in OverviewHands.Of(session.Book).Concat(WeekHands.Of(session.Book, session.Today, session.IsReadOnly ? HandWays.None : HandWays.Keys)).SelectMany(hand => TextWrap.Lines("! " + hand, width - 2)))
         {
             yield return FrameLine.Of(" " + hand, Ink.Hand);
         }

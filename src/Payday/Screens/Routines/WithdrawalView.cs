@@ -84,7 +84,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
             + $"With r, {there}: {other.NotesCarried} notes and {Shown(other.Withdrawn)}.";
     }
 
-    private ImmutableArray<long> Values => [.. Plan.Book.Household.Settings.Cash.Notes.Select(note => note.MinorUnits).Union(Plan.Withdrawal.OnHand.Values).OrderDescending()];
+    private ImmutableArray<long> Values => [.. Plan.Book.Household.Settings.Cash.Notes.Select(note => note.MinorUnits).Union(Plan.Withdrawal.Loose.Values).OrderDescending()];
 
     private int Column => Math.Clamp(column, 0, Math.Max(0, Values.Length - 1));
 

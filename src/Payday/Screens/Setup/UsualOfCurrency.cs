@@ -27,7 +27,7 @@ internal static class UsualOfCurrency
                 Bank = settings.Bank is { } bank ? bank with { Notes = null } : null,
                 Holidays = (settings.Holidays ?? new()) with { Set = HolidayDefaults.For(currency) },
             },
-            Opening = draft.Opening is { } opening ? opening with { NotesOnHand = null } : null,
+            Opening = draft.Opening is { } opening ? opening with { LooseNotes = null } : null,
         };
     }
 

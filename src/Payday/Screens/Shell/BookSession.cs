@@ -30,7 +30,7 @@ internal sealed class BookSession
     private BookSession(Book book, Func<NodaTime.LocalDate> today) => (Book, this.today) = (book, today);
 
     /// <summary>Whether the book is only looked at: another process has it open. Screens then offer no key that changes something.</summary>
-    public bool IsLook => store is null;
+    public bool IsReadOnly => store is null;
 
     /// <summary>Whether the book is in a folder that is thrown away at the end, as the demo household is.</summary>
     public bool IsThrownAway { get; set; }
@@ -72,10 +72,10 @@ internal sealed class BookSession
     private BookStore Store => store ?? throw new InvalidOperationException("A look at a book changes nothing.");
 
     /// <summary>A look at a book that another process has open.</summary>
-    public static BookSession Look(Book book, Func<NodaTime.LocalDate> today, StoreFolder? folder) => new(book, today) { Folder = folder };
+    public static BookSession ReadOnly(Book book, Func<NodaTime.LocalDate> today, StoreFolder? folder) => new(book, today) { Folder = folder };
 
     /// <summary>Looks at the book as it is stored now.</summary>
-    public void See(Book now) => Book = IsLook ? now : throw new InvalidOperationException("Only a look reads a book anew.");
+    public void See(Book now) => Book = IsReadOnly ? now : throw new InvalidOperationException("Only a look reads a book anew.");
 
     /// <summary>Stores what an action of the person changed.</summary>
     /// <param name="after">The book after it.</param>

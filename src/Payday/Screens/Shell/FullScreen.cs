@@ -43,11 +43,11 @@ internal static class FullScreen
     {
         var keyboard = new KeyboardInput();
         ending.Wake = keyboard.Tell;
-        Application.MaximumIterationsPerSecond = Looks.MostPerSecond;
+        Application.MaximumIterationsPerSecond = InputWaits.MostPerSecond;
 
         // The terminal's own sixteen colours: the person chose them, and they take a third of the bytes.
         Driver.Force16Colors = true;
-        using var looks = new Looks(keyboard);
+        using var looks = new InputWaits(keyboard);
         using IApplication app = LibraryApplication.Create(keyboard);
         try
         {
@@ -60,7 +60,7 @@ internal static class FullScreen
         }
     }
 
-    private static void Run(IApplication app, KeyboardInput keyboard, Looks looks, Ending ending, Screen first, Func<Goal, Way> lead, Func<string>? standing)
+    private static void Run(IApplication app, KeyboardInput keyboard, InputWaits looks, Ending ending, Screen first, Func<Goal, Way> lead, Func<string>? standing)
     {
         ending.HoldHere();
         app.Init("ansi");
@@ -76,7 +76,7 @@ internal static class FullScreen
         TerminalModes.LeaveTheKeysAlone(app.Driver!);
     }
 
-    private static void BeforeLook(IApplication app, KeyboardInput keyboard, Looks looks, Ending ending)
+    private static void BeforeLook(IApplication app, KeyboardInput keyboard, InputWaits looks, Ending ending)
     {
         if (!looks.Wait())
         {

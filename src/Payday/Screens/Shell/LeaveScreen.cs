@@ -39,7 +39,7 @@ internal sealed class LeaveScreen(string question, string after, Binding leaves)
         new Binding(Key.Enter, "Enter", "leave the demo", "Throw the demo household away, and go back to the first start.", () => new Way.Afresh(back())));
 
     /// <summary>Whether to leave where there was only a look.</summary>
-    public static LeaveScreen Look() => new(
+    public static LeaveScreen ReadOnly() => new(
         "Leave Payday?",
         "Nothing was changed here. The other Payday has the household open as before.",
         new Binding(Key.Enter, "Enter", "leave", "Leave Payday.", () => Way.Quit));

@@ -2,7 +2,7 @@ using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Routines;
 using Payday.Screens.Leading;
-using Payday.Screens.Looking;
+using Payday.Screens.Watching;
 using Payday.Tests.Slips;
 using Terminal.Gui.Input;
 
@@ -36,7 +36,7 @@ public class LookGoldenTests
             {
                 session.Take(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!.Book);
                 door = new OneLook(() => session.Book);
-                looking = new BookWatch(door, door.Look(), () => session.Today);
+                looking = new BookWatch(door, door.Peek(), () => session.Today);
                 return ScreenMap.Home(looking);
             },
             standing: () => looking?.Standing ?? "");

@@ -5,7 +5,7 @@ using Payday.Core.ClosedPaydays;
 using Payday.Core.Routines;
 using Payday.Screens.Home;
 using Payday.Screens.Leading;
-using Payday.Screens.Looking;
+using Payday.Screens.Watching;
 using Payday.Screens.Routines;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
@@ -24,14 +24,14 @@ public sealed class LookTests : IDisposable
     private readonly StoreFolder folder;
     private readonly BookStore there;
     private readonly BookSession session;
-    private readonly LookFolder door;
+    private readonly WatchFolder door;
 
     public LookTests()
     {
         folder = new StoreFolder(scratch.Path);
         there = BookStore.Open(folder);
         session = NewBook.Store(there, DemoCommand.Household(), () => Today);
-        door = new LookFolder(folder, () => Today);
+        door = new WatchFolder(folder, () => Today);
     }
 
     public void Dispose()
@@ -68,7 +68,7 @@ public sealed class LookTests : IDisposable
             var hand = new Hand(ScreenMap.Home(Looked()));
             Screen screen = hand.Press(way).Top;
             hand.Press(key.Name);
-            Assert.True(!key.Help.StartsWith(LookOnly.Waits, StringComparison.Ordinal) || (hand.Top == screen && screen.Message.Length > 0), $"{key.Name} of {screen.Title} neither looks nor says why not.");
+            Assert.True(!key.Help.StartsWith(ReadOnlyKeys.Waits, StringComparison.Ordinal) || (hand.Top == screen && screen.Message.Length > 0), $"{key.Name} of {screen.Title} neither looks nor says why not.");
         }
 
         Assert.Equal(before, there.LastChange);
@@ -79,7 +79,7 @@ public sealed class LookTests : IDisposable
     public void Home_KeysThatChange_SayWhyNotAndAreNotOnTheBottomLine()
     {
         Screen home = ScreenMap.Home(Looked());
-        string[] waiting = [.. home.Bindings.Where(key => key.Help.StartsWith(LookOnly.Waits, StringComparison.Ordinal)).Select(key => key.Name)];
+        string[] waiting = [.. home.Bindings.Where(key => key.Help.StartsWith(ReadOnlyKeys.Waits, StringComparison.Ordinal)).Select(key => key.Name)];
         Assert.Equal(["Enter", "w", "f", "r", "h"], waiting);
         Assert.All(home.Bindings.Where(key => waiting.Contains(key.Name)), key => Assert.Empty(key.Label));
         Assert.StartsWith("Nothing can be changed", new Hand(home).Press("Enter").Message, StringComparison.Ordinal);
@@ -127,7 +127,7 @@ public sealed class LookTests : IDisposable
     public void Session_OfALook_RefusesToStore() =>
         Assert.Throws<InvalidOperationException>(() => Looked().Session.Take(Looked().Session.Book with { Draft = new RoutineDraft(Today) }));
 
-    private BookWatch Looked() => new(door, LookFolder.First(folder)!, () => Today);
+    private BookWatch Looked() => new(door, WatchFolder.First(folder)!, () => Today);
 
     private void CloseOne() => session.Take(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!.Book);
 }

@@ -1,19 +1,19 @@
 using NodaTime;
 using Payday.Core.Books;
-using Payday.Screens.Looking;
+using Payday.Screens.Watching;
 using Payday.Screens.Shell;
 using Payday.Store.Folders;
 
 namespace Payday.Tests.Screens.Looks;
 
 /// <summary>A folder that is looked at, without another process.</summary>
-internal sealed class OneLook(Func<Book> book) : ILookDoor
+internal sealed class OneLook(Func<Book> book) : IWatchDoor
 {
     public FolderHolder? Holder { get; set; } = new(4711, new LocalDateTime(2026, 3, 2, 8, 15));
 
     public StoreFolder? Folder => null;
 
-    public Seen Look() => new(book(), Holder);
+    public Seen Peek() => new(book(), Holder);
 
     public BookSession Open() => throw new InvalidOperationException("Nothing is opened here.");
 

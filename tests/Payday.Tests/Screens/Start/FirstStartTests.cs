@@ -64,7 +64,7 @@ public sealed class FirstStartTests : IDisposable
         Assert.False(File.Exists(DraftFile));
         Book book = store.Load()!;
         Assert.Equal(("Alder flat", "EUR", "712.40"), (book.Household.Name, book.Household.Currency.Code, book.Household.Opening.Account.ToPlain()));
-        Assert.Equal(2, book.Household.Opening.NotesOnHand[2000]);
+        Assert.Equal(2, book.Household.Opening.LooseNotes[2000]);
         Result<RoutinePlan> plan = Routine.Plan(book, new RoutineDraft(Routine.Next(book).Value));
         Assert.Equal("1840.50", plan.Value!.Income.CameIn.ToPlain());
         Assert.IsType<RoutineScreen>(hand.Press("Enter").Top);

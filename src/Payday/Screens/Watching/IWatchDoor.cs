@@ -2,10 +2,10 @@ using Payday.Screens.Shell;
 using Payday.Store.Files;
 using Payday.Store.Folders;
 
-namespace Payday.Screens.Looking;
+namespace Payday.Screens.Watching;
 
 /// <summary>What looking at a data folder that another process has open needs of the outside.</summary>
-internal interface ILookDoor
+internal interface IWatchDoor
 {
     /// <summary>The folder that is looked at; null where it is none of the disk's.</summary>
     StoreFolder? Folder { get; }
@@ -15,7 +15,7 @@ internal interface ILookDoor
     /// back, so that the offer to open it stands.
     /// </summary>
     /// <exception cref="StoreException">It can't be read.</exception>
-    Seen Look();
+    Seen Peek();
 
     /// <summary>The book of the folder that is held, for changes.</summary>
     BookSession Open();

@@ -4,23 +4,23 @@ using Payday.Screens.Shell;
 using Payday.Store.Folders;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Looking;
+namespace Payday.Screens.Watching;
 
 /// <summary>Screens that only look, while another process has the data folder open.</summary>
 internal sealed class BookWatch
 {
-    private readonly ILookDoor door;
+    private readonly IWatchDoor door;
     private FolderHolder? holder;
     private bool isOver;
 
     /// <param name="door">The outside.</param>
     /// <param name="first">What was seen first.</param>
     /// <param name="today">Says the date.</param>
-    public BookWatch(ILookDoor door, Seen first, Func<LocalDate> today)
+    public BookWatch(IWatchDoor door, Seen first, Func<LocalDate> today)
     {
         this.door = door;
         holder = first.Holder;
-        Session = BookSession.Look(first.Book, today, door.Folder);
+        Session = BookSession.ReadOnly(first.Book, today, door.Folder);
     }
 
     /// <summary>The book that is looked at.</summary>
@@ -52,7 +52,7 @@ internal sealed class BookWatch
     private Way Read(Screen on)
     {
         int before = Session.Book.Ledger.Movements.Count;
-        Seen seen = door.Look();
+        Seen seen = door.Peek();
         Session.See(seen.Book);
         holder = seen.Holder;
         if (holder is null)

@@ -7,7 +7,7 @@ using Payday.Store.Journals;
 namespace Payday.Store.Databases;
 
 /// <summary>The database of a folder while it is only looked at: whatever LiteDB does, its files stay as they are.</summary>
-internal sealed class DatabaseLook : IDisposable
+internal sealed class DatabasePeek : IDisposable
 {
     private readonly StoreFolder folder;
     private readonly UnwrittenFile data;
@@ -16,7 +16,7 @@ internal sealed class DatabaseLook : IDisposable
 
     /// <summary>Opens the files of a folder whose lock is held.</summary>
     /// <exception cref="Exception">Anything: a damaged one trips in any way there is.</exception>
-    public DatabaseLook(StoreFolder folder)
+    public DatabasePeek(StoreFolder folder)
     {
         this.folder = folder;
         var files = new DatabaseFiles(folder.Database);

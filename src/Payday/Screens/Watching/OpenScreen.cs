@@ -3,7 +3,7 @@ using Payday.Screens.Shell;
 using Payday.Text;
 using Terminal.Gui.Input;
 
-namespace Payday.Screens.Looking;
+namespace Payday.Screens.Watching;
 
 /// <summary>Offers to open the folder for changes, now that nobody else has it.</summary>
 internal sealed class OpenScreen(BookWatch looking) : PageScreen

@@ -4,7 +4,7 @@ namespace Payday.Screens.Terminals;
 
 /// <summary>When the library looks at its input next: at once when a key comes, and seldom while nobody types.</summary>
 /// <remarks>The library looks a fixed number of times a second, which is either late or busy; called before each look, this waits.</remarks>
-internal sealed class Looks : IDisposable
+internal sealed class InputWaits : IDisposable
 {
     /// <summary>More looks a second than are ever wanted: the waiting is done here.</summary>
     public const ushort MostPerSecond = 1000;
@@ -21,7 +21,7 @@ internal sealed class Looks : IDisposable
     private long awakeUntil = Environment.TickCount64 + AwakeMilliseconds;
     private bool isAsleep;
 
-    public Looks(KeyboardInput keyboard)
+    public InputWaits(KeyboardInput keyboard)
     {
         this.keyboard = keyboard;
         newSize = OperatingSystem.IsWindows() ? null : PosixSignalRegistration.Create(PosixSignal.SIGWINCH, _ => keyboard.Tell());

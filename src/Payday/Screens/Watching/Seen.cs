@@ -1,7 +1,7 @@
 using Payday.Core.Books;
 using Payday.Store.Folders;
 
-namespace Payday.Screens.Looking;
+namespace Payday.Screens.Watching;
 
 /// <summary>What a look at a data folder saw.</summary>
 /// <param name="Book">The book as it is stored.</param>

@@ -1,5 +1,5 @@
 using NodaTime;
-using Payday.Screens.Looking;
+using Payday.Screens.Watching;
 using Payday.Screens.Shell;
 using Payday.Store;
 using Payday.Store.Files;
@@ -8,14 +8,14 @@ using Payday.Store.Folders;
 namespace Payday.Commands;
 
 /// <summary>A data folder that another process has open, looked at until it is free.</summary>
-internal sealed class LookFolder(StoreFolder folder, Func<LocalDate> today) : ILookDoor, IDisposable
+internal sealed class WatchFolder(StoreFolder folder, Func<LocalDate> today) : IWatchDoor, IDisposable
 {
     private BookStore? held;
 
     /// <summary>Looks at a folder that somebody has, or null where no household is stored in it yet.</summary>
     public static Seen? First(StoreFolder folder)
     {
-        BookLook look = BookStore.Look(folder);
+        BookPeek look = BookStore.Peek(folder);
         return look.Book is { } book ? new Seen(book, look.Holder) : null;
     }
 
@@ -23,7 +23,7 @@ internal sealed class LookFolder(StoreFolder folder, Func<LocalDate> today) : IL
     public StoreFolder? Folder => folder;
 
     /// <inheritdoc/>
-    public Seen Look()
+    public Seen Peek()
     {
         // Whether a folder is free is only sure once it is taken: its last holder may have been killed.
         try
