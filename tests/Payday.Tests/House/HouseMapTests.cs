@@ -19,7 +19,7 @@ public sealed class HouseMapTests
         string[] back =
         [
             .. sources.Arrows
-                .Where(arrow => Level(map, arrow.To) > Level(map, arrow.From))
+                .Where(arrow => map.Contains(arrow.From) && Level(map, arrow.To) > Level(map, arrow.From))
                 .Select(arrow => $"{arrow.From} uses {arrow.To}, which is above it: {arrow.File} has {arrow.Name}")
                 .Order(StringComparer.Ordinal),
         ];

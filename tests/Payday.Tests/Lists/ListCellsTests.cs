@@ -1,3 +1,4 @@
+using Payday.Tests.Sentences;
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Commands;
@@ -80,7 +81,7 @@ public class ListCellsTests
     [Fact]
     public void Readings_TooManyLines_AreRefusedInOneSentence() => Assert.Equal(
         "The list has 10001 lines, more than 10000; enter it in parts.",
-        Read(string.Concat(Enumerable.Repeat("2026-03-07,1,a\n", 10_001))).Faults.Single().ToString());
+        Read(string.Concat(Enumerable.Repeat("2026-03-07,1,a\n", 10_001))).Faults.Single().Said());
 
     private static PurchaseList Read(string text) => ListCells.Purchases(Book, text, Friday13March);
 }
