@@ -16,10 +16,7 @@ internal static class ClosingTexts
         ClosingFault.BufferAsked asked => Asked(asked, "say in the Income step what it gives", style),
         ClosingFault.BufferHasLess less => $"The buffer has {less.Has.ToString(style)}, so it can't give {less.Gives.ToString(style)}.",
         ClosingFault.BufferGivesBelowZero => "What the buffer gives is below zero; place what it is to get in the Surplus step.",
-        ClosingFault.CantPay { Unpayable: { Obligation: { Kind: ObligationKind.Pot } pot, Short: var lacking } } =>
-            $"{Name(pot)} can't be filled: {lacking.ToString(style)} of its {pot.Amount.ToString(style)} is not there; lower it by hand.",
-        ClosingFault.CantPay { Unpayable: { Obligation: var due, Short: var lacking } } =>
-            $"{Name(due)} can't be paid in full: {lacking.ToString(style)} short by {DateText.Day(due.Due)}.",
+        ClosingFault.CantPay cant => CantPay(cant.Unpayable, style),
         ClosingFault.LeftToPlace left => $"{left.Amount.ToString(style)} is left to place.",
         ClosingFault.PlacedTooMuch more => $"{more.Amount.ToString(style)} more is placed than there is.",
         ClosingFault.IncomeBelowZero => "An income is below zero.",
@@ -38,6 +35,10 @@ internal static class ClosingTexts
     public static string Asked(ClosingFault.BufferAsked asked, string way, NumberStyle style) =>
         $"The payday is {asked.Short.ToString(style)} short, and the buffer has {asked.Has.ToString(style)}: {way}; 0 gives nothing."
         + (asked.IsAll ? "" : " Without it:");
+
+    private static string CantPay(Unpayable unpayable, NumberStyle style) => unpayable.Obligation is { Kind: ObligationKind.Pot } pot
+        ? $"{Name(pot)} can't be filled: {unpayable.Short.ToString(style)} of its {pot.Amount.ToString(style)} is not there; lower it by hand."
+        : $"{Name(unpayable.Obligation)} can't be paid in full: {unpayable.Short.ToString(style)} short by {DateText.Day(unpayable.Obligation.Due)}.";
 
     /// <summary>What an obligation is called.</summary>
     public static string Name(Obligation obligation) => (obligation.IsOverdrawn, obligation.Name) switch
