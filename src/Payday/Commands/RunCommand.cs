@@ -93,7 +93,7 @@ internal static class RunCommand
             return new Answer.Refused(
             [
                 "This payday can't be closed. " + Said(closing.Faults, plan),
-                "Talk to whoever sent the bill before it is due, or to a non-profit debt adviser. Nothing was changed.",
+                Cautions.Talk + " Nothing was changed.",
             ]);
         }
 

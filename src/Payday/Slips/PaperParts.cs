@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Slips;
 
@@ -15,7 +16,6 @@ internal static class PaperParts
 
     private const string CounterCaution = "Check the notes before you leave the counter.";
     private const string MachineCaution = "Take the card, and count the notes before you go.";
-    private const string HomeCaution = "Cash at home may be uninsured.";
 
     /// <summary>A title and the date, the person's own lines, and an empty line.</summary>
     public static ImmutableArray<string> Head(string title, LocalDate date, ImmutableArray<string> headLines, int width) =>
@@ -32,7 +32,7 @@ internal static class PaperParts
     public static ImmutableArray<string> AtTheMachine(int width) => ["", .. TextWrap.Lines(MachineCaution, width)];
 
     /// <summary>The caution for home, off what is above it.</summary>
-    public static ImmutableArray<string> AtHome(int width) => ["", .. TextWrap.Lines(HomeCaution, width)];
+    public static ImmutableArray<string> AtHome(int width) => ["", .. TextWrap.Lines(Cautions.Cash, width)];
 
     /// <summary>Refuses a width no paper has.</summary>
     public static void ThrowIfNoWidth(int width)

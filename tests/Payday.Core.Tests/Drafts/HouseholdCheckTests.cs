@@ -32,7 +32,7 @@ public sealed class HouseholdCheckTests
         { "no minimum", SmallDraft.WithDebt(debt => debt with { Minimum = null }), "Missing Debts[0].Minimum" },
         { "no part", SmallDraft.WithDebt(debt => debt with { Minimum = new() { Kind = MinimumKind.Part, Floor = 5 } }), "Missing Debts[0].Minimum.Percent" },
         { "no kind of pot", SmallDraft.WithFood(pot => pot with { Kind = null }), "Missing Pots[0].Kind" },
-        { "no place of a pot", SmallDraft.WithFood(pot => pot with { Place = null }), "Missing Pots[0].Held" },
+        { "no place of a pot", SmallDraft.WithFood(pot => pot with { Place = null }), "Missing Pots[0].Place" },
         { "no least small money", SmallDraft.WithFood(pot => pot with { Small = new() { Note = 5 } }), "Missing Pots[0].Small.AtLeast" },
         { "a year before 1900", SmallDraft.Whole with { Start = new LocalDate(1899, 12, 31) }, "DateTooFar Start" },
         { "a year after 2199", SmallDraft.WithBill(bill => bill with { Schedule = new() { Kind = ScheduleKind.Weekly, Anchor = new(2200, 1, 1) } }), "DateTooFar Bills[0].Schedule.Anchor" },

@@ -61,8 +61,8 @@ internal sealed class CloseScreen : PageScreen
             $"Afterwards {after.In(Core.Ledgers.Place.Account).ToString(style)} is in the account and {after.In(Core.Ledgers.Place.Cash).ToString(style)} in cash.",
             $"{"movement".ToQuantity(closing.Value.Movements.Length)} will be written to the ledger. They stay: a mistake is undone by its reverse.",
             "",
-            "Arithmetic, not financial advice: the lender's statement, the bank's terms and local rules decide.",
-            "Cash at home may be uninsured.",
+            Cautions.Advice,
+            Cautions.Cash,
         ];
         return lines.SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2)).Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Hand : Ink.Plain));
     }

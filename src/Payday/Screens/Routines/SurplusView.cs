@@ -71,7 +71,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
             "This payday can be saved but not closed until everything due is covered.",
             unpaid.Obligation.Kind == ObligationKind.Pot
                 ? "Lower what goes in this pot by hand, in the Pots step."
-                : "Talk to whoever sent the bill before it is due, or to a non-profit debt adviser.",
+                : Cautions.Talk,
         ],
     };
 
