@@ -13,6 +13,7 @@ using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
 using Payday.Store.Fields;
+using Payday.Store.Texts;
 using Payday.Text;
 using Payday.Texts;
 
@@ -45,7 +46,7 @@ internal static class CountCommand
             LocalDate date = call.Parsed.GetValue(on) ?? CountWeeks.DayFor(book, today);
             if (date > today)
             {
-                return new Answer.WrongUse($"--on {LocalDatePattern.Iso.Format(date)}: that day is still to come.");
+                return new Answer.WrongUse($"--on {LocalDatePattern.Iso.Format(date)}: {DateTexts.StillToCome}");
             }
 
             // Entries of the same day that were begun on the screen go on here.

@@ -14,6 +14,7 @@ using Payday.Json;
 using Payday.Reports;
 using Payday.Store;
 using Payday.Store.Fields;
+using Payday.Store.Texts;
 using Payday.Texts;
 
 namespace Payday.Commands;
@@ -41,7 +42,7 @@ internal static class ReturnCommand
 
             LocalDate date = call.Parsed.GetValue(on) ?? today;
             return date > today
-                ? new Answer.WrongUse($"--on {LocalDatePattern.Iso.Format(date)}: that day is still to come.")
+                ? new Answer.WrongUse($"--on {LocalDatePattern.Iso.Format(date)}: {DateTexts.StillToCome}")
                 : Run(store, book, call.Parsed.GetValue(leave) ?? [], call.Parsed.GetValue(confirm) ? date : null);
         }));
     }

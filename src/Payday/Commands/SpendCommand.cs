@@ -8,6 +8,7 @@ using Payday.Core.Faults;
 using Payday.Lists;
 using Payday.Store;
 using Payday.Store.Fields;
+using Payday.Store.Texts;
 using Payday.Texts;
 
 namespace Payday.Commands;
@@ -71,7 +72,7 @@ internal static class SpendCommand
 
         if (date > today)
         {
-            return new Answer.WrongUse($"--on {LocalDatePattern.Iso.Format(date)}: that day is still to come.");
+            return new Answer.WrongUse($"--on {LocalDatePattern.Iso.Format(date)}: {DateTexts.StillToCome}");
         }
 
         Result<Book> entered = Purchasing.Enter(book, new PurchaseEntry(date, pot.Value.PotId, amount.Value, what));
