@@ -73,6 +73,16 @@ internal static class SampleExtensions
         this Gen<(T1, T2, T3, T4)> gen, Action<T1, T2, T3, T4> assert, int iter = UsualCases, int threads = -1, [CallerMemberName] string property = "") =>
         gen.Sample(values => assert(values.Item1, values.Item2, values.Item3, values.Item4), iter, threads, property);
 
+    /// <summary>Runs an assertion on cases of five values.</summary>
+    public static void Sample<T1, T2, T3, T4, T5>(
+        this Gen<(T1, T2, T3, T4, T5)> gen, Action<T1, T2, T3, T4, T5> assert, int iter = UsualCases, int threads = -1, [CallerMemberName] string property = "") =>
+        gen.Sample(values => assert(values.Item1, values.Item2, values.Item3, values.Item4, values.Item5), iter, threads, property);
+
+    /// <summary>Runs an assertion on cases of six values.</summary>
+    public static void Sample<T1, T2, T3, T4, T5, T6>(
+        this Gen<(T1, T2, T3, T4, T5, T6)> gen, Action<T1, T2, T3, T4, T5, T6> assert, int iter = UsualCases, int threads = -1, [CallerMemberName] string property = "") =>
+        gen.Sample(values => assert(values.Item1, values.Item2, values.Item3, values.Item4, values.Item5, values.Item6), iter, threads, property);
+
     /// <summary>Asks on each case whether the property holds.</summary>
     public static void Sample<T>(
         this Gen<T> gen, Func<T, bool> holds, int iter = UsualCases, int threads = -1, [CallerMemberName] string property = "") =>
@@ -92,6 +102,16 @@ internal static class SampleExtensions
     public static void Sample<T1, T2>(
         this Gen<(T1, T2)> gen, Func<T1, T2, bool> holds, int iter = UsualCases, int threads = -1, [CallerMemberName] string property = "") =>
         gen.Sample(values => holds(values.Item1, values.Item2), iter, threads, property);
+
+    /// <summary>Asks on each case of three values whether the property holds.</summary>
+    public static void Sample<T1, T2, T3>(
+        this Gen<(T1, T2, T3)> gen, Func<T1, T2, T3, bool> holds, int iter = UsualCases, int threads = -1, [CallerMemberName] string property = "") =>
+        gen.Sample(values => holds(values.Item1, values.Item2, values.Item3), iter, threads, property);
+
+    /// <summary>Asks on each case of four values whether the property holds.</summary>
+    public static void Sample<T1, T2, T3, T4>(
+        this Gen<(T1, T2, T3, T4)> gen, Func<T1, T2, T3, T4, bool> holds, int iter = UsualCases, int threads = -1, [CallerMemberName] string property = "") =>
+        gen.Sample(values => holds(values.Item1, values.Item2, values.Item3, values.Item4), iter, threads, property);
 
     // FNV-1a: a text's own hash code changes from run to run.
     private static ulong SeedOf(string property) => unchecked(
