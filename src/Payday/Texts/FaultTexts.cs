@@ -40,7 +40,7 @@ internal static class FaultTexts
         ClosingFault closing => ClosingTexts.Of(closing, style),
         ReopeningFault reopening => ClosingTexts.Of(reopening, style),
         UndoingFault undoing => ClosingTexts.Of(undoing, style),
-        ChangeFault change => ChangeTexts.OnAForm(change, style),
+        ChangeFault change => ChangeTexts.Of(change, style),
         EdgeFault edge => edge.Sentence,
         FileThere there => there.Saying("give another name, or say that it may be replaced"),
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
