@@ -15,7 +15,7 @@ using Terminal.Gui.Input;
 
 namespace Payday.Screens.Home;
 
-/// <summary>What is next, whether the money agrees, and what needs a hand - in that order.</summary>
+/// <summary>What is next, whether the money agrees, and what needs doing - in that order.</summary>
 internal sealed class HomeScreen(BookSession session) : PageScreen
 {
     private const int BarWidth = 12;
@@ -80,7 +80,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     protected override IEnumerable<FrameLine> Lines(int width) =>
     [
         .. NextLines(width - 2).Select(line => FrameLine.Of(" " + line, Ink.Strong)),
-        .. Hands(width),
+        .. Needs(width),
         FrameLine.Empty,
         .. Money(width),
         FrameLine.Empty,
@@ -117,11 +117,11 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     // Where nothing can be changed, the bottom line has room for what there is to look at.
     private string Looks(string label) => session.IsReadOnly ? label : "";
 
-    private IEnumerable<FrameLine> Hands(int width)
+    private IEnumerable<FrameLine> Needs(int width)
     {
-        foreach (string hand in OverviewHands.Of(session.Book).Concat(WeekHands.Of(session.Book, session.Today, session.IsReadOnly ? HandWays.None : HandWays.Keys)).SelectMany(hand => TextWrap.Lines("! " + hand, width - 2)))
+        foreach (string need in OverviewNeeds.Of(session.Book).Concat(WeekNeeds.Of(session.Book, session.Today, session.IsReadOnly ? NeedWays.None : NeedWays.Keys)).SelectMany(need => TextWrap.Lines("! " + need, width - 2)))
         {
-            yield return FrameLine.Of(" " + hand, Ink.Hand);
+            yield return FrameLine.Of(" " + need, Ink.Alert);
         }
     }
 
