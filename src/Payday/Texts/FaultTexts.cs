@@ -8,6 +8,7 @@ using Payday.Core.Counts;
 using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.HouseholdChanges;
+using Payday.Core.ItemLines;
 using Payday.Core.Ledgers;
 using Payday.Core.Outlooks;
 using Payday.Core.Routines;
@@ -42,6 +43,7 @@ internal static class FaultTexts
         ReopeningFault reopening => ClosingTexts.Of(reopening, style),
         UndoingFault undoing => ClosingTexts.Of(undoing, style),
         ChangeFault change => ChangeTexts.Of(change, style),
+        LineFault line => LineTexts.Of(line),
         OutlookFault outlook => OutlookTexts.Of(outlook),
         EdgeFault edge => edge.Sentence,
         FileThere there => there.Saying("give another name, or say that it may be replaced"),

@@ -234,6 +234,10 @@ internal sealed class ShellView : Runnable
 
         field.End();
         SetFocus();
+        if (!leaves && cell.Next?.Invoke() is { } next)
+        {
+            field.Begin(next, next.Text, replaces: false);
+        }
     }
 
     private string? Refused(CellEdit cell, string text)
