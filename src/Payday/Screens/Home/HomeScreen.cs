@@ -171,9 +171,8 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
             ? [FrameLine.Of(to == session.Today ? " Nothing falls due today." : $" Nothing falls due until {DateText.Weekday(to)}.")]
             : Lines(
                 width,
-                [Report.Names($"Due until {DateText.Weekday(to)}"), new("on"), Report.Amounts("amount"), new("")],
-                dues.Select(due => ImmutableArray.Create(
-                    due.Name, DateText.Weekday(due.Date), due.Amount.ToString(session.Style), due.Kind == DueKind.Minimum ? "minimum" : "")));
+                DueTable.Columns(DateText.Weekday(to)),
+                dues.Select(due => DueTable.Cells(due.Name, due.Date, due.Amount.ToString(session.Style), due.Kind == DueKind.Minimum ? "minimum" : "")));
     }
 
     private IEnumerable<FrameLine> Lines(

@@ -55,8 +55,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
         Report.Amounts("proposed"), Report.Amounts("fill"), new("why") { Shrinks = true, MinWidth = width < Roomy ? 16 : 31 },
     ];
 
-    private StepRow Row(PotRow row) => new(
-        [row.Pot.Name, PotsReport.Place(row.Pot), Shown(row.HasNow), Shown(row.Proposed), Marked(row.Fill, row.Changed), row.Why])
+    private StepRow Row(PotRow row) => new(PotsReport.Cells(row, Style))
     {
         Rule = RuleTexts.Of(row.Pot.Kind),
         Sign = row.Cut.IsPositive ? '!' : row.Asks ? '?' : row.Changed ? '*' : ' ',
