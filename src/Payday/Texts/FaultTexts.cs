@@ -11,6 +11,7 @@ using Payday.Core.HouseholdChanges;
 using Payday.Core.ItemLines;
 using Payday.Core.Ledgers;
 using Payday.Core.Outlooks;
+using Payday.Core.Reconciling;
 using Payday.Core.Routines;
 using Payday.Core.Undo;
 using Payday.Store.Texts;
@@ -33,6 +34,7 @@ internal static class FaultTexts
         FillFault fill => FillTexts.Of(fill, style),
         CountFault count => CountTexts.Of(count, style),
         ReturnFault cash => ReturnTexts.Of(cash, style),
+        ReconcileFault reconcile => ReconcileTexts.Of(reconcile),
         PurchaseFault purchase => PurchaseTexts.Of(purchase, style),
         ListFault list => PurchaseTexts.Of(list, style),
         RoutineFault routine => RoutineTexts.Of(routine, style),
