@@ -11,6 +11,7 @@ using Payday.Core.HouseholdChanges;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Core.Undo;
+using Payday.Store.Files;
 using Payday.Store.Texts;
 
 namespace Payday.Texts;
@@ -41,6 +42,7 @@ internal static class FaultTexts
         ReopeningFault reopening => ClosingTexts.Of(reopening, style),
         UndoingFault undoing => ClosingTexts.Of(undoing, style),
         ChangeFault change => ChangeTexts.OnAForm(change, style),
+        StoreFault store => StoreTexts.Of(store),
         EdgeFault edge => edge.Sentence,
         FileThere there => there.Saying("give another name, or say that it may be replaced"),
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
