@@ -28,6 +28,42 @@ public sealed record WeekRecords(
     /// <summary>Nothing happened yet.</summary>
     public static WeekRecords None { get; } = new([], [], [], [], [], null);
 
+    /// <summary>Dues paid, in part too, or freed; undone ones too; numbered likewise.</summary>
+    public ImmutableArray<DuePayment> Payments { get; init; } = [];
+
+    /// <summary>Money moved from purpose to purpose, undone moves too; numbered likewise.</summary>
+    public ImmutableArray<Move> Moves { get; init; } = [];
+
+    /// <summary>Account entries, undone ones too; numbered likewise.</summary>
+    public ImmutableArray<AccountEntry> Entries { get; init; } = [];
+
+    /// <summary>Reconciliations, undone ones too; numbered likewise.</summary>
+    public ImmutableArray<Reconciliation> Reconciliations { get; init; } = [];
+
+    /// <summary>Notes received other than a slip asked for, undone ones too; numbered likewise.</summary>
+    public ImmutableArray<NotesReceived> Received { get; init; } = [];
+
+    /// <summary>The reconciliation begun and not accepted, or null.</summary>
+    public ReconciliationDraft? Reconciling { get; init; }
+
+    /// <summary>Forms begun, in the order of their names.</summary>
+    public ImmutableArray<FormDraft> Forms { get; init; } = [];
+
+    /// <summary>The payments of dues that stand: what rules look at.</summary>
+    public IEnumerable<DuePayment> StandingPayments => Payments.Where(payment => !payment.Undone);
+
+    /// <summary>The moves that stand: what rules look at.</summary>
+    public IEnumerable<Move> StandingMoves => Moves.Where(move => !move.Undone);
+
+    /// <summary>The account entries that stand: what rules look at.</summary>
+    public IEnumerable<AccountEntry> StandingEntries => Entries.Where(entry => !entry.Undone);
+
+    /// <summary>The reconciliations that stand: what rules look at.</summary>
+    public IEnumerable<Reconciliation> StandingReconciliations => Reconciliations.Where(one => !one.Undone);
+
+    /// <summary>The notes received that stand: what rules look at.</summary>
+    public IEnumerable<NotesReceived> StandingReceived => Received.Where(one => !one.Undone);
+
     /// <summary>The card purchases that stand: what rules look at.</summary>
     public IEnumerable<CardPurchase> StandingPurchases => Purchases.Where(purchase => !purchase.Undone);
 
@@ -38,7 +74,8 @@ public sealed record WeekRecords(
     public IEnumerable<CashReturn> StandingReturns => Returns.Where(back => !back.Undone);
 
     /// <summary>Whether nothing that was confirmed stands; a draft alone is nothing.</summary>
-    public bool IsEmpty => Fills.IsEmpty && !StandingPurchases.Any() && !StandingCounts.Any() && !StandingReturns.Any();
+    public bool IsEmpty => Fills.IsEmpty && !StandingPurchases.Any() && !StandingCounts.Any() && !StandingReturns.Any()
+        && !StandingPayments.Any() && !StandingMoves.Any() && !StandingEntries.Any() && !StandingReconciliations.Any() && !StandingReceived.Any();
 
     /// <summary>The number of the last movement that any of them has; zero where none has one.</summary>
     public long LastMovement => new[]
@@ -48,6 +85,11 @@ public sealed record WeekRecords(
         Last(Returns, back => back.LastMovement),
         Last(Settled, settled => settled.Movement),
         Last(Fills, fill => fill.Movement ?? 0),
+        Last(Payments, payment => payment.LastMovement),
+        Last(Moves, move => move.LastMovement),
+        Last(Entries, entry => entry.LastMovement),
+        Last(Received, received => received.LastMovement),
+        Last(Reconciliations, one => one.AtBank.IsEmpty ? 0 : one.AtBank[^1]),
     }.Max();
 
     /// <summary>The records without what a payday wrote in them, for when it is reopened: what it used again, and fills of its parts.</summary>
@@ -71,8 +113,35 @@ public sealed record WeekRecords(
             : this with { Draft = Draft with { Entries = Draft.Entries.RemoveRange(Draft.Entries.Keys.Where(id => !pots.Contains(id))) } };
     }
 
+    /// <summary>What was typed in a form so far; null where it isn't begun.</summary>
+    /// <param name="form">The name of the form.</param>
+    public FormDraft? FormOf(string form) => Forms.FirstOrDefault(draft => draft.Form == form);
+
+    /// <summary>The records with a form as it stands now; one in which nothing stands is forgotten.</summary>
+    public WeekRecords With(FormDraft draft)
+    {
+        ArgumentNullException.ThrowIfNull(draft);
+        FormDraft[] kept = draft.Texts.IsEmpty ? [] : [draft];
+        return this with
+        {
+            Forms = [.. Forms.Where(other => other.Form != draft.Form).Concat(kept).OrderBy(one => one.Form, StringComparer.Ordinal)],
+        };
+    }
+
     /// <summary>The last count of a pot that stands, or null.</summary>
-    public WeekCount? LastCountOf(PotId potId) => StandingCounts.LastOrDefault(count => count.PotId == potId);
+    public WeekCount? LastCountOf(PotId potId)
+    {
+        // From the end: it is asked for every pot, and the last count of one is seldom far back.
+        for (int i = Counts.Length - 1; i >= 0; i--)
+        {
+            if (Counts[i].PotId == potId && !Counts[i].Undone)
+            {
+                return Counts[i];
+            }
+        }
+
+        return null;
+    }
 
     private static long Last<T>(ImmutableArray<T> records, Func<T, long> movement) => records.IsEmpty ? 0 : records.Max(movement);
 }

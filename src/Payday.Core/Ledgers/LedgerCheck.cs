@@ -48,10 +48,10 @@ public static class LedgerCheck
 
     /// <summary>Whether an end may be below zero.</summary>
     /// <remarks>
-    /// Nothing that money is for may, but what is owed back to the account. What is left to place may for a while, where an
+    /// Nothing that money is for may, but what is owed back to the account; an overdraft is below zero by what it is. What is left to place may for a while, where an
     /// income was undone whose money had gone on: the next payday makes up for it first.
     /// </remarks>
     internal static bool MayBeNegative(LedgerEnd end) =>
         end is not LedgerEnd.At { Place: var place, Purpose.Kind: var kind }
-        || (place == Place.Account && kind is PurposeKind.OwedBack or PurposeKind.LeftToPlace);
+        || (place == Place.Account && kind is PurposeKind.OwedBack or PurposeKind.LeftToPlace or PurposeKind.Overdraft);
 }

@@ -53,6 +53,9 @@ public abstract record LedgerEnd
         /// <summary>The pot whose money was spent, missed or found; null where it is of no pot, as what is spent from the buffer.</summary>
         public PotId? PotId => Kind is OutsideKind.Spending or OutsideKind.Difference && Text.Length > 0 ? new(Text) : null;
 
+        /// <summary>The sort of account entry by which it came or went; null where it was none.</summary>
+        public EntryKind? Entry => Kind == OutsideKind.Entry ? LedgerKeys.EntryKindOf(Text) : null;
+
         // Of the id; empty where there is none.
         internal string Text { get; }
     }
@@ -86,6 +89,9 @@ public abstract record LedgerEnd
     /// <summary>Where what a count misses of a pot went, or what it finds beyond it came from.</summary>
     public static LedgerEnd MissedIn(PotId pot) => new Outside(OutsideKind.Difference, pot.Text);
 
+    /// <summary>Wherever money of an account entry came from or went, where that is nobody of the household's file.</summary>
+    public static LedgerEnd Entered(EntryKind kind) => new Outside(OutsideKind.Entry, LedgerKeys.Of(kind));
+
     /// <summary>Reads a <see cref="Key"/> back.</summary>
     /// <exception cref="FormatException">The text is no such key.</exception>
     public static LedgerEnd FromKey(string key) => LedgerKeys.Read(key);
@@ -111,4 +117,7 @@ public enum OutsideKind
 
     /// <summary>Nobody knows where: what a count missed, or found beyond what was there.</summary>
     Difference,
+
+    /// <summary>Whoever an account entry is with: the bank, a giver, an account elsewhere.</summary>
+    Entry,
 }

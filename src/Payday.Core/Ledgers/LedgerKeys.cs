@@ -7,14 +7,28 @@ internal static class LedgerKeys
     [
         (PurposeKind.LeftToPlace, "left-to-place"), (PurposeKind.Buffer, "buffer"), (PurposeKind.SetAside, "set-aside"),
         (PurposeKind.Pot, "pot"), (PurposeKind.KeptBack, "kept-back"), (PurposeKind.OwedBack, "owed-back"),
-        (PurposeKind.Wallet, "wallet"),
+        (PurposeKind.Wallet, "wallet"), (PurposeKind.ForDebt, "for-debt"), (PurposeKind.Overdraft, "overdraft"),
     ];
 
     private static readonly (OutsideKind Kind, string Word)[] Outsides =
     [
         (OutsideKind.Opening, "opening"), (OutsideKind.Source, "source"), (OutsideKind.Bill, "bill"),
         (OutsideKind.Interest, "interest"), (OutsideKind.Spending, "spending"), (OutsideKind.Difference, "difference"),
+        (OutsideKind.Entry, "entry"),
     ];
+
+    private static readonly (EntryKind Kind, string Word)[] EntryKinds =
+    [
+        (EntryKind.Refund, "refund"), (EntryKind.Interest, "interest"), (EntryKind.Gift, "gift"), (EntryKind.Transfer, "transfer"),
+        (EntryKind.Fee, "fee"), (EntryKind.Payment, "payment"), (EntryKind.Income, "income"), (EntryKind.Borrowing, "borrowing"),
+        (EntryKind.Loss, "loss"),
+    ];
+
+    /// <summary>The word of a kind of account entry.</summary>
+    public static string Of(EntryKind kind) => Array.Find(EntryKinds, pair => pair.Kind == kind).Word;
+
+    /// <summary>The kind of account entry that a word stands for; null for none.</summary>
+    public static EntryKind? EntryKindOf(string word) => EntryKinds.FirstOrDefault(pair => pair.Word == word) is { Word: not null } known ? known.Kind : null;
 
     public static string Of(Place place, Purpose purpose) =>
         (place == Place.Account ? "account/" : "cash/") + Join(Array.Find(Purposes, pair => pair.Kind == purpose.Kind).Word, purpose.Text);

@@ -34,6 +34,7 @@ public abstract record LedgerSubject
         (OfPot pot, LedgerEnd.Outside outside) => outside.PotId == pot.Id,
         (OfBill bill, LedgerEnd.At held) => held.Purpose.BillId == bill.Id,
         (OfBill bill, LedgerEnd.Outside outside) => outside.BillId == bill.Id,
+        (OfDebt debt, LedgerEnd.At held) => held.Purpose.DebtId == debt.Id,
         (OfDebt debt, LedgerEnd.Owed owed) => owed.DebtId == debt.Id,
         (OfDebt debt, LedgerEnd.Outside outside) => outside.DebtId == debt.Id,
         (OfSource source, LedgerEnd.Outside outside) => outside.SourceId == source.Id,

@@ -13,6 +13,9 @@ public readonly record struct Purpose
     /// <summary>The bill it is for; null where it is for none.</summary>
     public BillId? BillId => Kind == PurposeKind.SetAside ? new(Text) : null;
 
+    /// <summary>The debt it is for; null where it is for none.</summary>
+    public DebtId? DebtId => Kind == PurposeKind.ForDebt ? new(Text) : null;
+
     /// <summary>The pot it is for; null where it is for none.</summary>
     public PotId? PotId => Kind is PurposeKind.Pot or PurposeKind.KeptBack or PurposeKind.OwedBack or PurposeKind.Wallet ? new(Text) : null;
 
@@ -27,6 +30,12 @@ public readonly record struct Purpose
 
     /// <summary>Held for a bill's next due dates.</summary>
     public static Purpose SetAside(BillId bill) => new(PurposeKind.SetAside, bill.Text);
+
+    /// <summary>Held for a debt's next payments: minimums covered that have not left the account yet.</summary>
+    public static Purpose ForDebt(DebtId debt) => new(PurposeKind.ForDebt, debt.Text);
+
+    /// <summary>What the account has less than nothing; below zero. What comes in pays it off first.</summary>
+    public static Purpose Overdraft { get; } = new(PurposeKind.Overdraft, "");
 
     /// <summary>In a pot.</summary>
     public static Purpose Pot(PotId pot) => new(PurposeKind.Pot, pot.Text);
@@ -64,4 +73,10 @@ public enum PurposeKind
 
     /// <summary>In the wallet.</summary>
     Wallet,
+
+    /// <summary>For a debt's next payments.</summary>
+    ForDebt,
+
+    /// <summary>Less than nothing in the account.</summary>
+    Overdraft,
 }

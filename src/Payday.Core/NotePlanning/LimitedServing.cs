@@ -60,10 +60,10 @@ internal sealed class LimitedServing(NoteRequest request, ProblemMaker maker, lo
             .GroupBy(note => note.Key, note => (long)note.Value)
             .ToDictionary(notes => notes.Key, notes => notes.Sum());
         long fetchable = limit - best.Fetched(request.Loose);
-        long left = request.Loose.Where(note => note.Key <= top)
-            .Sum(note => note.Key * Math.Max(0, note.Value - used.GetValueOrDefault(note.Key)));
+        Int128 left = request.Loose.Where(note => note.Key <= top)
+            .Aggregate((Int128)0, (sum, note) => sum + ((Int128)note.Key * Math.Max(0, note.Value - used.GetValueOrDefault(note.Key))));
         long[] usable = [.. values.Concat(request.Loose.Where(note => note.Value > 0).Select(note => note.Key)).Where(value => value <= top).Distinct().Order()];
-        long most = Math.Min(amounts[part], fetchable + left);
+        long most = (long)Int128.Min(amounts[part], fetchable + left);
         Sums sums = new(usable, most, effort);
         for (long amount = sums.Floor(most); amount > 0; amount = sums.Floor(amount - 1))
         {

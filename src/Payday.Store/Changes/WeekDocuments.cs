@@ -25,24 +25,37 @@ internal sealed class WeekDocuments
         documents.Add(CountDocument.Form, known.Counts, after.Counts, anew);
         documents.Add(SettledDocument.Form, known.Settled, after.Settled, anew);
         documents.Add(ReturnDocument.Form, known.Returns, after.Returns, anew);
-        if (anew || !ReferenceEquals(known.Draft, after.Draft))
-        {
-            BsonDocument? draft = after.Draft is { } begun ? CountDraftDocument.Form.From(begun) : null;
-            documents.writes.Add(edits =>
-            {
-                edits.Clear(CollectionNames.CountDrafts);
-                if (draft is not null)
-                {
-                    edits.Add(CollectionNames.CountDrafts, draft);
-                }
-            });
-        }
-
+        documents.Add(PaymentDocument.Form, known.Payments, after.Payments, anew);
+        documents.Add(MoveDocument.Form, known.Moves, after.Moves, anew);
+        documents.Add(EntryDocument.Form, known.Entries, after.Entries, anew);
+        documents.Add(ReconciliationDocument.Form, known.Reconciliations, after.Reconciliations, anew);
+        documents.Add(ReceivedDocument.Form, known.Received, after.Received, anew);
+        documents.Add(FormDocument.Form, known.Forms, after.Forms, anew);
+        documents.AddOne(CountDraftDocument.Form, known.Draft, after.Draft, anew);
+        documents.AddOne(ReconcilingDocument.Form, known.Reconciling, after.Reconciling, anew);
         return documents;
     }
 
     /// <summary>Says what they do to the documents stored.</summary>
     public void AddTo(EditList edits) => writes.ForEach(write => write(edits));
+
+    // Of such there is one or none.
+    private void AddOne<T>(RecordForm<T> form, T? before, T? after, bool anew)
+        where T : class
+    {
+        if (anew || !ReferenceEquals(before, after))
+        {
+            BsonDocument? one = after is null ? null : form.From(after);
+            writes.Add(edits =>
+            {
+                edits.Clear(form.Collection);
+                if (one is not null)
+                {
+                    edits.Add(form.Collection, one);
+                }
+            });
+        }
+    }
 
     // A record that is the same object is the same document: they never change in themselves.
     private void Add<T>(

@@ -38,7 +38,16 @@ internal sealed record ContentBook(Book Book, WeekRecords Weeks)
             [.. records.Counts.Records],
             [.. records.Settled.Records],
             [.. records.Returns.Records],
-            records.CountDrafts.Records is [var count, ..] ? count : null);
+            records.CountDrafts.Records is [var count, ..] ? count : null)
+        {
+            Payments = [.. records.Payments.Records],
+            Moves = [.. records.Moves.Records],
+            Entries = [.. records.Entries.Records],
+            Reconciliations = [.. records.Reconciliations.Records],
+            Received = [.. records.Received.Records],
+            Reconciling = records.Reconciling.Records is [var reconciling, ..] ? reconciling : null,
+            Forms = [.. records.Forms.Records],
+        };
         RoutineDraft? draft = records.Drafts.Records is [var begun, ..] ? begun : null;
         Ledger ledger = StoredLedger.Sound(folder, household, records.Movements.Records, closed, weeks);
         return new ContentBook(

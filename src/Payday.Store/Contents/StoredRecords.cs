@@ -44,8 +44,33 @@ internal sealed class StoredRecords(Stored<string> household, Currency currency)
     /// <summary>The count begun, if any.</summary>
     public Column<CountDraft> CountDrafts { get; } = new(CountDraftDocument.Form);
 
+    /// <summary>The payments of dues.</summary>
+    public Column<DuePayment> Payments { get; } = new(PaymentDocument.Form);
+
+    /// <summary>The moves.</summary>
+    public Column<Move> Moves { get; } = new(MoveDocument.Form);
+
+    /// <summary>The account entries.</summary>
+    public Column<AccountEntry> Entries { get; } = new(EntryDocument.Form);
+
+    /// <summary>The reconciliations.</summary>
+    public Column<Reconciliation> Reconciliations { get; } = new(ReconciliationDocument.Form);
+
+    /// <summary>The notes received.</summary>
+    public Column<NotesReceived> Received { get; } = new(ReceivedDocument.Form);
+
+    /// <summary>The reconciliation begun, if any.</summary>
+    public Column<ReconciliationDraft> Reconciling { get; } = new(ReconcilingDocument.Form);
+
+    /// <summary>The forms begun.</summary>
+    public Column<FormDraft> Forms { get; } = new(FormDocument.Form);
+
     /// <summary>All of them but the household.</summary>
-    public IEnumerable<IColumn> Columns => [Movements, Closed, Drafts, Fills, Purchases, Counts, Settled, Returns, CountDrafts];
+    public IEnumerable<IColumn> Columns =>
+    [
+        Movements, Closed, Drafts, Fills, Purchases, Counts, Settled, Returns, CountDrafts,
+        Payments, Moves, Entries, Reconciliations, Received, Reconciling, Forms,
+    ];
 
     /// <summary>How many records there are.</summary>
     public int Count => 1 + Columns.Sum(column => column.Count);

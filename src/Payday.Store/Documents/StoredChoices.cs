@@ -1,5 +1,6 @@
 using Payday.Core.Bills;
 using Payday.Core.Books;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Store.Fields;
@@ -28,6 +29,17 @@ internal static class StoredChoices
     public static StoredWords<FillState> FillStates { get; } = new(("Done", FillState.Done), ("Skipped", FillState.Skipped));
 
     public static StoredWords<OwedKind> OwedKinds { get; } = new(("Purchase", OwedKind.Purchase), ("MovesOn", OwedKind.MovesOn));
+
+    public static StoredWords<EntryKind> EntryKinds { get; } = new(
+        ("Refund", EntryKind.Refund),
+        ("Interest", EntryKind.Interest),
+        ("Gift", EntryKind.Gift),
+        ("Transfer", EntryKind.Transfer),
+        ("Fee", EntryKind.Fee),
+        ("Payment", EntryKind.Payment),
+        ("Income", EntryKind.Income),
+        ("Borrowing", EntryKind.Borrowing),
+        ("Loss", EntryKind.Loss));
 
     public static StoredWords<DifferenceEnd> DifferenceEnds { get; } =
         new(("Explained", DifferenceEnd.Explained), ("TurnedUp", DifferenceEnd.TurnedUp));

@@ -15,8 +15,18 @@ internal static class CollectionNames
     public const string Settled = "settled";
     public const string Returns = "returns";
     public const string CountDrafts = "countDrafts";
+    public const string Payments = "payments";
+    public const string Moves = "moves";
+    public const string Entries = "entries";
+    public const string Reconciliations = "reconciliations";
+    public const string Received = "received";
+    public const string Reconciling = "reconciling";
+    public const string Forms = "forms";
 
     /// <summary>All of them; what is in no book, such as the version, is in none.</summary>
     public static readonly ImmutableArray<string> All =
-        [Households, Movements, Closed, Drafts, Fills, Purchases, Counts, Settled, Returns, CountDrafts];
+    [
+        Households, Movements, Closed, Drafts, Fills, Purchases, Counts, Settled, Returns, CountDrafts,
+        Payments, Moves, Entries, Reconciliations, Received, Reconciling, Forms,
+    ];
 }

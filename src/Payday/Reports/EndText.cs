@@ -22,6 +22,8 @@ internal static class EndText
         { Kind: PurposeKind.Buffer } => "buffer",
         { Kind: PurposeKind.LeftToPlace } => "left to place",
         { BillId: { } bill } => "set aside for " + Bill(household, bill),
+        { DebtId: { } debt } => "set aside for " + Debt(household, debt),
+        { Kind: PurposeKind.Overdraft } => "overdraft",
         { Kind: PurposeKind.KeptBack, PotId: { } pot } => "kept back for " + Pot(household, pot),
         { Kind: PurposeKind.Wallet, PotId: { } pot } => "wallet, " + Pot(household, pot),
         { Kind: PurposeKind.OwedBack, PotId: { } pot } => "owed back by " + Pot(household, pot),
@@ -48,6 +50,7 @@ internal static class EndText
         { DebtId: { } debt } => "interest: " + Debt(household, debt),
         { Kind: OutsideKind.Spending } => "spent: " + (outside.PotId is { } pot ? Pot(household, pot) : "buffer"),
         { PotId: { } pot } => "missing: " + Pot(household, pot),
+        { Entry: { } kind } => EntryKindText.Of(kind),
         _ => "before the start",
     };
 }

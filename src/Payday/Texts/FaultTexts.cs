@@ -9,6 +9,7 @@ using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Ledgers;
+using Payday.Core.Outlooks;
 using Payday.Core.Routines;
 using Payday.Core.Undo;
 using Payday.Store.Files;
@@ -41,8 +42,9 @@ internal static class FaultTexts
         ClosingFault closing => ClosingTexts.Of(closing, style),
         ReopeningFault reopening => ClosingTexts.Of(reopening, style),
         UndoingFault undoing => ClosingTexts.Of(undoing, style),
-        ChangeFault change => ChangeTexts.OnAForm(change, style),
         StoreFault store => StoreTexts.Of(store),
+        ChangeFault change => ChangeTexts.Of(change, style),
+        OutlookFault outlook => OutlookTexts.Of(outlook),
         EdgeFault edge => edge.Sentence,
         FileThere there => there.Saying("give another name, or say that it may be replaced"),
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),

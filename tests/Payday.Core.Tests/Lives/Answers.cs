@@ -125,7 +125,7 @@ internal sealed class Answers
         }
 
         Say($"{book.HasHistory} {book.OpenFrom} {book.Closed.Length} {PotGuess.For(book, "shop")?.PotId}");
-        HouseholdChange.Of(book, book.Household with { Pots = [], Debts = [], Start = book.Household.Start.PlusDays(1) }).Refusals.ToList().ForEach(refusal => Say($"{refusal}"));
+        HouseholdChange.Of(book, book.Household with { Pots = [], Debts = [], Start = book.Household.Start.PlusDays(1) }).Faults.ToList().ForEach(refusal => Say($"{refusal}"));
         Routine();
     }
 

@@ -102,10 +102,7 @@ internal static class Doings
     private static Done? Close(Book book, Func<RoutineDraft, RoutineDraft> decide)
     {
         RoutineDraft draft = decide(new RoutineDraft(Routine.Next(book).Value));
-        return Made(
-            book,
-            to => Routine.Plan(to, draft) is { Ok: true } plan && Closing.Of(plan.Value) is { Ok: true } closing ? Result.Of(closing.Value.Book) : Result.Refused<Book>(new No()),
-            (from, day) => Reopening.Of(from, day) is { Ok: true } reopening ? Result.Of(reopening.Value.Book) : Result.Refused<Book>(new No()));
+        return Made(book, to => Routine.Plan(to, draft).Then(Closing.Of), Reopening.Of);
     }
 
     private static Done? Made(Book book, Func<Book, Result<Book>> again, Func<Book, LocalDate, Result<Book>> undo) =>
@@ -117,6 +114,4 @@ internal static class Doings
         (amount.MinorUnits % 500) == 0 && amount.IsPositive ? Core.Cash.Notes.Of(500, (int)(amount.MinorUnits / 500)) : Core.Cash.Notes.None;
 
     private static FillPart? Pick(Random chance, IEnumerable<FillPart> parts) => parts.ToArray() is { Length: > 0 } all ? all[chance.Next(all.Length)] : null;
-
-    private sealed record No : Fault;
 }

@@ -111,8 +111,7 @@ internal sealed class FiveYears(Book book, int seed)
             plan = Routine.Plan(Book, draft with { OneOffs = draft.OneOffs.Add("Help", -plan.Value.LeftToPlace) });
         }
 
-        Result<Closing> closing = Closing.Of(plan.Value!);
-        return closing.Ok ? Result.Of(closing.Value.Book) : Result.Refused<Book>(closing.Fault);
+        return Closing.Of(plan.Value!);
     }
 
     private CountPlan Count(LocalDate date)

@@ -22,6 +22,10 @@ public sealed class NotePlannerOddTests
     [Fact]
     public void Plan_ValuesBeyondReason_IsMadeAndRight() => Seeds.Sample(seed => Audit(OddRequests.Huge(seed)), iter: 150);
 
+    // It ended in a fault: notes at home worth more than 64 bits hold.
+    [Fact]
+    public void Plan_NotesAtHomeBeyondAnyAmount_IsMadeAndRight() => Audit(OddRequests.Huge(698_446));
+
     // It ended in a fault: a plan that was within the machine's limit was made anew once the work allowed was spent, and was beyond it then.
     [Fact]
     public void Plan_MoreWorkThanIsAllowedWithinALimit_IsMadeAndRight() => Audit(OddRequests.MuchAtHome(919_524));

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using CsCheck;
 using NodaTime;
+using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
 namespace Payday.Store.Tests.Books;
@@ -92,6 +94,53 @@ internal static partial class GenBook
                 Then = entry.Item4.Item2 ? new CountThen(entry.Item5) : null,
             }));
 
+    private static readonly Gen<LedgerEnd> SomeEnds = Gen.Select(Names, Gen.Int[0, 5]).Select((id, kind) => kind switch
+    {
+        0 => LedgerEnd.InAccount(Purpose.Buffer),
+        1 => LedgerEnd.InCash(Purpose.Pot(new PotId(id))),
+        2 => LedgerEnd.InAccount(Purpose.ForDebt(new DebtId(id))),
+        3 => LedgerEnd.InAccount(Purpose.SetAside(new BillId(id))),
+        4 => LedgerEnd.InAccount(Purpose.Overdraft),
+        _ => new LedgerEnd.Owed(new DebtId(id)),
+    });
+
+    /// <summary>Payments of dues with every field.</summary>
+    public static Gen<DuePayment> Payment { get; } =
+        Gen.Select(Gen.Select(Names, Gen.Bool, Dates), Dates, Amounts, Gen.Bool, Gen.Bool)
+            .Select((due, date, amount, completes, undone) => new DuePayment(
+                1, due.Item2 ? new DueKey(new BillId(due.Item1), due.Item3) : new DueKey(new DebtId(due.Item1), due.Item3), date, amount, completes, 1, 2) { Undone = undone });
+
+    /// <summary>Moves with every field.</summary>
+    public static Gen<Move> Move { get; } =
+        Gen.Select(Dates, SomeEnds, SomeEnds, Amounts, Gen.Select(Names, Gen.Bool), SomeNotes, SomeTakenUp)
+            .Select((date, from, to, amount, why, notes, taken) => new Move(1, date, from, to, amount, why.Item1, notes, 1, 2) { Undone = why.Item2, TakenUp = taken });
+
+    /// <summary>Account entries with every field.</summary>
+    public static Gen<AccountEntry> Entry { get; } =
+        Gen.Select(Gen.Select(Dates, Gen.Enum<EntryKind>()), SomeEnds, Amounts, Gen.Select(Names, Gen.Bool), SomeNumbers, SomeNotes, SomeTakenUp)
+            .Select((date, end, amount, what, cheque, notes, taken) =>
+                new AccountEntry(1, date.Item1, date.Item2, end, amount, what.Item1, cheque, notes, 1, 2) { Undone = what.Item2, TakenUp = taken });
+
+    /// <summary>Reconciliations with every field.</summary>
+    public static Gen<Reconciliation> Reconciliation { get; } =
+        Gen.Select(Dates, Amounts, Amounts, Gen.Int[0, 3], Gen.Bool)
+            .Select((date, balance, difference, lines, undone) => new Reconciliation(1, date, balance, difference, [.. Enumerable.Range(1, lines).Select(line => (long)line)]) { Undone = undone });
+
+    /// <summary>Notes received with every field.</summary>
+    public static Gen<NotesReceived> Received { get; } =
+        Gen.Select(Dates, Dates, Notes, Gen.Select(Names, SomeDates, Notes).Array[0, 3], Gen.Bool)
+            .Select((date, payday, got, parts, undone) => new NotesReceived(
+                1, date, payday, got, [.. parts.Select(part => new ClosedPart(new PotId(part.Item1), part.Item2, part.Item3))], 1, 2) { Undone = undone });
+
+    /// <summary>Forms begun, with every field.</summary>
+    public static Gen<FormDraft> Form { get; } =
+        Gen.Select(Gen.OneOf(Gen.Const("move"), Gen.Const("entry"), Gen.Const("due")), Gen.Select(Names, Names).Array[0, 3]).Select((form, texts) => new FormDraft(
+            form, texts.DistinctBy(text => text.Item1).ToImmutableSortedDictionary(text => text.Item1, text => text.Item2, StringComparer.Ordinal)));
+
+    /// <summary>Reconciliations begun, with every field.</summary>
+    public static Gen<ReconciliationDraft> Reconciling { get; } =
+        Gen.Select(Dates, Amounts, Gen.Bool, Gen.Long[1, 3].Array[0, 3]).Select((date, balance, there, lines) => new ReconciliationDraft(date, there ? balance : null, [.. lines]));
+
     /// <summary>All that can happen between paydays, in the order in which a store gives it back.</summary>
     public static Gen<WeekRecords> Weeks { get; } =
         from fills in Fill.Array[0, 4]
@@ -100,11 +149,22 @@ internal static partial class GenBook
         from settled in Gen.Select(Gen.Enum<DifferenceEnd>(), Dates).Array[0, 2]
         from returns in Return.Array[0, 3]
         from draft in Gen.Select(CountDraft, Gen.Bool)
+        from others in Gen.Select(Payment.Array[0, 3], Move.Array[0, 3], Entry.Array[0, 3], Reconciliation.Array[0, 3], Received.Array[0, 2])
+        from begun in Gen.Select(Form.Array[0, 3], Reconciling, Gen.Bool)
         select new WeekRecords(
             [.. fills.DistinctBy(fill => fill.Key).OrderBy(fill => fill.Key.Payday).ThenBy(fill => fill.Key.Week).ThenBy(fill => fill.Key.PotId)],
             [.. purchases.Select((purchase, i) => purchase with { Number = i + 1 })],
             [.. counts.Select((count, i) => count with { Number = i + 1, Together = (i / 2) + 1 })],
             [.. settled.Select((one, i) => new SettledDifference(i + 1, one.Item1, one.Item2, i + 1))],
             [.. returns.Select((back, i) => back with { Number = i + 1 })],
-            draft.Item2 ? draft.Item1 : null);
+            draft.Item2 ? draft.Item1 : null)
+        {
+            Payments = [.. others.Item1.Select((one, i) => one with { Number = i + 1 })],
+            Moves = [.. others.Item2.Select((one, i) => one with { Number = i + 1 })],
+            Entries = [.. others.Item3.Select((one, i) => one with { Number = i + 1 })],
+            Reconciliations = [.. others.Item4.Select((one, i) => one with { Number = i + 1 })],
+            Received = [.. others.Item5.Select((one, i) => one with { Number = i + 1 })],
+            Forms = [.. begun.Item1.DistinctBy(form => form.Form).OrderBy(form => form.Form, StringComparer.Ordinal)],
+            Reconciling = begun.Item3 ? begun.Item2 : null,
+        };
 }

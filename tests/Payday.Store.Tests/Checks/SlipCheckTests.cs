@@ -15,7 +15,7 @@ public sealed class SlipCheckTests
 {
     private static readonly Lazy<Book> ThreeClosed = new(() => Enumerable.Range(0, 3).Aggregate(
         Book.Begin(HouseholdFile.Read(DemoFile.Text).Value!),
-        (book, _) => Closing.Of(Routine.Plan(book, Routine.Begun(book, null).Value!).Value!).Value!.Book));
+        (book, _) => Closing.Of(Routine.Plan(book, Routine.Begun(book, null).Value!).Value!).Value!));
 
     [Fact]
     public void Of_PaydaysAsClosed_FindsNothing()

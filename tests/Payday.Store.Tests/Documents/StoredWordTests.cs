@@ -49,6 +49,30 @@ public sealed class StoredWordTests
     public void DifferenceEnds() => Documents(StoredChoices.DifferenceEnds, (DifferenceEnd.Explained, "Explained"), (DifferenceEnd.TurnedUp, "TurnedUp"));
 
     [Fact]
+    public void EntryKinds()
+    {
+        (EntryKind Kind, string Word, string InKey)[] words =
+        [
+            (EntryKind.Refund, "Refund", "refund"),
+            (EntryKind.Interest, "Interest", "interest"),
+            (EntryKind.Gift, "Gift", "gift"),
+            (EntryKind.Transfer, "Transfer", "transfer"),
+            (EntryKind.Fee, "Fee", "fee"),
+            (EntryKind.Payment, "Payment", "payment"),
+            (EntryKind.Income, "Income", "income"),
+            (EntryKind.Borrowing, "Borrowing", "borrowing"),
+            (EntryKind.Loss, "Loss", "loss"),
+        ];
+
+        Documents(StoredChoices.EntryKinds, [.. words.Select(one => (one.Kind, one.Word))]);
+        foreach ((EntryKind kind, _, string inKey) in words)
+        {
+            Key("outside/entry:" + inKey, LedgerEnd.Entered(kind));
+            Assert.Equal(kind, Assert.IsType<LedgerEnd.Outside>(LedgerEnd.Entered(kind)).Entry);
+        }
+    }
+
+    [Fact]
     public void Purposes()
     {
         (PurposeKind Kind, string Word, Purpose Purpose)[] words =
@@ -60,6 +84,8 @@ public sealed class StoredWordTests
             (PurposeKind.KeptBack, "kept-back:an-id", Purpose.KeptBack(new PotId("an-id"))),
             (PurposeKind.OwedBack, "owed-back:an-id", Purpose.OwedBack(new PotId("an-id"))),
             (PurposeKind.Wallet, "wallet:an-id", Purpose.Wallet(new PotId("an-id"))),
+            (PurposeKind.ForDebt, "for-debt:an-id", Purpose.ForDebt(new DebtId("an-id"))),
+            (PurposeKind.Overdraft, "overdraft", Purpose.Overdraft),
         ];
 
         AllAreThere([.. words.Select(one => (one.Kind, one.Word))]);
@@ -96,6 +122,7 @@ public sealed class StoredWordTests
             (OutsideKind.Spending, "spending", LedgerEnd.SpentFrom(null)),
             (OutsideKind.Spending, "spending:food", LedgerEnd.SpentFrom(new PotId("food"))),
             (OutsideKind.Difference, "difference:food", LedgerEnd.MissedIn(new PotId("food"))),
+            (OutsideKind.Entry, "entry:fee", LedgerEnd.Entered(EntryKind.Fee)),
         ];
 
         AllAreThere([.. words.DistinctBy(one => one.Kind).Select(one => (one.Kind, one.Word))]);
@@ -214,7 +241,7 @@ public sealed class StoredWordTests
     public void EachListOfWords_HasItsTest()
     {
         Assert.Equal(
-            ["DifferenceEnds", "FillStates", "OwedKinds", "SetAsideModes", "Steps", "Targets"],
+            ["DifferenceEnds", "EntryKinds", "FillStates", "OwedKinds", "SetAsideModes", "Steps", "Targets"],
             Lists(typeof(StoredChoices), typeof(StoredWords<>)));
         Assert.Equal(
             ["Banks", "CardRoundings", "DebtOrders", "FillPers", "HolidaySets", "LadderOrders", "LeftOvers", "NumberStyles", "Places", "PotUses", "Schedules", "SetAsideModes", "Shifts", "WeekUses", "Weekdays"],

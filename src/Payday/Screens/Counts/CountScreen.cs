@@ -115,7 +115,7 @@ internal sealed class CountScreen : CursorScreen
     /// <inheritdoc/>
     protected override (char Sign, Ink Ink) Mark(int row) => Plan.Rows[row] switch
     {
-        { Fault: not null } => ('!', Ink.Hand),
+        { Fault: not null } => ('!', Ink.Alert),
         { Entry: not null } => ('v', Ink.Done),
         _ => (' ', Ink.Plain),
     };

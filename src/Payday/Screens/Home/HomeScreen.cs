@@ -15,7 +15,7 @@ using Terminal.Gui.Input;
 
 namespace Payday.Screens.Home;
 
-/// <summary>What is next, whether the money agrees, and what needs a hand - in that order.</summary>
+/// <summary>What is next, whether the money agrees, and what needs doing - in that order.</summary>
 internal sealed class HomeScreen(BookSession session) : PageScreen
 {
     private const int BarWidth = 12;
@@ -60,6 +60,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         Changing(Letters.Return.Does("", "Take cash that is owed back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
         Letters.One.Does(Looks("history"), "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.Visit(new Goal.History(session))),
         Letters.Days.Does(Looks("calendar"), "Paydays, fill days and dues of the next months.", () => new Way.Visit(new Goal.Calendar(session))),
+        Letters.Outlook.Does(Looks("ahead"), "The outlook: the paydays to come, and what a change would do.", () => new Way.Visit(new Goal.Outlook(session))),
         Letters.Years.Does("", "Months and years: income, outgoings, savings and debts.", () => new Way.Visit(new Goal.Years(session))),
         Letters.Ledger.Does(Looks("ledger"), "Every movement of money.", () => new Way.Visit(new Goal.Movements(session))),
         Letters.View.Does("", "The papers of the last closed payday.", ToSlip),
@@ -79,7 +80,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     protected override IEnumerable<FrameLine> Lines(int width) =>
     [
         .. NextLines(width - 2).Select(line => FrameLine.Of(" " + line, Ink.Strong)),
-        .. Hands(width),
+        .. Needs(width),
         FrameLine.Empty,
         .. Money(width),
         FrameLine.Empty,
@@ -116,11 +117,11 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     // Where nothing can be changed, the bottom line has room for what there is to look at.
     private string Looks(string label) => session.IsReadOnly ? label : "";
 
-    private IEnumerable<FrameLine> Hands(int width)
+    private IEnumerable<FrameLine> Needs(int width)
     {
-        foreach (string hand in OverviewHands.Of(session.Book).Concat(WeekHands.Of(session.Book, session.Today, session.IsReadOnly ? HandWays.None : HandWays.Keys)).SelectMany(hand => TextWrap.Lines("! " + hand, width - 2)))
+        foreach (string need in OverviewNeeds.Of(session.Book).Concat(WeekNeeds.Of(session.Book, session.Today, session.IsReadOnly ? NeedWays.None : NeedWays.Keys)).SelectMany(need => TextWrap.Lines("! " + need, width - 2)))
         {
-            yield return FrameLine.Of(" " + hand, Ink.Hand);
+            yield return FrameLine.Of(" " + need, Ink.Alert);
         }
     }
 

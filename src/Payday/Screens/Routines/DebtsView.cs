@@ -57,7 +57,7 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
     {
         Rule = RuleTexts.Minimum,
         Sign = row.Payment < row.Minimum ? '!' : row.Changed ? '*' : ' ',
-        Ink = row.Payment < row.Minimum ? Ink.Hand : row.Due is null ? Ink.Quiet : Ink.Plain,
+        Ink = row.Payment < row.Minimum ? Ink.Alert : row.Due is null ? Ink.Quiet : Ink.Plain,
         Detail = Detail(row),
         NoEdit = row.Balance.IsZero ? $"{row.Name} is paid off: nothing is owed on it." : $"{row.Name}: no minimum falls due before the next payday. More can be paid on it in the Surplus step.",
         NoTick = row.Balance.IsZero ? $"{row.Name} is paid off: nothing is owed on it." : $"{row.Name}: no minimum falls due before the next payday, so there is no proposal to take.",

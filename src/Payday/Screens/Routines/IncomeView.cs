@@ -67,7 +67,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
     {
         Rule = RuleTexts.Buffer,
         Sign = buffer.IsAsked ? '!' : buffer.Changed ? '*' : ' ',
-        Ink = buffer.IsAsked ? Ink.Hand : Ink.Plain,
+        Ink = buffer.IsAsked ? Ink.Alert : Ink.Plain,
         Detail =
         [
             buffer.Short.IsPositive

@@ -60,7 +60,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
     {
         Rule = RuleTexts.Of(row.Pot.Kind),
         Sign = row.Cut.IsPositive ? '!' : row.Asks ? '?' : row.Changed ? '*' : ' ',
-        Ink = row.Cut.IsPositive || row.Asks ? Ink.Hand : Ink.Plain,
+        Ink = row.Cut.IsPositive || row.Asks ? Ink.Alert : Ink.Plain,
         Detail = row.Asks ? [PotQuestion.Of(row, Style), PotAnswerKeys.Words(row, Plan.Period.First)] : Detail(row),
         Keys = row.Asks ? PotAnswerKeys.Of(row, Work) : [],
         Edit = Amount($"Fill {row.Pot.Name} with", row.Fill, (draft, amount) => draft with { Fills = draft.Fills.SetItem(row.Pot.Id, amount) }),

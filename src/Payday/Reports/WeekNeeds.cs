@@ -11,13 +11,13 @@ using Payday.Text;
 namespace Payday.Reports;
 
 /// <summary>What waits between paydays, with what leads to it.</summary>
-internal static class WeekHands
+internal static class WeekNeeds
 {
     /// <summary>A sentence each; none where nothing waits.</summary>
     /// <param name="book">The book.</param>
     /// <param name="today">The date.</param>
     /// <param name="ways">What leads to each.</param>
-    public static IEnumerable<string> Of(Book book, LocalDate today, HandWays ways)
+    public static IEnumerable<string> Of(Book book, LocalDate today, NeedWays ways)
     {
         NumberStyle style = book.Household.Settings.Numbers;
         BookStatus status = BookStatus.Of(book, today);

@@ -1,0 +1,22 @@
+using Payday.Core.Ledgers;
+
+namespace Payday.Reports;
+
+/// <summary>The kinds of account entries in words.</summary>
+internal static class EntryKindText
+{
+    /// <summary>E.g. <c>bank fee</c>.</summary>
+    public static string Of(EntryKind kind) => kind switch
+    {
+        EntryKind.Refund => "refund",
+        EntryKind.Interest => "interest",
+        EntryKind.Gift => "gift",
+        EntryKind.Transfer => "transfer",
+        EntryKind.Fee => "fee",
+        EntryKind.Payment => "payment",
+        EntryKind.Income => "income",
+        EntryKind.Borrowing => "borrowed",
+        EntryKind.Loss => "lost",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+    };
+}
