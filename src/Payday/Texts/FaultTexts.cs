@@ -14,6 +14,7 @@ using Payday.Core.Outlooks;
 using Payday.Core.Reconciling;
 using Payday.Core.Routines;
 using Payday.Core.Undo;
+using Payday.Store.Files;
 using Payday.Store.Texts;
 
 namespace Payday.Texts;
@@ -44,6 +45,7 @@ internal static class FaultTexts
         ClosingFault closing => ClosingTexts.Of(closing, style),
         ReopeningFault reopening => ClosingTexts.Of(reopening, style),
         UndoingFault undoing => ClosingTexts.Of(undoing, style),
+        StoreFault store => StoreTexts.Of(store),
         ChangeFault change => ChangeTexts.Of(change, style),
         LineFault line => LineTexts.Of(line),
         OutlookFault outlook => OutlookTexts.Of(outlook),

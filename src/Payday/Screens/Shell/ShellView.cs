@@ -5,6 +5,7 @@ using Payday.Store.Files;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
+using Payday.Texts;
 
 namespace Payday.Screens.Shell;
 
@@ -277,7 +278,7 @@ internal sealed class ShellView : Runnable
         }
         catch (StoreException fault)
         {
-            Top.Message = fault.Message;
+            Top.Message = StoreTexts.Of(fault.Fault);
             return Way.Stay;
         }
         catch (OverflowException)
