@@ -64,7 +64,7 @@ internal sealed class ReconcileScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override string Detail => Plan.Difference is null
         ? "Tick with Space what the bank shows, and type its balance with Enter."
-        : string.Join(' ', Plan.Culprits.Take(2).Select(culprit => ReconcileTexts.Of(culprit, session.Book.Household)));
+        : string.Join(' ', Plan.Culprits.Take(2).Select(culprit => CulpritText.Of(culprit, session.Book.Household)));
 
     /// <inheritdoc/>
     protected override string Status => Plan.Difference is { IsZero: true } ? "It agrees; c writes it down."
@@ -83,7 +83,7 @@ internal sealed class ReconcileScreen(BookSession session) : CursorScreen
         return new TextTable(
             [Report.Amounts("bank"), Report.Amounts("here"), Report.Amounts("on its way"), Report.Amounts("difference")],
             [[now.Draft.Balance?.ToString(session.Style) ?? "?", now.Here.ToString(session.Style), now.OnItsWay.ToString(session.Style), now.Difference?.ToString(session.Style) ?? "?"]],
-            decimalMark: session.Style.DecimalMark).Lay(width - 2).All.Where(line => !line.StartsWith('-')).Select(line => FrameLine.Of(" " + line, now.Difference is { IsZero: false } ? Ink.Hand : Ink.Plain));
+            decimalMark: session.Style.DecimalMark).Lay(width - 2).All.Where(line => !line.StartsWith('-')).Select(line => FrameLine.Of(" " + line, now.Difference is { IsZero: false } ? Ink.Alert : Ink.Plain));
     }
 
     /// <inheritdoc/>
