@@ -80,7 +80,8 @@ public static class Purchasing
         return purchase.Undone ? new Obstacle.PurchaseUndone(number)
             : CardRefunds.InTheWay(book, purchase)
                 ?? ReturnUndo.Settled(book, new OwedKey(OwedKind.Purchase, number), new BookEntry.Purchase(number))
-                ?? Taking(book, purchase).InTheWay();
+                ?? Taking(book, purchase).InTheWay()
+                ?? (purchase.IsRefund ? CardRefunds.TooLittle(book, purchase) : null);
     }
 
     /// <summary>Puts another purchase in the place of one: undoes it and enters it again, both or neither.</summary>
