@@ -25,6 +25,7 @@ namespace Payday.Json;
 [JsonSerializable(typeof(CountResult))]
 [JsonSerializable(typeof(SpendResult))]
 [JsonSerializable(typeof(ReturnResult))]
+[JsonSerializable(typeof(ReconcileResult))]
 [JsonSerializable(typeof(TakenBackResult))]
 [JsonSerializable(typeof(StatusResult))]
 [JsonSerializable(typeof(CheckResult))]

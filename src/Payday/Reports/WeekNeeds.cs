@@ -7,6 +7,7 @@ using Payday.Core.Counts;
 using Payday.Core.Fills;
 using Payday.Core.Status;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Reports;
 
@@ -36,6 +37,11 @@ internal static class WeekNeeds
         if (status.OwedBack.IsPositive)
         {
             yield return $"{status.OwedBack.ToString(style)} in cash is owed back to the account{ways.Return}.";
+        }
+
+        if (status.Bank is { Difference.IsZero: false } bank)
+        {
+            yield return $"{ReconcileTexts.Of(bank, style)}{ways.Bank}.";
         }
 
         foreach (WeekCount open in Differences.Open(book))

@@ -58,6 +58,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         Letters.Card.Does("card", session.IsReadOnly ? "Card purchases." : "Card purchases: enter, change, undo.", () => new Way.Visit(new Goal.Cards(session))),
         Changing(Letters.Fill.Does("", "Fill the wallet for the week.", () => new Way.Visit(new Goal.Fills(session)))),
         Changing(Letters.Return.Does("", "Take cash that is owed back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
+        Changing(Letters.Bank.Does("", "Hold the account against the bank's balance, line by line.", () => new Way.Visit(new Goal.Bank(session)))),
         Letters.One.Does(Looks("history"), "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.Visit(new Goal.History(session))),
         Letters.Days.Does(Looks("calendar"), "Paydays, fill days and dues of the next months.", () => new Way.Visit(new Goal.Calendar(session))),
         Letters.Outlook.Does(Looks("ahead"), "The outlook: the paydays to come, and what a change would do.", () => new Way.Visit(new Goal.Outlook(session))),
@@ -83,6 +84,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         .. Needs(width),
         FrameLine.Empty,
         .. Money(width),
+        .. Bank(width),
         FrameLine.Empty,
         .. Pots(width),
         FrameLine.Empty,
@@ -146,6 +148,11 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
             ],
             [["Together", balances.In(Place.Account).ToString(session.Style), balances.In(Place.Cash).ToString(session.Style)]]);
     }
+
+    // A difference is among what needs a hand.
+    private IEnumerable<FrameLine> Bank(int width) => BookStatus.Of(session.Book, session.Today).Bank is { Difference.IsZero: true } bank
+        ? TextWrap.Lines(ReconcileTexts.Of(bank, session.Style) + ".", width - 2).Select(line => FrameLine.Of(" " + line))
+        : [];
 
     private IEnumerable<FrameLine> Pots(int width) => Lines(
         width,
