@@ -32,8 +32,8 @@ public abstract record BookEntry
     public sealed record Return(LocalDate Date) : BookEntry;
 
     /// <summary>Which notes the bank gave for a payday's slip.</summary>
-    /// <param name="Payday">The payday of the slip.</param>
-    public sealed record Received(LocalDate Payday) : BookEntry;
+    /// <param name="Date">The payday of the slip.</param>
+    public sealed record Received(LocalDate Date) : BookEntry;
 
     /// <summary>That the difference of a count was cleared up.</summary>
     /// <param name="Number">The number of the count.</param>

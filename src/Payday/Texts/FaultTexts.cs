@@ -10,6 +10,7 @@ using Payday.Core.Fills;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Ledgers;
 using Payday.Core.Outlooks;
+using Payday.Core.Receiving;
 using Payday.Core.Routines;
 using Payday.Core.Undo;
 using Payday.Store.Texts;
@@ -30,6 +31,7 @@ internal static class FaultTexts
         LedgerFault ledger => LedgerTexts.Of(ledger, style),
         Obstacle obstacle => UndoTexts.Of(obstacle, style),
         FillFault fill => FillTexts.Of(fill, style),
+        ReceivingFault receiving => ReceivingTexts.Of(receiving, style),
         CountFault count => CountTexts.Of(count, style),
         ReturnFault cash => ReturnTexts.Of(cash, style),
         PurchaseFault purchase => PurchaseTexts.Of(purchase, style),

@@ -25,7 +25,9 @@ internal static class UndoTexts
         Obstacle.RefundSpent spent => $"{spent.Pot} has less by now than the {spent.Needed.ToString(style)} that the refund gave back to it, so it can't be undone.",
         Obstacle.DifferenceCleared cleared => $"The difference of {Name(cleared.Difference.Counted)} was cleared up since; take that back first.",
         Obstacle.PartOf part => $"Movement {part.Number} belongs to {Owner(part.Whole)}, so it isn't undone alone; take that back as a whole.",
-        Obstacle.WrittenSince since => $"The payday of {DateText.Day(since.Payday)} can't be reopened: {Owner(since.Later)} was written since and may depend on it; "
+        Obstacle.NotesGoneOn gone =>
+            $"The notes of the payday of {DateText.Day(gone.Payday)} have gone on: {Owner(gone.Later)} was entered since; take that back first.",
+        Obstacle.WrittenSince since => $"The payday of {DateText.Day(since.Payday)} can't be reopened: {Owner(since.Later)} {(since.Later is BookEntry.Received ? "were" : "was")} written since and may depend on it; "
             + (since.Later is BookEntry.Movement ? "undo that first." : "take that back first."),
         _ => throw new ArgumentOutOfRangeException(nameof(obstacle), obstacle, "There is no text for it."),
     };
@@ -37,6 +39,7 @@ internal static class UndoTexts
         BookEntry.Fill => "On home: f, then u on that fill.",
         BookEntry.Purchase => "On home: b, then u on it.",
         BookEntry.Return => "On home: r, then u.",
+        BookEntry.Received => "On home: f, then g, then u.",
         BookEntry.Difference => "On home: w, then g, then u.",
         BookEntry.Payday => "On home: l, then z.",
         BookEntry.Movement => "On home: l, then u on it.",
@@ -50,6 +53,7 @@ internal static class UndoTexts
         BookEntry.Fill fill => $"payday fill --undo \"{fill.Pot}\"",
         BookEntry.Purchase => "payday spend --undo NUMBER",
         BookEntry.Return => "payday return --undo",
+        BookEntry.Received => "payday fill --got undo",
         BookEntry.Difference => "On the screen: w, then g, then u.",
         BookEntry.Payday => "On the screen: l, then z.",
         BookEntry.Movement => "On the screen: l, then u on it.",
@@ -69,6 +73,7 @@ internal static class UndoTexts
         BookEntry.Fill fill => $"the fill of {fill.Pot} for {DateText.Day(fill.Day)}",
         BookEntry.Purchase purchase => $"card purchase {purchase.Number}",
         BookEntry.Return back => $"the cash return of {DateText.Day(back.Date)}",
+        BookEntry.Received received => $"the notes received for the payday of {DateText.Day(received.Date)}",
         BookEntry.Difference difference => $"the difference of {Name(difference.Counted)}",
         BookEntry.Payday payday => $"the payday of {DateText.Day(payday.Date)}",
         BookEntry.Movement movement => $"movement {movement.Number}",
