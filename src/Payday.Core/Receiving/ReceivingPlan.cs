@@ -1,11 +1,13 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.BankLines;
 using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Faults;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
+using Payday.Core.Undo;
 
 namespace Payday.Core.Receiving;
 
@@ -72,7 +74,7 @@ public sealed record ReceivingPlan(
         Result<Book> before = ReceivingUndo.Last(book) is null ? Result.Of(book) : ReceivingUndo.Of(book, closed.Payday);
         return got == closed.Withdraw && before.Ok && ReceivingUndo.Last(book) is null
             ? Result.Refused<ReceivingPlan>(new ReceivingFault.AsAsked(closed.Payday))
-            : before.Then(clean => Plan(clean, closed, got));
+            : before.Then(clean => Plan(clean, closed, got)).Then(plan => !plan.More.IsZero && AtBank(book, closed) is { } seen ? Result.Refused<ReceivingPlan>(seen) : Result.Of(plan));
     }
 
     /// <summary>Enters it.</summary>
@@ -116,6 +118,14 @@ public sealed record ReceivingPlan(
         });
         return Result.Of(writer.Book);
     }
+
+    // What the bank has shown of a withdrawal is what it paid.
+    private static Obstacle.AtBank? AtBank(Book book, ClosedPayday closed) =>
+        AccountLines.Seen(book, book.Ledger.Standing
+            .Where(movement => movement.Number >= closed.FirstMovement && movement.Number <= closed.LastMovement && movement.To is LedgerEnd.At { Place: Place.Cash })
+            .Select(movement => movement.Number)) is { } seen
+            ? new Obstacle.AtBank(new BookEntry.Payday(closed.Payday), BookEntry.Of(seen))
+            : null;
 
     private IEnumerable<PotId> Pots => Closed.Parts.Select(part => part.PotId).Concat(LooseOf.Keys).Distinct();
 

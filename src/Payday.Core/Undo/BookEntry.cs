@@ -28,8 +28,9 @@ public abstract record BookEntry
     public sealed record Purchase(long Number) : BookEntry;
 
     /// <summary>A cash return.</summary>
+    /// <param name="Number">Its number.</param>
     /// <param name="Date">The day on which the cash was at the bank.</param>
-    public sealed record Return(LocalDate Date) : BookEntry;
+    public sealed record Return(long Number, LocalDate Date) : BookEntry;
 
     /// <summary>Which notes the bank gave for a payday's slip.</summary>
     /// <param name="Date">The payday of the slip.</param>
@@ -44,6 +45,11 @@ public abstract record BookEntry
     /// <param name="Date">Its date.</param>
     public sealed record Payday(LocalDate Date) : BookEntry;
 
+    /// <summary>A reconciliation of the account with the bank.</summary>
+    /// <param name="Number">Its number.</param>
+    /// <param name="Date">The day of the bank's balance.</param>
+    public sealed record Reconciliation(long Number, LocalDate Date) : BookEntry;
+
     /// <summary>A movement of the ledger that belongs to nothing else.</summary>
     /// <param name="Number">Its number.</param>
     public sealed record Movement(long Number) : BookEntry;
@@ -55,7 +61,7 @@ public abstract record BookEntry
         WeekRecords weeks = book.Weeks;
         if (weeks.StandingReturns.FirstOrDefault(back => back.FirstMovement <= movement && movement <= back.LastMovement) is { } back)
         {
-            return back.Payday is { } payday ? new Payday(payday) : new Return(back.Date);
+            return back.Payday is { } payday ? new Payday(payday) : new Return(back.Number, back.Date);
         }
 
         if (weeks.StandingReceived.FirstOrDefault(received => received.FirstMovement <= movement && movement <= received.LastMovement) is { } received)
@@ -80,6 +86,8 @@ public abstract record BookEntry
 
         return weeks.Fills.FirstOrDefault(fill => fill.Movement == movement) is { } fill ? Of(book, fill.Key) : null;
     }
+
+    internal static Reconciliation Of(Books.Reconciliation one) => new(one.Number, one.Date);
 
     internal static Count Of(Book book, WeekCount count) => new(count.PotId, PotName(book, count.PotId), count.Date);
 

@@ -6,6 +6,19 @@ internal sealed record FillsResult(IReadOnlyList<FillResult> Fills);
 /// <summary>A fill of the wallet.</summary>
 internal sealed record FillResult(string Pot, string Day, string Amount, IReadOnlyDictionary<string, int> Notes, string State);
 
+/// <summary>The answer of <c>fill --got</c>: what was asked for and given, and where it goes.</summary>
+internal sealed record ReceivedResult(
+    string Payday,
+    IReadOnlyDictionary<string, int> Asked,
+    IReadOnlyDictionary<string, int> Given,
+    string More,
+    IReadOnlyList<FillingResult> Filling,
+    IReadOnlyDictionary<string, int> Loose,
+    IReadOnlyDictionary<string, string> LooseOf,
+    IReadOnlyDictionary<string, string> BackInAccount,
+    string FromBuffer,
+    IReadOnlyList<string> Says);
+
 /// <summary>The answer of <c>count</c>.</summary>
 internal sealed record CountResult(string Date, string Week, IReadOnlyList<CountedResult> Pots);
 
@@ -30,6 +43,13 @@ internal sealed record TakenBackResult(IReadOnlyList<TakenBack> TakenBack);
 
 /// <summary>Something taken back: a count, fill or cash return; the pot is null for the last.</summary>
 internal sealed record TakenBack(string What, string? Pot, string Date);
+
+/// <summary>The answer of <c>reconcile</c>; balance and difference are null while the bank's balance isn't given.</summary>
+internal sealed record ReconcileResult(
+    bool Stored, string Date, string? Balance, string Here, string OnItsWay, string Expected, string? Difference, IReadOnlyList<AccountLineResult> Lines, IReadOnlyList<string> LookAt);
+
+/// <summary>An account line of <see cref="ReconcileResult"/>.</summary>
+internal sealed record AccountLineResult(long Number, string Date, string What, string Amount, long? Cheque, bool AtBank);
 
 /// <summary>The answer of <c>status</c>.</summary>
 internal sealed record StatusResult(

@@ -52,13 +52,14 @@ internal sealed class FillsScreen : CursorScreen
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => Here is null
-        ? []
+        ? Received
         :
         [
             new(Key.Enter, "Enter", "done", "This pot is filled for this week.", () => Mark(FillState.Done)),
             Letters.KeepAtHome.Does("skip", "Not this time: the cash stays at home.", () => Mark(FillState.Skipped)),
             new(Key.A.WithCtrl, "Ctrl+A", "all done", "All pots to fill this week by today are filled.", All),
             Letters.Undo.Does(Here!.Marked is null ? "" : "undo", "Take back the mark of this fill: it is as it was before it.", Unmark),
+            .. Received,
         ];
 
     /// <inheritdoc/>
@@ -88,19 +89,18 @@ internal sealed class FillsScreen : CursorScreen
         }
     }
 
+    private Binding[] Received => session.Book.LastClosed is null
+        ? []
+        : [Letters.Gaps.Does("other notes", "Enter what the bank really gave, where it isn't what the slip asked for.", () => new Way.To(new ReceivedScreen(session)))];
+
     private FillPart? Here => Parts is { IsEmpty: false } parts ? parts[Math.Clamp(Cursor, 0, parts.Length - 1)] : null;
 
     /// <inheritdoc/>
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
-            [Report.Names("Pot"), new("week of"), Report.Amounts("fill"), new("notes") { Shrinks = true, MinWidth = 12 }, new("")],
-            [.. Parts.Select(part => ImmutableArray.Create(
-                part.Pot.Name,
-                DateText.Weekday(part.Key.Day),
-                part.Moves.ToString(session.Style),
-                FillText.Notes(part, session.Style),
-                State(part)))],
+            FillTable.Columns,
+            [.. Parts.Select(part => FillTable.Cells(part, State(part), session.Style))],
             gap: width < 74 ? 1 : 2,
             decimalMark: session.Style.DecimalMark).Lay(width);
         return (lines.Header, lines.Rows);

@@ -11,7 +11,7 @@ internal static class Letters
     public static readonly Letter Days = new('d', "Days: those to come, those that are shown, the one that is counted for, the last one, the one that something is needed by.");
     public static readonly Letter Explain = new('e', "Explain a difference of a count.");
     public static readonly Letter Fill = new('f', "Fill the wallet.");
-    public static readonly Letter Gaps = new('g', "Differences of counts that are still open.");
+    public static readonly Letter Gaps = new('g', "What is not as it should be: open differences of counts, other notes than the slip asked for.");
     public static readonly Letter Household = new('h', "The household's settings and lists.");
     public static readonly Letter List = new('i', "Take many in at once, from a list.");
     public static readonly Letter Outlook = new('j', "The outlook: the paydays to come.");
@@ -30,6 +30,7 @@ internal static class Letters
     public static readonly Letter TakeOut = new('x', "Take out of what stands here, or of what is filled.");
     public static readonly Letter Years = new('y', "Months and years.");
     public static readonly Letter Reopen = new('z', "Take the last closed payday up again.");
+    public static readonly Letter Bank = new('@', "The account at the bank.");
     public static readonly Letter Even = new('=', "Hold back evenly, or only what falls due.");
     public static readonly Letter TurnedUp = new('+', "What was missing is there again.");
     public static readonly Letter EachYear = new('*', "It is needed again each year.");
@@ -42,6 +43,6 @@ internal static class Letters
     public static ImmutableArray<Letter> All { get; } =
     [
         Add, Card, Confirm, Days, Explain, Fill, Gaps, Household, List, Outlook, KeepAtHome, Ledger, Machine, Notes, One, Proposal, Return, Save, To,
-        Undo, View, Week, TakeOut, Years, Reopen, Even, TurnedUp, EachYear, GoOn, Up, Down, Help,
+        Undo, View, Week, TakeOut, Years, Reopen, Bank, Even, TurnedUp, EachYear, GoOn, Up, Down, Help,
     ];
 }
