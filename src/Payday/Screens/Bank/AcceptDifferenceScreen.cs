@@ -23,7 +23,7 @@ internal sealed class AcceptDifferenceScreen(BookSession session, Reconciliation
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) => Texts()
         .SelectMany(line => TextWrap.Lines(line, width - 2).Append(""))
-        .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Hand : Ink.Plain));
+        .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Alert : Ink.Plain));
 
     private IEnumerable<string> Texts()
     {

@@ -83,7 +83,7 @@ internal sealed class ReconcileScreen(BookSession session) : CursorScreen
         return new TextTable(
             [Report.Amounts("bank"), Report.Amounts("here"), Report.Amounts("on its way"), Report.Amounts("difference")],
             [[now.Draft.Balance?.ToString(session.Style) ?? "?", now.Here.ToString(session.Style), now.OnItsWay.ToString(session.Style), now.Difference?.ToString(session.Style) ?? "?"]],
-            decimalMark: session.Style.DecimalMark).Lay(width - 2).All.Where(line => !line.StartsWith('-')).Select(line => FrameLine.Of(" " + line, now.Difference is { IsZero: false } ? Ink.Hand : Ink.Plain));
+            decimalMark: session.Style.DecimalMark).Lay(width - 2).All.Where(line => !line.StartsWith('-')).Select(line => FrameLine.Of(" " + line, now.Difference is { IsZero: false } ? Ink.Alert : Ink.Plain));
     }
 
     /// <inheritdoc/>
