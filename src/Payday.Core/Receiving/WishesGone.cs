@@ -27,7 +27,7 @@ internal static class WishesGone
             yield return Gone(WishKind.TopNote, top, Money.FromMinorUnits(Largest(after.Notes), household.Currency));
         }
 
-        if (pot.Notes.Small is { } small && SmallOf(before, small) >= small.AtLeast && SmallOf(after, small) < small.AtLeast)
+        if (pot.Notes.Small is { } small && SmallOf(before, small) >= small.AtLeast && SmallOf(after, small) < small.AtLeast && paid >= small.AtLeast)
         {
             yield return Gone(WishKind.SmallMoney, small.AtLeast, SmallOf(after, small));
         }

@@ -36,9 +36,9 @@ internal static class ReceivingTexts
         var lines = ImmutableArray.CreateBuilder<string>();
         Currency currency = household.Currency;
         lines.Add($"Asked for {plan.Closed.Withdraw.Worth(currency).ToString(style)}, given {plan.Got.Worth(currency).ToString(style)}: {Difference(plan.More, style)}.");
-        foreach ((Core.Ids.PotId pot, Money amount) in plan.BackInAccount)
+        foreach (Core.Pots.Pot pot in household.Pots.Where(pot => plan.BackInAccount.ContainsKey(pot.Id)))
         {
-            lines.Add($"{EndText.Pot(household, pot)} gets {amount.ToString(style)} less; the account keeps it for its next fill.");
+            lines.Add($"{pot.Name} gets {plan.BackInAccount[pot.Id].ToString(style)} less; the account keeps it for its next fill.");
         }
 
         if (plan.FromBuffer.IsPositive)
@@ -51,7 +51,8 @@ internal static class ReceivingTexts
             lines.Add(Loose(household, plan.Loose, plan.LooseOf));
         }
 
-        lines.AddRange(plan.Gone.Select(gone => Of(gone, style)));
+        // Of a pot that gets less in all that is said once, and not of its weeks again.
+        lines.AddRange(plan.Gone.Where(gone => gone.Kind != WishKind.Week || !(plan.BackInAccount.ContainsKey(gone.PotId) || plan.LooseOf.ContainsKey(gone.PotId))).Select(gone => Of(gone, style)));
         return lines.ToImmutable();
     }
 
@@ -60,9 +61,9 @@ internal static class ReceivingTexts
     {
         NumberStyle style = household.Settings.Numbers;
         string owners = of.Count == 0
-            ? "the buffer's"
-            : string.Join(", ", of.Select(own => $"{EndText.Pot(household, own.Key)} {own.Value.ToString(style)}"));
-        return $"No pot takes {NoteText.Listed(loose, household.Currency, style)}: it stays loose at home ({owners}), and joins the next fill.";
+            ? "in the buffer"
+            : "for the next fill of " + string.Join(", ", of.Select(own => $"{EndText.Pot(household, own.Key)} ({own.Value.ToString(style)})"));
+        return $"No pot takes {NoteText.Listed(loose, household.Currency, style)}: it stays loose at home, {owners}.";
     }
 
     private static string Difference(Money more, NumberStyle style) => more switch
