@@ -45,7 +45,7 @@ internal static class FaultTexts
         StoreFault store => StoreTexts.Of(store),
         ChangeFault change => ChangeTexts.Of(change, style),
         OutlookFault outlook => OutlookTexts.Of(outlook),
-        EdgeFault edge => edge.Sentence,
+        EdgeFault edge => EdgeTexts.Of(edge, style),
         FileThere there => there.Saying("give another name, or say that it may be replaced"),
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
