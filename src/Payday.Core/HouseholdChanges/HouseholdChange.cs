@@ -114,16 +114,7 @@ public static class HouseholdChange
 
         foreach (OwedItem item in OwedItems.Of(book).Where(item => item.Target is { } target && target.NameIn(next) is null))
         {
-            yield return new ChangeFault.OnItsWay(
-                item.Target! switch
-                {
-                    MoveTarget.ToDebt debt => new HouseholdPlace.Debt(debt.Id),
-                    MoveTarget.ToPot pot => new HouseholdPlace.Pot(pot.Id),
-                    _ => throw new InvalidOperationException("The buffer never goes."),
-                },
-                item.Target!.IdText,
-                item.Target!.NameIn(old)!,
-                item.Left);
+            yield return new ChangeFault.OnItsWay(item.Target!, item.Target!.NameIn(old)!, item.Left);
         }
     }
 }

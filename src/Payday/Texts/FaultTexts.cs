@@ -51,7 +51,7 @@ internal static class FaultTexts
         ChangeFault change => ChangeTexts.Of(change, style),
         LineFault line => LineTexts.Of(line),
         OutlookFault outlook => OutlookTexts.Of(outlook),
-        EdgeFault edge => edge.Sentence,
+        EdgeFault edge => EdgeTexts.Of(edge, style),
         FileThere there => there.Saying("give another name, or say that it may be replaced"),
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };

@@ -25,7 +25,7 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
     ];
 
     /// <inheritdoc/>
-    public override string Note => $"{Shown(Plan.Debts.Total)} to pay on {"minimum".ToQuantity(Plan.Debts.Rows.Count(row => row.Due is not null))}";
+    public override Said Note => Said.Quiet($"{Shown(Plan.Debts.Total)} to pay on {"minimum".ToQuantity(Plan.Debts.Rows.Count(row => row.Due is not null))}");
 
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
