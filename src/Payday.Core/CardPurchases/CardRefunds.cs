@@ -50,7 +50,7 @@ public static class CardRefunds
         {
             Money part = Money.Min(left, item.Short);
             left -= part;
-            cash += part.IsZero ? part : (item.Left - Rounded(book.Household, item.Short - part)).ClampToZero();
+            cash += part.IsZero ? part : (item.Left - OwedAmount.Of(book.Household, item.Short - part)).ClampToZero();
         }
 
         long first = writer.Next;
@@ -84,9 +84,6 @@ public static class CardRefunds
 
     private static bool IsLowered(OwedItem item, PotId potId, LocalDate date) =>
         item.PotId == potId && item.Key.Kind == OwedKind.Purchase && item.Date <= date && item.Short.IsPositive;
-
-    private static Money Rounded(Household household, Money amount) =>
-        household.Settings.CardRounding == CardRounding.Up ? amount.CeilingTo(household.Settings.Cash.SmallestNote) : amount;
 
     private static PurchaseFault TooMuch(Pot pot, PurchaseEntry entry, Money owed)
     {

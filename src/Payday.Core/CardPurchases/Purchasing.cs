@@ -15,7 +15,7 @@ namespace Payday.Core.CardPurchases;
 /// <summary>What was paid by card, and what the pots owe back for it.</summary>
 /// <remarks>
 /// The account paid, so <c>account/owed-back</c> goes below zero by the amount: that is what cash must bring back. The
-/// pot's cash, rounded up by the setting, waits as <c>cash/owed-back</c>; the rounding goes to the buffer with it.
+/// pot's cash, rounded up by the setting (<see cref="OwedAmount"/>), waits as <c>cash/owed-back</c>; the rounding goes to the buffer with it.
 /// </remarks>
 public static class Purchasing
 {
@@ -155,9 +155,7 @@ public static class Purchasing
 
     private static Money PutApart(WeekWriter writer, Pot pot, PurchaseEntry entry, Money has)
     {
-        Household household = writer.Book.Household;
-        Money rounded = household.Settings.CardRounding == CardRounding.Up ? entry.Amount.CeilingTo(household.Settings.Cash.SmallestNote) : entry.Amount;
-        Money owedBack = Money.Min(rounded, has);
+        Money owedBack = Money.Min(OwedAmount.Of(writer.Book.Household, entry.Amount), has);
         writer.Move(
             entry.Date, LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), LedgerEnd.SpentFrom(pot.Id), entry.Amount, Reason(entry));
         Money left = owedBack;

@@ -134,6 +134,15 @@ public abstract record Obstacle : Fault
         public override BookEntry First => Whole;
     }
 
+    /// <summary>The notes of a slip have gone on since: a fill is marked, a pot counted, or its cash moved.</summary>
+    /// <param name="Payday">The payday of the slip.</param>
+    /// <param name="Later">What was done with them.</param>
+    public sealed record NotesGoneOn(LocalDate Payday, BookEntry Later) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Later;
+    }
+
     /// <summary>Something was written since the payday was closed, and may depend on it.</summary>
     /// <param name="Payday">The closed payday that is to be reopened.</param>
     /// <param name="Later">What was written.</param>

@@ -29,7 +29,9 @@ internal static class UndoTexts
         Obstacle.ReconciledSince since => $"The account was held against the bank again on {DateText.Day(since.Later.Date)}; take that back first.",
         Obstacle.DifferenceCleared cleared => $"The difference of {Name(cleared.Difference.Counted)} was cleared up since; take that back first.",
         Obstacle.PartOf part => $"Movement {part.Number} belongs to {Owner(part.Whole)}, so it isn't undone alone; take that back as a whole.",
-        Obstacle.WrittenSince since => $"The payday of {DateText.Day(since.Payday)} can't be reopened: {Owner(since.Later)} was written since and may depend on it; "
+        Obstacle.NotesGoneOn gone =>
+            $"The notes of the payday of {DateText.Day(gone.Payday)} have gone on: {Owner(gone.Later)} was entered since; take that back first.",
+        Obstacle.WrittenSince since => $"The payday of {DateText.Day(since.Payday)} can't be reopened: {Owner(since.Later)} {(since.Later is BookEntry.Received ? "were" : "was")} written since and may depend on it; "
             + (since.Later is BookEntry.Movement ? "undo that first." : "take that back first."),
         _ => throw new ArgumentOutOfRangeException(nameof(obstacle), obstacle, "There is no text for it."),
     };
@@ -47,6 +49,7 @@ internal static class UndoTexts
         BookEntry.Fill => "On home: f, then u on that fill.",
         BookEntry.Purchase => "On home: b, then u on it.",
         BookEntry.Return => "On home: r, then u.",
+        BookEntry.Received => "On home: f, then g, then u.",
         BookEntry.Difference => "On home: w, then g, then u.",
         BookEntry.Payday => "On home: l, then z.",
         BookEntry.Reconciliation => "On home: @, then u.",
@@ -61,6 +64,7 @@ internal static class UndoTexts
         BookEntry.Fill fill => $"payday fill --undo \"{fill.Pot}\"",
         BookEntry.Purchase purchase => $"payday spend --undo {purchase.Number}",
         BookEntry.Return => "payday return --undo",
+        BookEntry.Received => "payday fill --got slip",
         BookEntry.Difference => "payday undo --difference",
         BookEntry.Payday => "payday undo --payday",
         BookEntry.Reconciliation => "payday reconcile --undo",
@@ -84,6 +88,7 @@ internal static class UndoTexts
         BookEntry.Fill fill => $"the fill of {fill.Pot} for {DateText.Day(fill.Day)}",
         BookEntry.Purchase purchase => $"card purchase {purchase.Number}",
         BookEntry.Return back => $"the cash return of {DateText.Day(back.Date)}",
+        BookEntry.Received received => $"the notes received for the payday of {DateText.Day(received.Date)}",
         BookEntry.Difference difference => $"the difference of {Name(difference.Counted)}",
         BookEntry.Payday payday => $"the payday of {DateText.Day(payday.Date)}",
         BookEntry.Reconciliation one => $"the reconciliation of {DateText.Day(one.Date)}",

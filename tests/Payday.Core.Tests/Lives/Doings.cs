@@ -11,6 +11,7 @@ using Payday.Core.Fills;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
+using Payday.Core.Receiving;
 using Payday.Core.Reconciling;
 using Payday.Core.Routines;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -50,6 +51,9 @@ internal static class Doings
             book, to => ReturnPlan.Of(to, ReturnDraft.AsPlanned).Confirm(today), (from, day) => ReturnUndo.Of(from, ReturnUndo.Last(from)!, day))),
         new("payday", (book, _, _) => Close(book, draft => draft)),
         new("payday with owed-back notes", (book, _, _) => Close(book, draft => draft with { UsesOwedBack = true })),
+        new("other notes", (book, chance, _) => OtherNotes.Of(book, chance) is { } got
+            ? Made(book, to => ReceivingPlan.Of(to, got).Then(plan => plan.Confirm(to.LastClosed!.Payday)), ReceivingUndo.Of)
+            : null),
         new("reconciliation", Reconcile),
         new("one-off income", (book, _, _) => Close(book, draft => draft with { OneOffs = draft.OneOffs.Add("Jumble sale", Usd(35)) })),
     ];
