@@ -21,7 +21,9 @@ internal static class UndoTexts
         Obstacle.LaterRefund later => $"Refund {later.Later.Number} of the same pot came after it; undo that first.",
         Obstacle.Refunded refunded => $"A refund lowered what {Name(refunded.Purchase)} owes back; undo the refund first.",
         Obstacle.RefundReturned returned =>
-            $"What was left of it was returned on {DateText.Day(returned.Return.Date)}, so refund {returned.Refund.Number} can't be undone.",
+            returned.Return is BookEntry.Payday
+                ? $"What was left of refund {returned.Refund.Number}'s purchase went into pots on {Name(returned.Return)}; reopen that payday first."
+                : $"What was left of refund {returned.Refund.Number}'s purchase was taken to the bank by {Name(returned.Return)}; take that back first.",
         Obstacle.RefundSpent spent => $"{spent.Pot} has less by now than the {spent.Needed.ToString(style)} that the refund gave back to it, so it can't be undone.",
         Obstacle.AtBank seen => $"{Upper(Name(seen.What))} is at the bank by the reconciliation of {DateText.Day(seen.Reconciliation.Date)}; take that back first.",
         Obstacle.ReconciledSince since => $"The account was held against the bank again on {DateText.Day(since.Later.Date)}; take that back first.",
@@ -35,7 +37,13 @@ internal static class UndoTexts
     };
 
     /// <summary>The sentence with the keys that lead to what is in the way.</summary>
-    public static string WithKeys(Obstacle obstacle, NumberStyle style) => Together(Of(obstacle, style), obstacle.First switch
+    public static string WithKeys(Obstacle obstacle, NumberStyle style) => Together(Of(obstacle, style), obstacle.First is { } first ? Keys(first) : "");
+
+    /// <summary>The sentence with the command that leads to what is in the way.</summary>
+    public static string WithCommands(Obstacle obstacle, NumberStyle style) => Together(Of(obstacle, style), obstacle.First is { } first ? Command(first) : "");
+
+    /// <summary>The keys by which an entry is taken back.</summary>
+    public static string Keys(BookEntry entry) => entry switch
     {
         BookEntry.Count => "On home: w, then u.",
         BookEntry.Fill => "On home: f, then u on that fill.",
@@ -47,22 +55,22 @@ internal static class UndoTexts
         BookEntry.Reconciliation => "On home: @, then u.",
         BookEntry.Movement => "On home: l, then u on it.",
         _ => "",
-    });
+    };
 
-    /// <summary>The sentence with the command that leads to what is in the way, or the keys where there is none.</summary>
-    public static string WithCommands(Obstacle obstacle, NumberStyle style) => Together(Of(obstacle, style), obstacle.First switch
+    /// <summary>The command by which an entry is taken back.</summary>
+    public static string Command(BookEntry entry) => entry switch
     {
         BookEntry.Count count => $"payday count --undo \"{count.Pot}\"",
         BookEntry.Fill fill => $"payday fill --undo \"{fill.Pot}\"",
-        BookEntry.Purchase => "payday spend --undo NUMBER",
+        BookEntry.Purchase purchase => $"payday spend --undo {purchase.Number}",
         BookEntry.Return => "payday return --undo",
         BookEntry.Received => "payday fill --got slip",
-        BookEntry.Difference => "On the screen: w, then g, then u.",
-        BookEntry.Payday => "On the screen: l, then z.",
+        BookEntry.Difference => "payday undo --difference",
+        BookEntry.Payday => "payday undo --payday",
         BookEntry.Reconciliation => "payday reconcile --undo",
-        BookEntry.Movement => "On the screen: l, then u on it.",
+        BookEntry.Movement movement => $"payday undo --movement {movement.Number} --why TEXT",
         _ => "",
-    });
+    };
 
     private static string Together(string sentence, string way) => way.Length == 0 ? sentence : $"{sentence} {way}";
 
