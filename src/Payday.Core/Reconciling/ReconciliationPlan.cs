@@ -62,9 +62,16 @@ public sealed record ReconciliationPlan(Book Book, ReconciliationDraft Draft, Im
 
     /// <summary>The same with a line ticked, or not ticked any more.</summary>
     /// <returns>The plan; or that there is no such line.</returns>
-    public Result<ReconciliationPlan> Tick(long number) => Lines.Any(line => line.Number == number)
-        ? Result.Of(With(Draft with { AtBank = Draft.AtBank.Contains(number) ? Draft.AtBank.Remove(number) : Draft.AtBank.Add(number) }))
-        : Result.Refused<ReconciliationPlan>(new ReconcileFault.NoSuchLine(number));
+    public Result<ReconciliationPlan> Tick(long number)
+    {
+        if (Lines.All(line => line.Number != number))
+        {
+            return Result.Refused<ReconciliationPlan>(new ReconcileFault.NoSuchLine(number));
+        }
+
+        var others = Draft.AtBank.Remove(number);
+        return Result.Of(With(Draft with { AtBank = others.Count < Draft.AtBank.Count ? others : others.Add(number) }));
+    }
 
     /// <summary>Writes down that the bank was held against the account here: what is ticked is at the bank from now on. A difference is written down with it and stays in view.</summary>
     /// <returns>The book afterwards, the reconciliation being its last; or why it can't be.</returns>
