@@ -80,6 +80,12 @@ public static class Reopening
             return new Obstacle.WrittenSince(last.Payday, BookEntry.Of(book, later.Number) ?? new BookEntry.Movement(later.Number));
         }
 
+        // Nor does a due that was waived with nothing held for it.
+        if (book.Weeks.StandingPayments.LastOrDefault(payment => payment.FirstMovement > last.LastMovement) is { } payment)
+        {
+            return new Obstacle.WrittenSince(last.Payday, BookEntry.Of(book, payment));
+        }
+
         // A count that found all as it should be writes no movement, and has seen the payday all the same.
         return book.Weeks.StandingCounts.LastOrDefault(count => count.FirstMovement > last.LastMovement && count.Date >= last.Payday) is { } count
             ? new Obstacle.WrittenSince(last.Payday, BookEntry.Of(book, count))

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Bills;
+using Payday.Core.Books;
+using Payday.Core.Calendar;
+using Payday.Core.Ledgers;
+using Payday.Core.Routines;
+
+namespace Payday.Core.DuePayments;
+
+/// <summary>The dues that can be ticked, bills and minimums alike.</summary>
+public static class DueLines
+{
+    /// <summary>All that fall due up to a date and have not left the account, those of the past among them.</summary>
+    /// <returns>By date; of one day bills first, each in household order.</returns>
+    public static ImmutableArray<DueLine> Of(Book book, LocalDate to)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
+        Dictionary<DueOwner, string> names = book.Household.Bills.ToDictionary(bill => DueOwner.Of(bill.Id), bill => bill.Name);
+        var held = new Dictionary<DueOwner, Money>();
+        DueLine[] lines =
+        [
+            .. OpenDues.OfBills(book, holidays, to).Select(due => new DueLine(due.Key, names[due.Key.Owner], due.Date, due.Amount, due.Paid, due.Amount)),
+            .. DebtCourse.Ahead(book, holidays, to).SelectMany(course => course.Rows).Where(row => row is { Due: not null, Balance.IsPositive: true })
+                .Select(row => new DueLine(row.Key!.Value, row.Name, row.Due!.Value, row.Payment, row.PaidBefore, row.Payment)),
+        ];
+        return [.. lines.OrderBy(line => line.Date).Select(Funded)];
+
+        DueLine Funded(DueLine line)
+        {
+            Money rest = held.TryGetValue(line.Key.Owner, out Money left) ? left : book.Ledger.Balances[Holding(line.Key.Owner)].ClampToZero();
+            Money has = Money.Min(rest, line.Rest);
+            held[line.Key.Owner] = rest - has;
+            return line with { Has = has };
+        }
+    }
+
+    /// <summary>Where the money of a bill or a debt waits.</summary>
+    internal static LedgerEnd Holding(DueOwner owner) => LedgerEnd.InAccount(
+        owner.Bill is { } bill ? Purpose.SetAside(bill) : Purpose.ForDebt(owner.Debt!.Value));
+}
