@@ -37,17 +37,14 @@ internal sealed class WrittenDues
         DueOwner owner, Schedule schedule, Shift shift, LocalDate? until, BankHolidays holidays, LocalDate to)
     {
         WrittenDue[] known = [.. byOwner[owner]];
-
-        // A due that is paid ahead may lie beyond the days that are looked at.
-        LocalDate last = known.Select(due => due.Key.Scheduled.PlusMonths(MonthsBack)).Append(to).Max();
-        ImmutableArray<Occurrence> times = Occurrences.Between(schedule, shift, holidays, from.PlusMonths(-MonthsBack), last, until);
+        ImmutableArray<Occurrence> times = Occurrences.Between(schedule, shift, holidays, from.PlusMonths(-MonthsBack), to, until);
         Occurrence?[] found = DueMatch.Of(schedule, times, [.. known.Select(due => due.Key.Scheduled)]);
         HashSet<Occurrence> taken = [.. found.OfType<Occurrence>()];
 
         // A day that moved to before those of the last payday still has that month's due, if it comes after one that was written down.
         LocalDate since = known.Zip(found).Where(one => one.First is not { Closed: null, IsDone: false, Paid.IsPositive: false })
             .Select(one => one.Second?.Scheduled ?? one.First.Key.Scheduled).DefaultIfEmpty(LocalDate.MaxIsoValue).Min();
-        return ([.. known.Zip(found)], [.. times.Where(time => time.Date <= to && !taken.Contains(time) && (time.Date >= from || time.Scheduled > since))]);
+        return ([.. known.Zip(found)], [.. times.Where(time => !taken.Contains(time) && (time.Date >= from || time.Scheduled > since))]);
     }
 
     private static LocalDate From(Book book) => book.Closed.Length > 1 ? book.Closed[^2].Period.Last.PlusDays(1) : book.Household.Start;
