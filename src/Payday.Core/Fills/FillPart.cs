@@ -81,10 +81,10 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
         var parts = new List<FillPart>();
         foreach (ClosedPayday closed in paydays)
         {
-            foreach (ClosedPart part in closed.Parts)
+            foreach (ClosedPart part in closed.PartsOf(pot.Id))
             {
                 var key = new FillKey(closed.Payday, part.Week, pot.Id);
-                if (part.PotId == pot.Id && !part.Notes.IsEmpty && marked.GetValueOrDefault(key) is var mark && takes(mark))
+                if (!part.Notes.IsEmpty && marked.GetValueOrDefault(key) is var mark && takes(mark))
                 {
                     parts.Add(new FillPart(key, pot, part.Notes.Worth(book.Household.Currency), part.Notes, mark));
                 }

@@ -94,17 +94,24 @@ internal sealed class OutlookLife(Book book)
             }
         }
 
-        HashSet<PotId> counted = [.. pots.Where(pot => pot.Place == Place.Cash).Select(pot => pot.Id)];
-        Money nothing = Money.Zero(Book.Household.Currency);
-        CountDraft draft = CountPlan.Of(Book, new CountDraft(day)).Rows
-            .Where(row => counted.Contains(row.Pot.Id) && row.Expected.IsPositive)
-            .Aggregate(new CountDraft(day), (all, row) => all.With(row.Pot.Id, new CountEntry(nothing) { Then = CountThen.Stays }));
-        CountPlan plan = CountPlan.Of(Book, draft);
-        draft = draft with { Entries = draft.Entries.RemoveRange(plan.Rows.Where(row => row.Fault is not null).Select(row => row.Pot.Id)) };
-        if (!draft.Entries.IsEmpty && CountPlan.Of(Book, draft).Confirm() is { Ok: true } confirmed)
+        // The first plan says which entries can't be; as a rule all can, and it is confirmed as it is.
+        var none = new CountEntry(Money.Zero(Book.Household.Currency)) { Then = CountThen.Stays };
+        CountDraft draft = pots
+            .Where(pot => pot.Place == Place.Cash && PotMoney.InCash(Book.Ledger.Balances, pot.Id).IsPositive)
+            .Aggregate(new CountDraft(day), (all, pot) => all.With(pot.Id, none));
+        if (draft.Entries.IsEmpty)
         {
-            Book = confirmed.Value;
+            return;
         }
+
+        CountPlan plan = CountPlan.Of(Book, draft);
+        ImmutableArray<PotId> refused = [.. plan.Rows.Where(row => row.Fault is not null).Select(row => row.Pot.Id)];
+        if (!refused.IsEmpty)
+        {
+            plan = CountPlan.Of(Book, draft with { Entries = draft.Entries.RemoveRange(refused) });
+        }
+
+        Book = plan.Confirm() is { Ok: true } confirmed ? confirmed.Value : Book;
     }
 
     private LocalDate? ByOf(Pot pot, BankHolidays holidays, LocalDate day) => pot.Kind is PotKind.Sinking kind

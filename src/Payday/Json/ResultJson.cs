@@ -19,6 +19,7 @@ namespace Payday.Json;
 [JsonSerializable(typeof(LedgerResult))]
 [JsonSerializable(typeof(YearResult))]
 [JsonSerializable(typeof(CalendarResult))]
+[JsonSerializable(typeof(AheadResult))]
 [JsonSerializable(typeof(DoneResult))]
 [JsonSerializable(typeof(FillsResult))]
 [JsonSerializable(typeof(CountResult))]

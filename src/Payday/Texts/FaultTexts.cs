@@ -10,6 +10,7 @@ using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Ledgers;
+using Payday.Core.Outlooks;
 using Payday.Core.Routines;
 using Payday.Core.Undo;
 using Payday.Store.Texts;
@@ -43,6 +44,7 @@ internal static class FaultTexts
         ReopeningFault reopening => ClosingTexts.Of(reopening, style),
         UndoingFault undoing => ClosingTexts.Of(undoing, style),
         ChangeFault change => ChangeTexts.Of(change, style),
+        OutlookFault outlook => OutlookTexts.Of(outlook),
         EdgeFault edge => edge.Sentence,
         FileThere there => there.Saying("give another name, or say that it may be replaced"),
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),

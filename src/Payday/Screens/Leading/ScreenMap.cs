@@ -7,6 +7,7 @@ using Payday.Screens.Counts;
 using Payday.Screens.Fills;
 using Payday.Screens.Home;
 using Payday.Screens.Watching;
+using Payday.Screens.Outlooks;
 using Payday.Screens.Papers;
 using Payday.Screens.Returns;
 using Payday.Screens.Reviews;
@@ -38,6 +39,7 @@ internal sealed class ScreenMap
             Goal.Return => new Way.To(new ReturnScreen(session)),
             Goal.History => new Way.To(Histories(session)),
             Goal.Calendar => new Way.To(new CalendarScreen(session)),
+            Goal.Outlook => new Way.To(new OutlookScreen(session)),
             Goal.Years => new Way.To(new YearScreen(session)),
             Goal.Movements => new Way.To(new LedgerScreen(session)),
             Goal.Papers papers => new Way.To(new PapersScreen(session, papers.Payday)),

@@ -35,6 +35,9 @@ internal abstract record Goal(BookSession Session)
     /// <summary>The calendar.</summary>
     public sealed record Calendar(BookSession Session) : Goal(Session);
 
+    /// <summary>The paydays to come.</summary>
+    public sealed record Outlook(BookSession Session) : Goal(Session);
+
     /// <summary>Months and years.</summary>
     public sealed record Years(BookSession Session) : Goal(Session);
 

@@ -14,6 +14,7 @@ internal static class Letters
     public static readonly Letter Gaps = new('g', "Differences of counts that are still open.");
     public static readonly Letter Household = new('h', "The household's settings and lists.");
     public static readonly Letter List = new('i', "Take many in at once, from a list.");
+    public static readonly Letter Outlook = new('j', "The outlook: the paydays to come.");
     public static readonly Letter KeepAtHome = new('k', "Keep cash at home that would go elsewhere.");
     public static readonly Letter Ledger = new('l', "The ledger.");
     public static readonly Letter Machine = new('m', "The machine, or the teller.");
@@ -40,7 +41,7 @@ internal static class Letters
     /// <summary>All of them.</summary>
     public static ImmutableArray<Letter> All { get; } =
     [
-        Add, Card, Confirm, Days, Explain, Fill, Gaps, Household, List, KeepAtHome, Ledger, Machine, Notes, One, Proposal, Return, Save, To,
+        Add, Card, Confirm, Days, Explain, Fill, Gaps, Household, List, Outlook, KeepAtHome, Ledger, Machine, Notes, One, Proposal, Return, Save, To,
         Undo, View, Week, TakeOut, Years, Reopen, Even, TurnedUp, EachYear, GoOn, Up, Down, Help,
     ];
 }
