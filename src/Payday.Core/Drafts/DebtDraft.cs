@@ -50,7 +50,7 @@ public sealed record DebtDraft : ItemDraft
         public static DraftMember<DebtDraft, MinimumDraft?> Minimum { get; } = new(debt => debt.Minimum, (debt, value) => debt with { Minimum = value });
 
         /// <inheritdoc cref="DebtDraft.Due"/>
-        public static DraftMember<DebtDraft, MonthDay?> Due { get; } = new(debt => debt.Due, (debt, value) => debt with { Due = value });
+        public static DraftMember<DebtDraft, MonthDay?> Due { get; } = new(debt => debt.Due, (debt, value) => debt with { Due = value }) { Belongs = debt => debt.Schedule is null };
 
         /// <inheritdoc cref="DebtDraft.Schedule"/>
         public static DraftMember<DebtDraft, ScheduleDraft?> Schedule { get; } = new(debt => debt.Schedule, (debt, value) => debt with { Schedule = value });

@@ -6,6 +6,7 @@ using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
+using Payday.Core.Undo;
 
 namespace Payday.Core.DuePayments;
 
@@ -35,6 +36,24 @@ public static class DueLines
             held[line.Key.Owner] = rest - has;
             return line with { Has = has };
         }
+    }
+
+    /// <summary>What was paid or waived since a day, the last first.</summary>
+    public static ImmutableArray<PaidDue> Paid(Book book, LocalDate since)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return
+        [
+            .. book.Closed.Where(payday => payday.Payday >= since)
+                .SelectMany(payday => payday.Dues.Concat(payday.Minimums ?? []).Where(due => due.Paid)
+                    .Select(due => new PaidDue(due.Key, BookEntry.NameOf(book, due.Key.Owner), due.Key.Scheduled, payday.Payday, due.Amount, null)))
+                .Concat(book.Weeks.StandingPayments.Where(payment => payment.Date >= since)
+                    .Select(payment => new PaidDue(payment.Key, BookEntry.NameOf(book, payment.Key.Owner), payment.Key.Scheduled, payment.Date, payment.Amount, payment.Number)
+                    {
+                        IsFreed = payment.Completes && payment.Amount < payment.Asked,
+                    }))
+                .OrderByDescending(paid => paid.PaidOn).ThenByDescending(paid => paid.Number),
+        ];
     }
 
     /// <summary>Where the money of a bill or a debt waits.</summary>

@@ -89,7 +89,8 @@ public abstract record BookEntry
         NameOf(book, payment.Key.Owner),
         payment.Key.Scheduled);
 
-    internal static string NameOf(Book book, DueOwner owner) => owner switch
+    /// <summary>What the person calls a bill or a debt; its id where it is gone.</summary>
+    public static string NameOf(Book book, DueOwner owner) => owner switch
     {
         { Bill: { } bill } => book.Household.Bills.FirstOrDefault(one => one.Id == bill)?.Name ?? bill.Text,
         { Debt: var debt } => book.Household.Debts.FirstOrDefault(one => one.Id == debt)?.Name ?? debt!.Value.Text,

@@ -24,6 +24,7 @@ namespace Payday.Json;
 [JsonSerializable(typeof(FillsResult))]
 [JsonSerializable(typeof(CountResult))]
 [JsonSerializable(typeof(SpendResult))]
+[JsonSerializable(typeof(DuesResult))]
 [JsonSerializable(typeof(ReturnResult))]
 [JsonSerializable(typeof(TakenBackResult))]
 [JsonSerializable(typeof(StatusResult))]

@@ -21,7 +21,7 @@ internal static class DebtsReport
                 ["rate", "interest"],
                 [
                     Report.Names("Debt"), new("due"), new("rate", Align.Right), Report.Amounts("balance"),
-                    Report.Amounts("interest"), Report.Amounts("minimum"), Report.Amounts("pay"), Report.Amounts("then"),
+                    Report.Amounts("interest"), Report.Amounts("minimum"), Report.Amounts("pay"), Report.Amounts("then"), new(""),
                 ],
                 plan.Debts.Rows.Select(row => ImmutableArray.Create(
                     row.Name,
@@ -31,12 +31,19 @@ internal static class DebtsReport
                     row.Interest.ToString(style),
                     row.Minimum.ToString(style),
                     Report.Marked(row.Payment.ToString(style), row.Changed),
-                    row.NewBalance.ToString(style))),
-                [["Paid", "", "", "", "", "", plan.Debts.Total.ToString(style), ""]]),
+                    row.NewBalance.ToString(style),
+                    State(row))),
+                [["Together", "", "", "", "", "", plan.Debts.Due.ToString(style), "", ""]]),
+        .. plan.Debts.Due != plan.Debts.Total
+            ? Report.Prose($"{(plan.Debts.Due - plan.Debts.Total).ToString(style)} of it was in the account for it before; {plan.Debts.Total.ToString(style)} comes from this payday.")
+            : [],
         .. plan.Surplus.Without.Never
             .Select(id => plan.Debts.Rows.First(row => row.DebtId == id))
             .SelectMany(row => Report.Prose($"! {row.Name} never ends at its minimum. Pay more on it, or talk to the lender.")),
     ];
+
+    /// <summary>Whether a minimum has left the account; empty where none is due.</summary>
+    public static string State(DebtRow row) => row.Due is null ? "" : row.Paid ? "paid" : "held until due";
 
     /// <summary>A yearly rate, e.g. 19.99 %, with at most four decimals, as a household has it.</summary>
     public static string Percent(decimal rate, NumberStyle style) => style.Written((rate * 100).ToString("0.####", CultureInfo.InvariantCulture)) + " %";

@@ -39,7 +39,7 @@ internal static class UndoTexts
         BookEntry.Count => "On home: w, then u.",
         BookEntry.Fill => "On home: f, then u on that fill.",
         BookEntry.Purchase => "On home: b, then u on it.",
-        BookEntry.Payment => "On home: d, then u on it.",
+        BookEntry.Payment => "On home: q, then u on it.",
         BookEntry.Return => "On home: r, then u.",
         BookEntry.Difference => "On home: w, then g, then u.",
         BookEntry.Payday => "On home: l, then z.",

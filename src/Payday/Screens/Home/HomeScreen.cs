@@ -58,6 +58,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         Letters.Card.Does("card", session.IsReadOnly ? "Card purchases." : "Card purchases: enter, change, undo.", () => new Way.Visit(new Goal.Cards(session))),
         Changing(Letters.Fill.Does("", "Fill the wallet for the week.", () => new Way.Visit(new Goal.Fills(session)))),
         Changing(Letters.Return.Does("", "Take cash that is owed back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
+        Letters.Dues.Does("bills", "Bills and minimums: tick what has left the account.", () => new Way.Visit(new Goal.Dues(session))),
         Letters.One.Does(Looks("history"), "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.Visit(new Goal.History(session))),
         Letters.Days.Does(Looks("calendar"), "Paydays, fill days and dues of the next months.", () => new Way.Visit(new Goal.Calendar(session))),
         Letters.Outlook.Does(Looks("ahead"), "The outlook: the paydays to come, and what a change would do.", () => new Way.Visit(new Goal.Outlook(session))),
@@ -137,6 +138,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
             [Report.Names("Money"), Report.Amounts("in the account"), Report.Amounts("in cash")],
             [
                 Row("Set aside for bills", kind => kind == PurposeKind.SetAside),
+                .. balances.PurposesIn(Place.Account).Any(purpose => purpose.Purpose.Kind == PurposeKind.ForDebt) ? [Row("For debts", kind => kind == PurposeKind.ForDebt)] : Array.Empty<ImmutableArray<string>>(),
                 Row("In pots", kind => kind == PurposeKind.Pot),
                 .. balances.PurposesIn(Place.Cash).Any(purpose => purpose.Purpose.Kind == PurposeKind.Wallet) ? [Row("In the wallet", kind => kind == PurposeKind.Wallet)] : Array.Empty<ImmutableArray<string>>(),
                 Row("Kept back for pots", kind => kind == PurposeKind.KeptBack),
@@ -173,7 +175,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
                 width,
                 [Report.Names($"Due until {DateText.Weekday(to)}"), new("on"), Report.Amounts("amount"), new("")],
                 dues.Select(due => ImmutableArray.Create(
-                    due.Name, DateText.Weekday(due.Date), due.Amount.ToString(session.Style), due.Kind == DueKind.Minimum ? "minimum" : "")));
+                    due.Name, DateText.Weekday(due.Date), due.Amount.ToString(session.Style), (due.Kind == DueKind.Minimum ? "minimum" : "") + (due.Date >= session.Today ? "" : due.Kind == DueKind.Minimum ? ", not ticked" : "not ticked"))));
     }
 
     private IEnumerable<FrameLine> Lines(

@@ -4,6 +4,7 @@ using Payday.Core.Pots;
 using Payday.Reports;
 using Payday.Screens.Cards;
 using Payday.Screens.Counts;
+using Payday.Screens.Dues;
 using Payday.Screens.Fills;
 using Payday.Screens.Home;
 using Payday.Screens.Watching;
@@ -36,6 +37,7 @@ internal sealed class ScreenMap
             Goal.Count => new Way.To(new CountScreen(session)),
             Goal.Cards => new Way.To(Cards(session)),
             Goal.Fills => new Way.To(new FillsScreen(session)),
+            Goal.Dues => new Way.To(new DuesScreen(session)),
             Goal.Return => new Way.To(new ReturnScreen(session)),
             Goal.History => new Way.To(Histories(session)),
             Goal.Calendar => new Way.To(new CalendarScreen(session)),
