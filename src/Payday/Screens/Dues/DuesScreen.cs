@@ -16,12 +16,22 @@ using Terminal.Gui.Input;
 
 namespace Payday.Screens.Dues;
 
-/// <summary>Bills and minimums, past and coming, with what each has: ticked once they have left the account.</summary>
-internal sealed class DuesScreen(BookSession session) : CursorScreen
+/// <summary>Bills and minimums, what was paid of late and what comes, with what each has: ticked once they have left the account.</summary>
+internal sealed class DuesScreen : CursorScreen
 {
     private const int DaysBack = 35;
     private const int DaysAhead = 62;
     private const string On = " on ";
+
+    private readonly BookSession session;
+    private (Book Book, LocalDate Today, ImmutableArray<PaidDue> Paid, ImmutableArray<DueLine> Open)? shown;
+
+    /// <summary>Begins at the first that is to be paid.</summary>
+    public DuesScreen(BookSession session)
+    {
+        this.session = session;
+        Cursor = Paid.Length;
+    }
 
     /// <inheritdoc/>
     public override string Title => "Bills and minimums";
@@ -76,13 +86,13 @@ internal sealed class DuesScreen(BookSession session) : CursorScreen
         }
     }
 
-    private ImmutableArray<DueLine> Open => DueLines.Of(session.Book, session.Today.PlusDays(DaysAhead));
+    private ImmutableArray<DueLine> Open => Shown().Open;
 
-    private ImmutableArray<PaidDue> Paid => DueLines.Paid(session.Book, session.Today.PlusDays(-DaysBack));
+    private ImmutableArray<PaidDue> Paid => Shown().Paid;
 
-    private DueLine? Here => Open is var open && Cursor < open.Length ? open[Cursor] : null;
+    private DueLine? Here => Cursor - Paid.Length is var at && at >= 0 && at < Open.Length ? Open[at] : null;
 
-    private PaidDue? Done => Paid is var paid && Cursor - Open.Length is var at && at >= 0 && at < paid.Length ? paid[at] : null;
+    private PaidDue? Done => Cursor < Paid.Length ? Paid[Cursor] : null;
 
     /// <inheritdoc/>
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
@@ -90,8 +100,8 @@ internal sealed class DuesScreen(BookSession session) : CursorScreen
         TextTableLines lines = new TextTable(
             [Report.Names("Bill or debt"), new("") { Drops = 1 }, new("due"), Report.Amounts("amount"), Report.Amounts("has"), new("")],
             [
-                .. Open.Select(due => ImmutableArray.Create(due.Name, DuesReport.Kind(due.Key), DateText.Weekday(due.Date), Shown(due.Rest), Shown(due.Has), State(due))),
                 .. Paid.Select(paid => ImmutableArray.Create(paid.Name, DuesReport.Kind(paid.Key), DateText.Weekday(paid.Date), Shown(paid.Amount), "", State(paid))),
+                .. Open.Select(due => ImmutableArray.Create(due.Name, DuesReport.Kind(due.Key), DateText.Weekday(due.Date), Shown(due.Rest), Shown(due.Has), State(due))),
             ],
             gap: width < 74 ? 1 : 2,
             decimalMark: session.Style.DecimalMark).Lay(width);
@@ -99,9 +109,30 @@ internal sealed class DuesScreen(BookSession session) : CursorScreen
     }
 
     /// <inheritdoc/>
-    protected override (char Sign, Ink Ink) Mark(int row) => Open is var open && row >= open.Length ? ('v', Ink.Done)
-        : open[row].Has < open[row].Rest && open[row].Date <= session.Today ? ('!', Ink.Hand)
-        : open[row].Date <= session.Today ? (' ', Ink.Plain) : (' ', Ink.Quiet);
+    protected override (char Sign, Ink Ink) Mark(int row)
+    {
+        if (row < Paid.Length)
+        {
+            return ('v', Ink.Done);
+        }
+
+        DueLine due = Open[row - Paid.Length];
+        return due.Date > session.Today ? (' ', Ink.Quiet) : due.Has < due.Rest ? ('!', Ink.Hand) : (' ', Ink.Plain);
+    }
+
+    private (Book Book, LocalDate Today, ImmutableArray<PaidDue> Paid, ImmutableArray<DueLine> Open) Shown()
+    {
+        if (shown is not { } known || !ReferenceEquals(known.Book, session.Book) || known.Today != session.Today)
+        {
+            shown = known = (
+                session.Book,
+                session.Today,
+                [.. DueLines.Paid(session.Book, session.Today.PlusDays(-DaysBack)).Reverse()],
+                DueLines.Of(session.Book, session.Today.PlusDays(DaysAhead)));
+        }
+
+        return known;
+    }
 
     private string State(DueLine due) => due.Paid.IsPositive ? "rest to pay" : due.Date <= session.Today ? "to pay" : "later";
 
@@ -151,6 +182,7 @@ internal sealed class DuesScreen(BookSession session) : CursorScreen
 
         session.Take(after.Value);
         DuePayment payment = after.Value.Weeks.Payments[^1];
+        Cursor = Math.Min(Cursor + 1, Count - 1);
         Message = payment.Completes ? "Ticked." : $"{Shown(payment.Amount)} paid; {Shown(payment.Asked!.Value - payment.Amount)} is still to pay. x frees it.";
         return null;
     }
