@@ -113,6 +113,21 @@ public sealed record WeekRecords(
             : this with { Draft = Draft with { Entries = Draft.Entries.RemoveRange(Draft.Entries.Keys.Where(id => !pots.Contains(id))) } };
     }
 
+    /// <summary>What was typed in a form so far; null where it isn't begun.</summary>
+    /// <param name="form">The name of the form.</param>
+    public FormDraft? FormOf(string form) => Forms.FirstOrDefault(draft => draft.Form == form);
+
+    /// <summary>The records with a form as it stands now; one in which nothing stands is forgotten.</summary>
+    public WeekRecords With(FormDraft draft)
+    {
+        ArgumentNullException.ThrowIfNull(draft);
+        FormDraft[] kept = draft.Texts.IsEmpty ? [] : [draft];
+        return this with
+        {
+            Forms = [.. Forms.Where(other => other.Form != draft.Form).Concat(kept).OrderBy(one => one.Form, StringComparer.Ordinal)],
+        };
+    }
+
     /// <summary>The last count of a pot that stands, or null.</summary>
     public WeekCount? LastCountOf(PotId potId)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.BankLines;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Faults;
@@ -87,8 +88,13 @@ public static class Reopening
         }
 
         // A count that found all as it should be writes no movement, and has seen the payday all the same.
-        return book.Weeks.StandingCounts.LastOrDefault(count => count.FirstMovement > last.LastMovement && count.Date >= last.Payday) is { } count
-            ? new Obstacle.WrittenSince(last.Payday, BookEntry.Of(book, count))
+        if (book.Weeks.StandingCounts.LastOrDefault(count => count.FirstMovement > last.LastMovement && count.Date >= last.Payday) is { } count)
+        {
+            return new Obstacle.WrittenSince(last.Payday, BookEntry.Of(book, count));
+        }
+
+        return AccountLines.Seen(book, book.Ledger.Standing.Select(movement => movement.Number).Where(number => number >= last.FirstMovement && number <= last.LastMovement)) is { } reconciled
+            ? new Obstacle.AtBank(new BookEntry.Payday(last.Payday), BookEntry.Of(reconciled))
             : null;
     }
 

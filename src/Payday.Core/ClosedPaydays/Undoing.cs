@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.BankLines;
 using Payday.Core.Books;
 using Payday.Core.Faults;
 using Payday.Core.Ledgers;
@@ -78,10 +79,12 @@ public static class Undoing
         return after.Closed.Except(before.Closed).FirstOrDefault();
     }
 
-    /// <summary>The record that a movement belongs to, and that is taken back in its stead; null where it can be undone alone.</summary>
+    /// <summary>The record that a movement belongs to, and that is taken back in its stead, or the reconciliation that has seen it; null where it can be undone alone.</summary>
     public static Obstacle? InTheWay(Book book, long number) => BookEntry.Of(book, number) is { } whole
         ? new Obstacle.PartOf(number, whole)
-        : null;
+        : AccountLines.Seen(book, [number]) is { } reconciled
+            ? new Obstacle.AtBank(new BookEntry.Movement(number), BookEntry.Of(reconciled))
+            : null;
 
     // A payment that is undone leaves its due open, whichever payday paid it: the next one takes it up again.
     private static ClosedPayday? WithOpenDue(Book book, Movement undone)

@@ -35,8 +35,9 @@ public abstract record BookEntry
     public sealed record Payment(long Number, string Name, LocalDate Due) : BookEntry;
 
     /// <summary>A cash return.</summary>
+    /// <param name="Number">Its number.</param>
     /// <param name="Date">The day on which the cash was at the bank.</param>
-    public sealed record Return(LocalDate Date) : BookEntry;
+    public sealed record Return(long Number, LocalDate Date) : BookEntry;
 
     /// <summary>That the difference of a count was cleared up.</summary>
     /// <param name="Number">The number of the count.</param>
@@ -46,6 +47,11 @@ public abstract record BookEntry
     /// <summary>A closed payday.</summary>
     /// <param name="Date">Its date.</param>
     public sealed record Payday(LocalDate Date) : BookEntry;
+
+    /// <summary>A reconciliation of the account with the bank.</summary>
+    /// <param name="Number">Its number.</param>
+    /// <param name="Date">The day of the bank's balance.</param>
+    public sealed record Reconciliation(long Number, LocalDate Date) : BookEntry;
 
     /// <summary>A movement of the ledger that belongs to nothing else.</summary>
     /// <param name="Number">Its number.</param>
@@ -58,7 +64,7 @@ public abstract record BookEntry
         WeekRecords weeks = book.Weeks;
         if (weeks.StandingReturns.FirstOrDefault(back => back.FirstMovement <= movement && movement <= back.LastMovement) is { } back)
         {
-            return back.Payday is { } payday ? new Payday(payday) : new Return(back.Date);
+            return back.Payday is { } payday ? new Payday(payday) : new Return(back.Number, back.Date);
         }
 
         if (weeks.Settled.FirstOrDefault(settled => settled.Movement == movement) is { } settled)
@@ -83,6 +89,8 @@ public abstract record BookEntry
 
         return weeks.Fills.FirstOrDefault(fill => fill.Movement == movement) is { } fill ? Of(book, fill.Key) : null;
     }
+
+    internal static Reconciliation Of(Books.Reconciliation one) => new(one.Number, one.Date);
 
     internal static Payment Of(Book book, DuePayment payment) => new(
         payment.Number,

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.BankLines;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Faults;
@@ -100,6 +101,11 @@ internal sealed class TakingBack
         if (Book.Weeks.StandingCounts.FirstOrDefault(count => !counts.Contains(count.Number) && Array.Exists(all, movement => Sees(count, movement))) is { } seen)
         {
             return Seen(Book, seen, what);
+        }
+
+        if (AccountLines.Seen(Book, movements) is { } reconciled)
+        {
+            return new Obstacle.AtBank(what, BookEntry.Of(reconciled));
         }
 
         return TookIt(Book, all) is { } owner

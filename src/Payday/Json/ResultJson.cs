@@ -26,6 +26,7 @@ namespace Payday.Json;
 [JsonSerializable(typeof(SpendResult))]
 [JsonSerializable(typeof(DuesResult))]
 [JsonSerializable(typeof(ReturnResult))]
+[JsonSerializable(typeof(ReconcileResult))]
 [JsonSerializable(typeof(TakenBackResult))]
 [JsonSerializable(typeof(StatusResult))]
 [JsonSerializable(typeof(CheckResult))]

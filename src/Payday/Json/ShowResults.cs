@@ -19,7 +19,7 @@ internal sealed record OverviewResult(
     string Account,
     string Cash,
     IReadOnlyList<PurposeResult> Purposes,
-    IReadOnlyList<string> NeedsAHand);
+    IReadOnlyList<string> NeedsDoing);
 
 /// <summary>A purpose and what it holds.</summary>
 internal sealed record PurposeResult(string Place, string Purpose, string Amount);

@@ -12,6 +12,7 @@ using Payday.Core.Fills;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
+using Payday.Core.Reconciling;
 using Payday.Core.Routines;
 using static Payday.Core.Tests.Amounts.Amount;
 
@@ -58,6 +59,7 @@ internal static class Doings
         Due("minimum waived", (_, _) => (Usd(0), true), isBill: false),
         new("payday", (book, _, _) => Close(book, draft => draft)),
         new("payday with owed-back notes", (book, _, _) => Close(book, draft => draft with { UsesOwedBack = true })),
+        new("reconciliation", Reconcile),
         new("one-off income", (book, _, _) => Close(book, draft => draft with { OneOffs = draft.OneOffs.Add("Jumble sale", Usd(35)) })),
     ];
 
@@ -118,6 +120,13 @@ internal static class Doings
         draft = draft with { Entries = draft.Entries.RemoveRange(plan.Rows.Where(row => row.Fault is not null).Select(row => row.Pot.Id)) };
         return Made(book, to => CountPlan.Of(to, draft).Confirm(), (from, day) => CountUndo.Of(from, CountUndo.Last(from), day));
     });
+
+    private static Done? Reconcile(Book book, Random chance, LocalDate today)
+    {
+        ReconciliationPlan plan = ReconciliationPlan.Of(book, new ReconciliationDraft(today, Usd(chance.Next(2000)), []));
+        ReconciliationDraft draft = plan.Draft with { AtBank = [.. plan.Lines.Where(_ => chance.Next(2) == 0).Select(line => line.Number)] };
+        return Made(book, to => ReconciliationPlan.Of(to, draft).Accept(), (from, _) => ReconciliationUndo.Of(from, ReconciliationUndo.Last(from)!));
+    }
 
     private static Done? Settle(Book book, DifferenceEnd how, LocalDate today) => Differences.Open(book) is [var open, ..]
         ? Made(book, to => Differences.Settle(to, open.Number, how, today), (from, day) => Differences.Reopen(from, Differences.LastSettled(from)!, day))

@@ -33,6 +33,9 @@ internal sealed class FiveYears(Book book, int seed)
     /// <summary>How often each thing was done, and how often it was refused.</summary>
     public SortedDictionary<string, int> Done { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>Goes on with another book, in which something was done that this life doesn't do itself.</summary>
+    public void Become(Book other) => Book = other;
+
     /// <summary>Lives a day; <paramref name="check"/> sees the book after every event.</summary>
     public void Live(LocalDate today, Action<Book> check)
     {

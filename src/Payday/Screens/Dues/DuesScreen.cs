@@ -117,7 +117,7 @@ internal sealed class DuesScreen : CursorScreen
         }
 
         DueLine due = Open[row - Paid.Length];
-        return due.Date > session.Today ? (' ', Ink.Quiet) : due.Has < due.Rest ? ('!', Ink.Hand) : (' ', Ink.Plain);
+        return due.Date > session.Today ? (' ', Ink.Quiet) : due.Has < due.Rest ? ('!', Ink.Alert) : (' ', Ink.Plain);
     }
 
     private (Book Book, LocalDate Today, ImmutableArray<PaidDue> Paid, ImmutableArray<DueLine> Open) Shown()

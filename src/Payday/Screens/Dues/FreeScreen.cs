@@ -31,7 +31,7 @@ internal sealed class FreeScreen(BookSession session, DueLine due) : PageScreen
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) => Texts()
         .SelectMany(line => TextWrap.Lines(CleanText.OneLine(line), width - 2).Append(""))
-        .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Hand : Ink.Plain));
+        .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Alert : Ink.Plain));
 
     private IEnumerable<string> Texts() => after.Ok
         ?

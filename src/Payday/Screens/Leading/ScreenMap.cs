@@ -2,6 +2,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Faults;
 using Payday.Core.Pots;
 using Payday.Reports;
+using Payday.Screens.Bank;
 using Payday.Screens.Cards;
 using Payday.Screens.Counts;
 using Payday.Screens.Dues;
@@ -39,6 +40,7 @@ internal sealed class ScreenMap
             Goal.Fills => new Way.To(new FillsScreen(session)),
             Goal.Dues => new Way.To(new DuesScreen(session)),
             Goal.Return => new Way.To(new ReturnScreen(session)),
+            Goal.Bank => new Way.To(new ReconcileScreen(session)),
             Goal.History => new Way.To(Histories(session)),
             Goal.Calendar => new Way.To(new CalendarScreen(session)),
             Goal.Outlook => new Way.To(new OutlookScreen(session)),

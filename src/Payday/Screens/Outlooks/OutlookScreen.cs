@@ -66,7 +66,7 @@ internal sealed class OutlookScreen(BookSession session) : PageScreen
         ];
     }
 
-    private static Ink InkOf(string line, int index) => index == 0 ? Ink.Quiet : line.StartsWith('!') ? Ink.Hand : Ink.Plain;
+    private static Ink InkOf(string line, int index) => index == 0 ? Ink.Quiet : line.StartsWith('!') ? Ink.Alert : Ink.Plain;
 
     private static IEnumerable<FrameLine> Prose(IEnumerable<string> sentences, int width, Ink ink) =>
         sentences.SelectMany(sentence => TextWrap.Lines(sentence, width - 2)).Select(line => FrameLine.Of(" " + line, ink));

@@ -39,7 +39,7 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
             ? [MovementText.Sentence(session.Book, movement), "", .. After(trial.Value)]
             : [MovementText.Sentence(session.Book, movement), "", "! " + (obstacle is null ? FaultTexts.Of(trial.Fault!, session.Style) : UndoTexts.WithKeys(obstacle, session.Style))];
         return lines.SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2))
-            .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Hand : Ink.Plain));
+            .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Alert : Ink.Plain));
     }
 
     private IEnumerable<string> After(Book after)

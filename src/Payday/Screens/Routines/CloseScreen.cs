@@ -41,7 +41,7 @@ internal sealed class CloseScreen : PageScreen
     {
         if (!closed.Ok)
         {
-            return TextWrap.Lines("! " + FaultTexts.Of(closed.Faults, work.Session.Style), width - 2).Select(line => FrameLine.Of(" " + line, Ink.Hand));
+            return TextWrap.Lines("! " + FaultTexts.Of(closed.Faults, work.Session.Style), width - 2).Select(line => FrameLine.Of(" " + line, Ink.Alert));
         }
 
         RoutinePlan plan = work.Plan;
@@ -65,7 +65,7 @@ internal sealed class CloseScreen : PageScreen
             Cautions.Advice,
             Cautions.Cash,
         ];
-        return lines.SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2)).Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Hand : Ink.Plain));
+        return lines.SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2)).Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Alert : Ink.Plain));
     }
 
     private Way Close()

@@ -50,7 +50,7 @@ internal sealed class BookSession
     public string News()
     {
         Store.FinishBackups(PatienceForBackups);
-        string news = string.Join(' ', Store.Notices.Skip(told));
+        string news = string.Join(' ', Store.Notices.Skip(told).Select(StoreTexts.Of));
         told = Store.Notices.Length;
         return news;
     }

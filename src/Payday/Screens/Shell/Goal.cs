@@ -32,6 +32,9 @@ internal abstract record Goal(BookSession Session)
     /// <summary>The cash return.</summary>
     public sealed record Return(BookSession Session) : Goal(Session);
 
+    /// <summary>The account held against the bank.</summary>
+    public sealed record Bank(BookSession Session) : Goal(Session);
+
     /// <summary>What happened to a pot, which is picked first.</summary>
     public sealed record History(BookSession Session) : Goal(Session);
 

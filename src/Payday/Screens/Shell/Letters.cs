@@ -31,6 +31,7 @@ internal static class Letters
     public static readonly Letter TakeOut = new('x', "Take out of what stands here, or of what is filled.");
     public static readonly Letter Years = new('y', "Months and years.");
     public static readonly Letter Reopen = new('z', "Take the last closed payday up again.");
+    public static readonly Letter Bank = new('@', "The account at the bank.");
     public static readonly Letter Even = new('=', "Hold back evenly, or only what falls due.");
     public static readonly Letter TurnedUp = new('+', "What was missing is there again.");
     public static readonly Letter EachYear = new('*', "It is needed again each year.");
@@ -43,6 +44,6 @@ internal static class Letters
     public static ImmutableArray<Letter> All { get; } =
     [
         Add, Card, Confirm, Days, Explain, Fill, Gaps, Household, List, Outlook, KeepAtHome, Ledger, Machine, Notes, One, Proposal, Dues, Return, Save, To,
-        Undo, View, Week, TakeOut, Years, Reopen, Even, TurnedUp, EachYear, GoOn, Up, Down, Help,
+        Undo, View, Week, TakeOut, Years, Reopen, Bank, Even, TurnedUp, EachYear, GoOn, Up, Down, Help,
     ];
 }
