@@ -42,18 +42,22 @@ public static class DueLines
     public static ImmutableArray<PaidDue> Paid(Book book, LocalDate since)
     {
         ArgumentNullException.ThrowIfNull(book);
+        BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
+        Dictionary<DueOwner, Shift> shifts = book.Household.Bills.ToDictionary(bill => DueOwner.Of(bill.Id), bill => bill.Shift);
         return
         [
             .. book.Closed.Where(payday => payday.Payday >= since)
                 .SelectMany(payday => payday.Dues.Concat(payday.Minimums ?? []).Where(due => due.Paid)
-                    .Select(due => new PaidDue(due.Key, BookEntry.NameOf(book, due.Key.Owner), due.Key.Scheduled, payday.Payday, due.Amount, null)))
+                    .Select(due => new PaidDue(due.Key, BookEntry.NameOf(book, due.Key.Owner), Day(due.Key), payday.Payday, due.Amount, null)))
                 .Concat(book.Weeks.StandingPayments.Where(payment => payment.Date >= since)
-                    .Select(payment => new PaidDue(payment.Key, BookEntry.NameOf(book, payment.Key.Owner), payment.Key.Scheduled, payment.Date, payment.Amount, payment.Number)
+                    .Select(payment => new PaidDue(payment.Key, BookEntry.NameOf(book, payment.Key.Owner), Day(payment.Key), payment.Date, payment.Amount, payment.Number)
                     {
                         IsFreed = payment.Completes && payment.Amount < payment.Asked,
                     }))
                 .OrderByDescending(paid => paid.PaidOn).ThenByDescending(paid => paid.Number),
         ];
+
+        LocalDate Day(DueKey key) => holidays.Shift(key.Scheduled, shifts.GetValueOrDefault(key.Owner, Shift.None));
     }
 
     /// <summary>Where the money of a bill or a debt waits.</summary>

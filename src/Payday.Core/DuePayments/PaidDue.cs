@@ -7,7 +7,7 @@ namespace Payday.Core.DuePayments;
 /// <summary>A due, or a part of one, that has left the account or was waived.</summary>
 /// <param name="Key">What it is known by.</param>
 /// <param name="Name">What the person calls the bill or the debt.</param>
-/// <param name="Date">The day on which it fell or falls due by its schedule.</param>
+/// <param name="Date">The day on which it fell or falls due, moves done.</param>
 /// <param name="PaidOn">The day that was said for it; of one that a payday wrote as paid that payday.</param>
 /// <param name="Amount">How much; zero where it was waived.</param>
 /// <param name="Number">The number of its payment; null where a payday wrote it.</param>

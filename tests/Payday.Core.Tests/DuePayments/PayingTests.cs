@@ -260,7 +260,7 @@ public class PayingTests
             Money owed = Usd(0);
             foreach (Movement movement in book.Ledger.Of(new LedgerEnd.Owed(new DebtId("card"))).Where(movement => movement.Number < charge.Number || movement.Date < charge.Date))
             {
-                bool before = movement.Date < charge.Date;
+                bool before = movement.Date < charge.Date || movement.To is LedgerEnd.Outside { Kind: OutsideKind.Opening };
                 Money early = Usd(0);
                 if (before && book.Weeks.StandingPayments.FirstOrDefault(one => one.FirstMovement <= movement.Number && movement.Number <= one.LastMovement) is { } payment
                     && payment.Key.Scheduled >= charge.Date && movement.From is LedgerEnd.At)

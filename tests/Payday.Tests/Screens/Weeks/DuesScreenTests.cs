@@ -55,7 +55,7 @@ public sealed class DuesScreenTests : IDisposable
     }
 
     [Theory]
-    [InlineData("20 on 14 Mar", "that day is still to come.")]
+    [InlineData("20 on 2026-03-14", "that day is still to come.")]
     [InlineData("0", "What was paid is above zero; to waive what is due, free it.")]
     public void Space_WhatCantBe_IsSaidAndNothingIsWritten(string typed, string said)
     {
@@ -66,7 +66,7 @@ public sealed class DuesScreenTests : IDisposable
     [Fact]
     public void Undo_AfterAQuestion_LeavesItToPay()
     {
-        Hand hand = On().To("Sofa card").Press("Space").Leave().Press("Up", "u", "Enter");
+        Hand hand = On().To("Sofa card").Press("Space").Leave().To("paid 13 Mar").Press("u", "Enter");
 
         Assert.IsType<HomeScreen>(hand.Top);
         Assert.Empty(demo.Session.Book.Weeks.StandingPayments);
