@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Ids;
@@ -10,7 +11,7 @@ namespace Payday.Core.Histories;
 internal static class HistoryLines
 {
     public static IEnumerable<PotHistoryLine> Of(Book book, PotId potId) =>
-        Openings(book, potId).Concat(Fills(book, potId)).Concat(Wallet(book, potId)).Concat(Cards(book, potId)).Concat(Returns(book, potId)).Concat(Counts(book, potId)).Concat(Moves(book, potId));
+        Openings(book, potId).Concat(Fills(book, potId)).Concat(Wallet(book, potId)).Concat(Cards(book, potId)).Concat(Returns(book, potId)).Concat(Counts(book, potId)).Concat(Moves(book, potId)).Concat(Entered(book, potId));
 
     private static IEnumerable<PotHistoryLine> Openings(Book book, PotId potId) => book.Ledger.Standing
         .Where(movement => movement.From is LedgerEnd.Outside { Kind: OutsideKind.Opening } && PotBalance.Ends(potId).Contains(movement.To))
@@ -83,6 +84,21 @@ internal static class HistoryLines
             {
                 yield return new PotHistoryLine(move.Date, PotEvent.Move, count.Left, null, "from " + NameOf(book, count.PotId));
             }
+        }
+    }
+
+    // What was moved or entered between paydays, as far as it is the pot's own money.
+    private static IEnumerable<PotHistoryLine> Entered(Book book, PotId potId)
+    {
+        ImmutableArray<LedgerEnd> ends = PotBalance.Ends(potId);
+        foreach (Books.Move move in book.Weeks.StandingMoves.Where(move => ends.Contains(move.From) != ends.Contains(move.To)))
+        {
+            yield return new PotHistoryLine(move.Date, PotEvent.Move, ends.Contains(move.To) ? move.Amount : -move.Amount, null, move.Why);
+        }
+
+        foreach (AccountEntry entry in book.Weeks.StandingEntries.Where(entry => ends.Contains(entry.For)))
+        {
+            yield return new PotHistoryLine(entry.Date, PotEvent.Entry, entry.Amount, null, entry.What);
         }
     }
 

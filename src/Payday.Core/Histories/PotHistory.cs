@@ -134,6 +134,9 @@ public enum PotEvent
     /// <summary>What was left moved on, or came from another pot.</summary>
     Move,
 
+    /// <summary>An account entry: above zero what came in for it, below what went out.</summary>
+    Entry,
+
     /// <summary>Missing money, below zero, or money that was found or turned up.</summary>
     Difference,
 }

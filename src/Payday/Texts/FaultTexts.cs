@@ -12,6 +12,7 @@ using Payday.Core.HouseholdChanges;
 using Payday.Core.ItemLines;
 using Payday.Core.Ledgers;
 using Payday.Core.Outlooks;
+using Payday.Core.Receiving;
 using Payday.Core.Reconciling;
 using Payday.Core.Routines;
 using Payday.Core.Undo;
@@ -34,6 +35,7 @@ internal static class FaultTexts
         LedgerFault ledger => LedgerTexts.Of(ledger, style),
         Obstacle obstacle => UndoTexts.Of(obstacle, style),
         FillFault fill => FillTexts.Of(fill, style),
+        ReceivingFault receiving => ReceivingTexts.Of(receiving, style),
         CountFault count => CountTexts.Of(count, style),
         ReturnFault cash => ReturnTexts.Of(cash, style),
         ReconcileFault reconcile => ReconcileTexts.Of(reconcile),

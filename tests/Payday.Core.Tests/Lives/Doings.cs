@@ -12,6 +12,7 @@ using Payday.Core.Fills;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
+using Payday.Core.Receiving;
 using Payday.Core.Reconciling;
 using Payday.Core.Routines;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -59,6 +60,9 @@ internal static class Doings
         Due("minimum waived", (_, _) => (Usd(0), true), isBill: false),
         new("payday", (book, _, _) => Close(book, draft => draft)),
         new("payday with owed-back notes", (book, _, _) => Close(book, draft => draft with { UsesOwedBack = true })),
+        new("other notes", (book, chance, _) => OtherNotes.Of(book, chance) is { } got
+            ? Made(book, to => ReceivingPlan.Of(to, got).Then(plan => plan.Confirm(to.LastClosed!.Payday)), ReceivingUndo.Of)
+            : null),
         new("reconciliation", Reconcile),
         new("one-off income", (book, _, _) => Close(book, draft => draft with { OneOffs = draft.OneOffs.Add("Jumble sale", Usd(35)) })),
     ];
