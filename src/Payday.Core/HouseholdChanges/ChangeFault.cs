@@ -47,6 +47,16 @@ public abstract record ChangeFault : Fault
         public override HouseholdPlace Place => new HouseholdPlace.Debt(DebtId);
     }
 
+    /// <summary>A debt is gone for whose payments something waits in the account.</summary>
+    /// <param name="DebtId">The debt.</param>
+    /// <param name="Debt">What the person calls it.</param>
+    /// <param name="Held">What waits.</param>
+    public sealed record DebtHeld(DebtId DebtId, string Debt, Money Held) : ChangeFault
+    {
+        /// <inheritdoc/>
+        public override HouseholdPlace Place => new HouseholdPlace.Debt(DebtId);
+    }
+
     /// <summary>A bill is gone for which something is set aside.</summary>
     /// <param name="BillId">The bill.</param>
     /// <param name="Bill">What the person calls it.</param>

@@ -54,7 +54,7 @@ internal sealed class CloseScreen : PageScreen
             $"{plan.Income.CameIn.ToString(style)} came in.",
             .. plan.Income.Buffer.Amount.IsPositive ? [$"{plan.Income.Buffer.Amount.ToString(style)} comes from the buffer, which keeps {(plan.Income.Buffer.Has - plan.Income.Buffer.Amount).ToString(style)}."] : Array.Empty<Said>(),
             $"{plan.Bills.Total.ToString(style)} is set aside for bills; {plan.Bills.Dues.Count(due => due.Paid)} of {plan.Bills.Dues.Length} due are marked paid.",
-            $"{plan.Debts.Total.ToString(style)} goes to debt minimums.",
+            $"{plan.Debts.Total.ToString(style)} goes to debt minimums; {plan.Debts.Rows.Count(row => row.Paid)} of {plan.Debts.Rows.Count(row => row.Due is not null)} due are marked paid.",
             $"{plan.Pots.Total.ToString(style)} goes in pots.",
             $"{plan.Surplus.Placed.ToString(style)} of surplus is placed.",
             $"{plan.Withdrawal.Plan.WithdrawTotal.ToString(style)} is to be withdrawn, {"note".ToQuantity(plan.Withdrawal.Plan.Withdraw.Pieces)}.",

@@ -58,7 +58,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     // What the buffer keeps is given by hand alone.
     private Money Rest => Plan.Income.Buffer.Has - Plan.Income.Buffer.Amount;
 
-    private Money After(DebtId debtId) => Plan.Debts.Rows.Last(row => row.DebtId == debtId).NewBalance;
+    private Money After(DebtId debtId) => Placing.MostOn(Plan, debtId);
 
     private StepRow Unpaid(Unpayable unpaid) => new(
         [ClosingTexts.Name(unpaid.Obligation), DateText.Weekday(unpaid.Obligation.Due), Shown(unpaid.Obligation.Amount), Shown(unpaid.Short)])
