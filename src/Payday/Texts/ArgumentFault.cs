@@ -48,6 +48,15 @@ internal abstract record ArgumentFault(string Given) : EdgeFault
     /// <param name="Pots">Those that there are.</param>
     public sealed record NoSuchPot(string Given, ImmutableArray<string> Pots) : ArgumentFault(Given);
 
+    /// <summary>There is no such bill or debt.</summary>
+    /// <param name="Given">What was given.</param>
+    /// <param name="Known">Those that there are.</param>
+    public sealed record NoSuchOwner(string Given, ImmutableArray<string> Known) : ArgumentFault(Given);
+
+    /// <summary>A bill and a debt have the same name.</summary>
+    /// <param name="Given">The name.</param>
+    public sealed record TwoOwners(string Given) : ArgumentFault(Given);
+
     /// <summary>It names nothing that money can move on to.</summary>
     /// <param name="Given">What was given.</param>
     public sealed record NoTarget(string Given) : ArgumentFault(Given);

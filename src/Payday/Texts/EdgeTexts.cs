@@ -15,6 +15,7 @@ internal static class EdgeTexts
         WritingFault writing => Of(writing),
         PrinterFault printer => Of(printer),
         ArgumentFault argument => Of(argument, style),
+        NotesTextFault notes => Of(notes),
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
 
@@ -61,6 +62,18 @@ internal static class EdgeTexts
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
 
+    private static string Of(NotesTextFault fault) => fault switch
+    {
+        NotesTextFault.NoNotes no => $"'{no.Rest}': write notes like 20=22,10=15, the value and how many.",
+        NotesTextFault.TooMany many => string.Create(CultureInfo.InvariantCulture, $"{many.Given}: at most {many.Most} of one value."),
+        NotesTextFault.Worthless none => $"{none.Given}: a note is worth more than zero.",
+        NotesTextFault.TwoLimits => "Write the machine's notes, and behind one slash its limit: 20 50 / 500.",
+        NotesTextFault.NotInUse not => $"{not.Given} is no note in use; there are {string.Join(", ", not.InUse)}.",
+        NotesTextFault.NoMachineNotes => "Write at least one note that the machine gives, such as 20.",
+        NotesTextFault.NoLimit => "Its limit must be an amount that at least one of its notes fits in.",
+        _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
+    };
+
     private static string Of(ArgumentFault fault, NumberStyle style) => fault switch
     {
         ArgumentFault.Of of => $"{of.Given}: {FaultTexts.Of(of.Why, style)}",
@@ -72,6 +85,8 @@ internal static class EdgeTexts
         ArgumentFault.BelowZero below => $"{below.Given}: {below.Amount} is below zero; write zero or more.",
         ArgumentFault.NoWholeNumber no => string.Create(CultureInfo.InvariantCulture, $"write a whole number from {no.Least} to {no.Most}."),
         ArgumentFault.NoSuchPot no => $"There is no pot '{no.Given}'; there {(no.Pots.IsEmpty ? "are none" : $"is {string.Join(", ", no.Pots)}")}.",
+        ArgumentFault.NoSuchOwner no => $"There is no bill or debt '{no.Given}'; there {(no.Known.IsEmpty ? "are none" : $"is {string.Join(", ", no.Known)}")}.",
+        ArgumentFault.TwoOwners two => $"A bill and a debt are called '{two.Given}'; give its id.",
         ArgumentFault.NoTarget => $"--move: '{fault.Given}' is no pot and no debt; name one, or write buffer or stays.",
         ArgumentFault.NotInCash => $"{fault.Given} is held in the account, so there is no cash to count.",
         ArgumentFault.NoSuchSource no => $"{no.Given}: there is no income source '{no.Name}'. {Known(no)} Money from nobody on the list is --one-off \"Name=AMOUNT\".",
