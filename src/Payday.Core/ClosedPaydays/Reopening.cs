@@ -81,6 +81,11 @@ public sealed record Reopening(ClosedPayday Reopened, ImmutableArray<Movement> M
             return new Obstacle.WrittenSince(last.Payday, BookEntry.Of(book, later.Number) ?? new BookEntry.Movement(later.Number));
         }
 
+        if (book.Weeks.StandingEntries.LastOrDefault(entry => entry.Counted is not null && entry.FirstMovement > last.LastMovement) is { } loose)
+        {
+            return new Obstacle.WrittenSince(last.Payday, BookEntry.Of(loose));
+        }
+
         // A count that found all as it should be writes no movement, and has seen the payday all the same.
         return book.Weeks.StandingCounts.LastOrDefault(count => count.FirstMovement > last.LastMovement && count.Date >= last.Payday) is { } count
             ? new Obstacle.WrittenSince(last.Payday, BookEntry.Of(book, count))

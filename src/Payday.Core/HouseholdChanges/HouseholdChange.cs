@@ -132,5 +132,17 @@ public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movemen
                 item.Target!.NameIn(old)!,
                 item.Left);
         }
+
+        foreach (OwedItem item in OwedItems.Of(book).Where(item => item.To is { } to && !LedgerEnds.IsOf(next, to)))
+        {
+            (HouseholdPlace place, string id) = item.To switch
+            {
+                LedgerEnd.Owed owed => ((HouseholdPlace)new HouseholdPlace.Debt(owed.DebtId), owed.DebtId.Text),
+                LedgerEnd.At { Purpose.BillId: { } bill } => (new HouseholdPlace.Bill(bill), bill.Text),
+                LedgerEnd.At { Purpose.PotId: { } pot } => (new HouseholdPlace.Pot(pot), pot.Text),
+                _ => throw new InvalidOperationException("The buffer never goes."),
+            };
+            yield return new ChangeFault.OnItsWay(place, id, LedgerEnds.NameIn(old, item.To!) ?? id, item.Left);
+        }
     }
 }

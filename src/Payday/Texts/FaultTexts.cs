@@ -1,3 +1,4 @@
+using Payday.Core.AccountEntries;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using Payday.Core.CardPurchases;
@@ -9,6 +10,7 @@ using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Ledgers;
+using Payday.Core.Moves;
 using Payday.Core.Routines;
 using Payday.Core.Undo;
 using Payday.Store.Texts;
@@ -33,6 +35,8 @@ internal static class FaultTexts
         ReturnFault cash => ReturnTexts.Of(cash, style),
         PurchaseFault purchase => PurchaseTexts.Of(purchase, style),
         ListFault list => PurchaseTexts.Of(list, style),
+        MoveFault move => MoveTexts.Of(move, style),
+        EntryFault entry => EntryTexts.Of(entry, style),
         RoutineFault routine => RoutineTexts.Of(routine, style),
         SinkingFault sinking => RoutineTexts.Of(sinking),
         Dropped dropped => RoutineTexts.Of(dropped, style),

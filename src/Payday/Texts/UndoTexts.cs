@@ -12,6 +12,10 @@ internal static class UndoTexts
     {
         Obstacle.NoSuchPurchase no => $"There is no card purchase {no.Number}.",
         Obstacle.PurchaseUndone undone => $"Card purchase {undone.Number} is undone already.",
+        Obstacle.NoSuchMove no => $"There is no move {no.Number}.",
+        Obstacle.NoSuchEntry no => $"There is no account entry {no.Number}.",
+        Obstacle.UndoneAlready undone => $"{Capital(Name(undone.What))} is undone already.",
+        Obstacle.LooseCounted seen => $"The loose notes were counted on {DateText.Day(seen.Count.Date)} with {Name(seen.What)} in it; take that count back first.",
         Obstacle.NotMarked not => $"The fill of {not.Fill.Pot} for {DateText.Day(not.Fill.Day)} isn't marked, so there is nothing to take back.",
         Obstacle.Counted seen => $"{seen.Count.Pot} was counted on {DateText.Day(seen.Count.Date)} with {Name(seen.What)} in it; take that count back first.",
         Obstacle.GoneOn gone => $"The money of {Name(gone.What)} has gone on since, to {Owner(gone.To)}; take that back first.",
@@ -38,6 +42,8 @@ internal static class UndoTexts
         BookEntry.Purchase => "On home: b, then u on it.",
         BookEntry.Return => "On home: r, then u.",
         BookEntry.Difference => "On home: w, then g, then u.",
+        BookEntry.Moved => "On home: m, then o, then u on it.",
+        BookEntry.Entered => "On home: e, then o, then u on it.",
         BookEntry.Payday => "On home: l, then z.",
         BookEntry.Movement => "On home: l, then u on it.",
         _ => "",
@@ -51,10 +57,14 @@ internal static class UndoTexts
         BookEntry.Purchase => "payday spend --undo NUMBER",
         BookEntry.Return => "payday return --undo",
         BookEntry.Difference => "On the screen: w, then g, then u.",
+        BookEntry.Moved move => $"payday move --undo {move.Number}",
+        BookEntry.Entered entry => $"payday entry --undo {entry.Number}",
         BookEntry.Payday => "On the screen: l, then z.",
         BookEntry.Movement => "On the screen: l, then u on it.",
         _ => "",
     });
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
     private static string Together(string sentence, string way) => way.Length == 0 ? sentence : $"{sentence} {way}";
 
@@ -65,12 +75,15 @@ internal static class UndoTexts
 
     private static string Name(BookEntry entry) => entry switch
     {
-        BookEntry.Count count => $"the count of {count.Pot} on {DateText.Day(count.Date)}",
+        BookEntry.Count pot => $"the count of {pot.Pot} on {DateText.Day(pot.Date)}",
         BookEntry.Fill fill => $"the fill of {fill.Pot} for {DateText.Day(fill.Day)}",
         BookEntry.Purchase purchase => $"card purchase {purchase.Number}",
         BookEntry.Return back => $"the cash return of {DateText.Day(back.Date)}",
         BookEntry.Difference difference => $"the difference of {Name(difference.Counted)}",
         BookEntry.Payday payday => $"the payday of {DateText.Day(payday.Date)}",
+        BookEntry.Moved move => $"move {move.Number}",
+        BookEntry.Entered { IsCount: true } count => $"the count of the loose notes on {DateText.Day(count.Date)}",
+        BookEntry.Entered entered => $"account entry {entered.Number}",
         BookEntry.Movement movement => $"movement {movement.Number}",
         _ => throw new ArgumentOutOfRangeException(nameof(entry), entry, "There is no text for it."),
     };
