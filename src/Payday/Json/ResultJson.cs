@@ -24,6 +24,8 @@ namespace Payday.Json;
 [JsonSerializable(typeof(CountResult))]
 [JsonSerializable(typeof(SpendResult))]
 [JsonSerializable(typeof(ReturnResult))]
+[JsonSerializable(typeof(MoveResult))]
+[JsonSerializable(typeof(EntryResult))]
 [JsonSerializable(typeof(TakenBackResult))]
 [JsonSerializable(typeof(StatusResult))]
 [JsonSerializable(typeof(CheckResult))]
