@@ -46,8 +46,8 @@ public sealed class BookStore : IDisposable
     /// <summary>The folder.</summary>
     public StoreFolder Folder { get; }
 
-    /// <summary>What was found wrong and was mended, or could not be done beside the work: a sentence each, to be shown to the person.</summary>
-    public ImmutableArray<string> Notices
+    /// <summary>What was found wrong and was mended, or could not be done beside the work, to be told the person.</summary>
+    public ImmutableArray<StoreFault> Notices
     {
         get => field = field.AddRange(backups.TakeWarnings());
         private set;

@@ -31,7 +31,7 @@ internal static class Clocks
                 using BookStore store = BookStore.Open(folder);
                 Life.Next(store);
                 last = store.LastDigest;
-                said += string.Join(' ', store.Notices);
+                said += string.Join(' ', store.Told());
             }
 
             tally.Add("clock set at random", Outcome(folder, last, said, out string detail), $"seed {seed}, life {life}: {detail}");
@@ -46,7 +46,7 @@ internal static class Clocks
         using (BookStore store = BookStore.Open(folder))
         {
             store.Load();
-            said += string.Join(' ', store.Notices);
+            said += string.Join(' ', store.Told());
             if (store.LastDigest != last)
             {
                 detail = said;
@@ -64,7 +64,7 @@ internal static class Clocks
     {
         new DatabaseFiles(folder.Database).Delete();
         using BookStore store = BookStore.Open(folder);
-        detail = string.Join(' ', store.Notices);
+        detail = string.Join(' ', store.Told());
         return store.Load() is not null && store.LastDigest == last ? "mended" : "LOST";
     }
 

@@ -143,7 +143,7 @@ internal static class Disks
             using BookStore store = BookStore.Open(folder);
             store.Load();
             Digest found = store.LastDigest;
-            string notices = string.Join(' ', store.Notices);
+            string notices = string.Join(' ', store.Told());
             store.Dispose();
             string findings = string.Join(' ', StoreCheck.Run(folder).Findings);
             bool isUnclear = said.Contains("look whether it is there", StringComparison.Ordinal);
@@ -159,7 +159,7 @@ internal static class Disks
         }
         catch (StoreException fault)
         {
-            return ("LOST", fault.Message);
+            return ("LOST", fault.Said());
         }
     }
 }

@@ -72,7 +72,7 @@ internal static class FullDisk
         }
         catch (StoreException fault)
         {
-            tally.Add("real full disk", "LOST", $"{kilobytes} kB: {fault.Message}");
+            tally.Add("real full disk", "LOST", $"{kilobytes} kB: {fault.Said()}");
         }
         finally
         {
@@ -90,12 +90,12 @@ internal static class FullDisk
         }
         catch (StoreException fault)
         {
-            tally.Add("real read-only disk", fault.Message.Contains("is read-only", StringComparison.Ordinal) ? "refused" : "WRONG", fault.Message);
+            tally.Add("real read-only disk", fault.Said().Contains("is read-only", StringComparison.Ordinal) ? "refused" : "WRONG", fault.Said());
         }
 
         Mount("mount", "-o", "remount,rw", disk);
         using BookStore store = BookStore.Open(folder);
-        tally.Add("real read-only disk, writable again", store.Load() is not null && store.Notices.IsEmpty ? "same" : "LOST", "");
+        tally.Add("real read-only disk, writable again", store.Load() is not null && store.Told().Length == 0 ? "same" : "LOST", "");
     }
 
     private static string Next(BookStore store)
@@ -107,7 +107,7 @@ internal static class FullDisk
         }
         catch (StoreException fault)
         {
-            return fault.Message;
+            return fault.Said();
         }
     }
 

@@ -78,11 +78,11 @@ internal static class Kills
             CheckReport report = StoreCheck.Run(folder);
             return report.Findings.IsEmpty
                 ? ("same", "", report.Changes)
-                : ("WRONG", string.Join(' ', report.Findings), report.Changes);
+                : ("WRONG", string.Join(' ', report.Findings.Select(one => one.Said())), report.Changes);
         }
         catch (StoreException fault)
         {
-            return ("LOST", fault.Message, number);
+            return ("LOST", fault.Said(), number);
         }
     }
 }

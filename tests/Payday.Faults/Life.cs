@@ -56,8 +56,8 @@ internal sealed class Life
         }
         else if (turn == 4 && Reopening.Of(book, book.Closed.LastOrDefault()?.Payday ?? book.Household.Start) is { Ok: true } reopened)
         {
-            store.Save(book, reopened.Value.Book);
-            book = reopened.Value.Book;
+            store.Save(book, reopened.Value);
+            book = reopened.Value;
         }
         else if (turn == 5)
         {
@@ -78,8 +78,8 @@ internal sealed class Life
         RoutinePlan plan = Routine.Plan(book, Routine.Begun(book, null).Value!).Value!;
         if (Closing.Of(plan) is { Ok: true } closing)
         {
-            store.Save(book, closing.Value.Book);
-            book = closing.Value.Book;
+            store.Save(book, closing.Value);
+            book = closing.Value;
         }
         else
         {

@@ -53,10 +53,10 @@ internal sealed class LongLife
     private void Week()
     {
         RoutinePlan plan = Routine.Plan(book, Routine.Begun(book, null).Value!).Value!;
-        Closing closing = Closing.Of(plan).Value!;
-        store.Save(book, closing.Book);
-        book = closing.Book;
-        LocalDate payday = closing.Closed.Payday;
+        Book closed = Closing.Of(plan).Value!;
+        store.Save(book, closed);
+        book = closed;
+        LocalDate payday = plan.Period.First;
         Take(WalletFills.FillAll(book, payday));
         Book after = book;
         for (int i = 0; i < PurchasesAWeek; i++)

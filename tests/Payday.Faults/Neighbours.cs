@@ -53,7 +53,7 @@ internal static class Neighbours
                 Console.WriteLine(store.LastChange.ToString(CultureInfo.InvariantCulture));
                 left--;
             }
-            catch (StoreException fault) when (fault.IsTaken)
+            catch (StoreException fault) when (fault.Fault is FolderFault.Taken)
             {
                 Thread.Sleep(1);
             }
@@ -80,7 +80,7 @@ internal static class Neighbours
         }
         catch (StoreException fault)
         {
-            tally.Add("second opening", fault.IsTaken && fault.Message.StartsWith(expected, StringComparison.Ordinal) ? "refused" : "WRONG", fault.Message);
+            tally.Add("second opening", fault.Fault is FolderFault.Taken && fault.Said().StartsWith(expected, StringComparison.Ordinal) ? "refused" : "WRONG", fault.Said());
         }
 
         BookPeek look = BookStore.Peek(folder);
@@ -88,7 +88,7 @@ internal static class Neighbours
         holder.Kill();
         holder.WaitForExit();
         using BookStore free = BookStore.Open(folder);
-        tally.Add("opening after the first was killed", Text(free.Load()!) == stored && free.Notices.IsEmpty ? "same" : "WRONG", string.Join(' ', free.Notices));
+        tally.Add("opening after the first was killed", Text(free.Load()!) == stored && free.Told().Length == 0 ? "same" : "WRONG", string.Join(' ', free.Told()));
     }
 
     private static void InTurn(Tally tally, StoreFolder folder)
@@ -114,7 +114,7 @@ internal static class Neighbours
         tally.Add(
             "two that take turns",
             isAll && report.Changes == before + (2 * TurnsEach) && report.Findings.IsEmpty ? "same" : "LOST",
-            $"{said.Length} acknowledged, {report.Changes - before} stored {string.Join(' ', report.Findings)}");
+            $"{said.Length} acknowledged, {report.Changes - before} stored {string.Join(' ', report.Findings.Select(one => one.Said()))}");
     }
 
     private static string Text(Book book) => HouseholdFile.Write(book.Household) + string.Join('\n', book.Ledger.Movements);

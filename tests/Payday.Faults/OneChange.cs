@@ -21,7 +21,7 @@ internal static class OneChange
         }
         catch (StoreException fault)
         {
-            Console.WriteLine(Refused + fault.Message);
+            Console.WriteLine(Refused + fault.Said());
             return false;
         }
     }

@@ -4,6 +4,7 @@ using Payday.Store.Edits;
 using Payday.Store.Files;
 using Payday.Store.Folders;
 using Payday.Store.Recovery;
+using Payday.Texts;
 
 namespace Payday.Faults;
 
@@ -38,7 +39,7 @@ internal sealed record Opening(StoreFolder Folder, Digest Sound)
         }
         catch (StoreException fault)
         {
-            return ("refused", fault.Message);
+            return ("refused", fault.Said());
         }
         catch (Exception fault)
         {
@@ -56,12 +57,12 @@ internal sealed record Opening(StoreFolder Folder, Digest Sound)
 
         CheckReport report = StoreCheck.Run(Folder);
         StoreCheck.Mend(Folder);
-        Finding[] left = [.. StoreCheck.Run(Folder).Findings.Where(finding => finding.Part != "backups")];
+        Finding[] left = [.. StoreCheck.Run(Folder).Findings.Where(finding => finding.Part != CheckPart.Backups)];
         Digest stored = DatabaseState.Read(Folder) is DatabaseState.Sound state ? state.Content.Digest : default;
         bool isKept = Shown(goesOn: false).First == last && stored == last;
-        return (shown == Sound, said.Length > 0, report.Findings.Any(finding => finding.Part != "files")) switch
+        return (shown == Sound, said.Length > 0, report.Findings.Any(finding => finding.Part != CheckPart.Files)) switch
         {
-            _ when left.Length > 0 => ("WRONG", $"not mended: {left[0]}"),
+            _ when left.Length > 0 => ("WRONG", $"not mended: {left[0].Said()}"),
             _ when !isKept => ("WRONG", $"mending makes another book of it; it said: {said}"),
             (true, true, _) => ("mended", ""),
             (true, _, true) => ("found", ""),
@@ -83,7 +84,7 @@ internal sealed record Opening(StoreFolder Folder, Digest Sound)
             last = BookDigest.Of(store.Load());
         }
 
-        string[] doubts = [.. FolderDoubts.Of(Folder)];
-        return (first, last, string.Join(' ', store.Notices.Except(doubts)), string.Join(' ', doubts));
+        string[] doubts = [.. FolderDoubts.Of(Folder).Select(StoreTexts.Of)];
+        return (first, last, string.Join(' ', store.Told().Except(doubts)), string.Join(' ', doubts));
     }
 }

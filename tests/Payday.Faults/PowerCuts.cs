@@ -167,17 +167,17 @@ internal static class PowerCuts
             using (BookStore store = BookStore.Open(scratch.Folder))
             {
                 store.Load();
-                said = store.Notices.Length > 0;
+                said = store.Told().Length > 0;
             }
 
             Digest found = DatabaseState.Read(scratch.Folder) is DatabaseState.Sound state ? state.Content.Digest : default;
             CheckReport report = StoreCheck.Run(scratch.Folder);
-            Finding? wrong = report.Findings.FirstOrDefault(finding => finding.Part != "files");
+            Finding? wrong = report.Findings.FirstOrDefault(finding => finding.Part != CheckPart.Files);
             tally.Add(what, !allowed.Contains(found) ? "LOST" : wrong is not null ? "WRONG" : said ? "mended" : "same", $"{wrong}");
         }
         catch (StoreException fault)
         {
-            tally.Add(what, allowed.Contains(null) ? "refused" : "LOST", fault.Message);
+            tally.Add(what, allowed.Contains(null) ? "refused" : "LOST", fault.Said());
         }
         catch (Exception fault)
         {

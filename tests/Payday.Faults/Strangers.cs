@@ -85,7 +85,7 @@ internal static class Strangers
                 work();
                 return ("WRONG", $"{path}, {put}: it was taken");
             }
-            catch (StoreException fault) when (fault.Message.StartsWith(path + " is a", StringComparison.Ordinal))
+            catch (StoreException fault) when (fault.Said().StartsWith(path + " is a", StringComparison.Ordinal))
             {
                 // As it should.
             }
@@ -116,7 +116,7 @@ internal static class Strangers
             return ("WRONG", $"{path}, {put}: another book");
         }
 
-        bool isFound = StoreCheck.Run(lived.Folder).Findings.Any(finding => finding.What.StartsWith(path, StringComparison.Ordinal));
+        bool isFound = StoreCheck.Run(lived.Folder).Findings.Any(finding => finding.Said().StartsWith(path, StringComparison.Ordinal));
         StoreCheck.Mend(lived.Folder);
         using (Restoring restoring = Restoring.Begin(lived.Folder))
         {
@@ -153,14 +153,14 @@ internal static class Strangers
                 Life.Next(store);
                 return ("LOST", $"{name} {did}: it was told as stored");
             }
-            catch (StoreException fault) when (fault.Message.StartsWith(path + " is not the file any more", StringComparison.Ordinal))
+            catch (StoreException fault) when (fault.Said().StartsWith(path + " is not the file any more", StringComparison.Ordinal))
             {
                 // As it should.
             }
         }
 
         using BookStore again = BookStore.Open(lived.Folder);
-        return BookDigest.Of(again.Load()) == acknowledged ? (again.Notices.IsEmpty ? "same" : "mended", "") : ("LOST", $"{name} {did}: {string.Join(' ', again.Notices)}");
+        return BookDigest.Of(again.Load()) == acknowledged ? (again.Told().Length == 0 ? "same" : "mended", "") : ("LOST", $"{name} {did}: {string.Join(' ', again.Told())}");
     }
 
     private static (string Outcome, string Detail) Shared(Random random, Scratch scratch)

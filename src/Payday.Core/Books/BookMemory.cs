@@ -1,24 +1,26 @@
 namespace Payday.Core.Books;
 
-/// <summary>Something that was worked out from a book once, kept with it until one of the things it comes from is another.</summary>
+/// <summary>Things that were worked out from a book once, kept with it until one of the things they come from is another.</summary>
 /// <remarks>
-/// It says nothing of the book that the book doesn't say itself, so any two are equal. A book that differs in its draft
-/// alone shares it: a routine asks at each key for what takes longer to work out than a key may.
+/// They say nothing of the book that the book doesn't say itself, so any two are equal. A book that differs in its draft
+/// alone shares them: a routine asks at each key for what takes longer to work out than a key may.
 /// </remarks>
 internal sealed class BookMemory : IEquatable<BookMemory>
 {
-    private object? kept;
+    private readonly Dictionary<Type, object> kept = [];
 
-    /// <summary>What is kept, worked out where it is not yet.</summary>
+    /// <summary>What is kept of a type, worked out where it is not yet.</summary>
     public T Of<T>(Book book, Func<Book, T> workOut)
         where T : class
     {
-        if (kept is not T known)
+        if (kept.TryGetValue(typeof(T), out object? known))
         {
-            kept = known = workOut(book);
+            return (T)known;
         }
 
-        return known;
+        T made = workOut(book);
+        kept[typeof(T)] = made;
+        return made;
     }
 
     /// <inheritdoc/>

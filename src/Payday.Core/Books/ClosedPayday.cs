@@ -31,11 +31,24 @@ public sealed record ClosedPayday(
     Notes LooseAfter,
     RoutineDraft Draft)
 {
+    // Another one with other parts.
+    private PartsByPot byPot = new(Parts);
+
+    /// <summary>The notes of each pot and week.</summary>
+    public ImmutableArray<ClosedPart> Parts
+    {
+        get;
+        init => (field, byPot) = (value, new(value));
+    } = Parts;
+
     /// <summary>The minimums it covered; null where it was closed before they were written down.</summary>
     public ImmutableArray<ClosedDue>? Minimums { get; init; }
 
     /// <summary>The payday.</summary>
     public LocalDate Payday => Period.First;
+
+    /// <summary>The parts of one pot, in their order.</summary>
+    internal IEnumerable<ClosedPart> PartsOf(PotId potId) => byPot.Of(potId);
 }
 
 /// <summary>A due as a payday left it.</summary>

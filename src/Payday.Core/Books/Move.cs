@@ -12,7 +12,7 @@ namespace Payday.Core.Books;
 /// <param name="To">The purpose that gets it, with its place, or the debt that it is paid on.</param>
 /// <param name="Amount">More than zero.</param>
 /// <param name="Why">In a few words; may be empty.</param>
-/// <param name="Notes">The notes that changed hands, where cash moved and they are known; null else.</param>
+/// <param name="Notes">The notes that moved, where cash moved and they are known; null else.</param>
 /// <param name="FirstMovement">The number of its first movement, after those of what it took up.</param>
 /// <param name="LastMovement">The number of its last movement.</param>
 public sealed record Move(

@@ -129,7 +129,19 @@ public sealed record WeekRecords(
     }
 
     /// <summary>The last count of a pot that stands, or null.</summary>
-    public WeekCount? LastCountOf(PotId potId) => StandingCounts.LastOrDefault(count => count.PotId == potId);
+    public WeekCount? LastCountOf(PotId potId)
+    {
+        // From the end: it is asked for every pot, and the last count of one is seldom far back.
+        for (int i = Counts.Length - 1; i >= 0; i--)
+        {
+            if (Counts[i].PotId == potId && !Counts[i].Undone)
+            {
+                return Counts[i];
+            }
+        }
+
+        return null;
+    }
 
     private static long Last<T>(ImmutableArray<T> records, Func<T, long> movement) => records.IsEmpty ? 0 : records.Max(movement);
 }

@@ -110,7 +110,7 @@ public static class CardRefunds
         Dictionary<OwedKey, RefundedPart> before = RefundedParts.Of(book, refund.Number - 1);
         OwedKey[] lowered = [.. RefundedParts.Of(book, refund.Number).Where(part => before.GetValueOrDefault(part.Key) != part.Value).Select(part => part.Key)];
         return book.Weeks.StandingReturns.FirstOrDefault(back => back.FirstMovement > refund.LastMovement && back.Settles.Any(settle => lowered.Contains(settle.Item))) is { } returned
-            ? new Obstacle.RefundReturned(new BookEntry.Purchase(refund.Number), new BookEntry.Return(returned.Date))
+            ? new Obstacle.RefundReturned(new BookEntry.Purchase(refund.Number), new BookEntry.Return(returned.Number, returned.Date))
             : null;
     }
 

@@ -5,7 +5,7 @@ namespace Payday.Core.Cash;
 /// <summary>Taking an exact amount out of given notes.</summary>
 /// <param name="Pulls">By value in minor units: what is taken for the amount.</param>
 /// <param name="Gives">What is handed to the other side first; empty where there is no swap.</param>
-/// <param name="Gets">What the other side hands over for it, worth the same.</param>
+/// <param name="Gets">What the other side gives for it, worth the same.</param>
 public sealed record NotePull(
     Notes Pulls,
     Notes Gives,

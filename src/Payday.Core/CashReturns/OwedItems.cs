@@ -81,7 +81,15 @@ public static class OwedItems
             settles.Add(new SettledItem(item.Key, piece));
             (LedgerEnd to, Money most, string reason) = Goal(writer.Book, item);
             Money due = Money.Min(piece, most);
-            writer.Move(date, from, to, due, reason, payday);
+            LedgerEnd paid = from;
+            if (to is LedgerEnd.Owed { DebtId: var debt } && from is LedgerEnd.At { Place: Place.Cash })
+            {
+                // It reaches the account with the rest of the deposit, and leaves it as a payment of its own.
+                paid = LedgerEnd.InAccount(Purpose.ForDebt(debt));
+                writer.Move(date, from, paid, due, reason, payday);
+            }
+
+            writer.Move(date, paid, to, due, reason, payday);
             writer.Move(date, from, LedgerEnd.InAccount(Purpose.Buffer), piece - due, "rounding", payday);
         }
 

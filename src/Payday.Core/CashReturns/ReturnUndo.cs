@@ -38,7 +38,7 @@ public static class ReturnUndo
         {
             null => null,
             { Payday: { } payday } => new Obstacle.CashInPots(what, new BookEntry.Payday(payday)),
-            var back => new Obstacle.CashAtBank(what, new BookEntry.Return(back.Date)),
+            var back => new Obstacle.CashAtBank(what, new BookEntry.Return(back.Number, back.Date)),
         };
 
     // Which purchases a refund lowered follows from what was returned before it.
@@ -48,7 +48,7 @@ public static class ReturnUndo
         ArgumentNullException.ThrowIfNull(back);
         return book.Weeks.StandingPurchases.LastOrDefault(refund =>
             refund.IsRefund && refund.FirstMovement > back.LastMovement && back.Pots.Any(pot => pot.PotId == refund.PotId)) is { } later
-            ? new Obstacle.RefundSince(new BookEntry.Return(back.Date), new BookEntry.Purchase(later.Number))
+            ? new Obstacle.RefundSince(new BookEntry.Return(back.Number, back.Date), new BookEntry.Purchase(later.Number))
             : null;
     }
 
@@ -56,7 +56,7 @@ public static class ReturnUndo
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(back);
-        var taking = new TakingBack(book, new BookEntry.Return(back.Date));
+        var taking = new TakingBack(book, new BookEntry.Return(back.Number, back.Date));
         taking.AddRange(back.FirstMovement, back.LastMovement);
         return taking;
     }

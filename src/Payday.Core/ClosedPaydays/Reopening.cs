@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.BankLines;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Faults;
@@ -11,31 +12,27 @@ using Payday.Core.Undo;
 namespace Payday.Core.ClosedPaydays;
 
 /// <summary>Taking the last closed payday up again: all that it wrote is undone, and its decisions are a draft once more.</summary>
-/// <param name="Reopened">The payday as it was closed.</param>
-/// <param name="Movements">The reverses of what it wrote, numbered.</param>
-/// <param name="Drops">A later payday that was begun and whose decisions go, or null.</param>
-/// <param name="Book">The book afterwards.</param>
-public sealed record Reopening(ClosedPayday Reopened, ImmutableArray<Movement> Movements, RoutineDraft? Drops, Book Book)
+public static class Reopening
 {
     /// <summary>Reopens the last closed payday.</summary>
     /// <param name="book">The book.</param>
     /// <param name="today">The day on which it is undone.</param>
-    /// <returns>The reopening; or what stands in its way.</returns>
+    /// <returns>The book afterwards; or what stands in its way.</returns>
     /// <remarks>
     /// Rule (design, section 6): it can be reopened until something later depends on it, which any movement written
     /// since may do, unless that is undone too or is what a new debt or pot began with.
     /// </remarks>
-    public static Result<Reopening> Of(Book book, LocalDate today)
+    public static Result<Book> Of(Book book, LocalDate today)
     {
         ArgumentNullException.ThrowIfNull(book);
         if (book.LastClosed is not { } last)
         {
-            return Result.Refused<Reopening>(new ReopeningFault.NoneClosed());
+            return Result.Refused<Book>(new ReopeningFault.NoneClosed());
         }
 
         if (InTheWay(book) is { } later)
         {
-            return Result.Refused<Reopening>(later);
+            return Result.Refused<Book>(later);
         }
 
         string reason = $"payday of {PlainDates.DayMonthYear(last.Payday)} reopened";
@@ -45,26 +42,29 @@ public sealed record Reopening(ClosedPayday Reopened, ImmutableArray<Movement> M
             reason);
         if (!reverses.Ok)
         {
-            return Result.Refused<Reopening>(reverses.Faults);
+            return Result.Refused<Book>(reverses.Faults);
         }
 
         Ledger ledger = book.Ledger.Add(reverses.Value);
         if (LedgerCheck.Faults(ledger.Balances).FirstOrDefault() is { } fault)
         {
-            return Result.Refused<Reopening>(new ReopeningFault.Unsound(last.Payday, fault));
+            return Result.Refused<Book>(new ReopeningFault.Unsound(last.Payday, fault));
         }
 
-        return Result.Of(new Reopening(
-            last,
-            [.. ledger.Movements.Skip(book.Ledger.Movements.Count)],
-            book.Draft is { HasDecisions: true } draft ? draft : null,
-            book with
-            {
-                Ledger = ledger,
-                Closed = book.Closed[..^1],
-                Draft = DraftFit.To(book.Household, last.Draft),
-                Weeks = book.Weeks.Without(last),
-            }));
+        return Result.Of(book with
+        {
+            Ledger = ledger,
+            Closed = book.Closed[..^1],
+            Draft = DraftFit.To(book.Household, last.Draft),
+            Weeks = book.Weeks.Without(last),
+        });
+    }
+
+    /// <summary>A later payday that was begun, and whose decisions go when the last closed one is taken up again; null for none.</summary>
+    public static RoutineDraft? Drops(Book book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return book.Draft is { HasDecisions: true } draft ? draft : null;
     }
 
     /// <summary>The last thing written since the last closed payday, which may depend on it; null for nothing.</summary>
@@ -87,8 +87,13 @@ public sealed record Reopening(ClosedPayday Reopened, ImmutableArray<Movement> M
         }
 
         // A count that found all as it should be writes no movement, and has seen the payday all the same.
-        return book.Weeks.StandingCounts.LastOrDefault(count => count.FirstMovement > last.LastMovement && count.Date >= last.Payday) is { } count
-            ? new Obstacle.WrittenSince(last.Payday, BookEntry.Of(book, count))
+        if (book.Weeks.StandingCounts.LastOrDefault(count => count.FirstMovement > last.LastMovement && count.Date >= last.Payday) is { } count)
+        {
+            return new Obstacle.WrittenSince(last.Payday, BookEntry.Of(book, count));
+        }
+
+        return AccountLines.Seen(book, book.Ledger.Standing.Select(movement => movement.Number).Where(number => number >= last.FirstMovement && number <= last.LastMovement)) is { } reconciled
+            ? new Obstacle.AtBank(new BookEntry.Payday(last.Payday), BookEntry.Of(reconciled))
             : null;
     }
 

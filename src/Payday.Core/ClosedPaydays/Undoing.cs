@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.BankLines;
 using Payday.Core.Books;
 using Payday.Core.Faults;
 using Payday.Core.Ledgers;
@@ -10,10 +11,7 @@ using Payday.Core.Undo;
 namespace Payday.Core.ClosedPaydays;
 
 /// <summary>Undoing one movement by its reverse.</summary>
-/// <param name="Reverse">The reverse, numbered.</param>
-/// <param name="Closed">The last closed payday where a bill it had paid is open again, or null.</param>
-/// <param name="Book">The book afterwards.</param>
-public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
+public static class Undoing
 {
     /// <summary>The longest reason, in characters.</summary>
     public const int LongestReason = 60;
@@ -23,60 +21,70 @@ public sealed record Undoing(Movement Reverse, ClosedPayday? Closed, Book Book)
     /// <param name="number">The movement's number.</param>
     /// <param name="today">The day on which it is undone.</param>
     /// <param name="reason">Why, in a few words.</param>
-    /// <returns>The undoing; or what stands in its way.</returns>
+    /// <returns>The book afterwards, the reverse its last movement; or what stands in its way.</returns>
     /// <remarks>
     /// Money that had a purpose is left to place again, and the next payday carries it over. What moves notes isn't undone
     /// alone: the notes of the pots would no longer agree with their amounts.
     /// </remarks>
-    public static Result<Undoing> Of(Book book, long number, LocalDate today, string reason)
+    public static Result<Book> Of(Book book, long number, LocalDate today, string reason)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(reason);
         if (reason.Trim().Length is 0 or > LongestReason)
         {
-            return Result.Refused<Undoing>(new UndoingFault.ReasonLength(LongestReason));
+            return Result.Refused<Book>(new UndoingFault.ReasonLength(LongestReason));
         }
 
         Result<ImmutableArray<Movement>> reverses = book.Ledger.Reverse([number], today, reason.Trim());
         if (!reverses.Ok)
         {
-            return Result.Refused<Undoing>(reverses.Faults);
+            return Result.Refused<Book>(reverses.Faults);
         }
 
         if (InTheWay(book, number) is { } owner)
         {
-            return Result.Refused<Undoing>(owner);
+            return Result.Refused<Book>(owner);
         }
 
         Movement undone = reverses.Value[0];
         if (IsCash(undone.From) || IsCash(undone.To))
         {
-            return Result.Refused<Undoing>(new UndoingFault.MovesNotes(number));
+            return Result.Refused<Book>(new UndoingFault.MovesNotes(number));
         }
 
         if (undone.From is LedgerEnd.Outside { Kind: OutsideKind.Opening } || undone.To is LedgerEnd.Outside { Kind: OutsideKind.Opening })
         {
-            return Result.Refused<Undoing>(new UndoingFault.IsOpening(number));
+            return Result.Refused<Book>(new UndoingFault.IsOpening(number));
         }
 
         Movement movement = book.Ledger.Movements[(int)number - 1];
         if (!LedgerCheck.MayBeNegative(undone.From) && EndCourse.Without(book.Ledger, undone.From, [movement]).LeastFrom(movement.Date) is { IsNegative: true } rest)
         {
-            return Result.Refused<Undoing>(new UndoingFault.GoneOn(rest));
+            return Result.Refused<Book>(new UndoingFault.GoneOn(rest));
         }
 
-        Ledger ledger = book.Ledger.Add([undone]);
-        ClosedPayday? closed = WithOpenDue(book, undone);
-        return Result.Of(new Undoing(
-            ledger.Movements[^1],
-            closed,
-            book with { Ledger = ledger, Closed = closed is null ? book.Closed : book.Closed.SetItem(book.Closed.IndexOf(book.Closed.First(payday => payday.Payday == closed.Payday)), closed) }));
+        Book after = book with { Ledger = book.Ledger.Add([undone]) };
+        return Result.Of(WithOpenDue(book, undone) is { } opened
+            ? after with { Closed = [.. book.Closed.Select(closed => closed.Payday == opened.Payday ? opened : closed)] }
+            : after);
     }
 
-    /// <summary>The record that a movement belongs to, and that is taken back in its stead; null where it can be undone alone.</summary>
+    /// <summary>The closed payday that had paid a bill or a minimum which an undoing left to be paid again; null for none.</summary>
+    /// <param name="before">The book before the undoing.</param>
+    /// <param name="after">The book after it.</param>
+    public static ClosedPayday? OpenedAgain(Book before, Book after)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        return after.Closed.Except(before.Closed).FirstOrDefault();
+    }
+
+    /// <summary>The record that a movement belongs to, and that is taken back in its stead, or the reconciliation that has seen it; null where it can be undone alone.</summary>
     public static Obstacle? InTheWay(Book book, long number) => BookEntry.Of(book, number) is { } whole
         ? new Obstacle.PartOf(number, whole)
-        : null;
+        : AccountLines.Seen(book, [number]) is { } reconciled
+            ? new Obstacle.AtBank(new BookEntry.Movement(number), BookEntry.Of(reconciled))
+            : null;
 
     // A payment that is undone leaves its due open, whichever payday paid it: the next one takes it up again.
     private static ClosedPayday? WithOpenDue(Book book, Movement undone)

@@ -44,6 +44,10 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
     /// <summary>Those of a pot that were skipped or not marked: few, however long the household has been at it.</summary>
     internal static ImmutableArray<FillPart> NotDone(Book book, Pot pot) => Moving(book, pot, Of(book, pot, book.Closed, marked => marked?.State != FillState.Done));
 
+    /// <summary>Those of all pots that are done, by day, then in the order of the household's pots.</summary>
+    internal static ImmutableArray<FillPart> Done(Book book) =>
+        [.. book.Household.Pots.Where(GoesThroughTheWallet).SelectMany(pot => Of(book, pot, book.Closed, marked => marked?.State == FillState.Done)).Select(part => part with { Moves = part.Marked!.Amount }).OrderBy(part => part.Key.Day)];
+
     /// <summary>Those of all pots that were skipped or not marked, by day.</summary>
     internal static ImmutableArray<FillPart> NotDone(Book book) =>
         [.. book.Household.Pots.Where(GoesThroughTheWallet).SelectMany(pot => NotDone(book, pot)).OrderBy(part => part.Key.Day)];
@@ -81,10 +85,10 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
         var parts = new List<FillPart>();
         foreach (ClosedPayday closed in paydays)
         {
-            foreach (ClosedPart part in closed.Parts)
+            foreach (ClosedPart part in closed.PartsOf(pot.Id))
             {
                 var key = new FillKey(closed.Payday, part.Week, pot.Id);
-                if (part.PotId == pot.Id && !part.Notes.IsEmpty && marked.GetValueOrDefault(key) is var mark && takes(mark))
+                if (!part.Notes.IsEmpty && marked.GetValueOrDefault(key) is var mark && takes(mark))
                 {
                     parts.Add(new FillPart(key, pot, part.Notes.Worth(book.Household.Currency), part.Notes, mark));
                 }

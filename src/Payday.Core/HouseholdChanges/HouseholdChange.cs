@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CashReturns;
 using Payday.Core.Debts;
+using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
@@ -12,50 +13,42 @@ using Payday.Core.Routines;
 namespace Payday.Core.HouseholdChanges;
 
 /// <summary>Putting a household in the place of another in a book that goes on.</summary>
-/// <param name="Book">
-/// The book afterwards. A draft keeps what was decided about things that are still there; one of a date that the changed
-/// schedules no longer pay on could never be closed, and goes.
-/// </param>
-/// <param name="Movements">What that writes in the ledger, numbered; often nothing.</param>
-/// <param name="Refusals">Why it can't be done; the book is unchanged then.</param>
-public sealed record HouseholdChange(Book Book, ImmutableArray<Movement> Movements, ImmutableArray<ChangeFault> Refusals)
+public static class HouseholdChange
 {
-    /// <summary>Plans the change.</summary>
+    /// <summary>Puts another household in the book.</summary>
     /// <param name="book">The book as it is.</param>
     /// <param name="next">The household to put in.</param>
+    /// <returns>The book afterwards; or each <see cref="ChangeFault"/> that is in the way.</returns>
     /// <remarks>
     /// Until a payday is closed or a pot counted or bought from everything but the currency may change, and the opening balances are undone and
     /// written anew. From then on they are history: start and opening stay, and nothing that still holds money or is
     /// owed may go. A debt may come with what is owed on it.
+    /// A draft keeps what was decided about things that are still there; one of a date that the changed schedules no
+    /// longer pay on could never be closed, and goes.
     /// </remarks>
-    public static HouseholdChange Of(Book book, Household next)
+    public static Result<Book> Of(Book book, Household next)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(next);
         if (book.Household.Currency != next.Currency)
         {
-            return Refused(book, [new ChangeFault.OtherCurrency(book.Household.Currency, next.Currency)]);
+            return Result.Refused<Book>(new ChangeFault.OtherCurrency(book.Household.Currency, next.Currency));
         }
 
         ImmutableArray<ChangeFault> refusals = book.HasHistory ? [.. AgainstHistory(book, next)] : [];
         if (!refusals.IsEmpty)
         {
-            return Refused(book, refusals);
+            return Result.Refused<Book>([.. refusals]);
         }
 
         next = SinkingAnswers.Settled(book, next);
         Ledger ledger = book.Ledger.Add(book.HasHistory ? NewDebts(book, next) : Reopened(book, next));
         Book changed = book with { Household = next, Ledger = ledger, Draft = null, Weeks = book.Weeks.Fitting(next) };
-        return new HouseholdChange(
-            changed with { Draft = Kept(changed, book.Draft) },
-            [.. ledger.Movements.Skip(book.Ledger.Movements.Count)],
-            []);
+        return Result.Of(changed with { Draft = Kept(changed, book.Draft) });
     }
 
     private static RoutineDraft? Kept(Book book, RoutineDraft? draft) =>
         draft is not null && DraftFit.To(book.Household, draft) is var fitting && Routine.Plan(book, fitting).Ok ? fitting : null;
-
-    private static HouseholdChange Refused(Book book, ImmutableArray<ChangeFault> refusals) => new(book, [], refusals);
 
     private static IEnumerable<Movement> Reopened(Book book, Household next)
     {

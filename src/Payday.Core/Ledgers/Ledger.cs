@@ -42,6 +42,14 @@ public sealed class Ledger
     /// <summary>The movements that stand, in order: neither undone nor the undoing of another.</summary>
     public IEnumerable<Movement> Standing => Reversals.IsEmpty ? movements : movements.Where(Reversals.Stands);
 
+    /// <summary>The movements written since, in order.</summary>
+    /// <param name="earlier">This ledger as it was once.</param>
+    public IEnumerable<Movement> Since(Ledger earlier)
+    {
+        ArgumentNullException.ThrowIfNull(earlier);
+        return Enumerable.Range(earlier.movements.Count, movements.Count - earlier.movements.Count).Select(at => movements[at]);
+    }
+
     private Reversals Reversals => reversals ??= Reversals.None.With(movements);
 
     /// <summary>The movements out of and into an end that stand, in order.</summary>

@@ -51,7 +51,7 @@ internal sealed record ChainBounds(long[] Least, long[] Most)
         }
 
         long unit = system.Unit[level + 1];
-        return unit + Math.Max(least, below + (problem.Values[level] * Math.Max(problem.Hand[level], loose)));
+        return unit + Math.Max(least, below + (problem.Values[level] * Math.Max(problem.OnHand[level], loose)));
     }
 
     // How many parts may have a loose note at a level.

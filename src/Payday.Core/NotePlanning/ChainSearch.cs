@@ -2,7 +2,7 @@ namespace Payday.Core.NotePlanning;
 
 /// <summary>The exact note plan for values that form a chain of units.</summary>
 /// <remarks>
-/// Solves the relaxed plan, checks it with the parts' actual options, and hands the notes out if it holds, which
+/// Solves the relaxed plan, checks it with the parts' actual options, and shares the notes out if it holds, which
 /// proves it best. Otherwise some loose note asked for more at levels above its break than was counted: the
 /// part's option is then either taken, and counted, or forbidden, and the cheaper side is looked at first. A part
 /// with one option counts exactly, so the search ends.
@@ -29,7 +29,7 @@ internal static class ChainSearch
             int level = FirstMissed(system, node.Plan, chosen);
             if (level < 0)
             {
-                return new NoteChoice(Handout.Of(system, problem, node.Plan.Notes, chosen!), made <= Bound);
+                return new NoteChoice(NoteShares.Of(system, problem, node.Plan.Notes, chosen!), made <= Bound);
             }
 
             if (made > Bound)

@@ -33,7 +33,7 @@ internal readonly record struct ChoiceRank(Int128 Short, Int128 Paid, Int128 Reu
         Int128 reused = 0;
         for (int i = 0; i < totals.Length; i++)
         {
-            reused += Int128.Min(totals[i], problem.Hand[i]) * problem.Values[i];
+            reused += Int128.Min(totals[i], problem.OnHand[i]) * problem.Values[i];
         }
 
         return new ChoiceRank(missing, paid, reused, notes);

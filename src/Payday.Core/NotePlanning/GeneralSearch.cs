@@ -26,19 +26,19 @@ internal static class GeneralSearch
     {
         // So many that the sets can be numbered; more are left aside, unproven.
         long most = 1L << Math.Max(1, 120 / problem.Values.Length);
-        if (problem.Hand.Max() >= most)
+        if (problem.OnHand.Max() >= most)
         {
-            return Solve(problem with { Hand = [.. problem.Hand.Select(count => Math.Min(count, most - 1))] }) with { Proven = false };
+            return Solve(problem with { OnHand = [.. problem.OnHand.Select(count => Math.Min(count, most - 1))] }) with { Proven = false };
         }
 
         NoteProblem limitedOnly = problem with
         {
-            Hand = [.. problem.Hand.Select((count, value) => problem.Fetchable[value] ? 0 : count)],
+            OnHand = [.. problem.OnHand.Select((count, value) => problem.Fetchable[value] ? 0 : count)],
         };
         NoteChoice choice = Search(limitedOnly with { Effort = problem.Effort.Half() });
         for (int value = 0; value < problem.Values.Length; value++)
         {
-            if (problem.Fetchable[value] && choice.Counts.Sum(notes => notes[value]) < problem.Hand[value])
+            if (problem.Fetchable[value] && choice.Counts.Sum(notes => notes[value]) < problem.OnHand[value])
             {
                 return Search(problem);
             }

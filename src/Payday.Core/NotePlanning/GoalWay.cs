@@ -1,12 +1,12 @@
 namespace Payday.Core.NotePlanning;
 
 /// <summary>One way to pay a goal: what it takes of the notes on hand, and the best notes for the rest.</summary>
-/// <param name="Hand">Value by value, notes taken from those on hand.</param>
+/// <param name="OnHand">Value by value, notes taken from those on hand.</param>
 /// <param name="Notes">Value by value, all notes.</param>
 /// <param name="Short">Small money missing, in minor units.</param>
 /// <param name="KeptBack">Units not paid.</param>
 /// <param name="Reused">Units paid with notes on hand.</param>
-internal sealed record GoalWay(long[] Hand, long[] Notes, long Short, long KeptBack, long Reused)
+internal sealed record GoalWay(long[] OnHand, long[] Notes, long Short, long KeptBack, long Reused)
 {
     /// <summary>How many notes.</summary>
     public long Count { get; } = Notes.Sum();
@@ -21,7 +21,7 @@ internal sealed class GoalWays
     private readonly Fewest small;
     private readonly Fewest large;
     private readonly List<GoalWay> ways = [];
-    private readonly long[] hand;
+    private readonly long[] onHand;
 
     private GoalWays(NoteProblem problem, NoteGoal goal, int most)
     {
@@ -30,7 +30,7 @@ internal sealed class GoalWays
         this.most = most;
         small = new Fewest(problem, 0, goal.Small, goal.Amount);
         large = new Fewest(problem, goal.Small, goal.Top, goal.Amount);
-        hand = new long[problem.Values.Length];
+        onHand = new long[problem.Values.Length];
     }
 
     /// <summary>
@@ -64,13 +64,13 @@ internal sealed class GoalWays
 
         long worth = problem.Values[value];
         bool complete = true;
-        for (long count = Math.Min(problem.Hand[value], left / worth); count >= 0 && complete; count--)
+        for (long count = Math.Min(problem.OnHand[value], left / worth); count >= 0 && complete; count--)
         {
-            hand[value] = count;
+            onHand[value] = count;
             complete = Take(value - 1, left - (count * worth), value < goal.Small ? smallTaken + (count * worth) : smallTaken);
         }
 
-        hand[value] = 0;
+        onHand[value] = 0;
         return complete;
     }
 
@@ -97,9 +97,9 @@ internal sealed class GoalWays
             }
         }
 
-        long[] notes = [.. hand];
+        long[] notes = [.. onHand];
         small.AddTo(notes, bestSmall);
         large.AddTo(notes, large.Floor(left - bestSmall));
-        return new GoalWay([.. hand], notes, best.Short, best.Kept, goal.Amount - left);
+        return new GoalWay([.. onHand], notes, best.Short, best.Kept, goal.Amount - left);
     }
 }

@@ -18,7 +18,7 @@ internal static class KeptBackLevel
         NoteProblem deeper = new(
             problem.Unit,
             [1, .. problem.Values],
-            [mostKeptBack, .. problem.Hand],
+            [mostKeptBack, .. problem.OnHand],
             [false, .. problem.Fetchable],
             [.. problem.Goals.Select(goal => goal with { Top = goal.Top + 1, Small = goal.Small + 1 })],
             problem.Effort);

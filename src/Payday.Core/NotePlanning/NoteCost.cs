@@ -9,15 +9,15 @@ namespace Payday.Core.NotePlanning;
 internal sealed class NoteCost
 {
     private readonly long each;
-    private readonly long hand;
+    private readonly long onHand;
     private readonly long reuse;
 
-    private NoteCost(long each, long hand, long reuse, bool fetchable)
+    private NoteCost(long each, long onHand, long reuse, bool fetchable)
     {
         this.each = each;
-        this.hand = hand;
+        this.onHand = onHand;
         this.reuse = reuse;
-        Most = fetchable ? long.MaxValue : hand;
+        Most = fetchable ? long.MaxValue : onHand;
     }
 
     /// <summary>The most notes there are.</summary>
@@ -29,7 +29,7 @@ internal sealed class NoteCost
         long reuse = UnitReused(problem);
         return
         [
-            .. problem.Values.Select((value, i) => new NoteCost(1, problem.Hand[i], reuse * value, problem.Fetchable[i])),
+            .. problem.Values.Select((value, i) => new NoteCost(1, problem.OnHand[i], reuse * value, problem.Fetchable[i])),
         ];
     }
 
@@ -38,12 +38,12 @@ internal sealed class NoteCost
     /// <param name="most">The most units that need to be kept back.</param>
     public static NoteCost OfKeepingBack(NoteProblem problem, long most)
     {
-        long onHand = problem.Values.Zip(problem.Hand, (value, count) => value * count).Sum();
+        long onHand = problem.Values.Zip(problem.OnHand, (value, count) => value * count).Sum();
         return new NoteCost(UnitReused(problem) * (onHand + 1), most, 0, false);
     }
 
     /// <summary>The cost of a number of notes.</summary>
-    public long Of(long notes) => (each * notes) - (reuse * Math.Min(notes, hand));
+    public long Of(long notes) => (each * notes) - (reuse * Math.Min(notes, onHand));
 
     private static long UnitReused(NoteProblem problem) => problem.Goals.Sum(goal => goal.Amount) + 1;
 }

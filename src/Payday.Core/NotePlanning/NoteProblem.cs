@@ -3,11 +3,11 @@ namespace Payday.Core.NotePlanning;
 /// <summary>A note request in whole units of the greatest common divisor of its notes.</summary>
 /// <param name="Unit">The unit, in minor units.</param>
 /// <param name="Values">Note values, rising, different.</param>
-/// <param name="Hand">How many of each are on hand.</param>
+/// <param name="OnHand">How many of each are on hand.</param>
 /// <param name="Fetchable">Whether more of each can be fetched; the others can only be used up.</param>
 /// <param name="Goals">What is to be paid.</param>
 /// <param name="Effort">The work that searching it may cost.</param>
-internal sealed record NoteProblem(long Unit, long[] Values, long[] Hand, bool[] Fetchable, NoteGoal[] Goals, Effort Effort)
+internal sealed record NoteProblem(long Unit, long[] Values, long[] OnHand, bool[] Fetchable, NoteGoal[] Goals, Effort Effort)
 {
     /// <summary>The same notes with other goals.</summary>
     public NoteProblem With(NoteGoal[] goals) => this with { Goals = goals };

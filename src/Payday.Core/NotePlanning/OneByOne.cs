@@ -35,11 +35,11 @@ internal static class OneByOne
     public static NoteChoice Solve(NoteProblem problem, int[] order, long limit)
     {
         PartAlone one = Alone(problem);
-        long[] hand = [.. problem.Hand];
+        long[] onHand = [.. problem.OnHand];
         long[][] counts = new long[problem.Goals.Length][];
         foreach (int part in order)
         {
-            counts[part] = one.Pay(problem.Goals[part], hand, ref limit);
+            counts[part] = one.Pay(problem.Goals[part], onHand, ref limit);
         }
 
         return new NoteChoice(counts, false);
@@ -48,12 +48,12 @@ internal static class OneByOne
     private static NoteChoice Sparing(NoteProblem problem, int[] order)
     {
         PartAlone one = Alone(problem);
-        long[] hand = [.. problem.Hand];
+        long[] onHand = [.. problem.OnHand];
         long limit = long.MaxValue;
         long[][] counts = new long[problem.Goals.Length][];
         foreach (int part in order)
         {
-            counts[part] = one.Pay(problem.Goals[part], hand, ref limit, spares: true);
+            counts[part] = one.Pay(problem.Goals[part], onHand, ref limit, spares: true);
         }
 
         // What is left is for whom it serves: with that and its own notes a part can be paid as much as before.
@@ -62,7 +62,7 @@ internal static class OneByOne
         {
             limit = long.MaxValue;
             long[] own = counts[part];
-            long[] offered = [.. totals.Select((total, i) => Math.Max(0, problem.Hand[i] - (total - own[i])))];
+            long[] offered = [.. totals.Select((total, i) => Math.Max(0, problem.OnHand[i] - (total - own[i])))];
             NoteGoal paid = problem.Goals[part] with { Amount = Worth(problem, own) };
             long[] again = one.Pay(paid, offered, ref limit);
             if (Worth(problem, again) == paid.Amount)
@@ -89,7 +89,7 @@ internal static class OneByOne
         Math.Max(FewestUnits, Math.Min(StepsOfOrder / (Items(problem) * problem.Goals.Length), MostUnits));
 
     // Notes on hand are taken in ones, twos, fours and so on.
-    private static long Items(NoteProblem problem) => problem.Hand.Sum(count => 2 + long.Log2(count + 1));
+    private static long Items(NoteProblem problem) => problem.OnHand.Sum(count => 2 + long.Log2(count + 1));
 
     private static long Worth(NoteProblem problem, long[] notes)
     {

@@ -12,45 +12,45 @@ internal sealed class PartAlone(NoteProblem problem, long most)
 {
     /// <summary>Pays one goal and takes its notes from those on hand.</summary>
     /// <param name="goal">The goal.</param>
-    /// <param name="hand">Value by value, notes on hand that are left; lowered.</param>
+    /// <param name="onHand">Value by value, notes on hand that are left; lowered.</param>
     /// <param name="limit">Units that may still be fetched; lowered. None where notes are spared.</param>
     /// <param name="spares">
     /// Whether to leave notes on hand that can't be fetched to the parts that come after, where others pay as much.
     /// </param>
     /// <returns>Value by value, how many.</returns>
-    public long[] Pay(NoteGoal goal, long[] hand, ref long limit, bool spares = false)
+    public long[] Pay(NoteGoal goal, long[] onHand, ref long limit, bool spares = false)
     {
         long[] counts = new long[problem.Values.Length];
         long amount = goal.Amount;
         long atLeast = Math.Min(goal.AtLeast, amount);
         if (amount > most)
         {
-            long small = PayLargest(counts, hand, ref limit, goal.Small, atLeast - (most / 2));
+            long small = PayLargest(counts, onHand, ref limit, goal.Small, atLeast - (most / 2));
             (amount, atLeast) = (amount - small, atLeast - small);
-            amount -= PayLargest(counts, hand, ref limit, goal.Top, amount - most);
+            amount -= PayLargest(counts, onHand, ref limit, goal.Top, amount - most);
         }
 
         // Where no note is left to bring it down, what is left over is kept back in any case.
-        Search(goal with { Amount = Math.Min(amount, 2 * most), AtLeast = Math.Max(0, atLeast) }, counts, hand, ref limit, spares);
+        Search(goal with { Amount = Math.Min(amount, 2 * most), AtLeast = Math.Max(0, atLeast) }, counts, onHand, ref limit, spares);
         return counts;
     }
 
-    private long PayLargest(long[] counts, long[] hand, ref long limit, int top, long amount)
+    private long PayLargest(long[] counts, long[] onHand, ref long limit, int top, long amount)
     {
         long left = amount;
         for (int i = top - 1; i >= 0 && left > 0; i--)
         {
             long value = problem.Values[i];
             long fetched = problem.Fetchable[i] ? Math.Min(left, limit) / value : 0;
-            left -= value * Take(i, Math.Min(left / value, hand[i] + fetched), counts, hand, ref limit);
+            left -= value * Take(i, Math.Min(left / value, onHand[i] + fetched), counts, onHand, ref limit);
         }
 
         return Math.Max(0, amount) - Math.Max(0, left);
     }
 
-    private void Search(NoteGoal goal, long[] counts, long[] hand, ref long limit, bool spares)
+    private void Search(NoteGoal goal, long[] counts, long[] onHand, ref long limit, bool spares)
     {
-        int[] usable = [.. Enumerable.Range(0, goal.Top).Where(i => problem.Values[i] <= goal.Amount && (hand[i] > 0 || problem.Fetchable[i]))];
+        int[] usable = [.. Enumerable.Range(0, goal.Top).Where(i => problem.Values[i] <= goal.Amount && (onHand[i] > 0 || problem.Fetchable[i]))];
         long step = usable.Aggregate(0L, (step, i) => Whole.Gcd(step, problem.Values[i]));
         if (step == 0)
         {
@@ -58,8 +58,8 @@ internal sealed class PartAlone(NoteProblem problem, long most)
         }
 
         int sums = (int)(goal.Amount / step);
-        Pieces smalls = new(problem, hand, [.. usable.Where(i => i < goal.Small)], step, sums, spares);
-        Pieces larges = new(problem, hand, [.. usable.Where(i => i >= goal.Small)], step, sums, spares);
+        Pieces smalls = new(problem, onHand, [.. usable.Where(i => i < goal.Small)], step, sums, spares);
+        Pieces larges = new(problem, onHand, [.. usable.Where(i => i >= goal.Small)], step, sums, spares);
         (int small, int large) chosen = spares || limit / step >= sums
             ? Best(goal, smalls, larges, step, sums)
             : WithinLimit(goal, smalls, larges, step, sums, limit / step);
@@ -68,7 +68,7 @@ internal sealed class PartAlone(NoteProblem problem, long most)
         larges.AddTo(taken, chosen.large);
         for (int i = 0; i < taken.Length; i++)
         {
-            Take(i, taken[i], counts, hand, ref limit);
+            Take(i, taken[i], counts, onHand, ref limit);
         }
     }
 
@@ -102,11 +102,11 @@ internal sealed class PartAlone(NoteProblem problem, long most)
 
     private long Short(NoteGoal goal, long small) => Math.Max(0, ((goal.AtLeast - small) * problem.Unit) - goal.RoundedBy);
 
-    private long Take(int value, long count, long[] counts, long[] hand, ref long limit)
+    private long Take(int value, long count, long[] counts, long[] onHand, ref long limit)
     {
-        long reused = Math.Min(hand[value], count);
+        long reused = Math.Min(onHand[value], count);
         counts[value] += count;
-        hand[value] -= reused;
+        onHand[value] -= reused;
         limit -= (count - reused) * problem.Values[value];
         return count;
     }

@@ -12,19 +12,19 @@ internal sealed class Pieces
     private readonly int[] floor;
 
     /// <param name="problem">Whose values are meant.</param>
-    /// <param name="hand">Value by value, how many are on hand.</param>
+    /// <param name="onHand">Value by value, how many are on hand.</param>
     /// <param name="usable">Which values count.</param>
     /// <param name="step">The units of one sum to the next; all values are multiples of it.</param>
     /// <param name="sums">The largest sum, in steps.</param>
     /// <param name="spares">Whether notes that can't be fetched are dear; otherwise it is those that have to be.</param>
-    public Pieces(NoteProblem problem, long[] hand, int[] usable, long step, int sums, bool spares)
+    public Pieces(NoteProblem problem, long[] onHand, int[] usable, long step, int sums, bool spares)
     {
         cost = new long[sums + 1];
         Array.Fill(cost, Never, 1, sums);
         foreach (int value in usable)
         {
             long worth = problem.Values[value] / step;
-            long left = Math.Min(hand[value], sums / worth);
+            long left = Math.Min(onHand[value], sums / worth);
             for (long count = 1; left > 0; count *= 2)
             {
                 long taken = Math.Min(count, left);
@@ -84,7 +84,7 @@ internal sealed class Pieces
         }
     }
 
-    // So many from hand, all or none.
+    // So many of those on hand, all or none.
     private void AddOnce(int value, int count, long worth, bool isDear)
     {
         bool[] taken = new bool[cost.Length];

@@ -70,7 +70,7 @@ internal sealed class ProblemMaker
         Int128 most = 0;
         for (int i = 0; i < top; i++)
         {
-            most += (Int128)problem.Values[i] * (problem.Fetchable[i] ? MostNotes : problem.Hand[i]);
+            most += (Int128)problem.Values[i] * (problem.Fetchable[i] ? MostNotes : problem.OnHand[i]);
         }
 
         return most;

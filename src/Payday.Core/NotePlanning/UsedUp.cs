@@ -33,16 +33,16 @@ internal sealed class UsedUp
     {
         Dictionary<UInt128, int> found = [];
         UInt128[] weights = Weights();
-        UInt128[] changes = [.. ways.Select(way => Key(way.Hand, weights))];
+        UInt128[] changes = [.. ways.Select(way => Key(way.OnHand, weights))];
         UsedUp next = new(problem, [], [], []);
         for (int state = 0; state < used.Count; state++)
         {
             UInt128 key = Key(used[state], weights);
             for (int way = 0; way < ways.Count; way++)
             {
-                if (Fits(used[state], ways[way].Hand))
+                if (Fits(used[state], ways[way].OnHand))
                 {
-                    next.Keep(found, key + changes[way], ranks[state].With(ways[way]), (state, way), used[state], ways[way].Hand);
+                    next.Keep(found, key + changes[way], ranks[state].With(ways[way]), (state, way), used[state], ways[way].OnHand);
                 }
             }
         }
@@ -86,7 +86,7 @@ internal sealed class UsedUp
     {
         for (int i = 0; i < before.Length; i++)
         {
-            if (before[i] + taken[i] > problem.Hand[i])
+            if (before[i] + taken[i] > problem.OnHand[i])
             {
                 return false;
             }
@@ -97,12 +97,12 @@ internal sealed class UsedUp
 
     private UInt128[] Weights()
     {
-        UInt128[] weights = new UInt128[problem.Hand.Length];
+        UInt128[] weights = new UInt128[problem.OnHand.Length];
         UInt128 weight = 1;
         for (int i = 0; i < weights.Length; i++)
         {
             weights[i] = weight;
-            weight *= (UInt128)(problem.Hand[i] + 1);
+            weight *= (UInt128)(problem.OnHand[i] + 1);
         }
 
         return weights;

@@ -47,7 +47,7 @@ internal abstract record NoteEvent(long First, long Last)
     public static IEnumerable<NoteEvent> Of(Book book) =>
     [
         .. book.Closed.Where(closed => closed.LastMovement >= closed.FirstMovement).Select(closed => new Closed(closed)),
-        .. FillPart.Of(book).Where(part => part.Marked?.Movement is not null).Select(part => new Filled(part, part.Marked!.Movement!.Value)),
+        .. FillPart.Done(book).Where(part => part.Marked?.Movement is not null).Select(part => new Filled(part, part.Marked!.Movement!.Value)),
         .. book.Weeks.StandingReturns.Where(back => back.LastMovement >= back.FirstMovement).Select(back => new Returned(back)),
         .. book.Weeks.StandingCounts.SelectMany(count => Of(book.Ledger, count)),
         .. book.Weeks.StandingMoves.SelectMany(move => Of(book.Ledger, move.FirstMovement, move.LastMovement, move.Notes)),

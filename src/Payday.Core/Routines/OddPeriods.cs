@@ -31,7 +31,7 @@ public sealed class OddPeriods
         fillDays = plan.Period.FillDays(household.Settings.FillDay);
     }
 
-    /// <summary>Everything that is different, what needs a hand first; empty for a payday like others.</summary>
+    /// <summary>Everything that is different, what needs doing first; empty for a payday like others.</summary>
     public static ImmutableArray<OddPeriod> Of(RoutinePlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);

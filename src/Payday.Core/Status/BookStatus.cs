@@ -24,6 +24,9 @@ public sealed record BookStatus(
     Money OwedBack,
     int OpenDifferences)
 {
+    /// <summary>When the account was last held against the bank, and what came of it; null where it never was.</summary>
+    public BankAgreement? Bank { get; init; }
+
     /// <summary>
     /// Whether something is to be done now: a payday, a count, today's fills, or owed-back cash. An open difference can wait.
     /// </summary>
@@ -44,6 +47,9 @@ public sealed record BookStatus(
             Money.Sum(
                 book.Ledger.Balances.PurposesIn(Place.Cash).Where(purpose => purpose.Purpose.Kind == PurposeKind.OwedBack).Select(purpose => purpose.Amount),
                 book.Household.Currency),
-            Differences.Open(book).Length);
+            Differences.Open(book).Length)
+        {
+            Bank = book.Weeks.StandingReconciliations.LastOrDefault() is { } last ? new BankAgreement(last.Date, last.Difference) : null,
+        };
     }
 }

@@ -28,8 +28,9 @@ public abstract record BookEntry
     public sealed record Purchase(long Number) : BookEntry;
 
     /// <summary>A cash return.</summary>
+    /// <param name="Number">Its number.</param>
     /// <param name="Date">The day on which the cash was at the bank.</param>
-    public sealed record Return(LocalDate Date) : BookEntry;
+    public sealed record Return(long Number, LocalDate Date) : BookEntry;
 
     /// <summary>That the difference of a count was cleared up.</summary>
     /// <param name="Number">The number of the count.</param>
@@ -39,6 +40,11 @@ public abstract record BookEntry
     /// <summary>A closed payday.</summary>
     /// <param name="Date">Its date.</param>
     public sealed record Payday(LocalDate Date) : BookEntry;
+
+    /// <summary>A reconciliation of the account with the bank.</summary>
+    /// <param name="Number">Its number.</param>
+    /// <param name="Date">The day of the bank's balance.</param>
+    public sealed record Reconciliation(long Number, LocalDate Date) : BookEntry;
 
     /// <summary>A movement of the ledger that belongs to nothing else.</summary>
     /// <param name="Number">Its number.</param>
@@ -62,7 +68,7 @@ public abstract record BookEntry
         WeekRecords weeks = book.Weeks;
         if (weeks.StandingReturns.FirstOrDefault(back => back.FirstMovement <= movement && movement <= back.LastMovement) is { } back)
         {
-            return back.Payday is { } payday ? new Payday(payday) : new Return(back.Date);
+            return back.Payday is { } payday ? new Payday(payday) : new Return(back.Number, back.Date);
         }
 
         if (weeks.Settled.FirstOrDefault(settled => settled.Movement == movement) is { } settled)
@@ -96,6 +102,8 @@ public abstract record BookEntry
     internal static Moved Of(Move move) => new(move.Number, move.Date);
 
     internal static Entered Of(AccountEntry entry) => new(entry.Number, entry.Date, entry.Counted is not null);
+
+    internal static Reconciliation Of(Books.Reconciliation one) => new(one.Number, one.Date);
 
     internal static Count Of(Book book, WeekCount count) => new(count.PotId, PotName(book, count.PotId), count.Date);
 

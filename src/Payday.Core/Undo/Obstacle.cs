@@ -116,6 +116,24 @@ public abstract record Obstacle : Fault
     /// <param name="Needed">What the refund gave back.</param>
     public sealed record RefundSpent(BookEntry.Purchase Refund, string Pot, Money Needed) : Obstacle;
 
+    /// <summary>The bank has shown it: a reconciliation says so.</summary>
+    /// <param name="What">What is to be taken back.</param>
+    /// <param name="Reconciliation">The reconciliation.</param>
+    public sealed record AtBank(BookEntry What, BookEntry.Reconciliation Reconciliation) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Reconciliation;
+    }
+
+    /// <summary>A later reconciliation came after the one that is to be taken back.</summary>
+    /// <param name="Reconciliation">The one that is to be taken back.</param>
+    /// <param name="Later">The later one.</param>
+    public sealed record ReconciledSince(BookEntry.Reconciliation Reconciliation, BookEntry.Reconciliation Later) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Later;
+    }
+
     /// <summary>The difference of the count was cleared up since.</summary>
     /// <param name="Difference">That it was.</param>
     public sealed record DifferenceCleared(BookEntry.Difference Difference) : Obstacle

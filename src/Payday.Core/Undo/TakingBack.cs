@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.BankLines;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Faults;
@@ -105,6 +106,11 @@ internal sealed class TakingBack
         if (Book.Weeks.StandingEntries.LastOrDefault(entry => entry.Counted is not null && Array.Exists(all, movement => movement.Number < entry.FirstMovement && IsLoose(movement))) is { } loose)
         {
             return new Obstacle.LooseCounted(what, BookEntry.Of(loose));
+        }
+
+        if (AccountLines.Seen(Book, movements) is { } reconciled)
+        {
+            return new Obstacle.AtBank(what, BookEntry.Of(reconciled));
         }
 
         return TookIt(Book, all) is { } owner

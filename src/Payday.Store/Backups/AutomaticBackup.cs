@@ -12,10 +12,10 @@ internal static class AutomaticBackup
     /// <summary>Makes a backup in the data folder, and in the second place where one was named.</summary>
     /// <param name="folder">The store.</param>
     /// <param name="upTo">How far the journal is copied.</param>
-    /// <returns>What could not be done, a sentence each.</returns>
-    public static ImmutableArray<string> Make(StoreFolder folder, JournalPlace upTo)
+    /// <returns>What could not be done.</returns>
+    public static ImmutableArray<StoreFault> Make(StoreFolder folder, JournalPlace upTo)
     {
-        var warnings = ImmutableArray.CreateBuilder<string>();
+        var warnings = ImmutableArray.CreateBuilder<StoreFault>();
         Try(warnings, folder.Backups, () =>
         {
             JournalScan journal = JournalScan.Read(folder.Journal, upTo.Offset);
@@ -62,7 +62,7 @@ internal static class AutomaticBackup
         && last.Number <= journal.Lines.Length
         && journal.Lines[(int)last.Number - 1].Sha == last.Sha;
 
-    private static void Try(ImmutableArray<string>.Builder warnings, string into, Action work)
+    private static void Try(ImmutableArray<StoreFault>.Builder warnings, string into, Action work)
     {
         try
         {
@@ -70,11 +70,11 @@ internal static class AutomaticBackup
         }
         catch (StoreException fault)
         {
-            warnings.Add(fault.Message);
+            warnings.Add(fault.Fault);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            warnings.Add(BackupFaults.Sentence(into, fault));
+            warnings.Add(new BackupFault.NotWritten(into, Troubles.Of(fault)));
         }
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.IO.Compression;
 using Payday.Store.Files;
 using Payday.Store.Folders;
@@ -43,8 +42,8 @@ internal static class BackupFiles
         if (!journal.IsWhole || journal.Last is not { } last)
         {
             throw new StoreException(journal.Length == 0
-                ? $"There is nothing in {folder.Path} to back up yet."
-                : $"{folder.Journal} is damaged after {journal.Last?.ToString() ?? "nothing"}, so no backup was made. Run payday check.");
+                ? new BackupFault.NothingYet(folder.Path)
+                : new BackupFault.JournalDamaged(folder.Journal, journal.Last?.Mark));
         }
 
         if (List(into).FirstOrDefault(file => !file.IsOfAnother(last.Book)) is { } newest
@@ -60,7 +59,7 @@ internal static class BackupFiles
             Pack(journal, unfinished);
             if (TryRead(unfinished)?.Last?.Sha != last.Sha)
             {
-                throw new StoreException($"What was written to {into} is not what comes back from there, so there is no backup. Check that disk.");
+                throw new StoreException(new BackupFault.ComesBackDifferent(into));
             }
 
             File.Move(unfinished, made.Path, overwrite: false);
@@ -86,18 +85,18 @@ internal static class BackupFiles
         FileFacts facts = FileFacts.Behind(path);
         if (!StrangeFiles.IsFile(facts.Kind))
         {
-            return new BackupReading.Unfit($"is {FileNouns.Of(facts.Kind)}, not a backup");
+            return new BackupReading.Unfit(new BackupUnfit.NoFile(facts.Kind));
         }
 
         try
         {
             return Unpacked(path) is { } bytes
-                ? JournalScan.Of(bytes) is { IsWhole: true, Last: not null } scan ? new BackupReading.Sound(scan) : new BackupReading.Unfit("is damaged")
-                : new BackupReading.Unfit(string.Create(CultureInfo.InvariantCulture, $"unpacks to more than {JournalScan.MostBytes / 1e6:#,0} MB or to lines longer than any of a journal, so it is no backup"));
+                ? JournalScan.Of(bytes) is { IsWhole: true, Last: not null } scan ? new BackupReading.Sound(scan) : new BackupReading.Unfit(new BackupUnfit.Damaged())
+                : new BackupReading.Unfit(new BackupUnfit.TooLarge(JournalScan.MostBytes));
         }
         catch (Exception fault) when (fault is InvalidDataException or IOException or UnauthorizedAccessException)
         {
-            return new BackupReading.Unfit(facts.IsNothing ? "is not there" : "is damaged");
+            return new BackupReading.Unfit(facts.IsNothing ? new BackupUnfit.NotThere() : new BackupUnfit.Damaged());
         }
     }
 

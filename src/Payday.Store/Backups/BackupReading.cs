@@ -14,6 +14,6 @@ internal abstract record BackupReading
     public sealed record Sound(JournalScan Journal) : BackupReading;
 
     /// <summary>It is none.</summary>
-    /// <param name="What">What is wrong with it, said of the file: <c>is damaged</c>.</param>
-    public sealed record Unfit(string What) : BackupReading;
+    /// <param name="Why">Why.</param>
+    public sealed record Unfit(BackupUnfit Why) : BackupReading;
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Store.Files;
 using Payday.Store.Folders;
 using Payday.Store.Journals;
 
@@ -13,16 +14,16 @@ namespace Payday.Store.Backups;
 internal sealed class BackupWork(StoreFolder folder)
 {
     private readonly Lock gate = new();
-    private readonly List<string> warnings = [];
+    private readonly List<StoreFault> warnings = [];
     private JournalPlace? wanted;
     private Task? running;
 
-    /// <summary>Takes what could not be done and was not told yet, a sentence each.</summary>
-    public ImmutableArray<string> TakeWarnings()
+    /// <summary>Takes what could not be done and was not told yet.</summary>
+    public ImmutableArray<StoreFault> TakeWarnings()
     {
         lock (gate)
         {
-            ImmutableArray<string> taken = [.. warnings];
+            ImmutableArray<StoreFault> taken = [.. warnings];
             warnings.Clear();
             return taken;
         }
@@ -56,7 +57,7 @@ internal sealed class BackupWork(StoreFolder folder)
     {
         while (Next() is { } place)
         {
-            ImmutableArray<string> told = AutomaticBackup.Make(folder, place);
+            ImmutableArray<StoreFault> told = AutomaticBackup.Make(folder, place);
             lock (gate)
             {
                 warnings.AddRange(told);

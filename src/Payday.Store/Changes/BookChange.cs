@@ -75,7 +75,7 @@ internal sealed record BookChange
     {
         int stored = before.Movements.Count;
         return after.Movements.Count >= stored && (stored == 0 || after.Movements[stored - 1] == before.Movements[stored - 1])
-            ? [.. after.Movements.Skip(stored)]
+            ? [.. after.Since(before)]
             : throw new ArgumentException("The ledger doesn't go on from the one that is stored.", nameof(after));
     }
 }

@@ -34,13 +34,13 @@ internal static partial class FilePermissions
         || (FileFacts.Of(path).Owner is not { } owner || owner == User()) && (File.GetUnixFileMode(path) & UnixFileMode.UserRead) != 0;
 
     /// <summary>Takes them from the others.</summary>
-    /// <returns>What was done, a sentence each.</returns>
-    public static IEnumerable<string> Close(StoreFolder folder)
+    /// <returns>What was done.</returns>
+    public static IEnumerable<StoreFault> Close(StoreFolder folder)
     {
         foreach (string path in Loose(folder).Where(CanClose))
         {
             Close(path);
-            yield return $"{path} is now readable by you alone.";
+            yield return new FolderDoubt.ClosedToOthers(path);
         }
     }
 

@@ -1,13 +1,14 @@
 using System.Collections.Immutable;
+using Payday.Store.Files;
 using Payday.Store.Folders;
 
 namespace Payday.Store.Checks;
 
-/// <summary>What about a folder may harm what is stored there, although it can be used: told at each opening, a sentence or two each.</summary>
+/// <summary>What about a folder may harm what is stored there, although it can be used: told at each opening.</summary>
 internal static class FolderDoubts
 {
     /// <summary>The doubts; none where the system gives no answer, as they are advice and stand in nobody's way.</summary>
-    public static ImmutableArray<string> Of(StoreFolder folder)
+    public static ImmutableArray<StoreFault> Of(StoreFolder folder)
     {
         try
         {
@@ -19,19 +20,19 @@ internal static class FolderDoubts
         }
     }
 
-    private static IEnumerable<string> Eyes(StoreFolder folder) => FilePermissions.IsOpen(folder.Path)
-        ? [$"Other users of this machine can look into {folder.Path}. Close it to them with payday check --mend."]
+    private static IEnumerable<StoreFault> Eyes(StoreFolder folder) => FilePermissions.IsOpen(folder.Path)
+        ? [new FolderDoubt.OpenToOthers(folder.Path)]
         : [];
 
-    private static IEnumerable<string> Machines(StoreFolder folder) => SharedDrive.KindOf(folder.Path) is { } kind
-        ? [$"{folder.Path} is on a drive that other machines can reach ({kind}). Payday can't be sure to see another machine that has it open: use it from one machine at a time, or choose a folder on a local disk with --data."]
+    private static IEnumerable<StoreFault> Machines(StoreFolder folder) => SharedDrive.KindOf(folder.Path) is { } kind
+        ? [new FolderDoubt.OnSharedDrive(folder.Path, kind)]
         : [];
 
-    private static IEnumerable<string> Copies(StoreFolder folder)
+    private static IEnumerable<StoreFault> Copies(StoreFolder folder)
     {
         string[] foreign = [.. ForeignCopies.In(folder)];
         return foreign.Length == 0
             ? []
-            : [$"{folder.Path} has copies of its files that Payday did not make: {string.Join(", ", foreign)}. If you did not either, the folder is synced between machines, and what was entered on another one may be in them alone. Stop that syncing, put such a copy as payday.journal or payday.db into an empty folder to look at it with --data, then move it away."];
+            : [new FolderDoubt.HasForeignCopies(folder.Path, [.. foreign])];
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
@@ -11,8 +10,6 @@ namespace Payday.Store.Checks;
 /// <summary>Holds the slips of closed paydays against the notes in the pots and the movements of the ledger.</summary>
 internal static class SlipCheck
 {
-    private const string Mend = "Reopen that payday or correct the pots by a count.";
-
     /// <summary>What doesn't agree.</summary>
     public static IEnumerable<Finding> Of(Book book) => book.Closed.SelectMany(closed =>
         IsRange(book, closed) ? OfTotals(book, closed).Concat(OfPots(book, closed)) : [NoRange(closed)]);
@@ -21,10 +18,7 @@ internal static class SlipCheck
         closed.FirstMovement >= 1 && closed.FirstMovement <= closed.LastMovement + 1 && closed.LastMovement <= book.Ledger.Movements.Count;
 
     private static Finding NoRange(ClosedPayday closed) => new(
-        "slips",
-        $"The payday of {Date(closed)} names movements {closed.FirstMovement} to {closed.LastMovement}, which are none.",
-        Date(closed),
-        "Go back to a backup with payday restore.");
+        CheckPart.Slips, new CheckFault.NoSuchMovements(closed.Payday, closed.FirstMovement, closed.LastMovement), Since(closed), new Remedy.GoBack());
 
     private static IEnumerable<Finding> OfTotals(Book book, ClosedPayday closed)
     {
@@ -34,11 +28,7 @@ internal static class SlipCheck
         Money pots = Money.Sum(closed.Parts.Select(part => part.Notes.Worth(currency)), currency);
         if (slip != pots)
         {
-            yield return new Finding(
-                "slips",
-                $"The slip of {Date(closed)} and the notes used again come to {slip.ToString(style)}, but {pots.ToString(style)} went into the pots.",
-                Date(closed),
-                Mend);
+            yield return new Finding(CheckPart.Slips, new CheckFault.SlipDiffers(closed.Payday, slip, pots, style), Since(closed), new Remedy.ReopenOrCount());
         }
     }
 
@@ -56,10 +46,7 @@ internal static class SlipCheck
             if (onSheet != inLedger)
             {
                 yield return new Finding(
-                    "slips",
-                    $"The filling sheet of {Date(closed)} puts {onSheet.ToString(style)} into {Name(book, pot)}, but the ledger moved {inLedger.ToString(style)} there.",
-                    Date(closed),
-                    Mend);
+                    CheckPart.Slips, new CheckFault.SheetDiffers(closed.Payday, Name(book, pot), onSheet, inLedger, style), Since(closed), new Remedy.ReopenOrCount());
             }
         }
     }
@@ -82,5 +69,5 @@ internal static class SlipCheck
 
     private static string Name(Book book, PotId id) => book.Household.Pots.FirstOrDefault(pot => pot.Id == id)?.Name ?? id.Text;
 
-    private static string Date(ClosedPayday closed) => LocalDatePattern.Iso.Format(closed.Payday);
+    private static FindingSince.Payday Since(ClosedPayday closed) => new(closed.Payday);
 }

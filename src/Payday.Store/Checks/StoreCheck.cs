@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Payday.Core.Books;
 using Payday.Store.Backups;
 using Payday.Store.Contents;
@@ -16,7 +15,7 @@ namespace Payday.Store.Checks;
 /// <summary>Looks at all of a store: the chain of the journal, the database against it, the ledger, the slips, the backups, who may read the files.</summary>
 public static class StoreCheck
 {
-    private const string Choose = "See what there is with payday restore, and choose.";
+    private static Remedy Choose => new Remedy.Choose();
 
     /// <summary>Checks a folder and changes nothing.</summary>
     /// <exception cref="StoreException">Another process has it open, it is of a newer version, or the system is in the way.</exception>
@@ -31,17 +30,17 @@ public static class StoreCheck
     }
 
     /// <summary>Mends what can be mended, also what opening would not see, and takes the files from others' eyes.</summary>
-    /// <returns>What was done, a sentence each.</returns>
+    /// <returns>What was done.</returns>
     /// <exception cref="StoreException">It can't be mended without a person's choice.</exception>
-    public static ImmutableArray<string> Mend(StoreFolder folder)
+    public static ImmutableArray<StoreFault> Mend(StoreFolder folder)
     {
         ArgumentNullException.ThrowIfNull(folder);
-        return StoreFaults.Explained<ImmutableArray<string>>(folder, StoreAction.Write, () =>
+        return StoreFaults.Explained<ImmutableArray<StoreFault>>(folder, StoreAction.Write, () =>
         {
             using FolderLock taken = FolderLock.Take(folder);
 
             // First, as that can be done whatever is in the files.
-            ImmutableArray<string> closed = [.. FilePermissions.Close(folder)];
+            ImmutableArray<StoreFault> closed = [.. FilePermissions.Close(folder)];
             using StoreFiles files = StoreFiles.Mended(folder);
 
             // Last: until the rest agrees, it may know what nothing else does.
@@ -55,24 +54,22 @@ public static class StoreCheck
         JournalScan journal = JournalScan.Read(folder.Journal);
         DatabaseState database = DatabaseState.Read(folder);
         ImmutableArray<BackupFile> backups = BackupFiles.List(folder.Backups);
-        (BackupFile File, string What)[] broken = [.. backups
+        (BackupFile File, BackupUnfit Why)[] broken = [.. backups
             .Select(file => (file, BackupFiles.Read(file.Path) as BackupReading.Unfit))
             .Where(pair => pair.Item2 is not null)
-            .Select(pair => (pair.file, pair.Item2!.What))];
+            .Select(pair => (pair.file, pair.Item2!.Why))];
         BookContent? content = (database as DatabaseState.Sound)?.Content ?? ContentOf(journal);
         var findings = ImmutableArray.CreateBuilder<Finding>();
         Book? book = content is null ? null : OfBook(folder, content, findings);
-        findings.AddRange(broken.Select(pair => new Finding("backups", $"{pair.File.Path} {pair.What}.", "", "Make a new one with payday backup; delete this one when you like.")));
+        findings.AddRange(broken.Select(pair => new Finding(CheckPart.Backups, new CheckFault.NoBackup(pair.File.Path, pair.Why), null, new Remedy.MakeBackup())));
         findings.AddRange(FilePermissions.Loose(folder).Select(path => new Finding(
-            "files", $"{path} can be read by other users of this machine.", "", FilePermissions.CanClose(path)
-                ? "Close it to them with payday check --mend."
-                : "Payday may not close it to them, for it is not yours to change; the one it belongs to can.")));
+            CheckPart.Files, new CheckFault.OpenToOthers(path), null, FilePermissions.CanClose(path) ? new Remedy.Close() : new Remedy.NotYours())));
 
         // At last, as deciding what can be mended takes what the database lacks into its content.
         StoreException? refusal = Refusal(folder, journal, database);
         bool canMend = refusal is null;
         Finding[] files = [.. OfJournal(folder, journal, database, canMend), .. OfDatabase(folder, journal, database, canMend), .. OfSnapshot(folder, journal, canMend)];
-        findings.InsertRange(0, canMend || files.Length > 0 ? files : [new Finding("database", refusal!.Message, "", Choose)]);
+        findings.InsertRange(0, canMend || files.Length > 0 ? files : [new Finding(CheckPart.Database, refusal!.Fault, null, Choose)]);
         return new CheckReport(
             journal.Last?.Number ?? 0, book?.Ledger.Movements.Count ?? 0, book?.Closed.Length ?? 0, backups.Length - broken.Length, findings.ToImmutable());
     }
@@ -97,35 +94,32 @@ public static class StoreCheck
 
     private static IEnumerable<Finding> OfJournal(StoreFolder folder, JournalScan journal, DatabaseState database, bool canMend)
     {
-        string since = journal.Last?.ToString() ?? "its beginning";
-        string then = canMend ? MendFrom(folder, "database") : Choose;
+        FindingSince since = journal.Last is { } last ? new FindingSince.Change(last.Mark) : new FindingSince.Beginning();
+        Remedy then = canMend ? MendFrom(folder, CheckPart.Database) : Choose;
         if (!journal.IsWhole)
         {
-            yield return new Finding("journal", $"{folder.Journal} is damaged: its last {Bytes(journal.Length - journal.SoundLength)} can't be relied on.", since, then);
+            yield return new Finding(CheckPart.Journal, new CheckFault.JournalEndDamaged(folder.Journal, journal.Length - journal.SoundLength), since, then);
         }
         else if (journal.Last is null && database is DatabaseState.Sound { Content.Count: > 0 })
         {
-            yield return new Finding("journal", $"{folder.Journal} is missing.", "", then);
+            yield return new Finding(CheckPart.Journal, new CheckFault.JournalMissing(folder.Journal), null, then);
         }
         else if (database is DatabaseState.Sound { Version: >= Schema.FirstWithJournal } sound && journal.Last?.Sha != sound.Last?.Sha)
         {
-            yield return new Finding("journal", $"{folder.Journal} ends with {journal.Last?.ToString() ?? "nothing"}, the database with {sound.Last?.ToString() ?? "nothing"}.", since, then);
+            yield return new Finding(CheckPart.Journal, new CheckFault.EndsDiffer(folder.Journal, journal.Last?.Mark, sound.Last?.Mark), since, then);
         }
         else if (Wrong(journal) is { } wrong)
         {
-            yield return new Finding("journal", wrong, since, "Keep a copy of the folder; the database is what counts until this is understood.");
+            yield return new Finding(CheckPart.Journal, wrong, since, new Remedy.KeepCopy());
         }
     }
 
-    private static string MendFrom(StoreFolder folder, string other) =>
-        $"It can be made good from the {other} with payday check --mend; what is damaged is kept in {folder.Aside}.";
-
-    private static string Bytes(long count) => count == 1 ? "byte" : string.Create(CultureInfo.InvariantCulture, $"{count:#,0} bytes");
+    private static Remedy MendFrom(StoreFolder folder, CheckPart other) => new Remedy.Mend(other, folder.Aside);
 
     private static BookContent? ContentOf(JournalScan journal) =>
         journal is { IsWhole: true, Last: not null } && Wrong(journal) is null ? journal.Content() : null;
 
-    private static string? Wrong(JournalScan journal)
+    private static JournalFault? Wrong(JournalScan journal)
     {
         try
         {
@@ -134,23 +128,20 @@ public static class StoreCheck
         }
         catch (Exception fault) when (StoreFaults.IsDamage(fault))
         {
-            return fault.Message;
+            return new JournalFault.ComesToSomethingElse((fault as JournalLineException)?.Line);
         }
     }
 
     private static IEnumerable<Finding> OfDatabase(StoreFolder folder, JournalScan journal, DatabaseState database, bool canMend) => database switch
     {
-        DatabaseState.Damaged damaged => [new Finding("database", damaged.Reason, "", canMend ? MendFrom(folder, "journal") : Choose)],
-        DatabaseState.Missing when journal.Last is not null => [new Finding("database", $"{folder.Database} is missing.", "", canMend ? MendFrom(folder, "journal") : Choose)],
+        DatabaseState.Damaged damaged => [new Finding(CheckPart.Database, damaged.Fault, null, canMend ? MendFrom(folder, CheckPart.Journal) : Choose)],
+        DatabaseState.Missing when journal.Last is not null => [new Finding(CheckPart.Database, new DatabaseFault.Missing(folder.Database), null, canMend ? MendFrom(folder, CheckPart.Journal) : Choose)],
         _ => [],
     };
 
     private static IEnumerable<Finding> OfSnapshot(StoreFolder folder, JournalScan journal, bool canMend) => SnapshotCheck.Differing(folder, journal) is { } line
         ? [new Finding(
-            "snapshot",
-            $"{folder.Snapshot} is not what the journal came to.",
-            line.ToString(),
-            canMend ? "Have it made anew with payday check --mend; journal and database are what counts." : Choose)]
+            CheckPart.Snapshot, new CheckFault.SnapshotDiffers(folder.Snapshot), new FindingSince.Change(line.Mark), canMend ? new Remedy.MakeAnew() : Choose)]
         : [];
 
     private static Book? OfBook(StoreFolder folder, BookContent content, ImmutableArray<Finding>.Builder findings)
@@ -163,7 +154,7 @@ public static class StoreCheck
         }
         catch (Exception fault) when (StoreFaults.IsDamage(fault) || fault is StoreException)
         {
-            findings.Add(new Finding("ledger", fault is StoreException ? fault.Message : "What is stored doesn't make a book.", "", "Go back to a backup with payday restore."));
+            findings.Add(new Finding(CheckPart.Ledger, fault is StoreException known ? known.Fault : new CheckFault.NoBook(), null, new Remedy.GoBack()));
             return null;
         }
     }

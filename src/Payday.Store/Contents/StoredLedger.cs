@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
-using Payday.Store.Texts;
 using Payday.Store.Files;
 using Payday.Store.Folders;
 
@@ -37,9 +36,8 @@ internal static class StoredLedger
         Ledger ledger = Ledger.Of(household.Currency, movements);
         return LedgerCheck.Damage(ledger.Balances).FirstOrDefault() is not { } fault
             ? ledger
-            : throw new StoreException($"The ledger in {folder.Path} doesn't add up: {LedgerTexts.Of(fault, household.Settings.Numbers)} Nothing was changed; keep a copy of the folder, then put back a copy from before.");
+            : throw new StoreException(new LedgerDamage.DoesNotAddUp(folder.Path, fault, household.Settings.Numbers));
     }
 
-    private static StoreException Missing(StoreFolder folder, int number) =>
-        new($"Movement {number} is missing from the ledger in {folder.Path}. Nothing was changed; keep a copy of the folder, then put back a copy from before.");
+    private static StoreException Missing(StoreFolder folder, int number) => new(new LedgerDamage.MovementMissing(folder.Path, number));
 }

@@ -181,7 +181,7 @@ internal sealed class BookDatabase : IDisposable
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            throw new StoreException($"The disk that holds {folder.Path} failed while it stored what you entered. Close Payday, open it again and look whether it is there.", fault);
+            throw new StoreException(new FolderFault.DiskFailedAmid(folder.Path), fault);
         }
         finally
         {

@@ -53,15 +53,12 @@ internal static class DatabaseCheck
     }
 
     /// <summary>That the database is a sound one, but not of this program.</summary>
-    public static StoreException NotOurs(StoreFolder folder) =>
-        new($"{folder.Database} was not written by Payday. Nothing was changed; move it elsewhere, or choose another folder with --data.") { IsDamage = true };
+    public static StoreException NotOurs(StoreFolder folder) => new(new DatabaseFault.NotOurs(folder.Database));
 
     /// <summary>That the data file is gone.</summary>
-    public static StoreException Missing(StoreFolder folder) =>
-        new($"{folder.Database} is missing, but other files of its store are there. Put it back from a copy, or choose another folder with --data.") { IsDamage = true };
+    public static StoreException Missing(StoreFolder folder) => new(new DatabaseFault.Gone(folder.Database));
 
-    private static StoreException Cut(StoreFolder folder) =>
-        new($"{folder.Database} is damaged: its end is missing. Nothing was changed; keep a copy of the folder, then put back a copy from before.") { IsDamage = true };
+    private static StoreException Cut(StoreFolder folder) => new(new DatabaseFault.Cut(folder.Database));
 
     private static byte[] FirstPage(string path)
     {

@@ -59,7 +59,7 @@ internal static class Schema
 
         if (version.AsInt32 > StoreVersion.Current)
         {
-            throw new StoreException($"{folder.Path} was written by a newer Payday. Nothing was changed; use that version, or another folder with --data.");
+            throw new StoreException(new FolderFault.Newer(folder.Path));
         }
 
         return version.AsInt32;

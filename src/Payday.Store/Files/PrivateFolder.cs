@@ -10,9 +10,7 @@ internal static class PrivateFolder
     {
         if (FileFacts.Of(path).Kind is var kind && !Directory.Exists(path) && kind is not (FileKind.None or FileKind.Blocked or FileKind.Unknown or FileKind.Closed))
         {
-            throw new StoreException(kind == FileKind.Link
-                ? $"{path} is a link to something that is not there. Move it away, then try again."
-                : $"{path} is {FileNouns.Of(kind)}, not a folder. Move it away, then try again.");
+            throw new StoreException(kind == FileKind.Link ? new PlaceFault.LinkToNothing(path) : new PlaceFault.NoFolder(path, kind));
         }
 
         string[] missing = [.. Missing(path)];

@@ -6,8 +6,6 @@ namespace Payday.Store.Folders;
 /// <summary>Finds the data folder where none is named, and never makes do with another, such as the current one.</summary>
 internal static partial class DefaultPlace
 {
-    private const string Or = "name a folder with --data.";
-
     /// <summary>The folder; it need not be there yet.</summary>
     /// <exception cref="StoreException">The environment names no place that can be used.</exception>
     public static StoreFolder Find()
@@ -19,7 +17,7 @@ internal static partial class DefaultPlace
             // Run with another's environment, as sudo may do, it would leave files there that their owner can't open.
             if (!OperatingSystem.IsWindows() && FileFacts.Behind(path).Owner is { } owner && owner != CurrentUser())
             {
-                throw new StoreException($"{path} belongs to another user of this machine, so it is left alone. Run Payday as that user, or {Or}");
+                throw new StoreException(new DefaultPlaceFault.OfAnotherUser(path));
             }
         }
 
@@ -43,18 +41,14 @@ internal static partial class DefaultPlace
         string? home = OperatingSystem.IsWindows()
             ? Environment.GetFolderPath(Environment.SpecialFolder.UserProfile)
             : Environment.GetEnvironmentVariable(variable);
-        return string.IsNullOrEmpty(home) ? throw new StoreException($"{variable} is not set, so there is no place for your data. Set it, or {Or}")
-            : !Path.IsPathFullyQualified(home) ? throw new StoreException($"{variable} is {home}, which is no full path. Set it right, or {Or}")
+        return string.IsNullOrEmpty(home) ? throw new StoreException(new DefaultPlaceFault.NotSet(variable))
+            : !Path.IsPathFullyQualified(home) ? throw new StoreException(new DefaultPlaceFault.NoFullPath(variable, home))
             : Usable(variable, home);
     }
 
-    private static string Usable(string variable, string path) => FileFacts.Behind(path).Kind switch
-    {
-        FileKind.Folder => path,
-        FileKind.None => throw new StoreException($"{variable} is {path}, which is not there. Set it right, or {Or}"),
-        FileKind.Closed => throw new StoreException($"{variable} is {path}, which you may not look into. Change its permissions, or {Or}"),
-        _ => throw new StoreException($"{variable} is {path}, which is no folder. Set it right, or {Or}"),
-    };
+    private static string Usable(string variable, string path) => FileFacts.Behind(path).Kind is var kind && kind == FileKind.Folder
+        ? path
+        : throw new StoreException(new DefaultPlaceFault.NotUsable(variable, path, kind));
 
     [LibraryImport("libc", EntryPoint = "geteuid")]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]

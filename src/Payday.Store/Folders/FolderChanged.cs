@@ -12,9 +12,5 @@ internal static class FolderChanged
     /// <summary>The refusal.</summary>
     /// <param name="path">The file that is another one.</param>
     /// <param name="isWritten">Whether this was seen only after the change was written, so that it may be in one of the files.</param>
-    public static StoreException Fault(string path, bool isWritten) => new(
-        $"{path} is not the file any more that Payday has open: another program, such as one that syncs the folder, has replaced, changed or deleted it. "
-        + (isWritten
-            ? "Close Payday, open it again, and look whether what you entered is there."
-            : "What you entered is not stored; close Payday, open it again, and look at what is there."));
+    public static StoreException Fault(string path, bool isWritten) => new(new FolderFault.Replaced(path, isWritten));
 }

@@ -29,7 +29,7 @@ internal sealed class FolderLock : IDisposable
         FileStream? stream = TryLock(folder.Lock);
         if (stream is null)
         {
-            throw new StoreException($"Another Payday has {folder.Path} open ({Holder(folder)}). Close it there and try again.") { IsTaken = true };
+            throw new StoreException(new FolderFault.Taken(folder.Path, Holder(folder)));
         }
 
         try
@@ -106,7 +106,7 @@ internal sealed class FolderLock : IDisposable
         using FileStream? second = TryLock(folder.Lock);
         if (second is not null)
         {
-            throw new StoreException($"Files in {folder.Path} can't be locked, so two programs could write there at once. Nothing was changed; choose a folder on a local disk with --data.");
+            throw new StoreException(new FolderFault.NoLocks(folder.Path));
         }
     }
 

@@ -2,7 +2,7 @@ using Payday.Store.Files;
 
 namespace Payday.Store.Folders;
 
-/// <summary>Turns what the system and the database throw into a plain sentence, and what to do, for the person.</summary>
+/// <summary>Turns what the system and the database throw into a case of the store's own.</summary>
 internal static class StoreFaults
 {
     /// <summary>Does the work; a fault of disk or database comes out as a <see cref="StoreException"/>.</summary>
@@ -15,77 +15,41 @@ internal static class StoreFaults
         {
             return work();
         }
-        catch (Exception fault) when (Sentence(folder, action, fault) is { } sentence)
+        catch (Exception fault) when (fault is not StoreException)
         {
-            throw new StoreException(sentence, fault);
+            throw new StoreException(Of(folder, action, fault), fault);
         }
     }
 
-    /// <summary>What to tell the person; null where the fault is explained already.</summary>
-    public static string? Sentence(StoreFolder folder, StoreAction action, Exception fault) => fault switch
-    {
-        StoreException => null,
-        UnauthorizedAccessException =>
-            $"Payday may not {Verb(action)} in {folder.Path}. Nothing was changed; change the permissions of the folder and its files, or choose another folder with --data.",
-        PathTooLongException or DirectoryNotFoundException =>
-            $"{folder.Path} can't be made a folder. Choose another with --data.",
-        EndOfStreamException => Damaged(folder),
-        IOException io => OfDisk(folder, action, io),
-        _ when action == StoreAction.Write =>
-            $"What you entered could not be stored in {folder.Path}. Nothing was changed; close Payday, open it again and look before you enter it once more.",
-
-        // What is read comes from a file, and a damaged one makes the database trip in any way there is.
-        _ => Damaged(folder),
-    };
-
-    /// <summary>That the database is damaged.</summary>
-    public static string Damaged(StoreFolder folder) =>
-        $"{folder.Database} is damaged. Nothing was changed; keep a copy of the folder, then put back a copy from before.";
-
-    /// <summary>The same, to be thrown.</summary>
-    public static StoreException Damage(StoreFolder folder) => new(Damaged(folder)) { IsDamage = true };
+    /// <summary>That the database is damaged, to be thrown.</summary>
+    public static StoreException Damage(StoreFolder folder) => new(Damaged(folder));
 
     /// <summary>Whether a fault met in reading a database means that the database is damaged, and not that the system is in the way.</summary>
     public static bool IsDamage(Exception fault) => fault switch
     {
-        StoreException store => store.IsDamage,
+        StoreException store => store.Fault.IsDamage,
         EndOfStreamException => true,
         UnauthorizedAccessException or IOException or OutOfMemoryException => false,
         _ => true,
     };
 
-    private static string OfDisk(StoreFolder folder, StoreAction action, IOException fault) => fault.HResult switch
+    private static StoreFault Of(StoreFolder folder, StoreAction action, Exception fault) => fault switch
     {
-        // ENOSPC, EDQUOT on Linux and macOS; ERROR_DISK_FULL.
-        28 or 122 or 69 or unchecked((int)0x80070070) =>
-            $"The disk that holds {folder.Path} is full. Nothing was changed; free some room and try again.",
+        UnauthorizedAccessException => new FolderFault.Denied(folder.Path, action),
+        PathTooLongException or DirectoryNotFoundException => new FolderFault.CantBeMade(folder.Path),
+        EndOfStreamException => Damaged(folder),
+        IOException => Troubles.Of(fault) switch
+        {
+            Trouble.Full => new FolderFault.DiskFull(folder.Path),
+            Trouble.ReadOnly => new FolderFault.DiskReadOnly(folder.Path),
+            Trouble.Blocked => new FolderFault.CantBeMade(folder.Path),
+            _ => new FolderFault.DiskFailed(folder.Path, action),
+        },
+        _ when action == StoreAction.Write => new FolderFault.NotStored(folder.Path),
 
-        // EROFS; ERROR_WRITE_PROTECT.
-        30 or unchecked((int)0x80070013) =>
-            $"The disk that holds {folder.Path} is read-only. Nothing was changed; make it writable, or choose a folder on another with --data.",
-
-        // ENOTDIR, ELOOP.
-        20 or 40 => $"{folder.Path} can't be made a folder. Choose another with --data.",
-        _ => $"The disk that holds {folder.Path} failed when Payday tried to {Verb(action)} there. Nothing was changed; check the disk and try again.",
+        // What is read comes from a file, and a damaged one makes the database trip in any way there is.
+        _ => Damaged(folder),
     };
 
-    private static string Verb(StoreAction action) => action switch
-    {
-        StoreAction.Open => "open its files",
-        StoreAction.Read => "read",
-        _ => "write",
-    };
-}
-
-/// <summary>What is tried on a folder.</summary>
-internal enum StoreAction
-{
-    /// <summary>Opening, and making what is missing.</summary>
-    Open,
-
-    /// <summary>Reading.</summary>
-    Read,
-
-    /// <summary>Writing.</summary>
-    Write,
+    private static DatabaseFault.Damaged Damaged(StoreFolder folder) => new(folder.Database);
 }

@@ -55,15 +55,14 @@ public sealed record StoreFolder(string Path)
 
     private string DatabaseLog => In("payday-log.db");
 
-    /// <summary>Why nothing can be seen in it, a sentence; null where it can be looked into, or where there is no such folder yet.</summary>
-    public string? Hindrance => (FileFacts.Behind(Path).Kind, FileFacts.Behind(Database).Kind) switch
+    /// <summary>Why nothing can be seen in it; null where it can be looked into, or where there is no such folder yet.</summary>
+    public FolderFault? Hindrance => (FileFacts.Behind(Path).Kind, FileFacts.Behind(Database).Kind) switch
     {
         (FileKind.None, _) => null,
-        (FileKind.File, _) => $"{Path} is a file, not a folder. Choose another with --data.",
-        (FileKind.Pipe or FileKind.Socket or FileKind.Device, _) => $"{Path} is no folder. Choose another with --data.",
-        (FileKind.Blocked, _) => $"{Path} can't be a folder, as a part of that path is none. Choose another with --data.",
-        (FileKind.Closed, _) or (_, FileKind.Closed) =>
-            $"Payday may not look into {Path}. Change the permissions of the folder, or choose another with --data.",
+        (FileKind.File, _) => new FolderFault.NoFolder(Path, FileKind.File),
+        (FileKind.Pipe or FileKind.Socket or FileKind.Device, _) => new FolderFault.NothingToLookInto(Path),
+        (FileKind.Blocked, _) => new FolderFault.Blocked(Path),
+        (FileKind.Closed, _) or (_, FileKind.Closed) => new FolderFault.Closed(Path),
         _ => null,
     };
 
@@ -101,12 +100,12 @@ public sealed record StoreFolder(string Path)
     {
         if (FileFacts.Behind(Path).Kind is not (FileKind.None or FileKind.Blocked or FileKind.Folder or FileKind.Unknown or FileKind.Closed) and var kind)
         {
-            throw new StoreException($"{Path} is {FileNouns.Of(kind)}, not a folder. Choose another with --data.");
+            throw new StoreException(new FolderFault.NoFolder(Path, kind));
         }
 
         if (FileFacts.Of(Path).Kind == FileKind.Link && !Directory.Exists(Path))
         {
-            throw new StoreException($"{Path} is a link to something that is not there. Choose another folder with --data.");
+            throw new StoreException(new FolderFault.LinkToNothing(Path));
         }
 
         PrivateFolder.Make(Path);

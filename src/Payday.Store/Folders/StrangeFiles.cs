@@ -13,9 +13,7 @@ internal static class StrangeFiles
         {
             if (FileFacts.Of(path).Kind is var kind && !IsFile(kind))
             {
-                throw new StoreException(kind == FileKind.Link
-                    ? $"{path} is a link, and Payday keeps its files in the folder itself. Nothing was changed; put the file itself in its place, or move the link away."
-                    : $"{path} is {FileNouns.Of(kind)}, not a file of Payday's. Nothing was changed; move it away, then start Payday again.");
+                throw new StoreException(new FolderFault.Strange(path, kind));
             }
         }
     }

@@ -124,8 +124,7 @@ internal sealed class JournalLine
     public IEnumerable<Edit> Edits() => JournalEdits.Read(Text);
 
     /// <summary>Which change it is, for a person.</summary>
-    public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"change {Number} of {At.Replace('T', ' ').TrimEnd('Z')} UTC");
+    public ChangeMark Mark => new(Number, At);
 
     private static string Hash(ReadOnlySpan<byte> utf8) => Convert.ToHexStringLower(Sha256.Of(utf8));
 }

@@ -74,5 +74,5 @@ internal static class JournalLineReader
             : null;
     }
 
-    private static StoreException Newer() => new("The journal was written by a newer Payday. Nothing was changed; use that version, or another folder with --data.");
+    private static StoreException Newer() => new(new JournalFault.Newer());
 }

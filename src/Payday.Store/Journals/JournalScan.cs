@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Payday.Store.Contents;
 using Payday.Store.Edits;
 using Payday.Store.Files;
@@ -57,7 +56,7 @@ internal sealed class JournalScan
 
         if (!StrangeFiles.IsFile(facts.Kind))
         {
-            throw new StoreException($"{path} is {FileNouns.Of(facts.Kind)}, not a journal. Nothing was changed; move it away.") { IsDamage = true };
+            throw new StoreException(new JournalFault.NoFile(path, facts.Kind));
         }
 
         if (facts.Length > MostBytes)
@@ -77,9 +76,7 @@ internal sealed class JournalScan
     }
 
     /// <summary>That a journal is larger than any that is read.</summary>
-    public static StoreException TooLarge(string path, long length) => new(string.Create(
-        CultureInfo.InvariantCulture,
-        $"{path} has {length / 1e6:#,0} MB, and a journal has no more than {MostBytes / 1e6:#,0}. Nothing was changed; see whether it is the right file.")) { IsDamage = true };
+    public static StoreException TooLarge(string path, long length) => new(new JournalFault.TooLarge(path, length, MostBytes));
 
     /// <summary>Reads the bytes of a journal.</summary>
     /// <param name="bytes">The bytes.</param>
@@ -111,12 +108,12 @@ internal sealed class JournalScan
     }
 
     /// <summary>What the lines come to.</summary>
-    /// <exception cref="FormatException">They don't come to what they say.</exception>
+    /// <exception cref="JournalLineException">They don't come to what they say.</exception>
     public BookContent Content() => ContentOf(Lines);
 
     /// <summary>What some lines come to.</summary>
     /// <param name="lines">The lines, from the first on.</param>
-    /// <exception cref="FormatException">They don't come to what they say.</exception>
+    /// <exception cref="JournalLineException">They don't come to what they say.</exception>
     public static BookContent ContentOf(IEnumerable<JournalLine> lines)
     {
         var content = new BookContent();
@@ -129,7 +126,7 @@ internal sealed class JournalScan
 
             if (content.Digest != line.Digest)
             {
-                throw new FormatException($"The journal's {line} doesn't come to what it says.");
+                throw new JournalLineException(line.Mark);
             }
         }
 

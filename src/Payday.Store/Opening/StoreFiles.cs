@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Payday.Store.Backups;
 using Payday.Store.Contents;
 using Payday.Store.Databases;
@@ -29,7 +28,7 @@ internal sealed class StoreFiles : IDisposable
     public JournalFile Journal { get; }
 
     /// <summary>What was wrong when they were opened, and was done about it.</summary>
-    public ImmutableArray<string> Notices { get; private init; } = [];
+    public ImmutableArray<StoreFault> Notices { get; private init; } = [];
 
     /// <summary>Opens both, mending first what doesn't agree.</summary>
     /// <exception cref="StoreException">They can't be brought to agree.</exception>
@@ -38,7 +37,7 @@ internal sealed class StoreFiles : IDisposable
     /// <summary>Opens both after mending, where a whole look found damage that opening doesn't see.</summary>
     public static StoreFiles Mended(StoreFolder folder)
     {
-        ImmutableArray<string> notices;
+        ImmutableArray<StoreFault> notices;
         try
         {
             notices = Mending.Mend(folder);
@@ -60,7 +59,7 @@ internal sealed class StoreFiles : IDisposable
     /// <summary>Makes the database anew from the journal, where it could be read and failed when it was written to.</summary>
     public static StoreFiles Rebuilt(StoreFolder folder)
     {
-        ImmutableArray<string> notices = Mending.Rebuild(folder);
+        ImmutableArray<StoreFault> notices = Mending.Rebuild(folder);
         return TryOpen(folder, notices) ?? throw StoreFaults.Damage(folder);
     }
 
@@ -95,14 +94,12 @@ internal sealed class StoreFiles : IDisposable
         JournalLine line = JournalLine.Make(before, edits.Edits, edits.After, folder.Clock.GetUtcNow(), book);
         if (line.Text.Length > JournalLine.Longest)
         {
-            throw new StoreException(string.Create(
-                CultureInfo.InvariantCulture,
-                $"This change takes {line.Text.Length / 1e6:0.#} MB, and no more than {JournalLine.Longest / 1e6:0} MB can be stored at once. Nothing was changed; shorten its texts, or enter it in parts."));
+            throw new StoreException(new JournalFault.ChangeTooLarge(line.Text.Length, JournalLine.Longest));
         }
 
         if (length + line.Text.Length >= JournalScan.MostBytes)
         {
-            throw new StoreException($"{folder.Journal} has grown as large as a journal may be. Nothing was changed; begin a new one, with all that is stored now, by payday restore database --accept.");
+            throw new StoreException(new JournalFault.Full(folder.Journal));
         }
 
         Journal.Append(line);
@@ -127,7 +124,7 @@ internal sealed class StoreFiles : IDisposable
         Journal.Dispose();
     }
 
-    private static StoreFiles? TryOpen(StoreFolder folder, ImmutableArray<string> notices = default)
+    private static StoreFiles? TryOpen(StoreFolder folder, ImmutableArray<StoreFault> notices = default)
     {
         BookDatabase? database = null;
         JournalFile? journal = null;
@@ -160,8 +157,8 @@ internal sealed class StoreFiles : IDisposable
         }
     }
 
-    private static IEnumerable<string> Doubts(StoreFolder folder, JournalFile journal) => BackupFiles.GoingOn(folder, journal.Last) is { } further
-        ? [$"A backup goes on to change {further.Number}, but the store ends with {journal.Last?.ToString() ?? "nothing"}. If you did not go back yourself, it is an old copy: see payday restore."]
+    private static IEnumerable<StoreFault> Doubts(StoreFolder folder, JournalFile journal) => BackupFiles.GoingOn(folder, journal.Last) is { } further
+        ? [new MendingNote.MaybeOldCopy(further.Number, journal.Last?.Mark)]
         : [];
 
     private void TakeBack(long length, JournalLine? last)
@@ -172,7 +169,7 @@ internal sealed class StoreFiles : IDisposable
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            throw new StoreException($"The disk that holds {folder.Path} failed while it stored what you entered. Close Payday, open it again and look whether it is there.", fault);
+            throw new StoreException(new FolderFault.DiskFailedAmid(folder.Path), fault);
         }
     }
 }

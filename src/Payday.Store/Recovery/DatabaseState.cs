@@ -17,10 +17,9 @@ internal abstract record DatabaseState
     public sealed record Missing : DatabaseState;
 
     /// <summary>It can't be read, or what it holds is not what was written.</summary>
-    /// <param name="Reason">What is wrong with it.</param>
-    /// <param name="Refusal">The same with what to do, where nothing can be done here.</param>
+    /// <param name="Fault">What is wrong with it.</param>
     /// <param name="Last">The last line of the journal that is in it, where that can be read; it proves itself.</param>
-    public sealed record Damaged(string Reason, string Refusal, JournalLine? Last = null) : DatabaseState;
+    public sealed record Damaged(StoreFault Fault, JournalLine? Last = null) : DatabaseState;
 
     /// <summary>It holds what was written to it.</summary>
     /// <param name="Version">The version of the store.</param>
@@ -46,14 +45,12 @@ internal abstract record DatabaseState
             BookContent content = database.Content();
             return database.Version < Schema.FirstWithJournal || (last?.Digest ?? default) == content.Digest
                 ? new Sound(database.Version, last, content)
-                : new Damaged($"{folder.Database} holds something else than was written to it.", StoreFaults.Damaged(folder), last);
+                : new Damaged(new DatabaseFault.HoldsSomethingElse(folder.Database), last);
         }
         catch (Exception fault) when (StoreFaults.IsDamage(fault))
         {
             last ??= Known(folder);
-            return fault is StoreException
-                ? new Damaged(fault.Message.Split(". Nothing was changed")[0].TrimEnd('.') + ".", fault.Message, last)
-                : new Damaged($"{folder.Database} can't be read.", StoreFaults.Damaged(folder), last);
+            return new Damaged(fault is StoreException known ? known.Fault : new DatabaseFault.Unreadable(folder.Database), last);
         }
     }
 

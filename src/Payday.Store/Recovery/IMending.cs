@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Store.Files;
 
 namespace Payday.Store.Recovery;
 
@@ -6,6 +7,6 @@ namespace Payday.Store.Recovery;
 internal interface IMending
 {
     /// <summary>Does it. Killed at any moment, the next opening decides and does it anew.</summary>
-    /// <returns>What was wrong and was done, a sentence each; none where there was nothing to tell.</returns>
-    ImmutableArray<string> Do();
+    /// <returns>What was wrong and was done; none where there was nothing to tell.</returns>
+    ImmutableArray<StoreFault> Do();
 }

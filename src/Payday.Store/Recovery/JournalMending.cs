@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Payday.Store.Backups;
 using Payday.Store.Databases;
 using Payday.Store.Edits;
@@ -22,7 +21,7 @@ internal sealed class JournalMending : IMending
     // The journal as it is to be; null where it is right as it is.
     private readonly ImmutableArray<JournalLine>? whole;
     private readonly JournalLine? end;
-    private readonly ImmutableArray<string> told = [];
+    private readonly ImmutableArray<StoreFault> told = [];
 
     /// <param name="folder">The folder.</param>
     /// <param name="journal">Its journal as it was read.</param>
@@ -43,19 +42,18 @@ internal sealed class JournalMending : IMending
         long last = end?.Number ?? 0;
         if (All().Any(line => line.Number > last || (line.Number == database.Last?.Number && line.Sha != database.Last.Sha)))
         {
-            throw Mending.Undecided(
-                folder, $"{folder.Database} ({database.Last?.ToString() ?? "nothing stored"}) and {folder.Journal} tell different things.", journal);
+            throw Mending.Undecided(new DatabaseFault.Contradicted(folder.Database, database.Last?.Mark, folder.Journal), journal);
         }
 
         Foresee();
-        string[] behind = [.. Behind()];
-        (whole, string[] mended) = Whole();
+        StoreFault[] behind = [.. Behind()];
+        (whole, StoreFault[] mended) = Whole();
         told = [.. behind, .. mended];
         end = whole is { } lines ? lines.LastOrDefault() : end;
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Do()
+    public ImmutableArray<StoreFault> Do()
     {
         // The journal first: once it is whole, a database that fails under the work can be made from it.
         if (whole is { } lines)
@@ -78,9 +76,7 @@ internal sealed class JournalMending : IMending
         return told;
     }
 
-    private string Wrong => journal.Length == 0 ? "The journal was missing."
-        : journal.Last is { } last ? $"The journal was damaged after {last}."
-        : "The journal was damaged from its beginning.";
+    private JournalFault Wrong => journal.Length == 0 ? new JournalFault.Missing() : new JournalFault.DamagedAfter(journal.Last?.Mark);
 
     private IEnumerable<JournalLine> All() => journal.Lines.Concat(journal.Loose);
 
@@ -113,21 +109,21 @@ internal sealed class JournalMending : IMending
 
             if (database.Content.Digest != line.Digest)
             {
-                throw Mending.Undecided(folder, $"{folder.Journal} holds {line}, which doesn't come to what it says.", journal);
+                throw Mending.Undecided(new JournalFault.HoldsWrong(folder.Journal, line.Mark), journal);
             }
         }
     }
 
     // Said only where nothing else in the folder knows of more; what a backup knows is told at opening.
-    private string NothingLost() => BackupFiles.GoingOn(folder, end) is null && Witnesses.SnapshotBeyond(folder, end) is null ? "; nothing is lost." : ".";
+    private bool IsNothingLost() => BackupFiles.GoingOn(folder, end) is null && Witnesses.SnapshotBeyond(folder, end) is null;
 
     // One change ahead is what a program leaves that was ended between its two files: nothing to tell.
-    private IEnumerable<string> Behind() => after.Length > 1
-        ? [string.Create(CultureInfo.InvariantCulture, $"{folder.Database} was {after.Length} changes behind the journal and has taken them from there{NothingLost()}")]
+    private IEnumerable<StoreFault> Behind() => after.Length > 1
+        ? [new MendingNote.CaughtUp(folder.Database, after.Length, IsNothingLost())]
         : [];
 
     // Gives the journal what it lacks and takes off what is not of it.
-    private (ImmutableArray<JournalLine>? Lines, string[] Told) Whole()
+    private (ImmutableArray<JournalLine>? Lines, StoreFault[] Told) Whole()
     {
         if (journal.IsWhole && journal.Last?.Sha == end?.Sha)
         {
@@ -135,34 +131,34 @@ internal sealed class JournalMending : IMending
         }
 
         string? wanted = end?.Sha;
-        string damaged = journal.Length == 0 ? "" : $" The damaged one is kept in {folder.Aside}.";
+        string? damaged = journal.Length == 0 ? null : folder.Aside;
         ImmutableArray<JournalLine> lines = Joined(journal.Lines);
         if (lines.LastOrDefault()?.Sha == wanted && (lines.Length == 0 || lines[0].Of <= lines.Length))
         {
             return (lines, [lines.Length > journal.Lines.Length
-                ? $"The journal lacked change {(journal.Last?.Number ?? 0) + 1} and what comes after, and has it back from the database{NothingLost()}"
-                : $"The journal ended in {journal.Length - journal.SoundLength} bytes that are no confirmed change, as after a power cut; they were taken off, and all that was confirmed is there. A copy is kept in {folder.Aside}."]);
+                ? new MendingNote.JournalCompleted((journal.Last?.Number ?? 0) + 1, IsNothingLost())
+                : new MendingNote.EndTakenOff(journal.Length - journal.SoundLength, folder.Aside)]);
         }
 
         lines = BackupFiles.Lines(folder).Select(Joined).FirstOrDefault(joined => joined.LastOrDefault()?.Sha == wanted);
         if (!lines.IsDefaultOrEmpty || end is null)
         {
-            return (lines.IsDefault ? [] : lines, [$"{Wrong} Its lines are back from a backup and the database.{damaged}"]);
+            return (lines.IsDefault ? [] : lines, [new MendingNote.JournalJoined(Wrong, damaged)]);
         }
 
         if (BackupFiles.GoingOn(folder, end) is { } further)
         {
-            throw Mending.Undecided(folder, $"{folder.Database} ends with {end}.", journal, $" A backup goes on to change {further.Number}.");
+            throw Mending.Undecided(new DatabaseFault.EndsWith(folder.Database, end.Mark), journal, new Contradiction.GoesOn(new Witness.Backup(null), further.Number));
         }
 
         if (Witnesses.SnapshotBeyond(folder, end) is { } beyond)
         {
-            throw Mending.Undecided(folder, $"{folder.Database} ends with {end}.", journal, string.Create(CultureInfo.InvariantCulture, $" The snapshot goes on to change {beyond.Number}."));
+            throw Mending.Undecided(new DatabaseFault.EndsWith(folder.Database, end.Mark), journal, new Contradiction.GoesOn(new Witness.Snapshot(), beyond.Number));
         }
 
         return (
             JournalStart.Lines(database.Content, folder.Clock, end.Book == BookName.None ? BookName.New() : end.Book),
-            [$"{Wrong} It begins anew with all that the database holds, up to {end}; nothing is lost.{damaged}"]);
+            [new MendingNote.JournalBegunAnew(Wrong, end.Mark, damaged)]);
     }
 
     // A beginning with the database's line and those after it, as far as each follows on.

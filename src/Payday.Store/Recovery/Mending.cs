@@ -18,9 +18,9 @@ namespace Payday.Store.Recovery;
 internal static class Mending
 {
     /// <summary>Mends a folder whose lock is held.</summary>
-    /// <returns>What was wrong and was done, a sentence each; none where there was nothing to tell.</returns>
+    /// <returns>What was wrong and was done; none where there was nothing to tell.</returns>
     /// <exception cref="StoreException">It can't be decided, or not be done; nothing was changed.</exception>
-    public static ImmutableArray<string> Mend(StoreFolder folder) => Decide(folder, JournalScan.Read(folder.Journal), DatabaseState.Read(folder)).Do();
+    public static ImmutableArray<StoreFault> Mend(StoreFolder folder) => Decide(folder, JournalScan.Read(folder.Journal), DatabaseState.Read(folder)).Do();
 
     /// <summary>Decides what mending would do, from all that the folder has; nothing is changed.</summary>
     /// <exception cref="StoreException">It can't be decided.</exception>
@@ -29,30 +29,28 @@ internal static class Mending
         DatabaseState.Sound { Version: < Schema.FirstWithJournal } old => Migration.Of(folder, journal, old),
         DatabaseState.Sound sound => new JournalMending(folder, journal, sound),
         DatabaseState.Damaged damaged when journal.Length == 0 && BackupFiles.List(folder.Backups).IsEmpty =>
-            throw new StoreException(damaged.Refusal) { IsDamage = true },
-        DatabaseState.Damaged damaged => new Rebuilding(folder, journal, damaged.Reason, damaged.Last),
+            throw new StoreException(damaged.Fault),
+        DatabaseState.Damaged damaged => new Rebuilding(folder, journal, damaged.Fault, damaged.Last),
         _ => journal.Length > 0 || BackupFiles.List(folder.Backups).Length > 0
-            ? new Rebuilding(folder, journal, $"{folder.Database} is missing.")
+            ? new Rebuilding(folder, journal, new DatabaseFault.Missing(folder.Database))
             : new Beginning(folder),
     };
 
     /// <summary>Makes the database anew, where it fails although it could be read; the journal is whole then.</summary>
-    public static ImmutableArray<string> Rebuild(StoreFolder folder) =>
-        new Rebuilding(folder, JournalScan.Read(folder.Journal), $"{folder.Database} is damaged.").Do();
+    public static ImmutableArray<StoreFault> Rebuild(StoreFolder folder) =>
+        new Rebuilding(folder, JournalScan.Read(folder.Journal), new DatabaseFault.Damaged(folder.Database)).Do();
 
     /// <summary>That a person has to choose.</summary>
-    public static StoreException Undecided(StoreFolder folder, string reason, JournalScan journal, string more = "")
-    {
-        string told = journal.Last is null ? "none of it can be read" : $"it is sound up to {journal.Last}";
-        string damage = journal.IsWhole ? "" : $" and damaged after that, {journal.Length - journal.SoundLength} bytes";
-        return new StoreException(
-            $"{reason} The journal can't settle it: {told}{damage}.{more} Nothing was changed; look at what there is with payday restore, and choose.") { IsDamage = true };
-    }
+    /// <param name="reason">What is wrong.</param>
+    /// <param name="journal">The journal, which can't settle it.</param>
+    /// <param name="against">What speaks against it.</param>
+    public static StoreException Undecided(StoreFault reason, JournalScan journal, Contradiction? against = null) =>
+        new(new MendingFault.Undecided(reason, journal.Last?.Mark, journal.IsWhole ? null : journal.Length - journal.SoundLength, against));
 
     // A folder in which nothing was ever stored.
     private sealed class Beginning(StoreFolder folder) : IMending
     {
-        public ImmutableArray<string> Do()
+        public ImmutableArray<StoreFault> Do()
         {
             BookDatabase.Create(folder, new BookContent(), null);
             return [];

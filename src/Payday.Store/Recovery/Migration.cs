@@ -25,12 +25,12 @@ internal sealed class Migration : IMending
         bool isKnown = journal.IsWhole && journal.Lines.Any(line => line.Digest == old.Content.Digest);
         if (isKnown && journal.Last!.Digest != old.Content.Digest)
         {
-            return new Rebuilding(folder, journal, $"{folder.Database} is an old copy.");
+            return new Rebuilding(folder, journal, new DatabaseFault.OldCopy(folder.Database));
         }
 
         if (!isKnown && !journal.Lines.IsEmpty)
         {
-            throw Mending.Undecided(folder, $"{folder.Database} is of version {old.Version}, from before the journal beside it.", journal);
+            throw Mending.Undecided(new DatabaseFault.FromBeforeTheJournal(folder.Database, old.Version), journal);
         }
 
         // Nothing here proves that a store of those versions is undamaged; what doesn't add up must not become its journal.
@@ -40,7 +40,7 @@ internal sealed class Migration : IMending
 
     /// <summary>Copies the database to the backups, begins the journal with all that is in it, and then sets the version.</summary>
     /// <inheritdoc/>
-    public ImmutableArray<string> Do()
+    public ImmutableArray<StoreFault> Do()
     {
         if (journal.IsWhole && journal.Last?.Digest == old.Content.Digest)
         {
@@ -52,10 +52,10 @@ internal sealed class Migration : IMending
         ImmutableArray<JournalLine> lines = JournalStart.Lines(old.Content, folder.Clock, BookName.New());
         JournalStart.Write(folder, lines);
         Marked(folder, lines.LastOrDefault());
-        return [$"The store was of version {old.Version} and is of version {StoreVersion.Current} now. A copy from before is {copy}."];
+        return [new MendingNote.BroughtOver(old.Version, StoreVersion.Current, copy)];
     }
 
-    private static ImmutableArray<string> Marked(StoreFolder folder, JournalLine? last)
+    private static ImmutableArray<StoreFault> Marked(StoreFolder folder, JournalLine? last)
     {
         using BookDatabase database = BookDatabase.Open(folder);
         database.Mark(last);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Payday.Store.Contents;
 using Payday.Store.Databases;
 using Payday.Store.Edits;
@@ -13,7 +12,7 @@ namespace Payday.Store.Recovery;
 internal sealed class Rebuilding : IMending
 {
     private readonly StoreFolder folder;
-    private readonly string reason;
+    private readonly StoreFault reason;
     private readonly JournalScan journal;
     private readonly JournalLine? completing;
     private readonly BookContent content;
@@ -23,17 +22,17 @@ internal sealed class Rebuilding : IMending
     /// <param name="reason">What is wrong with the database.</param>
     /// <param name="known">The last line that the database had, where that can still be read of it.</param>
     /// <exception cref="StoreException">The journal is not whole, or something else in the folder knows better.</exception>
-    public Rebuilding(StoreFolder folder, JournalScan journal, string reason, JournalLine? known = null)
+    public Rebuilding(StoreFolder folder, JournalScan journal, StoreFault reason, JournalLine? known = null)
     {
         (this.folder, this.journal, this.reason) = (folder, journal, reason);
         if (journal.Length == 0)
         {
-            throw new StoreException($"{reason} There is no journal to rebuild it from, but there are backups: see payday restore. Nothing was changed.") { IsDamage = true };
+            throw new StoreException(new MendingFault.NoJournal(reason));
         }
 
         if (!journal.IsWhole)
         {
-            throw Mending.Undecided(folder, reason, journal);
+            throw Mending.Undecided(reason, journal);
         }
 
         completing = known?.Follows(journal.Last) == true ? known : null;
@@ -43,12 +42,12 @@ internal sealed class Rebuilding : IMending
         }
         catch (Exception fault) when (StoreFaults.IsDamage(fault))
         {
-            throw Mending.Undecided(folder, reason, journal);
+            throw Mending.Undecided(reason, journal);
         }
 
-        if (new Witnesses(folder, Lines).Contradiction(completing is null ? known : null) is { } other)
+        if (new Witnesses(folder, Lines).Against(completing is null ? known : null) is { } other)
         {
-            throw Mending.Undecided(folder, reason, journal, $" {other}");
+            throw Mending.Undecided(reason, journal, other);
         }
     }
 
@@ -56,7 +55,7 @@ internal sealed class Rebuilding : IMending
     private ImmutableArray<JournalLine> Lines => completing is null ? journal.Lines : journal.Lines.Add(completing);
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Do()
+    public ImmutableArray<StoreFault> Do()
     {
         if (completing is not null)
         {
@@ -64,12 +63,9 @@ internal sealed class Rebuilding : IMending
             JournalStart.Write(folder, Lines);
         }
 
-        string kept = AsideFiles.MoveDatabase(folder) ? $" What was there is kept in {folder.Aside}." : "";
+        string? kept = AsideFiles.MoveDatabase(folder) ? folder.Aside : null;
         BookDatabase.Create(folder, content, Lines.Last());
-        string told = completing is null
-            ? $"{reason} It was rebuilt from the journal, up to {journal.Last}; nothing is lost."
-            : $"{reason} It was rebuilt from the journal, which lacked {completing} and has it back from the database; nothing is lost.";
-        return [told + kept];
+        return [new MendingNote.Rebuilt(reason, journal.Last?.Mark, completing?.Mark, kept)];
     }
 
     private BookContent Content()
@@ -82,6 +78,6 @@ internal sealed class Rebuilding : IMending
 
         return completing is null || read.Digest == completing.Digest
             ? read
-            : throw new FormatException(string.Create(CultureInfo.InvariantCulture, $"The database's {completing} doesn't come to what it says."));
+            : throw new JournalLineException(completing.Mark);
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Payday.Store.Backups;
 using Payday.Store.Fields;
 using Payday.Store.Folders;
@@ -15,9 +14,9 @@ internal sealed class Witnesses(StoreFolder folder, ImmutableArray<JournalLine> 
 {
     /// <summary>What speaks against taking the journal for all there is.</summary>
     /// <param name="known">The last line that the database had; null where that is not known.</param>
-    /// <returns>A sentence; null where nothing does.</returns>
-    public string? Contradiction(JournalLine? known) =>
-        (known is null || IsStoredHere(known) ? null : Of("The database", known.Number, known.Sha)) ?? OfBackups() ?? OfSnapshot();
+    /// <returns>It; null where nothing does.</returns>
+    public Contradiction? Against(JournalLine? known) =>
+        (known is null || IsStoredHere(known) ? null : Of(new Witness.Database(), known.Number, known.Sha)) ?? OfBackups() ?? OfSnapshot();
 
     /// <summary>Where the snapshot is, if that is beyond what is known otherwise; else null.</summary>
     public static JournalPlace? SnapshotBeyond(StoreFolder folder, JournalLine? end) =>
@@ -33,17 +32,17 @@ internal sealed class Witnesses(StoreFolder folder, ImmutableArray<JournalLine> 
     // Under another number where the journal was begun anew and the database was not told yet.
     private bool IsStoredHere(JournalLine known) => lines.Any(line => line.Digest == known.Digest);
 
-    private string? Of(string who, long number, string sha) =>
+    private Contradiction? Of(Witness who, long number, string sha) =>
         Holds(number, sha) ? null
-        : number > Last.Number ? string.Create(CultureInfo.InvariantCulture, $"{who} goes on to change {number}.")
-        : string.Create(CultureInfo.InvariantCulture, $"{who} has another change {number} than the journal.");
+        : number > Last.Number ? new Contradiction.GoesOn(who, number)
+        : new Contradiction.HasAnother(who, number);
 
-    private string? OfBackups()
+    private Contradiction? OfBackups()
     {
         foreach (BackupFile file in BackupFiles.List(folder.Backups).Where(file => !file.IsOfAnother(Last.Book)))
         {
             if (BackupFiles.TryRead(file.Path) is { } backup && !BookName.Differ(backup.Last!.Book, Last.Book) && !IsOfBefore(backup)
-                && Of($"The backup {Path.GetFileName(file.Path)}", backup.Last.Number, backup.Last.Sha) is { } told)
+                && Of(new Witness.Backup(Path.GetFileName(file.Path)), backup.Last.Number, backup.Last.Sha) is { } told)
             {
                 // A person who went back, or a mending that said so, left what was there aside.
                 if (backup.Lines.Any(line => line.Sha == Last.Sha) || !AsideFiles.Hold(folder, backup.Last))
@@ -58,14 +57,14 @@ internal sealed class Witnesses(StoreFolder folder, ImmutableArray<JournalLine> 
 
     private bool IsOfBefore(JournalScan backup) => IsBegunAnew && backup.Lines[0].Sha != lines[0].Sha;
 
-    private string? OfSnapshot()
+    private Contradiction? OfSnapshot()
     {
         if (SnapshotFile.TryRead(folder) is not { } snapshot)
         {
             return null;
         }
 
-        return Of("The snapshot", snapshot.Place.Number, snapshot.Place.Sha)
-            ?? (!snapshot.Differs(lines) ? null : string.Create(CultureInfo.InvariantCulture, $"The snapshot holds something else than the journal came to at change {snapshot.Place.Number}."));
+        return Of(new Witness.Snapshot(), snapshot.Place.Number, snapshot.Place.Sha)
+            ?? (!snapshot.Differs(lines) ? null : new Contradiction.SnapshotDiffers(snapshot.Place.Number));
     }
 }

@@ -38,8 +38,8 @@ public sealed class Restoring : IDisposable
     /// <exception cref="StoreException">The folder can't be read.</exception>
     public Candidate? Find(string choice) => StoreFaults.Explained(folder, StoreAction.Read, () => Candidate.TryRead(folder, choice));
 
-    /// <summary>What is wrong with a file that <see cref="Find"/> does not take, said of it: <c>is damaged</c>.</summary>
-    public static string Unfit(string choice) => (BackupFiles.Read(choice) as BackupReading.Unfit)?.What ?? "is damaged";
+    /// <summary>Why a file is none that <see cref="Find"/> takes.</summary>
+    public static BackupUnfit Unfit(string choice) => (BackupFiles.Read(choice) as BackupReading.Unfit)?.Why ?? new BackupUnfit.Damaged();
 
     /// <summary>Puts the store back. What was there is kept in <see cref="StoreFolder.Aside"/>.</summary>
     /// <exception cref="StoreException">It could not be done; then the store is as before, or says what it lacks when it is opened.</exception>

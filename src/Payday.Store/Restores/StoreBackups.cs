@@ -26,7 +26,7 @@ public static class StoreBackups
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            throw new StoreException(BackupFaults.Sentence(into ?? store.Folder.Backups, fault), fault);
+            throw new StoreException(new BackupFault.NotWritten(into ?? store.Folder.Backups, Troubles.Of(fault)), fault);
         }
     }
 

@@ -59,7 +59,7 @@ public sealed class StartFile(StoreFolder folder)
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            throw new StoreException($"{path} can't be written: {fault.Message.Split('\n')[0]} What was entered last is not kept.", fault);
+            throw new StoreException(new StartFault.NotKept(path, Troubles.Of(fault)), fault);
         }
     }
 
@@ -70,6 +70,5 @@ public sealed class StartFile(StoreFolder folder)
         FolderSync.OfFile(path);
     }
 
-    private StoreException Unreadable(Exception fault) =>
-        new($"{path} can't be read, so the household begun there can't be taken up. Nothing was changed; move the file away to begin anew.", fault);
+    private StoreException Unreadable(Exception fault) => new(new StartFault.Unreadable(path), fault);
 }

@@ -5,6 +5,7 @@ using Payday.Json;
 using Payday.Reports;
 using Payday.Store.Checks;
 using Payday.Store.Folders;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -25,7 +26,7 @@ internal static class CheckCommand
 
     private static Answer Run(StoreFolder folder, bool mend)
     {
-        IReadOnlyList<string> mended = mend ? StoreCheck.Mend(folder) : [];
+        string[] mended = mend ? [.. StoreCheck.Mend(folder).Select(StoreTexts.Of)] : [];
         CheckReport report = StoreCheck.Run(folder);
         string[] lines =
         [
@@ -41,12 +42,12 @@ internal static class CheckCommand
                 report.Movements,
                 report.ClosedPaydays,
                 report.Backups,
-                [.. report.Findings.Select(finding => new FindingResult(finding.Part, finding.What, finding.Since, finding.Then))],
+                [.. report.Findings.Select(finding => new FindingResult(CheckTexts.Of(finding.Part), CheckTexts.What(finding), CheckTexts.Of(finding.Since), CheckTexts.Of(finding.Then)))],
                 mended),
             ResultJson.Readable.CheckResult);
-        return (report.Findings.IsEmpty ? new Answer.Done(lines, json) : (Answer)new Answer.Waiting(lines, json)) with { HasChanged = mended.Count > 0 };
+        return (report.Findings.IsEmpty ? new Answer.Done(lines, json) : (Answer)new Answer.Waiting(lines, json)) with { HasChanged = mended.Length > 0 };
     }
 
     private static IEnumerable<string> Told(Finding finding) =>
-        Report.Prose($"! {finding.Part}: {finding.What}{(finding.Since.Length > 0 ? $" Since: {finding.Since}." : "")} {finding.Then}");
+        Report.Prose($"! {CheckTexts.Of(finding.Part)}: {CheckTexts.What(finding)}{(finding.Since is null ? "" : $" Since: {CheckTexts.Of(finding.Since)}.")} {CheckTexts.Of(finding.Then)}");
 }

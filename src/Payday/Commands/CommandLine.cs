@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Invocation;
 using Payday.Store.Files;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -80,9 +81,9 @@ internal static class CommandLine
     /// <summary>A fault as a sentence for the person.</summary>
     public static string Sentence(Exception fault) => fault switch
     {
-        StoreException => fault.Message,
+        StoreException store => StoreTexts.Of(store.Fault),
         OverflowException => "The amounts are too large: a sum of them passes what 64 bits can hold. Use smaller ones.",
-        IOException or UnauthorizedAccessException => $"The system refused: {fault.Message.Split('\n')[0]}",
+        IOException or UnauthorizedAccessException => $"The system refused: {TroubleTexts.Of(fault)}",
         _ => OwnFault.Sentence(fault),
     };
 
@@ -111,7 +112,7 @@ internal static class CommandLine
         return Refuse(shell, WrongUse, faults);
     }
 
-    private static string Lost(Exception fault) => $"The answer can't be written to standard output: {fault.Message.Split('\n')[0]}";
+    private static string Lost(Exception fault) => $"The answer can't be written to standard output: {TroubleTexts.Of(fault)}";
 
     private static bool IsOfStream(Exception fault) => fault is IOException or UnauthorizedAccessException or ObjectDisposedException;
 

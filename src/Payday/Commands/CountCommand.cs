@@ -114,16 +114,8 @@ internal static class CountCommand
                 .. Report.Heading($"Week of {DateText.Long(plan.Week)}, counted for {DateText.Long(plan.Draft.Date)}"),
                 .. plan.Rows.IsEmpty ? ["No cash pot has anything to count."] : Report.Table(
                     style,
-                    ["then", "owed back"],
-                    [Report.Names("Pot"), Report.Amounts("filled"), Report.Amounts("owed back"), Report.Amounts("expected"), Report.Amounts("left"), Report.Amounts("spent"), new("then")],
-                    plan.Rows.Select(row => ImmutableArray.Create(
-                        row.Pot.Name,
-                        row.WasIn.ToString(style),
-                        row.OwedBack.ToString(style),
-                        row.Expected.ToString(style),
-                        row.Entry is null ? "" : row.Left.ToString(style),
-                        row.Entry is null ? "" : row.Spent.ToString(style),
-                        Then(household, row))),
+                    CountTable.Columns,
+                    plan.Rows.Select(row => CountTable.Cells(row, Then(household, row), style)),
                     [["Spent", "", "", "", "", plan.Spent.ToString(style), ""]]),
                 .. plan.Rows.Where(row => !row.Difference.IsZero).Select(row => row.Difference.IsPositive
                     ? $"! {row.Difference.ToString(style)} is missing from {row.Pot.Name}: {row.Entry!.DifferenceName}."

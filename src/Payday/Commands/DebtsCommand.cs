@@ -85,7 +85,7 @@ internal static class DebtsCommand
                 course.Debts.Zip(debts).Select(pair => ImmutableArray.Create(
                     pair.First.Name,
                     pair.Second.Balance.ToString(style),
-                    DebtsReport.Percent(pair.Second.YearlyRate, style),
+                    DebtTable.Percent(pair.Second.YearlyRate, style),
                     PaidOff(pair.First, pair.Second),
                     pair.First.Interest?.ToString(style) ?? "")),
                 course.Never.Length == debts.Length

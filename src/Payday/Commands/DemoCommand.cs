@@ -63,13 +63,13 @@ internal static class DemoCommand
         using BookStore store = BookStore.Open(folder);
         Book book = store.Load()!;
         Result<RoutinePlan> plan = Routine.Plan(book, new RoutineDraft(Routine.Next(book).Value));
-        Result<Closing> closing = plan.Ok ? Closing.Of(plan.Value) : Result.Refused<Closing>(plan.Fault);
-        if (!closing.Ok)
+        Result<Book> after = plan.Then(Closing.Of);
+        if (!after.Ok)
         {
-            return Answer.Because(FaultTexts.Of(closing.Fault, household.Settings.Numbers));
+            return Answer.Because(FaultTexts.Of(after.Fault, household.Settings.Numbers));
         }
 
-        store.Save(book, closing.Value.Book);
+        store.Save(book, after.Value);
         ClosedPayday closed = store.Load()!.LastClosed!;
         return new Answer.Done(
             [

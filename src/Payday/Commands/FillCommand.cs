@@ -117,13 +117,8 @@ internal static class FillCommand
             [
                 .. Report.Table(
                     household.Settings.Numbers,
-                    [Report.Names("Pot"), new("day"), Report.Amounts("amount"), new("notes"), new("state")],
-                    parts.Select(part => ImmutableArray.Create(
-                        part.Pot.Name,
-                        DateText.Weekday(part.Key.Day),
-                        part.Moves.ToString(household.Settings.Numbers),
-                        FillText.Notes(part, household.Settings.Numbers),
-                        state(part)))),
+                    FillTable.Columns,
+                    parts.Select(part => FillTable.Cells(part, state(part), household.Settings.Numbers))),
                 .. parts.Any(part => state(part) == ToFill) ? ["When they are filled, mark them with payday fill --done."] : Array.Empty<string>(),
             ],
         JsonSerializer.Serialize(

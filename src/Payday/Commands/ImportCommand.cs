@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json;
 using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Json;
@@ -43,14 +44,14 @@ internal static class ImportCommand
             return Done($"{household.Name} is stored in {store.Folder.Path}. Go on with payday run.");
         }
 
-        HouseholdChange change = HouseholdChange.Of(book, household);
-        if (!change.Refusals.IsEmpty)
+        Result<Book> changed = HouseholdChange.Of(book, household);
+        if (!changed.Ok)
         {
-            return new Answer.Refused([.. change.Refusals.Select(fault => ChangeTexts.InAFile(fault, book.Household.Settings.Numbers))]);
+            return new Answer.Refused([.. changed.Faults.Select(fault => ChangeTexts.InAFile(fault, book.Household.Settings.Numbers))]);
         }
 
-        store.Save(book, change.Book);
-        bool dropsDraft = book.Draft is not null && change.Book.Draft is null;
+        store.Save(book, changed.Value);
+        bool dropsDraft = book.Draft is not null && changed.Value.Draft is null;
         return Done($"{household.Name} is changed in {store.Folder.Path}; closed paydays stay as they are."
             + (dropsDraft ? " The payday begun is no payday any more, and was dropped." : ""));
     }

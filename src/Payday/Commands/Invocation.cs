@@ -5,6 +5,7 @@ using Payday.Json;
 using Payday.Store;
 using Payday.Store.Files;
 using Payday.Store.Folders;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -102,17 +103,18 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
         {
             return OnBook((_, book) => work(book));
         }
-        catch (StoreException fault) when (fault.IsTaken)
+        catch (StoreException fault) when (fault.Fault is FolderFault.Taken)
         {
             BookPeek look = BookStore.Peek(Folder);
-            Note($"Another Payday has {Folder.Path} open ({look.Holder}). This is a look at what is stored.");
+            Note($"Another Payday has {Folder.Path} open ({FolderTexts.Holder(look.Holder)}). This is a look at what is stored.");
             return look.Book is { } book ? work(book) : NoHousehold();
         }
     }
 
     /// <summary>That there is nothing yet.</summary>
-    public Answer NoHousehold() => Answer.Because(Folder.Hindrance
-        ?? $"There is no household in {Folder.Path} yet. Look at one with payday demo, or bring your own with payday import FILE.");
+    public Answer NoHousehold() => Answer.Because(Folder.Hindrance is { } hindrance
+        ? FolderTexts.Of(hindrance)
+        : $"There is no household in {Folder.Path} yet. Look at one with payday demo, or bring your own with payday import FILE.");
 
     /// <summary>Says what the store found and mended, beside the answer.</summary>
     /// <param name="store">The store.</param>
@@ -120,9 +122,9 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
     /// <returns>How many are told now.</returns>
     public int Tell(BookStore store, int told)
     {
-        foreach (string notice in store.Notices.Skip(told))
+        foreach (StoreFault notice in store.Notices.Skip(told))
         {
-            Note(notice);
+            Note(StoreTexts.Of(notice));
         }
 
         return store.Notices.Length;

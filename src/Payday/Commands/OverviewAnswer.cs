@@ -18,7 +18,7 @@ using Payday.Texts;
 
 namespace Payday.Commands;
 
-/// <summary>What is next, whether the money agrees, and what needs a hand - in that order.</summary>
+/// <summary>What is next, whether the money agrees, and what needs doing - in that order.</summary>
 internal static class OverviewAnswer
 {
     public static Answer Of(Book book, LocalDate today)
@@ -26,7 +26,7 @@ internal static class OverviewAnswer
         Household household = book.Household;
         NumberStyle style = household.Settings.Numbers;
         Result<LocalDate> next = Routine.Next(book);
-        ImmutableArray<string> hands = [.. OverviewHands.Of(book), .. WeekHands.Of(book, today, HandWays.Commands)];
+        ImmutableArray<string> needs = [.. OverviewNeeds.Of(book), .. WeekNeeds.Of(book, today, NeedWays.Commands)];
         Balances balances = book.Ledger.Balances;
         (Place Place, Purpose Purpose, Money Amount)[] purposes =
         [
@@ -41,8 +41,9 @@ internal static class OverviewAnswer
                 .. Purposes(household, style, "In the account", purposes.Where(purpose => purpose.Place == Place.Account), balances.In(Place.Account)),
                 "",
                 .. Purposes(household, style, "In cash", purposes.Where(purpose => purpose.Place == Place.Cash), balances.In(Place.Cash)),
+                .. BookStatus.Of(book, today).Bank is { Difference.IsZero: true } bank ? Report.Prose(ReconcileTexts.Of(bank, style) + ".") : [],
                 "",
-                .. hands.IsEmpty ? [BookStatus.Of(book, today).PaydayDue ? "Nothing else needs a hand." : "Nothing needs a hand."] : hands.SelectMany(hand => Report.Prose("! " + hand)),
+                .. needs.IsEmpty ? [BookStatus.Of(book, today).PaydayDue ? "Nothing else needs doing." : "Nothing needs doing."] : needs.SelectMany(need => Report.Prose("! " + need)),
             ],
             JsonSerializer.Serialize(
                 new OverviewResult(
@@ -52,7 +53,7 @@ internal static class OverviewAnswer
                     balances.In(Place.Cash).ToPlain(),
                     [.. purposes.Select(purpose => new PurposeResult(
                         purpose.Place == Place.Account ? "account" : "cash", EndText.Of(household, purpose.Purpose), purpose.Amount.ToPlain()))],
-                    hands),
+                    needs),
                 ResultJson.Readable.OverviewResult));
     }
 

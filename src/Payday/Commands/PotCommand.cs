@@ -69,14 +69,14 @@ internal static class PotCommand
             return Answer.Because(FaultTexts.Of(answer.Fault, book.Household.Settings.Numbers));
         }
 
-        HouseholdChange change = HouseholdChange.Of(book, answer.Value);
-        if (!change.Refusals.IsEmpty)
+        Result<Book> changed = HouseholdChange.Of(book, answer.Value);
+        if (!changed.Ok)
         {
-            return new Answer.Refused([.. change.Refusals.Select(fault => ChangeTexts.OnAForm(fault, book.Household.Settings.Numbers))]);
+            return new Answer.Refused([.. changed.Faults.Select(fault => FaultTexts.Of(fault, book.Household.Settings.Numbers))]);
         }
 
-        store.Save(book, change.Book);
-        string what = Told(change.Book.Household.Pots.Single(pot => pot.Id == potId));
+        store.Save(book, changed.Value);
+        string what = Told(changed.Value.Household.Pots.Single(pot => pot.Id == potId));
         return new Answer.Done([what], JsonSerializer.Serialize(new DoneResult(what), ResultJson.Readable.DoneResult));
     }
 

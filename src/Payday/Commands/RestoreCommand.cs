@@ -12,6 +12,7 @@ using Payday.Store.Fields;
 using Payday.Store.Folders;
 using Payday.Store.Restores;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -56,7 +57,7 @@ internal static class RestoreCommand
         if (restoring.Find(choice) is not { } candidate)
         {
             return Answer.Because(Path.Exists(choice)
-                ? $"{chosen} {Restoring.Unfit(choice)}; nothing was changed. See what there is with payday restore."
+                ? $"{chosen} {BackupTexts.Of(Restoring.Unfit(choice))}; nothing was changed. See what there is with payday restore."
                 : $"{chosen} is not there, or is damaged; nothing was changed. See what there is with payday restore.");
         }
 

@@ -87,17 +87,17 @@ internal static class RunCommand
 
     private static Answer Close(BookStore store, RoutinePlan plan)
     {
-        Result<Closing> closing = Closing.Of(plan);
-        if (!closing.Ok)
+        Result<Book> closed = Closing.Of(plan);
+        if (!closed.Ok)
         {
             return new Answer.Refused(
             [
-                "This payday can't be closed. " + Said(closing.Faults, plan),
+                "This payday can't be closed. " + Said(closed.Faults, plan),
                 Cautions.Talk + " Nothing was changed.",
             ]);
         }
 
-        store.Save(plan.Book, closing.Value.Book);
+        store.Save(plan.Book, closed.Value);
         return Shown(plan, closed: true, "Closed and stored. Print the slip with payday slip.");
     }
 

@@ -7,6 +7,7 @@ using Payday.Screens.Shell;
 using Payday.Screens.Start;
 using Payday.Store;
 using Payday.Store.Files;
+using Payday.Store.Folders;
 using Payday.Store.HouseholdFiles;
 
 namespace Payday.Commands;
@@ -24,7 +25,7 @@ internal static class ScreensCommand
         {
             store = BookStore.Open(call.Folder);
         }
-        catch (StoreException fault) when (fault.IsTaken && call.Folder.HasBook && WatchFolder.First(call.Folder) is { } seen)
+        catch (StoreException fault) when (fault.Fault is FolderFault.Taken && call.Folder.HasBook && WatchFolder.First(call.Folder) is { } seen)
         {
             return Look(call, seen);
         }

@@ -24,7 +24,7 @@ internal static class ShowCommand
             : Overview(call));
     }
 
-    /// <summary>What is next, whether the money agrees, and what needs a hand.</summary>
+    /// <summary>What is next, whether the money agrees, and what needs doing.</summary>
     public static Answer Overview(Invocation call) =>
         call.OnLook(book => OverviewAnswer.Of(book, call.Shell.Today()));
 

@@ -31,7 +31,7 @@ internal sealed class WatchFolder(StoreFolder folder, Func<LocalDate> today) : I
             held ??= BookStore.Open(folder);
             return new Seen(held.Load() ?? throw Gone(), null);
         }
-        catch (StoreException fault) when (fault.IsTaken)
+        catch (StoreException fault) when (fault.Fault is FolderFault.Taken)
         {
             return First(folder) ?? throw Gone();
         }
@@ -55,5 +55,5 @@ internal sealed class WatchFolder(StoreFolder folder, Func<LocalDate> today) : I
     /// <inheritdoc/>
     public void Dispose() => GiveBack();
 
-    private StoreException Gone() => new($"There is no household in {folder.Path} any more.");
+    private StoreException Gone() => new(new FolderFault.HouseholdGone(folder.Path));
 }

@@ -31,7 +31,7 @@ internal static class InputFile
                 case FileKind.Folder:
                     return EdgeFault.Refused<byte[]>($"{shown} is a folder; name a file in it.");
                 case FileKind.Pipe or FileKind.Socket or FileKind.Device when !IsHeldOpen(path):
-                    return EdgeFault.Refused<byte[]>($"{shown} is a {(kind == FileKind.Device ? "device" : "pipe")}; name a file, or hand its content over with -.");
+                    return EdgeFault.Refused<byte[]>($"{shown} is a {(kind == FileKind.Device ? "device" : "pipe")}; name a file, or pass its content on with -.");
                 case FileKind.None or FileKind.Blocked:
                     return EdgeFault.Refused<byte[]>($"There is no file {shown}.");
                 default:

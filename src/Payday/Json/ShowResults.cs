@@ -19,7 +19,7 @@ internal sealed record OverviewResult(
     string Account,
     string Cash,
     IReadOnlyList<PurposeResult> Purposes,
-    IReadOnlyList<string> NeedsAHand);
+    IReadOnlyList<string> NeedsDoing);
 
 /// <summary>A purpose and what it holds.</summary>
 internal sealed record PurposeResult(string Place, string Purpose, string Amount);
@@ -56,3 +56,28 @@ internal sealed record CalendarResult(IReadOnlyList<EventResult> Events);
 
 /// <summary>A payday, a fill day or a due.</summary>
 internal sealed record EventResult(string Date, string What, string Name, string? Amount);
+
+/// <summary>The answer of <c>ahead</c>.</summary>
+/// <param name="Paydays">The paydays as they are planned.</param>
+/// <param name="Reached">Pots that get full.</param>
+/// <param name="PaidOff">Debts that end.</param>
+/// <param name="Trial">The same with what was tried; null where nothing was.</param>
+internal sealed record AheadResult(
+    IReadOnlyList<AheadPaydayResult> Paydays, IReadOnlyList<AheadEndResult> Reached, IReadOnlyList<AheadEndResult> PaidOff, AheadResult? Trial);
+
+/// <summary>A payday to come.</summary>
+internal sealed record AheadPaydayResult(
+    string Date,
+    string Income,
+    string FromBuffer,
+    string Bills,
+    string Minimums,
+    string Pots,
+    string Surplus,
+    string Spare,
+    string AccountAfter,
+    string CashAfter,
+    bool Closes);
+
+/// <summary>A pot that is full, or a debt that is paid off, and on which payday.</summary>
+internal sealed record AheadEndResult(string Name, string On);

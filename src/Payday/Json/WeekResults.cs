@@ -39,6 +39,13 @@ internal sealed record TakenBackResult(IReadOnlyList<TakenBack> TakenBack);
 /// <summary>Something taken back: a count, fill or cash return; the pot is null for the last.</summary>
 internal sealed record TakenBack(string What, string? Pot, string Date);
 
+/// <summary>The answer of <c>reconcile</c>; balance and difference are null while the bank's balance isn't given.</summary>
+internal sealed record ReconcileResult(
+    bool Stored, string Date, string? Balance, string Here, string OnItsWay, string Expected, string? Difference, IReadOnlyList<AccountLineResult> Lines, IReadOnlyList<string> LookAt);
+
+/// <summary>An account line of <see cref="ReconcileResult"/>.</summary>
+internal sealed record AccountLineResult(long Number, string Date, string What, string Amount, long? Cheque, bool AtBank);
+
 /// <summary>The answer of <c>status</c>.</summary>
 internal sealed record StatusResult(
     bool Waiting, string? NextPayday, bool PaydayDue, string? CountOpenSince, int FillsWaiting, string OwedBack, int OpenDifferences);

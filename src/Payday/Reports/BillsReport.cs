@@ -26,12 +26,8 @@ internal static class BillsReport
 
     private static IEnumerable<string> Dues(BillsStep bills, NumberStyle style, string until) => Report.Table(
         style,
-        [Report.Names($"Due until {until}"), new("on"), Report.Amounts("amount"), new("")],
-        bills.Dues.Select(due => ImmutableArray.Create(
-            due.Name,
-            DateText.Weekday(due.Date),
-            Report.Marked(due.Amount.ToString(style), due.Changed),
-            due.Paid ? "paid" : "held until due")),
+        DueTable.Columns(until),
+        bills.Dues.Select(due => DueTable.Cells(due.Name, due.Date, Report.Marked(due.Amount, due.Changed, style), due.Paid ? "paid" : "held until due")),
         [["Due", "", bills.Due.ToString(style), ""]]);
 
     private static IEnumerable<string> SetAsides(BillsStep bills, NumberStyle style)
@@ -39,8 +35,7 @@ internal static class BillsReport
         Money paid = PaidOf(bills, bills.Dues);
         return Report.Table(
             style,
-            ["next"],
-            [Report.Names("Held in the account"), Report.Amounts("before"), Report.Amounts("set aside"), Report.Amounts("paid"), Report.Amounts("now"), new("next")],
+            [Report.Names("Held in the account"), Report.Amounts("before"), Report.Amounts("set aside"), Report.Amounts("paid"), Report.Amounts("now"), new("next") { Drops = 1 }],
             bills.ByNextDue.Select(line => ImmutableArray.Create(
                 line.Name,
                 line.HeldBefore.ToString(style),

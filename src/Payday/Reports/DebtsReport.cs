@@ -18,26 +18,11 @@ internal static class DebtsReport
             ? ["No debts."]
             : Report.Table(
                 style,
-                ["rate", "interest"],
-                [
-                    Report.Names("Debt"), new("due"), new("rate", Align.Right), Report.Amounts("balance"),
-                    Report.Amounts("interest"), Report.Amounts("minimum"), Report.Amounts("pay"), Report.Amounts("then"),
-                ],
-                plan.Debts.Rows.Select(row => ImmutableArray.Create(
-                    row.Name,
-                    row.Due is { } due ? DateText.Short(due) : row.Balance.IsZero ? "paid off" : "later",
-                    Percent(row.YearlyRate, style),
-                    row.Balance.ToString(style),
-                    row.Interest.ToString(style),
-                    row.Minimum.ToString(style),
-                    Report.Marked(row.Payment.ToString(style), row.Changed),
-                    row.NewBalance.ToString(style))),
+                DebtTable.Columns,
+                plan.Debts.Rows.Select(row => DebtTable.Cells(row, style)),
                 [["Paid", "", "", "", "", "", plan.Debts.Total.ToString(style), ""]]),
         .. plan.Surplus.Without.Never
             .Select(id => plan.Debts.Rows.First(row => row.DebtId == id))
             .SelectMany(row => Report.Prose($"! {row.Name} never ends at its minimum. Pay more on it, or talk to the lender.")),
     ];
-
-    /// <summary>A yearly rate, e.g. 19.99 %, with at most four decimals, as a household has it.</summary>
-    public static string Percent(decimal rate, NumberStyle style) => style.Written((rate * 100).ToString("0.####", CultureInfo.InvariantCulture)) + " %";
 }

@@ -25,28 +25,24 @@ internal static class PotsReport
     private static IEnumerable<string> Rows(PotsStep pots, NumberStyle style)
     {
         bool changed = pots.Rows.Any(row => row.Changed);
-        ImmutableArray<string> Cells(string name, string held, string has, string proposed, string fill, string why) =>
-            changed ? [name, held, has, proposed, fill, why] : [name, held, has, fill, why];
+        ImmutableArray<string> Shown(ImmutableArray<string> cells) => changed ? cells : cells.RemoveAt(3);
 
         ImmutableArray<TextColumn> columns =
         [
-            Report.Names("Pot"), new("held"), Report.Amounts("has now"),
+            Report.Names("Pot"), new("held") { Drops = 2 }, Report.Amounts("has now"),
             .. changed ? [Report.Amounts("proposed")] : Array.Empty<TextColumn>(),
-            Report.Amounts("fill"), new("why"),
+            Report.Amounts("fill"), new("why") { Drops = 1 },
         ];
         return Report.Table(
             style,
-            ["held", "why"],
             columns,
-            pots.Rows.Select(row => Cells(
-                row.Pot.Name,
-                Place(row.Pot),
-                row.HasNow.ToString(style),
-                row.Proposed.ToString(style),
-                Report.Marked(row.Fill.ToString(style), row.Changed),
-                row.Why)),
-            [Cells("Filled", "", "", "", pots.Total.ToString(style), "")]);
+            pots.Rows.Select(row => Shown(Cells(row, style))),
+            [Shown(["Filled", "", "", "", pots.Total.ToString(style), ""])]);
     }
+
+    /// <summary>A pot's name, where it is held, what it has, what is proposed, its fill and why.</summary>
+    public static ImmutableArray<string> Cells(PotRow row, NumberStyle style) =>
+        [row.Pot.Name, Place(row.Pot), row.HasNow.ToString(style), row.Proposed.ToString(style), Report.Marked(row.Fill, row.Changed, style), row.Why];
 
     /// <summary>Where a pot is held, in a word.</summary>
     public static string Place(Pot pot) => pot.Place == Core.Ledgers.Place.Cash ? "cash" : "account";

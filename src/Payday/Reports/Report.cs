@@ -19,37 +19,7 @@ internal static class Report
         NumberStyle style,
         ImmutableArray<TextColumn> columns,
         IEnumerable<ImmutableArray<string>> rows,
-        params ImmutableArray<ImmutableArray<string>> totals) => Table(style, [], columns, rows, totals);
-
-    /// <summary>A table that can do without some columns where amounts are so long that it would be too wide.</summary>
-    /// <param name="style">How numbers are written.</param>
-    /// <param name="spare">The headers of those columns, the first to go first; they have no totals.</param>
-    /// <param name="columns">All columns.</param>
-    /// <param name="rows">One cell for each column.</param>
-    /// <param name="totals">Rows under a rule of their own.</param>
-    public static IEnumerable<string> Table(
-        NumberStyle style,
-        ReadOnlySpan<string> spare,
-        ImmutableArray<TextColumn> columns,
-        IEnumerable<ImmutableArray<string>> rows,
-        params ImmutableArray<ImmutableArray<string>> totals)
-    {
-        ImmutableArray<ImmutableArray<string>> body = [.. rows];
-        var table = new TextTable(columns, body, totals, decimalMark: style.DecimalMark);
-        if (table.NarrowestWidth <= Width || spare.IsEmpty)
-        {
-            return table.Lay(Width).All;
-        }
-
-        string goes = spare[0];
-        int at = columns.ToList().FindIndex(column => column.Header == goes);
-        return Table(
-            style,
-            spare[1..],
-            columns.RemoveAt(at),
-            body.Select(row => row.RemoveAt(at)),
-            [.. totals.Select(row => row.RemoveAt(at))]);
-    }
+        params ImmutableArray<ImmutableArray<string>> totals) => new TextTable(columns, [.. rows], totals, decimalMark: style.DecimalMark).Lay(Width).All;
 
     /// <summary>A sentence, in lines where it is too long for one; what goes on stands two columns further in.</summary>
     public static IEnumerable<string> Prose(string text)
@@ -71,5 +41,5 @@ internal static class Report
     public static TextColumn Names(string header) => new(header) { Shrinks = true, MinWidth = 12 };
 
     /// <summary>The mark of a figure that the person changed.</summary>
-    public static string Marked(string amount, bool changed) => changed ? "*" + amount : amount;
+    public static string Marked(Money amount, bool changed, NumberStyle style) => changed ? "*" + amount.ToString(style) : amount.ToString(style);
 }

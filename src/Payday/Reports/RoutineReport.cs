@@ -63,11 +63,8 @@ internal static class RoutineReport
         .. Report.Heading("1 Income"),
         .. Report.Table(
             style,
-            [Report.Names("From"), Report.Amounts("expected"), Report.Amounts("came in")],
-            income.Lines.Select(line => ImmutableArray.Create(
-                line.Name,
-                line.SourceId is null ? "one-off" : line.Expected.ToString(style),
-                Report.Marked(line.Amount.ToString(style), line.Changed))),
+            IncomeTable.Columns,
+            income.Lines.Select(line => IncomeTable.Cells(line, style)),
             ["Came in", "", income.CameIn.ToString(style)],
             ["Carried over", "", income.CarriedOver.ToString(style)]),
         .. Buffer(income.Buffer, style),

@@ -13,7 +13,7 @@ internal static class FillingSheetLayout
     /// <summary>The sheet on paper.</summary>
     /// <param name="data">What it says.</param>
     /// <param name="width">Columns of the paper, 32 to 80.</param>
-    /// <exception cref="ArgumentException">The notes in the pots are not those at hand (see <see cref="FillingSheetCheck"/>).</exception>
+    /// <exception cref="ArgumentException">The notes in the pots are not those that are there (see <see cref="FillingSheetCheck"/>).</exception>
     /// <exception cref="ArgumentOutOfRangeException">No paper is so wide or narrow.</exception>
     /// <exception cref="InvalidOperationException">A note is of another currency.</exception>
     /// <exception cref="OverflowException">A total doesn't fit 64 bits.</exception>
@@ -23,7 +23,7 @@ internal static class FillingSheetLayout
         PaperParts.ThrowIfNoWidth(width);
         if (!FillingSheetCheck.Differences(data).IsEmpty)
         {
-            throw new ArgumentException("The notes in the pots are not the notes at hand.", nameof(data));
+            throw new ArgumentException("The notes in the pots are not the notes that are there.", nameof(data));
         }
 
         ImmutableArray<string> head = PaperParts.Head("Filling sheet", data.Date, data.HeadLines, width);

@@ -10,7 +10,7 @@ internal static class TextFold
         "AÀÁÂÃÄÅĀĂĄÆ", "aàáâãäåāăąæª", "CÇĆĈĊČ", "cçćĉċč", "DĎĐÐ", "dďđð", "EÈÉÊËĒĔĖĘĚ€", "eèéêëēĕėęě", "GĜĞĠĢ", "gĝğġģ",
         "HĤĦ", "hĥħ", "IÌÍÎÏĨĪĬĮİ", "iìíîïĩīĭįı", "JĴ", "jĵ", "KĶ", "kķĸ", "LĹĻĽĿŁ", "lĺļľŀł", "NÑŃŅŇŊ", "nñńņňŉŋ",
         "OÒÓÔÕÖØŌŎŐŒ", "oòóôõöøōŏőœº", "RŔŖŘ", "rŕŗř", "SŚŜŞŠȘ", "sśŝşšșßſ", "TŢŤŦȚÞ", "tţťŧțþ", "UÙÚÛÜŨŪŬŮŰŲ", "uùúûüũūŭůűų",
-        "WŴ", "wŵ", "YÝŶŸ", "yýÿŷ", "ZŹŻŽ", "zźżž", "~…", "-─–—−‐‑", "=═", "'‘’′", "\"“”«»", " \u00A0\u2007\u202F", "*•", ".·", "x×");
+        "WŴ", "wŵ", "YÝŶŸ", "yýÿŷ", "ZŹŻŽ", "zźżž", "~…", "-─–—−‐‑", "|│", "=═", "'‘’′", "\"“”«»", " \u00A0\u2007\u202F", "*•", ".·", "x×");
 
     /// <summary>The text in ASCII.</summary>
     /// <inheritdoc cref="To"/>
@@ -49,6 +49,11 @@ internal static class TextFold
         if (width == 1 && canShow(first))
         {
             return first.ToString();
+        }
+
+        if (width == 1 && first is >= BraillePattern.First and <= BraillePattern.Last)
+        {
+            return BraillePattern.ToAscii(first).ToString();
         }
 
         return width == 1 && Plainer.TryGetValue(first, out char plain) ? plain.ToString() : new string('?', width);

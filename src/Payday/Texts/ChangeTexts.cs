@@ -1,4 +1,5 @@
 using Payday.Core.Amounts;
+using Payday.Core.Faults;
 using Payday.Core.HouseholdChanges;
 
 namespace Payday.Texts;
@@ -7,7 +8,7 @@ namespace Payday.Texts;
 internal static class ChangeTexts
 {
     /// <summary>One sentence to a person on a form.</summary>
-    public static string OnAForm(ChangeFault fault, NumberStyle style) => fault switch
+    public static string Of(ChangeFault fault, NumberStyle style) => fault switch
     {
         ChangeFault.OtherCurrency other => $"The ledger is in {other.Ledger}, so the household stays in it; begin one in {other.Next} in another folder.",
         ChangeFault.OtherStart other => $"The household started on {other.Start:uuuu-MM-dd} and has a history since; that date stays as it is.",
@@ -16,11 +17,12 @@ internal static class ChangeTexts
         ChangeFault.PotHas pot => $"{pot.Pot} has {pot.Has.ToString(style)}; keep it, held where it is.",
         ChangeFault.PotOwes pot => $"{pot.Pot} owes {pot.Owed.ToString(style)} back; return it to the account first.",
         ChangeFault.OnItsWay way => $"{way.Amount.ToString(style)} is on its way to {way.Name}; return it to the account first.",
-        _ => Anywhere(fault),
+        ChangeFault.OtherOpening => "Opening balances are part of the ledger once a payday is closed or a pot counted; leave them as they were.",
+        _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
 
-    /// <summary>One sentence to a person with a file.</summary>
-    public static string InAFile(ChangeFault fault, NumberStyle style) => fault switch
+    /// <summary>One sentence to a person with a file, where it isn't the same as on a form.</summary>
+    public static string InAFile(Fault fault, NumberStyle style) => fault switch
     {
         ChangeFault.OtherCurrency other => $"The ledger is in {other.Ledger}, the file in {other.Next}. Import it into another folder with --data.",
         ChangeFault.OtherStart other => $"The household started on {other.Start:uuuu-MM-dd} and has a history since; leave \"start\" as it is.",
@@ -29,12 +31,6 @@ internal static class ChangeTexts
         ChangeFault.PotHas pot => $"{pot.Pot} (id {pot.PotId}) has {pot.Has.ToString(style)}; keep it in the file, held where it is.",
         ChangeFault.PotOwes pot => $"{pot.Pot} (id {pot.PotId}) owes {pot.Owed.ToString(style)} back; return it to the account first.",
         ChangeFault.OnItsWay way => $"{way.Amount.ToString(style)} is on its way to {way.Name} (id {way.TargetId}); return it to the account first.",
-        _ => Anywhere(fault),
-    };
-
-    private static string Anywhere(ChangeFault fault) => fault switch
-    {
-        ChangeFault.OtherOpening => "Opening balances are part of the ledger once a payday is closed or a pot counted; leave them as they were.",
-        _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
+        _ => FaultTexts.Of(fault, style),
     };
 }

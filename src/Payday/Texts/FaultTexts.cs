@@ -9,10 +9,14 @@ using Payday.Core.Counts;
 using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.HouseholdChanges;
+using Payday.Core.ItemLines;
 using Payday.Core.Ledgers;
 using Payday.Core.Moves;
+using Payday.Core.Outlooks;
+using Payday.Core.Reconciling;
 using Payday.Core.Routines;
 using Payday.Core.Undo;
+using Payday.Store.Files;
 using Payday.Store.Texts;
 
 namespace Payday.Texts;
@@ -33,6 +37,7 @@ internal static class FaultTexts
         FillFault fill => FillTexts.Of(fill, style),
         CountFault count => CountTexts.Of(count, style),
         ReturnFault cash => ReturnTexts.Of(cash, style),
+        ReconcileFault reconcile => ReconcileTexts.Of(reconcile),
         PurchaseFault purchase => PurchaseTexts.Of(purchase, style),
         ListFault list => PurchaseTexts.Of(list, style),
         MoveFault move => MoveTexts.Of(move, style),
@@ -44,7 +49,10 @@ internal static class FaultTexts
         ClosingFault closing => ClosingTexts.Of(closing, style),
         ReopeningFault reopening => ClosingTexts.Of(reopening, style),
         UndoingFault undoing => ClosingTexts.Of(undoing, style),
-        ChangeFault change => ChangeTexts.OnAForm(change, style),
+        StoreFault store => StoreTexts.Of(store),
+        ChangeFault change => ChangeTexts.Of(change, style),
+        LineFault line => LineTexts.Of(line),
+        OutlookFault outlook => OutlookTexts.Of(outlook),
         EdgeFault edge => edge.Sentence,
         FileThere there => there.Saying("give another name, or say that it may be replaced"),
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),

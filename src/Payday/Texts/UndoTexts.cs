@@ -14,7 +14,7 @@ internal static class UndoTexts
         Obstacle.PurchaseUndone undone => $"Card purchase {undone.Number} is undone already.",
         Obstacle.NoSuchMove no => $"There is no move {no.Number}.",
         Obstacle.NoSuchEntry no => $"There is no account entry {no.Number}.",
-        Obstacle.UndoneAlready undone => $"{Capital(Name(undone.What))} is undone already.",
+        Obstacle.UndoneAlready undone => $"{Upper(Name(undone.What))} is undone already.",
         Obstacle.LooseCounted seen => $"The loose notes were counted on {DateText.Day(seen.Count.Date)} with {Name(seen.What)} in it; take that count back first.",
         Obstacle.NotMarked not => $"The fill of {not.Fill.Pot} for {DateText.Day(not.Fill.Day)} isn't marked, so there is nothing to take back.",
         Obstacle.Counted seen => $"{seen.Count.Pot} was counted on {DateText.Day(seen.Count.Date)} with {Name(seen.What)} in it; take that count back first.",
@@ -27,6 +27,8 @@ internal static class UndoTexts
         Obstacle.RefundReturned returned =>
             $"What was left of it was returned on {DateText.Day(returned.Return.Date)}, so refund {returned.Refund.Number} can't be undone.",
         Obstacle.RefundSpent spent => $"{spent.Pot} has less by now than the {spent.Needed.ToString(style)} that the refund gave back to it, so it can't be undone.",
+        Obstacle.AtBank seen => $"{Upper(Name(seen.What))} is at the bank by the reconciliation of {DateText.Day(seen.Reconciliation.Date)}; take that back first.",
+        Obstacle.ReconciledSince since => $"The account was held against the bank again on {DateText.Day(since.Later.Date)}; take that back first.",
         Obstacle.DifferenceCleared cleared => $"The difference of {Name(cleared.Difference.Counted)} was cleared up since; take that back first.",
         Obstacle.PartOf part => $"Movement {part.Number} belongs to {Owner(part.Whole)}, so it isn't undone alone; take that back as a whole.",
         Obstacle.WrittenSince since => $"The payday of {DateText.Day(since.Payday)} can't be reopened: {Owner(since.Later)} was written since and may depend on it; "
@@ -42,9 +44,10 @@ internal static class UndoTexts
         BookEntry.Purchase => "On home: b, then u on it.",
         BookEntry.Return => "On home: r, then u.",
         BookEntry.Difference => "On home: w, then g, then u.",
-        BookEntry.Moved => "On home: m, then o, then u on it.",
-        BookEntry.Entered => "On home: e, then o, then u on it.",
+        BookEntry.Moved => "On home: t, then u on it.",
+        BookEntry.Entered => "On home: j, then u on it.",
         BookEntry.Payday => "On home: l, then z.",
+        BookEntry.Reconciliation => "On home: @, then u.",
         BookEntry.Movement => "On home: l, then u on it.",
         _ => "",
     });
@@ -60,20 +63,22 @@ internal static class UndoTexts
         BookEntry.Moved move => $"payday move --undo {move.Number}",
         BookEntry.Entered entry => $"payday entry --undo {entry.Number}",
         BookEntry.Payday => "On the screen: l, then z.",
+        BookEntry.Reconciliation => "payday reconcile --undo",
         BookEntry.Movement => "On the screen: l, then u on it.",
         _ => "",
     });
 
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
-
     private static string Together(string sentence, string way) => way.Length == 0 ? sentence : $"{sentence} {way}";
+
+    private static string Upper(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 
     private static string Cash(BookEntry what) => what is BookEntry.Count ? "what moved on by " + Name(what) : Name(what);
 
     // Among a movement's owners a difference goes by the number of its count, as the ledger's list has it.
     private static string Owner(BookEntry entry) => entry is BookEntry.Difference difference ? $"the difference of count {difference.Number}" : Name(entry);
 
-    private static string Name(BookEntry entry) => entry switch
+    /// <summary>What an entry is called in a sentence, e.g. <c>card purchase 3</c>.</summary>
+    public static string Name(BookEntry entry) => entry switch
     {
         BookEntry.Count pot => $"the count of {pot.Pot} on {DateText.Day(pot.Date)}",
         BookEntry.Fill fill => $"the fill of {fill.Pot} for {DateText.Day(fill.Day)}",
@@ -84,6 +89,7 @@ internal static class UndoTexts
         BookEntry.Moved move => $"move {move.Number}",
         BookEntry.Entered { IsCount: true } count => $"the count of the loose notes on {DateText.Day(count.Date)}",
         BookEntry.Entered entered => $"account entry {entered.Number}",
+        BookEntry.Reconciliation one => $"the reconciliation of {DateText.Day(one.Date)}",
         BookEntry.Movement movement => $"movement {movement.Number}",
         _ => throw new ArgumentOutOfRangeException(nameof(entry), entry, "There is no text for it."),
     };

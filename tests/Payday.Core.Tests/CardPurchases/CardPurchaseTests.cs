@@ -3,6 +3,7 @@ using Payday.Core.Books;
 using Payday.Core.CardPurchases;
 using Payday.Core.CashReturns;
 using Payday.Core.Counts;
+using Payday.Core.Faults;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Core.Ids;
@@ -178,9 +179,9 @@ public class CardPurchaseTests
         Book book = Closed
             .Count(new(2026, 3, 12), "food", new CountEntry(Usd(25)) { Then = new CountThen(MoveTarget.Debt(new DebtId("card"))) })
             .Spend("fares", 12, new(2026, 3, 14));
-        HouseholdChange change = HouseholdChange.Of(book, House with { Debts = [], Pots = [] });
+        Result<Book> changed = HouseholdChange.Of(book, House with { Debts = [], Pots = [] });
 
-        Assert.Contains("Fares (id fares) owes 15.00 back; return it to the account first.", change.Refusals.Select(refusal => refusal.InAFile()));
-        Assert.Contains("25.00 is on its way to Card (id card); return it to the account first.", change.Refusals.Select(refusal => refusal.InAFile()));
+        Assert.Contains("Fares (id fares) owes 15.00 back; return it to the account first.", changed.Faults.Select(refusal => refusal.InAFile()));
+        Assert.Contains("25.00 is on its way to Card (id card); return it to the account first.", changed.Faults.Select(refusal => refusal.InAFile()));
     }
 }

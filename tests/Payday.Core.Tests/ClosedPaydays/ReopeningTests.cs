@@ -32,21 +32,21 @@ public class ReopeningTests
         Book before = Book.Begin(Full);
         Book closed = Close(before);
 
-        Reopening reopening = Reopening.Of(closed, Today).Value!;
+        Book reopened = Reopening.Of(closed, Today).Value!;
 
-        Assert.Equal(before.Ledger.Balances.All.ToHashSet(), reopening.Book.Ledger.Balances.All.ToHashSet());
-        Assert.Empty(reopening.Book.Closed);
-        Assert.Equal(Friday6March, reopening.Book.OpenFrom);
-        Assert.Equal(Wage, reopening.Book.Draft!.Incomes[new SourceId("wage")]);
-        Assert.Equal(closed.Ledger.Movements.Count + reopening.Movements.Length, reopening.Book.Ledger.Movements.Count);
-        Assert.All(reopening.Movements, movement => Assert.Equal("payday of 6 Mar 2026 reopened", movement.Reason));
+        Assert.Equal(before.Ledger.Balances.All.ToHashSet(), reopened.Ledger.Balances.All.ToHashSet());
+        Assert.Empty(reopened.Closed);
+        Assert.Equal(Friday6March, reopened.OpenFrom);
+        Assert.Equal(Wage, reopened.Draft!.Incomes[new SourceId("wage")]);
+        Assert.Equal(closed.LastClosed!.LastMovement - closed.LastClosed.FirstMovement + 1, reopened.Ledger.Since(closed.Ledger).Count());
+        Assert.All(reopened.Ledger.Since(closed.Ledger), movement => Assert.Equal("payday of 6 Mar 2026 reopened", movement.Reason));
     }
 
     [Fact]
     public void Of_ClosedAgainWithoutAChange_WritesTheSame()
     {
         Book once = Close(Book.Begin(Full));
-        Book again = Closing.Of(Plan(Reopening.Of(once, Today).Value!.Book)).Value!.Book;
+        Book again = Closing.Of(Plan(Reopening.Of(once, Today).Value!)).Value!;
 
         Assert.Equal(once.Ledger.Balances.All.ToHashSet(), again.Ledger.Balances.All.ToHashSet());
         Assert.Equal(MonthSummary.OfYear(once.Ledger, 2026).AsEnumerable(), MonthSummary.OfYear(again.Ledger, 2026));
@@ -67,7 +67,7 @@ public class ReopeningTests
         Assert.Equal(
             $"The payday of 6 Mar 2026 can't be reopened: movement {number} was written since and may depend on it; undo that first.",
             Reopening.Of(closed with { Ledger = spent }, Today).Fault.Said());
-        Book undone = Undoing.Of(closed with { Ledger = spent }, number, Today, "typed twice").Value!.Book;
+        Book undone = Undoing.Of(closed with { Ledger = spent }, number, Today, "typed twice").Value!;
         Assert.True(Reopening.Of(undone, Today).Ok);
     }
 
@@ -77,9 +77,9 @@ public class ReopeningTests
         Book before = Book.Begin(Full);
         Book closed = Close(before);
         Movement fill = closed.Ledger.Movements.Single(movement => movement.To == LedgerEnd.InAccount(Purpose.Pot(new PotId("gifts"))));
-        Book undone = Undoing.Of(closed, fill.Number, Today, "not this time").Value!.Book;
+        Book undone = Undoing.Of(closed, fill.Number, Today, "not this time").Value!;
 
-        Book reopened = Reopening.Of(undone, Today).Value!.Book;
+        Book reopened = Reopening.Of(undone, Today).Value!;
 
         Assert.Equal(before.Ledger.Balances.All.ToHashSet(), reopened.Ledger.Balances.All.ToHashSet());
     }
@@ -90,12 +90,12 @@ public class ReopeningTests
         Book closed = Close(Book.Begin(Full));
         var begun = new RoutineDraft(new(2026, 3, 20));
 
-        Assert.Null(Reopening.Of(closed with { Draft = begun with { Step = RoutineStep.Pots } }, Today).Value!.Drops);
+        Assert.Null(Reopening.Drops(closed with { Draft = begun with { Step = RoutineStep.Pots } }));
         RoutineDraft decided = begun with { Incomes = SourceSums(("wage", 900)) };
-        Assert.Equal(decided, Reopening.Of(closed with { Draft = decided }, Today).Value!.Drops);
+        Assert.Equal(decided, Reopening.Drops(closed with { Draft = decided }));
     }
 
-    private static Book Close(Book book) => Closing.Of(Plan(book with { Draft = new RoutineDraft(Friday6March) { Incomes = SourceSums().Add(new SourceId("wage"), Wage) } })).Value!.Book;
+    private static Book Close(Book book) => Closing.Of(Plan(book with { Draft = new RoutineDraft(Friday6March) { Incomes = SourceSums().Add(new SourceId("wage"), Wage) } })).Value!;
 
     private static RoutinePlan Plan(Book book) => Routine.Plan(book, book.Draft!).Value!;
 }

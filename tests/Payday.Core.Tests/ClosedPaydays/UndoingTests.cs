@@ -21,15 +21,17 @@ public class UndoingTests
             Bills = [Bill("Rent", 610, Friday6March, essential: true)],
             Pots = [CashPot("Food", 90), AccountPot("Gifts", 12.50m)],
         }),
-        new RoutineDraft(Friday6March)).Value!).Value!.Book;
+        new RoutineDraft(Friday6March)).Value!).Value!;
 
     [Fact]
     public void Of_Fill_IsLeftToPlaceAtTheNextPayday()
     {
-        Undoing undoing = Undoing.Of(Closed, Number(LedgerEnd.InAccount(Purpose.Pot(new PotId("gifts")))), Today, " not this time ").Value!;
+        Book undone = Undoing.Of(Closed, Number(LedgerEnd.InAccount(Purpose.Pot(new PotId("gifts")))), Today, " not this time ").Value!;
 
-        Assert.Equal(("not this time", Usd(12.50m), Today), (undoing.Reverse.Reason, undoing.Reverse.Amount, undoing.Reverse.Date));
-        RoutinePlan next = Routine.Plan(undoing.Book, new RoutineDraft(new(2026, 3, 20))).Value!;
+        Movement reverse = Assert.Single(undone.Ledger.Since(Closed.Ledger));
+        Assert.Equal(("not this time", Usd(12.50m), Today), (reverse.Reason, reverse.Amount, reverse.Date));
+        Assert.Null(Undoing.OpenedAgain(Closed, undone));
+        RoutinePlan next = Routine.Plan(undone, new RoutineDraft(new(2026, 3, 20))).Value!;
         Assert.Equal(Usd(12.50m), next.Income.CarriedOver);
         Assert.True(Closing.Of(next).Ok);
     }
@@ -37,10 +39,10 @@ public class UndoingTests
     [Fact]
     public void Of_BillPayment_LeavesTheBillToBePaid()
     {
-        Undoing undoing = Undoing.Of(Closed, Number(LedgerEnd.PaidFor(new BillId("rent"))), Today, "sent back").Value!;
+        Book undone = Undoing.Of(Closed, Number(LedgerEnd.PaidFor(new BillId("rent"))), Today, "sent back").Value!;
 
-        Assert.False(Assert.Single(undoing.Closed!.Dues).Paid);
-        DueRow due = Routine.Plan(undoing.Book, new RoutineDraft(new(2026, 3, 20))).Value!.Bills.Dues[0];
+        Assert.False(Assert.Single(Undoing.OpenedAgain(Closed, undone)!.Dues).Paid);
+        DueRow due = Routine.Plan(undone, new RoutineDraft(new(2026, 3, 20))).Value!.Bills.Dues[0];
         Assert.Equal(("Rent", Friday6March, Usd(610)), (due.Name, due.Date, due.Amount));
     }
 
@@ -70,7 +72,7 @@ public class UndoingTests
     {
         Assert.Equal("There is no movement 999.", Undoing.Of(Closed, 999, Today, "wrong").Fault.Said());
         long number = Number(LedgerEnd.InAccount(Purpose.Pot(new PotId("gifts"))));
-        Assert.Equal($"Movement {number} is undone already.", Undoing.Of(Undoing.Of(Closed, number, Today, "wrong").Value!.Book, number, Today, "wrong").Fault.Said());
+        Assert.Equal($"Movement {number} is undone already.", Undoing.Of(Undoing.Of(Closed, number, Today, "wrong").Value!, number, Today, "wrong").Fault.Said());
     }
 
     [Fact]

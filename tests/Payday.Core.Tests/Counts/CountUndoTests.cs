@@ -97,7 +97,7 @@ public class CountUndoTests
     [Fact]
     public void Reopening_ClosedAgainLater_FillsAPotOnce()
     {
-        Book again = Close(Reopening.Of(Closed, new(2026, 3, 20)).Value!.Book, Friday6March);
+        Book again = Close(Reopening.Of(Closed, new(2026, 3, 20)).Value!, Friday6March);
         CountRow row = again.Row(Thursday12, "boots", new CountEntry(Usd(30)));
 
         Assert.Equal((Usd(30), Usd(0)), (row.Filled, row.Spent));

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
-using Payday.Core.HouseholdChanges;
 using Payday.Texts;
 
 namespace Payday.Core.Tests.Faults;
@@ -16,5 +15,5 @@ internal static class Sentences
     public static string? Said(this ImmutableArray<Fault> faults, NumberStyle? style = null) => faults.IsEmpty ? null : FaultTexts.Of(faults, style ?? NumberStyle.CommaPoint);
 
     /// <summary>What a person with a household file reads of a change that can't be.</summary>
-    public static string InAFile(this ChangeFault fault) => ChangeTexts.InAFile(fault, default);
+    public static string InAFile(this Fault fault) => ChangeTexts.InAFile(fault, default);
 }

@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Core.Ids;
@@ -37,31 +38,35 @@ public class HouseholdChangeTests
     }
 
     [Fact]
-    public void Of_SameHousehold_WritesNothing() =>
-        Assert.Empty(HouseholdChange.Of(Book.Begin(Home), Home with { Name = "Renamed" }).Movements);
+    public void Of_SameHousehold_WritesNothing()
+    {
+        Book begun = Book.Begin(Home);
+
+        Assert.Empty(HouseholdChange.Of(begun, Home with { Name = "Renamed" }).Value!.Ledger.Since(begun.Ledger));
+    }
 
     [Fact]
     public void Of_OpeningChangedBeforeAnyClosing_IsWrittenAnew()
     {
-        HouseholdChange change = HouseholdChange.Of(Book.Begin(Home), Home with { Opening = Home.Opening with { Account = Usd(800) } });
+        Book changed = HouseholdChange.Of(Book.Begin(Home), Home with { Opening = Home.Opening with { Account = Usd(800) } }).Value!;
 
-        Assert.Equal(Usd(800), change.Book.Ledger.Balances.In(Place.Account));
-        Assert.Equal(Usd(300), change.Book.Ledger.Balances.OwedOn(new DebtId("card")));
-        Assert.Empty(HouseholdChange.Of(change.Book, change.Book.Household).Movements);
+        Assert.Equal(Usd(800), changed.Ledger.Balances.In(Place.Account));
+        Assert.Equal(Usd(300), changed.Ledger.Balances.OwedOn(new DebtId("card")));
+        Assert.Empty(HouseholdChange.Of(changed, changed.Household).Value!.Ledger.Since(changed.Ledger));
     }
 
     [Fact]
-    public void Of_HistoryWouldChange_NamesEverythingAndChangesNothing()
+    public void Of_HistoryWouldChange_NamesEverythingAndGivesNoBook()
     {
         Book closed = Closed();
         Household next = Home with { Start = new LocalDate(2026, 1, 1), Bills = [], Pots = [], Opening = Bare.Opening };
 
-        HouseholdChange change = HouseholdChange.Of(closed, next);
+        Result<Book> changed = HouseholdChange.Of(closed, next);
 
-        Assert.Same(closed, change.Book);
-        Assert.Equal(5, change.Refusals.Length);
-        Assert.Contains(change.Refusals, refusal => refusal.InAFile().StartsWith("The household started on 2026-03-06", StringComparison.Ordinal));
-        Assert.Contains(change.Refusals, refusal => refusal.InAFile().Contains("Food (id food) has 66.80", StringComparison.Ordinal));
+        Assert.Null(changed.Value);
+        Assert.Equal(5, changed.Faults.Length);
+        Assert.Contains(changed.Faults, refusal => refusal.InAFile().StartsWith("The household started on 2026-03-06", StringComparison.Ordinal));
+        Assert.Contains(changed.Faults, refusal => refusal.InAFile().Contains("Food (id food) has 66.80", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -69,16 +74,18 @@ public class HouseholdChangeTests
     {
         Household euros = Home with { Settings = Home.Settings with { Currency = Currency.FromCode("EUR") } };
 
-        Assert.StartsWith("The ledger is in USD, the file in EUR.", Assert.Single(HouseholdChange.Of(Book.Begin(Home), euros).Refusals).InAFile(), StringComparison.Ordinal);
+        Assert.StartsWith("The ledger is in USD, the file in EUR.", Assert.Single(HouseholdChange.Of(Book.Begin(Home), euros).Faults).InAFile(), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Of_NewDebtAfterAClosing_ComesWithWhatIsOwed()
     {
-        HouseholdChange change = HouseholdChange.Of(Closed(), Home with { Debts = Home.Debts.Add(Debt("Loan", 900, 0.05m, 50, due: 3)) });
+        Book before = Closed();
 
-        Assert.Equal(Usd(900), change.Book.Ledger.Balances.OwedOn(new DebtId("loan")));
-        Assert.Single(change.Movements);
+        Book changed = HouseholdChange.Of(before, Home with { Debts = Home.Debts.Add(Debt("Loan", 900, 0.05m, 50, due: 3)) }).Value!;
+
+        Assert.Equal(Usd(900), changed.Ledger.Balances.OwedOn(new DebtId("loan")));
+        Assert.Single(changed.Ledger.Since(before.Ledger));
     }
 
     [Fact]
@@ -90,7 +97,7 @@ public class HouseholdChangeTests
             Placements = [new Placement(MoveTarget.Debt(new DebtId("card")), Usd(5)), new Placement(MoveTarget.Buffer, Usd(1))],
         };
 
-        Book after = HouseholdChange.Of(Book.Begin(Home) with { Draft = draft }, Home with { Debts = [], Pots = [Home.Pots[0]], Opening = Bare.Opening }).Book;
+        Book after = HouseholdChange.Of(Book.Begin(Home) with { Draft = draft }, Home with { Debts = [], Pots = [Home.Pots[0]], Opening = Bare.Opening }).Value!;
 
         Assert.Equal(PotSums(("food", 10)), after.Draft!.Fills);
         Assert.Equal([new Placement(MoveTarget.Buffer, Usd(1))], after.Draft.Placements!.Value);
@@ -101,7 +108,7 @@ public class HouseholdChangeTests
     {
         Household later = Home with { Sources = [Home.Sources[0] with { Schedule = new Core.Calendar.Schedule.EveryWeeks(2, new(2026, 3, 9)) }] };
 
-        Assert.Null(HouseholdChange.Of(Book.Begin(Home) with { Draft = new RoutineDraft(Friday6March) }, later).Book.Draft);
+        Assert.Null(HouseholdChange.Of(Book.Begin(Home) with { Draft = new RoutineDraft(Friday6March) }, later).Value!.Draft);
     }
 
     private static Book Closed()
@@ -109,6 +116,6 @@ public class HouseholdChangeTests
         RoutineDraft draft = new(Friday6March) { Placements = [new Placement(MoveTarget.Buffer, Usd(0.01m))] };
         RoutinePlan plan = Routine.Plan(Book.Begin(Home), draft).Value!;
         return Closing.Of(Routine.Plan(
-            Book.Begin(Home), draft with { Placements = [new Placement(MoveTarget.Buffer, plan.Surplus.Before)] }).Value!).Value!.Book;
+            Book.Begin(Home), draft with { Placements = [new Placement(MoveTarget.Buffer, plan.Surplus.Before)] }).Value!).Value!;
     }
 }

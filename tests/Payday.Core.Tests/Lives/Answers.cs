@@ -1,6 +1,7 @@
 using System.Text;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.BankLines;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
 using Payday.Core.Cash;
@@ -13,6 +14,7 @@ using Payday.Core.HouseholdChanges;
 using Payday.Core.Ledgers;
 using Payday.Core.NotesAtHome;
 using Payday.Core.Pots;
+using Payday.Core.Reconciling;
 using Payday.Core.Routines;
 using Payday.Core.Status;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -98,6 +100,13 @@ internal sealed class Answers
             Say($"return {line.Pot.Id} {line.Owes} {line.Way} {Listed(line.Notes)} {line.Swap?.With} {line.Goes}");
         }
 
+        ReconciliationPlan bank = ReconciliationPlan.Of(book, new ReconciliationDraft(to, null, []));
+        Say($"bank {bank.Here} {bank.OnItsWay} {bank.Expected}");
+        foreach (AccountLine line in bank.Lines.OrderBy(line => line.Date).ThenBy(line => line.Amount.MinorUnits).ThenBy(line => line.What, StringComparer.Ordinal))
+        {
+            Say($"line {line.Date} {line.Amount} {line.Kind} {line.Other.Key} {line.What} {line.Cheque}");
+        }
+
         PotNotes notes = PotNotes.Of(book);
         Say($"loose {Listed(notes.Loose)}");
         foreach (Pot pot in book.Household.Pots)
@@ -125,7 +134,7 @@ internal sealed class Answers
         }
 
         Say($"{book.HasHistory} {book.OpenFrom} {book.Closed.Length} {PotGuess.For(book, "shop")?.PotId}");
-        HouseholdChange.Of(book, book.Household with { Pots = [], Debts = [], Start = book.Household.Start.PlusDays(1) }).Refusals.ToList().ForEach(refusal => Say($"{refusal}"));
+        HouseholdChange.Of(book, book.Household with { Pots = [], Debts = [], Start = book.Household.Start.PlusDays(1) }).Faults.ToList().ForEach(refusal => Say($"{refusal}"));
         Routine();
     }
 

@@ -12,6 +12,7 @@ using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Moves;
 using Payday.Core.Pots;
+using Payday.Core.Reconciling;
 using Payday.Core.Routines;
 using static Payday.Core.Tests.Amounts.Amount;
 
@@ -62,6 +63,7 @@ internal static class Doings
         new("payday", (book, _, _) => Close(book, draft => draft)),
         new("payday with owed-back notes", (book, _, _) => Close(book, draft => draft with { UsesOwedBack = true })),
         .. Between,
+        new("reconciliation", Reconcile),
         new("one-off income", (book, _, _) => Close(book, draft => draft with { OneOffs = draft.OneOffs.Add("Jumble sale", Usd(35)) })),
     ];
 
@@ -119,6 +121,13 @@ internal static class Doings
         return Made(book, to => CountPlan.Of(to, draft).Confirm(), (from, day) => CountUndo.Of(from, CountUndo.Last(from), day));
     });
 
+    private static Done? Reconcile(Book book, Random chance, LocalDate today)
+    {
+        ReconciliationPlan plan = ReconciliationPlan.Of(book, new ReconciliationDraft(today, Usd(chance.Next(2000)), []));
+        ReconciliationDraft draft = plan.Draft with { AtBank = [.. plan.Lines.Where(_ => chance.Next(2) == 0).Select(line => line.Number)] };
+        return Made(book, to => ReconciliationPlan.Of(to, draft).Accept(), (from, _) => ReconciliationUndo.Of(from, ReconciliationUndo.Last(from)!));
+    }
+
     private static Done? Settle(Book book, DifferenceEnd how, LocalDate today) => Differences.Open(book) is [var open, ..]
         ? Made(book, to => Differences.Settle(to, open.Number, how, today), (from, day) => Differences.Reopen(from, Differences.LastSettled(from)!, day))
         : null;
@@ -126,10 +135,7 @@ internal static class Doings
     private static Done? Close(Book book, Func<RoutineDraft, RoutineDraft> decide)
     {
         RoutineDraft draft = decide(new RoutineDraft(Routine.Next(book).Value));
-        return Made(
-            book,
-            to => Routine.Plan(to, draft) is { Ok: true } plan && Closing.Of(plan.Value) is { Ok: true } closing ? Result.Of(closing.Value.Book) : Result.Refused<Book>(new No()),
-            (from, day) => Reopening.Of(from, day) is { Ok: true } reopening ? Result.Of(reopening.Value.Book) : Result.Refused<Book>(new No()));
+        return Made(book, to => Routine.Plan(to, draft).Then(Closing.Of), Reopening.Of);
     }
 
     internal static Done? Made(Book book, Func<Book, Result<Book>> again, Func<Book, LocalDate, Result<Book>> undo) =>
@@ -141,6 +147,4 @@ internal static class Doings
         (amount.MinorUnits % 500) == 0 && amount.IsPositive ? Core.Cash.Notes.Of(500, (int)(amount.MinorUnits / 500)) : Core.Cash.Notes.None;
 
     private static FillPart? Pick(Random chance, IEnumerable<FillPart> parts) => parts.ToArray() is { Length: > 0 } all ? all[chance.Next(all.Length)] : null;
-
-    private sealed record No : Fault;
 }

@@ -39,7 +39,7 @@ internal static class WeekHomes
     /// <summary>The payday of 6 March closed: two weeks of food and fares at home, 30 in boots.</summary>
     public static Book Closed { get; } = Close(Book.Begin(House), Friday6March);
 
-    public static Book Close(Book book, LocalDate payday) => Closing.Of(Routine.Plan(book, new RoutineDraft(payday)).Value!).Value!.Book;
+    public static Book Close(Book book, LocalDate payday) => Closing.Of(Routine.Plan(book, new RoutineDraft(payday)).Value!).Value!;
 
     public static Book Spend(this Book book, string? pot, decimal amount, LocalDate date, string what = "shop") =>
         Purchasing.Enter(book, new PurchaseEntry(date, pot is null ? null : new PotId(pot), Usd(amount), what)).Value!;

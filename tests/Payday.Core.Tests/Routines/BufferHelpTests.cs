@@ -38,7 +38,7 @@ public class BufferHelpTests
     [Fact]
     public void Of_TheBufferGives_PaysOnThePaydayAndLeavesNothingBelowZero()
     {
-        Book book = Closing.Of(Plan(Tight, draft => draft with { FromBuffer = Usd(300) })).Value!.Book;
+        Book book = Closing.Of(Plan(Tight, draft => draft with { FromBuffer = Usd(300) })).Value!;
 
         Movement paid = Assert.Single(book.Ledger.Movements, movement => movement.To is LedgerEnd.Outside { Kind: OutsideKind.Bill });
         Assert.Equal((Friday6March, Usd(900)), (paid.Date, paid.Amount));
@@ -50,10 +50,10 @@ public class BufferHelpTests
     public void Of_TheBufferGaveAndThePaydayIsReopened_HasItBackAndGivesTheSameAgain()
     {
         RoutinePlan plan = Plan(Tight, draft => draft with { FromBuffer = Usd(300) });
-        Book closed = Closing.Of(plan).Value!.Book;
+        Book closed = Closing.Of(plan).Value!;
 
-        Book reopened = Reopening.Of(closed, Friday6March.PlusDays(3)).Value!.Book;
-        Book again = Closing.Of(Routine.Plan(reopened, reopened.Draft!).Value!).Value!.Book;
+        Book reopened = Reopening.Of(closed, Friday6March.PlusDays(3)).Value!;
+        Book again = Closing.Of(Routine.Plan(reopened, reopened.Draft!).Value!).Value!;
 
         Assert.Equal(plan.Book.Ledger.Balances.All.ToHashSet(), reopened.Ledger.Balances.All.ToHashSet());
         Assert.Equal(closed.Ledger.Balances.All.ToHashSet(), again.Ledger.Balances.All.ToHashSet());

@@ -87,7 +87,7 @@ public class MonthFillTests
     public void Plan_ReopenedPayday_LeavesNoTrace()
     {
         Book closed = Close(May, 1);
-        Book reopened = Reopening.Of(closed, new LocalDate(2026, 5, 9)).Value!.Book;
+        Book reopened = Reopening.Of(closed, new LocalDate(2026, 5, 9)).Value!;
 
         Assert.Equal(Proposed(May, 1), Proposed(reopened, 1));
         Assert.Equal((Usd(70), "70 of 90 to go"), Proposed(Close(reopened, 1, income: 20), 15));
@@ -99,7 +99,7 @@ public class MonthFillTests
         Book closed = Close(May, 1);
         long fill = closed.Ledger.Movements.Single(movement => movement.Reason == "fill").Number;
 
-        Assert.Equal((Usd(90), "90 of 90 to go"), Proposed(Undoing.Of(closed, fill, new LocalDate(2026, 5, 4), "a slip").Value!.Book, 15));
+        Assert.Equal((Usd(90), "90 of 90 to go"), Proposed(Undoing.Of(closed, fill, new LocalDate(2026, 5, 4), "a slip").Value!, 15));
     }
 
     [Fact]
@@ -198,9 +198,9 @@ public class MonthFillTests
 
     private static Book Close(Book book, RoutineDraft draft)
     {
-        Result<Closing> closing = Closing.Of(Routine.Plan(book, draft).Value!);
+        Result<Book> closing = Closing.Of(Routine.Plan(book, draft).Value!);
         Assert.True(closing.Ok, closing.Faults.Said());
-        return closing.Value.Book;
+        return closing.Value;
     }
 
     private static (Money Fill, string Why) Proposed(Book book, int mayDay) => Proposed(book, new LocalDate(2026, 5, mayDay));

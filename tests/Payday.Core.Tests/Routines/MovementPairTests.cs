@@ -17,7 +17,7 @@ public class MovementPairTests
             Debts = [Debt("Card", 6400, 0.12m, 25, due: 15)],
             Pots = [AccountPot("Gifts", 12.50m)],
         }),
-        new RoutineDraft(Friday6March)).Value!).Value!.Book;
+        new RoutineDraft(Friday6March)).Value!).Value!;
 
     [Fact]
     public void Of_ABillsSetAsideAndPayment_AreEachOthers()
@@ -46,7 +46,7 @@ public class MovementPairTests
     public void Of_AHalfThatIsUndone_IsNothing()
     {
         Movement interest = To(LedgerEnd.InterestOn(new DebtId("card")));
-        Book undone = Undoing.Of(Closed, interest.Number, Friday6March, "not charged").Value!.Book;
+        Book undone = Undoing.Of(Closed, interest.Number, Friday6March, "not charged").Value!;
 
         Assert.Null(MovementPair.Of(undone, Closed.Ledger.Movements[(int)interest.Number]));
     }

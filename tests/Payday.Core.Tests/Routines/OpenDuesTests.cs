@@ -28,7 +28,7 @@ public class OpenDuesTests
     public void Plan_BillEnteredAfterAClosing_IsAskedAboutWhereItsDueIsPast()
     {
         Book book = Close(Book.Begin(Bare), Friday6March);
-        Book later = HouseholdChange.Of(book, Bare with { Bills = [Bill("Phone", 40, new(2026, 1, 12))] }).Book;
+        Book later = HouseholdChange.Of(book, Bare with { Bills = [Bill("Phone", 40, new(2026, 1, 12))] }).Value!;
 
         DueRow due = Assert.Single(Plan(later, Second).Bills.Dues);
 
@@ -58,7 +58,7 @@ public class OpenDuesTests
         {
             Dues = ImmutableSortedDictionary<DueKey, DueDecision>.Empty.Add(new DueKey(new BillId("rent"), tenth), new DueDecision(Usd(315), null)),
         };
-        Book book = Closing.Of(Routine.Plan(Book.Begin(home), draft).Value!).Value!.Book;
+        Book book = Closing.Of(Routine.Plan(Book.Begin(home), draft).Value!).Value!;
         Book changed = book with { Household = home with { Bills = [Bill("Rent", 320, new(2026, 3, 14)), Bill("Phone", 45, new(2026, 3, 8))] } };
 
         Assert.Equal(
@@ -101,12 +101,12 @@ public class OpenDuesTests
         Book book = Close(Close(Book.Begin(home), Friday6March), Second);
         long payment = book.Ledger.Movements.First(movement => movement.To is LedgerEnd.Outside { Kind: OutsideKind.Bill }).Number;
 
-        Book undone = Undoing.Of(book, payment, Second, "bounced").Value!.Book;
+        Book undone = Undoing.Of(book, payment, Second, "bounced").Value!;
         Book again = Close(undone, Third);
 
         Assert.Equal(new DueKey(new BillId("rent"), Friday6March), Assert.Single(OpenDues.OfBills(undone, BankHolidays.None, Second)).Key);
         Assert.DoesNotContain(OpenDues.OfBills(again, BankHolidays.None, Third.PlusDays(1)), due => due.Date < Third);
-        Assert.Equal(new DueKey(new BillId("rent"), Friday6March), OpenDues.OfBills(Reopening.Of(again, Third).Value!.Book, BankHolidays.None, Second)[0].Key);
+        Assert.Equal(new DueKey(new BillId("rent"), Friday6March), OpenDues.OfBills(Reopening.Of(again, Third).Value!, BankHolidays.None, Second)[0].Key);
     }
 
     [Fact]
@@ -116,7 +116,7 @@ public class OpenDuesTests
         Book book = Close(Book.Begin(home), Friday6March);
         Movement minimum = book.Ledger.Movements.First(movement => movement.Reason == "minimum payment");
 
-        Book undone = Undoing.Of(book, minimum.Number, Second, "bounced").Value!.Book;
+        Book undone = Undoing.Of(book, minimum.Number, Second, "bounced").Value!;
         DebtRow row = Plan(undone, Second).Debts.Rows[0];
 
         Assert.Equal((new LocalDate(2026, 3, 10), Usd(0), Usd(50)), (row.Due, row.Interest, row.Payment));
@@ -211,5 +211,5 @@ public class OpenDuesTests
     private static RoutinePlan Plan(Book book, LocalDate payday) => Routine.Plan(book, new RoutineDraft(payday)).Value!;
 
     private static Book Close(Book book, LocalDate payday) =>
-        Closing.Of(Plan(book, payday)) is { Ok: true } closing ? closing.Value!.Book : throw new InvalidOperationException(Closing.Of(Plan(book, payday)).Faults.Said());
+        Closing.Of(Plan(book, payday)) is { Ok: true } closing ? closing.Value! : throw new InvalidOperationException(Closing.Of(Plan(book, payday)).Faults.Said());
 }

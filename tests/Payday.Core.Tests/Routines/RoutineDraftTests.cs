@@ -52,7 +52,7 @@ public class RoutineDraftTests
         LocalDate tenth = new(2026, 3, 10);
         Household home = Bare with { Bills = [Bill("Rent", 300, tenth)] };
         RoutineDraft draft = Nothing with { Dues = Nothing.Dues.Add(new DueKey(new BillId("rent"), tenth), new DueDecision(Usd(315), null)) };
-        Book closed = Closing.Of(Routine.Plan(Book.Begin(home), draft).Value!).Value!.Book;
+        Book closed = Closing.Of(Routine.Plan(Book.Begin(home), draft).Value!).Value!;
 
         Assert.Equal(
             [(tenth, Usd(315)), (tenth.PlusMonths(1), Usd(300))],

@@ -132,7 +132,7 @@ public class SinkingPotTests
         Book bought = Full.Buy(110, April(10));
         Household later = bought.Household with { Pots = [Boots with { Kind = new PotKind.Sinking(Usd(120), new(2026, 5, 2)) }] };
 
-        Assert.Equal((Usd(55), "110 short, 2 paydays"), Proposed(HouseholdChange.Of(bought, later).Book, April(17)));
+        Assert.Equal((Usd(55), "110 short, 2 paydays"), Proposed(HouseholdChange.Of(bought, later).Value!, April(17)));
     }
 
     [Fact]
@@ -158,15 +158,15 @@ public class SinkingPotTests
     {
         Result<Household> household = answer(book);
         Assert.True(household.Ok, household.Fault.Said());
-        return HouseholdChange.Of(book, household.Value).Book;
+        return HouseholdChange.Of(book, household.Value).Value!;
     }
 
     private static Book Close(Book book, LocalDate payday, decimal? fill = null)
     {
         RoutineDraft draft = new(payday);
-        Result<Closing> closing = Closing.Of(Routine.Plan(book, fill is { } by ? draft with { Fills = PotSums(("boots", by)) } : draft).Value!);
+        Result<Book> closing = Closing.Of(Routine.Plan(book, fill is { } by ? draft with { Fills = PotSums(("boots", by)) } : draft).Value!);
         Assert.True(closing.Ok, closing.Faults.Said());
-        return closing.Value.Book;
+        return closing.Value;
     }
 
     private static RoutinePlan Plan(Book book, LocalDate payday) => Routine.Plan(book, new RoutineDraft(payday)).Value!;

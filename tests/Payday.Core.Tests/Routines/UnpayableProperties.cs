@@ -74,7 +74,7 @@ public class UnpayableProperties
             home =>
             {
                 RoutinePlan plan = Plan(home);
-                Result<Closing> closing = Closing.Of(plan);
+                Result<Book> closing = Closing.Of(plan);
 
                 Assert.Equal(plan.Unpayable.IsEmpty, closing.Ok);
                 if (!closing.Ok)
@@ -84,9 +84,9 @@ public class UnpayableProperties
                 }
 
                 // On no day, however the movements are dated.
-                foreach (LocalDate day in closing.Value!.Book.Ledger.Movements.Select(movement => movement.Date).Distinct())
+                foreach (LocalDate day in closing.Value!.Ledger.Movements.Select(movement => movement.Date).Distinct())
                 {
-                    Balances then = Balances.Empty(Dollars).After([.. closing.Value.Book.Ledger.Movements.Where(movement => movement.Date <= day)]);
+                    Balances then = Balances.Empty(Dollars).After([.. closing.Value.Ledger.Movements.Where(movement => movement.Date <= day)]);
                     Assert.Empty(LedgerCheck.Faults(then));
                 }
             },
@@ -107,12 +107,12 @@ public class UnpayableProperties
         Book book = Book.Begin(home) with { Ledger = ledger };
 
         RoutinePlan plan = Routine.Plan(book, new RoutineDraft(Friday6March)).Value!;
-        Result<Closing> closing = Closing.Of(plan);
+        Result<Book> closing = Closing.Of(plan);
 
         Assert.Equal(["account/set-aside:rent is -300.00: more has left it than was there."], LedgerCheck.Faults(ledger.Balances).Select(fault => fault.Said()));
         Assert.Equal(closes, closing.Ok);
         Assert.Equal(closes ? [] : [Usd(100)], plan.Unpayable.Select(one => one.Short));
-        Assert.Empty(closes ? LedgerCheck.Faults(closing.Value!.Book.Ledger.Balances) : []);
+        Assert.Empty(closes ? LedgerCheck.Faults(closing.Value!.Ledger.Balances) : []);
     }
 
     private static RoutinePlan Plan(Household home) => Routine.Plan(Book.Begin(home), new RoutineDraft(Friday6March)).Value!;

@@ -225,14 +225,14 @@ internal static class MonkeyRun
                 bool isMended;
                 using (BookStore store = BookStore.Open(scratch.Folder))
                 {
-                    isMended = store.Notices.Length > 0;
+                    isMended = store.Told().Length > 0;
                     if (store.Load() is { } book && WhatIsWrong(book) is { } wrong)
                     {
                         return (ending, "WRONG", Told(program, wrong));
                     }
                 }
 
-                Finding[] found = [.. StoreCheck.Run(scratch.Folder).Findings.Where(finding => finding.Part != "files")];
+                Finding[] found = [.. StoreCheck.Run(scratch.Folder).Findings.Where(finding => finding.Part != CheckPart.Files)];
                 return found.Length == 0 ? (ending, isMended ? "mended" : "same", "") : (ending, "WRONG", Told(program, found[0].ToString()));
             }
             catch (Exception fault)

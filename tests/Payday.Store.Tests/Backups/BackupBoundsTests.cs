@@ -6,6 +6,7 @@ using Payday.Store.Files;
 using Payday.Store.Restores;
 using Payday.Store.Snapshots;
 using Payday.Store.Tests.Books;
+using Payday.Texts;
 
 namespace Payday.Store.Tests.Backups;
 
@@ -39,7 +40,7 @@ public sealed class BackupBoundsTests : IDisposable
             Assert.NotNull(store.Load());
         }
 
-        Assert.StartsWith($"{path} unpacks to more than ", Assert.Single(StoreCheck.Run(scratch.Data).Findings, one => one.Part == "backups").What, StringComparison.Ordinal);
+        Assert.StartsWith($"{path} unpacks to more than ", Assert.Single(StoreCheck.Run(scratch.Data).Findings, one => one.Part == CheckPart.Backups).Said(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -52,9 +53,9 @@ public sealed class BackupBoundsTests : IDisposable
         }
 
         string expected = $"{scratch.Data.Journal} has 5,000 MB, and a journal has no more than 537. Nothing was changed; see whether it is the right file.";
-        Assert.Equal(expected, Assert.Throws<StoreException>(() => BookStore.Open(scratch.Data)).Message);
-        Assert.Equal(expected, Assert.Throws<StoreException>(() => StoreCheck.Run(scratch.Data)).Message);
-        Assert.Equal(expected, Assert.Throws<StoreException>(() => BookStore.Peek(scratch.Data)).Message);
+        Assert.Equal(expected, Assert.Throws<StoreException>(() => BookStore.Open(scratch.Data)).Said());
+        Assert.Equal(expected, Assert.Throws<StoreException>(() => StoreCheck.Run(scratch.Data)).Said());
+        Assert.Equal(expected, Assert.Throws<StoreException>(() => BookStore.Peek(scratch.Data)).Said());
         using Restoring restoring = Restoring.Begin(scratch.Data);
         Assert.Equal([Candidate.Database], restoring.List().Select(one => one.Choice));
     }
@@ -75,7 +76,7 @@ public sealed class BackupBoundsTests : IDisposable
 
     public void Dispose() => scratch.Dispose();
 
-    private static string Unfit(string path) => Assert.IsType<BackupReading.Unfit>(BackupFiles.Read(path)).What;
+    private static string Unfit(string path) => BackupTexts.Of(Assert.IsType<BackupReading.Unfit>(BackupFiles.Read(path)).Why);
 
     // So many megabytes of a pattern.
     private string Bomb(byte[] pattern, int megabytes)

@@ -21,7 +21,7 @@ public sealed class BackupWorkTests : IDisposable
         BackupFile backup = Assert.Single(BackupFiles.List(scratch.Data.Backups));
         Assert.Equal(1, backup.Number);
         Assert.Equal(1, BackupFiles.TryRead(backup.Path)!.Last!.Number);
-        Assert.Empty(store.Notices);
+        Assert.Empty(store.Told());
     }
 
     [Fact]
@@ -48,9 +48,9 @@ public sealed class BackupWorkTests : IDisposable
         store.FinishBackups();
 
         Assert.Single(store.Load()!.Closed);
-        string notice = Assert.Single(store.Notices);
+        string notice = Assert.Single(store.Told());
         Assert.Contains("no backup", notice, StringComparison.Ordinal);
-        Assert.Equal(notice, Assert.Single(store.Notices));
+        Assert.Equal(notice, Assert.Single(store.Told()));
     }
 
     public void Dispose() => scratch.Dispose();

@@ -2,6 +2,7 @@ using Payday.Store.Changes;
 using Payday.Store.Files;
 using Payday.Store.Restores;
 using Payday.Store.Tests.Books;
+using Payday.Store.Folders;
 
 namespace Payday.Store.Tests.Backups;
 
@@ -17,9 +18,9 @@ public sealed class RestoringTests
             Candidate database = restoring.Find(Candidate.Database)!;
 
             // What is stored between reading and writing would be gone.
-            Assert.True(Assert.Throws<StoreException>(() => BookStore.Open(scratch.Data)).IsTaken);
+            Assert.True(Assert.Throws<StoreException>(() => BookStore.Open(scratch.Data)).Fault is FolderFault.Taken);
             restoring.Put(database);
-            Assert.True(Assert.Throws<StoreException>(() => BookStore.Open(scratch.Data)).IsTaken);
+            Assert.True(Assert.Throws<StoreException>(() => BookStore.Open(scratch.Data)).Fault is FolderFault.Taken);
         }
 
         BookStore.Open(scratch.Data).Dispose();
@@ -36,7 +37,7 @@ public sealed class RestoringTests
         using BookStore other = BookStore.Open(scratch.Data);
         other.Save(new BookChange { Movements = Samples.Incomes(1) });
 
-        Assert.StartsWith($"{scratch.Data.Lock} is not the file any more", Assert.Throws<StoreException>(() => restoring.Put(journal)).Message, StringComparison.Ordinal);
+        Assert.StartsWith($"{scratch.Data.Lock} is not the file any more", Assert.Throws<StoreException>(() => restoring.Put(journal)).Said(), StringComparison.Ordinal);
         other.Save(new BookChange { Movements = Samples.Incomes(1) });
     }
 }

@@ -31,6 +31,6 @@ public sealed class SecondPlaceTests
 
         Assert.Equal(place, SecondPlace.Of(scratch.Data));
         Assert.Single(Directory.GetFiles(place));
-        Assert.Empty(store.Notices);
+        Assert.Empty(store.Told());
     }
 }

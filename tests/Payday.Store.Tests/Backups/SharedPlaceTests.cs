@@ -206,7 +206,7 @@ public sealed class SharedPlaceTests : IDisposable
             store.FinishBackups();
         }
 
-        Assert.Empty(store.Notices);
+        Assert.Empty(store.Told());
     }
 
     private string[] Names() => [.. Directory.GetFiles(Place).Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];

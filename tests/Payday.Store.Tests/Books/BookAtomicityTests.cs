@@ -25,7 +25,7 @@ public sealed class BookAtomicityTests
             DropsDraft = true,
         }));
 
-        Assert.StartsWith("What you entered could not be stored", fault.Message, StringComparison.Ordinal);
+        Assert.StartsWith("What you entered could not be stored", fault.Said(), StringComparison.Ordinal);
         AssertUnchangedAndUsable(scratch, store, before);
     }
 

@@ -31,7 +31,7 @@ public sealed class BookDamageTests
         using BookStore store = BookStore.Open(scratch.Data);
 
         Assert.Equal(before, Samples.Text(store.Load()));
-        Assert.StartsWith($"{scratch.Data.Database} is damaged: its end is missing. It was rebuilt from the journal, up to change 2 of ", Assert.Single(store.Notices), StringComparison.Ordinal);
+        Assert.StartsWith($"{scratch.Data.Database} is damaged: its end is missing. It was rebuilt from the journal, up to change 2 of ", Assert.Single(store.Told()), StringComparison.Ordinal);
         Assert.Equal(cut, File.ReadAllBytes(Assert.Single(Directory.GetFiles(scratch.Data.Aside))));
     }
 
@@ -65,7 +65,7 @@ public sealed class BookDamageTests
 
         var fault = Assert.Throws<StoreException>(() => BookStore.Open(scratch.Data));
 
-        Assert.Equal($"{scratch.Data.Database} is missing, but other files of its store are there. Put it back from a copy, or choose another folder with --data.", fault.Message);
+        Assert.Equal($"{scratch.Data.Database} is missing, but other files of its store are there. Put it back from a copy, or choose another folder with --data.", fault.Said());
         Assert.True(scratch.Data.HasBook);
         Assert.False(File.Exists(scratch.Data.Database));
         Assert.Equal(PageSize, new FileInfo(log).Length);
@@ -116,7 +116,7 @@ public sealed class BookDamageTests
             To = Core.Ledgers.LedgerEnd.InAccount(Core.Ledgers.Purpose.Buffer),
         }] });
 
-        string message = Assert.Throws<StoreException>(store.Load).Message;
+        string message = Assert.Throws<StoreException>(store.Load).Said();
         Assert.StartsWith($"The ledger in {scratch.Data.Path} doesn't add up: cash/pot:food is ", message, StringComparison.Ordinal);
     }
 
@@ -165,12 +165,12 @@ public sealed class BookDamageTests
         Overwrite(scratch.Data.Journal, journal[..^10]);
 
         // Once it is seen that the journal is another one, nothing is written; once both have been looked at, nothing can be told.
-        Assert.StartsWith($"{scratch.Data.Journal} is not the file any more", Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1) })).Message, StringComparison.Ordinal);
-        Assert.Contains("The journal can't settle it", Assert.Throws<StoreException>(store.Load).Message, StringComparison.Ordinal);
+        Assert.StartsWith($"{scratch.Data.Journal} is not the file any more", Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1) })).Said(), StringComparison.Ordinal);
+        Assert.Contains("The journal can't settle it", Assert.Throws<StoreException>(store.Load).Said(), StringComparison.Ordinal);
         for (int i = 0; i < 3; i++)
         {
-            Assert.Contains("The journal can't settle it", Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1) })).Message, StringComparison.Ordinal);
-            Assert.Contains("The journal can't settle it", Assert.Throws<StoreException>(store.Load).Message, StringComparison.Ordinal);
+            Assert.Contains("The journal can't settle it", Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1) })).Said(), StringComparison.Ordinal);
+            Assert.Contains("The journal can't settle it", Assert.Throws<StoreException>(store.Load).Said(), StringComparison.Ordinal);
         }
 
         Overwrite(scratch.Data.Database, database);
@@ -198,7 +198,7 @@ public sealed class BookDamageTests
         };
         try
         {
-            Assert.Contains("The journal can't settle it", Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1) })).Message, StringComparison.Ordinal);
+            Assert.Contains("The journal can't settle it", Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1) })).Said(), StringComparison.Ordinal);
         }
         finally
         {
@@ -207,7 +207,7 @@ public sealed class BookDamageTests
 
         store.Save(new BookChange { Movements = Samples.Incomes(1) });
         Assert.Equal(10, store.Load()!.Ledger.Movements.Count);
-        Assert.StartsWith("The journal lacked change 2 ", Assert.Single(store.Notices), StringComparison.Ordinal);
+        Assert.StartsWith("The journal lacked change 2 ", Assert.Single(store.Told()), StringComparison.Ordinal);
     }
 
     // Two changes and nine movements.
@@ -236,14 +236,14 @@ public sealed class BookDamageTests
 
         Assert.Equal(before, Samples.Text(store.Load()));
         Assert.StartsWith(
-            $"{scratch.Data.Database} holds something else than was written to it. It was rebuilt from the journal, up to change 2 of ", Assert.Single(store.Notices), StringComparison.Ordinal);
+            $"{scratch.Data.Database} holds something else than was written to it. It was rebuilt from the journal, up to change 2 of ", Assert.Single(store.Told()), StringComparison.Ordinal);
     }
 
     private static void AssertLeftAlone(StoreFolder folder, byte[] content, string message)
     {
         File.WriteAllBytes(folder.Database, content);
 
-        Assert.Equal(message, Assert.Throws<StoreException>(() => BookStore.Open(folder)).Message);
+        Assert.Equal(message, Assert.Throws<StoreException>(() => BookStore.Open(folder)).Said());
         Assert.Equal(content, File.ReadAllBytes(folder.Database));
         Assert.True(folder.HasBook);
     }

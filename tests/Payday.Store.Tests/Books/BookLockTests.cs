@@ -68,7 +68,7 @@ public sealed class BookLockTests
 
     private static void AssertTaken(StoreFolder folder, int process)
     {
-        string message = Assert.Throws<StoreException>(() => BookStore.Open(folder)).Message;
+        string message = Assert.Throws<StoreException>(() => BookStore.Open(folder)).Said();
 
         Assert.StartsWith(
             string.Create(CultureInfo.InvariantCulture, $"Another Payday has {folder.Path} open (process {process}, since 20"), message, StringComparison.Ordinal);

@@ -62,7 +62,7 @@ public sealed class BookSchemaTests
 
         var fault = Assert.Throws<StoreException>(() => BookStore.Open(scratch.Data));
 
-        Assert.Equal($"{scratch.Data.Path} was written by a newer Payday. Nothing was changed; use that version, or another folder with --data.", fault.Message);
+        Assert.Equal($"{scratch.Data.Path} was written by a newer Payday. Nothing was changed; use that version, or another folder with --data.", fault.Said());
         Assert.Equal(before, File.ReadAllBytes(scratch.Data.Database));
     }
 
@@ -84,7 +84,7 @@ public sealed class BookSchemaTests
 
         var fault = Assert.Throws<StoreException>(() => BookStore.Open(scratch.Data));
 
-        Assert.Equal($"{scratch.Data.Database} was not written by Payday. Nothing was changed; move it elsewhere, or choose another folder with --data.", fault.Message);
+        Assert.Equal($"{scratch.Data.Database} was not written by Payday. Nothing was changed; move it elsewhere, or choose another folder with --data.", fault.Said());
         Assert.Equal(before, File.ReadAllBytes(scratch.Data.Database));
     }
 

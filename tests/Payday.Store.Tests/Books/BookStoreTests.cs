@@ -71,15 +71,15 @@ public sealed class BookStoreTests
         Household household = HouseholdFile.Read(DemoFile.Text).Value!;
         Book begun = Book.Begin(household);
         RoutinePlan plan = Routine.Plan(begun, new RoutineDraft(Routine.Next(begun).Value)).Value!;
-        Closing closing = Closing.Of(plan).Value!;
+        Book closed = Closing.Of(plan).Value!;
         using (BookStore store = BookStore.Open(scratch.Data))
         {
             store.Save(new BookChange { Household = household, Movements = [.. begun.Ledger.Movements] });
-            store.Save(new BookChange { Movements = closing.Movements, Closed = [closing.Closed] });
+            store.Save(new BookChange { Movements = [.. closed.Ledger.Since(begun.Ledger)], Closed = closed.Closed });
         }
 
         using BookStore again = BookStore.Open(scratch.Data);
-        Assert.Equal(Samples.Text(closing.Book), Samples.Text(again.Load()));
+        Assert.Equal(Samples.Text(closed), Samples.Text(again.Load()));
     }
 
     [Fact]

@@ -57,7 +57,7 @@ internal static class ChildProcess
         }
         catch (StoreException fault)
         {
-            Console.WriteLine(fault.Message);
+            Console.WriteLine(fault.Said());
         }
 
         Environment.Exit(0);

@@ -62,7 +62,7 @@ public sealed class DraftFitTests
         RoutinePlan plan = Routine.Plan(book, book.Draft!).Value!;
         Money left = plan.LeftToPlace;
         Assert.True(left.IsPositive);
-        Result<Closing> closing = Closing.Of(Routine.Plan(book, book.Draft! with
+        Result<Book> closing = Closing.Of(Routine.Plan(book, book.Draft! with
         {
             Placements = book.Draft!.Placements!.Value.Add(new Placement(MoveTarget.Buffer, left)),
         }).Value!);

@@ -21,7 +21,7 @@ public sealed class LargeChangeTests
 
         var fault = Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = [wordy, wordy, wordy, wordy] }));
 
-        Assert.Equal("This change takes 12 MB, and no more than 12 MB can be stored at once. Nothing was changed; shorten its texts, or enter it in parts.", fault.Message);
+        Assert.Equal("This change takes 12 MB, and no more than 12 MB can be stored at once. Nothing was changed; shorten its texts, or enter it in parts.", fault.Said());
         Assert.Equal((before, 1, length), (Samples.Text(store.Load()), store.LastChange, new FileInfo(scratch.Data.Journal).Length));
         store.Save(new BookChange { Movements = Samples.Incomes(1) });
         store.Dispose();

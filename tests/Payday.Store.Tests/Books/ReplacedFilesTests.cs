@@ -38,7 +38,7 @@ public sealed class ReplacedFilesTests : IDisposable
         {
             Assert.Equal(
                 $"{path} is not the file any more that Payday has open: another program, such as one that syncs the folder, has replaced, changed or deleted it. What you entered is not stored; close Payday, open it again, and look at what is there.",
-                Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1), Closed = [Samples.Closed(Samples.Payday, 1, 1)] })).Message);
+                Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1), Closed = [Samples.Closed(Samples.Payday, 1, 1)] })).Said());
         }
 
         store.Dispose();
@@ -58,7 +58,7 @@ public sealed class ReplacedFilesTests : IDisposable
             other.WriteByte((byte)'x');
         }
 
-        Assert.StartsWith($"{scratch.Data.Journal} is not the file any more", Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1) })).Message, StringComparison.Ordinal);
+        Assert.StartsWith($"{scratch.Data.Journal} is not the file any more", Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1) })).Said(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -74,7 +74,7 @@ public sealed class ReplacedFilesTests : IDisposable
         {
             Assert.EndsWith(
                 "Close Payday, open it again, and look whether what you entered is there.",
-                Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1) })).Message,
+                Assert.Throws<StoreException>(() => store.Save(new BookChange { Movements = Samples.Incomes(1) })).Said(),
                 StringComparison.Ordinal);
         }
         finally

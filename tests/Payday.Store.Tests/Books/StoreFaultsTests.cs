@@ -34,14 +34,14 @@ public sealed class StoreFaultsTests
 
         var told = Assert.Throws<StoreException>(() => StoreFaults.Explained<int>(Folder, Enum.Parse<StoreAction>(action), () => throw fault));
 
-        Assert.Equal(expected, told.Message);
+        Assert.Equal(expected, told.Said());
         Assert.Same(fault, told.InnerException);
     }
 
     [Fact]
     public void Explained_ExplainedAlready_GoesThroughAsItIs()
     {
-        var fault = new StoreException("It is Tuesday.");
+        var fault = new StoreException(new FolderFault.NoLocks("It is Tuesday."));
 
         Assert.Same(fault, Assert.Throws<StoreException>(() => StoreFaults.Explained<int>(Folder, StoreAction.Open, () => throw fault)));
     }

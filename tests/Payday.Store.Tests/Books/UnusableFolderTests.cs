@@ -107,7 +107,7 @@ public sealed class UnusableFolderTests
             }
             catch (StoreException fault)
             {
-                Assert.Equal($"The disk that holds {folder.Path} is full. Nothing was changed; free some room and try again.", fault.Message);
+                Assert.Equal($"The disk that holds {folder.Path} is full. Nothing was changed; free some room and try again.", fault.Said());
                 refused++;
             }
 
@@ -135,5 +135,5 @@ public sealed class UnusableFolderTests
     }
 
     private static void AssertRefused(StoreFolder folder, string message) =>
-        Assert.Equal(message, Assert.Throws<StoreException>(() => BookStore.Open(folder)).Message);
+        Assert.Equal(message, Assert.Throws<StoreException>(() => BookStore.Open(folder)).Said());
 }

@@ -1,6 +1,7 @@
 using Payday.Store.Checks;
 using Payday.Store.Folders;
 using Payday.Store.Tests.Books;
+using Payday.Texts;
 
 namespace Payday.Store.Tests.Checks;
 
@@ -37,7 +38,7 @@ public sealed class FilePermissionsTests : IDisposable
 
         Assert.Equal(ForAll, Mode("elsewhere/page.html"));
         Assert.Equal(ForAll | UnixFileMode.UserExecute | UnixFileMode.OtherExecute, Mode("elsewhere"));
-        Assert.DoesNotContain(StoreCheck.Run(scratch.Data).Findings, finding => finding.Part == "files");
+        Assert.DoesNotContain(StoreCheck.Run(scratch.Data).Findings, finding => finding.Part == CheckPart.Files);
     }
 
     [Fact]
@@ -58,7 +59,7 @@ public sealed class FilePermissionsTests : IDisposable
         Permit(other, ForAll);
         Permit(scratch.Data.Journal, ForAll);
 
-        Assert.Equal([$"{scratch.Data.Journal} is now readable by you alone."], StoreCheck.Mend(scratch.Data));
+        Assert.Equal([$"{scratch.Data.Journal} is now readable by you alone."], StoreCheck.Mend(scratch.Data).Select(StoreTexts.Of));
         Assert.Equal(ForAll, OperatingSystem.IsWindows() ? ForAll : File.GetUnixFileMode(other));
         Assert.Empty(StoreCheck.Run(scratch.Data).Findings);
     }
@@ -70,7 +71,7 @@ public sealed class FilePermissionsTests : IDisposable
         File.CreateSymbolicLink(scratch.Path("link"), scratch.Data.Path);
         var folder = new StoreFolder(scratch.Path("link"));
 
-        Assert.Contains(StoreCheck.Run(folder).Findings, finding => finding.Then.EndsWith("payday check --mend.", StringComparison.Ordinal));
+        Assert.Contains(StoreCheck.Run(folder).Findings, finding => finding.Then.IsMendable);
         StoreCheck.Mend(folder);
 
         Assert.Empty(StoreCheck.Run(folder).Findings);

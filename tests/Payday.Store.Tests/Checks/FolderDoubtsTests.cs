@@ -15,7 +15,7 @@ public sealed class FolderDoubtsTests
 
         using BookStore store = BookStore.Open(scratch.Data);
 
-        Assert.Empty(store.Notices);
+        Assert.Empty(store.Told());
     }
 
     [Fact]
@@ -28,12 +28,12 @@ public sealed class FolderDoubtsTests
 
         using (BookStore store = BookStore.Open(scratch.Data))
         {
-            Assert.Equal([$"Other users of this machine can look into {scratch.Data.Path}. Close it to them with payday check --mend."], store.Notices);
+            Assert.Equal([$"Other users of this machine can look into {scratch.Data.Path}. Close it to them with payday check --mend."], store.Told());
         }
 
         StoreCheck.Mend(scratch.Data);
         using BookStore again = BookStore.Open(scratch.Data);
-        Assert.Empty(again.Notices);
+        Assert.Empty(again.Told());
     }
 
     [Fact]
@@ -46,7 +46,7 @@ public sealed class FolderDoubtsTests
 
         using BookStore store = BookStore.Open(scratch.Data);
 
-        Assert.Empty(store.Notices);
+        Assert.Empty(store.Told());
     }
 
     [Fact]
@@ -61,7 +61,7 @@ public sealed class FolderDoubtsTests
 
         Assert.StartsWith(
             $"{scratch.Data.Path} has copies of its files that Payday did not make: payday (kitchen laptop).db, payday (kitchen laptop).journal. ",
-            Assert.Single(store.Notices),
+            Assert.Single(store.Told()),
             StringComparison.Ordinal);
     }
 

@@ -7,13 +7,13 @@ using Payday.Store.Folders;
 using Payday.Store.Restores;
 using Payday.Store.Tests.Books;
 using Payday.Store.Tests.Recovery;
+using Payday.Texts;
 
 namespace Payday.Store.Tests.Checks;
 
 /// <summary>What a check says that mending would do, mending does; where it would not, the check doesn't say so.</summary>
 public sealed class PromiseTests : IDisposable
 {
-    private const string Promise = "payday check --mend";
     private const int PageSize = 8192;
     private const int MarkPosition = 191;
     private readonly LivedStore lived = new();
@@ -52,23 +52,23 @@ public sealed class PromiseTests : IDisposable
                     return;
                 }
 
-                Finding[] mendable = [.. report.Findings.Where(finding => finding.Then.Contains(Promise, StringComparison.Ordinal))];
+                Finding[] mendable = [.. report.Findings.Where(finding => finding.Then.IsMendable)];
                 if (mendable.Length == 0)
                 {
                     return;
                 }
 
                 promised++;
-                if (mendable.All(finding => finding.Part == "files") && report.Findings.Length > mendable.Length)
+                if (mendable.All(finding => finding.Part == CheckPart.Files) && report.Findings.Length > mendable.Length)
                 {
                     // Who may read the files is put right whatever is in them.
                     TryMend(folder);
-                    Assert.DoesNotContain(StoreCheck.Run(folder).Findings, finding => finding.Part == "files");
+                    Assert.DoesNotContain(StoreCheck.Run(folder).Findings, finding => finding.Part == CheckPart.Files);
                     return;
                 }
 
                 StoreCheck.Mend(folder);
-                Assert.Empty(StoreCheck.Run(folder).Findings.Where(finding => finding.Part != "backups"));
+                Assert.Empty(StoreCheck.Run(folder).Findings.Where(finding => finding.Part != CheckPart.Backups));
                 using BookStore store = BookStore.Open(folder);
                 Assert.Contains(Samples.Text(store.Load()), lived.Books);
             },
@@ -115,7 +115,7 @@ public sealed class PromiseTests : IDisposable
 
         lived.Put(null, null);
 
-        Assert.Contains("there are backups", Assert.Single(StoreCheck.Run(lived.Folder).Findings).What, StringComparison.Ordinal);
+        Assert.Contains("there are backups", Assert.Single(StoreCheck.Run(lived.Folder).Findings).Said(), StringComparison.Ordinal);
         AssertNothingPromised();
     }
 
@@ -148,7 +148,7 @@ public sealed class PromiseTests : IDisposable
         marked[MarkPosition] = 1; // as LiteDB leaves it where it met a page that it couldn't read
         lived.Put(marked, lived.Journals[^2]);
 
-        Assert.Contains("which lacked change 6 ", StoreCheck.Mend(lived.Folder)[0], StringComparison.Ordinal);
+        Assert.Contains("which lacked change 6 ", StoreTexts.Of(StoreCheck.Mend(lived.Folder)[0]), StringComparison.Ordinal);
         Assert.Equal(lived.Books[^1], lived.Open().Book);
         Assert.Equal(lived.Journals[^1], File.ReadAllBytes(lived.Folder.Journal));
     }
@@ -172,7 +172,7 @@ public sealed class PromiseTests : IDisposable
         }
         catch (StoreException refusal)
         {
-            return refusal.Message;
+            return refusal.Said();
         }
     }
 
@@ -180,7 +180,7 @@ public sealed class PromiseTests : IDisposable
     {
         Finding[] findings = [.. StoreCheck.Run(lived.Folder).Findings];
         Assert.NotEmpty(findings);
-        Assert.All(findings.Where(finding => finding.Part != "files"), finding => Assert.DoesNotContain(Promise, finding.Then, StringComparison.Ordinal));
+        Assert.All(findings.Where(finding => finding.Part != CheckPart.Files), finding => Assert.False(finding.Then.IsMendable));
         Assert.Throws<StoreException>(() => StoreCheck.Mend(lived.Folder));
     }
 

@@ -15,7 +15,7 @@ public sealed class SlipCheckTests
 {
     private static readonly Lazy<Book> ThreeClosed = new(() => Enumerable.Range(0, 3).Aggregate(
         Book.Begin(HouseholdFile.Read(DemoFile.Text).Value!),
-        (book, _) => Closing.Of(Routine.Plan(book, Routine.Begun(book, null).Value!).Value!).Value!.Book));
+        (book, _) => Closing.Of(Routine.Plan(book, Routine.Begun(book, null).Value!).Value!).Value!));
 
     [Fact]
     public void Of_PaydaysAsClosed_FindsNothing()
@@ -37,8 +37,8 @@ public sealed class SlipCheckTests
         Finding[] findings = [.. SlipCheck.Of(With(1, second with { Parts = parts }))];
 
         Assert.Equal(2, findings.Length);
-        Assert.All(findings, finding => Assert.StartsWith("The filling sheet of 2026-03-20 puts ", finding.What, StringComparison.Ordinal));
-        Assert.All(findings, finding => Assert.Equal(("slips", "2026-03-20"), (finding.Part, finding.Since)));
+        Assert.All(findings, finding => Assert.StartsWith("The filling sheet of 2026-03-20 puts ", finding.Said(), StringComparison.Ordinal));
+        Assert.All(findings, finding => Assert.Equal((CheckPart.Slips, (FindingSince)new FindingSince.Payday(new(2026, 3, 20))), (finding.Part, finding.Since!)));
     }
 
     [Fact]
@@ -47,7 +47,7 @@ public sealed class SlipCheckTests
         ClosedPayday first = ThreeClosed.Value.Closed[0];
         ClosedPart gone = first.Parts.First(part => part.Notes.Pieces > 0);
 
-        string[] found = [.. SlipCheck.Of(With(0, first with { Parts = first.Parts.Remove(gone) })).Select(finding => finding.What)];
+        string[] found = [.. SlipCheck.Of(With(0, first with { Parts = first.Parts.Remove(gone) })).Select(finding => finding.Said())];
 
         string pot = ThreeClosed.Value.Household.Pots.Single(pot => pot.Id == gone.PotId).Name;
         Assert.Collection(
@@ -67,7 +67,7 @@ public sealed class SlipCheckTests
     public void Of_MovementsThatAreNone_SaysSoAndNothingElse(long first, long last) =>
         Assert.Equal(
             $"The payday of 2026-03-06 names movements {first} to {last}, which are none.",
-            Assert.Single(SlipCheck.Of(With(0, ThreeClosed.Value.Closed[0] with { FirstMovement = first, LastMovement = last }))).What);
+            Assert.Single(SlipCheck.Of(With(0, ThreeClosed.Value.Closed[0] with { FirstMovement = first, LastMovement = last }))).Said());
 
     private static Book With(int index, ClosedPayday closed) =>
         ThreeClosed.Value with { Closed = ThreeClosed.Value.Closed.SetItem(index, closed) };

@@ -42,7 +42,7 @@ public sealed class StrangeFilesTests : IDisposable
         Action[] works = [() => BookStore.Open(scratch.Data).Dispose(), () => BookStore.Peek(scratch.Data), () => StoreCheck.Run(scratch.Data), () => StoreCheck.Mend(scratch.Data), () => Restoring.Begin(scratch.Data).Dispose()];
         foreach (Action work in works)
         {
-            Assert.StartsWith(begins, InTime(() => Assert.Throws<StoreException>(work).Message), StringComparison.Ordinal);
+            Assert.StartsWith(begins, InTime(() => Assert.Throws<StoreException>(work).Said()), StringComparison.Ordinal);
         }
     }
 
@@ -72,8 +72,8 @@ public sealed class StrangeFilesTests : IDisposable
             return Assert.Single(store.Load()!.Closed);
         });
 
-        Finding finding = Assert.Single(InTime(() => StoreCheck.Run(scratch.Data)).Findings, one => one.Part != "files");
-        Assert.Equal(("backups", kind == "a link" ? $"{path} is not there." : $"{path} is {kind}, not a backup."), (finding.Part, finding.What));
+        Finding finding = Assert.Single(InTime(() => StoreCheck.Run(scratch.Data)).Findings, one => one.Part != CheckPart.Files);
+        Assert.Equal((CheckPart.Backups, kind == "a link" ? $"{path} is not there." : $"{path} is {kind}, not a backup."), (finding.Part, finding.Said()));
         using Restoring restoring = Restoring.Begin(scratch.Data);
         Assert.Null(InTime(() => restoring.Find(path)));
         Assert.DoesNotContain(path, InTime(restoring.List).Select(one => one.Choice));
@@ -111,7 +111,7 @@ public sealed class StrangeFilesTests : IDisposable
         Assert.Single(store.Load()!.Closed);
         Assert.StartsWith(
             $"{scratch.Data.Backups} is {(kind == "a link" ? "a link to something that is not there" : $"{kind}, not a folder")}, so there is no backup in it.",
-            Assert.Single(store.Notices),
+            Assert.Single(store.Told()),
             StringComparison.Ordinal);
     }
 
@@ -123,7 +123,7 @@ public sealed class StrangeFilesTests : IDisposable
     {
         SpecialFile.Put(kind, scratch.Data.Path);
 
-        Assert.Equal($"{scratch.Data.Path} is {kind}, not a folder. Choose another with --data.", InTime(() => Assert.Throws<StoreException>(() => BookStore.Open(scratch.Data)).Message));
+        Assert.Equal($"{scratch.Data.Path} is {kind}, not a folder. Choose another with --data.", InTime(() => Assert.Throws<StoreException>(() => BookStore.Open(scratch.Data)).Said()));
     }
 
     [Fact]
@@ -131,7 +131,7 @@ public sealed class StrangeFilesTests : IDisposable
     {
         SpecialFile.Put("a link", scratch.Data.Path);
 
-        Assert.Equal($"{scratch.Data.Path} is a link to something that is not there. Choose another folder with --data.", Assert.Throws<StoreException>(() => BookStore.Open(scratch.Data)).Message);
+        Assert.Equal($"{scratch.Data.Path} is a link to something that is not there. Choose another folder with --data.", Assert.Throws<StoreException>(() => BookStore.Open(scratch.Data)).Said());
     }
 
     [Fact]
@@ -143,7 +143,7 @@ public sealed class StrangeFilesTests : IDisposable
         using BookStore store = BookStore.Open(new StoreFolder(scratch.Path("link")));
 
         Assert.NotNull(store.Load());
-        Assert.Empty(store.Notices);
+        Assert.Empty(store.Told());
     }
 
     public void Dispose() => scratch.Dispose();

@@ -33,7 +33,7 @@ public sealed class Sha256Tests
 
         using (BookStore store = BookStore.Open(scratch.Data))
         {
-            Assert.Empty(store.Notices);
+            Assert.Empty(store.Told());
             Assert.Equal(3, store.LastChange);
             Assert.Equal("Fernhollow house", store.Load()!.Household.Name);
         }
@@ -41,7 +41,7 @@ public sealed class Sha256Tests
         Assert.Equal(journal, File.ReadAllBytes(scratch.Data.Journal));
         CheckReport report = StoreCheck.Run(scratch.Data);
         Assert.Equal((3, 1), (report.Changes, report.ClosedPaydays));
-        Assert.DoesNotContain(report.Findings, finding => finding.Part is not "files");
+        Assert.DoesNotContain(report.Findings, finding => finding.Part is not CheckPart.Files);
     }
 
     [Fact]
@@ -58,7 +58,7 @@ public sealed class Sha256Tests
 
         Assert.Equal(4, StoreCheck.Run(scratch.Data).Changes);
         using BookStore again = BookStore.Open(scratch.Data);
-        Assert.Empty(again.Notices);
+        Assert.Empty(again.Told());
     }
 
     [Fact]

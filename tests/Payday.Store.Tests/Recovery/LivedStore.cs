@@ -50,7 +50,7 @@ internal sealed class LivedStore : IDisposable
     {
         using BookStore store = BookStore.Open(Folder);
         string book = Samples.Text(store.Load());
-        return (book, string.Join('\n', store.Notices));
+        return (book, string.Join('\n', store.Told()));
     }
 
     public void Dispose() => scratch.Dispose();

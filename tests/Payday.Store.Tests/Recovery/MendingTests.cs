@@ -141,8 +141,8 @@ public sealed class MendingTests : IDisposable
 
         var fault = Assert.Throws<StoreException>(() => BookStore.Open(lived.Folder));
 
-        Assert.Contains("The journal can't settle it: it is sound up to change 5 of ", fault.Message, StringComparison.Ordinal);
-        Assert.EndsWith("Nothing was changed; look at what there is with payday restore, and choose.", fault.Message, StringComparison.Ordinal);
+        Assert.Contains("The journal can't settle it: it is sound up to change 5 of ", fault.Said(), StringComparison.Ordinal);
+        Assert.EndsWith("Nothing was changed; look at what there is with payday restore, and choose.", fault.Said(), StringComparison.Ordinal);
         Assert.Equal(database, File.ReadAllBytes(lived.Folder.Database));
         Assert.Equal(journal, File.ReadAllBytes(lived.Folder.Journal));
     }
@@ -161,7 +161,7 @@ public sealed class MendingTests : IDisposable
 
         var fault = Assert.Throws<StoreException>(() => BookStore.Open(lived.Folder));
 
-        Assert.Contains("tell different things", fault.Message, StringComparison.Ordinal);
+        Assert.Contains("tell different things", fault.Said(), StringComparison.Ordinal);
         Assert.Equal(database, File.ReadAllBytes(lived.Folder.Database));
         Assert.Equal(lived.Journals[Last], File.ReadAllBytes(lived.Folder.Journal));
     }

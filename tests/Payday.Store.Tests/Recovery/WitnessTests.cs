@@ -87,7 +87,7 @@ public sealed class WitnessTests : IDisposable
 
         using (BookStore store = BookStore.Open(Folder))
         {
-            Assert.Contains($"was rebuilt from the journal, which lacked change {Changes} of ", Assert.Single(store.Notices), StringComparison.Ordinal);
+            Assert.Contains($"was rebuilt from the journal, which lacked change {Changes} of ", Assert.Single(store.Told()), StringComparison.Ordinal);
         }
 
         AssertIs(books[^1]);
@@ -152,7 +152,7 @@ public sealed class WitnessTests : IDisposable
         File.Delete(Folder.Database);
 
         using BookStore again = BookStore.Open(Folder);
-        Assert.EndsWith("; nothing is lost.", Assert.Single(again.Notices), StringComparison.Ordinal);
+        Assert.EndsWith("; nothing is lost.", Assert.Single(again.Told()), StringComparison.Ordinal);
         Assert.Equal(Changes + 1, again.LastChange);
     }
 
@@ -255,7 +255,7 @@ public sealed class WitnessTests : IDisposable
     private void AssertRefused(params string[] told)
     {
         byte[]? journal = File.Exists(Folder.Journal) ? File.ReadAllBytes(Folder.Journal) : null;
-        string message = Assert.Throws<StoreException>(() => BookStore.Open(Folder)).Message;
+        string message = Assert.Throws<StoreException>(() => BookStore.Open(Folder)).Said();
         Assert.All(told, part => Assert.Contains(part, message, StringComparison.Ordinal));
         Assert.DoesNotContain("nothing is lost", message, StringComparison.Ordinal);
         Assert.Equal(journal ?? [], File.ReadAllBytes(Folder.Journal));

@@ -207,7 +207,7 @@ public sealed class SnapshotTests : IDisposable
         StoredRecords older = StoredRecords.Of(JournalScan.ContentOf(JournalScan.Read(Folder.Journal).Lines.Take((int)told.Place.Number - 1)))!;
         SnapshotFile.TryWrite(Folder, told with { Records = older });
 
-        Assert.Equal("snapshot", Assert.Single(StoreCheck.Run(Folder).Findings).Part);
+        Assert.Equal(CheckPart.Snapshot, Assert.Single(StoreCheck.Run(Folder).Findings).Part);
         StoreCheck.Mend(Folder);
         Load();
         Assert.True(File.Exists(Folder.Snapshot));

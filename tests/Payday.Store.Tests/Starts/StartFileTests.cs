@@ -77,7 +77,7 @@ public sealed class StartFileTests : IDisposable
 
         StoreException fault = Assert.Throws<StoreException>(() => File.Read());
 
-        Assert.Equal($"{Path} can't be read, so the household begun there can't be taken up. Nothing was changed; move the file away to begin anew.", fault.Message);
+        Assert.Equal($"{Path} can't be read, so the household begun there can't be taken up. Nothing was changed; move the file away to begin anew.", fault.Said());
         Assert.Equal(text, System.IO.File.ReadAllText(Path));
     }
 

@@ -17,6 +17,7 @@ public class JsonTests(DemoShell demo) : IClassFixture<DemoShell>
     [InlineData("show debts")]
     [InlineData("show calendar")]
     [InlineData("show year")]
+    [InlineData("ahead")]
     [InlineData("show ledger")]
     [InlineData("export")]
     [InlineData("export --csv {0}/csv")]

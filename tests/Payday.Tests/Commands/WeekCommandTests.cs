@@ -93,18 +93,18 @@ public class WeekCommandTests
         using TestShell shell = Closed();
         Assert.Contains("! Fill the wallet (payday fill): ", shell.Run("show").Fine().Out, StringComparison.Ordinal);
         shell.Run("fill", "--on", "2026-03-06", "--done").Fine();
-        Assert.Contains("Nothing needs a hand.", shell.Run("show").Fine().Out, StringComparison.Ordinal);
+        Assert.Contains("Nothing needs doing.", shell.Run("show").Fine().Out, StringComparison.Ordinal);
         shell.Today = new(2026, 3, 13);
         string shown = shell.Run("show").Fine().Out;
         Assert.Contains("to count for the week of Fri 6 Mar (payday count).", shown, StringComparison.Ordinal);
-        Assert.DoesNotContain("Nothing needs a hand", shown, StringComparison.Ordinal);
+        Assert.DoesNotContain("Nothing needs doing", shown, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Show_OnAPayday_SaysThatNothingElseWaits()
     {
         using TestShell shell = TestShell.WithDemo();
-        Assert.Contains("Nothing else needs a hand.", shell.Run("show").Fine().Out, StringComparison.Ordinal);
+        Assert.Contains("Nothing else needs doing.", shell.Run("show").Fine().Out, StringComparison.Ordinal);
     }
 
     [Theory]

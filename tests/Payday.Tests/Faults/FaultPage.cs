@@ -5,6 +5,7 @@ using Payday.Store;
 using Payday.Store.Files;
 using Payday.Store.Folders;
 using Payday.Tests.Commands;
+using Payday.Texts;
 
 namespace Payday.Tests.Faults;
 
@@ -59,7 +60,7 @@ internal sealed partial class FaultPage : IDisposable
     {
         Put(Now);
         using BookStore store = BookStore.Open(Data);
-        Write(title, [], Assert.Throws<StoreException>(() => work(store)).Message + "\n");
+        Write(title, [], StoreTexts.Of(Assert.Throws<StoreException>(() => work(store)).Fault) + "\n");
     }
 
     /// <summary>Runs a further command line on what the last one left.</summary>

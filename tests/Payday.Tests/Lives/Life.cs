@@ -65,7 +65,7 @@ internal sealed class Life : IDisposable
         using (BookStore store = BookStore.Open(shell.Data))
         {
             Book closed = store.Load()!;
-            store.Save(closed, Reopening.Of(closed, shell.Today).Value!.Book);
+            store.Save(closed, Reopening.Of(closed, shell.Today).Value!);
         }
 
         ModelClosed last = book.Closed[^1];

@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Screens.Bank;
 using Payday.Screens.Cards;
 using Payday.Screens.Counts;
 using Payday.Screens.Fills;
@@ -65,12 +66,14 @@ internal static class AllKeys
         Screen undo = new Hand(new PurchasesScreen(session)).Press("u").Top;
         var list = new PurchaseListScreen(session);
         list.Pasted("2026-03-10, 8.20, Corner shop");
+        var reconciling = new Hand(new ReconcileScreen(session)).Press("Enter").Type("1");
         (string Name, Screen Screen)[] screens =
         [
             ("count", new Hand(new CountScreen(session)).Type("1").Top), ("by notes", new Hand(new CountScreen(session)).Press("n").Type("1").Top),
             ("differences", new DifferencesScreen(session)), ("fills", new FillsScreen(session)), ("card purchases", purchases.Top),
             ("undo purchase", undo), ("card purchase", new PurchaseForm(session, null)), ("purchase list", list), ("cash return", new ReturnScreen(session)),
             ("deposit slip", new Hand(new ReturnScreen(session)).Press("c").Top), ("history", new HistoryScreen(session, session.Book.Household.Pots[0])),
+            ("the bank", reconciling.Top), ("a difference", new Hand(new ReconcileScreen(session)).Press("Space", "c").Top),
             ("take back", new Hand(new CountScreen(session)).Press("u", "Enter").Top),
         ];
         return [.. screens.SelectMany(screen => screen.Screen.Bindings.Select(binding => (screen.Name, binding)))];

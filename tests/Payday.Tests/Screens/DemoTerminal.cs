@@ -99,6 +99,7 @@ internal sealed class DemoTerminal : IDisposable
         "papers" => [.. Way("slip"), new Key('v')],
         "help" => [.. Way("pots"), new Key('?')],
         "calendar" => [new Key('d')],
+        "outlook" => [new Key('j')],
         "ledger" => [new Key('l')],
         "ledger-filter" => [new Key('l'), new Key('o')],
         "undo" => [.. Closed, new Key('l'), .. Enumerable.Repeat(Key.CursorDown, 35), new Key('u')],

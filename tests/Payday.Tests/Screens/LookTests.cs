@@ -41,7 +41,7 @@ public class LookTests
         Assert.All(Palettes, palette => Assert.DoesNotContain(palette.Colours, ReadsOnBoth));
 
     [Fact]
-    public void Of_WhatNeedsAHand_StandsOut() => Assert.NotEqual(Look.Of(Ink.Plain), Look.Of(Ink.Hand));
+    public void Of_WhatNeedsDoing_StandsOut() => Assert.NotEqual(Look.Of(Ink.Plain), Look.Of(Ink.Alert));
 
     // The terminal's own colours read: somebody chose them together.
     private static bool Reads(Color colour) => colour == Color.None

@@ -6,7 +6,7 @@ namespace Payday.Tests.Screens;
 public class ScreenGoldenTests
 {
     public static TheoryData<string> Names =>
-        ["home", "income", "bills", "debts", "pots", "surplus", "withdrawal", "slip", "close", "papers", "help", "calendar", "ledger", "ledger-filter", "undo", "reopen", "leave"];
+        ["home", "income", "bills", "debts", "pots", "surplus", "withdrawal", "slip", "close", "papers", "help", "calendar", "outlook", "ledger", "ledger-filter", "undo", "reopen", "leave"];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -22,6 +22,7 @@ public class ScreenGoldenTests
     [InlineData("pots")]
     [InlineData("withdrawal")]
     [InlineData("ledger")]
+    [InlineData("outlook")]
     public void Screen_At120By40_IsAsRecorded(string name) => Check(name, 120, 40);
 
     [Fact]

@@ -92,15 +92,15 @@ internal static partial class Script
         switch (what)
         {
             case "@undo":
-                Result<Undoing> undone = Undoing.Of(book, NumberOf(book, words[0]), today, words[1]);
-                return undone.Ok ? Stored(store, book, undone.Value.Book) : undone.Fault.Said(book.Household.Settings.Numbers);
+                Result<Book> undone = Undoing.Of(book, NumberOf(book, words[0]), today, words[1]);
+                return undone.Ok ? Stored(store, book, undone.Value) : undone.Fault.Said(book.Household.Settings.Numbers);
             case "@reopen":
-                Result<Reopening> reopened = Reopening.Of(book, today);
-                return reopened.Ok ? Stored(store, book, reopened.Value.Book) : reopened.Fault.Said(book.Household.Settings.Numbers);
+                Result<Book> reopened = Reopening.Of(book, today);
+                return reopened.Ok ? Stored(store, book, reopened.Value) : reopened.Fault.Said(book.Household.Settings.Numbers);
             case "@close":
                 Result<RoutinePlan> plan = Routine.Plan(book, PlayedLife.Draft(book, words));
-                Result<Closing> closing = plan.Ok ? Closing.Of(plan.Value) : Result.Refused<Closing>(plan.Faults);
-                return closing.Ok ? Stored(store, book, closing.Value.Book) : string.Join(' ', closing.Faults.Select(fault => fault.Said(book.Household.Settings.Numbers)));
+                Result<Book> closed = plan.Then(Closing.Of);
+                return closed.Ok ? Stored(store, book, closed.Value) : string.Join(' ', closed.Faults.Select(fault => fault.Said(book.Household.Settings.Numbers)));
             case "@again":
                 Result<Recomputed> again = Recomputed.After(Routine.Plan(book, PlayedLife.Draft(book, words[0].Split('|'))).Value!, PlayedLife.Draft(book, words[1].Split('|')));
                 return again.Ok ? string.Join(' ', again.Value.Dropped.Select(one => one.Said(book.Household.Settings.Numbers))) : again.Fault.Said(book.Household.Settings.Numbers);

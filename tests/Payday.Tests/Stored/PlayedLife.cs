@@ -49,9 +49,9 @@ internal static partial class PlayedLife
         Book book = store.Load()!;
         store.Save(book, what switch
         {
-            "@undo" => Undoing.Of(book, Last(book, words[0]), shell.Today, words[1]).Value!.Book,
-            "@reopen" => Reopening.Of(book, shell.Today).Value!.Book,
-            "@close" => Closing.Of(Routine.Plan(book, book.Draft!).Value!).Value!.Book,
+            "@undo" => Undoing.Of(book, Last(book, words[0]), shell.Today, words[1]).Value!,
+            "@reopen" => Reopening.Of(book, shell.Today).Value!,
+            "@close" => Closing.Of(Routine.Plan(book, book.Draft!).Value!).Value!,
             "@draft" => book with { Draft = Draft(book, words) },
             "@settle" => Differences.Settle(
                 book, long.Parse(words[0], CultureInfo.InvariantCulture), words[1] == "TurnedUp" ? DifferenceEnd.TurnedUp : DifferenceEnd.Explained, shell.Today).Value!,

@@ -33,7 +33,7 @@ internal sealed class TakeBackScreen(
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) => (fault is null ? texts : [.. texts.Take(1), "! " + fault])
         .SelectMany(line => TextWrap.Lines(CleanText.OneLine(line), width - 2).Append(""))
-        .Select(line => FrameLine.Of(" " + line, fault is not null && line.StartsWith('!') ? Ink.Hand : Ink.Plain));
+        .Select(line => FrameLine.Of(" " + line, fault is not null && line.StartsWith('!') ? Ink.Alert : Ink.Plain));
 
     private Way Take()
     {

@@ -128,7 +128,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
 
     /// <inheritdoc/>
     protected override (char Sign, Ink Ink) Mark(int row) =>
-        row < Faults.Length ? ('!', Ink.Hand) : Lines[row - Faults.Length].IsOpen ? ('!', Ink.Hand) : (' ', Ink.Plain);
+        row < Faults.Length ? ('!', Ink.Alert) : Lines[row - Faults.Length].IsOpen ? ('!', Ink.Alert) : (' ', Ink.Plain);
 
     private static string Number(ListFault fault) => fault is ListFault.AtLine line ? line.Number.ToString(CultureInfo.InvariantCulture) : "";
 

@@ -32,7 +32,7 @@ internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purch
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) => Texts()
         .SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2))
-        .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Hand : Ink.Plain));
+        .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Alert : Ink.Plain));
 
     private IEnumerable<string> Texts()
     {

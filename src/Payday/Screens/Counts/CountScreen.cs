@@ -102,11 +102,8 @@ internal sealed class CountScreen : CursorScreen
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
-            [
-                Report.Names("Pot"), Report.Amounts("filled"), Report.Amounts("owed back") with { Drops = 1 }, Report.Amounts("expected"),
-                Report.Amounts("left"), Report.Amounts("spent"), new("then") { Shrinks = true, MinWidth = 5 },
-            ],
-            [.. Plan.Rows.Select(Cells)],
+            CountTable.Columns,
+            [.. Plan.Rows.Select(row => CountTable.Cells(row, Then(row), session.Style))],
             gap: width < 74 ? 1 : 2,
             decimalMark: session.Style.DecimalMark).Lay(width);
         return (lines.Header, lines.Rows);
@@ -115,21 +112,10 @@ internal sealed class CountScreen : CursorScreen
     /// <inheritdoc/>
     protected override (char Sign, Ink Ink) Mark(int row) => Plan.Rows[row] switch
     {
-        { Fault: not null } => ('!', Ink.Hand),
+        { Fault: not null } => ('!', Ink.Alert),
         { Entry: not null } => ('v', Ink.Done),
         _ => (' ', Ink.Plain),
     };
-
-    private ImmutableArray<string> Cells(CountRow row) =>
-    [
-        row.Pot.Name,
-        Shown(row.WasIn),
-        Shown(row.OwedBack),
-        Shown(row.Expected),
-        row.Entry is null ? "" : Shown(row.Left),
-        row.Entry is null || row.Fault is not null ? "" : Shown(row.Spent),
-        Then(row),
-    ];
 
     private string Then(CountRow row) => row switch
     {

@@ -94,13 +94,8 @@ internal sealed class FillsScreen : CursorScreen
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
-            [Report.Names("Pot"), new("week of"), Report.Amounts("fill"), new("notes") { Shrinks = true, MinWidth = 12 }, new("")],
-            [.. Parts.Select(part => ImmutableArray.Create(
-                part.Pot.Name,
-                DateText.Weekday(part.Key.Day),
-                part.Moves.ToString(session.Style),
-                FillText.Notes(part, session.Style),
-                State(part)))],
+            FillTable.Columns,
+            [.. Parts.Select(part => FillTable.Cells(part, State(part), session.Style))],
             gap: width < 74 ? 1 : 2,
             decimalMark: session.Style.DecimalMark).Lay(width);
         return (lines.Header, lines.Rows);

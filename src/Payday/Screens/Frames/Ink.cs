@@ -18,6 +18,6 @@ internal enum Ink
     /// <summary>Done.</summary>
     Done,
 
-    /// <summary>Needs a hand.</summary>
-    Hand,
+    /// <summary>Needs doing, is missing or was refused; its line begins with !.</summary>
+    Alert,
 }

@@ -15,7 +15,7 @@ using Terminal.Gui.Input;
 
 namespace Payday.Screens.Home;
 
-/// <summary>What is next, whether the money agrees, and what needs a hand - in that order.</summary>
+/// <summary>What is next, whether the money agrees, and what needs doing - in that order.</summary>
 internal sealed class HomeScreen(BookSession session) : PageScreen
 {
     private const int BarWidth = 12;
@@ -56,10 +56,14 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         Changing(new(Key.Enter, "Enter", "payday", "The routine of the next payday; one that was begun goes on where it was left.", () => new Way.Visit(new Goal.Routine(session)))),
         Changing(Letters.Week.Does("count", "The week-end count: what is left of the cash pots.", () => new Way.Visit(new Goal.Count(session)))),
         Letters.Card.Does("card", session.IsReadOnly ? "Card purchases." : "Card purchases: enter, change, undo.", () => new Way.Visit(new Goal.Cards(session))),
+        Letters.To.Does("move", session.IsReadOnly ? "Moves." : "Move money from one purpose to another; the moves so far.", () => new Way.Visit(new Goal.Moves(session))),
+        Letters.Entry.Does("", session.IsReadOnly ? "What came in or went out outside a payday." : "Enter what came in or went out outside a payday: a fee, interest, a gift, a cheque, cash lost.", () => new Way.Visit(new Goal.Entries(session))),
         Changing(Letters.Fill.Does("", "Fill the wallet for the week.", () => new Way.Visit(new Goal.Fills(session)))),
         Changing(Letters.Return.Does("", "Take cash that is owed back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
+        Changing(Letters.Bank.Does("", "Hold the account against the bank's balance, line by line.", () => new Way.Visit(new Goal.Bank(session)))),
         Letters.One.Does(Looks("history"), "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.Visit(new Goal.History(session))),
         Letters.Days.Does(Looks("calendar"), "Paydays, fill days and dues of the next months.", () => new Way.Visit(new Goal.Calendar(session))),
+        Letters.Outlook.Does(Looks("ahead"), "The outlook: the paydays to come, and what a change would do.", () => new Way.Visit(new Goal.Outlook(session))),
         Letters.Years.Does("", "Months and years: income, outgoings, savings and debts.", () => new Way.Visit(new Goal.Years(session))),
         Letters.Ledger.Does(Looks("ledger"), "Every movement of money.", () => new Way.Visit(new Goal.Movements(session))),
         Letters.View.Does("", "The papers of the last closed payday.", ToSlip),
@@ -79,9 +83,10 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     protected override IEnumerable<FrameLine> Lines(int width) =>
     [
         .. NextLines(width - 2).Select(line => FrameLine.Of(" " + line, Ink.Strong)),
-        .. Hands(width),
+        .. Needs(width),
         FrameLine.Empty,
         .. Money(width),
+        .. Bank(width),
         FrameLine.Empty,
         .. Pots(width),
         FrameLine.Empty,
@@ -116,11 +121,11 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     // Where nothing can be changed, the bottom line has room for what there is to look at.
     private string Looks(string label) => session.IsReadOnly ? label : "";
 
-    private IEnumerable<FrameLine> Hands(int width)
+    private IEnumerable<FrameLine> Needs(int width)
     {
-        foreach (string hand in OverviewHands.Of(session.Book).Concat(WeekHands.Of(session.Book, session.Today, session.IsReadOnly ? HandWays.None : HandWays.Keys)).SelectMany(hand => TextWrap.Lines("! " + hand, width - 2)))
+        foreach (string need in OverviewNeeds.Of(session.Book).Concat(WeekNeeds.Of(session.Book, session.Today, session.IsReadOnly ? NeedWays.None : NeedWays.Keys)).SelectMany(need => TextWrap.Lines("! " + need, width - 2)))
         {
-            yield return FrameLine.Of(" " + hand, Ink.Hand);
+            yield return FrameLine.Of(" " + need, Ink.Alert);
         }
     }
 
@@ -146,6 +151,11 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
             [["Together", balances.In(Place.Account).ToString(session.Style), balances.In(Place.Cash).ToString(session.Style)]]);
     }
 
+    // A difference is among what needs a hand.
+    private IEnumerable<FrameLine> Bank(int width) => BookStatus.Of(session.Book, session.Today).Bank is { Difference.IsZero: true } bank
+        ? TextWrap.Lines(ReconcileTexts.Of(bank, session.Style) + ".", width - 2).Select(line => FrameLine.Of(" " + line))
+        : [];
+
     private IEnumerable<FrameLine> Pots(int width) => Lines(
         width,
         [Report.Names("Pot"), new("held"), Report.Amounts("has"), new(""), Report.Amounts("towards")],
@@ -170,9 +180,8 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
             ? [FrameLine.Of(to == session.Today ? " Nothing falls due today." : $" Nothing falls due until {DateText.Weekday(to)}.")]
             : Lines(
                 width,
-                [Report.Names($"Due until {DateText.Weekday(to)}"), new("on"), Report.Amounts("amount"), new("")],
-                dues.Select(due => ImmutableArray.Create(
-                    due.Name, DateText.Weekday(due.Date), due.Amount.ToString(session.Style), due.Kind == DueKind.Minimum ? "minimum" : "")));
+                DueTable.Columns(DateText.Weekday(to)),
+                dues.Select(due => DueTable.Cells(due.Name, due.Date, due.Amount.ToString(session.Style), due.Kind == DueKind.Minimum ? "minimum" : "")));
     }
 
     private IEnumerable<FrameLine> Lines(

@@ -2,11 +2,15 @@ using Payday.Core.Amounts;
 using Payday.Core.Faults;
 using Payday.Core.Pots;
 using Payday.Reports;
+using Payday.Screens.Bank;
 using Payday.Screens.Cards;
 using Payday.Screens.Counts;
+using Payday.Screens.Entries;
 using Payday.Screens.Fills;
 using Payday.Screens.Home;
 using Payday.Screens.Watching;
+using Payday.Screens.Outlooks;
+using Payday.Screens.Moves;
 using Payday.Screens.Papers;
 using Payday.Screens.Returns;
 using Payday.Screens.Reviews;
@@ -34,10 +38,14 @@ internal sealed class ScreenMap
             Goal.Routine => Routine(session),
             Goal.Count => new Way.To(new CountScreen(session)),
             Goal.Cards => new Way.To(Cards(session)),
+            Goal.Moves => new Way.To(new MovesScreen(session)),
+            Goal.Entries => new Way.To(new EntriesScreen(session)),
             Goal.Fills => new Way.To(new FillsScreen(session)),
             Goal.Return => new Way.To(new ReturnScreen(session)),
+            Goal.Bank => new Way.To(new ReconcileScreen(session)),
             Goal.History => new Way.To(Histories(session)),
             Goal.Calendar => new Way.To(new CalendarScreen(session)),
+            Goal.Outlook => new Way.To(new OutlookScreen(session)),
             Goal.Years => new Way.To(new YearScreen(session)),
             Goal.Movements => new Way.To(new LedgerScreen(session)),
             Goal.Papers papers => new Way.To(new PapersScreen(session, papers.Payday)),

@@ -47,7 +47,7 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
         .. plan.Unlisted.IsZero
             ? []
             : TextWrap.Lines($"! {(plan.SlipNotes.IsEmpty ? "It" : plan.Unlisted.ToString(session.Style) + " of it")} goes in notes that are not known: pick them in the cash return, or write them on the slip.", width - 2)
-                .Select(line => FrameLine.Of(" " + line, Ink.Hand)),
+                .Select(line => FrameLine.Of(" " + line, Ink.Alert)),
     ];
 
     private Way Confirm()

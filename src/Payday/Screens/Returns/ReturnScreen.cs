@@ -95,8 +95,8 @@ internal sealed class ReturnScreen : CursorScreen
     /// <inheritdoc/>
     protected override (char Sign, Ink Ink) Mark(int row) => plan.Lines[row] switch
     {
-        { Fault: not null } => ('!', Ink.Hand),
-        { Way: ReturnWay.NoWay or ReturnWay.NotesUnknown } => ('!', Ink.Hand),
+        { Fault: not null } => ('!', Ink.Alert),
+        { Way: ReturnWay.NoWay or ReturnWay.NotesUnknown } => ('!', Ink.Alert),
         { Goes: true } => ('v', Ink.Plain),
         _ => (' ', Ink.Quiet),
     };

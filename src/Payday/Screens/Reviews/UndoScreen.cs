@@ -1,4 +1,5 @@
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Faults;
 using Payday.Core.Ledgers;
@@ -16,7 +17,7 @@ namespace Payday.Screens.Reviews;
 /// <summary>What undoing a movement would write, and why it is undone.</summary>
 internal sealed class UndoScreen(BookSession session, Movement movement) : PageScreen
 {
-    private readonly Result<Undoing> trial = Undoing.Of(session.Book, movement.Number, session.Today, "trial");
+    private readonly Result<Book> trial = Undoing.Of(session.Book, movement.Number, session.Today, "trial");
     private readonly Obstacle? obstacle = Undoing.InTheWay(session.Book, movement.Number);
     private bool done;
 
@@ -38,10 +39,10 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
             ? [MovementText.Sentence(session.Book, movement), "", .. After(trial.Value)]
             : [MovementText.Sentence(session.Book, movement), "", "! " + (obstacle is null ? FaultTexts.Of(trial.Fault!, session.Style) : UndoTexts.WithKeys(obstacle, session.Style))];
         return lines.SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2))
-            .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Hand : Ink.Plain));
+            .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Alert : Ink.Plain));
     }
 
-    private IEnumerable<string> After(Undoing undoing)
+    private IEnumerable<string> After(Book after)
     {
         if (done)
         {
@@ -49,14 +50,14 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
             yield break;
         }
 
-        yield return $"This will be written: {MovementText.Ends(session.Book, undoing.Reverse)}.";
-        Money left = undoing.Book.Ledger.Balances[LedgerEnd.InAccount(Purpose.LeftToPlace)];
+        yield return $"This will be written: {MovementText.Ends(session.Book, after.Ledger.Movements[^1])}.";
+        Money left = after.Ledger.Balances[LedgerEnd.InAccount(Purpose.LeftToPlace)];
         if (!left.IsZero)
         {
             yield return $"{left.ToString(session.Style)} is left to place then; the next payday carries it over.";
         }
 
-        if (undoing.Closed is not null)
+        if (Undoing.OpenedAgain(session.Book, after) is not null)
         {
             yield return "The bill is to be paid then; the next payday takes it up again.";
         }
@@ -73,13 +74,13 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
 
     private string? Undo(string reason)
     {
-        Result<Undoing> undoing = Undoing.Of(session.Book, movement.Number, session.Today, CleanText.OneLine(reason));
-        if (!undoing.Ok)
+        Result<Book> undone = Undoing.Of(session.Book, movement.Number, session.Today, CleanText.OneLine(reason));
+        if (!undone.Ok)
         {
-            return FaultTexts.Of(undoing.Fault, session.Style);
+            return FaultTexts.Of(undone.Fault, session.Style);
         }
 
-        session.Take(undoing.Value.Book);
+        session.Take(undone.Value);
         done = true;
         return null;
     }

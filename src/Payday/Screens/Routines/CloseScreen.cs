@@ -1,5 +1,6 @@
 using Humanizer;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Faults;
 using Payday.Core.Routines;
@@ -15,13 +16,13 @@ namespace Payday.Screens.Routines;
 internal sealed class CloseScreen : PageScreen
 {
     private readonly RoutineWork work;
-    private readonly Result<Closing> closing;
+    private readonly Result<Book> closed;
 
     /// <summary>Looks at what would be written; nothing is yet.</summary>
     public CloseScreen(RoutineWork work)
     {
         this.work = work;
-        closing = Closing.Of(work.Plan);
+        closed = Closing.Of(work.Plan);
     }
 
     /// <inheritdoc/>
@@ -31,21 +32,21 @@ internal sealed class CloseScreen : PageScreen
     protected override string Aside => DateText.Long(work.Plan.Period.First);
 
     /// <inheritdoc/>
-    protected override IReadOnlyList<Binding> Keys => closing.Ok
+    protected override IReadOnlyList<Binding> Keys => closed.Ok
         ? [new(Key.Enter, "Enter", "close it", "Write all of this to the ledger.", Close)]
         : [];
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width)
     {
-        if (!closing.Ok)
+        if (!closed.Ok)
         {
-            return TextWrap.Lines("! " + FaultTexts.Of(closing.Faults, work.Session.Style), width - 2).Select(line => FrameLine.Of(" " + line, Ink.Hand));
+            return TextWrap.Lines("! " + FaultTexts.Of(closed.Faults, work.Session.Style), width - 2).Select(line => FrameLine.Of(" " + line, Ink.Alert));
         }
 
         RoutinePlan plan = work.Plan;
         NumberStyle style = work.Session.Style;
-        Core.Ledgers.Balances after = closing.Value.Book.Ledger.Balances;
+        Core.Ledgers.Balances after = closed.Value.Ledger.Balances;
         int days = NodaTime.Period.DaysBetween(work.Session.Today, plan.Period.First);
         string[] lines =
         [
@@ -59,17 +60,17 @@ internal sealed class CloseScreen : PageScreen
             $"{plan.Withdrawal.Plan.WithdrawTotal.ToString(style)} is to be withdrawn, {"note".ToQuantity(plan.Withdrawal.Plan.Withdraw.Pieces)}.",
             "",
             $"Afterwards {after.In(Core.Ledgers.Place.Account).ToString(style)} is in the account and {after.In(Core.Ledgers.Place.Cash).ToString(style)} in cash.",
-            $"{"movement".ToQuantity(closing.Value.Movements.Length)} will be written to the ledger. They stay: a mistake is undone by its reverse.",
+            $"{"movement".ToQuantity(closed.Value.Ledger.Since(plan.Book.Ledger).Count())} will be written to the ledger. They stay: a mistake is undone by its reverse.",
             "",
             Cautions.Advice,
             Cautions.Cash,
         ];
-        return lines.SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2)).Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Hand : Ink.Plain));
+        return lines.SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2)).Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Alert : Ink.Plain));
     }
 
     private Way Close()
     {
-        work.Session.Take(closing.Value!.Book);
+        work.Session.Take(closed.Value!);
         return new Way.Home($"The payday is closed. v shows its papers. {work.Session.News()}".TrimEnd());
     }
 }

@@ -37,27 +37,13 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
     public override ImmutableArray<StepRow> Rows => [.. Plan.Debts.Rows.Select(Row)];
 
     /// <inheritdoc/>
-    protected override ImmutableArray<TextColumn> Columns =>
-    [
-        Report.Names("Debt"), new("due"), new("rate", Align.Right) { Drops = 1 }, Report.Amounts("balance"),
-        Report.Amounts("interest") with { Drops = 2 }, Report.Amounts("minimum"), Report.Amounts("pay"), Report.Amounts("then"),
-    ];
+    protected override ImmutableArray<TextColumn> Columns => DebtTable.Columns;
 
-    private StepRow Row(DebtRow row) => new(
-    [
-        row.Name,
-        row.Due is { } due ? DateText.Short(due) : row.Balance.IsZero ? "paid off" : "later",
-        DebtsReport.Percent(row.YearlyRate, Style),
-        Shown(row.Balance),
-        Shown(row.Interest),
-        Shown(row.Minimum),
-        Marked(row.Payment, row.Changed),
-        Shown(row.NewBalance),
-    ])
+    private StepRow Row(DebtRow row) => new(DebtTable.Cells(row, Style))
     {
         Rule = RuleTexts.Minimum,
         Sign = row.Payment < row.Minimum ? '!' : row.Changed ? '*' : ' ',
-        Ink = row.Payment < row.Minimum ? Ink.Hand : row.Due is null ? Ink.Quiet : Ink.Plain,
+        Ink = row.Payment < row.Minimum ? Ink.Alert : row.Due is null ? Ink.Quiet : Ink.Plain,
         Detail = Detail(row),
         NoEdit = row.Balance.IsZero ? $"{row.Name} is paid off: nothing is owed on it." : $"{row.Name}: no minimum falls due before the next payday. More can be paid on it in the Surplus step.",
         NoTick = row.Balance.IsZero ? $"{row.Name} is paid off: nothing is owed on it." : $"{row.Name}: no minimum falls due before the next payday, so there is no proposal to take.",

@@ -49,9 +49,9 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
         [.. Plan.Income.Lines.Select(Row), .. Plan.Income.Buffer is { Has.IsZero: true, Amount.IsZero: true } ? ImmutableArray<StepRow>.Empty : [BufferRow(Plan.Income.Buffer)]];
 
     /// <inheritdoc/>
-    protected override ImmutableArray<TextColumn> Columns => [Report.Names("From"), Report.Amounts("expected"), Report.Amounts("came in")];
+    protected override ImmutableArray<TextColumn> Columns => IncomeTable.Columns;
 
-    private StepRow Row(IncomeLine line) => new([line.Name, line.SourceId is null ? "one-off" : Shown(line.Expected), Marked(line.Amount, line.Changed)])
+    private StepRow Row(IncomeLine line) => new(IncomeTable.Cells(line, Style))
     {
         Rule = RuleTexts.Income,
         Sign = line.Changed ? '*' : ' ',
@@ -67,7 +67,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
     {
         Rule = RuleTexts.Buffer,
         Sign = buffer.IsAsked ? '!' : buffer.Changed ? '*' : ' ',
-        Ink = buffer.IsAsked ? Ink.Hand : Ink.Plain,
+        Ink = buffer.IsAsked ? Ink.Alert : Ink.Plain,
         Detail =
         [
             buffer.Short.IsPositive

@@ -55,12 +55,11 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
         Report.Amounts("proposed"), Report.Amounts("fill"), new("why") { Shrinks = true, MinWidth = width < Roomy ? 16 : 31 },
     ];
 
-    private StepRow Row(PotRow row) => new(
-        [row.Pot.Name, PotsReport.Place(row.Pot), Shown(row.HasNow), Shown(row.Proposed), Marked(row.Fill, row.Changed), row.Why])
+    private StepRow Row(PotRow row) => new(PotsReport.Cells(row, Style))
     {
         Rule = RuleTexts.Of(row.Pot.Kind),
         Sign = row.Cut.IsPositive ? '!' : row.Asks ? '?' : row.Changed ? '*' : ' ',
-        Ink = row.Cut.IsPositive || row.Asks ? Ink.Hand : Ink.Plain,
+        Ink = row.Cut.IsPositive || row.Asks ? Ink.Alert : Ink.Plain,
         Detail = row.Asks ? [PotQuestion.Of(row, Style), PotAnswerKeys.Words(row, Plan.Period.First)] : Detail(row),
         Keys = row.Asks ? PotAnswerKeys.Of(row, Work) : [],
         Edit = Amount($"Fill {row.Pot.Name} with", row.Fill, (draft, amount) => draft with { Fills = draft.Fills.SetItem(row.Pot.Id, amount) }),

@@ -173,11 +173,11 @@ internal sealed class RoutineScreen : Screen
 
         foreach (string line in TextWrap.Lines(View.Note, width - 2).DefaultIfEmpty(""))
         {
-            yield return FrameLine.Of(" " + line, View.Note.StartsWith('!') ? Ink.Hand : Ink.Quiet);
+            yield return FrameLine.Of(" " + line, View.Note.StartsWith('!') ? Ink.Alert : Ink.Quiet);
         }
 
         // A message takes the place of the keys, and of as many lines above as it needs.
-        FrameLine[] message = [.. TextWrap.Lines(Message, width - 2).Select(line => FrameLine.Of(" " + line, Ink.Hand))];
+        FrameLine[] message = [.. TextWrap.Lines(Message, width - 2).Select(line => FrameLine.Of(" " + line, Ink.Alert))];
         FrameLine[] last = [.. SumLine.Of(work.Plan, width), KeyBar.Of(Bindings, width)];
         foreach (FrameLine line in last.Take(last.Length - message.Length).Concat(message))
         {

@@ -16,16 +16,16 @@ internal static class StepBar
     /// <summary>What a step is called.</summary>
     public static string Name(RoutineStep step) => Names[(int)step - 1];
 
-    /// <summary>The line: <c>v</c> done, <c>&gt;</c> here, <c>!</c> needs a hand.</summary>
+    /// <summary>The line: <c>v</c> done, <c>&gt;</c> here, <c>!</c> needs doing.</summary>
     /// <remarks>Where there is little room, signs and names stand closer together.</remarks>
     public static FrameLine Of(RoutineStep here, RoutinePlan plan, int width) => new(
     [
         .. Enumerable.Range(1, Names.Length).Select(number =>
         {
             var step = (RoutineStep)number;
-            bool hand = step == RoutineStep.Surplus && plan.LeftToPlace.IsNegative;
-            string sign = step == here ? ">" : hand ? "!" : step < here ? "v" : " ";
-            return new Span(width < Roomy ? $" {sign}{Short(step)}" : $" {sign} {Name(step)}", step == here ? Ink.Strong : hand ? Ink.Hand : step < here ? Ink.Done : Ink.Quiet);
+            bool alert = step == RoutineStep.Surplus && plan.LeftToPlace.IsNegative;
+            string sign = step == here ? ">" : alert ? "!" : step < here ? "v" : " ";
+            return new Span(width < Roomy ? $" {sign}{Short(step)}" : $" {sign} {Name(step)}", step == here ? Ink.Strong : alert ? Ink.Alert : step < here ? Ink.Done : Ink.Quiet);
         }),
     ]);
 

@@ -8,7 +8,7 @@ namespace Payday.Screens.Routines;
 /// <param name="Cells">One for each column.</param>
 internal sealed record StepRow(ImmutableArray<string> Cells)
 {
-    /// <summary>The sign before it: done, changed, needs a hand.</summary>
+    /// <summary>The sign before it: done, changed, needs doing.</summary>
     public char Sign { get; init; } = ' ';
 
     /// <summary>How it shows.</summary>

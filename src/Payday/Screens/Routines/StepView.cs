@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Faults;
 using Payday.Core.Routines;
+using Payday.Reports;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Payday.Texts;
@@ -60,7 +61,7 @@ internal abstract class StepView(RoutineWork work)
     protected string Shown(Money amount) => amount.ToString(Style);
 
     /// <summary>An amount, marked where the person changed it.</summary>
-    protected string Marked(Money amount, bool changed) => (changed ? "*" : "") + Shown(amount);
+    protected string Marked(Money amount, bool changed) => Report.Marked(amount, changed, Style);
 
     /// <summary>Edits an amount of zero or more, up to the most that makes sense where there is one; sums are taken.</summary>
     protected CellEdit Amount(string prompt, Money now, Func<RoutineDraft, Money, RoutineDraft> decide, Money? most = null) =>

@@ -65,7 +65,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     {
         Rule = RuleTexts.Unpayable,
         Sign = '!',
-        Ink = Ink.Hand,
+        Ink = Ink.Alert,
         Detail =
         [
             "This payday can be saved but not closed until everything due is covered.",

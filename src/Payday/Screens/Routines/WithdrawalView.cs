@@ -45,7 +45,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
     [
         ("Note plan", "which notes go to which pot and week: least value withdrawn, then fewest notes."),
         ("Open", "what the row's notes lack of its share, or have above it (-)."),
-        ("Notes on hand", "loose notes at home, in no pot; they are used again before new ones are fetched."),
+        ("Loose notes", "notes at home that are in no pot; they are used again before new ones are fetched."),
     ];
 
     /// <inheritdoc/>
@@ -104,7 +104,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
         {
             Rule = RuleTexts.Notes,
             Sign = row.KeptBack.IsNegative ? '!' : week.Changed ? '*' : ' ',
-            Ink = row.KeptBack.IsNegative ? Ink.Hand : Ink.Plain,
+            Ink = row.KeptBack.IsNegative ? Ink.Alert : Ink.Plain,
             Detail =
             [
                 $"{row.Pot.Name} {day}: {NoteText.Listed(week.Notes, row.Amount.Currency, Style)} = {Shown(week.Amount)}; {Shown(row.KeptBack)} of {Shown(row.Amount)} kept back in all",

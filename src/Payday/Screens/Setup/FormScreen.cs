@@ -93,7 +93,7 @@ internal sealed class FormScreen(SetupWork work, IItemForm form, string noun, IS
 
     /// <inheritdoc/>
     protected override (char Sign, Ink Ink) Mark(int row) =>
-        form.Rows[row].IsMissing ? ('!', Ink.Hand) : form.Rows[row].Locked is null ? (' ', Ink.Plain) : (' ', Ink.Quiet);
+        form.Rows[row].IsMissing ? ('!', Ink.Alert) : form.Rows[row].Locked is null ? (' ', Ink.Plain) : (' ', Ink.Quiet);
 
     private static string Shown(FormRow row) => row.Shown.Length > 0 ? row.Shown : row.IsMissing ? "to fill in" : "-";
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Humanizer;
 using Payday.Core.Drafts;
 using Payday.Screens.Frames;
 using Payday.Screens.Setup.Forms;
@@ -32,6 +33,7 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
     [
         .. Count == 0 ? Array.Empty<Binding>() : [new Binding(Key.Enter, "Enter", "open", $"This {list.Noun}'s fields.", Open)],
         Letters.Add.Does("add", $"Another {list.Noun}.", Add),
+        Letters.List.Does("lines", $"Type {list.Noun}s as lines, one after the other, like {list.LineExample}; Enter alone ends. Lines can be pasted on this list too.", () => new Way.Edit(Line())),
         .. GuideKeys.Of(guide),
         .. Count == 0 ? Array.Empty<Binding>() : Moves,
     ];
@@ -70,6 +72,48 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
             [],
             decimalMark: work.Style.DecimalMark).Lay(width);
         return ([.. lines.Header.Take(1)], lines.Rows);
+    }
+
+    /// <inheritdoc/>
+    public override bool Pasted(string text)
+    {
+        int taken = 0;
+        foreach (string line in text.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        {
+            if (list.TakeLine(work, line) is { } fault)
+            {
+                Message = taken > 0 ? $"{list.Noun.ToQuantity(taken)} taken; then: {fault}" : fault;
+                return true;
+            }
+
+            taken++;
+        }
+
+        Cursor = Math.Max(0, Count - 1);
+        Message = $"{list.Noun.ToQuantity(taken)} taken: look at each, Enter opens it.";
+        return taken > 0;
+    }
+
+    // Another one after each, until nothing is typed.
+    private CellEdit Line()
+    {
+        bool ended = false;
+        return new CellEdit($"A {list.Noun}, like {list.LineExample}", "", text =>
+        {
+            ended = text.Trim().Length == 0;
+            string? fault = ended ? null : list.TakeLine(work, text);
+            if (fault is null && !ended)
+            {
+                Cursor = Math.Max(0, Count - 1);
+                ended = list.Begun(work.Begun) is not null;
+                Message = work.Notice;
+            }
+
+            return fault;
+        })
+        {
+            Next = () => ended ? null : Line(),
+        };
     }
 
     private Way Open() => new Way.To(new FormScreen(work, list.Form(work, Here.Index), list.Noun));

@@ -28,7 +28,7 @@ internal sealed class TakeOutScreen(string noun, string name, Func<string?> take
         [FrameLine.Of($" Take out {CleanText.OneLine(name)}?", Ink.Strong), FrameLine.Empty],
         TextWrap.Lines($"The {noun} goes from the household, with all that was entered for it. No payday has been closed with it, so no record of money is lost.", size.Width - 2)
             .Select(line => FrameLine.Of(" " + line)),
-        [.. TextWrap.Lines(Message.Length == 0 ? " " : Message, size.Width - 2).Select(line => FrameLine.Of(" " + line, Ink.Hand)), KeyBar.Of(Bindings, size.Width)]);
+        [.. TextWrap.Lines(Message.Length == 0 ? " " : Message, size.Width - 2).Select(line => FrameLine.Of(" " + line, Ink.Alert)), KeyBar.Of(Bindings, size.Width)]);
 
     private Way TakeOut()
     {

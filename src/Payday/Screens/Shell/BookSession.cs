@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Drafts;
+using Payday.Core.Faults;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Store;
@@ -49,7 +50,7 @@ internal sealed class BookSession
     public string News()
     {
         Store.FinishBackups(PatienceForBackups);
-        string news = string.Join(' ', Store.Notices.Skip(told));
+        string news = string.Join(' ', Store.Notices.Skip(told).Select(StoreTexts.Of));
         told = Store.Notices.Length;
         return news;
     }
@@ -89,13 +90,13 @@ internal sealed class BookSession
     /// <returns>Why it can't be done, one sentence; or null when it is stored.</returns>
     public string? Change(Household next)
     {
-        HouseholdChange change = HouseholdChange.Of(Book, next);
-        if (!change.Refusals.IsEmpty)
+        Result<Book> changed = HouseholdChange.Of(Book, next);
+        if (!changed.Ok)
         {
-            return ChangeTexts.OnAForm(change.Refusals[0], Style);
+            return FaultTexts.Of(changed.Fault, Style);
         }
 
-        Take(change.Book);
+        Take(changed.Value);
         return null;
     }
 }

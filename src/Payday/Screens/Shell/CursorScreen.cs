@@ -101,10 +101,10 @@ internal abstract class CursorScreen : Screen
         string[] lines = [.. above.Length == 0 ? [] : TextWrap.Lines(above, width - 2).Take(DetailLines)];
         for (int i = 0; i < DetailLines; i++)
         {
-            yield return FrameLine.Of(" " + lines.ElementAtOrDefault(i), isLong ? Ink.Hand : Ink.Plain);
+            yield return FrameLine.Of(" " + lines.ElementAtOrDefault(i), isLong ? Ink.Alert : Ink.Plain);
         }
 
-        yield return isLong || Message.Length == 0 ? FrameLine.Of(" " + Status, Ink.Quiet) : FrameLine.Of(" " + Message, Ink.Hand);
+        yield return isLong || Message.Length == 0 ? FrameLine.Of(" " + Status, Ink.Quiet) : FrameLine.Of(" " + Message, Ink.Alert);
         yield return KeyBar.Of(Bindings, width);
     }
 }

@@ -23,17 +23,29 @@ internal abstract record Goal(BookSession Session)
     /// <summary>Card purchases.</summary>
     public sealed record Cards(BookSession Session) : Goal(Session);
 
+    /// <summary>Money moved from one purpose to another.</summary>
+    public sealed record Moves(BookSession Session) : Goal(Session);
+
+    /// <summary>What came in or went out outside a payday.</summary>
+    public sealed record Entries(BookSession Session) : Goal(Session);
+
     /// <summary>The fills of the wallet.</summary>
     public sealed record Fills(BookSession Session) : Goal(Session);
 
     /// <summary>The cash return.</summary>
     public sealed record Return(BookSession Session) : Goal(Session);
 
+    /// <summary>The account held against the bank.</summary>
+    public sealed record Bank(BookSession Session) : Goal(Session);
+
     /// <summary>What happened to a pot, which is picked first.</summary>
     public sealed record History(BookSession Session) : Goal(Session);
 
     /// <summary>The calendar.</summary>
     public sealed record Calendar(BookSession Session) : Goal(Session);
+
+    /// <summary>The paydays to come.</summary>
+    public sealed record Outlook(BookSession Session) : Goal(Session);
 
     /// <summary>Months and years.</summary>
     public sealed record Years(BookSession Session) : Goal(Session);

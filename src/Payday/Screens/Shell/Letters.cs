@@ -14,6 +14,8 @@ internal static class Letters
     public static readonly Letter Gaps = new('g', "Differences of counts that are still open.");
     public static readonly Letter Household = new('h', "The household's settings and lists.");
     public static readonly Letter List = new('i', "Take many in at once, from a list.");
+    public static readonly Letter Outlook = new('j', "The outlook: the paydays to come.");
+    public static readonly Letter Entry = new('j', "Jot down what came in or went out outside a payday.");
     public static readonly Letter KeepAtHome = new('k', "Keep cash at home that would go elsewhere.");
     public static readonly Letter Ledger = new('l', "The ledger.");
     public static readonly Letter Machine = new('m', "The machine, or the teller.");
@@ -22,13 +24,14 @@ internal static class Letters
     public static readonly Letter Proposal = new('p', "Take what is proposed again.");
     public static readonly Letter Return = new('r', "Cash that is owed back, and the bank.");
     public static readonly Letter Save = new('s', "Save as a file.");
-    public static readonly Letter To = new('t', "Where what is left moves on to.");
+    public static readonly Letter To = new('t', "To another purpose: where what is left moves on to, and money that is moved.");
     public static readonly Letter Undo = new('u', "Undo.");
     public static readonly Letter View = new('v', "View the papers for the bank and the envelopes.");
     public static readonly Letter Week = new('w', "The week-end count.");
     public static readonly Letter TakeOut = new('x', "Take out of what stands here, or of what is filled.");
     public static readonly Letter Years = new('y', "Months and years.");
     public static readonly Letter Reopen = new('z', "Take the last closed payday up again.");
+    public static readonly Letter Bank = new('@', "The account at the bank.");
     public static readonly Letter Even = new('=', "Hold back evenly, or only what falls due.");
     public static readonly Letter TurnedUp = new('+', "What was missing is there again.");
     public static readonly Letter EachYear = new('*', "It is needed again each year.");
@@ -40,7 +43,7 @@ internal static class Letters
     /// <summary>All of them.</summary>
     public static ImmutableArray<Letter> All { get; } =
     [
-        Add, Card, Confirm, Days, Explain, Fill, Gaps, Household, List, KeepAtHome, Ledger, Machine, Notes, One, Proposal, Return, Save, To,
-        Undo, View, Week, TakeOut, Years, Reopen, Even, TurnedUp, EachYear, GoOn, Up, Down, Help,
+        Add, Card, Confirm, Days, Explain, Fill, Gaps, Household, List, Outlook, Entry, KeepAtHome, Ledger, Machine, Notes, One, Proposal, Return, Save, To,
+        Undo, View, Week, TakeOut, Years, Reopen, Bank, Even, TurnedUp, EachYear, GoOn, Up, Down, Help,
     ];
 }

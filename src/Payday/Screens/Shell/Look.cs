@@ -33,7 +33,7 @@ internal sealed class Look(bool ascii)
     public static Attribute Of(Ink ink) => ink switch
     {
         Ink.Here => Styled(TextStyle.Reverse),
-        Ink.Strong or Ink.Hand => Styled(TextStyle.Bold),
+        Ink.Strong or Ink.Alert => Styled(TextStyle.Bold),
         _ => Styled(TextStyle.None),
     };
 

@@ -50,7 +50,7 @@ internal abstract class PageScreen : Screen
             [FrameLine.Of(TextColumns.Ends(" " + CleanText.OneLine(Title), Aside + " ", size.Width), Ink.Strong), Rule(size.Width)],
             lines.Skip(first).Take(room),
             [
-                .. message.Length > 0 ? message.Select(line => FrameLine.Of(" " + line, Ink.Hand)) : [FrameLine.Of(note, Ink.Quiet)],
+                .. message.Length > 0 ? message.Select(line => FrameLine.Of(" " + line, Ink.Alert)) : [FrameLine.Of(note, Ink.Quiet)],
                 KeyBar.Of(Bindings, size.Width),
             ]);
     }

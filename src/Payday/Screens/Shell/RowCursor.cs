@@ -16,7 +16,7 @@ internal sealed class RowCursor(Func<int> count)
         set => put = value;
     }
 
-    /// <summary>The same, where the number of rows is at hand.</summary>
+    /// <summary>The same, where the number of rows is known.</summary>
     public int Of(int rows) => Math.Clamp(put, 0, Math.Max(0, rows - 1));
 
     /// <summary>The first row in view.</summary>

@@ -18,7 +18,7 @@ internal sealed class ShellFrame(Func<string> standing)
     public TextFrame Draw(Screen top, CellField field, Size size)
     {
         int width = Math.Min(size.Width, TextFrame.Widest);
-        FrameLine[] head = [.. TextWrap.Lines(standing(), width - 2).Select(line => FrameLine.Of(" " + line, Ink.Hand))];
+        FrameLine[] head = [.. TextWrap.Lines(standing(), width - 2).Select(line => FrameLine.Of(" " + line, Ink.Alert))];
         string message = top.Message;
 
         // While something is typed, what is wrong with it is said above it, and not by the screen as well.
@@ -35,7 +35,7 @@ internal sealed class ShellFrame(Func<string> standing)
         string[] fault = [.. TextWrap.Lines(message, size.Width - 2).Take(MostFaultLines)];
         IEnumerable<FrameLine> lines = frame.Lines
             .Take(size.Height - 1 - fault.Length)
-            .Concat(fault.Select(line => FrameLine.Of(" " + line, Ink.Hand).Fit(size.Width)))
+            .Concat(fault.Select(line => FrameLine.Of(" " + line, Ink.Alert).Fit(size.Width)))
             .Append(FrameLine.Of(field.Prompt(), Ink.Strong));
         return new TextFrame([.. lines]);
     }

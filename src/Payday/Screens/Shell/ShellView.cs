@@ -5,6 +5,7 @@ using Payday.Store.Files;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
+using Payday.Texts;
 
 namespace Payday.Screens.Shell;
 
@@ -234,6 +235,10 @@ internal sealed class ShellView : Runnable
 
         field.End();
         SetFocus();
+        if (!leaves && cell.Next?.Invoke() is { } next)
+        {
+            field.Begin(next, next.Text, replaces: false);
+        }
     }
 
     private string? Refused(CellEdit cell, string text)
@@ -273,7 +278,7 @@ internal sealed class ShellView : Runnable
         }
         catch (StoreException fault)
         {
-            Top.Message = fault.Message;
+            Top.Message = StoreTexts.Of(fault.Fault);
             return Way.Stay;
         }
         catch (OverflowException)

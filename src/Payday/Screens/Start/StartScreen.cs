@@ -40,7 +40,7 @@ internal sealed class StartScreen(StartDoor door) : CursorScreen
         0 when IsBegun => "Goes on where you left it; everything entered is kept.",
         0 => "Part by part: name and currency, notes, who pays, bills, debts, pots, bank, what is there now. It can be left at any time; how long depends on how much there is to enter.",
         1 => "An invented household to try everything on, in a folder that is thrown away when you leave. Yours can be set up afterwards.",
-        _ => "A household file that was written by hand or exported before. It is checked, and all that is wrong is listed.",
+        _ => "A household file that was written or exported before. It is checked, and all that is wrong is listed.",
     };
 
     /// <inheritdoc/>

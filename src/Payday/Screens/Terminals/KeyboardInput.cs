@@ -8,7 +8,7 @@ namespace Payday.Screens.Terminals;
 
 /// <summary>
 /// Reads the keyboard, on a thread of the library: waits for something to read, where the library's own reader looks every
-/// 20 ms, and hands on whole pieces only.
+/// 20 ms, and passes on whole pieces only.
 /// </summary>
 /// <remarks>
 /// The library's queue takes characters. A piece of several has one that no terminal can send in its place, and waits in a

@@ -34,7 +34,7 @@ public class LookGoldenTests
             height,
             first: session =>
             {
-                session.Take(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!.Book);
+                session.Take(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!);
                 door = new OneLook(() => session.Book);
                 looking = new BookWatch(door, door.Peek(), () => session.Today);
                 return ScreenMap.Home(looking);

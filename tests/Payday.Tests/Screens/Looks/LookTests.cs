@@ -129,5 +129,5 @@ public sealed class LookTests : IDisposable
 
     private BookWatch Looked() => new(door, WatchFolder.First(folder)!, () => Today);
 
-    private void CloseOne() => session.Take(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!.Book);
+    private void CloseOne() => session.Take(Closing.Of(Routine.Plan(session.Book, new RoutineDraft(Routine.Next(session.Book).Value)).Value!).Value!);
 }

@@ -41,7 +41,7 @@ internal sealed class DemoBook : IDisposable
     public void CloseOne()
     {
         LocalDate payday = Routine.Next(Session.Book).Value;
-        Session.Take(Closing.Of(Routine.Plan(Session.Book, new RoutineDraft(payday)).Value!).Value!.Book);
+        Session.Take(Closing.Of(Routine.Plan(Session.Book, new RoutineDraft(payday)).Value!).Value!);
     }
 
     public void Dispose()

@@ -38,7 +38,9 @@ internal sealed class Hand
     {
         CellEdit cell = edit ?? Top.Typing(text.Length == 0 ? "x" : text[..1]) ?? throw new InvalidOperationException($"Nothing can be typed in {Top.Title}: {Message}");
         edit = null;
-        return cell.Accept(text);
+        string? fault = cell.Accept(text);
+        edit = fault is null ? cell.Next?.Invoke() : null;
+        return fault;
     }
 
     /// <summary>Types what is taken.</summary>

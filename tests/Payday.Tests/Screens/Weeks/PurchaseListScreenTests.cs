@@ -68,7 +68,7 @@ public sealed class PurchaseListScreenTests : IDisposable
         Assert.SkipUnless(OperatingSystem.IsLinux(), "Devices are files on Unix.");
         Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("i", "Ctrl+F");
 
-        Assert.Equal("/dev/zero is a device; name a file, or hand its content over with -.", hand.Try("/dev/zero"));
+        Assert.Equal("/dev/zero is a device; name a file, or pass its content on with -.", hand.Try("/dev/zero"));
     }
 
     [Fact]

@@ -37,6 +37,9 @@ internal sealed class ListForm<TItem> : ItemForm<TItem>
     public static ListForm<TItem> OfNew(SetupWork work, ItemList<TItem> list, Func<TItem> fresh) =>
         new(work, list, null, list.Begun.Of(work.Begun) ?? fresh(), fresh);
 
+    /// <summary>A form of an item to be added that has values already.</summary>
+    public static ListForm<TItem> OfNew(SetupWork work, ItemList<TItem> list, TItem values) => new(work, list, null, values, () => values);
+
     /// <inheritdoc/>
     public override void Restart()
     {

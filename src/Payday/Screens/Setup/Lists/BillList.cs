@@ -1,11 +1,13 @@
 using System.Collections.Immutable;
+using Members = Payday.Core.Drafts.BillDraft.Members;
 using Payday.Core.Calendar;
 using Payday.Core.Drafts;
+using Payday.Core.Faults;
+using Payday.Core.ItemLines;
 using Payday.Reports;
 using Payday.Screens.Setup.Fields;
 using Payday.Screens.Setup.Forms;
 using Payday.Text;
-using Members = Payday.Core.Drafts.BillDraft.Members;
 
 namespace Payday.Screens.Setup.Lists;
 
@@ -54,6 +56,13 @@ internal sealed class BillList : ListOf<BillDraft>
     /// <inheritdoc/>
     protected override ImmutableArray<string> Cells(BillDraft item, SetupFacts facts) =>
         [item.Name!, ScheduleFields.Words(item, Members.Schedule, facts), Amount(item.Amount, facts), Until.Show(item, facts)];
+
+    /// <inheritdoc/>
+    public override string LineExample => "Rent 1450 1st";
+
+    /// <inheritdoc/>
+    protected override Result<BillDraft> Read(string line, LineFacts facts, BillDraft fresh) => ItemLine.Bill(line, facts)
+        .Map(bill => fresh with { Name = bill.Name, Amount = bill.Amount, Schedule = bill.Schedule ?? fresh.Schedule });
 
     /// <inheritdoc/>
     protected override BillDraft Fresh(SetupFacts facts) => new() { Schedule = new() { Kind = ScheduleKind.Monthly }, Shift = Shift.None, Essential = true };

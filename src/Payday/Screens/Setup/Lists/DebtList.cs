@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
+using Members = Payday.Core.Drafts.DebtDraft.Members;
+using Minimum = Payday.Core.Drafts.MinimumDraft.Members;
 using Payday.Core.Drafts;
+using Payday.Core.Faults;
+using Payday.Core.ItemLines;
 using Payday.Reports;
 using Payday.Screens.Setup.Fields;
 using Payday.Text;
-using Members = Payday.Core.Drafts.DebtDraft.Members;
-using Minimum = Payday.Core.Drafts.MinimumDraft.Members;
 
 namespace Payday.Screens.Setup.Lists;
 
@@ -78,6 +80,13 @@ internal sealed class DebtList : ListOf<DebtDraft>
         item.Minimum?.Kind == MinimumKind.Fixed ? Fixed.Show(item, facts) : Part.Show(item, facts),
         Due.Show(item, facts),
     ];
+
+    /// <inheritdoc/>
+    public override string LineExample => "Car loan 6300 at 6.49% min 214.60 18th";
+
+    /// <inheritdoc/>
+    protected override Result<DebtDraft> Read(string line, LineFacts facts, DebtDraft fresh) => ItemLine.Debt(line, facts)
+        .Map(debt => fresh with { Name = debt.Name, Balance = debt.Balance, Rate = debt.Rate, Minimum = debt.Minimum ?? fresh.Minimum, Due = debt.Due });
 
     /// <inheritdoc/>
     protected override DebtDraft Fresh(SetupFacts facts) => new() { Minimum = new() { Kind = MinimumKind.Fixed } };

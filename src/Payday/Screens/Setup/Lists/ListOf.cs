@@ -1,7 +1,11 @@
 using System.Collections.Immutable;
+using Payday.Core.Calendar;
 using Payday.Core.Drafts;
+using Payday.Core.Faults;
+using Payday.Core.ItemLines;
 using Payday.Screens.Setup.Fields;
 using Payday.Screens.Setup.Forms;
+using Payday.Texts;
 
 namespace Payday.Screens.Setup.Lists;
 
@@ -43,6 +47,23 @@ internal abstract class ListOf<TItem>(ItemList<TItem> items) : SetupList
         (TItem first, TItem second) = Exchanged(list[one], list[other]);
         return items.Member.Put(household, list.SetItem(one, second).SetItem(other, first));
     }
+
+    /// <inheritdoc/>
+    public override string? TakeLine(SetupWork work, string line)
+    {
+        if (Begun(work.Begun) is not null)
+        {
+            return $"Another {Noun} was begun and isn't complete yet; a goes on with it.";
+        }
+
+        Result<TItem> read = Read(line, new LineFacts(work.Currency, work.Style, DateOrders.Of(work.Currency), work.Today), Fresh(work));
+        return read.Ok
+            ? ListForm<TItem>.OfNew(work, items, read.Value).Settle()
+            : FormTexts.Of(read.Fault, work.Style);
+    }
+
+    /// <summary>An item that is written as a line; what the line doesn't say is as in a new one.</summary>
+    protected abstract Result<TItem> Read(string line, LineFacts facts, TItem fresh);
 
     /// <summary>The cells of an item.</summary>
     protected abstract ImmutableArray<string> Cells(TItem item, SetupFacts facts);

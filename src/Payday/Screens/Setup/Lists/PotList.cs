@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Core.Drafts;
+using Payday.Core.Faults;
+using Payday.Core.ItemLines;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Reports;
@@ -45,6 +47,21 @@ internal sealed class PotList : ListOf<PotDraft>
         TextColumns.Truncate(Purpose(item, facts), WidestPurpose),
         PotFields.Held.Show(item, facts),
     ];
+
+    /// <inheritdoc/>
+    public override string LineExample => "Food 205 a week";
+
+    /// <inheritdoc/>
+    protected override Result<PotDraft> Read(string line, LineFacts facts, PotDraft fresh) => ItemLine.Pot(line, facts)
+        .Map(pot => (pot.Kind is null ? fresh : pot) with
+        {
+            Name = pot.Name,
+            Rank = fresh.Rank,
+            Has = pot.Has,
+
+            // What is spent goes through the wallet, what is saved is as safe in the account; the form changes either.
+            Place = pot.Place ?? (pot.Kind is null or PotUse.Spending ? Place.Cash : Place.Account),
+        });
 
     /// <inheritdoc/>
     protected override PotDraft Fresh(SetupFacts facts) => new()

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Payday.Core.Drafts;
+using Payday.Core.ItemLines;
 using Payday.Screens.Setup.Fields;
 using Payday.Screens.Setup.Forms;
 using Payday.Text;
@@ -60,6 +61,13 @@ internal abstract class SetupList
 
     /// <summary>A form of an item to be added.</summary>
     public abstract IItemForm NewForm(SetupWork work);
+
+    /// <summary>How an item is written as a line.</summary>
+    public abstract string LineExample { get; }
+
+    /// <summary>Adds an item that is written as a line; see <see cref="ItemLine"/>. One that isn't whole is kept as begun.</summary>
+    /// <returns>What is wrong with the line, or null.</returns>
+    public abstract string? TakeLine(SetupWork work, string line);
 
     /// <summary>What the last date of an item is typed from; empty for none.</summary>
     public virtual string EndOf(int index, SetupFacts facts) => "";

@@ -1,11 +1,13 @@
 using System.Collections.Immutable;
+using Members = Payday.Core.Drafts.SourceDraft.Members;
 using Payday.Core.Calendar;
 using Payday.Core.Drafts;
+using Payday.Core.Faults;
+using Payday.Core.ItemLines;
 using Payday.Reports;
 using Payday.Screens.Setup.Fields;
 using Payday.Screens.Setup.Forms;
 using Payday.Text;
-using Members = Payday.Core.Drafts.SourceDraft.Members;
 
 namespace Payday.Screens.Setup.Lists;
 
@@ -57,6 +59,13 @@ internal sealed class SourceList : ListOf<SourceDraft>
         [item.Name!, ScheduleFields.Words(item, Members.Schedule, facts), Amount(item.Expected, facts), Until.Show(item, facts)];
 
     // Pay on a closed day mostly comes early (common practice, no source).
+    /// <inheritdoc/>
+    public override string LineExample => "Wage 1840 every 2 weeks from 6 Mar";
+
+    /// <inheritdoc/>
+    protected override Result<SourceDraft> Read(string line, LineFacts facts, SourceDraft fresh) => ItemLine.Source(line, facts)
+        .Map(source => fresh with { Name = source.Name, Expected = source.Expected, Schedule = source.Schedule ?? fresh.Schedule });
+
     /// <inheritdoc/>
     protected override SourceDraft Fresh(SetupFacts facts) => new() { Schedule = new() { Kind = ScheduleKind.Monthly }, Shift = Shift.Before };
 }

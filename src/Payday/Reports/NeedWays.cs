@@ -4,14 +4,15 @@ namespace Payday.Reports;
 /// <param name="Count">To the count.</param>
 /// <param name="Fill">To the fills.</param>
 /// <param name="Return">To the cash return.</param>
-internal sealed record HandWays(string Count, string Fill, string Return)
+/// <param name="Bank">To the reconciliation.</param>
+internal sealed record NeedWays(string Count, string Fill, string Return, string Bank)
 {
     /// <summary>Keys of home.</summary>
-    public static HandWays Keys { get; } = new(" (w)", " (f)", " (r)");
+    public static NeedWays Keys { get; } = new(" (w)", " (f)", " (r)", " (@)");
 
     /// <summary>Commands.</summary>
-    public static HandWays Commands { get; } = new(" (payday count)", " (payday fill)", " (payday return)");
+    public static NeedWays Commands { get; } = new(" (payday count)", " (payday fill)", " (payday return)", " (payday reconcile)");
 
     /// <summary>Nothing, where there is only a look.</summary>
-    public static HandWays None { get; } = new("", "", "");
+    public static NeedWays None { get; } = new("", "", "", "");
 }

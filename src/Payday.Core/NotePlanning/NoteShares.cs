@@ -1,7 +1,7 @@
 namespace Payday.Core.NotePlanning;
 
-/// <summary>Hands totals of notes out to the parts.</summary>
-internal static class Handout
+/// <summary>Shares totals of notes out to the parts.</summary>
+internal static class NoteShares
 {
     /// <summary>Notes for each part, goal by goal.</summary>
     /// <param name="system">The note system.</param>

@@ -1,4 +1,6 @@
-namespace Payday.Store.Files;
+using Payday.Store.Files;
+
+namespace Payday.Texts;
 
 /// <summary>What to call what stands in the place of a file.</summary>
 internal static class FileNouns

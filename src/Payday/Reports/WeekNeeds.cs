@@ -7,17 +7,18 @@ using Payday.Core.Counts;
 using Payday.Core.Fills;
 using Payday.Core.Status;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Reports;
 
 /// <summary>What waits between paydays, with what leads to it.</summary>
-internal static class WeekHands
+internal static class WeekNeeds
 {
     /// <summary>A sentence each; none where nothing waits.</summary>
     /// <param name="book">The book.</param>
     /// <param name="today">The date.</param>
     /// <param name="ways">What leads to each.</param>
-    public static IEnumerable<string> Of(Book book, LocalDate today, HandWays ways)
+    public static IEnumerable<string> Of(Book book, LocalDate today, NeedWays ways)
     {
         NumberStyle style = book.Household.Settings.Numbers;
         BookStatus status = BookStatus.Of(book, today);
@@ -36,6 +37,11 @@ internal static class WeekHands
         if (status.OwedBack.IsPositive)
         {
             yield return $"{status.OwedBack.ToString(style)} in cash is owed back to the account{ways.Return}.";
+        }
+
+        if (status.Bank is { Difference.IsZero: false } bank)
+        {
+            yield return $"{ReconcileTexts.Of(bank, style)}{ways.Bank}.";
         }
 
         foreach (WeekCount open in Differences.Open(book))

@@ -10,8 +10,8 @@ using Payday.Text;
 
 namespace Payday.Reports;
 
-/// <summary>What needs a hand.</summary>
-internal static class OverviewHands
+/// <summary>What needs doing.</summary>
+internal static class OverviewNeeds
 {
     /// <summary>A sentence each; none where all is well.</summary>
     public static IEnumerable<string> Of(Book book)

@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using System.Runtime.InteropServices;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Ledgers;
+
+namespace Payday.Core.BankLines;
+
+/// <summary>The account lines of a book, worked out from its ledger.</summary>
+/// <remarks>
+/// Rule (design, section 2): a line is what the bank would show as one. A movement that was undone and its reverse are no
+/// lines, nor is what never leaves the account, nor what was there at the start: that is in the bank's balance from the first.
+/// What one record wrote is one line each way; a payday has a line for each income and payment, and one for all that it fetches.
+/// </remarks>
+public sealed class AccountLines
+{
+    private readonly Dictionary<long, AccountLine> byMovement = [];
+
+    private AccountLines(ImmutableArray<AccountLine> all)
+    {
+        All = all;
+        foreach (AccountLine line in all)
+        {
+            foreach (long movement in line.Movements)
+            {
+                byMovement[movement] = line;
+            }
+        }
+    }
+
+    /// <summary>All of them, by the number of their first movement.</summary>
+    public ImmutableArray<AccountLine> All { get; }
+
+    /// <summary>The line that a movement is a part of; null where it is in none.</summary>
+    public AccountLine? this[long movement] => byMovement.GetValueOrDefault(movement);
+
+    /// <summary>The lines of a book.</summary>
+    public static AccountLines Of(Book book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return book.Remembered(Made);
+    }
+
+    /// <summary>The numbers of the lines that the bank has shown, by the reconciliations that stand.</summary>
+    public static ImmutableHashSet<long> AtBank(Book book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return [.. book.Weeks.StandingReconciliations.SelectMany(one => one.AtBank)];
+    }
+
+    /// <summary>The reconciliation by which one of some movements is at the bank; null where none is.</summary>
+    public static Reconciliation? Seen(Book book, IEnumerable<long> movements)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(movements);
+        if (!book.Weeks.StandingReconciliations.Any())
+        {
+            return null;
+        }
+
+        AccountLines lines = Of(book);
+        HashSet<long> numbers = [.. movements.Select(movement => lines[movement]).OfType<AccountLine>().Select(line => line.Number)];
+        return book.Weeks.StandingReconciliations.LastOrDefault(one => one.AtBank.Any(numbers.Contains));
+    }
+
+    private static AccountLines Made(Book book)
+    {
+        LineRecords records = LineRecords.Of(book);
+        var groups = new Dictionary<(string Sort, long Number, bool In), List<Movement>>();
+        (Movement Movement, (string, long, bool) Key)? before = null;
+        foreach (Movement movement in book.Ledger.Standing.Where(Crosses))
+        {
+            bool isIn = IsAccount(movement.To);
+            (string, long, bool) key = records[movement.Number] is { } record && (isIn || record.Sort != LineRecord.Deposit) ? (record.Sort, record.Number, isIn && record.Sort != LineRecord.Withdrawal)
+                : movement.Payday is { } payday && IsCash(Other(movement)) ? (LineRecord.Withdrawal, LineRecord.NumberOf(payday), false)
+                : before is { } last && GoesOn(last.Movement, movement) ? last.Key
+                : ("movement", movement.Number, isIn);
+            before = (movement, key);
+            (CollectionsMarshal.GetValueRefOrAddDefault(groups, key, out _) ??= []).Add(movement);
+        }
+
+        return new AccountLines([.. groups.Values.Select(group => Line(group, records, book)).Where(line => !line.Amount.IsZero).OrderBy(line => line.Number)]);
+    }
+
+    private static AccountLine Line(List<Movement> movements, LineRecords records, Book book)
+    {
+        Movement first = movements[0];
+        LineRecord? record = records[first.Number];
+        Money amount = Money.Sum(movements.Select(movement => IsAccount(movement.To) ? movement.Amount : -movement.Amount), book.Household.Currency);
+        bool isCash = IsCash(Other(first));
+        return new AccountLine(
+            first.Number,
+            record?.Date ?? first.Date,
+            amount,
+            (amount.IsPositive, isCash) switch
+            {
+                (true, true) => AccountLineKind.Deposit,
+                (true, false) => AccountLineKind.Income,
+                (false, true) => AccountLineKind.Withdrawal,
+                _ => AccountLineKind.Payment,
+            },
+            Other(first),
+            record is { What.Length: > 0 } ? record.What : first.Reason,
+            first.Payday,
+            record?.Cheque,
+            [.. movements.Select(movement => movement.Number)]);
+    }
+
+    // One payment that the money of several purposes makes up.
+    private static bool GoesOn(Movement before, Movement movement) =>
+        movement.Number == before.Number + 1 && movement.Payday is not null && movement.Payday == before.Payday && IsAccount(before.From) && IsAccount(movement.From)
+        && movement.To == before.To && movement.From != before.From && (movement.Date, movement.Reason) == (before.Date, before.Reason);
+
+    private static bool Crosses(Movement movement) => IsAccount(movement.From) != IsAccount(movement.To)
+        && Other(movement) is not LedgerEnd.Outside { Kind: OutsideKind.Opening };
+
+    private static LedgerEnd Other(Movement movement) => IsAccount(movement.From) ? movement.To : movement.From;
+
+    private static bool IsAccount(LedgerEnd end) => end is LedgerEnd.At { Place: Place.Account };
+
+    private static bool IsCash(LedgerEnd end) => end is LedgerEnd.At { Place: Place.Cash };
+}

@@ -1,0 +1,16 @@
+using Payday.Core.Faults;
+
+namespace Payday.Core.ItemLines;
+
+/// <summary>Why a line can't be read as an item.</summary>
+public abstract record LineFault : Fault
+{
+    /// <summary>It has no amount behind a name.</summary>
+    /// <param name="Line">The line.</param>
+    public sealed record NoAmount(string Line) : LineFault;
+
+    /// <summary>What stands behind the amount can't be read.</summary>
+    /// <param name="Line">The line.</param>
+    /// <param name="Rest">What stands behind the amount.</param>
+    public sealed record RestUnread(string Line, string Rest) : LineFault;
+}

@@ -1,0 +1,216 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Calendar;
+using Payday.Core.Faults;
+
+namespace Payday.Core.ItemLines;
+
+/// <summary>The words of a line behind its name: figures, days and dates are taken from their front.</summary>
+internal sealed class LineWords
+{
+    private static readonly ImmutableHashSet<string> Fillers = ["the", "on", "due", "of", "from", "starting", "each", "every", "a", "per", "and", "at", "in", "by", "with", "or"];
+    private static readonly string[] Nths = ["first", "second", "third", "fourth", "fifth"];
+
+    private readonly LineFacts facts;
+    private ImmutableArray<string> words;
+
+    public LineWords(IEnumerable<string> words, LineFacts facts) => (this.facts, this.words) = (facts, [.. words]);
+
+    /// <summary>Whether nothing is left.</summary>
+    public bool IsEmpty => words.IsEmpty;
+
+    /// <summary>What is left, as it was written.</summary>
+    public string Rest => string.Join(' ', words);
+
+    /// <summary>Takes words where they stand at the front, whatever their case.</summary>
+    public bool Take(params ReadOnlySpan<string> wanted)
+    {
+        for (int i = 0; i < wanted.Length; i++)
+        {
+            if (i >= words.Length || !Is(words[i], wanted[i]))
+            {
+                return false;
+            }
+        }
+
+        words = words[wanted.Length..];
+        return true;
+    }
+
+    /// <summary>Takes one of several words, or none.</summary>
+    public bool TakeAny(params ReadOnlySpan<string> wanted)
+    {
+        foreach (string word in wanted)
+        {
+            if (Take(word.Split(' ')))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Takes an amount, zero or more.</summary>
+    public decimal? Amount()
+    {
+        if (words.IsEmpty || !AmountOf(words[0], facts).Ok)
+        {
+            return null;
+        }
+
+        decimal amount = AmountOf(words[0], facts).Value.ToDecimal();
+        words = words[1..];
+        return amount;
+    }
+
+    /// <summary>Takes a percentage as a fraction: <c>23.49%</c> or <c>23.49 %</c>.</summary>
+    public decimal? Percent()
+    {
+        bool isApart = words.Length > 1 && words[1] == "%";
+        if (words.IsEmpty || (!isApart && !words[0].EndsWith('%')))
+        {
+            return null;
+        }
+
+        string plain = facts.Numbers.DecimalMark == "," ? words[0].TrimEnd('%').Replace(',', '.') : words[0].TrimEnd('%');
+        if (!decimal.TryParse(plain, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal percent))
+        {
+            return null;
+        }
+
+        words = words[(isApart ? 2 : 1)..];
+        return percent / 100;
+    }
+
+    /// <summary>Takes a whole number, in figures or as a small word.</summary>
+    public int? Count()
+    {
+        if (words.IsEmpty)
+        {
+            return null;
+        }
+
+        int at = Array.IndexOf(["one", "two", "three", "four", "five", "six"], words[0].ToLowerInvariant());
+        if (at < 0 && !(words[0].All(char.IsAsciiDigit) && words[0].Length <= 4))
+        {
+            return null;
+        }
+
+        int count = at >= 0 ? at + 1 : int.Parse(words[0], NumberStyles.None, CultureInfo.InvariantCulture);
+        words = words[1..];
+        return count;
+    }
+
+    /// <summary>Takes a day of the month: <c>1st</c>, <c>15</c>, <c>last</c>, <c>last working day</c>, <c>2nd Friday</c>.</summary>
+    public MonthDay? Day()
+    {
+        if (TakeAny("last working day", "last workday"))
+        {
+            return new MonthDay.LastWorkingDay();
+        }
+
+        if (words.Length > 1 && NthOf(words[0]) is { } nth and <= MonthDay.LastNth && Weekday(words[1]) is { } weekday)
+        {
+            words = words[2..];
+            return new MonthDay.NthWeekday(nth, weekday);
+        }
+
+        if (TakeAny("last day", "last"))
+        {
+            return new MonthDay.Last();
+        }
+
+        if (words.IsEmpty || NthOf(words[0]) is not { } day || day > MonthDay.LastDay || (words.Length > 1 && Month(words[1])))
+        {
+            return null;
+        }
+
+        words = words[1..];
+        return new MonthDay.Numbered(day);
+    }
+
+    /// <summary>Takes a weekday.</summary>
+    public IsoDayOfWeek? Weekday()
+    {
+        if (words.IsEmpty || Weekday(words[0]) is not { } day)
+        {
+            return null;
+        }
+
+        words = words[1..];
+        return day;
+    }
+
+    /// <summary>Takes a date; one without a year is the next one.</summary>
+    public LocalDate? Date()
+    {
+        for (int length = Math.Min(4, words.Length); length > 0; length--)
+        {
+            string text = string.Join(' ', words[..length].Select(word => NthOf(word) is { } day && !word.All(char.IsAsciiDigit) ? day.ToString(CultureInfo.InvariantCulture) : word));
+            Result<LocalDate> date = TypedDate.Parse(text, order: facts.Order);
+            if (!date.Ok && date.Fault is DateFault.YearMissing)
+            {
+                date = Next(text);
+            }
+
+            if (date.Ok)
+            {
+                words = words[length..];
+                return date.Value;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Leaves out words that say nothing alone.</summary>
+    public void Skip()
+    {
+        while (!words.IsEmpty && Fillers.Contains(words[0].ToLowerInvariant()))
+        {
+            words = words[1..];
+        }
+    }
+
+    /// <summary>A word as an amount; a currency sign or code on it is left out.</summary>
+    public static Result<Money> AmountOf(string word, LineFacts facts)
+    {
+        string plain = string.Concat(word.Where(letter => char.GetUnicodeCategory(letter) != UnicodeCategory.CurrencySymbol));
+        return plain.StartsWith('-') || plain.Length == 0 || !plain.Any(char.IsAsciiDigit)
+            ? Result.Refused<Money>(new LineFault.NoAmount(word))
+            : Money.Parse(plain, facts.Currency, facts.Numbers);
+    }
+
+    private Result<LocalDate> Next(string text)
+    {
+        // The latest such day within the year to come is the next one.
+        Result<LocalDate> date = TypedDate.Parse(text, facts.From.PlusYears(1).PlusDays(-1));
+        return date;
+    }
+
+    private static int? NthOf(string word)
+    {
+        string lower = word.ToLowerInvariant();
+        int named = Array.IndexOf(Nths, lower);
+        if (named >= 0)
+        {
+            return named + 1;
+        }
+
+        string digits = lower.Length > 2 && lower[^2..] is "st" or "nd" or "rd" or "th" ? lower[..^2] : lower;
+        return digits.Length is 1 or 2 && digits.All(char.IsAsciiDigit) && int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture) is > 0 and var day ? day : null;
+    }
+
+    private static bool Month(string word) => word.Length >= 3
+        && CultureInfo.InvariantCulture.DateTimeFormat.MonthNames.Any(name => name.StartsWith(word, StringComparison.OrdinalIgnoreCase));
+
+    private static IsoDayOfWeek? Weekday(string word) => word.Length < 3
+        ? null
+        : Enumerable.Range(1, 7).Select(day => (IsoDayOfWeek?)day)
+            .FirstOrDefault(day => day!.Value.ToString().StartsWith(word.TrimEnd('s'), StringComparison.OrdinalIgnoreCase));
+
+    private static bool Is(string word, string wanted) => string.Equals(word, wanted, StringComparison.OrdinalIgnoreCase);
+}

@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using Humanizer;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Outlooks;
+using Payday.Text;
+using Payday.Texts;
+
+namespace Payday.Reports;
+
+/// <summary>The coming paydays: what comes in and where it goes, the tight ones marked; with a change on trial beside the plan.</summary>
+internal static class OutlookReport
+{
+    /// <summary>The table, a line a payday.</summary>
+    /// <param name="plan">As it is planned.</param>
+    /// <param name="trial">With a change, or null.</param>
+    /// <param name="style">How numbers are written.</param>
+    /// <param name="width">The columns there are.</param>
+    public static IEnumerable<string> Lines(Outlook plan, Outlook? trial, NumberStyle style, int width)
+    {
+        Outlook shown = trial ?? plan;
+        ImmutableArray<TextColumn> columns =
+        [
+            new(""), new("Payday", Align.Right), Report.Amounts("in"), Drops("bills", 3), Drops("debts", 2), Drops("pots", 1),
+            .. trial is null
+                ? [Report.Amounts("over"), Report.Amounts("account"), Drops("cash", 4)]
+                : ImmutableArray.Create(Report.Amounts("over"), Report.Amounts("before"), Report.Amounts("account")),
+        ];
+        var rows = new TextTable(
+            columns,
+            [.. shown.Paydays.Select((payday, i) => Cells(payday, plan.Paydays.ElementAtOrDefault(i), trial is not null, style))],
+            gap: 1,
+            decimalMark: style.DecimalMark);
+        return rows.Lay(width).All;
+    }
+
+    /// <summary>What is to be said beneath it: the tightest payday, what is reached, paid off, or can't be paid.</summary>
+    public static IEnumerable<string> Notes(Outlook outlook, Outlook? plan, NumberStyle style)
+    {
+        if (outlook.IsCutShort)
+        {
+            OutlookPayday last = outlook.Paydays[^1];
+            yield return $"The payday of {DateText.Long(last.Date)} can't be closed as proposed:";
+            foreach (string why in last.Faults.Select(fault => FaultTexts.Of(fault, style)))
+            {
+                yield return "  " + why;
+            }
+        }
+
+        if (outlook.Tightest is { } tightest)
+        {
+            yield return tightest.IsTight
+                ? $"Tightest: {DateText.Long(tightest.Date)}, {(-tightest.Spare).ToString(style)} short of what is asked for. ! marks the paydays on which the buffer helps or something is cut."
+                : $"Tightest: {DateText.Long(tightest.Date)}, {tightest.Spare.ToString(style)} over.";
+        }
+
+        if (plan is { IsCutShort: false } && !outlook.IsCutShort && plan.Paydays is [.., var planned] && outlook.Paydays is [.., var tried])
+        {
+            Money more = tried.AccountAfter + tried.CashAfter - planned.AccountAfter - planned.CashAfter;
+            Money owed = Owed(plan.Book) - Owed(outlook.Book);
+            string there = more.IsNegative ? $"{(-more).ToString(style)} less is there" : $"{more.ToString(style)} more is there";
+            string debts = owed.IsZero ? "" : owed.IsNegative ? $", and {(-owed).ToString(style)} more is owed" : $", and {owed.ToString(style)} less is owed";
+            yield return $"At the end {there}{debts}.";
+        }
+
+        if (!outlook.Reached.IsEmpty)
+        {
+            yield return $"Reached: {string.Join(", ", outlook.Reached.Select(pot => $"{pot.Name} {DateText.Day(pot.On)}"))}.";
+        }
+
+        if (!outlook.PaidOff.IsEmpty)
+        {
+            yield return $"Paid off: {string.Join(", ", outlook.PaidOff.Select(debt => $"{debt.Name} {DateText.Day(debt.On)}"))}.";
+        }
+    }
+
+    /// <summary>E.g. <c>Outlook: 26 paydays, all proposals taken</c>.</summary>
+    public static string Title(Outlook outlook) => $"Outlook: {"payday".ToQuantity(outlook.Paydays.Length)}, all proposals taken";
+
+    private static Money Owed(Book book) =>
+        Money.Sum(book.Household.Debts.Select(debt => book.Ledger.Balances.OwedOn(debt.Id)), book.Household.Currency);
+
+    private static TextColumn Drops(string header, int order) => Report.Amounts(header) with { Drops = order };
+
+    private static ImmutableArray<string> Cells(OutlookPayday payday, OutlookPayday? plan, bool isTrial, NumberStyle style) =>
+    [
+        payday.IsTight ? "!" : "",
+        DateText.Day(payday.Date),
+        (payday.Income + payday.FromBuffer).ToString(style),
+        payday.Bills.ToString(style),
+        payday.Minimums.ToString(style),
+        payday.Pots.ToString(style),
+        payday.Surplus.ToString(style),
+        .. isTrial
+            ? [plan?.AccountAfter.ToString(style) ?? "", payday.AccountAfter.ToString(style)]
+            : ImmutableArray.Create(payday.AccountAfter.ToString(style), payday.CashAfter.ToString(style)),
+    ];
+}

@@ -1,0 +1,44 @@
+using Payday.Core.Reconciling;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Store.Fields;
+using Payday.Text;
+using Payday.Texts;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Bank;
+
+/// <summary>The question whether to write down a reconciliation that has a difference.</summary>
+internal sealed class AcceptDifferenceScreen(BookSession session, ReconciliationPlan plan) : PageScreen
+{
+    /// <inheritdoc/>
+    public override string Title => "Accept with a difference";
+
+    /// <inheritdoc/>
+    protected override string Aside => DateText.Long(plan.Draft.Date);
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys => [new(Key.Enter, "Enter", "accept it", "Write it down; the difference stays in view on home.", Accept)];
+
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Lines(int width) => Texts()
+        .SelectMany(line => TextWrap.Lines(line, width - 2).Append(""))
+        .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Alert : Ink.Plain));
+
+    private IEnumerable<string> Texts()
+    {
+        yield return $"! The bank has {plan.Draft.Balance!.Value.ToString(session.Style)} and should have {plan.Expected.ToString(session.Style)}: a difference of {plan.Difference!.Value.ToString(session.Style)}.";
+        foreach (Culprit culprit in plan.Culprits)
+        {
+            yield return ReconcileTexts.Of(culprit, session.Book.Household);
+        }
+
+        yield return "What is ticked is at the bank from then on. The difference stays in view on home until it is explained: enter what is missing, or undo what is wrong, and hold the account against the bank again.";
+    }
+
+    private Way Accept()
+    {
+        session.Take(plan.Accept().Value!);
+        return new Way.Home("Written down; the difference stays in view.");
+    }
+}

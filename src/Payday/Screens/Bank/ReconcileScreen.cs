@@ -1,0 +1,189 @@
+using System.Collections.Immutable;
+using Payday.Core.Amounts;
+using Payday.Core.BankLines;
+using Payday.Core.Books;
+using Payday.Core.Calendar;
+using Payday.Core.Faults;
+using Payday.Core.Reconciling;
+using Payday.Core.Status;
+using Payday.Reports;
+using Payday.Screens.Asking;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Store.Fields;
+using Payday.Store.Texts;
+using Payday.Text;
+using Payday.Texts;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Bank;
+
+/// <summary>The account here held against the bank's balance: the lines that the bank hasn't shown yet are ticked as it shows them. What is entered is stored as it is.</summary>
+internal sealed class ReconcileScreen(BookSession session) : CursorScreen
+{
+    private ReconciliationPlan plan = ReconciliationPlan.Of(session.Book, session.Today);
+
+    /// <inheritdoc/>
+    public override string Title => "Account against the bank";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+    [
+        ("Account line", "what the bank would show as one line: one income, one payment, one whole withdrawal, one deposit."),
+        ("At the bank", "the bank shows it. It stays so, and can't be undone before the reconciliation is taken back."),
+        ("On its way", "here, but the bank doesn't show it yet: above zero what comes in, below zero what goes out."),
+        ("Difference", "the bank's balance less what it should be: the account here without what is on its way."),
+    ];
+
+    /// <inheritdoc/>
+    protected override string Aside => DateText.Long(plan.Draft.Date);
+
+    /// <inheritdoc/>
+    protected override int Count => Plan.Lines.Length;
+
+    /// <inheritdoc/>
+    protected override string Empty => "All lines are at the bank. Enter types the bank's balance.";
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys =>
+    [
+        .. Here is { } line ? [new(Key.Space, "Space", Plan.IsAtBank(line) ? "not yet" : "at the bank", "Whether the bank shows this line; on to the next one.", Tick)] : Array.Empty<Binding>(),
+        new(Key.Enter, "Enter", "balance", "Type the bank's balance at the end of that day.", () => new Way.Edit(new CellEdit("The bank's balance", Plan.Draft.Balance?.ToString(session.Style) ?? "", Balance))),
+        Letters.Days.Does("day", "The day of the bank's balance.", () => new Way.Edit(new CellEdit("Day of the balance", DateText.Day(Plan.Draft.Date), Day))),
+        Letters.Undo.Does(Plan.Lines.IsEmpty ? "take back" : "", "Take back the last reconciliation, after a question.", ToQuestion),
+    ];
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> LastKeys =>
+    [
+        .. Plan.Draft.Balance is null ? Array.Empty<Binding>() : [Letters.Confirm.Does("accept", "Write down that what is ticked is at the bank; with a difference after a question.", Accept)],
+        ShellKeys.Help(this),
+        ShellKeys.Back,
+    ];
+
+    /// <inheritdoc/>
+    protected override string Detail => Plan.Difference is null
+        ? "Tick with Space what the bank shows, and type its balance with Enter."
+        : string.Join(' ', Plan.Culprits.Take(2).Select(culprit => ReconcileTexts.Of(culprit, session.Book.Household)));
+
+    /// <inheritdoc/>
+    protected override string Status => Plan.Difference is { IsZero: true } ? "It agrees; c writes it down."
+        : BookStatus.Of(session.Book, session.Today).Bank is { } bank ? ReconcileTexts.Of(bank, session.Style) + "."
+        : "";
+
+    // Another screen may have changed the book since, as taking back does.
+    private ReconciliationPlan Plan => ReferenceEquals(plan.Book, session.Book) ? plan : plan = ReconciliationPlan.Of(session.Book, session.Today);
+
+    private AccountLine? Here => Plan.Lines.IsEmpty ? null : Plan.Lines[Math.Clamp(Cursor, 0, Plan.Lines.Length - 1)];
+
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Under(int width)
+    {
+        ReconciliationPlan now = Plan;
+        return new TextTable(
+            [Report.Amounts("bank"), Report.Amounts("here"), Report.Amounts("on its way"), Report.Amounts("difference")],
+            [[now.Draft.Balance?.ToString(session.Style) ?? "?", now.Here.ToString(session.Style), now.OnItsWay.ToString(session.Style), now.Difference?.ToString(session.Style) ?? "?"]],
+            decimalMark: session.Style.DecimalMark).Lay(width - 2).All.Where(line => !line.StartsWith('-')).Select(line => FrameLine.Of(" " + line, now.Difference is { IsZero: false } ? Ink.Alert : Ink.Plain));
+    }
+
+    /// <inheritdoc/>
+    protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
+    {
+        DateColumn dates = DateColumn.Of(Plan.Lines.Select(line => line.Date));
+        TextTableLines lines = new TextTable(
+            [new("date"), Report.Names("line"), Report.Amounts("amount"), new("")],
+            [.. Plan.Lines.Select(line => ImmutableArray.Create(
+                dates.Text(line.Date), AccountLineText.Of(session.Book.Household, line), line.Amount.ToString(session.Style), Plan.IsAtBank(line) ? "at the bank" : "on its way"))],
+            decimalMark: session.Style.DecimalMark).Lay(width);
+        return (lines.Header, lines.Rows);
+    }
+
+    /// <inheritdoc/>
+    protected override (char Sign, Ink Ink) Mark(int row) => Plan.IsAtBank(Plan.Lines[row]) ? ('v', Ink.Plain) : (' ', Ink.Quiet);
+
+    private Way Tick()
+    {
+        Keep(Plan.Tick(Here!.Number).Value!);
+        Cursor = Math.Min(Cursor + 1, Plan.Lines.Length - 1);
+        return Way.Stay;
+    }
+
+    private string? Balance(string text)
+    {
+        Result<Money> balance = Money.ParseSum(text, session.Book.Household.Currency, session.Style);
+        if (!balance.Ok)
+        {
+            return FaultTexts.Of(balance.Fault, session.Style);
+        }
+
+        Keep(Plan.With(Plan.Draft with { Balance = balance.Value }));
+        return null;
+    }
+
+    private string? Day(string text)
+    {
+        Result<NodaTime.LocalDate> day = TypedDate.Parse(text, session.Today, session.Book.Household.Settings.DateOrder);
+        if (!day.Ok)
+        {
+            return FaultTexts.Of(day.Fault, session.Style);
+        }
+
+        if (day.Value > session.Today)
+        {
+            return DateTexts.StillToCome;
+        }
+
+        if (ReconciliationPlan.DayFault(session.Book, day.Value) is { } fault)
+        {
+            return FaultTexts.Of(fault, session.Style);
+        }
+
+        Keep(Plan.With(Plan.Draft with { Date = day.Value }));
+        return null;
+    }
+
+    private void Keep(ReconciliationPlan next)
+    {
+        session.Take(next.Kept());
+        plan = ReconciliationPlan.Of(session.Book, next.Draft);
+    }
+
+    private Way Accept()
+    {
+        Result<Book> after = Plan.Accept();
+        if (!after.Ok)
+        {
+            Message = FaultTexts.Of(after.Fault, session.Style);
+            return Way.Stay;
+        }
+
+        if (Plan.Difference is not { IsZero: true })
+        {
+            return new Way.To(new AcceptDifferenceScreen(session, Plan));
+        }
+
+        session.Take(after.Value);
+        return new Way.Home($"Agreed with the bank on {DateText.Weekday(Plan.Book.Weeks.Reconciliations[^1].Date)}.");
+    }
+
+    private Way ToQuestion()
+    {
+        if (ReconciliationUndo.Last(session.Book) is not { } last)
+        {
+            Message = "The account was not held against the bank yet.";
+            return Way.Stay;
+        }
+
+        return new Way.To(new TakeBackScreen(
+            session,
+            $"Take back the reconciliation of {DateText.Weekday(last.Date)}",
+            [
+                $"{DateText.Long(last.Date)}: the bank had {last.Balance.ToString(session.Style)}.",
+                "Its lines are on their way again, and can be undone. No money moves.",
+                "What was ticked stays for the next one, unless another is begun.",
+            ],
+            ReconciliationUndo.InTheWay(session.Book, last),
+            () => ReconciliationUndo.Of(session.Book, last),
+            "The reconciliation is taken back; @ goes on with what was ticked."));
+    }
+}

@@ -1,0 +1,133 @@
+using System.Globalization;
+using CsCheck;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Calendar;
+using Payday.Core.Drafts;
+using Payday.Core.Faults;
+using Payday.Core.ItemLines;
+using static Payday.Core.Tests.Amounts.Amount;
+
+namespace Payday.Core.Tests.ItemLines;
+
+/// <summary>Lines as people note them, and what they are read as.</summary>
+public sealed class ItemLineTests
+{
+    private static readonly LineFacts Facts = new(Dollars, NumberStyle.CommaPoint, DateOrder.Unknown, new(2026, 3, 5));
+
+    [Theory]
+    [InlineData("Rent 1450 1st", "Rent | 1450 | monthly 1")]
+    [InlineData("Rent 1,450.00 on the 1st of each month", "Rent | 1450 | monthly 1")]
+    [InlineData("Rent $1450 last working day", "Rent | 1450 | monthly last working")]
+    [InlineData("Water and sewer 164.75 every 3 months from 15 May", "Water and sewer | 164.75 | every 3 months 2026-05-15")]
+    [InlineData("Car insurance 684 every 6 months from 9 Nov", "Car insurance | 684 | every 6 months 2026-11-09")]
+    [InlineData("Renters' insurance 132 yearly 2 Feb", "Renters' insurance | 132 | yearly 2027-02-02")]
+    [InlineData("Route 66 club 25 monthly 15", "Route 66 club | 25 | monthly 15")]
+    [InlineData("After-school club 58 every Monday", "After-school club | 58 | weekly 2026-03-09")]
+    [InlineData("School fees 92.50 15 April 2026", "School fees | 92.5 | dates 2026-04-15")]
+    [InlineData("Clinic 40 2nd Friday", "Clinic | 40 | monthly 2 Friday")]
+    [InlineData("Lessons 45 1st and 15th", "Lessons | 45 | twice 1, 15")]
+    [InlineData("Lessons, 45, 1st and last", "Lessons | 45 | twice 1, last")]
+    [InlineData("Milk 6.20 every two weeks from 12 March", "Milk | 6.2 | fortnightly 2026-03-12")]
+    [InlineData("Internet 62.99", "Internet | 62.99 | -")]
+    public void Bill_AsItIsNoted_IsRead(string line, string expected) => Assert.Equal(expected, Said(ItemLine.Bill(line, Facts).Value!));
+
+    [Theory]
+    [InlineData("Odette, joinery 2287.64 every 2 weeks from 6 Mar", "Odette, joinery | 2287.64 | fortnightly 2026-03-06")]
+    [InlineData("Tobin 1418.27 monthly on the 25th", "Tobin | 1418.27 | monthly 25")]
+    public void Source_AsItIsNoted_IsRead(string line, string expected)
+    {
+        SourceDraft source = ItemLine.Source(line, Facts).Value!;
+        Assert.Equal(expected, $"{source.Name} | {Plain(source.Expected)} | {Said(source.Schedule)}");
+    }
+
+    [Theory]
+    [InlineData("Sofa card 1846.19 at 23.49% min 2% or 25 on the 12th", "Sofa card | 1846.19 | 0.2349 | 0.02 or 25 | 12")]
+    [InlineData("Car loan 6302.88 at 6.49 % min 214.60 18th", "Car loan | 6302.88 | 0.0649 | 214.6 | 18")]
+    [InlineData("Dental plan 540", "Dental plan | 540 | - | - | -")]
+    public void Debt_AsItIsNoted_IsRead(string line, string expected)
+    {
+        DebtDraft debt = ItemLine.Debt(line, Facts).Value!;
+        string minimum = debt.Minimum is { } least ? least.Kind == MinimumKind.Fixed ? Plain(least.Fixed) : $"{Plain(least.Percent)} or {Plain(least.Floor)}" : "-";
+        Assert.Equal(expected, $"{debt.Name} | {Plain(debt.Balance)} | {Plain(debt.Rate)} | {minimum} | {(debt.Due is MonthDay.Numbered due ? due.Day : "-")}");
+    }
+
+    [Theory]
+    [InlineData("Food 205 a week", "Food | Spending 205 Week")]
+    [InlineData("Household goods 105 a month in cash", "Household goods | Spending 105 Month Cash")]
+    [InlineData("Eating out 70 per payday", "Eating out | Spending 70 Payday")]
+    [InlineData("Winter coats 260 by 2 Oct has 40", "Winter coats | Sinking 260 2026-10-02 has 40")]
+    [InlineData("Week at the lake 1,450 by 1 Aug every year in the account", "Week at the lake | Sinking 1450 2026-08-01 every 12 Account")]
+    [InlineData("Step ladder 5 in 26 steps", "Step ladder | Ladder 5 26 Rising")]
+    [InlineData("Piano fund 10 x 50 even", "Piano fund | Ladder 10 50 Even")]
+    [InlineData("Reserve 2000 with 25 a payday", "Reserve | Reserve 2000 25")]
+    public void Pot_AsItIsNoted_IsRead(string line, string expected)
+    {
+        PotDraft pot = ItemLine.Pot(line, Facts).Value!;
+        string kind = pot.Kind switch
+        {
+            PotUse.Spending => $"{Plain(pot.Amount)} {pot.Per}",
+            PotUse.Sinking => $"{Plain(pot.Target)} {pot.By:uuuu-MM-dd}{(pot.Repeats is { } repeats ? $" every {repeats.Months}" : "")}",
+            PotUse.Ladder => $"{Plain(pot.Unit)} {pot.Steps} {pot.Order}",
+            _ => $"{Plain(pot.Level)} {Plain(pot.PerPayday)}",
+        };
+        Assert.Equal(expected, $"{pot.Name} | {pot.Kind} {kind}{(pot.Place is { } place ? " " + place : "")}{(pot.Has is { } has ? $" has {Plain(has)}" : "")}");
+    }
+
+    [Theory]
+    [InlineData("Rent", "NoAmount { Line = Rent }")]
+    [InlineData("1450", "NoAmount { Line = 1450 }")]
+    [InlineData("Rent 1450 whenever", "RestUnread { Line = Rent 1450 whenever, Rest = whenever }")]
+    [InlineData("Rent -20 1st", "RestUnread")]
+    public void Bill_ThatIsNone_IsRefused(string line, string fault) =>
+        Assert.StartsWith(fault == "RestUnread" ? "NoAmount" : fault, ItemLine.Bill(line, Facts).Fault!.ToString(), StringComparison.Ordinal);
+
+    [Fact]
+    public void Bill_InAnotherStyle_IsRead()
+    {
+        LineFacts euro = new(Currency.FromCode("EUR"), NumberStyle.PointComma, DateOrder.DayFirst, new(2026, 3, 5));
+
+        Assert.Equal("Strom | 118.4 | every 2 months 2026-06-01", Said(ItemLine.Bill("Strom 118,40 every 2 months from 1.6.2026", euro).Value!));
+    }
+
+    /// <summary>Nothing that is typed or pasted brings it down, and what is read has a name and an amount that were there.</summary>
+    [Fact]
+    public void Any_Text_IsReadOrRefused() => Gen.OneOf(
+        Gen.String,
+        Gen.OneOf([.. new[] { "Rent", "1450", "1st", "every", "2", "weeks", "from", "9", "Nov", "by", "%", "min", "or", "a", "week", "last", "-", "1.5", "99999999999999999999", "has", "in", "x" }.Select(word => Gen.Const(word))]).Array[0, 12].Select(words => string.Join(' ', words))).Sample(
+        line =>
+        {
+            foreach (Result<ItemDraft> item in new[]
+            {
+                ItemLine.Bill(line, Facts).Map(one => (ItemDraft)one), ItemLine.Source(line, Facts).Map(one => (ItemDraft)one),
+                ItemLine.Debt(line, Facts).Map(one => (ItemDraft)one), ItemLine.Pot(line, Facts).Map(one => (ItemDraft)one),
+            })
+            {
+                Assert.True(item.Ok ? item.Value.Name is not null : item.Fault is LineFault);
+            }
+        },
+        iter: 2000);
+
+    private static string Said(BillDraft bill) => $"{bill.Name} | {Plain(bill.Amount)} | {Said(bill.Schedule)}";
+
+    private static string Said(ScheduleDraft? schedule) => schedule switch
+    {
+        null => "-",
+        { Kind: ScheduleKind.Monthly } => $"monthly {Said(schedule.Day!)}",
+        { Kind: ScheduleKind.TwiceMonthly } => $"twice {string.Join(", ", schedule.Days!.Value.Select(day => Said(day!)))}",
+        { Kind: ScheduleKind.EveryMonths } => $"every {schedule.Months} months {schedule.Anchor:uuuu-MM-dd}",
+        { Kind: ScheduleKind.EveryWeeks } => $"every {schedule.Weeks} weeks {schedule.Anchor:uuuu-MM-dd}",
+        { Kind: ScheduleKind.Dates } => $"dates {schedule.Dates!.Value[0]:uuuu-MM-dd}",
+        _ => $"{schedule.Kind.ToString()!.ToLowerInvariant()} {schedule.Anchor:uuuu-MM-dd}",
+    };
+
+    private static string Said(MonthDay day) => day switch
+    {
+        MonthDay.Numbered numbered => numbered.Day.ToString(CultureInfo.InvariantCulture),
+        MonthDay.LastWorkingDay => "last working",
+        MonthDay.NthWeekday nth => $"{nth.Nth} {nth.Weekday}",
+        _ => "last",
+    };
+
+    private static string Plain(decimal? amount) => amount is { } known ? known.ToString(CultureInfo.InvariantCulture) : "-";
+}

@@ -1,0 +1,41 @@
+using CsCheck;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Ids;
+using Payday.Core.Ledgers;
+using static Payday.Core.Tests.Amounts.Amount;
+
+namespace Payday.Core.Tests.Ledgers;
+
+public class EndCourseTests
+{
+    private static readonly LocalDate First = new(2026, 3, 1);
+
+    private static readonly LedgerEnd Owed = LedgerEnd.InAccount(Purpose.OwedBack(new PotId("food")));
+
+    // Against the rule in its plainest words: sums over all movements up to each day. The end may go below zero.
+    [Fact]
+    public void OnLeastFromAndDayFor_AnyMovements_AreAsSummedDayByDay() =>
+        Gen.Select(Gen.Select(Gen.Int[0, 20], Gen.Int[-9, 9].Where(amount => amount != 0)).Array[0, 12], Gen.Int[-2, 22], Gen.Int[-5, 15], Gen.Int[0, 12]).Sample((moves, from, wanted, never) =>
+        {
+            Ledger ledger = Ledger.Empty(Dollars).Add([.. moves.Select(move => Move(First.PlusDays(move.Item1), move.Item2))]);
+            Movement[] without = [.. ledger.Movements.Take(never)];
+            EndCourse course = EndCourse.Without(ledger, Owed, without);
+            LocalDate day = First.PlusDays(from);
+
+            Assert.Equal(Held(day), course.On(day));
+            Assert.Equal(Least(day), course.LeastFrom(day));
+            Assert.Equal(
+                Enumerable.Range(0, 60).Select(day.PlusDays).Where(later => Least(later) >= Usd(wanted)).Select(later => (LocalDate?)later).FirstOrDefault(),
+                course.DayFor(Usd(wanted), day));
+
+            Money Held(LocalDate date) => Money.Sum(
+                ledger.Movements.Skip(never).Where(movement => movement.Date <= date).Select(movement => movement.To == Owed ? movement.Amount : -movement.Amount), Dollars);
+
+            Money Least(LocalDate date) => Enumerable.Range(0, 60).Select(later => Held(date.PlusDays(later))).Aggregate(Money.Min);
+        });
+
+    private static Movement Move(LocalDate date, int amount) => amount > 0
+        ? new(0, date, LedgerEnd.Opening, Owed, Usd(amount), "in")
+        : new(0, date, Owed, LedgerEnd.SpentFrom(new PotId("food")), Usd(-amount), "out");
+}

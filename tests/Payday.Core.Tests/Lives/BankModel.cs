@@ -1,0 +1,90 @@
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Households;
+using Payday.Core.Ids;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+using Payday.Core.Routines;
+
+namespace Payday.Core.Tests.Lives;
+
+/// <summary>A bank of our own, that knows nothing of the ledger: it sees what is paid in, paid out, fetched and brought, a line each.</summary>
+internal sealed class BankModel(Book begun)
+{
+    private readonly Household household = begun.Household;
+    private readonly Dictionary<string, Money[]> lines = [];
+    private Book seen = begun;
+
+    /// <summary>What the bank has once all on its way has arrived.</summary>
+    public Money Balance => household.Opening.Account + Money.Sum(Amounts, household.Currency);
+
+    /// <summary>The amounts of its lines, rising.</summary>
+    public IEnumerable<Money> Amounts => lines.Values.SelectMany(amounts => amounts).Where(amount => !amount.IsZero).OrderBy(amount => amount.MinorUnits);
+
+    /// <summary>Sees what became of the book by one event.</summary>
+    public void See(Book now)
+    {
+        foreach (ClosedPayday payday in now.Closed.Skip(seen.Closed.Length))
+        {
+            lines[$"payday {payday.Payday}"] = [.. Lines(Routine.Plan(seen, payday.Draft).Value!)];
+        }
+
+        foreach (ClosedPayday payday in seen.Closed.Skip(now.Closed.Length))
+        {
+            lines.Remove($"payday {payday.Payday}");
+        }
+
+        foreach (CardPurchase purchase in now.Weeks.Purchases)
+        {
+            lines[$"purchase {purchase.Number}"] = purchase.Undone ? [] : [-purchase.Amount];
+        }
+
+        foreach (CashReturn back in now.Weeks.Returns)
+        {
+            if (back.Number > seen.Weeks.Returns.Length)
+            {
+                // What was promised to a debt is paid on it once it is there, as far as the debt asks for it.
+                IEnumerable<Money> debts = back.Payday is null ? now.Household.Debts.SelectMany(debt => Payments(now, back, debt.Id, seen.Ledger.Balances.OwedOn(debt.Id))) : [];
+                lines[$"return {back.Number}"] = back.Payday is null ? [Money.Sum(back.Pots.Select(pot => pot.Amount), now.Household.Currency), .. debts] : [];
+                if (back.Payday is { } payday)
+                {
+                    // A payday that used its notes: the account's own money pays the debt.
+                    lines[$"payday {payday}"] = [.. lines[$"payday {payday}"], .. now.Household.Debts.SelectMany(debt => Payments(now, back, debt.Id, OwedAfter(now, debt.Id, back)))];
+                }
+            }
+
+            if (back.Undone)
+            {
+                lines[$"return {back.Number}"] = [];
+            }
+        }
+
+        seen = now;
+    }
+
+    // The last thing a payday writes, so what it owes then and what was paid last is what it owed before.
+    private static Money OwedAfter(Book now, DebtId debt, CashReturn back) =>
+        now.Ledger.Balances.OwedOn(debt) + Money.Sum(
+            now.Ledger.Movements.Where(movement => movement.Number >= back.FirstMovement && movement.To is LedgerEnd.Owed owed && owed.DebtId == debt).Select(movement => movement.Amount),
+            now.Household.Currency);
+
+    private static IEnumerable<Money> Payments(Book now, CashReturn back, DebtId debt, Money owed)
+    {
+        foreach (SettledItem item in back.Settles.Where(item => item.Item.Kind == OwedKind.MovesOn && now.Weeks.Counts[(int)item.Item.Number - 1].MovesOnTo == MoveTarget.Debt(debt)))
+        {
+            Money paid = Money.Min(item.Amount, owed.ClampToZero());
+            owed -= paid;
+            yield return -paid;
+        }
+    }
+
+    private static IEnumerable<Money> Lines(RoutinePlan plan) =>
+    [
+        .. plan.Income.Lines.Select(line => line.Amount),
+        .. plan.Bills.Dues.Where(due => due.Paid).Select(due => -due.Amount),
+        .. plan.Debts.Rows.Select(row => -row.Payment),
+        .. plan.Surplus.Placements.Where(placement => placement.Target is MoveTarget.ToDebt).Select(placement => -placement.Amount),
+        -plan.Withdrawal.Plan.Withdraw.Worth(plan.Book.Household.Currency),
+    ];
+}

@@ -1,0 +1,66 @@
+using NodaTime;
+using Payday.Tests.Slips;
+
+namespace Payday.Tests.Commands;
+
+public sealed class ReconcileCommandTests
+{
+    [Fact]
+    public void Reconcile_FromLinesToUndo_IsAsRecorded()
+    {
+        using TestShell shell = Spent();
+        Equal(shell, "reconcile", 0, "reconcile");
+        Equal(shell, "reconcile-off", 0, "reconcile", "--balance", "9000", "--at", Number(shell, 0), "--at", Number(shell, 1));
+        Equal(shell, "reconcile-none", 1, "reconcile", "--at", "9999");
+        Equal(shell, "reconcile-no-balance", 1, "reconcile", "--accept");
+    }
+
+    [Fact]
+    public void Accept_WithAllThatIsThere_Agrees_AndCanBeTakenBack()
+    {
+        using TestShell shell = Spent();
+        string[] at = [.. Numbers(shell).SelectMany(number => new[] { "--at", number })];
+        string here = System.Text.Json.JsonDocument.Parse(shell.Run("reconcile", "--json").Fine().Out).RootElement.GetProperty("here").GetString()!;
+        Assert.Equal("Agreed and stored.", shell.Run(["reconcile", "--balance", here, .. at, "--accept"]).Fine().Lines[^1]);
+        Assert.Contains("Agreed with the bank on Sun 8 Mar.", shell.Run("show").Fine().Out, StringComparison.Ordinal);
+        Assert.Equal(
+            new Ran(1, "", "payday: Card purchase 1 is at the bank by the reconciliation of 8 Mar 2026; take that back first. payday reconcile --undo\n"),
+            shell.Run("spend", "--undo", "1"));
+        Assert.Equal(["The reconciliation, Sun 8 Mar.", "Taken back."], shell.Run("reconcile", "--undo").Fine().Lines);
+        shell.Run("spend", "--undo", "1").Fine();
+        Assert.Equal(new Ran(1, "", "payday: The account was not held against the bank yet.\n"), shell.Run("reconcile", "--undo"));
+    }
+
+    [Fact]
+    public void Reconcile_CalledWrong_SaysHow()
+    {
+        using TestShell shell = Spent();
+        Assert.Equal(2, shell.Run("reconcile", "--balance", "much").Exit);
+        Assert.Equal(2, shell.Run("reconcile", "--at", "zero").Exit);
+        Assert.Equal(2, shell.Run("reconcile", "--on", "2027-01-01").Exit);
+    }
+
+    private static TestShell Spent()
+    {
+        TestShell shell = TestShell.WithDemo();
+        shell.Run("run", "--accept").Fine();
+        shell.Today = new LocalDate(2026, 3, 8);
+        shell.Run("spend", "Food", "12.34", "--what", "Corner shop").Fine();
+        return shell;
+    }
+
+    private static string[] Numbers(TestShell shell) =>
+    [
+        .. System.Text.Json.JsonDocument.Parse(shell.Run("reconcile", "--json").Fine().Out).RootElement.GetProperty("lines").EnumerateArray()
+            .Select(line => line.GetProperty("number").GetInt64().ToString(System.Globalization.CultureInfo.InvariantCulture)),
+    ];
+
+    private static string Number(TestShell shell, int at) => Numbers(shell)[at];
+
+    private static void Equal(TestShell shell, string golden, int exit, params string[] line)
+    {
+        Ran ran = shell.Run(line);
+        Assert.True(exit == ran.Exit, ran.Out + ran.Error);
+        Golden.Equal(golden, (ran.Out + ran.Error).TrimEnd('\n').Split('\n'));
+    }
+}

@@ -1,0 +1,104 @@
+using System.Drawing;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Reconciling;
+using Payday.Screens.Bank;
+using Payday.Screens.Cards;
+using Payday.Screens.Home;
+using Payday.Screens.Shell;
+using Payday.Tests.Screens.Setup;
+using Payday.Tests.Slips;
+
+namespace Payday.Tests.Screens.Weeks;
+
+/// <summary>The demo household on Friday 13 March, with its payday of 6 March closed and a card purchase, held against the bank.</summary>
+public sealed class ReconcileScreenTests : IDisposable
+{
+    private readonly DemoBook demo = new(new LocalDate(2026, 3, 13));
+
+    public ReconcileScreenTests()
+    {
+        demo.CloseOne();
+        new Hand(new PurchasesScreen(demo.Session)).Press("a").Type("Corner shop", "12.40").Pick("f").Press("Enter");
+    }
+
+    public void Dispose() => demo.Dispose();
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(60, 20)]
+    public void Lines_WithADifference_AreAsRecorded(int width, int height)
+    {
+        Hand hand = Begun();
+        hand.Press("Enter").Type((Plan.Expected - Money.FromMinorUnits(124, Plan.Expected.Currency)).ToString(demo.Session.Style));
+        Golden.Equal($"reconcile-{width}x{height}", hand.Shown(new Size(width, height)));
+    }
+
+    [Fact]
+    public void Begun_IsThereAgain_AtAnotherStart()
+    {
+        Begun().Press("Enter").Type("1234.50").Press("d").Type("12 Mar");
+        ReconciliationDraft draft = demo.Stored.Weeks.Reconciling!;
+        Assert.Equal((new LocalDate(2026, 3, 12), "1234.50", 2), (draft.Date, draft.Balance!.Value.ToPlain(), draft.AtBank.Count));
+        Assert.Contains(new Hand(new ReconcileScreen(demo.Session)).Shown(new Size(80, 24)), line => line.Contains("Thu 12 Mar 2026", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Accept_ThatAgrees_IsSaidOnHome()
+    {
+        var hand = new Hand(new HomeScreen(demo.Session));
+        hand.Press("@", "Space", "Space", "Enter").Type(Expected(2)).Press("c");
+        Assert.Equal("Agreed with the bank on Fri 13 Mar.", hand.Message);
+        hand.Press("Down");
+        Assert.Contains(hand.Shown(new Size(80, 60)), line => line == " Agreed with the bank on Fri 13 Mar.");
+        Assert.Null(demo.Stored.Weeks.Reconciling);
+    }
+
+    [Fact]
+    public void Accept_WithADifference_AsksAndKeepsItInView()
+    {
+        var hand = new Hand(new HomeScreen(demo.Session));
+        hand.Press("@", "Enter").Type("1.00").Press("c");
+        Assert.Equal("Accept with a difference", hand.Top.Title);
+        Assert.Empty(demo.Stored.Weeks.Reconciliations);
+        hand.Press("Enter");
+        Assert.Contains(hand.Shown(new Size(80, 60)), line => line.Contains("less than it should on Fri 13 Mar (@).", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Undo_OfAPurchaseAtTheBank_LeadsToTheReconciliation()
+    {
+        var hand = new Hand(new HomeScreen(demo.Session));
+        hand.Press("@");
+        for (int i = 0; i < Plan.Lines.Length; i++)
+        {
+            hand.Press("Space");
+        }
+
+        hand.Press("Enter").Type(Plan.Expected.ToString(demo.Session.Style)).Press("c", "b", "u");
+        Assert.Contains(hand.Shown(new Size(80, 24)), line => line.Contains("at the bank by the reconciliation of 13 Mar 2026", StringComparison.Ordinal));
+        Assert.DoesNotContain(hand.Top.Bindings, key => key.Name == "Enter");
+        hand.Press("Esc", "Esc", "@", "u", "Enter", "b", "u", "Enter");
+        Assert.True(demo.Session.Book.Weeks.Purchases[0].Undone);
+        Assert.Equal(Plan.Lines.Length, Plan.Draft.AtBank.Count);
+    }
+
+    [Fact]
+    public void Wrong_Input_IsSaid()
+    {
+        var hand = new Hand(new ReconcileScreen(demo.Session));
+        Assert.NotNull(hand.Press("Enter").Try("twelve"));
+        Assert.NotNull(hand.Press("d").Try("1 Jan 2026"));
+        Assert.NotNull(hand.Press("d").Try("14 Mar 2026"));
+        Assert.Equal("The account was not held against the bank yet.", hand.Press("u").Message);
+    }
+
+    private ReconciliationPlan Plan => ReconciliationPlan.Of(demo.Session.Book, demo.Session.Today);
+
+    private Hand Begun() => new Hand(new ReconcileScreen(demo.Session)).Press("Space", "Space");
+
+    // What the bank has when it shows the first lines.
+    private string Expected(int lines) =>
+        (Plan.Expected + Money.Sum(Plan.Lines.Take(lines).Select(line => line.Amount), Plan.Expected.Currency)).ToString(demo.Session.Style);
+}
