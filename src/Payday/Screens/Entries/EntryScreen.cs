@@ -91,7 +91,7 @@ internal sealed class EntryScreen(BookSession session)
 
     private bool IsCount => Form[Ways] == "counted";
 
-    private bool ComesIn => Text(Ways) == "in";
+    private bool ComesIn => (Form[Ways] ?? "in") == "in";
 
     private SourceId? Pays => Form[For] is { } key && key.StartsWith(Source, StringComparison.Ordinal) ? new SourceId(key[Source.Length..]) : null;
 
@@ -137,7 +137,7 @@ internal sealed class EntryScreen(BookSession session)
         Session.Amount(AmountName, "Amount", $"How much, above zero; a sum like {Session.Style.Written("12.50+3")} is taken."),
         new(For, "For", "What it is for: who paid, what gets or gives it, or the debt it belongs to.") { Picks = Purposes() },
         .. CanBeCash ? [new FormField(Where, "Where", "Money of the account, or cash.") { Picks = [new("account", "Account", ""), new("cash", "Cash", "")], Usual = UsualWhere }] : Array.Empty<FormField>(),
-        new(Kind, "Kind", "What sort of money; the usual one for it stands there.") { Picks = [.. Enum.GetValues<EntryKind>().Select(kind => new PickItem<string>(kind.ToString(), EntryKindText.Of(kind), ""))], Usual = Usual.ToString() },
+        new(Kind, "Kind", "What sort of money; the usual one for it stands there.") { Picks = [.. Enum.GetValues<EntryKind>().Select(kind => new PickItem<string>(kind.ToString(), EntryKindText.Of(kind), ""))], Usual = End is null ? "" : Usual.ToString() },
         .. IsCash ? [Notes("The notes; those of a pot may be left empty where they aren't known.")] : Array.Empty<FormField>(),
         .. !ComesIn && !IsCash && End is LedgerEnd.At ? [new FormField(Cheque, "Cheque", "The number of the cheque it was paid by; empty where it was none.") { Fault = text => ChequeIn(text) is null ? "Write the number of the cheque." : null }] : Array.Empty<FormField>(),
     ];
