@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Cash;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Books;
 
@@ -17,4 +18,7 @@ public sealed record NotesReceived(
 {
     /// <summary>Whether it was undone; what the slip asked for stands then.</summary>
     public bool Undone { get; init; }
+
+    /// <summary>The parts of one pot, in their order.</summary>
+    internal IEnumerable<ClosedPart> PartsOf(PotId potId) => Parts.Where(part => part.PotId == potId);
 }

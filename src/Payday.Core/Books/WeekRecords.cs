@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
@@ -63,6 +64,9 @@ public sealed record WeekRecords(
 
     /// <summary>The notes received that stand: what rules look at.</summary>
     public IEnumerable<NotesReceived> StandingReceived => Received.Where(one => !one.Undone);
+
+    /// <summary>The notes received for the slip of a payday, where they stand and aren't what it asked for; or null.</summary>
+    public NotesReceived? ReceivedOn(LocalDate payday) => Received.IsEmpty ? null : StandingReceived.LastOrDefault(one => one.Payday == payday);
 
     /// <summary>The card purchases that stand: what rules look at.</summary>
     public IEnumerable<CardPurchase> StandingPurchases => Purchases.Where(purchase => !purchase.Undone);

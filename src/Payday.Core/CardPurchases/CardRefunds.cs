@@ -47,7 +47,7 @@ public static class CardRefunds
         {
             Money part = Money.Min(left, item.Short);
             left -= part;
-            cash += part.IsZero ? part : (item.Left - Rounded(book.Household, item.Short - part)).ClampToZero();
+            cash += part.IsZero ? part : (item.Left - OwedAmount.Of(book.Household, item.Short - part)).ClampToZero();
         }
 
         long first = writer.Next;
@@ -75,7 +75,7 @@ public static class CardRefunds
         {
             return book.Weeks.StandingPurchases.LastOrDefault(later => later.IsRefund && later.PotId == purchase.PotId) is { } last && last.Number > purchase.Number
                 ? new Obstacle.LaterRefund(new BookEntry.Purchase(last.Number))
-                : Returned(book, purchase) ?? TooLittle(book, purchase);
+                : Returned(book, purchase);
         }
 
         return RefundedParts.Of(book).ContainsKey(new OwedKey(OwedKind.Purchase, purchase.Number))
@@ -86,9 +86,6 @@ public static class CardRefunds
 
     private static bool IsLowered(OwedItem item, PotId potId, LocalDate date) =>
         item.PotId == potId && item.Key.Kind == OwedKind.Purchase && item.Date <= date && item.Short.IsPositive;
-
-    private static Money Rounded(Household household, Money amount) =>
-        household.Settings.CardRounding == CardRounding.Up ? amount.CeilingTo(household.Settings.Cash.SmallestNote) : amount;
 
     private static PurchaseFault? Fault(Book book, PurchaseEntry entry, Pot? pot) =>
         !entry.Amount.IsPositive ? new PurchaseFault.RefundNotAboveZero()
@@ -110,12 +107,12 @@ public static class CardRefunds
         Dictionary<OwedKey, RefundedPart> before = RefundedParts.Of(book, refund.Number - 1);
         OwedKey[] lowered = [.. RefundedParts.Of(book, refund.Number).Where(part => before.GetValueOrDefault(part.Key) != part.Value).Select(part => part.Key)];
         return book.Weeks.StandingReturns.FirstOrDefault(back => back.FirstMovement > refund.LastMovement && back.Settles.Any(settle => lowered.Contains(settle.Item))) is { } returned
-            ? new Obstacle.RefundReturned(new BookEntry.Purchase(refund.Number), new BookEntry.Return(returned.Number, returned.Date))
+            ? new Obstacle.RefundReturned(new BookEntry.Purchase(refund.Number), returned.Payday is { } payday ? new BookEntry.Payday(payday) : new BookEntry.Return(returned.Number, returned.Date))
             : null;
     }
 
-    // The notes may have been spent since they went back to the pot.
-    private static Obstacle? TooLittle(Book book, CardPurchase refund)
+    /// <summary>That the notes which went back to the pot were spent since; null where they were not.</summary>
+    internal static Obstacle? TooLittle(Book book, CardPurchase refund)
     {
         Pot? pot = book.Household.Pots.FirstOrDefault(pot => pot.Id == refund.PotId);
         Money needed = -refund.OwedBack;

@@ -15,7 +15,7 @@ namespace Payday.Core.CardPurchases;
 /// <summary>What was paid by card, and what the pots owe back for it.</summary>
 /// <remarks>
 /// The account paid, so <c>account/owed-back</c> goes below zero by the amount: that is what cash must bring back. The
-/// pot's cash, rounded up by the setting, waits as <c>cash/owed-back</c>; the rounding goes to the buffer with it.
+/// pot's cash, rounded up by the setting (<see cref="OwedAmount"/>), waits as <c>cash/owed-back</c>; the rounding goes to the buffer with it.
 /// </remarks>
 public static class Purchasing
 {
@@ -85,7 +85,8 @@ public static class Purchasing
         return purchase.Undone ? new Obstacle.PurchaseUndone(number)
             : CardRefunds.InTheWay(book, purchase)
                 ?? ReturnUndo.Settled(book, new OwedKey(OwedKind.Purchase, number), new BookEntry.Purchase(number))
-                ?? Taking(book, purchase).InTheWay();
+                ?? Taking(book, purchase).InTheWay()
+                ?? (purchase.IsRefund ? CardRefunds.TooLittle(book, purchase) : null);
     }
 
     /// <summary>Puts another purchase in the place of one: undoes it and enters it again, both or neither.</summary>
@@ -159,9 +160,7 @@ public static class Purchasing
 
     private static Money PutApart(WeekWriter writer, Pot pot, PurchaseEntry entry, Money has)
     {
-        Household household = writer.Book.Household;
-        Money rounded = household.Settings.CardRounding == CardRounding.Up ? entry.Amount.CeilingTo(household.Settings.Cash.SmallestNote) : entry.Amount;
-        Money owedBack = Money.Min(rounded, has);
+        Money owedBack = Money.Min(OwedAmount.Of(writer.Book.Household, entry.Amount), has);
         writer.Move(
             entry.Date, LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), LedgerEnd.SpentFrom(pot.Id), entry.Amount, Reason(entry));
         PotCash.TakeOut(writer, pot, LedgerEnd.InCash(Purpose.OwedBack(pot.Id)), owedBack, entry.Date, "owed back");

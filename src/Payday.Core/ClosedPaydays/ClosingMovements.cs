@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
@@ -28,7 +29,7 @@ internal sealed class ClosingMovements
         closing.PayDebts(plan.Debts);
         closing.Fill(plan.Pots);
         closing.Placed(plan);
-        closing.Withdraw(plan.Withdrawal);
+        closing.Withdraw(plan.Book, plan.Withdrawal);
         return closing.movements;
     }
 
@@ -110,19 +111,51 @@ internal sealed class ClosingMovements
         }
     }
 
-    // A reused note was loose money at home: it goes in the pot, and the account keeps its worth as buffer instead.
-    // Owed-back notes are settled as a return; see ReusedOwedBack.
-    private void Withdraw(WithdrawalStep withdrawal)
+    // A reused note was loose money at home: it goes in the pot, and the account keeps its worth as buffer instead, or for the
+    // pot whose loose note it was. Owed-back notes are settled as a return; see ReusedOwedBack.
+    private void Withdraw(Book book, WithdrawalStep withdrawal)
     {
-        foreach (NoteOrigins notes in NoteOrigins.Of(withdrawal))
+        ImmutableArray<NoteOrigins> origins = NoteOrigins.Of(withdrawal);
+        Dictionary<PotId, Money> fromBuffer = UseLooseOfPots(book, origins);
+        foreach (NoteOrigins notes in origins)
         {
             LedgerEnd waits = LedgerEnd.InAccount(Purpose.KeptBack(notes.PotId));
             LedgerEnd pot = LedgerEnd.InCash(Purpose.Pot(notes.PotId));
-            Money reused = notes.Loose.Worth(withdrawal.Plan.Currency);
             Move(waits, pot, notes.Fetched.Worth(withdrawal.Plan.Currency), "withdrawal");
-            Move(LedgerEnd.InCash(Purpose.Buffer), pot, reused, "notes on hand");
-            Move(waits, LedgerEnd.InAccount(Purpose.Buffer), reused, "notes on hand");
+            Move(LedgerEnd.InCash(Purpose.Buffer), pot, fromBuffer[notes.PotId], "notes on hand");
+            Move(waits, LedgerEnd.InAccount(Purpose.Buffer), fromBuffer[notes.PotId], "notes on hand");
         }
+    }
+
+    // Loose notes that are a pot's own are used before those of the buffer: first by that pot, then by others, who leave it
+    // their money in the account.
+    private Dictionary<PotId, Money> UseLooseOfPots(Book book, ImmutableArray<NoteOrigins> origins)
+    {
+        Currency currency = book.Household.Currency;
+        Dictionary<PotId, Money> needs = origins.ToDictionary(pot => pot.PotId, pot => pot.Loose.Worth(currency));
+        List<(PotId Pot, Money Over)> loose = [.. book.Household.Pots.Select(pot => (pot.Id, PotMoney.InLooseNotes(book.Ledger.Balances, pot.Id))).Where(pot => pot.Item2.IsPositive)];
+        for (int i = 0; i < loose.Count; i++)
+        {
+            PotId own = loose[i].Pot;
+            Money used = Money.Min(loose[i].Over, needs.GetValueOrDefault(own, Money.Zero(currency)));
+            Move(LedgerEnd.InCash(Purpose.KeptBack(own)), LedgerEnd.InCash(Purpose.Pot(own)), used, "its loose notes");
+            loose[i] = (own, loose[i].Over - used);
+            needs[own] = needs.GetValueOrDefault(own, used) - used;
+        }
+
+        foreach (PotId pot in origins.Select(notes => notes.PotId))
+        {
+            for (int i = 0; i < loose.Count; i++)
+            {
+                Money used = Money.Min(loose[i].Over, needs[pot]);
+                Move(LedgerEnd.InCash(Purpose.KeptBack(loose[i].Pot)), LedgerEnd.InCash(Purpose.Pot(pot)), used, "loose notes of another pot");
+                Move(LedgerEnd.InAccount(Purpose.KeptBack(pot)), LedgerEnd.InAccount(Purpose.KeptBack(loose[i].Pot)), used, "loose notes of another pot");
+                loose[i] = (loose[i].Pot, loose[i].Over - used);
+                needs[pot] -= used;
+            }
+        }
+
+        return needs;
     }
 
     // A cash pot's money waits in the account until its notes are fetched; what no note makes stays there.

@@ -86,6 +86,11 @@ public static class Reopening
             return new Obstacle.WrittenSince(last.Payday, BookEntry.Of(loose));
         }
 
+        if (book.Weeks.ReceivedOn(last.Payday) is { } received)
+        {
+            return new Obstacle.WrittenSince(last.Payday, new BookEntry.Received(received.Payday));
+        }
+
         // A count that found all as it should be writes no movement, and has seen the payday all the same.
         if (book.Weeks.StandingCounts.LastOrDefault(count => count.FirstMovement > last.LastMovement && count.Date >= last.Payday) is { } count)
         {

@@ -5,7 +5,7 @@ using Payday.Core.Pots;
 
 namespace Payday.Core.Counts;
 
-/// <summary>One cash pot as a count stands.</summary>
+/// <summary>One cash pot as a count stands. Worked out by <see cref="CountRules"/>.</summary>
 /// <param name="Pot">The pot.</param>
 /// <param name="Since">The day of its last count, or null where there is none.</param>
 /// <param name="Before">What that count left in it, or what it began with.</param>

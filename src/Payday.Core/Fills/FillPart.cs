@@ -85,7 +85,7 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
         var parts = new List<FillPart>();
         foreach (ClosedPayday closed in paydays)
         {
-            foreach (ClosedPart part in closed.PartsOf(pot.Id))
+            foreach (ClosedPart part in book.Weeks.ReceivedOn(closed.Payday)?.PartsOf(pot.Id) ?? closed.PartsOf(pot.Id))
             {
                 var key = new FillKey(closed.Payday, part.Week, pot.Id);
                 if (!part.Notes.IsEmpty && marked.GetValueOrDefault(key) is var mark && takes(mark))

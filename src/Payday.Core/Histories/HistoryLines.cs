@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.Households;
 using Payday.Core.Ids;

@@ -15,7 +15,7 @@ public sealed record PotBalance(LocalDate Date, Money Has)
     internal static ImmutableArray<LedgerEnd> Ends(PotId potId) =>
     [
         LedgerEnd.InAccount(Purpose.Pot(potId)), LedgerEnd.InAccount(Purpose.KeptBack(potId)),
-        LedgerEnd.InCash(Purpose.Pot(potId)), LedgerEnd.InCash(Purpose.Wallet(potId)),
+        LedgerEnd.InCash(Purpose.Pot(potId)), LedgerEnd.InCash(Purpose.Wallet(potId)), LedgerEnd.InCash(Purpose.KeptBack(potId)),
     ];
 
     /// <summary>A balance for each day on which money of the pot moved, what was undone left out; oldest first.</summary>

@@ -14,6 +14,11 @@ internal abstract record NoteEvent(long First, long Last)
     /// <summary>A payday was closed: its notes lie in the pots, and the rest is loose.</summary>
     public sealed record Closed(ClosedPayday Payday) : NoteEvent(Payday.FirstMovement, Payday.LastMovement);
 
+    /// <summary>Other notes were given than a payday's slip asked for.</summary>
+    /// <param name="Notes">Which.</param>
+    /// <param name="Payday">The payday.</param>
+    public sealed record Received(NotesReceived Notes, ClosedPayday Payday) : NoteEvent(Math.Min(Notes.FirstMovement, Notes.LastMovement), Notes.LastMovement);
+
     /// <summary>A pot's part went in the wallet.</summary>
     /// <param name="Part">The part.</param>
     /// <param name="Movement">The movement it went by.</param>
@@ -47,6 +52,7 @@ internal abstract record NoteEvent(long First, long Last)
     public static IEnumerable<NoteEvent> Of(Book book) =>
     [
         .. book.Closed.Where(closed => closed.LastMovement >= closed.FirstMovement).Select(closed => new Closed(closed)),
+        .. book.Weeks.StandingReceived.Select(received => new Received(received, book.Closed.Last(closed => closed.Payday == received.Payday))),
         .. FillPart.Done(book).Where(part => part.Marked?.Movement is not null).Select(part => new Filled(part, part.Marked!.Movement!.Value)),
         .. book.Weeks.StandingReturns.Where(back => back.LastMovement >= back.FirstMovement).Select(back => new Returned(back)),
         .. book.Weeks.StandingCounts.SelectMany(count => Of(book.Ledger, count)),

@@ -47,6 +47,9 @@ internal sealed class NoteHeaps
                 }
 
                 break;
+            case NoteEvent.Received received:
+                Replan(received.Notes, received.Payday);
+                break;
             case NoteEvent.Filled { Part: var part }:
                 Notes? filled = part.Marked!.Amount == part.Amount ? part.Notes : null;
                 Take(new NoteStack(part.Pot.Id, InWallet: false), filled);
@@ -85,6 +88,21 @@ internal sealed class NoteHeaps
         }
 
         touched.Clear();
+    }
+
+    private void Replan(NotesReceived received, ClosedPayday payday)
+    {
+        foreach (ClosedPart part in payday.Parts)
+        {
+            Take(new NoteStack(part.PotId, InWallet: false), part.Notes);
+        }
+
+        foreach (ClosedPart part in received.Parts)
+        {
+            Put(new NoteStack(part.PotId, InWallet: false), part.Notes);
+        }
+
+        Put(NoteStack.Loose, received.Got.Plus(payday.Reused).Less(Notes.Sum(received.Parts.Select(part => part.Notes))));
     }
 
     private void Return(CashReturn back)

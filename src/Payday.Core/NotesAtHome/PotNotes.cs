@@ -70,7 +70,7 @@ internal readonly record struct NoteStack(PotId? PotId, bool InWallet)
         {
             PurposeKind.Wallet => new NoteStack(purpose.PotId, InWallet: true),
             PurposeKind.OwedBack when purpose.PotId is { } pot => new NoteStack(pot, spending.Contains(pot)),
-            PurposeKind.Buffer => Loose,
+            PurposeKind.Buffer or PurposeKind.KeptBack => Loose,
             _ => new NoteStack(purpose.PotId, InWallet: false),
         },
         _ => null,

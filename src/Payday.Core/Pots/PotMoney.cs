@@ -11,7 +11,7 @@ public static class PotMoney
     public static Money HasNow(Balances balances, PotId potId)
     {
         ArgumentNullException.ThrowIfNull(balances);
-        return InItsPlace(balances, potId) + balances[LedgerEnd.InAccount(Purpose.KeptBack(potId))];
+        return InItsPlace(balances, potId) + balances[LedgerEnd.InAccount(Purpose.KeptBack(potId))] + InLooseNotes(balances, potId);
     }
 
     /// <summary>In the account for an account pot; at home and in the wallet for a cash pot.</summary>
@@ -26,6 +26,13 @@ public static class PotMoney
     {
         ArgumentNullException.ThrowIfNull(balances);
         return balances[LedgerEnd.InCash(Purpose.Pot(potId))] + balances[LedgerEnd.InCash(Purpose.Wallet(potId))];
+    }
+
+    /// <summary>In loose notes at home that no pot could take, kept back for its next fill.</summary>
+    public static Money InLooseNotes(Balances balances, PotId potId)
+    {
+        ArgumentNullException.ThrowIfNull(balances);
+        return balances[LedgerEnd.InCash(Purpose.KeptBack(potId))];
     }
 
     /// <summary>In cash, put apart for the account.</summary>

@@ -16,6 +16,25 @@ internal static class WithdrawalRules
 {
     public static WithdrawalStep Of(RoutineFacts facts, PotsStep pots, SurplusStep surplus)
     {
+        Money loose = LooseOfPots(facts);
+        if (loose.IsPositive && !facts.Draft.LeavesNotesAtHome)
+        {
+            // A pot can only spend its part of the loose notes if so much of them goes into pots.
+            WithdrawalStep step = Of(facts, pots, surplus, withLoose: true);
+            if (Money.Sum(NoteOrigins.Of(step).Select(pot => pot.Loose.Worth(loose.Currency)), loose.Currency) >= loose)
+            {
+                return step;
+            }
+        }
+
+        return Of(facts, pots, surplus, withLoose: false);
+    }
+
+    private static Money LooseOfPots(RoutineFacts facts) =>
+        Money.Sum(facts.Book.Household.Pots.Select(pot => PotMoney.InLooseNotes(facts.Book.Ledger.Balances, pot.Id)), facts.Book.Household.Currency);
+
+    private static WithdrawalStep Of(RoutineFacts facts, PotsStep pots, SurplusStep surplus, bool withLoose)
+    {
         Household household = facts.Book.Household;
         Notes onHand = PotNotes.Of(facts.Book).Loose;
         ImmutableArray<ReturnedPot> owedBack = facts.Draft.UsesOwedBack ? OwedBackOffer.Usable(facts.Book, facts.Period.First) : [];
@@ -24,7 +43,7 @@ internal static class WithdrawalRules
         [
             .. pots.Rows
                 .Where(row => row.Pot.Place == Place.Cash)
-                .Select(row => (row.Pot, Amount: AmountFor(facts, row, surplus)))
+                .Select(row => (row.Pot, Amount: AmountFor(facts, row, surplus, withLoose)))
                 .Where(pot => pot.Amount.IsPositive)
                 .Select(pot => (pot.Pot, pot.Amount, Parts(facts, pot.Pot, pot.Amount))),
         ];
@@ -35,11 +54,12 @@ internal static class WithdrawalRules
         return new WithdrawalStep([.. wanted.Select(pot => Row(facts, pot.Pot, pot.Amount, byPot[pot.Pot.Id]))], onHand, plan) { OwedBack = owedBack };
     }
 
-    private static Money AmountFor(RoutineFacts facts, PotRow row, SurplusStep surplus) =>
+    private static Money AmountFor(RoutineFacts facts, PotRow row, SurplusStep surplus, bool withLoose) =>
         surplus.Placements
             .Where(placement => placement.Target == MoveTarget.Pot(row.Pot.Id))
             .Aggregate(row.Fill, (sum, placement) => sum + placement.Amount)
-        + PotRules.KeptBack(facts.Book.Ledger.Balances, row.Pot.Id);
+        + PotRules.KeptBack(facts.Book.Ledger.Balances, row.Pot.Id)
+        + (withLoose ? PotMoney.InLooseNotes(facts.Book.Ledger.Balances, row.Pot.Id) : Money.Zero(row.Fill.Currency));
 
     // Spending goes in the wallet, week by week or all of it on the first fill day; what is saved goes in its envelope at once.
     private static ImmutableArray<NotePart> Parts(RoutineFacts facts, Pot pot, Money amount)

@@ -32,6 +32,10 @@ public abstract record BookEntry
     /// <param name="Date">The day on which the cash was at the bank.</param>
     public sealed record Return(long Number, LocalDate Date) : BookEntry;
 
+    /// <summary>Which notes the bank gave for a payday's slip.</summary>
+    /// <param name="Date">The payday of the slip.</param>
+    public sealed record Received(LocalDate Date) : BookEntry;
+
     /// <summary>That the difference of a count was cleared up.</summary>
     /// <param name="Number">The number of the count.</param>
     /// <param name="Counted">The count.</param>
@@ -69,6 +73,11 @@ public abstract record BookEntry
         if (weeks.StandingReturns.FirstOrDefault(back => back.FirstMovement <= movement && movement <= back.LastMovement) is { } back)
         {
             return back.Payday is { } payday ? new Payday(payday) : new Return(back.Number, back.Date);
+        }
+
+        if (weeks.StandingReceived.FirstOrDefault(received => received.FirstMovement <= movement && movement <= received.LastMovement) is { } received)
+        {
+            return new Received(received.Payday);
         }
 
         if (weeks.Settled.FirstOrDefault(settled => settled.Movement == movement) is { } settled)

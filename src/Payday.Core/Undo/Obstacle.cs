@@ -107,8 +107,12 @@ public abstract record Obstacle : Fault
 
     /// <summary>What was left of the purchase after the refund was returned, and what was rounded then is in the buffer.</summary>
     /// <param name="Refund">The refund that is to be undone.</param>
-    /// <param name="Return">The cash return.</param>
-    public sealed record RefundReturned(BookEntry.Purchase Refund, BookEntry.Return Return) : Obstacle;
+    /// <param name="Return">The cash return, or the payday that used its notes again.</param>
+    public sealed record RefundReturned(BookEntry.Purchase Refund, BookEntry Return) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Return;
+    }
 
     /// <summary>The pot has less by now than the refund gave back to it.</summary>
     /// <param name="Refund">The refund that is to be undone.</param>
@@ -149,6 +153,15 @@ public abstract record Obstacle : Fault
     {
         /// <inheritdoc/>
         public override BookEntry First => Whole;
+    }
+
+    /// <summary>The notes of a slip have gone on since: a fill is marked, a pot counted, or its cash moved.</summary>
+    /// <param name="Payday">The payday of the slip.</param>
+    /// <param name="Later">What was done with them.</param>
+    public sealed record NotesGoneOn(LocalDate Payday, BookEntry Later) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Later;
     }
 
     /// <summary>Something was written since the payday was closed, and may depend on it.</summary>

@@ -29,12 +29,21 @@ internal static class FillCommand
         Option<LocalDate?> on = OptionValues.Date("--on", "The day. Default: today.");
         var done = new Option<bool>("--done") { Description = "Mark what is to be filled by that day as done." };
         var skip = new Option<string[]>("--skip") { Description = "Mark a pot's fills by that day as skipped: the cash stays at home.", HelpName = "POT" };
+        var got = new Option<string?>("--got")
+        {
+            Description = "What the bank really gave for the last slip, by value: 20=22,10=15; the filling is planned anew with it. 'slip' takes that back.",
+            HelpName = "NOTES",
+        };
         Option<string[]> undo = UndoOption.OfPots("Take back the marks of the last fill day that has any, of all pots or of those named.");
         var command = new PaydayCommand(
             "fill",
             "Show which pots to fill by a day, with which notes; with --done mark them.",
-            "payday fill --done --skip Treats") { on, done, skip, undo };
-        return Invocation.Does(command, shell, call => call.OnBook((store, book) => UndoOption.IsGiven(call.Parsed, undo)
+            "payday fill --done --skip Treats") { on, done, skip, got, undo };
+        return Invocation.Does(command, shell, call => call.OnBook((store, book) => call.Parsed.GetValue(got) is { } given
+            ? call.Parsed.GetValue(done) || call.Parsed.GetValue(skip) is { Length: > 0 } || UndoOption.IsGiven(call.Parsed, undo)
+                ? new Answer.WrongUse("--got enters notes and marks nothing; leave out --done, --skip and --undo, and mark the fills afterwards.")
+                : ReceivedNotesAnswer.Enter(store, book, given, call.Parsed.GetValue(on), call.Shell.Today())
+            : UndoOption.IsGiven(call.Parsed, undo)
             ? Undo(store, book, call.Parsed.GetValue(undo) ?? [], call.Shell.Today())
             : Run(store, book, call.Parsed.GetValue(on) ?? call.Shell.Today(), call.Parsed.GetValue(done), call.Parsed.GetValue(skip) ?? [])));
     }

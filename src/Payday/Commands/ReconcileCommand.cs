@@ -90,7 +90,7 @@ internal static class ReconcileCommand
     private static Answer.Done Shown(ReconciliationPlan plan, bool stored, string last)
     {
         NumberStyle style = plan.Book.Household.Settings.Numbers;
-        string[] culprits = [.. plan.Culprits.Select(culprit => ReconcileTexts.Of(culprit, plan.Book.Household))];
+        string[] culprits = [.. plan.Culprits.Select(culprit => CulpritText.Of(culprit, plan.Book.Household))];
         return new Answer.Done(
             [
                 .. Report.Heading("Account against the bank", DateText.Long(plan.Draft.Date)),

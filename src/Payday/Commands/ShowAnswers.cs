@@ -90,7 +90,7 @@ internal static class ShowAnswers
                 ResultJson.Readable.YearResult));
     }
 
-    public static Answer Ledger(Book book)
+    public static Answer Ledger(Book book, bool whole)
     {
         Household household = book.Household;
         MovementResult[] movements = [.. book.Ledger.Movements.Select(movement => new MovementResult(
@@ -103,7 +103,7 @@ internal static class ShowAnswers
             movement.Payday is { } payday ? LocalDatePattern.Iso.Format(payday) : null,
             movement.Reverses))];
         return new Answer.Done(
-            [.. LedgerReport.Lines(book)],
+            [.. whole ? LedgerReport.Lines(book) : LedgerReport.Groups(book)],
             JsonSerializer.Serialize(new LedgerResult(movements), ResultJson.Readable.LedgerResult));
     }
 

@@ -15,12 +15,13 @@ internal static class ShowCommand
             Arity = ArgumentArity.ZeroOrOne,
         };
         what.LimitTo("pots", "bills", "debts", "calendar", "year", "ledger");
+        var whole = new Option<bool>("--whole") { Description = "Of the ledger every movement, not what was done." };
         var command = new PaydayCommand(
             "show",
             "Show the household: an overview, or one part of it.",
-            "payday show pots") { what };
+            "payday show pots") { what, whole };
         return Invocation.Does(command, shell, call => call.Parsed.GetValue(what) is { } part
-            ? call.OnLook(book => Part(shell, book, part))
+            ? call.OnLook(book => Part(shell, book, part, call.Parsed.GetValue(whole)))
             : Overview(call));
     }
 
@@ -28,13 +29,13 @@ internal static class ShowCommand
     public static Answer Overview(Invocation call) =>
         call.OnLook(book => OverviewAnswer.Of(book, call.Shell.Today()));
 
-    private static Answer Part(CommandShell shell, Book book, string part) => part switch
+    private static Answer Part(CommandShell shell, Book book, string part, bool whole) => part switch
     {
         "pots" => ShowAnswers.Pots(book),
         "bills" => ShowAnswers.Bills(book, shell.Today()),
         "debts" => ShowAnswers.Debts(book, shell.Today()),
         "calendar" => CalendarAnswer.Of(book, shell.Today()),
         "year" => ShowAnswers.Year(book, shell.Today()),
-        _ => ShowAnswers.Ledger(book),
+        _ => ShowAnswers.Ledger(book, whole),
     };
 }

@@ -7,6 +7,7 @@ using Payday.Core.Books;
 using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Ids;
+using Payday.Core.Receiving;
 using Payday.Json;
 using Payday.Printing;
 using Payday.Reports;
@@ -49,20 +50,22 @@ internal static class SlipCommand
                 : call.OnLook(book =>
                 {
                     Result<PaydayOnPaper> found = PaydayOnPaper.Find(book, parsed.GetValue(on));
-                    return found.Ok ? Make(call.Folder, book.Household, found.Value, wish) : Answer.Because(FaultTexts.Of(found.Fault, book.Household.Settings.Numbers));
+                    return found.Ok ? Make(call.Folder, book, found.Value, wish) : Answer.Because(FaultTexts.Of(found.Fault, book.Household.Settings.Numbers));
                 });
         });
     }
 
-    private static Answer Make(StoreFolder own, Household household, PaydayOnPaper found, SlipWish wish)
+    private static Answer Make(StoreFolder own, Book book, PaydayOnPaper found, SlipWish wish)
     {
+        Household household = book.Household;
+        ReceivedNotes received = ReceivedNotes.Of(book, found.Payday);
         Paper laid = wish.Filling
-            ? FillingSheetLayout.Lay(BankPapers.Filling(household, found.Payday), wish.PaperColumns(household.Currency))
+            ? FillingSheetLayout.Lay(BankPapers.Filling(household, received), wish.PaperColumns(household.Currency))
             : SlipLayout.Lay(BankPapers.Slip(household, found.Payday), wish.PaperColumns(household.Currency));
         string[] still = found.Closed ? [] : ["", "This payday is not closed yet: the figures may still change."];
         return wish.File is { } file ? Written(own, laid, file, wish, wish.PaperSize(household.Currency), still)
             : wish.Prints ? Printed(laid, wish.Printer, still)
-            : new Answer.Done([.. laid.Lines, .. still], Json(household, found));
+            : new Answer.Done([.. laid.Lines, .. still], Json(household, found, received));
     }
 
     private static Answer Written(StoreFolder own, Paper paper, string path, SlipWish wish, PaperSize size, string[] still)
@@ -84,7 +87,7 @@ internal static class SlipCommand
     private static Answer.Done Done(string what, string[] still) => new(
         [what, .. still], JsonSerializer.Serialize(new DoneResult(what), ResultJson.Readable.DoneResult)) { HasChanged = true };
 
-    private static string Json(Household household, PaydayOnPaper paper)
+    private static string Json(Household household, PaydayOnPaper paper, ReceivedNotes received)
     {
         ClosedPayday payday = paper.Payday;
         Dictionary<PotId, string> names = household.Pots.ToDictionary(pot => pot.Id, pot => pot.Name);
@@ -96,11 +99,13 @@ internal static class SlipCommand
                 paper.Closed,
                 NoteText.Counts(payday.Withdraw, household.Currency),
                 total.ToPlain(),
-                [.. payday.Parts.Select(part => new FillingResult(
+                [.. received.Payday.Parts.Select(part => new FillingResult(
                     names.GetValueOrDefault(part.PotId, part.PotId.Text),
                     part.Week is { } week ? LocalDatePattern.Iso.Format(week) : null,
                     NoteText.Counts(part.Notes, household.Currency)))],
-                payday.KeptBack.ToDictionary(kept => names.GetValueOrDefault(kept.Key, kept.Key.Text), kept => kept.Value.ToPlain())),
+                received.Payday.KeptBack.ToDictionary(kept => names.GetValueOrDefault(kept.Key, kept.Key.Text), kept => kept.Value.ToPlain()),
+                received.Differ ? NoteText.Counts(received.Payday.Withdraw, household.Currency) : null,
+                NoteText.Counts(received.Loose, household.Currency)),
             ResultJson.Readable.SlipResult);
     }
 }

@@ -22,6 +22,7 @@ namespace Payday.Json;
 [JsonSerializable(typeof(AheadResult))]
 [JsonSerializable(typeof(DoneResult))]
 [JsonSerializable(typeof(FillsResult))]
+[JsonSerializable(typeof(ReceivedResult))]
 [JsonSerializable(typeof(CountResult))]
 [JsonSerializable(typeof(SpendResult))]
 [JsonSerializable(typeof(ReturnResult))]

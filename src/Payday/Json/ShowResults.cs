@@ -7,7 +7,9 @@ internal sealed record SlipResult(
     IReadOnlyDictionary<string, int> Withdraw,
     string WithdrawTotal,
     IReadOnlyList<FillingResult> Filling,
-    IReadOnlyDictionary<string, string> KeptBack);
+    IReadOnlyDictionary<string, string> KeptBack,
+    IReadOnlyDictionary<string, int>? Given,
+    IReadOnlyDictionary<string, int> Loose);
 
 /// <summary>The notes of one pot for one week.</summary>
 internal sealed record FillingResult(string Pot, string? Week, IReadOnlyDictionary<string, int> Notes);

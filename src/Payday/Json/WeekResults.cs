@@ -6,6 +6,19 @@ internal sealed record FillsResult(IReadOnlyList<FillResult> Fills);
 /// <summary>A fill of the wallet.</summary>
 internal sealed record FillResult(string Pot, string Day, string Amount, IReadOnlyDictionary<string, int> Notes, string State);
 
+/// <summary>The answer of <c>fill --got</c>: what was asked for and given, and where it goes.</summary>
+internal sealed record ReceivedResult(
+    string Payday,
+    IReadOnlyDictionary<string, int> Asked,
+    IReadOnlyDictionary<string, int> Given,
+    string More,
+    IReadOnlyList<FillingResult> Filling,
+    IReadOnlyDictionary<string, int> Loose,
+    IReadOnlyDictionary<string, string> LooseOf,
+    IReadOnlyDictionary<string, string> BackInAccount,
+    string FromBuffer,
+    IReadOnlyList<string> Says);
+
 /// <summary>The answer of <c>count</c>.</summary>
 internal sealed record CountResult(string Date, string Week, IReadOnlyList<CountedResult> Pots);
 

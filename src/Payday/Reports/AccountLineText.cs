@@ -9,14 +9,14 @@ namespace Payday.Reports;
 /// <summary>Account lines in the person's words.</summary>
 internal static class AccountLineText
 {
-    /// <summary>E.g. <c>Rent, due 3 Mar</c>, <c>cash fetched</c>, <c>Food, shop</c>.</summary>
+    /// <summary>E.g. <c>Rent, due 3 Mar</c>, <c>Cash fetched</c>, <c>Food, shop</c>.</summary>
     public static string Of(Household household, AccountLine line)
     {
         string what = Words(line);
         string name = line.Kind switch
         {
-            AccountLineKind.Withdrawal => "cash fetched",
-            AccountLineKind.Deposit => "cash brought",
+            AccountLineKind.Withdrawal => "Cash fetched",
+            AccountLineKind.Deposit => "Cash brought",
             _ => line.Other switch
             {
                 LedgerEnd.Outside { SourceId: { } source } => EndText.Source(household, source),

@@ -3,6 +3,7 @@ using System.Globalization;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Histories;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Text;
@@ -13,6 +14,33 @@ namespace Payday.Reports;
 internal static class LedgerReport
 {
     private const int Gap = 2;
+
+    /// <summary>What was done, a line each under its date, without the single movements.</summary>
+    public static IEnumerable<string> Groups(Book book)
+    {
+        NumberStyle style = book.Household.Settings.Numbers;
+        LocalDate? day = null;
+        foreach (LedgerGroup group in LedgerGroups.Of(book))
+        {
+            if (group.Date != day)
+            {
+                if (day is not null)
+                {
+                    yield return "";
+                }
+
+                day = group.Date;
+                yield return DateText.Long(group.Date);
+            }
+
+            string amount = LedgerGroupText.Amount(book, group)?.ToString(style) ?? "";
+            string[] lines = [.. TextWrap.Lines(LedgerGroupText.Of(book, group), Report.Width - Gap - (amount.Length == 0 ? 0 : TextColumns.Width(amount) + Gap))];
+            for (int i = 0; i < lines.Length; i++)
+            {
+                yield return (i == 0 ? TextColumns.Ends(new string(' ', Gap) + lines[i], amount, Report.Width) : new string(' ', 2 * Gap) + lines[i]).TrimEnd();
+            }
+        }
+    }
 
     /// <summary>All movements in the order of their numbers, under their dates.</summary>
     public static IEnumerable<string> Lines(Book book)

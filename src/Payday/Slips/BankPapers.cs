@@ -5,6 +5,8 @@ using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Households;
 using Payday.Core.Ids;
+using Payday.Core.Receiving;
+using Payday.Texts;
 
 namespace Payday.Slips;
 
@@ -42,6 +44,14 @@ internal static class BankPapers
             [],
             [.. payday.KeptBack.Select(kept => new KeptBackLine(names.GetValueOrDefault(kept.Key, kept.Key.Text), kept.Value))]);
     }
+
+    /// <summary>The filling sheet of a closed payday: anew where the bank gave other notes than its slip asked for.</summary>
+    public static FillingSheetData Filling(Household household, ReceivedNotes received) => Filling(household, received.Payday) with
+    {
+        Loose = Lines(received.Loose, household.Currency),
+        LooseOf = received.Loose.IsEmpty ? "" : ReceivingTexts.Loose(household, received.Loose, received.LooseOf),
+        AsReceived = received.Differ,
+    };
 
     private static ImmutableArray<NoteLine> Lines(Notes notes, Currency currency) =>
         [.. notes.Reverse().Select(note => new NoteLine(Money.FromMinorUnits(note.Key, currency), note.Value))];

@@ -3,7 +3,7 @@ using Payday.Core.Amounts;
 
 namespace Payday.Slips;
 
-/// <summary>The rule every filling sheet keeps: notes in the pots = withdrawn + from home - back to the bank, value by value.</summary>
+/// <summary>The rule every filling sheet keeps: notes in the pots = withdrawn + from home - back to the bank - left loose, value by value.</summary>
 internal static class FillingSheetCheck
 {
     /// <summary>The note values that don't tally, largest first; none for a sheet that is right.</summary>
@@ -13,12 +13,12 @@ internal static class FillingSheetCheck
         NoteLine[] inPots = [.. data.Rows.SelectMany(row => row.Notes)];
         return
         [
-            .. NoteCounts.ByValue([.. inPots, .. data.Withdrawn, .. data.FromHome, .. data.ToBank])
+            .. NoteCounts.ByValue([.. inPots, .. data.Withdrawn, .. data.FromHome, .. data.ToBank, .. data.Loose])
                 .Select(line => new NoteDifference(
                     line.Value,
                     NoteCounts.Of(line.Value, inPots),
                     NoteCounts.Of(line.Value, data.Withdrawn) + NoteCounts.Of(line.Value, data.FromHome)
-                        - NoteCounts.Of(line.Value, data.ToBank)))
+                        - NoteCounts.Of(line.Value, data.ToBank) - NoteCounts.Of(line.Value, data.Loose)))
                 .Where(difference => difference.InPots != difference.AtHand),
         ];
     }

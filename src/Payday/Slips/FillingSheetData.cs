@@ -23,7 +23,17 @@ internal sealed record FillingSheetData(
     ImmutableArray<NoteLine> Withdrawn,
     ImmutableArray<NoteLine> FromHome,
     ImmutableArray<NoteLine> ToBank,
-    ImmutableArray<KeptBackLine> KeptBack);
+    ImmutableArray<KeptBackLine> KeptBack)
+{
+    /// <summary>Notes of the bank that no pot takes: they stay at home, loose.</summary>
+    public ImmutableArray<NoteLine> Loose { get; init; } = [];
+
+    /// <summary>Whose the loose notes are, in a sentence; empty where there are none.</summary>
+    public string LooseOf { get; init; } = "";
+
+    /// <summary>Whether these are the notes that the bank gave, and not those the slip asked for.</summary>
+    public bool AsReceived { get; init; }
+}
 
 /// <summary>The notes that go into one pot for one week.</summary>
 /// <param name="Pot">The pot's name.</param>

@@ -26,24 +26,27 @@ internal static class FillingSheetLayout
             throw new ArgumentException("The notes in the pots are not the notes that are there.", nameof(data));
         }
 
-        ImmutableArray<string> head = PaperParts.Head("Filling sheet", data.Date, data.HeadLines, width);
+        ImmutableArray<string> head = PaperParts.Head(data.AsReceived ? "Filling sheet, notes as given" : "Filling sheet", data.Date, data.HeadLines, width);
         ImmutableArray<FillingTotal> totals = FillingTotal.Of(data);
         if (totals.All(total => total.Notes.IsEmpty))
         {
-            return new Paper(head, [["No notes to fill in."], .. KeptBack(data, width)]);
+            return new Paper(head, [["No notes to fill in."], .. Loose(data, width), .. KeptBack(data, width)]);
         }
 
         TextTable grid = FillingGrid.Table(data, totals);
         if (width < NarrowestGrid || grid.NarrowestWidth > width)
         {
-            return new Paper(head, [.. FillingBlocks.Lay(data, totals, width), .. KeptBack(data, width), PaperParts.AtHome(width)]);
+            return new Paper(head, [.. FillingBlocks.Lay(data, totals, width), .. Loose(data, width), .. KeptBack(data, width), PaperParts.AtHome(width)]);
         }
 
         TextTableLines lines = grid.Lay(width);
         return new Paper(
             [.. head, .. lines.Header],
-            [.. lines.Rows.Select(row => ImmutableArray.Create(row)), lines.Totals, .. KeptBack(data, width), PaperParts.AtHome(width)]);
+            [.. lines.Rows.Select(row => ImmutableArray.Create(row)), lines.Totals, .. Loose(data, width), .. KeptBack(data, width), PaperParts.AtHome(width)]);
     }
+
+    private static ImmutableArray<ImmutableArray<string>> Loose(FillingSheetData data, int width) =>
+        data.LooseOf.Length == 0 ? [] : [["", .. TextWrap.Lines(CleanText.OneLine(data.LooseOf), width)]];
 
     private static ImmutableArray<ImmutableArray<string>> KeptBack(FillingSheetData data, int width)
     {

@@ -19,9 +19,10 @@ internal sealed record FillingTotal(string Label, ImmutableArray<NoteLine> Notes
         }
 
         FillingTotal inPots = Total("In the pots", data.Rows.SelectMany(row => row.Notes));
-        FillingTotal withdrawn = Total("Withdrawn", data.Withdrawn);
+        FillingTotal withdrawn = Total(data.AsReceived ? "From the bank" : "Withdrawn", data.Withdrawn);
         FillingTotal fromHome = Total("+ from home", data.FromHome);
         FillingTotal toBank = Total("- back to bank", data.ToBank);
-        return [inPots, withdrawn, .. new[] { fromHome, toBank }.Where(total => !total.Notes.IsEmpty)];
+        FillingTotal loose = Total("- left loose", data.Loose);
+        return [inPots, withdrawn, .. new[] { fromHome, toBank, loose }.Where(total => !total.Notes.IsEmpty)];
     }
 }

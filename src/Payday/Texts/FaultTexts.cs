@@ -13,6 +13,7 @@ using Payday.Core.ItemLines;
 using Payday.Core.Ledgers;
 using Payday.Core.Moves;
 using Payday.Core.Outlooks;
+using Payday.Core.Receiving;
 using Payday.Core.Reconciling;
 using Payday.Core.Routines;
 using Payday.Core.Undo;
@@ -35,6 +36,7 @@ internal static class FaultTexts
         LedgerFault ledger => LedgerTexts.Of(ledger, style),
         Obstacle obstacle => UndoTexts.Of(obstacle, style),
         FillFault fill => FillTexts.Of(fill, style),
+        ReceivingFault receiving => ReceivingTexts.Of(receiving, style),
         CountFault count => CountTexts.Of(count, style),
         ReturnFault cash => ReturnTexts.Of(cash, style),
         ReconcileFault reconcile => ReconcileTexts.Of(reconcile),

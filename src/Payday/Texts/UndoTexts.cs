@@ -25,24 +25,35 @@ internal static class UndoTexts
         Obstacle.LaterRefund later => $"Refund {later.Later.Number} of the same pot came after it; undo that first.",
         Obstacle.Refunded refunded => $"A refund lowered what {Name(refunded.Purchase)} owes back; undo the refund first.",
         Obstacle.RefundReturned returned =>
-            $"What was left of it was returned on {DateText.Day(returned.Return.Date)}, so refund {returned.Refund.Number} can't be undone.",
+            returned.Return is BookEntry.Payday
+                ? $"What was left of refund {returned.Refund.Number}'s purchase went into pots on {Name(returned.Return)}; reopen that payday first."
+                : $"What was left of refund {returned.Refund.Number}'s purchase was taken to the bank by {Name(returned.Return)}; take that back first.",
         Obstacle.RefundSpent spent => $"{spent.Pot} has less by now than the {spent.Needed.ToString(style)} that the refund gave back to it, so it can't be undone.",
         Obstacle.AtBank seen => $"{Upper(Name(seen.What))} is at the bank by the reconciliation of {DateText.Day(seen.Reconciliation.Date)}; take that back first.",
         Obstacle.ReconciledSince since => $"The account was held against the bank again on {DateText.Day(since.Later.Date)}; take that back first.",
         Obstacle.DifferenceCleared cleared => $"The difference of {Name(cleared.Difference.Counted)} was cleared up since; take that back first.",
         Obstacle.PartOf part => $"Movement {part.Number} belongs to {Owner(part.Whole)}, so it isn't undone alone; take that back as a whole.",
-        Obstacle.WrittenSince since => $"The payday of {DateText.Day(since.Payday)} can't be reopened: {Owner(since.Later)} was written since and may depend on it; "
+        Obstacle.NotesGoneOn gone =>
+            $"The notes of the payday of {DateText.Day(gone.Payday)} have gone on: {Owner(gone.Later)} was entered since; take that back first.",
+        Obstacle.WrittenSince since => $"The payday of {DateText.Day(since.Payday)} can't be reopened: {Owner(since.Later)} {(since.Later is BookEntry.Received ? "were" : "was")} written since and may depend on it; "
             + (since.Later is BookEntry.Movement ? "undo that first." : "take that back first."),
         _ => throw new ArgumentOutOfRangeException(nameof(obstacle), obstacle, "There is no text for it."),
     };
 
     /// <summary>The sentence with the keys that lead to what is in the way.</summary>
-    public static string WithKeys(Obstacle obstacle, NumberStyle style) => Together(Of(obstacle, style), obstacle.First switch
+    public static string WithKeys(Obstacle obstacle, NumberStyle style) => Together(Of(obstacle, style), obstacle.First is { } first ? Keys(first) : "");
+
+    /// <summary>The sentence with the command that leads to what is in the way.</summary>
+    public static string WithCommands(Obstacle obstacle, NumberStyle style) => Together(Of(obstacle, style), obstacle.First is { } first ? Command(first) : "");
+
+    /// <summary>The keys by which an entry is taken back.</summary>
+    public static string Keys(BookEntry entry) => entry switch
     {
         BookEntry.Count => "On home: w, then u.",
         BookEntry.Fill => "On home: f, then u on that fill.",
         BookEntry.Purchase => "On home: b, then u on it.",
         BookEntry.Return => "On home: r, then u.",
+        BookEntry.Received => "On home: f, then g, then u.",
         BookEntry.Difference => "On home: w, then g, then u.",
         BookEntry.Moved => "On home: t, then u on it.",
         BookEntry.Entered => "On home: j, then u on it.",
@@ -50,23 +61,24 @@ internal static class UndoTexts
         BookEntry.Reconciliation => "On home: @, then u.",
         BookEntry.Movement => "On home: l, then u on it.",
         _ => "",
-    });
+    };
 
-    /// <summary>The sentence with the command that leads to what is in the way, or the keys where there is none.</summary>
-    public static string WithCommands(Obstacle obstacle, NumberStyle style) => Together(Of(obstacle, style), obstacle.First switch
+    /// <summary>The command by which an entry is taken back.</summary>
+    public static string Command(BookEntry entry) => entry switch
     {
         BookEntry.Count count => $"payday count --undo \"{count.Pot}\"",
         BookEntry.Fill fill => $"payday fill --undo \"{fill.Pot}\"",
-        BookEntry.Purchase => "payday spend --undo NUMBER",
+        BookEntry.Purchase purchase => $"payday spend --undo {purchase.Number}",
         BookEntry.Return => "payday return --undo",
-        BookEntry.Difference => "On the screen: w, then g, then u.",
         BookEntry.Moved move => $"payday move --undo {move.Number}",
-        BookEntry.Entered entry => $"payday entry --undo {entry.Number}",
-        BookEntry.Payday => "On the screen: l, then z.",
+        BookEntry.Entered entered => $"payday entry --undo {entered.Number}",
+        BookEntry.Received => "payday fill --got slip",
+        BookEntry.Difference => "payday undo --difference",
+        BookEntry.Payday => "payday undo --payday",
         BookEntry.Reconciliation => "payday reconcile --undo",
-        BookEntry.Movement => "On the screen: l, then u on it.",
+        BookEntry.Movement movement => $"payday undo --movement {movement.Number} --why TEXT",
         _ => "",
-    });
+    };
 
     private static string Together(string sentence, string way) => way.Length == 0 ? sentence : $"{sentence} {way}";
 
@@ -84,6 +96,7 @@ internal static class UndoTexts
         BookEntry.Fill fill => $"the fill of {fill.Pot} for {DateText.Day(fill.Day)}",
         BookEntry.Purchase purchase => $"card purchase {purchase.Number}",
         BookEntry.Return back => $"the cash return of {DateText.Day(back.Date)}",
+        BookEntry.Received received => $"the notes received for the payday of {DateText.Day(received.Date)}",
         BookEntry.Difference difference => $"the difference of {Name(difference.Counted)}",
         BookEntry.Payday payday => $"the payday of {DateText.Day(payday.Date)}",
         BookEntry.Moved move => $"move {move.Number}",

@@ -12,6 +12,7 @@ using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Moves;
 using Payday.Core.Pots;
+using Payday.Core.Receiving;
 using Payday.Core.Reconciling;
 using Payday.Core.Routines;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -63,6 +64,9 @@ internal static class Doings
         new("payday", (book, _, _) => Close(book, draft => draft)),
         new("payday with owed-back notes", (book, _, _) => Close(book, draft => draft with { UsesOwedBack = true })),
         .. Between,
+        new("other notes", (book, chance, _) => OtherNotes.Of(book, chance) is { } got
+            ? Made(book, to => ReceivingPlan.Of(to, got).Then(plan => plan.Confirm(to.LastClosed!.Payday)), ReceivingUndo.Of)
+            : null),
         new("reconciliation", Reconcile),
         new("one-off income", (book, _, _) => Close(book, draft => draft with { OneOffs = draft.OneOffs.Add("Jumble sale", Usd(35)) })),
     ];

@@ -13,6 +13,7 @@ using Payday.Core.Fills;
 using Payday.Core.Ids;
 using Payday.Core.Moves;
 using Payday.Core.Pots;
+using Payday.Core.Receiving;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Faults;
 using static Payday.Core.Tests.Amounts.Amount;
@@ -40,6 +41,15 @@ internal sealed class FiveYears(Book book, int seed)
         if (Routine.Next(Book).Value is var payday && payday <= today && Chance(80))
         {
             Try("payday", Close(payday), check);
+            if (Chance(30) && OtherNotes.Of(Book, random) is { } got)
+            {
+                Try("other notes", ReceivingPlan.Of(Book, got).Then(plan => plan.Confirm(payday)), check);
+            }
+
+            if (Chance(10) && ReceivingUndo.Last(Book) is not null)
+            {
+                Try("other notes taken back", ReceivingUndo.Of(Book, today), check);
+            }
         }
 
         // Some late, when their week is over and they wait no more.

@@ -102,7 +102,7 @@ internal sealed class DemoTerminal : IDisposable
         "outlook" => [new Key('j')],
         "ledger" => [new Key('l')],
         "ledger-filter" => [new Key('l'), new Key('o')],
-        "undo" => [.. Closed, new Key('l'), .. Enumerable.Repeat(Key.CursorDown, 35), new Key('u')],
+        "undo" => [.. Closed, new Key('l'), Key.Enter, .. Enumerable.Repeat(Key.CursorDown, 6), new Key('u')],
         "reopen" => [.. Closed, new Key('l'), new Key('z')],
         "leave" => [Key.Esc],
         _ => throw new ArgumentOutOfRangeException(nameof(name), name, "no such screen"),

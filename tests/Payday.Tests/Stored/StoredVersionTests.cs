@@ -10,7 +10,7 @@ public sealed class StoredVersionTests
     // The first of them opens the store, and says what became of it.
     private static readonly string[] Commands =
     [
-        "status", "show", "show pots", "show bills", "show debts", "show calendar", "show year", "show ledger",
+        "status", "show", "show pots", "show bills", "show debts", "show calendar", "show year", "show ledger --whole",
         "run", "fill", "fill --on 2026-03-27", "count", "return", "slip", "slip --filling", "check",
     ];
 

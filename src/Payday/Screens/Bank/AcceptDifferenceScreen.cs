@@ -1,9 +1,9 @@
 using Payday.Core.Reconciling;
+using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
-using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Bank;
@@ -30,7 +30,7 @@ internal sealed class AcceptDifferenceScreen(BookSession session, Reconciliation
         yield return $"! The bank has {plan.Draft.Balance!.Value.ToString(session.Style)} and should have {plan.Expected.ToString(session.Style)}: a difference of {plan.Difference!.Value.ToString(session.Style)}.";
         foreach (Culprit culprit in plan.Culprits)
         {
-            yield return ReconcileTexts.Of(culprit, session.Book.Household);
+            yield return CulpritText.Of(culprit, session.Book.Household);
         }
 
         yield return "What is ticked is at the bank from then on. The difference stays in view on home until it is explained: enter what is missing, or undo what is wrong, and hold the account against the bank again.";

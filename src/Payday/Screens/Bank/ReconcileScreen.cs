@@ -64,7 +64,7 @@ internal sealed class ReconcileScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override string Detail => Plan.Difference is null
         ? "Tick with Space what the bank shows, and type its balance with Enter."
-        : string.Join(' ', Plan.Culprits.Take(2).Select(culprit => ReconcileTexts.Of(culprit, session.Book.Household)));
+        : string.Join(' ', Plan.Culprits.Take(2).Select(culprit => CulpritText.Of(culprit, session.Book.Household)));
 
     /// <inheritdoc/>
     protected override string Status => Plan.Difference is { IsZero: true } ? "It agrees; c writes it down."

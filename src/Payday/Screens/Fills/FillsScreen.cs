@@ -52,13 +52,14 @@ internal sealed class FillsScreen : CursorScreen
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => Here is null
-        ? []
+        ? Received
         :
         [
             new(Key.Enter, "Enter", "done", "This pot is filled for this week.", () => Mark(FillState.Done)),
             Letters.KeepAtHome.Does("skip", "Not this time: the cash stays at home.", () => Mark(FillState.Skipped)),
             new(Key.A.WithCtrl, "Ctrl+A", "all done", "All pots to fill this week by today are filled.", All),
             Letters.Undo.Does(Here!.Marked is null ? "" : "undo", "Take back the mark of this fill: it is as it was before it.", Unmark),
+            .. Received,
         ];
 
     /// <inheritdoc/>
@@ -87,6 +88,10 @@ internal sealed class FillsScreen : CursorScreen
                 part.Marked is null || part.Key.Payday == last?.Payday || part.Marked.Movement > last?.LastMovement)];
         }
     }
+
+    private Binding[] Received => session.Book.LastClosed is null
+        ? []
+        : [Letters.Gaps.Does("other notes", "Enter what the bank really gave, where it isn't what the slip asked for.", () => new Way.To(new ReceivedScreen(session)))];
 
     private FillPart? Here => Parts is { IsEmpty: false } parts ? parts[Math.Clamp(Cursor, 0, parts.Length - 1)] : null;
 

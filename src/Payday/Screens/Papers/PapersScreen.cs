@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Faults;
+using Payday.Core.Receiving;
 using Payday.Printing;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -43,7 +44,7 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
         .. Sheet(Math.Clamp(width - 2, 32, SheetWidth)).Lines.Select(line => FrameLine.Of(" " + line)),
     ];
 
-    private Paper Sheet(int width) => FillingSheetLayout.Lay(BankPapers.Filling(session.Book.Household, payday), width);
+    private Paper Sheet(int width) => FillingSheetLayout.Lay(BankPapers.Filling(session.Book.Household, ReceivedNotes.Of(session.Book, payday)), width);
 
     private Way Print()
     {

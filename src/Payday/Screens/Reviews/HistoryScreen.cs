@@ -91,7 +91,7 @@ internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
         PotEvent.OwedBack => "owed back",
         PotEvent.Returned => "brought back",
         PotEvent.Move => "moved",
-        PotEvent.Entry => "entry",
+        PotEvent.Entry => "entered",
         _ => "difference",
     };
 }

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using Humanizer;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using Payday.Core.Faults;
+using Payday.Core.Histories;
 using Payday.Core.Ledgers;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -13,11 +15,12 @@ using Terminal.Gui.Input;
 
 namespace Payday.Screens.Reviews;
 
-/// <summary>Every movement of money, the newest first: all, or those about one thing or of some days.</summary>
+/// <summary>What was done with money, the newest first, each with its movements where it is unfolded; or the movements about one thing, or of some days.</summary>
 internal sealed class LedgerScreen(BookSession session) : CursorScreen
 {
     private MovementFilter filter = new();
     private ShownMovements? shown;
+    private LedgerRows? rows;
 
     /// <inheritdoc/>
     public override string Title => filter.Subject is { } subject ? "Ledger: " + SubjectText.Of(session.Book.Household, subject) : "Ledger";
@@ -26,6 +29,7 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
         ("Movement", "an amount that goes from one place and purpose to another. It is never changed; a mistake is undone by its reverse."),
+        ("Undone", "what was done and what undid it; neither is in any figure."),
         ("Left to place", "money that waits for a purpose; the next payday carries it over."),
     ];
 
@@ -37,28 +41,44 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
+        .. Row is { } row ? [new(Key.Enter, "Enter", Rows.IsUnfolded(row.Group) ? "fold" : "unfold", "The movements of what was done, or no more.", () => Turn(row))] : Array.Empty<Binding>(),
         Letters.One.Does("only one", "Only movements about one source, bill, debt or pot.", () => new Way.To(Subjects())),
         Letters.Days.Does("dates", "Only movements of a day, a month or some days; empty for all.", () => new Way.Edit(new CellEdit("Day, month, or one to another", "", Between))),
-        .. Here is null ? Array.Empty<Binding>() : [session.Changing(this, Letters.Undo.Does("undo", "Undo this movement by its reverse, with a reason.", Undo))],
+        .. Here is null && Row is null ? Array.Empty<Binding>() : [session.Changing(this, Letters.Undo.Does("undo", "Undo this movement by its reverse, with a reason; of what was entered as a whole it says what leads there.", Undo))],
         session.Reopens(this),
     ];
 
     /// <inheritdoc/>
-    protected override int Count => Shown.Movements.Length;
+    protected override int Count => IsGrouped ? Rows.Count : Shown.Movements.Length;
 
     /// <inheritdoc/>
     protected override string Empty => filter == new MovementFilter() ? "Nothing has moved yet." : "No movement is like that; o and d change what is shown.";
 
     /// <inheritdoc/>
-    protected override string Detail => Here is { } movement ? MovementText.Sentence(session.Book, movement) : "";
+    protected override string Detail => Here is { } movement ? MovementText.Sentence(session.Book, movement)
+        : Row is { } row ? $"{LedgerGroupText.Of(session.Book, row.Group)}: {"movement".ToQuantity(row.Group.Movements.Length)}."
+        : "";
 
     private ShownMovements Shown => shown?.IsOf(session.Book, filter) == true ? shown : shown = new ShownMovements(session.Book, filter);
 
-    private Movement? Here => Shown.Movements is { IsEmpty: false } movements ? movements[Math.Clamp(Cursor, 0, movements.Length - 1)] : null;
+    // What isn't looked for is grouped; what is looked for is a list.
+    private bool IsGrouped => filter == new MovementFilter();
+
+    private LedgerRows Rows => rows?.IsOf(session.Book) == true ? rows : rows = new LedgerRows(session.Book, rows);
+
+    private LedgerRow? Row => IsGrouped && Rows.Count > 0 ? Rows[Math.Clamp(Cursor, 0, Rows.Count - 1)] : null;
+
+    private Movement? Here => IsGrouped ? Row?.Movement
+        : Shown.Movements is { IsEmpty: false } movements ? movements[Math.Clamp(Cursor, 0, movements.Length - 1)] : null;
 
     /// <inheritdoc/>
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
+        if (IsGrouped)
+        {
+            return ([], Rows.Texts(width));
+        }
+
         var table = new LongTable(
             [new("", Align.Right), new("date"), new("from") { Shrinks = true, MinWidth = 12 }, new("to") { Shrinks = true, MinWidth = 12 }, Report.Amounts("amount")],
             Shown.Widest,
@@ -99,5 +119,28 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
         return null;
     }
 
-    private Way Undo() => new Way.To(new UndoScreen(session, Here!));
+    private Way Turn(LedgerRow row)
+    {
+        Cursor = Rows.Turn(row.Group);
+        return Way.Stay;
+    }
+
+    private Way Undo()
+    {
+        if (Here is { } movement)
+        {
+            return new Way.To(new UndoScreen(session, movement));
+        }
+
+        LedgerGroup group = Row!.Group;
+        if (group.Kind is LedgerGroupKind.Entry or LedgerGroupKind.Alone)
+        {
+            return new Way.To(new UndoScreen(session, group.Movements[0]));
+        }
+
+        Message = group.Kind == LedgerGroupKind.Payday
+            ? "Enter unfolds it; u undoes one of its movements, z takes the last payday up again."
+            : "Enter unfolds it.";
+        return Way.Stay;
+    }
 }

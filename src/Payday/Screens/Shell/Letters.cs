@@ -11,7 +11,7 @@ internal static class Letters
     public static readonly Letter Days = new('d', "Days: those to come, those that are shown, the one that is counted for, the last one, the one that something is needed by.");
     public static readonly Letter Explain = new('e', "Explain a difference of a count.");
     public static readonly Letter Fill = new('f', "Fill the wallet.");
-    public static readonly Letter Gaps = new('g', "Differences of counts that are still open.");
+    public static readonly Letter Gaps = new('g', "What is not as it should be: open differences of counts, other notes than the slip asked for.");
     public static readonly Letter Household = new('h', "The household's settings and lists.");
     public static readonly Letter List = new('i', "Take many in at once, from a list.");
     public static readonly Letter Outlook = new('j', "The outlook: the paydays to come.");

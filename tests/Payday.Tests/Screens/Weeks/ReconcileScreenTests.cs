@@ -2,9 +2,10 @@ using System.Drawing;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.CardPurchases;
+using Payday.Core.Ids;
 using Payday.Core.Reconciling;
 using Payday.Screens.Bank;
-using Payday.Screens.Cards;
 using Payday.Screens.Home;
 using Payday.Screens.Shell;
 using Payday.Tests.Screens.Setup;
@@ -20,7 +21,8 @@ public sealed class ReconcileScreenTests : IDisposable
     public ReconcileScreenTests()
     {
         demo.CloseOne();
-        new Hand(new PurchasesScreen(demo.Session)).Press("a").Type("Corner shop", "12.40").Pick("f").Press("Enter");
+        var entry = new PurchaseEntry(demo.Session.Today, new PotId("food"), Money.FromMinorUnits(1240, demo.Household.Currency), "Corner shop");
+        demo.Session.Take(Purchasing.Enter(demo.Session.Book, entry).Value!);
     }
 
     public void Dispose() => demo.Dispose();
@@ -48,7 +50,7 @@ public sealed class ReconcileScreenTests : IDisposable
     public void Accept_ThatAgrees_IsSaidOnHome()
     {
         var hand = new Hand(new HomeScreen(demo.Session));
-        hand.Press("@", "Space", "Space", "Enter").Type(Expected(2)).Press("c");
+        hand.Press("@", "Space", "Space", "Enter").Type(Plan.Expected.ToString(demo.Session.Style)).Press("c");
         Assert.Equal("Agreed with the bank on Fri 13 Mar.", hand.Message);
         hand.Press("Down");
         Assert.Contains(hand.Shown(new Size(80, 60)), line => line == " Agreed with the bank on Fri 13 Mar.");
@@ -97,8 +99,4 @@ public sealed class ReconcileScreenTests : IDisposable
     private ReconciliationPlan Plan => ReconciliationPlan.Of(demo.Session.Book, demo.Session.Today);
 
     private Hand Begun() => new Hand(new ReconcileScreen(demo.Session)).Press("Space", "Space");
-
-    // What the bank has when it shows the first lines.
-    private string Expected(int lines) =>
-        (Plan.Expected + Money.Sum(Plan.Lines.Take(lines).Select(line => line.Amount), Plan.Expected.Currency)).ToString(demo.Session.Style);
 }

@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using Humanizer;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Histories;
+using Payday.Core.Ledgers;
+using Payday.Core.Undo;
+using Payday.Text;
+using Payday.Texts;
+
+namespace Payday.Reports;
+
+/// <summary>What was done, in a line of the ledger.</summary>
+internal static class LedgerGroupText
+{
+    /// <summary>E.g. <c>Payday of 6 Mar: 2,287.64 in, 750.00 withdrawn</c>.</summary>
+    public static string Of(Book book, LedgerGroup group) => CleanText.OneLine(group switch
+    {
+        { Kind: LedgerGroupKind.Opening } => "Opening balances",
+        { Kind: LedgerGroupKind.Undone } => "Undone: " + Reason(group),
+        { Kind: LedgerGroupKind.Alone } => $"{EndText.Of(book.Household, group.Movements[0].From)} to {EndText.Of(book.Household, group.Movements[0].To)}",
+        { Entry: BookEntry.Payday } => Payday(book, group),
+        { Entry: BookEntry.Purchase purchase } => Purchase(book, book.Weeks.Purchases[(int)purchase.Number - 1]),
+        { Entry: BookEntry.Fill } => $"Wallet filled: {Pots(book, group)}",
+        { Entry: BookEntry.Count } => $"Counted: {Pots(book, group)}",
+        { Entry: BookEntry.Return } => "Cash brought to the bank",
+        { Entry: { } entry } => Upper(UndoTexts.Name(entry)),
+        _ => "",
+    });
+
+    /// <summary>The amount that says most of it: of a count what was spent, of the rest what moved; null where its text has the amounts, or there is none.</summary>
+    public static Money? Amount(Book book, LedgerGroup group)
+    {
+        Currency currency = book.Household.Currency;
+        return group switch
+        {
+            { Kind: LedgerGroupKind.Opening or LedgerGroupKind.Undone or LedgerGroupKind.Payday } => null,
+            { Kind: LedgerGroupKind.Alone } => group.Movements[0].Amount,
+            { Entry: BookEntry.Purchase purchase } => book.Weeks.Purchases[(int)purchase.Number - 1].Amount,
+            { Entry: BookEntry.Count } => Money.Sum(group.Movements.Where(movement => movement.To is LedgerEnd.Outside { Kind: OutsideKind.Spending }).Select(movement => movement.Amount), currency),
+            { Entry: BookEntry.Return } => Money.Sum(group.Movements.Where(movement => IsIn(movement.From, Place.Cash) && IsIn(movement.To, Place.Account)).Select(movement => movement.Amount), currency),
+            { Entry: BookEntry.Fill } => Money.Sum(group.Movements.Select(movement => movement.Amount), currency),
+            _ => Largest(group),
+        };
+    }
+
+    private static string Payday(Book book, LedgerGroup group)
+    {
+        NumberStyle style = book.Household.Settings.Numbers;
+        Money Sum(Func<Movement, bool> which) => Money.Sum(group.Movements.Where(which).Select(movement => movement.Amount), book.Household.Currency);
+        Money came = Sum(movement => movement.From is LedgerEnd.Outside { Kind: OutsideKind.Source });
+        Money fetched = Sum(movement => IsIn(movement.From, Place.Account) && IsIn(movement.To, Place.Cash));
+        string[] parts = [$"{came.ToString(style)} in", .. fetched.IsZero ? Array.Empty<string>() : [$"{fetched.ToString(style)} withdrawn"]];
+        return $"Payday of {DateText.Short(group.Date)}: {string.Join(", ", parts)}";
+    }
+
+    private static string Purchase(Book book, CardPurchase purchase) =>
+        $"{WeekText.PotName(book, purchase.PotId)}, {(purchase.IsRefund ? "refund" : "by card")}{(purchase.What.Length == 0 ? "" : ": " + purchase.What)}";
+
+    // In the household's order of their first movements.
+    private static string Pots(Book book, LedgerGroup group) => group.Movements
+        .SelectMany(movement => new[] { movement.From, movement.To })
+        .OfType<LedgerEnd.At>()
+        .Where(end => end.Place == Place.Cash && end.Purpose.Kind is PurposeKind.Pot or PurposeKind.Wallet)
+        .Select(end => end.Purpose.PotId)
+        .OfType<Core.Ids.PotId>()
+        .Distinct()
+        .Select(id => EndText.Pot(book.Household, id))
+        .Humanize();
+
+    private static string Reason(LedgerGroup group)
+    {
+        Movement undid = group.Movements.First(movement => movement.Reverses is not null);
+        Movement was = group.Movements[0];
+        return undid.Reason.Length == 0 ? was.Reason : was.Reason.Length == 0 || was.Payday is not null ? undid.Reason : $"{was.Reason} ({undid.Reason})";
+    }
+
+    private static Money Largest(LedgerGroup group) => group.Movements.Max(movement => movement.Amount);
+
+    private static bool IsIn(LedgerEnd end, Place place) => end is LedgerEnd.At held && held.Place == place;
+
+    private static string Upper(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}
