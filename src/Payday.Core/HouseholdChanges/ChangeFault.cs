@@ -88,17 +88,13 @@ public abstract record ChangeFault : Fault
     }
 
     /// <summary>Money is on its way to what is gone.</summary>
-    /// <param name="Target">What is gone, a pot or a debt: the buffer never goes.</param>
+    /// <param name="Gone">What is gone: a bill, a debt or a pot; the buffer never goes.</param>
+    /// <param name="Id">Its id.</param>
     /// <param name="Name">What the person calls it.</param>
     /// <param name="Amount">How much.</param>
-    public sealed record OnItsWay(MoveTarget Target, string Name, Money Amount) : ChangeFault
+    public sealed record OnItsWay(HouseholdPlace Gone, string Id, string Name, Money Amount) : ChangeFault
     {
         /// <inheritdoc/>
-        public override HouseholdPlace Place => Target switch
-        {
-            MoveTarget.ToDebt debt => new HouseholdPlace.Debt(debt.Id),
-            MoveTarget.ToPot pot => new HouseholdPlace.Pot(pot.Id),
-            _ => throw new InvalidOperationException("The buffer never goes."),
-        };
+        public override HouseholdPlace Place => Gone;
     }
 }

@@ -56,7 +56,7 @@ internal static class SpendAnswers
                     line.IsOpen ? "?" : PotName(book, line.Entry.PotId),
                     line.Entry.What))),
             .. list.Lines.Any(line => line.IsRefund)
-                ? Report.Prose("! What is below zero came in: as a refund it lowers what its pot owes back. Leave out what is none.")
+                ? Report.Prose("! What is below zero came in: as a refund it lowers what its pot owes back, and the rest is the pot's again. Leave out what is none.")
                 : [],
             "Name a pot with --pot LINE=POT; leave a line out with --leave LINE.",
             "Nothing is stored. Enter it with --accept.",

@@ -48,6 +48,27 @@ internal abstract record ArgumentFault(string Given) : EdgeFault
     /// <param name="Pots">Those that there are.</param>
     public sealed record NoSuchPot(string Given, ImmutableArray<string> Pots) : ArgumentFault(Given);
 
+    /// <summary>A text has too many characters.</summary>
+    /// <param name="Given">The option.</param>
+    /// <param name="Length">How many it has.</param>
+    /// <param name="Most">How many it may have.</param>
+    public sealed record TooLong(string Given, int Length, int Most) : ArgumentFault(Given);
+
+    /// <summary>A day is still to come.</summary>
+    /// <param name="Given">The option and the day.</param>
+    public sealed record StillToCome(string Given) : ArgumentFault(Given);
+
+    /// <summary>An account entry lacks its way, its amount or what it is for.</summary>
+    public sealed record EntryUnfinished() : ArgumentFault("");
+
+    /// <summary>Loose notes that were counted are told by their notes and nothing else.</summary>
+    public sealed record CountedUnfinished() : ArgumentFault("");
+
+    /// <summary>Nothing that money is for is called so.</summary>
+    /// <param name="Given">What was given.</param>
+    /// <param name="Known">What there is.</param>
+    public sealed record NoSuchPurpose(string Given, ImmutableArray<string> Known) : ArgumentFault(Given);
+
     /// <summary>There is no such bill or debt.</summary>
     /// <param name="Given">What was given.</param>
     /// <param name="Known">Those that there are.</param>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Core.Amounts;
 using Payday.Store.Files;
+using Payday.Store.Texts;
 
 namespace Payday.Texts;
 
@@ -85,6 +86,11 @@ internal static class EdgeTexts
         ArgumentFault.BelowZero below => $"{below.Given}: {below.Amount} is below zero; write zero or more.",
         ArgumentFault.NoWholeNumber no => string.Create(CultureInfo.InvariantCulture, $"write a whole number from {no.Least} to {no.Most}."),
         ArgumentFault.NoSuchPot no => $"There is no pot '{no.Given}'; there {(no.Pots.IsEmpty ? "are none" : $"is {string.Join(", ", no.Pots)}")}.",
+        ArgumentFault.TooLong longer => string.Create(CultureInfo.InvariantCulture, $"{longer.Given} has {longer.Length} characters; shorten it to {longer.Most}."),
+        ArgumentFault.StillToCome coming => $"{coming.Given}: {DateTexts.StillToCome}",
+        ArgumentFault.EntryUnfinished => "Give in or out, an amount and --for NAME; or --undo NUMBER.",
+        ArgumentFault.CountedUnfinished => "Write payday entry counted --notes 20=2,10=1, with all the loose notes.",
+        ArgumentFault.NoSuchPurpose no => $"There is nothing called '{no.Given}' here; there is {string.Join("; ", no.Known)}.",
         ArgumentFault.NoSuchOwner no => $"There is no bill or debt '{no.Given}'; there {(no.Known.IsEmpty ? "are none" : $"is {string.Join(", ", no.Known)}")}.",
         ArgumentFault.TwoOwners two => $"A bill and a debt are called '{two.Given}'; give its id.",
         ArgumentFault.NoTarget => $"--move: '{fault.Given}' is no pot and no debt; name one, or write buffer or stays.",

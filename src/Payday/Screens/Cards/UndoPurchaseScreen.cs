@@ -42,7 +42,8 @@ internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purch
             yield break;
         }
 
-        yield return purchase.IsRefund ? "The pot owes again what it owed before the refund, and gives the cash for it."
+        yield return purchase is { IsRefund: true, OwedBack.IsZero: true } ? "What came back is gone again."
+            : purchase.IsRefund ? "The pot owes again what it owed before the refund, and gives the cash for it."
             : purchase.OwedBack.IsZero
                 ? "The account has the money again, for what it was for before."
                 : $"The pot owes {purchase.OwedBack.ToString(session.Style)} less, and the account is as if the card had not paid.";
