@@ -32,7 +32,7 @@ internal sealed class ModelLedger
     /// <summary>What the account paid in a pot's stead: below zero.</summary>
     public static string OwedBack(string pot) => $"account: owed back by {pot}";
 
-    public static string ForDebt(string debt) => $"account: for {debt}";
+    public static string ForDebt(string debt) => $"account: set aside for {debt}";
 
     public static string Owed(string debt) => $"owed: {debt}";
 
