@@ -38,6 +38,12 @@ internal static class DraftDocument
             item.Date("date", due.Key.Scheduled);
             item.Amount("amount", due.Value);
         });
+        to.OptionalList<KeyValuePair<DueKey, bool>>("paidMinimums", draft.PaidMinimums.IsEmpty ? null : [.. draft.PaidMinimums], static (item, due) =>
+        {
+            item.Text("debt", due.Key.Debt!.Value.Text);
+            item.Date("date", due.Key.Scheduled);
+            item.Flag("paid", due.Value);
+        });
         to.Amounts("fills", draft.Fills, static pot => pot.Text);
         to.List("notes", draft.Notes, static (item, part) =>
         {
@@ -71,6 +77,8 @@ internal static class DraftDocument
         FromBuffer = from.OptionalAmount("fromBuffer"),
         Minimums = (from.OptionalList("minimums", static item => KeyValuePair.Create(
             new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Amount("amount"))) ?? []).ToImmutableSortedDictionary(),
+        PaidMinimums = (from.OptionalList("paidMinimums", static item => KeyValuePair.Create(
+            new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Flag("paid"))) ?? []).ToImmutableSortedDictionary(),
         Fills = from.Amounts("fills", static text => new PotId(text)),
         Notes = (from.OptionalList("notes", static item => KeyValuePair.Create(
             new PartKey(new(item.Text("pot")), item.OptionalDate("week")), item.Notes("notes"))) ?? []).ToImmutableSortedDictionary(),

@@ -75,7 +75,7 @@ internal static class RunCommand
                 return Result.Of(draft with { AsksATeller = settings.Bank is CashSource.Machine, Machine = null });
             default:
                 Result<CashSource.Machine> machine = MachineText.Read(bank, settings.Cash, settings.Numbers);
-                return machine.Ok ? Result.Of(draft with { AsksATeller = false, Machine = machine.Value }) : EdgeFault.Refused<RoutineDraft>($"--bank {bank}: {FaultTexts.Of(machine.Fault, settings.Numbers)}");
+                return machine.Ok ? Result.Of(draft with { AsksATeller = false, Machine = machine.Value }) : Result.Refused<RoutineDraft>(new ArgumentFault.Of($"--bank {bank}", machine.Fault));
         }
     }
 

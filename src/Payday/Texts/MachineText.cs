@@ -23,7 +23,7 @@ internal static class MachineText
         Currency currency = cash.Notes[0].Currency;
         if (sides.Length > 2)
         {
-            return EdgeFault.Refused<CashSource.Machine>("Write the machine's notes, and behind one slash its limit: 20 50 / 500.");
+            return Result.Refused<CashSource.Machine>(new NotesTextFault.TwoLimits());
         }
 
         var notes = ImmutableArray.CreateBuilder<Money>();
@@ -32,7 +32,7 @@ internal static class MachineText
             Result<Money> note = Money.ParseSum(word, currency, style);
             if (!note.Ok || !cash.Notes.Contains(note.Value))
             {
-                return EdgeFault.Refused<CashSource.Machine>($"{word} is no note in use; there are {string.Join(", ", cash.Notes.Select(known => style.Written(known.ToPiece())))}.");
+                return Result.Refused<CashSource.Machine>(new NotesTextFault.NotInUse(word, [.. cash.Notes.Select(known => style.Written(known.ToPiece()))]));
             }
 
             notes.Add(note.Value);
@@ -40,7 +40,7 @@ internal static class MachineText
 
         if (notes.Count == 0)
         {
-            return EdgeFault.Refused<CashSource.Machine>("Write at least one note that the machine gives, such as 20.");
+            return Result.Refused<CashSource.Machine>(new NotesTextFault.NoMachineNotes());
         }
 
         if (sides.Length == 1)
@@ -51,6 +51,6 @@ internal static class MachineText
         Result<Money> limit = Money.ParseSum(sides[1].Trim(), currency, style);
         return limit.Ok && limit.Value >= notes.Min()
             ? Result.Of(new CashSource.Machine([.. notes.Distinct().OrderDescending()], limit.Value))
-            : EdgeFault.Refused<CashSource.Machine>("Its limit must be an amount that at least one of its notes fits in.");
+            : Result.Refused<CashSource.Machine>(new NotesTextFault.NoLimit());
     }
 }

@@ -5,6 +5,7 @@ using Payday.Core.Routines;
 using Payday.Screens.Bank;
 using Payday.Screens.Cards;
 using Payday.Screens.Counts;
+using Payday.Screens.Dues;
 using Payday.Screens.Fills;
 using Payday.Screens.Leading;
 using Payday.Screens.Watching;
@@ -72,7 +73,8 @@ internal static class AllKeys
         (string Name, Screen Screen)[] screens =
         [
             ("count", new Hand(new CountScreen(session)).Type("1").Top), ("by notes", new Hand(new CountScreen(session)).Press("n").Type("1").Top),
-            ("differences", new DifferencesScreen(session)), ("fills", new FillsScreen(session)), ("notes received", received.Top), ("card purchases", purchases.Top),
+            ("differences", new DifferencesScreen(session)), ("dues", new Hand(new DuesScreen(session)).To("Sofa card").Top), ("free a due", new Hand(new DuesScreen(session)).To("Sofa card").Press("x").Top),
+            ("fills", new FillsScreen(session)), ("notes received", received.Top), ("card purchases", purchases.Top),
             ("undo purchase", undo), ("card purchase", new PurchaseForm(session, null)), ("purchase list", list), ("cash return", new ReturnScreen(session)),
             ("deposit slip", new Hand(new ReturnScreen(session)).Press("c").Top), ("history", new HistoryScreen(session, session.Book.Household.Pots[0])),
             ("the bank", reconciling.Top), ("a difference", new Hand(new ReconcileScreen(session)).Press("Space", "c").Top),

@@ -50,7 +50,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
     ];
 
     /// <inheritdoc/>
-    public override string Note
+    public override Said Note
     {
         get
         {
@@ -59,10 +59,11 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
             string ways = offer.Of(Plan) is { } both ? $" {OfferText(both)}" : "";
             // The notes of the slip; where both ways to the bank are shown, those say how many.
             string count = ways.Length > 0 ? "" : $" ({"note".ToQuantity(plan.Withdraw.Pieces)})";
-            string fault = Plan.Withdrawal.Pots.FirstOrDefault(row => row.KeptBack.IsNegative) is { } over
-                ? $"! The notes for {over.Pot.Name} are {Shown(-over.KeptBack)} more than it has; lower one before the payday can be closed."
-                : plan.Faults.IsEmpty ? "" : "! " + NoteTexts.Of(plan.Faults[0], Style) + " ";
-            return fault.Length > 0 ? fault : $"{Shown(plan.WithdrawTotal)} withdrawn{count}{reused}, {Shown(Plan.Withdrawal.KeptBack)} kept back.{ways}";
+            return Plan.Withdrawal.Pots.FirstOrDefault(row => row.KeptBack.IsNegative) is { } over
+                ? Said.Alert($"The notes for {over.Pot.Name} are {Shown(-over.KeptBack)} more than it has; lower one before the payday can be closed.")
+                : plan.Faults.IsEmpty
+                    ? Said.Quiet($"{Shown(plan.WithdrawTotal)} withdrawn{count}{reused}, {Shown(Plan.Withdrawal.KeptBack)} kept back.{ways}")
+                    : Said.Alert(NoteTexts.Of(plan.Faults[0], Style));
         }
     }
 
