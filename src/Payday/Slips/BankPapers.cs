@@ -7,7 +7,7 @@ using Payday.Core.ClosedPaydays;
 using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Receiving;
-using Payday.Texts;
+using Payday.Reports;
 
 namespace Payday.Slips;
 
@@ -62,7 +62,7 @@ internal static class BankPapers
     public static FillingSheetData Filling(Household household, ReceivedNotes received) => Filling(household, received.Payday) with
     {
         Loose = Lines(received.Loose, household.Currency),
-        LooseOf = received.Loose.IsEmpty ? "" : ReceivingTexts.Loose(household, received.Loose, received.LooseOf),
+        LooseOf = received.Loose.IsEmpty ? "" : ReceivedReport.Loose(household, received.Loose, received.LooseOf),
         AsReceived = received.Differ,
     };
 

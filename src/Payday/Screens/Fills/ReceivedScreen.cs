@@ -68,7 +68,7 @@ internal sealed class ReceivedScreen : KeptFormScreen
         get
         {
             Result<ReceivingPlan> plan = ReceivingPlan.Of(Session.Book, Got);
-            return plan.Ok ? ReceivingTexts.Of(Session.Book.Household, plan.Value) : [Said(plan.Fault)];
+            return plan.Ok ? ReceivedReport.Of(Session.Book.Household, plan.Value) : [Said(plan.Fault)];
         }
     }
 

@@ -105,15 +105,16 @@ public sealed class WeekScreenTests : IDisposable
     public void Fills_OtherNotes_AreTypedKeptEnteredAndTakenBack()
     {
         Notes asked = demo.Session.Book.LastClosed!.Withdraw;
-        Hand hand = On(new FillsScreen(demo.Session)).Press("g").To("Notes of 5 ").Press("Enter").Type("0").To("Notes of 10").Press("Enter").Type("23");
+        Hand hand = On(new FillsScreen(demo.Session)).Press("g").To("Notes of 5 ").Press("Enter").Type("0").To("Notes of 10 ").Press("Enter").Type("23");
         Assert.Single(demo.Session.Book.Weeks.Forms);
         string shown = Page(On(new FillsScreen(demo.Session)).Press("g"));
-        Assert.Contains("Asked for 750.00, given 750.00: the same money.", shown, StringComparison.Ordinal);
+        Assert.True(shown.Contains("Asked for 750.00, given 750.00: the same money.", StringComparison.Ordinal), shown);
 
         hand.Press("Right");
         Assert.Equal(asked.With(500, 0).With(1000, 23), Assert.Single(demo.Session.Book.Weeks.StandingReceived).Got);
         Assert.Empty(demo.Session.Book.Weeks.Forms);
-        Assert.Contains("notes as given", Page(On(new PapersScreen(demo.Session, demo.Session.Book.LastClosed!)).Press("End")) + Page(On(new PapersScreen(demo.Session, demo.Session.Book.LastClosed!)).Press("PageDown")), StringComparison.Ordinal);
+        Hand papers = On(new PapersScreen(demo.Session, demo.Session.Book.LastClosed!));
+        Assert.Contains("notes as given", Page(papers) + Page(papers.Press("PgDn")), StringComparison.Ordinal);
 
         On(new FillsScreen(demo.Session)).Press("g", "u", "Enter");
         Assert.Empty(demo.Session.Book.Weeks.StandingReceived);
