@@ -60,7 +60,7 @@ internal static class UndoTexts
         BookEntry.Received => "On home: f, then g, then u.",
         BookEntry.Difference => "On home: w, then g, then u.",
         BookEntry.Moved => "On home: t, then u on it.",
-        BookEntry.Entered => "On home: j, then u on it.",
+        BookEntry.Entered => "On home: $, then u on it.",
         BookEntry.Payday => "On home: l, then z.",
         BookEntry.Reconciliation => "On home: @, then u.",
         BookEntry.Movement => "On home: l, then u on it.",

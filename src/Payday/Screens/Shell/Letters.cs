@@ -15,7 +15,7 @@ internal static class Letters
     public static readonly Letter Household = new('h', "The household's settings and lists.");
     public static readonly Letter List = new('i', "Take many in at once, from a list.");
     public static readonly Letter Outlook = new('j', "The outlook: the paydays to come.");
-    public static readonly Letter Entry = new('j', "Jot down what came in or went out outside a payday.");
+    public static readonly Letter Entry = new('$', "What came in or went out outside a payday.");
     public static readonly Letter KeepAtHome = new('k', "Keep cash at home that would go elsewhere.");
     public static readonly Letter Ledger = new('l', "The ledger.");
     public static readonly Letter Machine = new('m', "The machine, or the teller.");

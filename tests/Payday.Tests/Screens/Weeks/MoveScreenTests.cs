@@ -43,11 +43,11 @@ public sealed class MoveScreenTests : IDisposable
     {
         Hand hand = new Hand(new MoveScreen(demo.Session)).Press("Right");
         Assert.Equal("Pick what gives the money first.", hand.Message);
-        hand.Pick("r").Press("Right");
+        hand.To("From").Pick("r").Press("Right");
         Assert.Equal("Pick what gets it first.", hand.Message);
-        hand.Pick("f").Press("Right");
+        hand.To("To").Pick("f").Press("Right");
         Assert.Equal("Type how much first.", hand.Message);
-        hand.Type("9000").Press("Right");
+        hand.To("Amount").Type("9000").Press("Right");
         Assert.Equal("Reserve has 935.20, less than 9,000.00; write that much at most.", hand.Message);
         Assert.Empty(demo.Stored.Weeks.Moves);
     }
@@ -70,7 +70,7 @@ public sealed class MoveScreenTests : IDisposable
     {
         new Hand(new EntryScreen(demo.Session)).Pick("w").To("Amount").Type("12.50");
         Assert.Equal("12.50", demo.Stored.Weeks.FormOf("entry")!.Texts["amount"]);
-        Hand hand = new Hand(new HomeScreen(demo.Session)).Press("j", "a").To("For").Pick("b").Pick("b").To("What").Type("account fee");
+        Hand hand = new Hand(new HomeScreen(demo.Session)).Press("$", "a").To("For").Pick("b").Pick("b").To("What").Type("account fee");
         Assert.Contains(hand.Shown(Complete), line => line.Contains("Buffer", StringComparison.Ordinal));
         Assert.Contains(hand.Shown(Complete), line => line.Contains("Kind", StringComparison.Ordinal) && line.Contains("fee", StringComparison.Ordinal));
         hand.Press("Right");
