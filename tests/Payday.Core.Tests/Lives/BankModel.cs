@@ -40,6 +40,11 @@ internal sealed class BankModel(Book begun)
             lines[$"purchase {purchase.Number}"] = purchase.Undone ? [] : [-purchase.Amount];
         }
 
+        foreach (DuePayment payment in now.Weeks.Payments)
+        {
+            lines[$"payment {payment.Number}"] = payment.Undone ? [] : [-payment.Amount];
+        }
+
         foreach (CashReturn back in now.Weeks.Returns)
         {
             if (back.Number > seen.Weeks.Returns.Length)
@@ -83,7 +88,7 @@ internal sealed class BankModel(Book begun)
     [
         .. plan.Income.Lines.Select(line => line.Amount),
         .. plan.Bills.Dues.Where(due => due.Paid).Select(due => -due.Amount),
-        .. plan.Debts.Rows.Select(row => -row.Payment),
+        .. plan.Debts.Rows.Where(row => row.Paid).Select(row => -row.Payment),
         .. plan.Surplus.Placements.Where(placement => placement.Target is MoveTarget.ToDebt).Select(placement => -placement.Amount),
         -plan.Withdrawal.Plan.Withdraw.Worth(plan.Book.Household.Currency),
     ];
