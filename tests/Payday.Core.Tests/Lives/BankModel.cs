@@ -33,11 +33,24 @@ internal sealed class BankModel(Book begun)
         foreach (ClosedPayday payday in seen.Closed.Skip(now.Closed.Length))
         {
             lines.Remove($"payday {payday.Payday}");
+            lines.Remove($"fetched {payday.Payday}");
+        }
+
+        // What the bank really gave, where that isn't what the slip asked for.
+        foreach (ClosedPayday payday in now.Closed)
+        {
+            Core.Cash.Notes given = now.Weeks.StandingReceived.LastOrDefault(received => received.Payday == payday.Payday)?.Got ?? payday.Withdraw;
+            lines[$"fetched {payday.Payday}"] = [-given.Worth(household.Currency)];
         }
 
         foreach (CardPurchase purchase in now.Weeks.Purchases)
         {
             lines[$"purchase {purchase.Number}"] = purchase.Undone ? [] : [-purchase.Amount];
+        }
+
+        foreach (DuePayment payment in now.Weeks.Payments)
+        {
+            lines[$"payment {payment.Number}"] = payment.Undone ? [] : [-payment.Amount];
         }
 
         foreach (CashReturn back in now.Weeks.Returns)
@@ -83,8 +96,7 @@ internal sealed class BankModel(Book begun)
     [
         .. plan.Income.Lines.Select(line => line.Amount),
         .. plan.Bills.Dues.Where(due => due.Paid).Select(due => -due.Amount),
-        .. plan.Debts.Rows.Select(row => -row.Payment),
+        .. plan.Debts.Rows.Where(row => row.Paid).Select(row => -row.Payment),
         .. plan.Surplus.Placements.Where(placement => placement.Target is MoveTarget.ToDebt).Select(placement => -placement.Amount),
-        -plan.Withdrawal.Plan.Withdraw.Worth(plan.Book.Household.Currency),
     ];
 }
