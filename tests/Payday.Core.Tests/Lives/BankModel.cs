@@ -33,6 +33,14 @@ internal sealed class BankModel(Book begun)
         foreach (ClosedPayday payday in seen.Closed.Skip(now.Closed.Length))
         {
             lines.Remove($"payday {payday.Payday}");
+            lines.Remove($"fetched {payday.Payday}");
+        }
+
+        // A whole withdrawal is one line: what the slip asked for, or what was really given.
+        foreach (ClosedPayday payday in now.Closed)
+        {
+            lines[$"fetched {payday.Payday}"] =
+                [-(now.Weeks.StandingReceived.LastOrDefault(one => one.Payday == payday.Payday)?.Got ?? payday.Withdraw).Worth(household.Currency)];
         }
 
         foreach (CardPurchase purchase in now.Weeks.Purchases)
@@ -85,6 +93,5 @@ internal sealed class BankModel(Book begun)
         .. plan.Bills.Dues.Where(due => due.Paid).Select(due => -due.Amount),
         .. plan.Debts.Rows.Select(row => -row.Payment),
         .. plan.Surplus.Placements.Where(placement => placement.Target is MoveTarget.ToDebt).Select(placement => -placement.Amount),
-        -plan.Withdrawal.Plan.Withdraw.Worth(plan.Book.Household.Currency),
     ];
 }
