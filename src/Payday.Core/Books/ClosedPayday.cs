@@ -44,6 +44,12 @@ public sealed record ClosedPayday(
     /// <summary>The minimums it covered; null where it was closed before they were written down.</summary>
     public ImmutableArray<ClosedDue>? Minimums { get; init; }
 
+    /// <summary>
+    /// By debt the days whose month of interest it charged, also where that came to nothing; null where it was closed when a
+    /// month's interest was charged with its minimum, though that was still to come.
+    /// </summary>
+    public ImmutableArray<DueKey>? Charged { get; init; }
+
     /// <summary>The payday.</summary>
     public LocalDate Payday => Period.First;
 
@@ -56,7 +62,11 @@ public sealed record ClosedPayday(
 /// <param name="Amount">What it came to; zero where the person waived it.</param>
 /// <param name="Paid">Whether it had left the account; one that had not waits.</param>
 /// <param name="IsDecided">Whether the person had said what it comes to, so that a change of the bill doesn't.</param>
-public sealed record ClosedDue(DueKey Key, Money Amount, bool Paid, bool IsDecided = false);
+public sealed record ClosedDue(DueKey Key, Money Amount, bool Paid, bool IsDecided = false)
+{
+    /// <summary>Of a minimum, what the lender asked for; null where that isn't known.</summary>
+    public Money? Asked { get; init; }
+}
 
 /// <summary>The notes of one pot for one week.</summary>
 /// <param name="PotId">The pot.</param>

@@ -18,4 +18,7 @@ public sealed record DuePayment(
 {
     /// <summary>Whether it was undone; its movements then have their reverses.</summary>
     public bool Undone { get; init; }
+
+    /// <summary>What was still to be paid of the due when it was entered; null where that isn't known.</summary>
+    public Money? Asked { get; init; }
 }

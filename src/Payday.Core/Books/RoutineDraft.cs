@@ -42,6 +42,9 @@ public sealed record RoutineDraft
     /// <summary>By minimum: what is paid when it is due.</summary>
     public ImmutableSortedDictionary<DueKey, Money> Minimums { get; init; } = ImmutableSortedDictionary<DueKey, Money>.Empty;
 
+    /// <summary>By minimum: whether it has left the account, where that differs from the proposal.</summary>
+    public ImmutableSortedDictionary<DueKey, bool> PaidMinimums { get; init; } = ImmutableSortedDictionary<DueKey, bool>.Empty;
+
     /// <summary>By debt id: what is paid on each of its minimums that has no amount of its own, as drafts of the first versions have it.</summary>
     public ImmutableSortedDictionary<DebtId, Money> DebtPayments { get; init; } = ImmutableSortedDictionary<DebtId, Money>.Empty;
 
@@ -64,8 +67,15 @@ public sealed record RoutineDraft
     /// <summary>Whether a teller is asked this time, where the household usually uses a machine.</summary>
     public bool AsksATeller { get; init; }
 
+    /// <summary>The machine that is used this time, where the household usually asks a teller; null for none.</summary>
+    public CashSource.Machine? Machine { get; init; }
+
+    /// <summary>Where the notes come from this time.</summary>
+    /// <param name="usual">Where they usually come from.</param>
+    public CashSource BankFor(CashSource usual) => AsksATeller ? new CashSource.Teller() : Machine ?? usual;
+
     /// <summary>Whether anything has been decided; being at a later step is no decision.</summary>
     public bool HasDecisions =>
-        !Incomes.IsEmpty || !OneOffs.IsEmpty || !Dues.IsEmpty || SetAsides is not null || FromBuffer is not null || !Minimums.IsEmpty || !DebtPayments.IsEmpty || !Fills.IsEmpty
-        || Placements is not null || !Notes.IsEmpty || LeavesNotesAtHome || UsesOwedBack || AsksATeller;
+        !Incomes.IsEmpty || !OneOffs.IsEmpty || !Dues.IsEmpty || SetAsides is not null || FromBuffer is not null || !Minimums.IsEmpty || !PaidMinimums.IsEmpty || !DebtPayments.IsEmpty || !Fills.IsEmpty
+        || Placements is not null || !Notes.IsEmpty || LeavesNotesAtHome || UsesOwedBack || AsksATeller || Machine is not null;
 }

@@ -82,10 +82,20 @@ internal sealed class ClosingMovements
 
     private void PayDebts(DebtsStep debts)
     {
-        foreach (DebtRow row in debts.Rows)
+        foreach (InterestCharge charge in debts.Charges)
         {
-            Move(new LedgerEnd.Owed(row.DebtId), LedgerEnd.InterestOn(row.DebtId), row.Interest, "a month's interest");
-            Move(Unplaced, new LedgerEnd.Owed(row.DebtId), row.Payment, "minimum payment");
+            Move(new LedgerEnd.Owed(charge.DebtId), LedgerEnd.InterestOn(charge.DebtId), charge.Amount, "a month's interest", charge.Date);
+        }
+
+        foreach (DebtCover cover in debts.Covers)
+        {
+            LedgerEnd waits = LedgerEnd.InAccount(Purpose.ForDebt(cover.DebtId));
+            Move(waits, Unplaced, -cover.Taken, "not needed for a minimum");
+            Move(Unplaced, waits, cover.Taken, "for a minimum");
+            foreach (DebtRow row in debts.Rows.Where(row => row.DebtId == cover.DebtId && row.Paid))
+            {
+                Move(waits, new LedgerEnd.Owed(row.DebtId), row.Payment, "minimum payment", row.PaidOn);
+            }
         }
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Routines;
 
@@ -28,7 +29,8 @@ public static class ClosingRecord
             plan.Withdrawal.LooseAfter,
             plan.Draft)
         {
-            Minimums = [.. plan.Debts.Rows.Where(row => row.Key is not null).Select(row => new ClosedDue(row.Key!.Value, row.Payment, Paid: true))],
+            Minimums = [.. plan.Debts.Rows.Where(row => row.Key is not null).Select(row => new ClosedDue(row.Key!.Value, row.Payment, row.Paid) { Asked = row.Minimum })],
+            Charged = [.. plan.Debts.Charges.Select(charge => new DueKey(charge.DebtId, charge.Date))],
         };
     }
 

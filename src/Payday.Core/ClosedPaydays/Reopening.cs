@@ -81,6 +81,12 @@ public static class Reopening
             return new Obstacle.WrittenSince(last.Payday, BookEntry.Of(book, later.Number) ?? new BookEntry.Movement(later.Number));
         }
 
+        // Nor does a due that was waived with nothing held for it.
+        if (book.Weeks.StandingPayments.LastOrDefault(payment => payment.FirstMovement > last.LastMovement) is { } payment)
+        {
+            return new Obstacle.WrittenSince(last.Payday, BookEntry.Of(book, payment));
+        }
+
         if (book.Weeks.StandingEntries.LastOrDefault(entry => entry.Counted is not null && entry.FirstMovement > last.LastMovement) is { } loose)
         {
             return new Obstacle.WrittenSince(last.Payday, BookEntry.Of(loose));

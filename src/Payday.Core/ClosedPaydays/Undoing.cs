@@ -100,7 +100,7 @@ public static class Undoing
         {
             LedgerEnd.Outside { BillId: { } bill } when PaidAt(closed.Dues, DueOwner.Of(bill), before) is { } due =>
                 closed with { Dues = closed.Dues.Replace(due, due with { Paid = false }) },
-            LedgerEnd.Owed { DebtId: var debt } when closed.Minimums is { } minimums && PaidAt(minimums, DueOwner.Of(debt), before) is { } due =>
+            LedgerEnd.Owed { DebtId: var debt } when (closed.Charged is null || undone.To is LedgerEnd.At { Purpose.Kind: PurposeKind.ForDebt }) && closed.Minimums is { } minimums && PaidAt(minimums, DueOwner.Of(debt), before) is { } due =>
                 closed with { Minimums = minimums.Replace(due, due with { Paid = false }) },
             _ => null,
         };

@@ -48,7 +48,7 @@ public sealed record DebtProjection(
         DebtId? chosenId = null)
     {
         ArgumentNullException.ThrowIfNull(debts);
-        PayoffRun run = RunToTheEnd(new(debts, extraMonthly, onceNow, new(order, chosenId)));
+        PayoffRun run = RunToTheEnd(new(from, debts, extraMonthly, onceNow, new(order, chosenId)));
         return new(
             run.Debts.Max(debt => debt.PaidInMonth) ?? 0,
             Money.Sum(run.Debts.Where(debt => debt.IsPaid).Select(debt => debt.Interest), extraMonthly.Currency),

@@ -1,4 +1,6 @@
+using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Calendar;
 using Payday.Core.Ids;
 
 namespace Payday.Core.Debts;
@@ -19,4 +21,24 @@ public sealed record DebtState(DebtId Id, string Name, Money Balance, decimal Ye
 
     /// <summary>For how many of the first months its interest is charged and its minimum covered already, zero or more.</summary>
     public int MonthsCovered { get; init; }
+
+    /// <summary>When its minimum is due, where that isn't once a month; null where it is.</summary>
+    public Schedule? Schedule { get; init; }
+
+    /// <summary>The day up to which its due dates are covered and its interest is charged, where it has a schedule; null where none are.</summary>
+    public LocalDate? CoveredTo { get; init; }
+
+    /// <summary>What a month asks of it.</summary>
+    internal DebtMonth In(YearMonth month)
+    {
+        if (Schedule is null)
+        {
+            return new DebtMonth(1, IsCharged: false);
+        }
+
+        // A month's due dates don't depend on bank holidays, but for a last working day, of which each month has one.
+        return new DebtMonth(
+            InterestDays.DuesIn(Schedule, BankHolidays.None, month).Count(due => !(due.Scheduled <= CoveredTo)),
+            InterestDays.In(Schedule, BankHolidays.None, month) <= CoveredTo);
+    }
 }

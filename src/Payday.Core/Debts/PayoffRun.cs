@@ -1,3 +1,4 @@
+using NodaTime;
 using Payday.Core.Amounts;
 
 namespace Payday.Core.Debts;
@@ -11,11 +12,12 @@ namespace Payday.Core.Debts;
 internal sealed class PayoffRun
 {
     private readonly RunningDebt[] debts;
+    private readonly YearMonth from;
     private readonly Money extraMonthly;
     private readonly PaymentOrder order;
 
     /// <summary>Starts with the money that is paid at once, before the first interest.</summary>
-    public PayoffRun(IReadOnlyList<DebtState> states, Money extraMonthly, Money onceNow, PaymentOrder order)
+    public PayoffRun(YearMonth from, IReadOnlyList<DebtState> states, Money extraMonthly, Money onceNow, PaymentOrder order)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(extraMonthly.MinorUnits, nameof(extraMonthly));
         ArgumentOutOfRangeException.ThrowIfNegative(onceNow.MinorUnits, nameof(onceNow));
@@ -25,6 +27,7 @@ internal sealed class PayoffRun
             throw new ArgumentException("Two debts have the same id.", nameof(states));
         }
 
+        this.from = from;
         this.extraMonthly = extraMonthly;
         this.order = order;
         order.Spend(onceNow, debts);
@@ -49,7 +52,7 @@ internal sealed class PayoffRun
         {
             if (Month > debt.State.MonthsCovered)
             {
-                aboveMinimums += debt.IsPaid ? debt.SetFree : debt.PayMinimum();
+                aboveMinimums += debt.IsPaid ? debt.SetFree : debt.PayMonth(debt.State.In(from.PlusMonths(Month - 1)));
             }
         }
 

@@ -31,7 +31,7 @@ internal sealed class RunningDebt
         ArgumentOutOfRangeException.ThrowIfNegative(atOnce.MinorUnits, nameof(state));
         ArgumentOutOfRangeException.ThrowIfGreaterThan(atOnce.MinorUnits, cost.MinorUnits, nameof(state));
         Balance = cost - atOnce;
-        nominalMinimum = state.Minimum.Nominal(cost);
+        nominalMinimum = state.Minimum.Nominal(cost, cost.MonthOfInterest(state.YearlyRate));
     }
 
     /// <summary>The debt as it stood at the start.</summary>
@@ -41,7 +41,7 @@ internal sealed class RunningDebt
     public Money Balance { get; private set; }
 
     /// <summary>
-    /// What a month sets free for other debts: nothing while this one is owed, then what its minimum last
+    /// What a month sets free for other debts: nothing while this one is owed, then what its minimums of a month last
     /// asked for, uncapped. A debt that was paid from the start sets nothing free: that money has other purposes.
     /// </summary>
     public Money SetFree => IsPaid && State.Balance.IsPositive ? nominalMinimum : Money.Zero(Balance.Currency);
@@ -58,21 +58,34 @@ internal sealed class RunningDebt
     /// <summary>Whether the debt has outgrown every amount there is; nothing further is counted on it.</summary>
     public bool IsRunaway { get; private set; }
 
-    /// <summary>Adds a month's interest, pays the minimum, and returns the part of it that was not needed.</summary>
-    public Money PayMinimum()
+    /// <summary>Adds a month's interest, pays the minimum on each due date of the month, and returns the part of it that was not needed.</summary>
+    public Money PayMonth(DebtMonth month)
     {
-        Money interest = Balance.MonthOfInterest(State.YearlyRate);
+        Money nothing = Money.Zero(Balance.Currency);
+        Money interest = month.IsCharged ? nothing : Balance.MonthOfInterest(State.YearlyRate);
         IsRunaway = IsRunaway || interest.MinorUnits > long.MaxValue - cost.MinorUnits;
-        nominalMinimum = State.Minimum.Nominal(Balance);
         if (IsRunaway)
         {
-            return Money.Zero(Balance.Currency);
+            return nothing;
         }
 
-        Money due = State.Minimum.Due(Balance, interest);
         cost += interest;
-        Balance += interest - due;
-        return nominalMinimum - due;
+        Balance += interest;
+        Money asked = nothing;
+        Money paid = nothing;
+        for (int due = 0; due < month.Dues; due++)
+        {
+            Money before = Balance - interest;
+            Money nominal = State.Minimum.Nominal(before, interest);
+            Money payment = State.Minimum.Due(before, interest);
+            asked += nominal;
+            paid += payment;
+            Balance -= payment;
+            interest = nothing;
+        }
+
+        nominalMinimum = asked;
+        return asked - paid;
     }
 
     /// <summary>Pays on the balance.</summary>

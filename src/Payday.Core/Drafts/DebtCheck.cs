@@ -16,6 +16,8 @@ internal static class DebtCheck
             check.Amount(debt.Balance, place.Then(DebtDraft.Members.Balance)),
             check.Rate(debt.Rate, HouseholdLimits.HighestRate, place.Then(DebtDraft.Members.Rate)),
             MinimumCheck.Of(debt.Minimum, place.Then(DebtDraft.Members.Minimum), check),
-            check.IsThere(debt.Due, dueAt) ? debt.Due! : new MonthDay.Last());
+            debt.Schedule is not null
+                ? ScheduleCheck.Of(debt.Schedule, place.Then(DebtDraft.Members.Schedule), check)
+                : new Schedule.Monthly(check.IsThere(debt.Due, dueAt) ? debt.Due! : new MonthDay.Last()));
     }
 }

@@ -15,8 +15,11 @@ public sealed record DebtDraft : ItemDraft
     /// <summary>The least that must be paid each month.</summary>
     public MinimumDraft? Minimum { get; init; }
 
-    /// <summary>The day of the month on which that is due.</summary>
+    /// <summary>The day of the month on which that is due, where it is once a month.</summary>
     public MonthDay? Due { get; init; }
+
+    /// <summary>When it is due, where that isn't once a month on a day of its own; it then stands in the place of the day.</summary>
+    public ScheduleDraft? Schedule { get; init; }
 
     /// <summary>The draft that <see cref="HouseholdCheck"/> makes a debt of.</summary>
     public static DebtDraft Of(Debt debt)
@@ -29,7 +32,8 @@ public sealed record DebtDraft : ItemDraft
             Balance = debt.Opening.ToDecimal(),
             Rate = debt.YearlyRate,
             Minimum = MinimumDraft.Of(debt.Minimum),
-            Due = debt.Due,
+            Due = (debt.Schedule as Schedule.Monthly)?.Day,
+            Schedule = debt.Schedule is Schedule.Monthly ? null : ScheduleDraft.Of(debt.Schedule),
         };
     }
 
@@ -46,6 +50,9 @@ public sealed record DebtDraft : ItemDraft
         public static DraftMember<DebtDraft, MinimumDraft?> Minimum { get; } = new(debt => debt.Minimum, (debt, value) => debt with { Minimum = value });
 
         /// <inheritdoc cref="DebtDraft.Due"/>
-        public static DraftMember<DebtDraft, MonthDay?> Due { get; } = new(debt => debt.Due, (debt, value) => debt with { Due = value });
+        public static DraftMember<DebtDraft, MonthDay?> Due { get; } = new(debt => debt.Due, (debt, value) => debt with { Due = value }) { Belongs = debt => debt.Schedule is null };
+
+        /// <inheritdoc cref="DebtDraft.Schedule"/>
+        public static DraftMember<DebtDraft, ScheduleDraft?> Schedule { get; } = new(debt => debt.Schedule, (debt, value) => debt with { Schedule = value });
     }
 }

@@ -17,6 +17,9 @@ public static class MinimumCheck
             : minimum!.Kind == MinimumKind.Fixed ? new MinimumRule.Fixed(check.Amount(minimum.Fixed, place.Then(MinimumDraft.Members.Fixed)))
             : new MinimumRule.PercentOrFloor(
                 check.Rate(minimum.Percent, HouseholdLimits.HighestPart, place.Then(MinimumDraft.Members.Percent)),
-                check.Amount(minimum.Floor, place.Then(MinimumDraft.Members.Floor)));
+                check.Amount(minimum.Floor, place.Then(MinimumDraft.Members.Floor)))
+            {
+                PlusInterest = minimum.PlusInterest ?? false,
+            };
     }
 }

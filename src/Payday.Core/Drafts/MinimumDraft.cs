@@ -17,11 +17,14 @@ public sealed record MinimumDraft
     /// <summary>The least that the part may come to, in whole units.</summary>
     public decimal? Floor { get; init; }
 
+    /// <summary>Whether the month's interest comes on top of the part; it may be missing, and then doesn't.</summary>
+    public bool? PlusInterest { get; init; }
+
     /// <summary>The draft that <see cref="HouseholdCheck"/> makes a minimum of.</summary>
     public static MinimumDraft Of(MinimumRule minimum) => minimum switch
     {
         MinimumRule.Fixed always => new() { Kind = MinimumKind.Fixed, Fixed = always.Amount.ToDecimal() },
-        MinimumRule.PercentOrFloor rule => new() { Kind = MinimumKind.Part, Percent = rule.Percent, Floor = rule.Floor.ToDecimal() },
+        MinimumRule.PercentOrFloor rule => new() { Kind = MinimumKind.Part, Percent = rule.Percent, Floor = rule.Floor.ToDecimal(), PlusInterest = rule.PlusInterest ? true : null },
         _ => throw new ArgumentOutOfRangeException(nameof(minimum)),
     };
 
@@ -42,5 +45,9 @@ public sealed record MinimumDraft
         /// <inheritdoc cref="MinimumDraft.Floor"/>
         public static DraftMember<MinimumDraft, decimal?> Floor { get; } =
             new(minimum => minimum.Floor, (minimum, value) => minimum with { Floor = value }) { Belongs = minimum => minimum.Kind == MinimumKind.Part };
+
+        /// <inheritdoc cref="MinimumDraft.PlusInterest"/>
+        public static DraftMember<MinimumDraft, bool?> PlusInterest { get; } =
+            new(minimum => minimum.PlusInterest, (minimum, value) => minimum with { PlusInterest = value }) { Belongs = minimum => minimum.Kind == MinimumKind.Part };
     }
 }

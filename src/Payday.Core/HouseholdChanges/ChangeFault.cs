@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
 using Payday.Core.Ids;
+using Payday.Core.Pots;
 
 namespace Payday.Core.HouseholdChanges;
 
@@ -46,6 +47,16 @@ public abstract record ChangeFault : Fault
         public override HouseholdPlace Place => new HouseholdPlace.Debt(DebtId);
     }
 
+    /// <summary>A debt is gone for whose payments something waits in the account.</summary>
+    /// <param name="DebtId">The debt.</param>
+    /// <param name="Debt">What the person calls it.</param>
+    /// <param name="Held">What waits.</param>
+    public sealed record DebtHeld(DebtId DebtId, string Debt, Money Held) : ChangeFault
+    {
+        /// <inheritdoc/>
+        public override HouseholdPlace Place => new HouseholdPlace.Debt(DebtId);
+    }
+
     /// <summary>A bill is gone for which something is set aside.</summary>
     /// <param name="BillId">The bill.</param>
     /// <param name="Bill">What the person calls it.</param>
@@ -77,13 +88,13 @@ public abstract record ChangeFault : Fault
     }
 
     /// <summary>Money is on its way to what is gone.</summary>
-    /// <param name="Target">What is gone.</param>
-    /// <param name="TargetId">Its id.</param>
+    /// <param name="Gone">What is gone: a bill, a debt or a pot; the buffer never goes.</param>
+    /// <param name="Id">Its id.</param>
     /// <param name="Name">What the person calls it.</param>
     /// <param name="Amount">How much.</param>
-    public sealed record OnItsWay(HouseholdPlace Target, string TargetId, string Name, Money Amount) : ChangeFault
+    public sealed record OnItsWay(HouseholdPlace Gone, string Id, string Name, Money Amount) : ChangeFault
     {
         /// <inheritdoc/>
-        public override HouseholdPlace Place => Target;
+        public override HouseholdPlace Place => Gone;
     }
 }

@@ -87,6 +87,15 @@ public static class HouseholdChange
             yield return new ChangeFault.DebtOwed(debt.Id, debt.Name, balances.OwedOn(debt.Id));
         }
 
+        foreach (Debt debt in old.Debts.Where(debt => next.Debts.All(kept => kept.Id != debt.Id)))
+        {
+            Money held = balances[LedgerEnd.InAccount(Purpose.ForDebt(debt.Id))];
+            if (!held.IsZero)
+            {
+                yield return new ChangeFault.DebtHeld(debt.Id, debt.Name, held);
+            }
+        }
+
         foreach ((BillId id, string name) in old.Bills.Where(bill => next.Bills.All(kept => kept.Id != bill.Id)).Select(bill => (bill.Id, bill.Name)))
         {
             Money held = balances[LedgerEnd.InAccount(Purpose.SetAside(id))];
@@ -114,16 +123,13 @@ public static class HouseholdChange
 
         foreach (OwedItem item in OwedItems.Of(book).Where(item => item.Target is { } target && target.NameIn(next) is null))
         {
-            yield return new ChangeFault.OnItsWay(
-                item.Target! switch
-                {
-                    MoveTarget.ToDebt debt => new HouseholdPlace.Debt(debt.Id),
-                    MoveTarget.ToPot pot => new HouseholdPlace.Pot(pot.Id),
-                    _ => throw new InvalidOperationException("The buffer never goes."),
-                },
-                item.Target!.IdText,
-                item.Target!.NameIn(old)!,
-                item.Left);
+            HouseholdPlace place = item.Target switch
+            {
+                MoveTarget.ToDebt debt => new HouseholdPlace.Debt(debt.Id),
+                MoveTarget.ToPot pot => new HouseholdPlace.Pot(pot.Id),
+                _ => throw new InvalidOperationException("The buffer never goes."),
+            };
+            yield return new ChangeFault.OnItsWay(place, item.Target.IdText, item.Target.NameIn(old)!, item.Left);
         }
 
         foreach (OwedItem item in OwedItems.Of(book).Where(item => item.To is { } to && !LedgerEnds.IsOf(next, to)))

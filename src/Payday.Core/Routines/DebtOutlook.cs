@@ -16,34 +16,41 @@ public sealed record DebtOutlook(YearMonth From, ImmutableArray<DebtState> Debts
     // A debt is due each month, and a covered month leaves at most one out.
     private const int MonthsAhead = 3;
 
-    /// <summary>The debts of a book on a day.</summary>
+    /// <summary>The debts of a book on a day; minimums that a payday covered count as paid, with the interest of their days.</summary>
     public static DebtOutlook Of(Book book, LocalDate today)
     {
         ArgumentNullException.ThrowIfNull(book);
         BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
-        ILookup<DebtId, OpenMinimum> dues = OpenDues.OfDebts(book, holidays, today.PlusMonths(MonthsAhead)).ToLookup(due => due.DebtId);
-        return Begin(today.ToYearMonth(), book.Household.Debts.Select(debt => (
-            debt, book.Ledger.Balances.OwedOn(debt.Id).ClampToZero(), dues[debt.Id].FirstOrDefault()?.Date.ToYearMonth())));
+        LocalDate covered = book.LastClosed?.Period.Last ?? book.Household.Start.PlusDays(-1);
+        Dictionary<DebtId, Money> balances = DebtCourse.Ahead(book, holidays, covered, due => due.Covered is not null)
+            .ToDictionary(course => course.Rows[0].DebtId, course => course.Rows[^1].NewBalance.ClampToZero());
+        ILookup<DebtId, OpenMinimum> dues = OpenDues.OfDebts(book, holidays, today.PlusMonths(MonthsAhead))
+            .Where(due => due.Covered is null).ToLookup(due => due.DebtId);
+        return Begin(today.ToYearMonth(), book.Household.Debts.Select(debt => (debt, balances[debt.Id], Next(debt, dues, covered))));
     }
 
     /// <summary>The debts after a payday has covered all minimums of its period.</summary>
     internal static DebtOutlook After(RoutineFacts facts, Func<DebtId, Money> balanceOf)
     {
-        LocalDate after = facts.Period.Last.PlusDays(1);
-        return Begin(facts.Period.First.ToYearMonth(), facts.Book.Household.Debts.Select(debt => (
-            debt,
-            balanceOf(debt.Id),
-            Occurrences.Between(new Schedule.Monthly(debt.Due), Shift.None, facts.Holidays, after, after.PlusMonths(MonthsAhead))
-                .Select(due => (YearMonth?)due.Date.ToYearMonth()).FirstOrDefault())));
+        LocalDate last = facts.Period.Last;
+        ILookup<DebtId, OpenMinimum> dues = OpenDues.OfDebts(facts.Book, facts.Holidays, last.PlusMonths(MonthsAhead))
+            .Where(due => due.Date > last).ToLookup(due => due.DebtId);
+        return Begin(facts.Period.First.ToYearMonth(), facts.Book.Household.Debts.Select(debt => (debt, balanceOf(debt.Id), Next(debt, dues, last))));
     }
 
-    private static DebtOutlook Begin(YearMonth now, IEnumerable<(Debt Debt, Money Balance, YearMonth? Next)> debts)
+    // One that is due in other steps than months has its interest to come in months without a due date too.
+    private static LocalDate? Next(Debt debt, ILookup<DebtId, OpenMinimum> dues, LocalDate covered) =>
+        debt.Schedule is Schedule.Monthly ? dues[debt.Id].FirstOrDefault()?.Date : covered.PlusDays(1);
+
+    private static DebtOutlook Begin(YearMonth now, IEnumerable<(Debt Debt, Money Balance, LocalDate? Next)> debts)
     {
-        (Debt Debt, Money Balance, YearMonth Next)[] all = [.. debts.Select(one => (one.Debt, one.Balance, Later(one.Next ?? now, now)))];
+        (Debt Debt, Money Balance, YearMonth Next, LocalDate? Due)[] all = [.. debts.Select(one => (one.Debt, one.Balance, Later(one.Next?.ToYearMonth() ?? now, now), one.Next))];
         YearMonth first = all.Where(one => one.Balance.IsPositive).Select(one => one.Next).DefaultIfEmpty(now).Min();
         return new DebtOutlook(first, [.. all.Select(one => new DebtState(one.Debt.Id, one.Debt.Name, one.Balance, one.Debt.YearlyRate, one.Debt.Minimum)
         {
             MonthsCovered = Math.Max(0, ((one.Next.Year - first.Year) * 12) + one.Next.Month - first.Month),
+            Schedule = one.Debt.Schedule is Schedule.Monthly ? null : one.Debt.Schedule,
+            CoveredTo = one.Due?.PlusDays(-1),
         })]);
     }
 

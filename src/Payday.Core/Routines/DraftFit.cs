@@ -29,6 +29,7 @@ public static class DraftFit
             Dues = draft.Dues.RemoveRange(draft.Dues.Keys.Where(due => due.Bill is not { } bill || !bills.Contains(bill))),
             DebtPayments = Of(draft.DebtPayments, debts),
             Minimums = draft.Minimums.RemoveRange(draft.Minimums.Keys.Where(due => due.Debt is not { } debt || !debts.Contains(debt))),
+            PaidMinimums = draft.PaidMinimums.RemoveRange(draft.PaidMinimums.Keys.Where(due => due.Debt is not { } debt || !debts.Contains(debt))),
             Fills = Of(draft.Fills, pots),
             Notes = draft.Notes.RemoveRange(draft.Notes.Keys.Where(part => !pots.Contains(part.PotId))),
             Placements = draft.Placements is { } placements ? [.. placements.Where(IsKnown)] : null,

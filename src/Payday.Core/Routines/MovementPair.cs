@@ -9,7 +9,8 @@ public static class MovementPair
     /// <summary>The other half of a movement, or null where there is none or it is undone.</summary>
     /// <remarks>
     /// Pairs are loose notes that went in a pot and the account money that became buffer for them; the interest of a debt and
-    /// the minimum payment on it, each written one after the other; and a bill's set-aside and its payment.
+    /// the minimum payment on it, each written one after the other, as first versions wrote them; a bill's set-aside and its
+    /// payment; and likewise what was kept for a debt and its payment.
     /// </remarks>
     public static Movement? Of(Book book, Movement movement)
     {
@@ -29,6 +30,7 @@ public static class MovementPair
         (LedgerEnd.Owed charged, LedgerEnd.Outside { Kind: OutsideKind.Interest }, LedgerEnd.At { Purpose.Kind: PurposeKind.LeftToPlace }, LedgerEnd.Owed paid) =>
             charged.DebtId == paid.DebtId && second.Number == first.Number + 1,
         (LedgerEnd.At { Purpose.Kind: PurposeKind.LeftToPlace }, LedgerEnd.At { Purpose: { Kind: PurposeKind.SetAside } held }, LedgerEnd.At { Purpose: { Kind: PurposeKind.SetAside } spent }, LedgerEnd.Outside { Kind: OutsideKind.Bill }) => held.BillId == spent.BillId,
+        (LedgerEnd.At { Purpose.Kind: PurposeKind.LeftToPlace }, LedgerEnd.At { Purpose: { Kind: PurposeKind.ForDebt } held }, LedgerEnd.At { Purpose.Kind: PurposeKind.ForDebt }, LedgerEnd.Owed paid) => held.DebtId == paid.DebtId,
         _ => false,
     };
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
@@ -29,37 +30,44 @@ public static class OpenDues
 
         IEnumerable<OpenDue> Of(Bill bill, WrittenDues all)
         {
-            (ImmutableArray<(ClosedDue Due, Occurrence? Time)> known, ImmutableArray<Occurrence> fresh) =
+            (ImmutableArray<(WrittenDue Due, Occurrence? Time)> known, ImmutableArray<Occurrence> fresh) =
                 all.Among(DueOwner.Of(bill.Id), bill.Schedule, bill.Shift, bill.Until, holidays, to);
             IEnumerable<OpenDue> waiting =
                 from one in known
-                where !one.Due.Paid && !(one.Time is null && bill.Until < one.Due.Key.Scheduled)
+                where !one.Due.IsDone && !(one.Time is null && bill.Until < one.Due.Key.Scheduled)
                 let date = one.Time?.Date ?? holidays.Shift(one.Due.Key.Scheduled, bill.Shift)
                 where date <= to
-                select new OpenDue(one.Due.Key, date, one.Due.IsDecided ? one.Due.Amount : bill.Amount, one.Due.IsDecided);
+                let decided = one.Due.Closed is { IsDecided: true } closed ? closed : null
+                let rest = decided is null ? bill.Amount - one.Due.Paid : decided.Amount - one.Due.PaidSince
+                where rest.IsPositive || one.Due.PaidSince.IsZero
+                select new OpenDue(one.Due.Key, date, rest.ClampToZero(), decided is not null) { Paid = one.Due.Paid };
             return waiting.Concat(fresh.Select(time => new OpenDue(new DueKey(bill.Id, time.Scheduled), time.Date, bill.Amount, IsDecided: false)));
         }
     }
 
-    /// <summary>The minimums of all debts that fall due up to a date; a debt that is paid off has none.</summary>
+    /// <summary>The minimums of all debts that fall due up to a date and have not left the account; a debt that is paid off has none.</summary>
     /// <returns>In household order, those of one debt by date.</returns>
     public static ImmutableArray<OpenMinimum> OfDebts(Book book, BankHolidays holidays, LocalDate to)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(holidays);
+        Money nothing = Money.Zero(book.Household.Currency);
         WrittenDues written = WrittenDues.OfDebts(book);
         return [.. book.Household.Debts.Where(debt => book.Ledger.Balances.OwedOn(debt.Id).IsPositive).SelectMany(debt => Of(debt, written))];
 
         IEnumerable<OpenMinimum> Of(Debt debt, WrittenDues all)
         {
-            (ImmutableArray<(ClosedDue Due, Occurrence? Time)> known, ImmutableArray<Occurrence> fresh) =
-                all.Among(DueOwner.Of(debt.Id), new Schedule.Monthly(debt.Due), Shift.None, null, holidays, to);
+            (ImmutableArray<(WrittenDue Due, Occurrence? Time)> known, ImmutableArray<Occurrence> fresh) =
+                all.Among(DueOwner.Of(debt.Id), debt.Schedule, Shift.None, null, holidays, to);
             return known
-                .Where(one => !one.Due.Paid)
-                .Select(one => new OpenMinimum(one.Due.Key, one.Time?.Date ?? one.Due.Key.Scheduled, IsCharged: true))
-                .Concat(fresh.Select(time => new OpenMinimum(new DueKey(debt.Id, time.Scheduled), time.Date, IsCharged: false)))
+                .Where(one => !one.Due.IsDone)
+                .Select(one => new OpenMinimum(one.Due.Key, one.Time?.Date ?? one.Due.Key.Scheduled, one.Due.Paid, Covered(one.Due)))
+                .Concat(fresh.Select(time => new OpenMinimum(new DueKey(debt.Id, time.Scheduled), time.Date, nothing, null)))
                 .Where(due => due.Date <= to)
                 .OrderBy(due => due.Date);
         }
+
+        // A payment of an earlier version that was undone left nothing in the account for its minimum.
+        static Money? Covered(WrittenDue due) => due.Closed is { Asked: not null } closed ? (closed.Amount - due.PaidSince).ClampToZero() : null;
     }
 }

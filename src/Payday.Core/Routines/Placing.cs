@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Faults;
+using Payday.Core.Ids;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Routines;
@@ -60,6 +61,13 @@ public static class Placing
         Money placed = On(plan, target);
         Money all = plan.LeftToPlace.IsPositive ? placed + plan.LeftToPlace : plan.Surplus.Before.ClampToZero();
         return Set(plan, target, most is { } limit ? Money.Min(all, limit) : all).Value;
+    }
+
+    /// <summary>What can be placed on a debt: what is owed on it after its minimums, less interest whose day is still to come.</summary>
+    public static Money MostOn(RoutinePlan plan, DebtId debtId)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return SurplusRules.BalanceAfter(plan.Debts, debtId);
     }
 
     /// <summary>What is placed on a target.</summary>

@@ -15,9 +15,10 @@ internal static class SurplusRules
     {
         Household household = facts.Book.Household;
         Money nothing = Money.Zero(household.Currency);
-        DebtOutlook outlook = DebtOutlook.After(facts, id => BalanceAfter(debts, id));
+        DebtOutlook outlook = DebtOutlook.After(facts, id => LastRow(debts, id).NewBalance);
         ImmutableArray<DebtState> after = outlook.Debts;
-        ImmutableArray<Placement> placements = facts.Draft.Placements ?? Proposal(household, after, left);
+        ImmutableArray<Placement> placements = facts.Draft.Placements
+            ?? Proposal(household, [.. after.Select(debt => debt with { Balance = BalanceAfter(debts, debt.Id) })], left);
 
         return new SurplusStep(
             left,
@@ -33,8 +34,11 @@ internal static class SurplusRules
             DebtProjection.Project(outlook.From, states, nothing, nothing, household.Settings.SurplusOrder);
     }
 
-    /// <summary>What is owed on a debt after this payday's minimum.</summary>
-    public static Money BalanceAfter(DebtsStep debts, DebtId debtId) => debts.Rows.Last(row => row.DebtId == debtId).NewBalance;
+    /// <summary>What can be paid on a debt today beyond its minimums: what is owed after them, less interest whose day is still to come.</summary>
+    public static Money BalanceAfter(DebtsStep debts, DebtId debtId) => (LastRow(debts, debtId).NewBalance
+        - Money.Sum(debts.Rows.Where(row => row.DebtId == debtId).Select(row => row.Expected), debts.Total.Currency)).ClampToZero();
+
+    private static DebtRow LastRow(DebtsStep debts, DebtId debtId) => debts.Rows.Last(row => row.DebtId == debtId);
 
     private static ImmutableArray<Placement> Proposal(Household household, ImmutableArray<DebtState> debts, Money left)
     {

@@ -22,15 +22,17 @@ internal static class UnpayableRules
     /// </remarks>
     public static ImmutableArray<Unpayable> Of(LocalDate payday, Money toPlace, BillsStep bills, DebtsStep debts, PotsStep pots)
     {
+        // What waited for a debt and isn't needed any more is there today too.
+        Money freed = Sum(debts.Covers.Select(cover => (-cover.Taken).ClampToZero()));
+        toPlace += freed;
         var rest = new Rest(toPlace.ClampToZero());
         Money floors = rest.Take(Sum(pots.Rows.Select(Floor)));
         (Obligation[] lacking, Money spare) = Lacking(payday, bills);
         ImmutableArray<Unpayable> openBills = Unpayable.Find(lacking, rest.Amount + spare);
         rest.Take((Sum(lacking.Select(due => due.Amount)) - spare).ClampToZero());
         ImmutableArray<Unpayable> minimums = Unpayable.Find(
-            [.. debts.Rows.Where(row => row.Due is not null).Select(row => new Obligation(row.Name, row.Due!.Value, row.Payment, ObligationKind.Minimum))],
-            rest.Amount);
-        rest.Take(debts.Total);
+            [.. Lacking(debts)], rest.Amount);
+        rest.Take(debts.Total + freed);
         return
         [
             .. toPlace.IsNegative ? [new Unpayable(new Obligation("", payday, -toPlace, ObligationKind.EssentialBill) { IsOverdrawn = true }, -toPlace)] : ImmutableArray<Unpayable>.Empty,
@@ -60,6 +62,16 @@ internal static class UnpayableRules
         }
 
         return ([.. lacking], Money.Sum(held.Values, bills.Total.Currency));
+    }
+
+    // Each debt's minimums less what waits for them in the account.
+    private static IEnumerable<Obligation> Lacking(DebtsStep debts)
+    {
+        Dictionary<DebtId, Rest> held = debts.Covers.ToDictionary(cover => cover.DebtId, cover => new Rest(cover.Held));
+        foreach (DebtRow row in debts.Rows.Where(row => row.Due is not null))
+        {
+            yield return new Obligation(row.Name, row.Due!.Value, row.Payment - held[row.DebtId].Take(row.Payment), ObligationKind.Minimum);
+        }
     }
 
     private static IEnumerable<Unpayable> Pots(LocalDate payday, PotsStep pots, Money forFloors, Money forMore)

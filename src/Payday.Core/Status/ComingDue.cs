@@ -10,11 +10,14 @@ namespace Payday.Core.Status;
 /// <param name="Date">By when, shifts done.</param>
 /// <param name="Amount">
 /// Of a bill what was decided or is usual; of a debt what was decided, or the minimum that its balance asks for with the
-/// minimums before it paid. Zero or more.
+/// minimums before it paid; of one paid in part the rest, or the part. Zero or more.
 /// </param>
-/// <param name="Paid">Whether it has left the account; a minimum stands until the payday after the one that covered it.</param>
+/// <param name="Paid">Whether it has left the account; a minimum covered in earlier versions stands until the payday after that.</param>
 public sealed record ComingDue(DueOwner Owner, string Name, LocalDate Date, Money Amount, bool Paid)
 {
+    /// <summary>What it is known by.</summary>
+    public DueKey Key { get; init; } = new(Owner, Date);
+
     /// <summary>What asks for it.</summary>
     public DueKind Kind => Owner.Bill is null ? DueKind.Minimum : DueKind.Bill;
 }

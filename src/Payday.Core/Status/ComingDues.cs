@@ -4,7 +4,6 @@ using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
-using Payday.Core.Debts;
 using Payday.Core.Ids;
 using Payday.Core.Routines;
 
@@ -19,10 +18,13 @@ public static class ComingDues
     {
         ArgumentNullException.ThrowIfNull(book);
         BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
+        ILookup<DueOwner, ComingDue> paid = Paid(book).ToLookup(due => due.Owner);
         return
         [
-            .. book.Household.Bills.SelectMany(bill => Paid(book, bill, holidays)).Concat(Open(book, holidays, to))
-                .Concat(book.Household.Debts.SelectMany(debt => Covered(book, debt).Concat(Ahead(book, debt, holidays, to))))
+            .. book.Household.Bills.SelectMany(bill => paid[DueOwner.Of(bill.Id)].Select(due => due with { Name = bill.Name, Date = holidays.Shift(due.Date, bill.Shift) }))
+                .Concat(Open(book, holidays, to))
+                .Concat(book.Household.Debts.SelectMany(debt => paid[DueOwner.Of(debt.Id)].Select(due => due with { Name = debt.Name })))
+                .Concat(DebtCourse.Ahead(book, holidays, to).SelectMany(Ahead))
                 .Where(due => due.Date >= from && due.Date <= to)
                 .OrderBy(due => due.Date),
         ];
@@ -40,32 +42,22 @@ public static class ComingDues
     {
         Dictionary<BillId, string> names = book.Household.Bills.ToDictionary(bill => bill.Id, bill => bill.Name);
         return OpenDues.OfBills(book, holidays, to)
-            .Select(due => new ComingDue(due.Key.Owner, names[due.BillId], due.Date, due.Amount, Paid: false));
+            .Select(due => new ComingDue(due.Key.Owner, names[due.BillId], due.Date, due.Amount, Paid: false) { Key = due.Key });
     }
 
-    private static IEnumerable<ComingDue> Paid(Book book, Bill bill, BankHolidays holidays) => book.Closed
-        .SelectMany(payday => payday.Dues)
-        .Where(due => due.Paid && due.Key.Bill == bill.Id)
-        .Select(due => new ComingDue(DueOwner.Of(bill.Id), bill.Name, holidays.Shift(due.Key.Scheduled, bill.Shift), due.Amount, Paid: true));
+    // A payday closed in earlier versions has put a minimum's money aside for the lender; until the next one it is still to be sent off by its day.
+    private static IEnumerable<ComingDue> Paid(Book book) => book.Closed
+        .SelectMany(payday => payday.Dues.Concat(payday.Minimums ?? []).Where(due => due.Paid)
+            .Select(due => new ComingDue(due.Key.Owner, "", due.Key.Scheduled, due.Amount, due.Key.Debt is null || !IsSentLater(book, payday)) { Key = due.Key }))
+        .Concat(book.Weeks.StandingPayments.Where(payment => payment.Amount.IsPositive)
+            .Select(payment => new ComingDue(payment.Key.Owner, "", payment.Key.Scheduled, payment.Amount, Paid: true) { Key = payment.Key }));
 
-    // The payday has put its money aside for the lender; until the next one it is still to be sent off by its day.
-    private static IEnumerable<ComingDue> Covered(Book book, Debt debt) => book.Closed
-        .SelectMany(payday => (payday.Minimums ?? [])
-            .Where(due => due.Paid && due.Key.Debt == debt.Id)
-            .Select(due => new ComingDue(DueOwner.Of(debt.Id), debt.Name, due.Key.Scheduled, due.Amount, Paid: payday != book.LastClosed)));
+    private static bool IsSentLater(Book book, ClosedPayday payday) => payday.Charged is null && payday == book.LastClosed;
 
-    private static bool IsCovered(Book book, ComingDue due) =>
-        book.LastClosed?.Minimums is { } minimums && minimums.Any(covered => covered.Paid && covered.Key == new DueKey(due.Owner, due.Date));
+    private static bool IsCovered(Book book, ComingDue due) => book.LastClosed is { Minimums: { } minimums, Charged: null }
+        && minimums.Any(covered => covered.Paid && covered.Key == new DueKey(due.Owner, due.Date));
 
-    private static IEnumerable<ComingDue> Ahead(Book book, Debt debt, BankHolidays holidays, LocalDate to)
-    {
-        Money balance = book.Ledger.Balances.OwedOn(debt.Id).ClampToZero();
-        foreach (OpenMinimum due in OpenDues.OfDebts(book, holidays, to).Where(due => due.Key.Debt == debt.Id).TakeWhile(_ => balance.IsPositive))
-        {
-            Money interest = due.IsCharged ? Money.Zero(balance.Currency) : balance.MonthOfInterest(debt.YearlyRate);
-            Money minimum = debt.Minimum.Due(balance, interest);
-            balance += interest - minimum;
-            yield return new ComingDue(DueOwner.Of(debt.Id), debt.Name, due.Date, minimum, Paid: false);
-        }
-    }
+    private static IEnumerable<ComingDue> Ahead(DebtCourse course) => course.Rows
+        .Where(row => row is { Due: not null, Balance.IsPositive: true })
+        .Select(row => new ComingDue(DueOwner.Of(row.DebtId), row.Name, row.Due!.Value, row.Payment, Paid: false) { Key = row.Key!.Value });
 }

@@ -1,4 +1,5 @@
 using NodaTime;
+using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Ids;
 
@@ -26,6 +27,12 @@ public abstract record BookEntry
     /// <summary>A card purchase, or a refund of one.</summary>
     /// <param name="Number">Its number.</param>
     public sealed record Purchase(long Number) : BookEntry;
+
+    /// <summary>A payment of a due, or that it was freed.</summary>
+    /// <param name="Number">Its number.</param>
+    /// <param name="Name">What the person calls the bill or the debt.</param>
+    /// <param name="Due">The date of the due by its schedule.</param>
+    public sealed record Payment(long Number, string Name, LocalDate Due) : BookEntry;
 
     /// <summary>A cash return.</summary>
     /// <param name="Number">Its number.</param>
@@ -95,6 +102,11 @@ public abstract record BookEntry
             return new Purchase(purchase.Number);
         }
 
+        if (weeks.StandingPayments.FirstOrDefault(payment => payment.FirstMovement <= movement && movement <= payment.LastMovement) is { } payment)
+        {
+            return Of(book, payment);
+        }
+
         if (weeks.StandingMoves.FirstOrDefault(move => move.FirstMovement <= movement && movement <= move.LastMovement || move.TakenUp.Movements.Contains(movement)) is { } move)
         {
             return Of(move);
@@ -113,6 +125,18 @@ public abstract record BookEntry
     internal static Entered Of(AccountEntry entry) => new(entry.Number, entry.Date, entry.Counted is not null);
 
     internal static Reconciliation Of(Books.Reconciliation one) => new(one.Number, one.Date);
+
+    internal static Payment Of(Book book, DuePayment payment) => new(
+        payment.Number,
+        NameOf(book, payment.Key.Owner),
+        payment.Key.Scheduled);
+
+    /// <summary>What the person calls a bill or a debt; its id where it is gone.</summary>
+    public static string NameOf(Book book, DueOwner owner) => owner switch
+    {
+        { Bill: { } bill } => book.Household.Bills.FirstOrDefault(one => one.Id == bill)?.Name ?? bill.Text,
+        { Debt: var debt } => book.Household.Debts.FirstOrDefault(one => one.Id == debt)?.Name ?? debt!.Value.Text,
+    };
 
     internal static Count Of(Book book, WeekCount count) => new(count.PotId, PotName(book, count.PotId), count.Date);
 

@@ -18,6 +18,23 @@ public abstract record Obstacle : Fault
     /// <param name="Number">Its number.</param>
     public sealed record PurchaseUndone(long Number) : Obstacle;
 
+    /// <summary>There is no payment of a due of that number.</summary>
+    /// <param name="Number">The number.</param>
+    public sealed record NoSuchPayment(long Number) : Obstacle;
+
+    /// <summary>The payment of a due is undone already.</summary>
+    /// <param name="Number">Its number.</param>
+    public sealed record PaymentUndone(long Number) : Obstacle;
+
+    /// <summary>More was paid on the same due since.</summary>
+    /// <param name="What">The payment that is to be undone.</param>
+    /// <param name="Later">The last one.</param>
+    public sealed record PaidSince(BookEntry.Payment What, BookEntry.Payment Later) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Later;
+    }
+
     /// <summary>There is no move of that number.</summary>
     /// <param name="Number">The number.</param>
     public sealed record NoSuchMove(long Number) : Obstacle;

@@ -45,6 +45,12 @@ internal static class ClosedDocument
             item.Date("date", due.Key.Scheduled);
             item.Amount("amount", due.Amount);
             item.Flag("paid", due.Paid);
+            item.OptionalAmount("asked", due.Asked);
+        });
+        to.OptionalList<DueKey>("charged", closed.Charged, static (item, key) =>
+        {
+            item.Text("debt", key.Debt!.Value.Text);
+            item.Date("date", key.Scheduled);
         });
     }
 
@@ -67,7 +73,8 @@ internal static class ClosedDocument
             from.OptionalPart("draft", DraftDocument.Form.Read) ?? new RoutineDraft(period.First))
         {
             Minimums = from.OptionalList("minimums", static item => new ClosedDue(
-                new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Amount("amount"), item.Flag("paid"))) is { } minimums ? [.. minimums] : null,
+                new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Amount("amount"), item.Flag("paid")) { Asked = item.OptionalAmount("asked") }) is { } minimums ? [.. minimums] : null,
+            Charged = from.OptionalList("charged", static item => new DueKey(new DebtId(item.Text("debt")), item.Date("date"))) is { } charged ? [.. charged] : null,
         };
     }
 }

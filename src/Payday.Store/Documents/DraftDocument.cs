@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Cash;
 using Payday.Core.Books;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
@@ -37,6 +38,12 @@ internal static class DraftDocument
             item.Date("date", due.Key.Scheduled);
             item.Amount("amount", due.Value);
         });
+        to.OptionalList<KeyValuePair<DueKey, bool>>("paidMinimums", draft.PaidMinimums.IsEmpty ? null : [.. draft.PaidMinimums], static (item, due) =>
+        {
+            item.Text("debt", due.Key.Debt!.Value.Text);
+            item.Date("date", due.Key.Scheduled);
+            item.Flag("paid", due.Value);
+        });
         to.Amounts("fills", draft.Fills, static pot => pot.Text);
         to.List("notes", draft.Notes, static (item, part) =>
         {
@@ -47,6 +54,8 @@ internal static class DraftDocument
         to.Flag("leavesNotesAtHome", draft.LeavesNotesAtHome);
         to.Flag("asksATeller", draft.AsksATeller);
         to.Flag("usesOwedBack", draft.UsesOwedBack);
+        to.OptionalList<Money>("machineNotes", draft.Machine?.Notes, static (item, note) => item.Amount("note", note));
+        to.OptionalAmount("machineLimit", draft.Machine?.Limit);
         to.OptionalList<Placement>("placements", draft.Placements, static (item, placed) =>
         {
             CountDocument.WriteTarget(item, placed.Target);
@@ -68,12 +77,17 @@ internal static class DraftDocument
         FromBuffer = from.OptionalAmount("fromBuffer"),
         Minimums = (from.OptionalList("minimums", static item => KeyValuePair.Create(
             new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Amount("amount"))) ?? []).ToImmutableSortedDictionary(),
+        PaidMinimums = (from.OptionalList("paidMinimums", static item => KeyValuePair.Create(
+            new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Flag("paid"))) ?? []).ToImmutableSortedDictionary(),
         Fills = from.Amounts("fills", static text => new PotId(text)),
         Notes = (from.OptionalList("notes", static item => KeyValuePair.Create(
             new PartKey(new(item.Text("pot")), item.OptionalDate("week")), item.Notes("notes"))) ?? []).ToImmutableSortedDictionary(),
         LeavesNotesAtHome = from.OptionalFlag("leavesNotesAtHome") ?? false,
         AsksATeller = from.OptionalFlag("asksATeller") ?? false,
         UsesOwedBack = from.OptionalFlag("usesOwedBack") ?? false,
+        Machine = from.OptionalList("machineNotes", static item => item.Amount("note")) is { } notes
+            ? new CashSource.Machine([.. notes], from.OptionalAmount("machineLimit"))
+            : null,
         Placements = from.OptionalList("placements", static item => new Placement(
             CountDocument.ReadTarget(item), item.Amount("amount"))) is { } placements ? [.. placements] : null,
     };

@@ -24,6 +24,7 @@ internal static class PaymentDocument
         to.Whole("firstMovement", payment.FirstMovement);
         to.Whole("lastMovement", payment.LastMovement);
         to.OptionalFlag("undone", payment.Undone ? true : null);
+        to.OptionalAmount("asked", payment.Asked);
     }
 
     private static DuePayment Read(IFieldReader from)
@@ -43,6 +44,7 @@ internal static class PaymentDocument
             from.Whole("lastMovement"))
         {
             Undone = from.OptionalFlag("undone") ?? false,
+            Asked = from.OptionalAmount("asked"),
         };
     }
 }

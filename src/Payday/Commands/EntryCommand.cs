@@ -70,7 +70,7 @@ internal static class EntryCommand
         if (input.Way == "counted")
         {
             Result<Notes> counted = input.Notes is null || input.Amount is not null || input.For is not null
-                ? EdgeFault.Refused<Notes>("Write payday entry counted --notes 20=2,10=1, with all the loose notes.")
+                ? Result.Refused<Notes>(new ArgumentFault.CountedUnfinished())
                 : NoteList.Read(book.Household, input.Notes);
             return counted.Ok ? Stored(store, book, Entering.CountLoose(book, input.Date, counted.Value, CleanText.OneLine(input.What))) : Wrong(book, counted.Fault);
         }

@@ -29,7 +29,7 @@ internal sealed record EntryInput(
     {
         if (Way is null || Amount is null || For is null)
         {
-            return EdgeFault.Refused<EntryWish>("Give in or out, an amount and --for NAME; or --undo NUMBER.");
+            return Result.Refused<EntryWish>(new ArgumentFault.EntryUnfinished());
         }
 
         Result<Money> amount = Money.ParseSum(Amount, book.Household.Currency, book.Household.Settings.Numbers);

@@ -57,12 +57,12 @@ internal static class MoveCommand
     {
         if (why.Length > LongestWhy)
         {
-            return EdgeFault.Refused<MoveEntry>($"--why has {why.Length} characters; shorten it to {LongestWhy}.");
+            return Result.Refused<MoveEntry>(new ArgumentFault.TooLong("--why", why.Length, LongestWhy));
         }
 
         if (date > today)
         {
-            return EdgeFault.Refused<MoveEntry>($"--on {LocalDatePattern.Iso.Format(date)}: {DateTexts.StillToCome}");
+            return Result.Refused<MoveEntry>(new ArgumentFault.StillToCome($"--on {LocalDatePattern.Iso.Format(date)}"));
         }
 
         Result<LedgerEnd> from = PurposeNames.Find(book, MoveEnds.From(book), gives);

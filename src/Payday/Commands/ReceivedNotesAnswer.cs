@@ -77,7 +77,7 @@ internal static class ReceivedNotesAnswer
     private static Answer.Done Shown(Household household, ReceivingPlan plan)
     {
         Currency currency = household.Currency;
-        ImmutableArray<string> lines = ReceivingTexts.Of(household, plan);
+        ImmutableArray<string> lines = ReceivedReport.Of(household, plan);
         Dictionary<string, string> ByName(IEnumerable<KeyValuePair<Core.Ids.PotId, Money>> sums) => sums.ToDictionary(sum => EndText.Pot(household, sum.Key), sum => sum.Value.ToPlain());
         return new Answer.Done(
             [.. lines.SelectMany(Report.Prose), "The filling sheet is made anew: payday slip --filling."],

@@ -44,7 +44,8 @@ internal static class RoutineJson
                 row.Interest.ToPlain(),
                 row.Minimum.ToPlain(),
                 row.Payment.ToPlain(),
-                row.NewBalance.ToPlain()))],
+                row.NewBalance.ToPlain(),
+                row.Due is null ? null : row.Paid))],
             plan.Pots.Total.ToPlain(),
             [.. plan.Pots.Rows.Select(row => new PotRowResult(
                 row.Pot.Name, row.HasNow.ToPlain(), row.Proposed.ToPlain(), row.Fill.ToPlain(), row.Why, PotQuestion.Word(row)))],

@@ -28,13 +28,13 @@ internal static class SpendAnswers
                 || !int.TryParse(line, NumberStyles.None, CultureInfo.InvariantCulture, out number)
                 || list.Lines.All(one => one.Number != number))
             {
-                return EdgeFault.Refused<PurchaseList>($"--pot {text}: write it like 3=Food, with the number of a line.");
+                return Result.Refused<PurchaseList>(new ArgumentFault.NoLine($"--pot {text}"));
             }
 
             Result<PotOrBuffer> pot = PotInput.PotOrBuffer(book.Household, name);
             if (!pot.Ok)
             {
-                return EdgeFault.Refused<PurchaseList>($"--pot {text}: {FaultTexts.Of(pot.Fault)}");
+                return Result.Refused<PurchaseList>(new ArgumentFault.Of($"--pot {text}", pot.Fault));
             }
 
             list = list.Choose(number, pot.Value.PotId);

@@ -25,6 +25,7 @@ namespace Payday.Json;
 [JsonSerializable(typeof(ReceivedResult))]
 [JsonSerializable(typeof(CountResult))]
 [JsonSerializable(typeof(SpendResult))]
+[JsonSerializable(typeof(DuesResult))]
 [JsonSerializable(typeof(ReturnResult))]
 [JsonSerializable(typeof(MoveResult))]
 [JsonSerializable(typeof(EntryResult))]

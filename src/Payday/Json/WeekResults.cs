@@ -32,6 +32,15 @@ internal sealed record SpendResult(bool Stored, IReadOnlyList<SpentResult> Purch
 /// <summary>A card purchase; the number is null while it is not stored.</summary>
 internal sealed record SpentResult(long? Number, string Date, string Pot, string Amount, string? OwedBack, string What);
 
+/// <summary>The answer of <c>due</c>: what is still to be paid, and what was paid; all of late where nothing was entered.</summary>
+internal sealed record DuesResult(bool Stored, IReadOnlyList<OpenDueResult> Dues, IReadOnlyList<PaidDueResult> Paid);
+
+/// <summary>A due that is to be paid; the kind is <c>bill</c> or <c>minimum</c>.</summary>
+internal sealed record OpenDueResult(string Kind, string Name, string Due, string ToPay, string Paid, string Has);
+
+/// <summary>What was paid of a due; the number is null where a payday wrote it.</summary>
+internal sealed record PaidDueResult(long? Number, string Kind, string Name, string Due, string On, string Amount, bool Freed);
+
 /// <summary>The answer of <c>return</c>.</summary>
 internal sealed record ReturnResult(bool Stored, IReadOnlyList<ReturnPotResult> Pots, IReadOnlyDictionary<string, int> Slip, string Unlisted, string Total);
 

@@ -22,19 +22,19 @@ internal static class NoteList
             string[] pair = part.Split('=', StringSplitOptions.TrimEntries);
             if (pair.Length != 2 || !int.TryParse(pair[1], NumberStyles.None, CultureInfo.InvariantCulture, out int count) || count > Most)
             {
-                return EdgeFault.Refused<Notes>($"'{part}': write each value with how many, like 20=2,10=1.");
+                return Result.Refused<Notes>(new NotesTextFault.NoNotes(part));
             }
 
             Result<Money> value = Money.Parse(pair[0], household.Currency, household.Settings.Numbers);
             if (!value.Ok || !cash.Notes.Concat(cash.Coins).Contains(value.Value))
             {
-                return EdgeFault.Refused<Notes>($"'{part}': there is no note of {pair[0]}; those in use are {string.Join(", ", cash.Notes.Select(note => household.Settings.Numbers.Written(note.ToPiece())))}.");
+                return Result.Refused<Notes>(new NotesTextFault.NotInUse(pair[0], [.. cash.Notes.Select(note => household.Settings.Numbers.Written(note.ToPiece()))]));
             }
 
             notes = notes.With(value.Value.MinorUnits, notes[value.Value.MinorUnits] + count);
         }
 
-        return notes.IsEmpty ? EdgeFault.Refused<Notes>("Write each value with how many, like 20=2,10=1.") : Result.Of(notes);
+        return notes.IsEmpty ? Result.Refused<Notes>(new NotesTextFault.NoNotes("")) : Result.Of(notes);
     }
 
     /// <summary>Notes as <see cref="Read"/> takes them.</summary>

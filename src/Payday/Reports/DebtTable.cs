@@ -13,7 +13,7 @@ internal static class DebtTable
     public static ImmutableArray<TextColumn> Columns =>
     [
         Report.Names("Debt"), new("due"), new("rate", Align.Right) { Drops = 1 }, Report.Amounts("balance"),
-        Report.Amounts("interest") with { Drops = 2 }, Report.Amounts("minimum"), Report.Amounts("pay"), Report.Amounts("then"),
+        Report.Amounts("interest") with { Drops = 2 }, Report.Amounts("minimum") with { Drops = 3 }, Report.Amounts("pay"), Report.Amounts("then"), new(""),
     ];
 
     /// <summary>The cells of a row.</summary>
@@ -27,6 +27,7 @@ internal static class DebtTable
         row.Minimum.ToString(style),
         Report.Marked(row.Payment, row.Changed, style),
         row.NewBalance.ToString(style),
+        row.Due is null ? "" : row.Paid ? "paid" : "to pay",
     ];
 
     /// <summary>A yearly rate, e.g. 19.99 %, with at most four decimals, as a household has it.</summary>

@@ -20,7 +20,13 @@ internal static class DebtsReport
                 style,
                 DebtTable.Columns,
                 plan.Debts.Rows.Select(row => DebtTable.Cells(row, style)),
-                [["Paid", "", "", "", "", "", plan.Debts.Total.ToString(style), ""]]),
+                [["Together", "", "", "", "", "", plan.Debts.Due.ToString(style), "", ""]]),
+        .. (plan.Debts.Due != plan.Debts.Total, plan.Debts.Total.IsNegative) switch
+        {
+            (false, _) => Array.Empty<string>(),
+            (_, false) => Report.Prose($"{(plan.Debts.Due - plan.Debts.Total).ToString(style)} of it was in the account for it before; {plan.Debts.Total.ToString(style)} comes from this payday."),
+            _ => Report.Prose($"{(plan.Debts.Due - plan.Debts.Total).ToString(style)} was in the account for it before; {(-plan.Debts.Total).ToString(style)} of that isn't needed and is left to place."),
+        },
         .. plan.Surplus.Without.Never
             .Select(id => plan.Debts.Rows.First(row => row.DebtId == id))
             .SelectMany(row => Report.Prose($"! {row.Name} never ends at its minimum. Pay more on it, or talk to the lender.")),

@@ -42,7 +42,7 @@ internal static class PurposeNames
             ?? (string.Equals(name, "to place", StringComparison.OrdinalIgnoreCase) && ends.Contains(EntryEnds.ToPlace) ? EntryEnds.ToPlace : null);
         return found is not null
             ? Result.Of(found)
-            : EdgeFault.Refused<LedgerEnd>($"There is nothing called '{name}' here; there is {string.Join("; ", ends.Where(end => end is not LedgerEnd.At { Purpose.Kind: PurposeKind.KeptBack }).Select(end => Of(book.Household, end)))}.");
+            : Result.Refused<LedgerEnd>(new ArgumentFault.NoSuchPurpose(name, [.. ends.Where(end => end is not LedgerEnd.At { Purpose.Kind: PurposeKind.KeptBack }).Select(end => Of(book.Household, end))]));
     }
 
     private static string Id(LedgerEnd end) => end switch

@@ -13,6 +13,7 @@ internal static class ChangeTexts
         ChangeFault.OtherCurrency other => $"The ledger is in {other.Ledger}, so the household stays in it; begin one in {other.Next} in another folder.",
         ChangeFault.OtherStart other => $"The household started on {other.Start:uuuu-MM-dd} and has a history since; that date stays as it is.",
         ChangeFault.DebtOwed debt => $"{debt.Owed.ToString(style)} is still owed on {debt.Debt}; keep it.",
+        ChangeFault.DebtHeld debt => $"{debt.Held.ToString(style)} waits in the account for {debt.Debt}; keep it until the next payday has placed that.",
         ChangeFault.BillHeld bill => $"{bill.Held.ToString(style)} is set aside for {bill.Bill}; end it with a date instead.",
         ChangeFault.PotHas pot => $"{pot.Pot} has {pot.Has.ToString(style)}; keep it, held where it is.",
         ChangeFault.PotOwes pot => $"{pot.Pot} owes {pot.Owed.ToString(style)} back; return it to the account first.",
@@ -27,10 +28,11 @@ internal static class ChangeTexts
         ChangeFault.OtherCurrency other => $"The ledger is in {other.Ledger}, the file in {other.Next}. Import it into another folder with --data.",
         ChangeFault.OtherStart other => $"The household started on {other.Start:uuuu-MM-dd} and has a history since; leave \"start\" as it is.",
         ChangeFault.DebtOwed debt => $"{debt.Owed.ToString(style)} is still owed on {debt.Debt} (id {debt.DebtId}); keep it in the file.",
+        ChangeFault.DebtHeld debt => $"{debt.Held.ToString(style)} waits in the account for {debt.Debt} (id {debt.DebtId}); keep it in the file until the next payday has placed that.",
         ChangeFault.BillHeld bill => $"{bill.Held.ToString(style)} is set aside for {bill.Bill} (id {bill.BillId}); keep it in the file, with an \"until\" date.",
         ChangeFault.PotHas pot => $"{pot.Pot} (id {pot.PotId}) has {pot.Has.ToString(style)}; keep it in the file, held where it is.",
         ChangeFault.PotOwes pot => $"{pot.Pot} (id {pot.PotId}) owes {pot.Owed.ToString(style)} back; return it to the account first.",
-        ChangeFault.OnItsWay way => $"{way.Amount.ToString(style)} is on its way to {way.Name} (id {way.TargetId}); return it to the account first.",
+        ChangeFault.OnItsWay way => $"{way.Amount.ToString(style)} is on its way to {way.Name} (id {way.Id}); return it to the account first.",
         _ => FaultTexts.Of(fault, style),
     };
 }

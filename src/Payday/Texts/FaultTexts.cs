@@ -6,6 +6,7 @@ using Payday.Core.Cash;
 using Payday.Core.CashReturns;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
+using Payday.Core.DuePayments;
 using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.HouseholdChanges;
@@ -42,6 +43,7 @@ internal static class FaultTexts
         ReconcileFault reconcile => ReconcileTexts.Of(reconcile),
         PurchaseFault purchase => PurchaseTexts.Of(purchase, style),
         ListFault list => PurchaseTexts.Of(list, style),
+        DueFault due => DueTexts.Of(due, style),
         MoveFault move => MoveTexts.Of(move, style),
         EntryFault entry => EntryTexts.Of(entry, style),
         RoutineFault routine => RoutineTexts.Of(routine, style),
@@ -55,7 +57,7 @@ internal static class FaultTexts
         ChangeFault change => ChangeTexts.Of(change, style),
         LineFault line => LineTexts.Of(line),
         OutlookFault outlook => OutlookTexts.Of(outlook),
-        EdgeFault edge => edge.Sentence,
+        EdgeFault edge => EdgeTexts.Of(edge, style),
         FileThere there => there.Saying("give another name, or say that it may be replaced"),
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };

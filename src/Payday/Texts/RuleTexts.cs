@@ -19,7 +19,7 @@ internal static class RuleTexts
     public const string Later = "Level is the most even plan over the next 13 months that is never late, in shares of the pay expected; it may lend what is held for one bill to another due sooner.";
 
     /// <summary>A debt's minimum; see <see cref="DebtRules"/>.</summary>
-    public const string Minimum = "Interest of a month is the balance times the yearly rate over twelve; the minimum is never more than balance and interest, and pays interest first.";
+    public const string Minimum = "Interest of a month is the balance times the yearly rate over twelve, charged on the first due date of the month; the minimum is never more than balance and interest, and pays interest first. Ticked, it has left the account; else it waits there.";
 
     /// <summary>What is left; see <see cref="SurplusRules"/>.</summary>
     public const string Surplus = "What is left goes to one debt first, by the household's order, and what a debt paid off sets free goes on to the next; any of it can be placed elsewhere.";

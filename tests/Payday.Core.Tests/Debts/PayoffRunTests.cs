@@ -23,7 +23,7 @@ public class PayoffRunTests
         Gen.Select(AnyDebts, Gen.Int[0, 50_000], Gen.Int[0, 100_000], AnyOrder).Sample((debts, extra, once, order) =>
         {
             // An account of its own: what is paid in all must come to the balances and all interest.
-            PayoffRun run = new(debts, Cents(extra), Cents(once), new PaymentOrder(order, null));
+            PayoffRun run = new(new NodaTime.YearMonth(2026, 1), debts, Cents(extra), Cents(once), new PaymentOrder(order, null));
             Money owed = Total(debts.Select(debt => debt.Balance));
             Money paid = owed - Total(run.Debts.Select(debt => debt.Balance));
             Assert.Equal(Money.Min(Cents(once), owed), paid);
@@ -49,7 +49,7 @@ public class PayoffRunTests
             DebtState[] debts = [.. balances.Select((balance, i) => new DebtState(
                 new($"{i}"), $"{i}", Cents(balance), i / 20m, new MinimumRule.Fixed(Cents(20_000))))];
             Money budget = Cents((20_000L * debts.Length) + extra);
-            PayoffRun run = new(debts, Cents(extra), Cents(0), new PaymentOrder(order, null));
+            PayoffRun run = new(new NodaTime.YearMonth(2026, 1), debts, Cents(extra), Cents(0), new PaymentOrder(order, null));
             while (!run.IsOver)
             {
                 Money owed = Total(run.Debts.Select(debt => debt.Balance + debt.Balance.MonthOfInterest(debt.State.YearlyRate)));

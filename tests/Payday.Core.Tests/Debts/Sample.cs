@@ -32,7 +32,7 @@ internal static class Sample
     }
 
     public static PayoffRun Run(decimal extra, decimal once, DebtOrder order, params DebtState[] debts) =>
-        new(debts, Usd(extra), Usd(once), new PaymentOrder(order, null));
+        new(new YearMonth(2026, 1), debts, Usd(extra), Usd(once), new PaymentOrder(order, null));
 
     public static YearMonth?[] PaidOff(this DebtProjection projection) =>
         [.. projection.Debts.Select(debt => debt.PaidOff)];

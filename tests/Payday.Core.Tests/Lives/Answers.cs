@@ -7,6 +7,7 @@ using Payday.Core.CardPurchases;
 using Payday.Core.Cash;
 using Payday.Core.CashReturns;
 using Payday.Core.Counts;
+using Payday.Core.DuePayments;
 using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Histories;
@@ -127,6 +128,10 @@ internal sealed class Answers
             Say($"bought {purchase.Date} {purchase.PotId} {purchase.Amount} {purchase.OwedBack}");
         }
 
+        DueLines.Of(book, to.PlusMonths(2)).ToList().ForEach(line => Say($"{line}"));
+        ComingDues.Between(book, from, to.PlusMonths(2)).ToList().ForEach(due => Say($"{due}"));
+        DebtOutlook outlook = DebtOutlook.Of(book, to);
+        Say($"{outlook.From} {string.Join("; ", outlook.Debts)}");
         Differences.Open(book).ToList().ForEach(open => Say($"open {open.PotId} {open.Date} {open.Difference} {open.DifferenceName}"));
         for (int year = from.Year; year <= to.Year; year++)
         {

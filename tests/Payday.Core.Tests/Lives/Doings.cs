@@ -6,6 +6,7 @@ using Payday.Core.Cash;
 using Payday.Core.CashReturns;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
+using Payday.Core.DuePayments;
 using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Ids;
@@ -61,6 +62,14 @@ internal static class Doings
         new("difference turned up", (book, _, today) => Settle(book, DifferenceEnd.TurnedUp, today)),
         new("cash return", (book, _, today) => Made(
             book, to => ReturnPlan.Of(to, ReturnDraft.AsPlanned).Confirm(today), (from, day) => ReturnUndo.Of(from, ReturnUndo.Last(from)!, day))),
+        Due("due paid", (_, _) => (null, false), isBill: true),
+        Due("due paid in part", (chance, due) => (Part(chance, due.Rest), false), isBill: true),
+        Due("due paid with more", (_, due) => (due.Rest + Usd(6), false), isBill: true),
+        Due("due freed", (chance, due) => (Part(chance, due.Rest), true), isBill: true),
+        Due("minimum paid", (_, _) => (null, false), isBill: false),
+        Due("minimum paid in part", (chance, due) => (Part(chance, due.Rest), false), isBill: false),
+        Due("minimum paid with more", (_, due) => (due.Rest + Usd(40), false), isBill: false),
+        Due("minimum waived", (_, _) => (Usd(0), true), isBill: false),
         new("payday", (book, _, _) => Close(book, draft => draft)),
         new("payday with owed-back notes", (book, _, _) => Close(book, draft => draft with { UsesOwedBack = true })),
         .. Between,
@@ -91,6 +100,21 @@ internal static class Doings
     {
         var entry = new PurchaseEntry(today.PlusDays(-chance.Next(9)), pot is null ? null : new PotId(pot), Usd(chance.Next(1, 9000) / 100m), "shop");
         return Made(book, to => Purchasing.Enter(to, entry), (from, day) => Purchasing.Undo(from, from.Weeks.Purchases.Length, day));
+    });
+
+    // Early, on its day or late, any of the next.
+    private static Doing Due(string name, Func<Random, DueLine, (Money? Amount, bool Frees)> what, bool isBill) => new(name, (book, chance, today) =>
+    {
+        DueLine[] lines = [.. DueLines.Of(book, today.PlusMonths(2)).Where(line => line.Key.Bill is not null == isBill)];
+        if (lines.Length == 0)
+        {
+            return null;
+        }
+
+        DueLine due = lines[chance.Next(Math.Min(3, lines.Length))];
+        (Money? amount, bool frees) = what(chance, due);
+        var entry = new DueEntry(due.Key, today.PlusDays(-chance.Next(4)), amount, frees);
+        return Made(book, to => Paying.Enter(to, entry, today), (from, day) => Paying.Undo(from, from.Weeks.Payments.Length, day));
     });
 
     // Undone, it is as if neither the old nor the new one had been.

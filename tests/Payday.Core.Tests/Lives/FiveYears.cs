@@ -8,6 +8,7 @@ using Payday.Core.Cash;
 using Payday.Core.CashReturns;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Counts;
+using Payday.Core.DuePayments;
 using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Ids;
@@ -26,6 +27,9 @@ internal sealed class FiveYears(Book book, int seed)
     private static readonly PotId?[] Spent = [new("food"), new("food"), new("fares"), new("boots"), new("gifts"), null];
     private static readonly MoveTarget[] Targets = [MoveTarget.Pot(new PotId("boots")), MoveTarget.Pot(new PotId("gifts")), MoveTarget.Pot(new PotId("fares")), MoveTarget.Debt(new DebtId("card")), MoveTarget.Buffer];
     private readonly Random random = new(seed);
+
+    // Of its own, so that lives go on as they did before there were payments.
+    private readonly Random dues = new(seed + 1);
 
     public Book Book { get; private set; } = book;
 
@@ -124,6 +128,18 @@ internal sealed class FiveYears(Book book, int seed)
         if (Chance(2) && Differences.LastSettled(Book) is { } settled)
         {
             Try("settled taken back", Differences.Reopen(Book, settled, today), check);
+        }
+
+        if (dues.Next(100) < 12 && DueLines.Of(Book, today.PlusDays(25)) is { IsEmpty: false } open1)
+        {
+            DueLine due = open1[dues.Next(open1.Length)];
+            Money? amount = dues.Next(3) switch { 0 => null, 1 => Cents(dues.NextInt64(due.Rest.MinorUnits + 1)), _ => due.Rest + Usd(3) };
+            Try("due", Paying.Enter(Book, new DueEntry(due.Key, today.PlusDays(-dues.Next(5)), amount, FreesRest: dues.Next(6) == 0), today), check);
+        }
+
+        if (dues.Next(100) < 3 && Book.Weeks.Payments.Length > 0)
+        {
+            Try("due undone", Paying.Undo(Book, Book.Weeks.Payments.Length - dues.Next(3), today), check);
         }
 
         if (Chance(6))

@@ -3,6 +3,7 @@ using CsCheck;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Calendar;
 using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Tests.Faults;
@@ -17,7 +18,8 @@ public class UndoLeavesNoTraceTests
 {
     private static readonly Household Begun = House with
     {
-        Bills = [Bill("Rent", 310, Friday6March, essential: true)],
+        Bills = [Bill("Rent", 310, Friday6March, essential: true), Bill("Phone", 30, Friday6March.PlusDays(11))],
+        Debts = [.. House.Debts, Debt("Loan", 900, 0.18m, 12, due: 1) with { Schedule = new Schedule.EveryWeeks(1, Friday6March.PlusDays(4)) }],
         Opening = House.Opening with { LooseNotes = Notes((5, 6), (10, 2)) },
     };
 

@@ -101,7 +101,8 @@ public sealed class OutlookTests
         Assert.Equal(
             [("Reserve", new LocalDate(2026, 4, 3)), ("Steps", new(2026, 4, 3)), ("Boots", new(2026, 4, 17))],
             outlook.Reached.Select(pot => (pot.Name, pot.On)));
-        Assert.Equal([("Card", new LocalDate(2026, 4, 3))], outlook.PaidOff.Select(debt => (debt.Name, debt.On)));
+        // The rest of it waits from 3 April for its minimum of the 15th, which the next payday takes as paid.
+        Assert.Equal([("Card", new LocalDate(2026, 4, 17))], outlook.PaidOff.Select(debt => (debt.Name, debt.On)));
         Assert.Equal(Usd(80), outlook.Book.Ledger.Balances[LedgerEnd.SpentFrom(new PotId("boots"))]);
     }
 

@@ -14,7 +14,7 @@ public class MovementPairTests
         Book.Begin(Bare with
         {
             Bills = [Bill("Rent", 610, Friday6March, essential: true)],
-            Debts = [Debt("Card", 6400, 0.12m, 25, due: 15)],
+            Debts = [Debt("Card", 6400, 0.12m, 25, due: 6)],
             Pots = [AccountPot("Gifts", 12.50m)],
         }),
         new RoutineDraft(Friday6March)).Value!).Value!;
@@ -29,14 +29,15 @@ public class MovementPairTests
     }
 
     [Fact]
-    public void Of_InterestAndPayment_AreEachOthers()
+    public void Of_WhatIsForAMinimumAndItsPayment_AreEachOthers()
     {
         Movement interest = To(LedgerEnd.InterestOn(new DebtId("card")));
-        Movement payment = Closed.Ledger.Movements[(int)interest.Number];
+        Movement held = To(LedgerEnd.InAccount(Purpose.ForDebt(new DebtId("card"))));
+        Movement payment = Closed.Ledger.Movements[(int)held.Number];
         Movement surplus = To(new LedgerEnd.Owed(new DebtId("card")));
 
         Assert.Equal(("minimum payment", "surplus"), (payment.Reason, surplus.Reason));
-        Assert.Equal((payment, interest, null), (MovementPair.Of(Closed, interest), MovementPair.Of(Closed, payment), MovementPair.Of(Closed, surplus)));
+        Assert.Equal((payment, held, null, null), (MovementPair.Of(Closed, held), MovementPair.Of(Closed, payment), MovementPair.Of(Closed, surplus), MovementPair.Of(Closed, interest)));
     }
 
     [Fact]
@@ -45,10 +46,10 @@ public class MovementPairTests
     [Fact]
     public void Of_AHalfThatIsUndone_IsNothing()
     {
-        Movement interest = To(LedgerEnd.InterestOn(new DebtId("card")));
-        Book undone = Undoing.Of(Closed, interest.Number, Friday6March, "not charged").Value!;
+        Movement held = To(LedgerEnd.InAccount(Purpose.ForDebt(new DebtId("card"))));
+        Book undone = Undoing.Of(Closed, held.Number + 1, Friday6March, "not paid").Value!;
 
-        Assert.Null(MovementPair.Of(undone, Closed.Ledger.Movements[(int)interest.Number]));
+        Assert.Null(MovementPair.Of(undone, held));
     }
 
     private static Movement To(LedgerEnd end) => Closed.Ledger.Movements.Last(movement => movement.To == end && movement.Payday is not null);

@@ -113,11 +113,11 @@ public class OpenDuesTests
     public void Plan_MinimumUndone_IsAskedForAgainWithoutASecondInterest()
     {
         Household home = Bare with { Debts = [Debt("Card", 600, 0.12m, 50, due: 10)] };
-        Book book = Close(Book.Begin(home), Friday6March);
+        Book book = Close(Close(Book.Begin(home), Friday6March), Second);
         Movement minimum = book.Ledger.Movements.First(movement => movement.Reason == "minimum payment");
 
-        Book undone = Undoing.Of(book, minimum.Number, Second, "bounced").Value!;
-        DebtRow row = Plan(undone, Second).Debts.Rows[0];
+        Book undone = Undoing.Of(book, minimum.Number, Third, "bounced").Value!;
+        DebtRow row = Plan(undone, Third).Debts.Rows[0];
 
         Assert.Equal((new LocalDate(2026, 3, 10), Usd(0), Usd(50)), (row.Due, row.Interest, row.Payment));
     }

@@ -61,7 +61,7 @@ public class ComingDuesTests
         Assert.Contains(new ComingDue(DueOwner.Of(new DebtId("loan")), "Loan", new(2026, 3, 15), Usd(25), Paid: true), ComingDues.Between(paid, Friday6March, last));
     }
 
-    // Rent of 15 March is to pay until a payday pays it; the minimum of that day was covered, and is no reminder once its day is past.
+    // Both of 15 March wait in the account until they are ticked, or the next payday takes them as paid on their day.
     [Fact]
     public void Waiting_AfterItsDay_HasWhatIsNotPaid()
     {
@@ -69,7 +69,8 @@ public class ComingDuesTests
 
         Assert.Equal(
             ["Rent", "Loan"], ComingDues.Waiting(closed, new(2026, 3, 14), new(2026, 3, 19)).Select(due => due.Name));
-        Assert.Equal(["Rent"], ComingDues.Waiting(closed, new(2026, 3, 17), new(2026, 3, 19)).Select(due => due.Name));
+        Assert.Equal(["Rent", "Loan"], ComingDues.Waiting(closed, new(2026, 3, 17), new(2026, 3, 19)).Select(due => due.Name));
+        Assert.Empty(ComingDues.Waiting(Close(closed, new(2026, 3, 20)), new(2026, 3, 20), new(2026, 4, 1)));
     }
 
     // The surplus of 6 March goes to the debt as well; it pays no due of its own.

@@ -108,7 +108,7 @@ internal static partial class GenBook
     public static Gen<DuePayment> Payment { get; } =
         Gen.Select(Gen.Select(Names, Gen.Bool, Dates), Dates, Amounts, Gen.Bool, Gen.Bool)
             .Select((due, date, amount, completes, undone) => new DuePayment(
-                1, due.Item2 ? new DueKey(new BillId(due.Item1), due.Item3) : new DueKey(new DebtId(due.Item1), due.Item3), date, amount, completes, 1, 2) { Undone = undone });
+                1, due.Item2 ? new DueKey(new BillId(due.Item1), due.Item3) : new DueKey(new DebtId(due.Item1), due.Item3), date, amount, completes, 1, 2) { Undone = undone, Asked = completes ? null : amount });
 
     /// <summary>Moves with every field.</summary>
     public static Gen<Move> Move { get; } =

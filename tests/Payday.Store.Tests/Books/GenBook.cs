@@ -84,11 +84,15 @@ internal static partial class GenBook
             LeavesNotesAtHome = ways.Item1,
             AsksATeller = ways.Item2,
             UsesOwedBack = ways.Item3,
+            Machine = ways.Item1 && ways.Item3 && named.Item4.Values.Any()
+                ? new CashSource.Machine([.. named.Item4.Values], ways.Item2 ? named.Item4.Values.First() : null)
+                : null,
             Step = step,
             Incomes = ById(named.Item1, name => new SourceId(name)),
             OneOffs = named.Item2,
             DebtPayments = ById(named.Item3, name => new DebtId(name)),
             Fills = ById(named.Item4, name => new PotId(name)),
+            PaidMinimums = dues.DistinctBy(due => due.Item1).ToImmutableSortedDictionary(due => new DueKey(new DebtId(due.Item1.Bill!.Value.Text), due.Item1.Scheduled), due => due.Item3 % 2 == 0),
             Dues = dues.DistinctBy(due => due.Item1).ToImmutableSortedDictionary(due => due.Item1, due => Decision(due.Item2, due.Item3)),
             SetAsides = mode.Item2 ? mode.Item1 : null,
             Placements = isPlaced ? [.. placed.Select(place => new Placement(Target(place.Item1, place.Item2), place.Item3))] : null,
@@ -114,7 +118,11 @@ internal static partial class GenBook
             notes.Item1,
             notes.Item2,
             notes.Item3,
-            draft) { Minimums = dues.Length % 2 == 0 ? [.. dues.Select(due => new ClosedDue(new DueKey(new DebtId(due.Item1.Bill!.Value.Text), due.Item1.Scheduled), due.Item2, due.Item3))] : null };
+            draft)
+        {
+            Minimums = dues.Length % 2 == 0 ? [.. dues.Select(due => new ClosedDue(new DueKey(new DebtId(due.Item1.Bill!.Value.Text), due.Item1.Scheduled), due.Item2, due.Item3) { Asked = due.Item3 ? due.Item2 : null })] : null,
+            Charged = dues.Length % 3 == 0 ? [.. dues.Select(due => new DueKey(new DebtId(due.Item1.Bill!.Value.Text), due.Item1.Scheduled))] : null,
+        };
 
     private static ImmutableSortedDictionary<TId, Money> ById<TId>(ImmutableSortedDictionary<string, Money> named, Func<string, TId> id)
         where TId : notnull => named.ToImmutableSortedDictionary(pair => id(pair.Key), pair => pair.Value);

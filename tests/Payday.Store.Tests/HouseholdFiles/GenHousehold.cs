@@ -58,8 +58,8 @@ internal static class GenHousehold
             (id, label, part) => new IncomeSource(new SourceId(id), label, part.Item1, part.Item2, part.Item3, part.Item4))
         from bills in List(0, Gen.Select(Schedules, Shifts, Amounts(currency), Untils, Gen.Bool),
             (id, label, part) => new Bill(new BillId(id), label, part.Item3, part.Item1, part.Item2, part.Item5, part.Item4))
-        from debts in List(0, Gen.Select(Amounts(currency), Fractions(10), Minimums(currency), MonthDays),
-            (id, label, part) => new Debt(new DebtId(id), label, part.Item1, part.Item2, part.Item3, part.Item4))
+        from debts in List(0, Gen.Select(Amounts(currency), Fractions(10), Minimums(currency), Gen.Select(MonthDays, Schedules, Gen.Bool)),
+            (id, label, part) => new Debt(new DebtId(id), label, part.Item1, part.Item2, part.Item3, part.Item4.Item3 ? part.Item4.Item2 : new Schedule.Monthly(part.Item4.Item1)))
         from pots in List(0, Pots(currency, settings.Cash), (id, label, pot) => pot with { Id = new PotId(id), Name = label })
         from ranks in Gen.Shuffle(Enumerable.Range(1, 20).ToArray())
         from opening in Opening(currency, settings.Cash, bills, pots)
@@ -91,7 +91,7 @@ internal static class GenHousehold
 
     private static Gen<MinimumRule> Minimums(Currency currency) => Gen.OneOf<MinimumRule>(
         Amounts(currency).Select(amount => (MinimumRule)new MinimumRule.Fixed(amount)),
-        Gen.Select(Fractions(1), Amounts(currency)).Select((percent, floor) => (MinimumRule)new MinimumRule.PercentOrFloor(percent, floor)));
+        Gen.Select(Fractions(1), Amounts(currency), Gen.Bool).Select((percent, floor, plus) => (MinimumRule)new MinimumRule.PercentOrFloor(percent, floor) { PlusInterest = plus }));
 
     private static Gen<Pot> Pots(Currency currency, CashPieces cash) =>
         from held in Gen.Enum<Place>()

@@ -74,6 +74,12 @@ internal sealed class ModelBook
     /// <summary>What a paid due came to, or null.</summary>
     public long? PaidAs(string bill, int index) => Closed.SelectMany(closed => closed.Dues).FirstOrDefault(due => due.Paid && due.Bill == bill && due.Index == index)?.Amount;
 
+    /// <summary>Whether a debt's minimum is covered by a payday, and paid or not.</summary>
+    public bool IsCovered(string debt, DateOnly due, bool paid) => Closed.Any(closed => closed.Minimums.Any(row => row.Debt == debt && row.Due == due && row.Paid == paid));
+
+    /// <summary>What a payday covered a minimum with, or null.</summary>
+    public long? CoveredWith(string debt, DateOnly due) => Closed.SelectMany(closed => closed.Minimums).LastOrDefault(row => row.Debt == debt && row.Due == due)?.Payment;
+
     private void Open(string end, long amount) => Ledger.Move(LifeHousehold.Start, ModelLedger.Before, end, amount, "opening");
 
     // A fortnightly wage is usual twice a month; a monthly one never is extra (design, section 2).

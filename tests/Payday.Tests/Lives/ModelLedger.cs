@@ -32,6 +32,8 @@ internal sealed class ModelLedger
     /// <summary>What the account paid in a pot's stead: below zero.</summary>
     public static string OwedBack(string pot) => $"account: owed back by {pot}";
 
+    public static string ForDebt(string debt) => $"account: set aside for {debt}";
+
     public static string Owed(string debt) => $"owed: {debt}";
 
     public static string Spent(string pot) => $"spent: {pot}";
@@ -72,6 +74,10 @@ internal sealed class ModelLedger
 
     /// <summary>All that a pot has: in its place and kept back for its next fill.</summary>
     public long HasNow(string pot) => InItsPlace(pot) + Has(KeptBack(pot));
+
+    /// <summary>What was owed on a debt when a day began.</summary>
+    public long OwedAtTheBeginning(string debt, DateOnly day) => -Has(Owed(debt), day.AddDays(-1))
+        + facts.Where(fact => fact.On == day && fact.From == Owed(debt) && fact.To == Before).Sum(fact => fact.Amount);
 
     /// <summary>What a pot has in its place.</summary>
     public long InItsPlace(string pot) => Has(InAccount(pot)) + Has(Home(pot)) + Has(Wallet(pot));

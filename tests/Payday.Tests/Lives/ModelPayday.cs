@@ -33,7 +33,7 @@ internal sealed class ModelPayday
             [.. Dues.Select(due => (due.Date > On ? due.Date : On, due.Amount)), .. later.Select(due => (due.On, due.Amount))]);
         long needed = Math.Max(0, Dues.Sum(due => due.Amount) - Held.Values.Sum());
         Debts = ModelMinimums.Of(book, On, Until);
-        long minimums = Debts.Sum(debt => debt.Payment);
+        long minimums = Minimums;
 
         // Where it falls short the buffer helps above what it keeps, then the pots are cut, then less is set aside for later.
         Wanted = book.Pots.ToDictionary(pot => pot.Name, pot => ModelFills.Wanted(book, this, pot));
@@ -78,6 +78,9 @@ internal sealed class ModelPayday
     public long SetAside { get; }
 
     public IReadOnlyList<ModelMinimum> Debts { get; }
+
+    /// <summary>What today gives for them.</summary>
+    public long Minimums => book.Debts.Sum(debt => ModelMinimums.Taken(book, Debts, debt.Name));
 
     /// <summary>By pot.</summary>
     public Dictionary<string, long> Wanted { get; }
@@ -124,10 +127,19 @@ internal sealed class ModelPayday
             ledger.Move(on, ModelLedger.SetAside(due.Bill), $"paid: {due.Bill}", due.Amount, closed.Act);
         }
 
+        foreach ((string debt, long taken) in book.Debts.Select(debt => (debt.Name, ModelMinimums.Taken(book, Debts, debt.Name))).ToArray())
+        {
+            ledger.Move(On, ModelLedger.ForDebt(debt), ModelLedger.Unplaced, -taken, closed.Act);
+            ledger.Move(On, ModelLedger.Unplaced, ModelLedger.ForDebt(debt), taken, closed.Act);
+        }
+
         foreach (ModelMinimum minimum in Debts)
         {
-            ledger.Move(On, ModelLedger.Owed(minimum.Debt), $"interest: {minimum.Debt}", minimum.Interest, closed.Act);
-            ledger.Move(On, ModelLedger.Unplaced, ModelLedger.Owed(minimum.Debt), minimum.Payment, closed.Act);
+            if (minimum.Due is { } due && due <= On)
+            {
+                ledger.Move(due, ModelLedger.Owed(minimum.Debt), $"interest: {minimum.Debt}", minimum.Interest, closed.Act);
+                ledger.Move(minimum.On, ModelLedger.ForDebt(minimum.Debt), ModelLedger.Owed(minimum.Debt), minimum.Payment, closed.Act);
+            }
         }
 
         foreach (ModelPot pot in book.Pots)
@@ -165,7 +177,7 @@ internal sealed class ModelPayday
     {
         var placed = new List<(string? Debt, long Amount)>();
         long left = Math.Max(0, Surplus);
-        Dictionary<string, long> owed = book.Debts.ToDictionary(debt => debt.Name, debt => Debts.Last(row => row.Debt == debt.Name).Then);
+        Dictionary<string, long> owed = book.Debts.ToDictionary(debt => debt.Name, debt => Math.Max(0, Debts.Last(row => row.Debt == debt.Name).Then - Debts.Where(row => row.Debt == debt.Name).Sum(row => row.Expected)));
         foreach (ModelDebt debt in book.Debts.Where(debt => owed[debt.Name] > 0).OrderBy(debt => owed[debt.Name]).ThenByDescending(debt => debt.Rate))
         {
             long amount = Math.Min(left, owed[debt.Name]);

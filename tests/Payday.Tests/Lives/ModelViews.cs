@@ -59,10 +59,10 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
         // Each debt goes on in the month of its next minimum to come.
         DateOnly covered = book.Closed.Count == 0 ? LifeHousehold.Start.AddDays(-1) : book.Closed[^1].Until;
         Dictionary<string, int> begins = book.Debts.ToDictionary(debt => debt.Name, debt => Math.Max(Number(today), Number(ModelDates.EachMonth(debt.Day).First(date => date > covered))));
-        ModelDebt[] owing = [.. book.Debts.Where(debt => book.Ledger.OwedOn(debt.Name) > 0)];
+        ModelDebt[] owing = [.. book.Debts.Where(debt => Ahead(debt, covered)[^1].Then > 0)];
         int first = owing.Select(debt => begins[debt.Name]).DefaultIfEmpty(Number(today)).Min();
         Dictionary<string, (int Month, long Interest)> paid = ModelProjection.Of(
-            book.Debts, book.Debts.ToDictionary(debt => debt.Name, debt => book.Ledger.OwedOn(debt.Name)), begins.ToDictionary(debt => debt.Key, debt => Math.Max(0, debt.Value - first)));
+            book.Debts, book.Debts.ToDictionary(debt => debt.Name, debt => Ahead(debt, covered)[^1].Then), begins.ToDictionary(debt => debt.Key, debt => Math.Max(0, debt.Value - first)));
         return new JsonObject
         {
             ["months"] = paid.Values.Max(debt => debt.Month),
@@ -184,7 +184,7 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
             ["after"] = Plain(payday.HeldAfter[bill] - Paid(payday, bill)),
         })),
         ["late"] = new JsonArray(),
-        ["debtPayments"] = Plain(payday.Debts.Sum(debt => debt.Payment)),
+        ["debtPayments"] = Plain(payday.Minimums),
         ["debts"] = List(payday.Debts.Select(debt => new JsonObject
         {
             ["name"] = debt.Debt,
@@ -194,6 +194,7 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
             ["minimum"] = Plain(debt.Minimum),
             ["payment"] = Plain(debt.Payment),
             ["newBalance"] = Plain(debt.Then),
+            ["paid"] = debt.Due is null ? null : debt.Paid,
         })),
         ["fills"] = Plain(payday.Fills.Values.Sum()),
         ["pots"] = List(book.Pots.Select(pot => new JsonObject
@@ -215,29 +216,18 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
 
     private static long Paid(ModelPayday payday, string bill) => payday.Dues.Where(due => due.Paid && due.Bill == bill).Sum(due => due.Amount);
 
-    // Those of the last payday have still to be sent off by their day; later ones as they will come.
-    private IEnumerable<JsonObject> Minimums(ModelDebt debt, DateOnly today, DateOnly until)
-    {
-        foreach (ModelClosed closed in book.Closed)
-        {
-            foreach (ModelMinimum covered in closed.Minimums.Where(row => row.Debt == debt.Name && row.Due >= today && row.Due <= until))
-            {
-                yield return Event(covered.Due!.Value, closed == book.Closed[^1] ? "minimum due" : "paid", debt.Name, covered.Payment);
-            }
-        }
+    // Paid ones, those that wait in the account, and later ones as they will come.
+    private IEnumerable<JsonObject> Minimums(ModelDebt debt, DateOnly today, DateOnly until) =>
+    [
+        .. book.Closed.SelectMany(closed => closed.Minimums).Where(row => row.Debt == debt.Name && row.Paid && row.Due >= today && row.Due <= until)
+            .Select(row => Event(row.Due!.Value, "paid", debt.Name, row.Payment)),
+        .. Ahead(debt, until).TakeWhile(row => row.Balance > 0).Where(row => row.Due >= today)
+            .Select(row => Event(row.Due!.Value, "minimum due", debt.Name, row.Payment)),
+    ];
 
-        long balance = book.Ledger.OwedOn(debt.Name);
-        DateOnly last = book.Closed.Count == 0 ? LifeHousehold.Start.AddDays(-1) : book.Closed[^1].Until;
-        foreach (DateOnly due in ModelDates.EachMonth(debt.Day).Where(date => date > last && date <= until).TakeWhile(_ => balance > 0))
-        {
-            long minimum = debt.Minimum(balance);
-            balance += debt.Interest(balance) - minimum;
-            if (due >= today)
-            {
-                yield return Event(due, "minimum due", debt.Name, minimum);
-            }
-        }
-    }
+    // As if the payday were the day before the household began: each is paid on its day.
+    private ModelMinimum[] Ahead(ModelDebt debt, DateOnly until) =>
+        [.. ModelMinimums.Of(book, LifeHousehold.Start.AddDays(-1), until).Where(row => row.Debt == debt.Name)];
 
     private JsonObject Month(DateOnly month)
     {

@@ -8,6 +8,7 @@ using Payday.Core.Routines;
 using Payday.Screens.Bank;
 using Payday.Screens.Cards;
 using Payday.Screens.Counts;
+using Payday.Screens.Dues;
 using Payday.Screens.Entries;
 using Payday.Screens.Fills;
 using Payday.Screens.Leading;
@@ -65,6 +66,8 @@ internal static class AllKeys
         using var demo = new DemoBook(new LocalDate(2026, 3, 13));
         demo.CloseOne();
         BookSession session = demo.Session;
+        new Hand(new FillsScreen(session)).Press("g").Type("2").Press("Right");
+        var received = new Hand(new FillsScreen(session)).Press("g").Type("3");
         var count = new Hand(new CountScreen(session)).Type("100");
         count.To("Food").Press("e").Type("Lost note=5").Press("c");
         var purchases = new Hand(new PurchasesScreen(session)).Press("a").Type("Corner shop", "12.40").Pick("f").Press("Right");
@@ -79,7 +82,8 @@ internal static class AllKeys
         (string Name, Screen Screen)[] screens =
         [
             ("count", new Hand(new CountScreen(session)).Type("1").Top), ("by notes", new Hand(new CountScreen(session)).Press("n").Type("1").Top),
-            ("differences", new DifferencesScreen(session)), ("fills", new FillsScreen(session)), ("card purchases", purchases.Top),
+            ("differences", new DifferencesScreen(session)), ("dues", new Hand(new DuesScreen(session)).To("Sofa card").Top), ("free a due", new Hand(new DuesScreen(session)).To("Sofa card").Press("x").Top),
+            ("fills", new FillsScreen(session)), ("notes received", received.Top), ("card purchases", purchases.Top),
             ("undo purchase", undo), ("card purchase", new PurchaseForm(session, null)), ("purchase list", list), ("cash return", new ReturnScreen(session)),
             ("deposit slip", new Hand(new ReturnScreen(session)).Press("c").Top), ("history", new HistoryScreen(session, session.Book.Household.Pots[0])),
             ("the bank", reconciling.Top), ("a difference", new Hand(new ReconcileScreen(session)).Press("Space", "c").Top),

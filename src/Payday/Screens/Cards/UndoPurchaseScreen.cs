@@ -30,17 +30,15 @@ internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purch
         : [];
 
     /// <inheritdoc/>
-    protected override IEnumerable<FrameLine> Lines(int width) => Texts()
-        .SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2))
-        .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Alert : Ink.Plain));
+    protected override IEnumerable<FrameLine> Lines(int width) => Said.Lines(Texts(), width);
 
-    private IEnumerable<string> Texts()
+    private IEnumerable<Said> Texts()
     {
         yield return CleanText.OneLine($"{purchase.Amount.ToString(session.Style)} from {WeekText.PotName(session.Book, purchase.PotId)}{(purchase.What.Length == 0 ? "" : ", " + purchase.What)}.");
         yield return "";
         if (!undone.Ok)
         {
-            yield return "! " + (obstacle is null ? FaultTexts.Of(undone.Fault!, session.Style) : UndoTexts.WithKeys(obstacle, session.Style));
+            yield return Said.Alert(obstacle is null ? FaultTexts.Of(undone.Fault!, session.Style) : UndoTexts.WithKeys(obstacle, session.Style));
             yield break;
         }
 

@@ -60,6 +60,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         Letters.Entry.Does("", session.IsReadOnly ? "What came in or went out outside a payday." : "Enter what came in or went out outside a payday: a fee, interest, a gift, a cheque, cash lost.", () => new Way.Visit(new Goal.Entries(session))),
         Changing(Letters.Fill.Does("", "Fill the wallet for the week.", () => new Way.Visit(new Goal.Fills(session)))),
         Changing(Letters.Return.Does("", "Take cash that is owed back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
+        Letters.Dues.Does("bills", "Bills and minimums: tick what has left the account.", () => new Way.Visit(new Goal.Dues(session))),
         Changing(Letters.Bank.Does("", "Hold the account against the bank's balance, line by line.", () => new Way.Visit(new Goal.Bank(session)))),
         Letters.One.Does(Looks("history"), "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.Visit(new Goal.History(session))),
         Letters.Days.Does(Looks("calendar"), "Paydays, fill days and dues of the next months.", () => new Way.Visit(new Goal.Calendar(session))),
@@ -141,6 +142,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
             [Report.Names("Money"), Report.Amounts("in the account"), Report.Amounts("in cash")],
             [
                 Row("Set aside for bills", kind => kind == PurposeKind.SetAside),
+                .. balances.PurposesIn(Place.Account).Any(purpose => purpose.Purpose.Kind == PurposeKind.ForDebt) ? [Row("For debts", kind => kind == PurposeKind.ForDebt)] : Array.Empty<ImmutableArray<string>>(),
                 Row("In pots", kind => kind == PurposeKind.Pot),
                 .. balances.PurposesIn(Place.Cash).Any(purpose => purpose.Purpose.Kind == PurposeKind.Wallet) ? [Row("In the wallet", kind => kind == PurposeKind.Wallet)] : Array.Empty<ImmutableArray<string>>(),
                 Row("Kept back for pots", kind => kind == PurposeKind.KeptBack),
@@ -151,7 +153,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
             [["Together", balances.In(Place.Account).ToString(session.Style), balances.In(Place.Cash).ToString(session.Style)]]);
     }
 
-    // A difference is among what needs a hand.
+    // A difference is among what needs doing.
     private IEnumerable<FrameLine> Bank(int width) => BookStatus.Of(session.Book, session.Today).Bank is { Difference.IsZero: true } bank
         ? TextWrap.Lines(ReconcileTexts.Of(bank, session.Style) + ".", width - 2).Select(line => FrameLine.Of(" " + line))
         : [];
@@ -181,7 +183,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
             : Lines(
                 width,
                 DueTable.Columns(DateText.Weekday(to)),
-                dues.Select(due => DueTable.Cells(due.Name, due.Date, due.Amount.ToString(session.Style), due.Kind == DueKind.Minimum ? "minimum" : "")));
+                dues.Select(due => DueTable.Cells(due.Name, due.Date, due.Amount.ToString(session.Style), (due.Kind == DueKind.Minimum ? "minimum" : "") + (due.Date >= session.Today ? "" : due.Kind == DueKind.Minimum ? ", not ticked" : "not ticked"))));
     }
 
     private IEnumerable<FrameLine> Lines(

@@ -5,6 +5,7 @@ using Payday.Reports;
 using Payday.Screens.Bank;
 using Payday.Screens.Cards;
 using Payday.Screens.Counts;
+using Payday.Screens.Dues;
 using Payday.Screens.Entries;
 using Payday.Screens.Fills;
 using Payday.Screens.Home;
@@ -41,6 +42,7 @@ internal sealed class ScreenMap
             Goal.Moves => new Way.To(new MovesScreen(session)),
             Goal.Entries => new Way.To(new EntriesScreen(session)),
             Goal.Fills => new Way.To(new FillsScreen(session)),
+            Goal.Dues => new Way.To(new DuesScreen(session)),
             Goal.Return => new Way.To(new ReturnScreen(session)),
             Goal.Bank => new Way.To(new ReconcileScreen(session)),
             Goal.History => new Way.To(Histories(session)),

@@ -25,7 +25,8 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
     ];
 
     /// <inheritdoc/>
-    public override string Note => $"{Shown(Plan.Debts.Total)} to pay on {"minimum".ToQuantity(Plan.Debts.Rows.Count(row => row.Due is not null))}";
+    public override Said Note => Said.Quiet(
+        $"{Shown(Plan.Debts.Due)} to pay on {"minimum".ToQuantity(Plan.Debts.Rows.Count(row => row.Due is not null))}{(Plan.Debts.Total == Plan.Debts.Due ? "" : $", {Shown(Plan.Debts.Total)} of it from this payday")}");
 
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
@@ -42,13 +43,13 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
     private StepRow Row(DebtRow row) => new(DebtTable.Cells(row, Style))
     {
         Rule = RuleTexts.Minimum,
-        Sign = row.Payment < row.Minimum ? '!' : row.Changed ? '*' : ' ',
-        Ink = row.Payment < row.Minimum ? Ink.Alert : row.Due is null ? Ink.Quiet : Ink.Plain,
+        Sign = row.Payment < row.Minimum ? '!' : row.Paid ? 'v' : row.Changed || row.IsTicked ? '*' : ' ',
+        Ink = row.Payment < row.Minimum ? Ink.Alert : row.Due is null ? Ink.Quiet : row.Paid ? Ink.Done : Ink.Plain,
         Detail = Detail(row),
         NoEdit = row.Balance.IsZero ? $"{row.Name} is paid off: nothing is owed on it." : $"{row.Name}: no minimum falls due before the next payday. More can be paid on it in the Surplus step.",
-        NoTick = row.Balance.IsZero ? $"{row.Name} is paid off: nothing is owed on it." : $"{row.Name}: no minimum falls due before the next payday, so there is no proposal to take.",
+        NoTick = row.Balance.IsZero ? $"{row.Name} is paid off: nothing is owed on it." : $"{row.Name}: no minimum falls due before the next payday, so there is nothing of it to tick yet.",
         Edit = row.Due is null ? null : Amount($"Pay on {row.Name}", row.Payment, (draft, amount) => draft with { Minimums = draft.Minimums.SetItem(row.Key!.Value, amount) }, row.Balance + row.Interest),
-        Tick = row.Due is null ? null : () => Work.Decide(draft => draft with { Minimums = draft.Minimums.Remove(row.Key!.Value), DebtPayments = draft.DebtPayments.Remove(row.DebtId) }),
+        Tick = row.Due is null ? null : () => Work.Decide(draft => draft with { PaidMinimums = draft.PaidMinimums.SetItem(row.Key!.Value, !row.Paid) }),
     };
 
     private ImmutableArray<string> Detail(DebtRow row)
@@ -61,12 +62,12 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
         string split = $"{row.Name}: {Shown(row.Payment)} pays {Shown(row.Interest)} interest and {Shown(row.Payment - row.Interest)} of the balance.";
         bool never = Plan.Surplus.Without.Never.Contains(row.DebtId);
         string end = row.NewBalance.IsZero ? "That is all that is owed, so it is paid off. " : "";
-        return [split, end + (row.Payment < row.Minimum ? "That is below the minimum." : never ? "At its minimum it never ends. Pay more, or talk to the lender." : "It is paid with this payday.")];
+        return [split, end + (row.Payment < row.Minimum ? "That is below the minimum." : never ? "At its minimum it never ends. Pay more, or talk to the lender." : row.Paid ? "Paid: it leaves the account when the payday is closed." : "Held in the account until it is paid; taken up again at the next payday.")];
     }
 
     private Way TakeAll()
     {
-        Work.Decide(draft => draft with { Minimums = draft.Minimums.Clear(), DebtPayments = draft.DebtPayments.Clear() });
+        Work.Decide(draft => draft with { Minimums = draft.Minimums.Clear(), DebtPayments = draft.DebtPayments.Clear(), PaidMinimums = draft.PaidMinimums.Clear() });
         return Way.Stay;
     }
 }

@@ -39,9 +39,9 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     ];
 
     /// <inheritdoc/>
-    public override string Note => Plan.Surplus.Before.IsNegative
-        ? $"! {Shown(-Plan.Surplus.Before)} is missing; " + (Rest.IsPositive ? $"the buffer has {Shown(Rest)} more (Income step)" : "no proposal can cover it")
-        : string.Join(' ', SurplusReport.Effects(Plan.Surplus, Style).Take(1).Concat(Idle.IsPositive ? [$"The buffer has {Shown(Idle)} more than it keeps and {IdleBuffer.Days} days need: t places it."] : Array.Empty<string>()));
+    public override Said Note => Plan.Surplus.Before.IsNegative
+        ? Said.Alert($"{Shown(-Plan.Surplus.Before)} is missing; " + (Rest.IsPositive ? $"the buffer has {Shown(Rest)} more (Income step)" : "no proposal can cover it"))
+        : Said.Quiet(string.Join(' ', SurplusReport.Effects(Plan.Surplus, Style).Take(1).Concat(Idle.IsPositive ? [$"The buffer has {Shown(Idle)} more than it keeps and {IdleBuffer.Days} days need: t places it."] : Array.Empty<string>())));
 
     /// <inheritdoc/>
     public override ImmutableArray<StepRow> Rows => Plan.Surplus.Before.IsNegative
@@ -63,7 +63,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     // What the buffer keeps is given by hand alone.
     private Money Rest => Plan.Income.Buffer.Has - Plan.Income.Buffer.Amount;
 
-    private Money After(DebtId debtId) => Plan.Debts.Rows.Last(row => row.DebtId == debtId).NewBalance;
+    private Money After(DebtId debtId) => Placing.MostOn(Plan, debtId);
 
     private StepRow Unpaid(Unpayable unpaid) => new(
         [ClosingTexts.Name(unpaid.Obligation), DateText.Weekday(unpaid.Obligation.Due), Shown(unpaid.Obligation.Amount), Shown(unpaid.Short)])

@@ -32,6 +32,9 @@ internal abstract record Goal(BookSession Session)
     /// <summary>The fills of the wallet.</summary>
     public sealed record Fills(BookSession Session) : Goal(Session);
 
+    /// <summary>Bills and minimums.</summary>
+    public sealed record Dues(BookSession Session) : Goal(Session);
+
     /// <summary>The cash return.</summary>
     public sealed record Return(BookSession Session) : Goal(Session);
 

@@ -22,6 +22,7 @@ internal static class Letters
     public static readonly Letter Notes = new('n', "Count note by note.");
     public static readonly Letter One = new('o', "Look at one thing alone.");
     public static readonly Letter Proposal = new('p', "Take what is proposed again.");
+    public static readonly Letter Dues = new('q', "Bills and minimums: what has left the account, and what is to.");
     public static readonly Letter Return = new('r', "Cash that is owed back, and the bank.");
     public static readonly Letter Save = new('s', "Save as a file.");
     public static readonly Letter To = new('t', "To another purpose: where what is left moves on to, and money that is moved.");
@@ -43,7 +44,7 @@ internal static class Letters
     /// <summary>All of them.</summary>
     public static ImmutableArray<Letter> All { get; } =
     [
-        Add, Card, Confirm, Days, Explain, Fill, Gaps, Household, List, Outlook, Entry, KeepAtHome, Ledger, Machine, Notes, One, Proposal, Return, Save, To,
+        Add, Card, Confirm, Days, Explain, Fill, Gaps, Household, List, Outlook, Entry, KeepAtHome, Ledger, Machine, Notes, One, Proposal, Dues, Return, Save, To,
         Undo, View, Week, TakeOut, Years, Reopen, Bank, Even, TurnedUp, EachYear, GoOn, Up, Down, Help,
     ];
 }

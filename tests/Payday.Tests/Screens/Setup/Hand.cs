@@ -43,6 +43,15 @@ internal sealed class Hand
         return fault;
     }
 
+    /// <summary>Leaves the cell that a key opened by Enter, as it stands.</summary>
+    public Hand Leave()
+    {
+        CellEdit cell = edit ?? throw new InvalidOperationException("No cell is open.");
+        edit = null;
+        Assert.Null(cell.Accept(cell.Text));
+        return this;
+    }
+
     /// <summary>Types what is taken.</summary>
     public Hand Type(params string[] texts)
     {

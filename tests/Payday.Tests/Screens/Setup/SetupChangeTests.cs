@@ -46,6 +46,7 @@ public sealed class SetupChangeTests : IDisposable
     public void Debt_AfterAPayment_ShowsWhatIsOwedNowAndWhatWasAtFirst()
     {
         demo.CloseOne();
+        demo.CloseOne();
         string now = demo.Session.Book.Ledger.Balances.OwedOn(new DebtId("sofa-card")).ToString(demo.Session.Style);
         string[] list = Hand.To("Debts").Press("Enter").Shown(new Size(80, 24));
         string[] form = Hand.Press("Enter").To("Owed now").Shown(new Size(80, 24));

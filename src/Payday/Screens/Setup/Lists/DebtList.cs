@@ -17,7 +17,7 @@ internal sealed class DebtList : ListOf<DebtDraft>
         "Yearly rate, %", Members.Rate, new PercentType(), "The yearly interest rate from the lender's statement, such as 19 for 19 %; 0 where there is none.");
 
     private static readonly SetupField<DebtDraft> Fixed = SetupFields.Of(
-        "Each month", DraftPath.To(Members.Minimum, Minimum.Fixed), new AmountType(), "The least that must be paid each month.");
+        "Each time", DraftPath.To(Members.Minimum, Minimum.Fixed), new AmountType(), "The least that must be paid each time.");
 
     private static readonly SetupField<DebtDraft> Part = SetupFields.Of(
         "Part, %", DraftPath.To(Members.Minimum, Minimum.Percent), new PercentType(), "Which part of what is owed must at least be paid, such as 2.");
@@ -50,8 +50,9 @@ internal sealed class DebtList : ListOf<DebtDraft>
             SetupFields.Of("Minimum is", DraftPath.To(Members.Minimum, Minimum.Kind), ChoiceTypes.Of((MinimumKind.Fixed, "always the same"), (MinimumKind.Part, "a part of what is owed")), "How the lender works out the least that must be paid each month."),
             Fixed,
             Part,
+            SetupFields.Of("And interest", DraftPath.To(Members.Minimum, Minimum.PlusInterest), ChoiceTypes.Of((false, "no, the part alone"), (true, "yes, on top of the part")), "Whether the lender asks for the month's interest on top of the part.").Optional(),
             SetupFields.Of("But at least", DraftPath.To(Members.Minimum, Minimum.Floor), new AmountType(), "The lowest that the part may come to, such as 25; 0 for none."),
-            Due,
+            .. ScheduleFields.OrDay("Minimum is due", Members.Schedule, Members.Due, Due),
         ]))
     {
     }
@@ -69,7 +70,7 @@ internal sealed class DebtList : ListOf<DebtDraft>
     public override string Instead => "It asks for nothing once it is paid.";
 
     /// <inheritdoc/>
-    public override ImmutableArray<TextColumn> Columns => [Report.Names("Debt"), Report.Amounts("owed"), new("rate", Align.Right), Report.Amounts("minimum"), new("due on")];
+    public override ImmutableArray<TextColumn> Columns => [Report.Names("Debt"), Report.Amounts("owed"), new("rate", Align.Right), Report.Amounts("minimum"), new("due on") { Shrinks = true, MinWidth = 8 }];
 
     /// <inheritdoc/>
     protected override ImmutableArray<string> Cells(DebtDraft item, SetupFacts facts) =>
@@ -78,7 +79,7 @@ internal sealed class DebtList : ListOf<DebtDraft>
         Amount(facts.Owed(item), facts),
         Rate.Show(item, facts),
         item.Minimum?.Kind == MinimumKind.Fixed ? Fixed.Show(item, facts) : Part.Show(item, facts),
-        Due.Show(item, facts),
+        item.Schedule is null ? Due.Show(item, facts) : ScheduleFields.Words(item, Members.Schedule, facts),
     ];
 
     /// <inheritdoc/>

@@ -36,6 +36,29 @@ internal static class ScheduleFields
         SetupFields.Of("On a closed day", shift, ChoiceTypes.Of((Shift.Before, "working day before"), (Shift.After, "working day after"), (Shift.None, "stays")), "Where a date on a weekend or bank holiday moves."),
     ];
 
+    /// <summary>The fields of a schedule that stands in the place of a day of the month.</summary>
+    /// <param name="what">What comes round.</param>
+    /// <param name="schedule">The schedule of an item; null where it has a day of the month.</param>
+    /// <param name="day">The day of the month.</param>
+    /// <param name="dayField">The field of the day.</param>
+    public static ImmutableArray<SetupField<TItem>> OrDay<TItem>(
+        string what, DraftMember<TItem, ScheduleDraft?> schedule, DraftMember<TItem, MonthDay?> day, SetupField<TItem> dayField) =>
+    [
+        SetupFields.Of(
+            what,
+            DraftPath.To(schedule, Members.Kind) with
+            {
+                Get = item => schedule.Of(item)?.Kind ?? ScheduleKind.Monthly,
+                Set = (item, kind) => kind is null or ScheduleKind.Monthly
+                    ? schedule.Put(item, null)
+                    : schedule.Put(day.Put(item, null), (schedule.Of(item) ?? new ScheduleDraft()) with { Kind = kind }),
+            },
+            ChoiceTypes.Of([.. Kinds]),
+            "How often. The fields below change with it."),
+        dayField,
+        .. OfKind(schedule),
+    ];
+
     /// <summary>The fields of a schedule that an item may do without.</summary>
     /// <param name="what">What comes round again, e.g. <c>Needed again</c>.</param>
     /// <param name="help">What it is for, in a sentence or two.</param>

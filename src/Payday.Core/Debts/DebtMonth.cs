@@ -1,0 +1,6 @@
+namespace Payday.Core.Debts;
+
+/// <summary>What a calendar month asks of a debt.</summary>
+/// <param name="Dues">How many due dates it has, zero or more.</param>
+/// <param name="IsCharged">Whether its interest is charged already.</param>
+internal readonly record struct DebtMonth(int Dues, bool IsCharged);

@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Bills;
+using Payday.Core.Books;
+using Payday.Core.Calendar;
+using Payday.Core.Debts;
+using Payday.Core.Ledgers;
+
+namespace Payday.Core.Routines;
+
+/// <summary>The months of a debt whose interest isn't charged yet, and what each is charged on.</summary>
+/// <remarks>
+/// Rule (design, section 5.9): once a calendar month, on the debt's first due date of that month (<see cref="InterestDays"/>),
+/// on the balance of that date, which is what is owed when the day begins. A minimum that left the account before its own
+/// day changes nothing of it, so it counts as still owed; what was paid beyond the minimum does.
+/// </remarks>
+internal sealed class InterestBase
+{
+    private readonly Debt debt;
+    private readonly Money nothing;
+    private readonly ImmutableArray<Movement> movements;
+    private readonly ImmutableArray<Early> early;
+
+    private InterestBase(Book book, Debt debt, BankHolidays holidays, LocalDate to)
+    {
+        this.debt = debt;
+        nothing = Money.Zero(book.Household.Currency);
+        movements = [.. book.Ledger.Of(new LedgerEnd.Owed(debt.Id))];
+        early = [.. Paid(book, debt)];
+        Days = DaysOf(book, debt, holidays, to);
+    }
+
+    /// <summary>The days up to the one asked for on which interest is still to be charged, in order.</summary>
+    public ImmutableArray<LocalDate> Days { get; }
+
+    public static InterestBase Of(Book book, Debt debt, BankHolidays holidays, LocalDate to) => new(book, debt, holidays, to);
+
+    /// <summary>A month's interest on a day.</summary>
+    /// <param name="day">The day.</param>
+    /// <param name="more">What is owed then beyond what the ledger knows: interest of earlier days, less payments that are only planned.</param>
+    public Money On(LocalDate day, Money more) => (OwedAt(day) + more).ClampToZero().MonthOfInterest(debt.YearlyRate);
+
+    private Money OwedAt(LocalDate day)
+    {
+        Money owed = nothing;
+        foreach (Movement movement in movements.Where(movement => movement.Date < day || (movement.Date == day && movement.To is LedgerEnd.Outside { Kind: OutsideKind.Opening })))
+        {
+            owed += movement.From is LedgerEnd.Owed ? movement.Amount : -movement.Amount;
+        }
+
+        return owed + Money.Sum(early.Where(payment => payment.Paid < day && payment.Due >= day).Select(payment => payment.Minimum), nothing.Currency);
+    }
+
+    private static ImmutableArray<LocalDate> DaysOf(Book book, Debt debt, BankHolidays holidays, LocalDate to)
+    {
+        LocalDate from = WrittenDues.FromOfDebts(book);
+        HashSet<YearMonth> charged = [.. Charged(book, debt, from)];
+        YearMonth last = charged.DefaultIfEmpty(from.ToYearMonth()).Min();
+        return
+        [
+            .. Months(Earlier(from.ToYearMonth(), last), to.ToYearMonth())
+                .Where(month => !charged.Contains(month))
+                .Select(month => InterestDays.In(debt.Schedule, holidays, month))
+                .Where(day => day <= to && day >= book.Household.Start && (day >= from || charged.Any(month => month < day.ToYearMonth()))),
+        ];
+    }
+
+    private static IEnumerable<YearMonth> Charged(Book book, Debt debt, LocalDate from)
+    {
+        foreach (ClosedPayday payday in book.Closed.Where(payday => payday.Period.Last >= from.PlusMonths(-1)))
+        {
+            foreach (DueKey key in (payday.Charged ?? payday.Minimums?.Select(due => due.Key) ?? []).Where(key => key.Debt == debt.Id))
+            {
+                yield return key.Scheduled.ToYearMonth();
+            }
+        }
+
+        foreach (Movement charge in book.Ledger.Of(LedgerEnd.InterestOn(debt.Id)).Where(charge => charge.Payday is null && charge.Date >= from.PlusMonths(-1)))
+        {
+            yield return charge.Date.ToYearMonth();
+        }
+    }
+
+    // Minimums that left the account before their day: ticked between paydays, or in a routine.
+    private static IEnumerable<Early> Paid(Book book, Debt debt)
+    {
+        foreach (DuePayment payment in book.Weeks.StandingPayments.Where(payment => payment.Key.Debt == debt.Id && payment.Date < payment.Key.Scheduled))
+        {
+            yield return new Early(payment.Date, payment.Key.Scheduled, Money.Min(payment.Amount, payment.Asked ?? payment.Amount));
+        }
+
+        foreach (ClosedPayday payday in book.Closed.Where(payday => payday.Charged is not null))
+        {
+            foreach (ClosedDue due in (payday.Minimums ?? []).Where(due => due.Paid && due.Key.Debt == debt.Id && due.Key.Scheduled > payday.Payday))
+            {
+                yield return new Early(payday.Payday, due.Key.Scheduled, Money.Min(due.Amount, due.Asked ?? due.Amount));
+            }
+        }
+    }
+
+    private static YearMonth Earlier(YearMonth left, YearMonth right) => left < right ? left : right;
+
+    private static IEnumerable<YearMonth> Months(YearMonth first, YearMonth last)
+    {
+        for (YearMonth month = first; month <= last; month = month.PlusMonths(1))
+        {
+            yield return month;
+        }
+    }
+
+    private readonly record struct Early(LocalDate Paid, LocalDate Due, Money Minimum);
+}

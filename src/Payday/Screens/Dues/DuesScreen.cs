@@ -1,0 +1,203 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Calendar;
+using Payday.Core.DuePayments;
+using Payday.Core.Faults;
+using Payday.Reports;
+using Payday.Screens.Asking;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Store.Fields;
+using Payday.Text;
+using Payday.Texts;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Dues;
+
+/// <summary>Bills and minimums, what was paid of late and what comes, with what each has: ticked once they have left the account.</summary>
+internal sealed class DuesScreen : CursorScreen
+{
+    private const int DaysBack = 35;
+    private const int DaysAhead = 62;
+    private const string On = " on ";
+
+    private readonly BookSession session;
+    private (Book Book, LocalDate Today, ImmutableArray<PaidDue> Paid, ImmutableArray<DueLine> Open)? shown;
+
+    /// <summary>Begins at the first that is to be paid.</summary>
+    public DuesScreen(BookSession session)
+    {
+        this.session = session;
+        Cursor = Paid.Length;
+    }
+
+    /// <inheritdoc/>
+    public override string Title => "Bills and minimums";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+    [
+        ("Has", "what the account holds for it now, the earliest due first; of a bill the money of its later dues pays too, then the buffer."),
+        ("Minimum", "the least that must be paid on a debt by a day; its money waits in the account until it is ticked."),
+        ("In part", "an amount below what is to be paid leaves the rest to pay, until that is paid or freed."),
+        ("Freed", "it needs no more money: what the account held for it is left to place on the next payday."),
+    ];
+
+    /// <inheritdoc/>
+    protected override string Aside => DateText.Long(session.Today);
+
+    /// <inheritdoc/>
+    protected override int Count => Open.Length + Paid.Length;
+
+    /// <inheritdoc/>
+    protected override string Empty => "No bill or minimum falls due. h on home enters bills and debts.";
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys => (Here, Done) switch
+    {
+        ({ } due, _) =>
+        [
+            session.Changing(this, new(Key.Space, "Space", "paid", "It has left the account: Enter takes amount and day as they stand, or type others.", () => new Way.Edit(Ask(due)))),
+            session.Changing(this, Letters.TakeOut.Does("free", "What is to be paid of it needs no more money; after a question.", () => new Way.To(Free(due)))),
+        ],
+        (_, { Number: { } number }) => [session.Changing(this, Letters.Undo.Does("undo", "Take back this payment, after a question.", () => new Way.To(TakeBack(number))))],
+        _ => [],
+    };
+
+    /// <inheritdoc/>
+    protected override string Detail => CleanText.OneLine((Here, Done) switch
+    {
+        ({ } due, _) => $"{due.Name}, due {DateText.Long(due.Date)}: {Shown(due.Rest)} to pay{(due.Paid.IsZero ? "" : $", {Shown(due.Paid)} was paid")}; the account has {Shown(due.Has)} for it."
+            + (due.Date < session.Today ? " Its day is past: the next payday takes it as paid, unless it is changed there." : ""),
+        (_, { Number: null } paid) => $"{paid.Name}: {Shown(paid.Amount)}, marked paid by the payday of {DateText.Day(paid.PaidOn)}. On home: l, then u on it undoes it.",
+        (_, { } paid) => $"{paid.Name}: {(paid.Amount.IsZero ? "waived" : $"{Shown(paid.Amount)} paid")} on {DateText.Long(paid.PaidOn)}{(paid is { IsFreed: true, Amount.IsPositive: true } ? ", the rest freed" : "")}.",
+        _ => "",
+    });
+
+    /// <inheritdoc/>
+    protected override string Status
+    {
+        get
+        {
+            Money past = Money.Sum(Open.Where(due => due.Date <= session.Today).Select(due => due.Rest), session.Book.Household.Currency);
+            return past.IsZero ? "Nothing that is due by today waits." : $"{Shown(past)} due by today is not ticked.";
+        }
+    }
+
+    private ImmutableArray<DueLine> Open => Shown().Open;
+
+    private ImmutableArray<PaidDue> Paid => Shown().Paid;
+
+    private DueLine? Here => Cursor - Paid.Length is var at && at >= 0 && at < Open.Length ? Open[at] : null;
+
+    private PaidDue? Done => Cursor < Paid.Length ? Paid[Cursor] : null;
+
+    /// <inheritdoc/>
+    protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
+    {
+        TextTableLines lines = new TextTable(
+            [Report.Names("Bill or debt"), new("") { Drops = 1 }, new("due"), Report.Amounts("amount"), Report.Amounts("has"), new("")],
+            [
+                .. Paid.Select(paid => ImmutableArray.Create(paid.Name, DuesReport.Kind(paid.Key), DateText.Weekday(paid.Date), Shown(paid.Amount), "", State(paid))),
+                .. Open.Select(due => ImmutableArray.Create(due.Name, DuesReport.Kind(due.Key), DateText.Weekday(due.Date), Shown(due.Rest), Shown(due.Has), State(due))),
+            ],
+            gap: width < 74 ? 1 : 2,
+            decimalMark: session.Style.DecimalMark).Lay(width);
+        return (lines.Header, lines.Rows);
+    }
+
+    /// <inheritdoc/>
+    protected override (char Sign, Ink Ink) Mark(int row)
+    {
+        if (row < Paid.Length)
+        {
+            return ('v', Ink.Done);
+        }
+
+        DueLine due = Open[row - Paid.Length];
+        return due.Date > session.Today ? (' ', Ink.Quiet) : due.Has < due.Rest ? ('!', Ink.Alert) : (' ', Ink.Plain);
+    }
+
+    private (Book Book, LocalDate Today, ImmutableArray<PaidDue> Paid, ImmutableArray<DueLine> Open) Shown()
+    {
+        if (shown is not { } known || !ReferenceEquals(known.Book, session.Book) || known.Today != session.Today)
+        {
+            shown = known = (
+                session.Book,
+                session.Today,
+                [.. DueLines.Paid(session.Book, session.Today.PlusDays(-DaysBack)).Reverse()],
+                DueLines.Of(session.Book, session.Today.PlusDays(DaysAhead)));
+        }
+
+        return known;
+    }
+
+    private string State(DueLine due) => due.Paid.IsPositive ? "rest to pay" : due.Date <= session.Today ? "to pay" : "later";
+
+    private static string State(PaidDue paid) => paid switch
+    {
+        { IsFreed: true, Amount.IsZero: true } => "waived",
+        { IsFreed: true } => "paid, freed",
+        _ => $"paid {DateText.Short(paid.PaidOn)}",
+    };
+
+    private string Shown(Money amount) => amount.ToString(session.Style);
+
+    private CellEdit Ask(DueLine due) => new($"{due.Name}, paid", $"{due.Rest.ToString(session.Style)}{On}{DateText.Short(session.Today)}", text => Take(due, text));
+
+    private string? Take(DueLine due, string text)
+    {
+        int at = text.LastIndexOf(On, StringComparison.OrdinalIgnoreCase);
+        string sum = at < 0 ? text : text[..at];
+        Result<Money> amount = Money.ParseSum(sum, session.Book.Household.Currency, session.Style);
+        if (!amount.Ok)
+        {
+            return FaultTexts.Of(amount.Fault, session.Style);
+        }
+
+        LocalDate day = session.Today;
+        if (at >= 0)
+        {
+            Result<LocalDate> typed = TypedDate.Parse(text[(at + On.Length)..].Trim(), session.Today, session.Book.Household.Settings.DateOrder);
+            if (!typed.Ok)
+            {
+                return FaultTexts.Of(typed.Fault, session.Style);
+            }
+
+            day = typed.Value;
+        }
+
+        return Entered(new DueEntry(due.Key, day, amount.Value));
+    }
+
+    private string? Entered(DueEntry entry)
+    {
+        Result<Book> after = Paying.Enter(session.Book, entry, session.Today);
+        if (!after.Ok)
+        {
+            return FaultTexts.Of(after.Fault, session.Style);
+        }
+
+        session.Take(after.Value);
+        DuePayment payment = after.Value.Weeks.Payments[^1];
+        Cursor = Math.Min(Cursor + 1, Count - 1);
+        Message = payment.Completes ? "Ticked." : $"{Shown(payment.Amount)} paid; {Shown(payment.Asked!.Value - payment.Amount)} is still to pay. x frees it.";
+        return null;
+    }
+
+    private TakeBackScreen TakeBack(long number)
+    {
+        DuePayment payment = session.Book.Weeks.Payments[(int)number - 1];
+        return new TakeBackScreen(
+            session,
+            "Take a payment back",
+            [$"{Shown(payment.Amount)} of {DateText.Day(payment.Date)}.", "It is to be paid again, and the account has its money for it, as if it had not been ticked."],
+            Paying.InTheWay(session.Book, number),
+            () => Paying.Undo(session.Book, number, session.Today),
+            "The payment is taken back.");
+    }
+
+    private FreeScreen Free(DueLine due) => new(session, due);
+}

@@ -1,0 +1,49 @@
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.DuePayments;
+using Payday.Core.Faults;
+using Payday.Reports;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+using Payday.Texts;
+using Terminal.Gui.Input;
+
+namespace Payday.Screens.Dues;
+
+/// <summary>The question whether what is to be paid of a due needs no more money.</summary>
+internal sealed class FreeScreen(BookSession session, DueLine due) : PageScreen
+{
+    private readonly Result<Book> after = Paying.Enter(
+        session.Book, new DueEntry(due.Key, session.Today, Money.Zero(due.Rest.Currency), FreesRest: true), session.Today);
+
+    /// <inheritdoc/>
+    public override string Title => $"Free {due.Name}";
+
+    /// <inheritdoc/>
+    protected override string Aside => DateText.Long(due.Date);
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Binding> Keys => after.Ok
+        ? [new(Key.Enter, "Enter", "free it", "It needs no more money; u takes that back.", Free)]
+        : [];
+
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Lines(int width) => Texts()
+        .SelectMany(line => TextWrap.Lines(CleanText.OneLine(line), width - 2).Append(""))
+        .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Alert : Ink.Plain));
+
+    private IEnumerable<string> Texts() => after.Ok
+        ?
+        [
+            $"{due.Rest.ToString(session.Style)} of {due.Name} is to be paid by {DateText.Weekday(due.Date)}{(due.Paid.IsZero ? "" : $"; {due.Paid.ToString(session.Style)} was paid")}.",
+            $"Freed, it is asked for no more, and {due.Has.ToString(session.Style)} that the account holds for it is left to place on the next payday.",
+        ]
+        : ["! " + FaultTexts.Of(after.Fault!, session.Style)];
+
+    private Way Free()
+    {
+        session.Take(after.Value!);
+        return Way.Back;
+    }
+}
