@@ -26,7 +26,7 @@ internal static class RunCommand
         var oneOff = new Option<string[]>("--one-off") { Description = "What came in once, from nobody on the list.", HelpName = "Name=AMOUNT" };
         var buffer = new Option<string?>("--buffer")
         {
-            Description = "What the account's buffer gives to a payday that falls short; 0 for nothing.",
+            Description = "What the account's buffer gives to this payday; 0 for nothing.",
             HelpName = "AMOUNT",
         };
         var bank = new Option<string?>("--bank")

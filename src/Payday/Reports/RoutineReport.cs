@@ -31,6 +31,7 @@ internal static class RoutineReport
             .. PotsReport.Step(plan, style),
             "",
             .. SurplusReport.Step(plan, style),
+            .. Idle(plan, style),
             "",
             .. WithdrawalReport.Step(plan, style),
             "",
@@ -49,6 +50,10 @@ internal static class RoutineReport
         string left = $"= {plan.LeftToPlace.ToString(style)} left to place" + (plan.LeftToPlace.IsZero ? ": all placed" : "");
         return [new string('-', Report.Width), .. Report.Prose(sum), TextColumns.PadLeft(left, Report.Width)];
     }
+
+    private static IEnumerable<string> Idle(RoutinePlan plan, NumberStyle style) => IdleBuffer.Of(plan) is { IsPositive: true } idle
+        ? Report.Prose($"The buffer has {idle.ToString(style)} more than it keeps and {IdleBuffer.Days} days need; --buffer {(plan.Income.Buffer.Amount + idle).ToPlain()} has it placed.")
+        : [];
 
     private static string Covers(RoutinePlan plan)
     {
