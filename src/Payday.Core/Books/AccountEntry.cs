@@ -31,6 +31,9 @@ public sealed record AccountEntry(
     /// <summary>Whether it was undone; its movements then have their reverses.</summary>
     public bool Undone { get; init; }
 
+    /// <summary>Where it is that the loose notes were counted: all of them, as they were found; null else.</summary>
+    public Notes? Counted { get; init; }
+
     /// <summary>What was taken as being in the wallet when it was entered; see <c>WalletFills</c>.</summary>
     public TakenUp TakenUp { get; init; } = TakenUp.Nothing;
 }

@@ -43,8 +43,8 @@ public sealed record ReturnedPot(PotId PotId, Money Amount, Notes? Notes);
 public sealed record SettledItem(OwedKey Item, Money Amount);
 
 /// <summary>What a pot owes the account cash for.</summary>
-/// <param name="Kind">A card purchase, or what was left and moves on to the account.</param>
-/// <param name="Number">The number of the purchase or the count.</param>
+/// <param name="Kind">A card purchase, what was left and moves on to the account, or what was moved there.</param>
+/// <param name="Number">The number of the purchase, the count or the move.</param>
 public readonly record struct OwedKey(OwedKind Kind, long Number);
 
 /// <summary>Why a pot owes cash.</summary>
@@ -55,4 +55,7 @@ public enum OwedKind
 
     /// <summary>What a count found left moves on to something that is in the account.</summary>
     MovesOn,
+
+    /// <summary>It was moved to something that is in the account.</summary>
+    Move,
 }

@@ -67,8 +67,15 @@ public sealed record RoutineDraft
     /// <summary>Whether a teller is asked this time, where the household usually uses a machine.</summary>
     public bool AsksATeller { get; init; }
 
+    /// <summary>The machine that is used this time, where the household usually asks a teller; null for none.</summary>
+    public CashSource.Machine? Machine { get; init; }
+
+    /// <summary>Where the notes come from this time.</summary>
+    /// <param name="usual">Where they usually come from.</param>
+    public CashSource BankFor(CashSource usual) => AsksATeller ? new CashSource.Teller() : Machine ?? usual;
+
     /// <summary>Whether anything has been decided; being at a later step is no decision.</summary>
     public bool HasDecisions =>
         !Incomes.IsEmpty || !OneOffs.IsEmpty || !Dues.IsEmpty || SetAsides is not null || FromBuffer is not null || !Minimums.IsEmpty || !PaidMinimums.IsEmpty || !DebtPayments.IsEmpty || !Fills.IsEmpty
-        || Placements is not null || !Notes.IsEmpty || LeavesNotesAtHome || UsesOwedBack || AsksATeller;
+        || Placements is not null || !Notes.IsEmpty || LeavesNotesAtHome || UsesOwedBack || AsksATeller || Machine is not null;
 }

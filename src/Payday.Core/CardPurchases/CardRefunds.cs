@@ -13,8 +13,10 @@ using Payday.Core.Undo;
 
 namespace Payday.Core.CardPurchases;
 
-/// <summary>What came back to the card for something whose cash is still owed back: it lowers what is owed.</summary>
+/// <summary>What came back to the card, and so to the account.</summary>
 /// <remarks>
+/// For something whose cash is still owed back it lowers what is owed. The rest, exact, is kept back for its cash pot and joins
+/// the next fill; what was for a pot in the account or for the buffer is there again.
 /// A refund is kept among the purchases, below zero. The account is short of less, and the notes that are not owed any more
 /// go back to the pot: as many as if the purchase had been smaller by the refund. It is taken off the pot's latest purchases
 /// first, as a return settles the oldest. Which ones that are follows from what stood when it was entered, so it never
@@ -31,21 +33,16 @@ public static class CardRefunds
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(entry);
         Pot? pot = book.Household.Pots.FirstOrDefault(pot => pot.Id == entry.PotId);
-        if (pot is not { Place: Place.Cash })
+        if (Fault(book, entry, pot) is { } fault)
         {
-            return Result.Refused<Book>(new PurchaseFault.OwesNoCash(pot?.Name, entry.Amount));
+            return Result.Refused<Book>(fault);
         }
 
-        OwedItem[] items = [.. OwedItems.Of(book).Where(item => IsLowered(item, pot.Id, entry.Date)).OrderByDescending(item => item.Key.Number)];
-        Money owed = Money.Sum(items.Select(item => item.Short), entry.Amount.Currency);
-        if (!entry.Amount.IsPositive || owed < entry.Amount)
-        {
-            return Result.Refused<Book>(TooMuch(pot, entry, owed));
-        }
-
+        OwedItem[] items = pot is null ? [] : [.. OwedItems.Of(book).Where(item => IsLowered(item, pot.Id, entry.Date)).OrderByDescending(item => item.Key.Number)];
+        Money lowered = Money.Min(entry.Amount, Money.Sum(items.Select(item => item.Short), entry.Amount.Currency));
         var writer = new WeekWriter(book);
         Money cash = Money.Zero(entry.Amount.Currency);
-        Money left = entry.Amount;
+        Money left = lowered;
         foreach (OwedItem item in items)
         {
             Money part = Money.Min(left, item.Short);
@@ -55,13 +52,18 @@ public static class CardRefunds
 
         long first = writer.Next;
         string reason = entry.What.Trim() is { Length: > 0 } what ? $"refund: {what}" : "refund";
-        writer.Move(entry.Date, LedgerEnd.SpentFrom(pot.Id), LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), entry.Amount, reason);
-        LedgerEnd apart = LedgerEnd.InCash(Purpose.OwedBack(pot.Id));
-        writer.Move(Day(book, pot, apart, cash, entry.Date), apart, WalletFills.SpentFrom(pot), cash, "not owed back any more");
+        if (pot is not null)
+        {
+            writer.Move(entry.Date, LedgerEnd.SpentFrom(pot.Id), LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), lowered, reason);
+            LedgerEnd apart = LedgerEnd.InCash(Purpose.OwedBack(pot.Id));
+            writer.Move(PotCash.Day(book, pot, apart, cash, entry.Date), apart, WalletFills.SpentFrom(pot), cash, "not owed back any more");
+        }
+
+        writer.Move(entry.Date, LedgerEnd.SpentFrom(pot?.Id), InTheAccount(pot), entry.Amount - lowered, reason);
         writer.Record(weeks => weeks with
         {
             Purchases = weeks.Purchases.Add(new CardPurchase(
-                weeks.Purchases.Length + 1, entry.Date, pot.Id, -entry.Amount, -cash, entry.What.Trim(), first, writer.Last)),
+                weeks.Purchases.Length + 1, entry.Date, pot?.Id, -entry.Amount, -cash, entry.What.Trim(), first, writer.Last)),
         });
         return Result.Of(writer.Book);
     }
@@ -85,12 +87,19 @@ public static class CardRefunds
     private static bool IsLowered(OwedItem item, PotId potId, LocalDate date) =>
         item.PotId == potId && item.Key.Kind == OwedKind.Purchase && item.Date <= date && item.Short.IsPositive;
 
-    private static PurchaseFault TooMuch(Pot pot, PurchaseEntry entry, Money owed)
+    private static PurchaseFault? Fault(Book book, PurchaseEntry entry, Pot? pot) =>
+        !entry.Amount.IsPositive ? new PurchaseFault.RefundNotAboveZero()
+        : entry.PotId is { } id && pot is null ? new PurchaseFault.NoSuchPot(id)
+        : entry.Date < book.Household.Start ? new PurchaseFault.BeforeStart(entry.Date, book.Household.Start)
+        : null;
+
+    // For a cash pot it waits in the account for the next fill.
+    private static LedgerEnd InTheAccount(Pot? pot) => LedgerEnd.InAccount(pot switch
     {
-        return !entry.Amount.IsPositive ? new PurchaseFault.RefundNotAboveZero()
-            : owed.IsZero ? new PurchaseFault.OwesNothing(pot.Name, entry.Date, entry.Amount)
-            : new PurchaseFault.OwesLess(pot.Name, owed, entry.Amount);
-    }
+        null => Purpose.Buffer,
+        { Place: Place.Cash } => Purpose.KeptBack(pot.Id),
+        _ => Purpose.Pot(pot.Id),
+    });
 
     // What was rounded then is in the buffer.
     private static Obstacle? Returned(Book book, CardPurchase refund)
@@ -110,11 +119,5 @@ public static class CardRefunds
         return pot is not null && book.Ledger.Balances[WalletFills.SpentFrom(pot)] < needed
             ? new Obstacle.RefundSpent(new BookEntry.Purchase(refund.Number), pot.Name, needed)
             : null;
-    }
-
-    private static LocalDate Day(Book book, Pot pot, LedgerEnd apart, Money cash, LocalDate date)
-    {
-        LocalDate from = book.Weeks.LastCountOf(pot.Id)?.Date is { } counted && counted > date ? counted : date;
-        return EndCourse.Of(book.Ledger, apart).DayFor(cash, from) ?? from;
     }
 }

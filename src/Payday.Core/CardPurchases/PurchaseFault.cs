@@ -9,8 +9,8 @@ namespace Payday.Core.CardPurchases;
 /// <remarks>Pots are named as the person calls them.</remarks>
 public abstract record PurchaseFault : Fault
 {
-    /// <summary>The amount is zero or below it.</summary>
-    public sealed record NotAboveZero : PurchaseFault;
+    /// <summary>The amount is zero.</summary>
+    public sealed record Zero : PurchaseFault;
 
     /// <summary>There is no pot of that id.</summary>
     /// <param name="PotId">The id.</param>
@@ -42,21 +42,4 @@ public abstract record PurchaseFault : Fault
 
     /// <summary>A refund is zero or below it.</summary>
     public sealed record RefundNotAboveZero : PurchaseFault;
-
-    /// <summary>What the refund is for never owes cash back.</summary>
-    /// <param name="Pot">The pot, or null for the buffer.</param>
-    /// <param name="Amount">The refund.</param>
-    public sealed record OwesNoCash(string? Pot, Money Amount) : PurchaseFault;
-
-    /// <summary>The pot owes nothing back for what was bought up to the day of the refund.</summary>
-    /// <param name="Pot">The pot.</param>
-    /// <param name="Date">The day.</param>
-    /// <param name="Amount">The refund.</param>
-    public sealed record OwesNothing(string Pot, LocalDate Date, Money Amount) : PurchaseFault;
-
-    /// <summary>The pot owes back less than the refund.</summary>
-    /// <param name="Pot">The pot.</param>
-    /// <param name="Owed">What it owes back.</param>
-    /// <param name="Amount">The refund.</param>
-    public sealed record OwesLess(string Pot, Money Owed, Money Amount) : PurchaseFault;
 }

@@ -8,7 +8,7 @@ namespace Payday.Core.CardPurchases;
 /// <param name="Guess">The guessed pot, or null where nothing like it was bought before.</param>
 public sealed record PurchaseLine(int Number, PurchaseEntry Entry, PotGuess? Guess)
 {
-    /// <summary>Whether the money came in: a refund of what was bought, where its pot still owes that back.</summary>
+    /// <summary>Whether the money came in: a refund of what was bought.</summary>
     public bool IsRefund { get; init; }
 
     /// <summary>Where its pot comes from.</summary>

@@ -19,12 +19,17 @@ namespace Payday.Core.CardPurchases;
 /// </remarks>
 public static class Purchasing
 {
-    /// <summary>Enters a purchase.</summary>
+    /// <summary>Enters a purchase; below zero it is a refund, see <see cref="CardRefunds"/>.</summary>
     /// <returns>The book afterwards, the purchase being its last; or why it can't be entered.</returns>
     public static Result<Book> Enter(Book book, PurchaseEntry entry)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(entry);
+        if (entry.Amount.IsNegative)
+        {
+            return CardRefunds.Enter(book, entry with { Amount = -entry.Amount });
+        }
+
         Pot? pot = book.Household.Pots.FirstOrDefault(pot => pot.Id == entry.PotId);
         if (Fault(book, entry, pot) is { } fault)
         {
@@ -113,7 +118,7 @@ public static class Purchasing
     {
         if (!entry.Amount.IsPositive)
         {
-            return new PurchaseFault.NotAboveZero();
+            return new PurchaseFault.Zero();
         }
 
         if (entry.PotId is not null && pot is null)
@@ -158,23 +163,8 @@ public static class Purchasing
         Money owedBack = Money.Min(OwedAmount.Of(writer.Book.Household, entry.Amount), has);
         writer.Move(
             entry.Date, LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), LedgerEnd.SpentFrom(pot.Id), entry.Amount, Reason(entry));
-        Money left = owedBack;
-        foreach (LedgerEnd end in new[] { WalletFills.Wallet(pot), WalletFills.AtHome(pot) })
-        {
-            Money part = Money.Min(left, writer[end]);
-            left -= part;
-            writer.Move(Day(writer.Book, pot, end, part, entry.Date), end, LedgerEnd.InCash(Purpose.OwedBack(pot.Id)), part, "owed back");
-        }
-
+        PotCash.TakeOut(writer, pot, LedgerEnd.InCash(Purpose.OwedBack(pot.Id)), owedBack, entry.Date, "owed back");
         return owedBack;
-    }
-
-    // A week that was counted stays as it was: the cash is found to be owed back when the purchase is entered. And where
-    // the pot had no cash yet on the day of the purchase, it owes from the day on which it had.
-    private static LocalDate Day(Book book, Pot pot, LedgerEnd end, Money part, LocalDate date)
-    {
-        LocalDate from = book.Weeks.LastCountOf(pot.Id)?.Date is { } counted && counted > date ? counted : date;
-        return EndCourse.Of(book.Ledger, end).DayFor(part, from) ?? from;
     }
 
     private static string Reason(PurchaseEntry entry) => entry.What.Trim() is { Length: > 0 } what ? $"card: {what}" : "card purchase";

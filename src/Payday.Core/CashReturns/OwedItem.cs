@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
 namespace Payday.Core.CashReturns;
@@ -9,8 +10,8 @@ namespace Payday.Core.CashReturns;
 /// <summary>Cash that a pot owes the account and that is not there yet.</summary>
 /// <param name="Key">What it is owed for.</param>
 /// <param name="PotId">The pot.</param>
-/// <param name="Date">The day of the purchase or the count.</param>
-/// <param name="What">What was bought; empty for what moves on.</param>
+/// <param name="Date">The day of the purchase, the count or the move.</param>
+/// <param name="What">What was bought, or why it was moved; empty for what moves on.</param>
 /// <param name="Amount">The cash owed at first.</param>
 /// <param name="Left">The cash still owed, above zero.</param>
 /// <param name="Short">
@@ -26,4 +27,8 @@ public sealed record OwedItem(
     Money Amount,
     Money Left,
     Money Short,
-    MoveTarget? Target);
+    MoveTarget? Target)
+{
+    /// <summary>For what was moved: the purpose in the account, or the debt, that gets it; null else.</summary>
+    public LedgerEnd? To { get; init; }
+}

@@ -47,7 +47,15 @@ public static class OwedItems
             let key = new OwedKey(OwedKind.MovesOn, count.Number)
             select new OwedItem(
                 key, count.PotId, count.Date, "", count.Left, count.Left - settled.GetValueOrDefault(key, nothing), nothing, count.MovesOnTo);
-        return [.. purchases.Concat(moves).Where(item => item.Left.IsPositive).OrderBy(item => item.Date)];
+        IEnumerable<OwedItem> moved =
+            from move in book.Weeks.StandingMoves
+            where move.From is LedgerEnd.At { Place: Place.Cash, Purpose.PotId: not null }
+            let pot = ((LedgerEnd.At)move.From).Purpose.PotId!.Value
+            let owed = Owed(book, move, pot)
+            where owed.IsPositive
+            let key = new OwedKey(OwedKind.Move, move.Number)
+            select new OwedItem(key, pot, move.Date, move.Why, owed, owed - settled.GetValueOrDefault(key, nothing), nothing, null) { To = move.To };
+        return [.. purchases.Concat(moves).Concat(moved).Where(item => item.Left.IsPositive).OrderBy(item => item.Date)];
     }
 
     /// <summary>Settles an amount of what a pot owes, oldest first, from an end of the account or from the cash itself.</summary>
@@ -88,8 +96,26 @@ public static class OwedItems
         return settles.ToImmutable();
     }
 
+    private static Money Owed(Book book, Move move, PotId pot)
+    {
+        Money owed = Money.Zero(move.Amount.Currency);
+        for (long number = move.FirstMovement; number <= move.LastMovement; number++)
+        {
+            Movement movement = book.Ledger.Movements[(int)number - 1];
+            owed += movement.To == LedgerEnd.InCash(Purpose.OwedBack(pot)) ? movement.Amount : Money.Zero(owed.Currency);
+        }
+
+        return owed;
+    }
+
     private static (LedgerEnd To, Money Most, string Reason) Goal(Book book, OwedItem item)
     {
+        if (item.To is { } moved)
+        {
+            return !LedgerEnds.IsOf(book.Household, moved) ? (LedgerEnd.InAccount(Purpose.Buffer), item.Left, "moved")
+                : (moved, moved is LedgerEnd.Owed owed ? book.Ledger.Balances.OwedOn(owed.DebtId).ClampToZero() : item.Left, "moved");
+        }
+
         if (item.Target is not { } target)
         {
             return (LedgerEnd.InAccount(Purpose.OwedBack(item.PotId)), item.Short, "cash return");

@@ -87,6 +87,11 @@ public static class Reopening
             return new Obstacle.WrittenSince(last.Payday, BookEntry.Of(book, payment));
         }
 
+        if (book.Weeks.StandingEntries.LastOrDefault(entry => entry.Counted is not null && entry.FirstMovement > last.LastMovement) is { } loose)
+        {
+            return new Obstacle.WrittenSince(last.Payday, BookEntry.Of(loose));
+        }
+
         if (book.Weeks.ReceivedOn(last.Payday) is { } received)
         {
             return new Obstacle.WrittenSince(last.Payday, new BookEntry.Received(received.Payday));

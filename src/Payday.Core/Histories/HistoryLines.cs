@@ -11,7 +11,7 @@ namespace Payday.Core.Histories;
 internal static class HistoryLines
 {
     public static IEnumerable<PotHistoryLine> Of(Book book, PotId potId) =>
-        Openings(book, potId).Concat(Fills(book, potId)).Concat(Wallet(book, potId)).Concat(Cards(book, potId)).Concat(Returns(book, potId)).Concat(Counts(book, potId)).Concat(Moves(book, potId)).Concat(Entered(book, potId));
+        Openings(book, potId).Concat(Fills(book, potId)).Concat(Wallet(book, potId)).Concat(Cards(book, potId)).Concat(Returns(book, potId)).Concat(Counts(book, potId)).Concat(Moves(book, potId)).Concat(Moved(book, potId)).Concat(Entries(book, potId));
 
     private static IEnumerable<PotHistoryLine> Openings(Book book, PotId potId) => book.Ledger.Standing
         .Where(movement => movement.From is LedgerEnd.Outside { Kind: OutsideKind.Opening } && PotBalance.Ends(potId).Contains(movement.To))
@@ -87,20 +87,29 @@ internal static class HistoryLines
         }
     }
 
-    // What was moved or entered between paydays, as far as it is the pot's own money.
-    private static IEnumerable<PotHistoryLine> Entered(Book book, PotId potId)
+    private static IEnumerable<PotHistoryLine> Moved(Book book, PotId potId)
     {
-        ImmutableArray<LedgerEnd> ends = PotBalance.Ends(potId);
-        foreach (Books.Move move in book.Weeks.StandingMoves.Where(move => ends.Contains(move.From) != ends.Contains(move.To)))
+        foreach (Move move in book.Weeks.StandingMoves)
         {
-            yield return new PotHistoryLine(move.Date, PotEvent.Move, ends.Contains(move.To) ? move.Amount : -move.Amount, null, move.Why);
-        }
-
-        foreach (AccountEntry entry in book.Weeks.StandingEntries.Where(entry => ends.Contains(entry.For)))
-        {
-            yield return new PotHistoryLine(entry.Date, PotEvent.Entry, entry.Amount, null, entry.What);
+            bool gives = IsOf(move.From, potId);
+            if (gives != IsOf(move.To, potId))
+            {
+                string why = move.Why.Length == 0 ? "" : $": {move.Why}";
+                yield return gives
+                    ? new PotHistoryLine(move.Date, PotEvent.Move, -move.Amount, null, $"to {NameOf(book, move.To)}{why}")
+                    : new PotHistoryLine(move.Date, PotEvent.Move, move.Amount, null, $"from {NameOf(book, move.From)}{why}");
+            }
         }
     }
+
+    private static IEnumerable<PotHistoryLine> Entries(Book book, PotId potId) => book.Weeks.StandingEntries
+        .Where(entry => IsOf(entry.For, potId))
+        .Select(entry => new PotHistoryLine(entry.Date, PotEvent.Entry, entry.Amount, null, entry.What));
+
+    private static bool IsOf(LedgerEnd end, PotId potId) => end is LedgerEnd.At held && held.Purpose.PotId == potId;
+
+    private static string NameOf(Book book, LedgerEnd end) => LedgerEnds.NameIn(book.Household, end)
+        ?? (end == LedgerEnd.InCash(Purpose.Buffer) ? "loose notes" : "the buffer");
 
     private static string NameOf(Book book, PotId potId) => book.Household.Pots.FirstOrDefault(pot => pot.Id == potId)?.Name ?? potId.Text;
 }

@@ -40,12 +40,23 @@ public static class LedgerGroups
 
         return
         [
-            .. groups.Select(group => new LedgerGroup(
-                group.Key.Kind,
-                group.Key.Entry ?? (group.Key.Kind == LedgerGroupKind.Entry ? BookEntry.Of(book, group.Value[0].Number) : null),
-                group.Key.Entry is BookEntry.Payday { Date: var date } ? date : group.Value[0].Date,
-                [.. group.Value.OrderBy(movement => movement.Number)])).OrderBy(group => group.Number),
+            .. groups.Select(group => Group(book, group.Key, [.. group.Value.OrderBy(movement => movement.Number)])).OrderBy(group => group.Number),
         ];
+    }
+
+    // What a count or a purchase took up is older than itself, and not what it is known by.
+    private static LedgerGroup Group(Book book, GroupKey key, ImmutableArray<Movement> movements)
+    {
+        BookEntry? entry = key.Entry ?? (key.Kind == LedgerGroupKind.Entry ? BookEntry.Of(book, movements[0].Number) : null);
+        LocalDate date = entry switch
+        {
+            BookEntry.Payday payday => payday.Date,
+            BookEntry.Purchase purchase => book.Weeks.Purchases[(int)purchase.Number - 1].Date,
+            BookEntry.Count count => count.Date,
+            BookEntry.Return back => back.Date,
+            _ => movements[^1].Date,
+        };
+        return new LedgerGroup(key.Kind, entry, date, movements);
     }
 
     // By movement: the first count of those that were confirmed together, which people know as one.

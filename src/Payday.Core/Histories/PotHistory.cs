@@ -101,7 +101,7 @@ public sealed record CountedSpending(LocalDate Date, Money Cash, Money Card)
 /// <param name="Kind">What sort.</param>
 /// <param name="Amount">Of it: filled, spent, bought or moved; above zero is into the pot for fills and moves.</param>
 /// <param name="Left">For a count: what was left.</param>
-/// <param name="What">For a purchase and what it owes back what it was, for a move where to or from, for a count its difference's name.</param>
+/// <param name="What">For a purchase and what it owes back what it was, for a move where to or from and why, for an entry what it was, for a count its difference's name.</param>
 public sealed record PotHistoryLine(LocalDate Date, PotEvent Kind, Money Amount, Money? Left, string What);
 
 /// <summary>What can happen to a pot.</summary>
@@ -134,7 +134,7 @@ public enum PotEvent
     /// <summary>What was left moved on, or came from another pot.</summary>
     Move,
 
-    /// <summary>An account entry: above zero what came in for it, below what went out.</summary>
+    /// <summary>Money came in, or below zero went out, by an account entry.</summary>
     Entry,
 
     /// <summary>Missing money, below zero, or money that was found or turned up.</summary>

@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
 using Payday.Core.Ids;
+using Payday.Core.Pots;
 
 namespace Payday.Core.HouseholdChanges;
 
@@ -87,13 +88,13 @@ public abstract record ChangeFault : Fault
     }
 
     /// <summary>Money is on its way to what is gone.</summary>
-    /// <param name="Target">What is gone.</param>
-    /// <param name="TargetId">Its id.</param>
+    /// <param name="Gone">What is gone: a bill, a debt or a pot; the buffer never goes.</param>
+    /// <param name="Id">Its id.</param>
     /// <param name="Name">What the person calls it.</param>
     /// <param name="Amount">How much.</param>
-    public sealed record OnItsWay(HouseholdPlace Target, string TargetId, string Name, Money Amount) : ChangeFault
+    public sealed record OnItsWay(HouseholdPlace Gone, string Id, string Name, Money Amount) : ChangeFault
     {
         /// <inheritdoc/>
-        public override HouseholdPlace Place => Target;
+        public override HouseholdPlace Place => Gone;
     }
 }

@@ -123,16 +123,25 @@ public static class HouseholdChange
 
         foreach (OwedItem item in OwedItems.Of(book).Where(item => item.Target is { } target && target.NameIn(next) is null))
         {
-            yield return new ChangeFault.OnItsWay(
-                item.Target! switch
-                {
-                    MoveTarget.ToDebt debt => new HouseholdPlace.Debt(debt.Id),
-                    MoveTarget.ToPot pot => new HouseholdPlace.Pot(pot.Id),
-                    _ => throw new InvalidOperationException("The buffer never goes."),
-                },
-                item.Target!.IdText,
-                item.Target!.NameIn(old)!,
-                item.Left);
+            HouseholdPlace place = item.Target switch
+            {
+                MoveTarget.ToDebt debt => new HouseholdPlace.Debt(debt.Id),
+                MoveTarget.ToPot pot => new HouseholdPlace.Pot(pot.Id),
+                _ => throw new InvalidOperationException("The buffer never goes."),
+            };
+            yield return new ChangeFault.OnItsWay(place, item.Target.IdText, item.Target.NameIn(old)!, item.Left);
+        }
+
+        foreach (OwedItem item in OwedItems.Of(book).Where(item => item.To is { } to && !LedgerEnds.IsOf(next, to)))
+        {
+            (HouseholdPlace place, string id) = item.To switch
+            {
+                LedgerEnd.Owed owed => ((HouseholdPlace)new HouseholdPlace.Debt(owed.DebtId), owed.DebtId.Text),
+                LedgerEnd.At { Purpose.BillId: { } bill } => (new HouseholdPlace.Bill(bill), bill.Text),
+                LedgerEnd.At { Purpose.PotId: { } pot } => (new HouseholdPlace.Pot(pot), pot.Text),
+                _ => throw new InvalidOperationException("The buffer never goes."),
+            };
+            yield return new ChangeFault.OnItsWay(place, id, LedgerEnds.NameIn(old, item.To!) ?? id, item.Left);
         }
     }
 }

@@ -6,12 +6,12 @@ namespace Payday.Core.Ledgers;
 
 /// <summary>What a calendar month did.</summary>
 /// <param name="Month">The month.</param>
-/// <param name="CameIn">From income sources.</param>
+/// <param name="CameIn">From income sources, and by account entries: interest, gifts, transfers.</param>
 /// <param name="Bills">Paid to bills.</param>
 /// <param name="DebtPayments">Paid on debts.</param>
 /// <param name="Interest">Charged by lenders.</param>
 /// <param name="Fills">Put in pots, less what was taken from them again for another purpose; rounding is not among that.</param>
-/// <param name="Spent">Spent from pots.</param>
+/// <param name="Spent">Spent from pots, and by account entries: fees, gifts, transfers, losses.</param>
 /// <param name="Owed">What is owed on all debts at the month's end.</param>
 /// <param name="Rounding">What pots gave to the buffer because card purchases are owed back in whole notes; zero or more.</param>
 public sealed record MonthSummary(
@@ -75,12 +75,12 @@ public sealed record MonthSummary(
 
     private MonthSummary With(Movement movement) => this with
     {
-        CameIn = CameIn - Change(movement, end => Is(end, OutsideKind.Source)),
+        CameIn = CameIn - Change(movement, end => Is(end, OutsideKind.Source)) + (Is(movement.From, OutsideKind.Entry) ? movement.Amount : Money.Zero(CameIn.Currency)),
         Bills = Bills + Change(movement, end => Is(end, OutsideKind.Bill)),
-        DebtPayments = DebtPayments + (movement.From is LedgerEnd.At || movement.To is LedgerEnd.At ? Change(movement, IsOwed) : Money.Zero(CameIn.Currency)),
+        DebtPayments = DebtPayments + (movement.From is LedgerEnd.At ? Change(movement, IsOwed) : Money.Zero(CameIn.Currency)),
         Interest = Interest + Change(movement, end => Is(end, OutsideKind.Interest)),
         Fills = Fills + (movement.From is LedgerEnd.At && movement.To is LedgerEnd.At ? Change(movement, IsInPot) : Money.Zero(CameIn.Currency)),
-        Spent = Spent + Change(movement, end => Is(end, OutsideKind.Spending)),
+        Spent = Spent + Change(movement, end => Is(end, OutsideKind.Spending)) + (Is(movement.To, OutsideKind.Entry) && movement.From is LedgerEnd.At ? movement.Amount : Money.Zero(CameIn.Currency)),
     };
 
     private static Money Change(Movement movement, Func<LedgerEnd, bool> counts)

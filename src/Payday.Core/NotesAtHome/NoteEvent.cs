@@ -1,3 +1,5 @@
+using Payday.Core.Cash;
+using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Fills;
 using Payday.Core.Ledgers;
@@ -34,6 +36,18 @@ internal abstract record NoteEvent(long First, long Last)
     /// <param name="To">Where it went.</param>
     public sealed record MovedOn(WeekCount Count, long Movement, LedgerEnd To) : NoteEvent(Movement, Movement);
 
+    /// <summary>Cash was moved, or came in or went by an account entry.</summary>
+    /// <param name="From">Where it came from.</param>
+    /// <param name="To">Where it went.</param>
+    /// <param name="Amount">How much.</param>
+    /// <param name="Notes">The notes; null where they aren't known.</param>
+    /// <param name="Movement">The movement it went by.</param>
+    public sealed record Passed(LedgerEnd From, LedgerEnd To, Money Amount, Notes? Notes, long Movement) : NoteEvent(Movement, Movement);
+
+    /// <summary>The loose notes were counted. One that found them worth the same is told where the movement before it stands.</summary>
+    /// <param name="Entry">Its entry.</param>
+    public sealed record LooseCounted(AccountEntry Entry) : NoteEvent(Math.Min(Entry.FirstMovement, Entry.LastMovement), Entry.LastMovement);
+
     /// <summary>All events of a book; of those that are told at one movement, in the order in which they happen.</summary>
     public static IEnumerable<NoteEvent> Of(Book book) =>
     [
@@ -42,7 +56,20 @@ internal abstract record NoteEvent(long First, long Last)
         .. FillPart.Done(book).Where(part => part.Marked?.Movement is not null).Select(part => new Filled(part, part.Marked!.Movement!.Value)),
         .. book.Weeks.StandingReturns.Where(back => back.LastMovement >= back.FirstMovement).Select(back => new Returned(back)),
         .. book.Weeks.StandingCounts.SelectMany(count => Of(book.Ledger, count)),
+        .. book.Weeks.StandingMoves.SelectMany(move => Of(book.Ledger, move.FirstMovement, move.LastMovement, move.Notes)),
+        .. book.Weeks.StandingEntries.Where(entry => entry.Counted is null).SelectMany(entry => Of(book.Ledger, entry.FirstMovement, entry.LastMovement, entry.Notes)),
+        .. book.Weeks.StandingEntries.Where(entry => entry.Counted is not null).Select(entry => new LooseCounted(entry)),
     ];
+
+    // Where it came from the wallet and from home, nobody knows which notes were which.
+    private static IEnumerable<NoteEvent> Of(Ledger ledger, long first, long last, Notes? notes)
+    {
+        for (long number = first; number <= last; number++)
+        {
+            Movement movement = ledger.Movements[(int)number - 1];
+            yield return new Passed(movement.From, movement.To, movement.Amount, first == last ? notes : null, number);
+        }
+    }
 
     private static IEnumerable<NoteEvent> Of(Ledger ledger, WeekCount count)
     {

@@ -66,6 +66,13 @@ internal sealed class NoteHeaps
             case NoteEvent.MovedOn { Count: var left, To: LedgerEnd.At { Place: Place.Cash, Purpose: { Kind: PurposeKind.Pot or PurposeKind.Wallet } purpose } }:
                 MoveAll(StackOf(left.PotId), new NoteStack(purpose.PotId, purpose.Kind == PurposeKind.Wallet), left.Left);
                 break;
+
+            case NoteEvent.Passed passed:
+                Pass(NoteStack.Of(passed.From, spending), NoteStack.Of(passed.To, spending), passed.Amount, passed.Notes);
+                break;
+            case NoteEvent.LooseCounted { Entry.Counted: { } counted }:
+                Set(NoteStack.Loose, counted);
+                break;
         }
     }
 
@@ -136,6 +143,26 @@ internal sealed class NoteHeaps
         Notes? all = At(from) is { } there && there.Worth(currency) == amount ? there : null;
         Take(from, all);
         Put(to, all);
+    }
+
+    // Where all of a stack goes, its notes are known without being named.
+    private void Pass(NoteStack? from, NoteStack? to, Money amount, Notes? named)
+    {
+        if (from == to)
+        {
+            return;
+        }
+
+        Notes? notes = named ?? (from is { } stack && At(stack) is { } there && there.Worth(currency) == amount ? there : null);
+        if (from is { } gives)
+        {
+            Take(gives, notes);
+        }
+
+        if (to is { } gets)
+        {
+            Put(gets, notes);
+        }
     }
 
     private void Apply(LedgerEnd end, Money amount)

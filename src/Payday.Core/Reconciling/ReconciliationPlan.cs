@@ -63,7 +63,7 @@ public sealed record ReconciliationPlan(Book Book, ReconciliationDraft Draft, Im
     /// <summary>The same with a line ticked, or not ticked any more.</summary>
     /// <returns>The plan; or that there is no such line.</returns>
     public Result<ReconciliationPlan> Tick(long number) => Lines.Any(line => line.Number == number)
-        ? Result.Of(With(Draft with { AtBank = Draft.AtBank.Contains(number) ? Draft.AtBank.Remove(number) : Draft.AtBank.Add(number) }))
+        ? Result.Of(With(Draft with { AtBank = Draft.AtBank.SymmetricExcept([number]) }))
         : Result.Refused<ReconciliationPlan>(new ReconcileFault.NoSuchLine(number));
 
     /// <summary>Writes down that the bank was held against the account here: what is ticked is at the bank from now on. A difference is written down with it and stays in view.</summary>

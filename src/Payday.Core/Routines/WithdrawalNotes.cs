@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
@@ -22,10 +23,10 @@ internal static class WithdrawalNotes
 
         // Where a machine's limit leaves some out, the pots that matter most are served first.
         Dictionary<PotId, int> ranks = pots.ToDictionary(pot => pot.Id, pot => pot.Rank);
-        NotePlan rest = NotePlanner.Plan(new NoteRequest(
+        NotePlan rest = Planned(facts, new NoteRequest(
             household.Settings.Cash.Notes,
             onHand.Less(taken),
-            facts.Draft.AsksATeller ? new CashSource.Teller() : household.Settings.Bank,
+            facts.Draft.BankFor(household.Settings.Bank),
             [.. parts.Where((_, i) => chosen[i] is null).OrderBy(part => ranks[part.Pot])]));
         Dictionary<PartKey, PartNotes> planned = rest.Parts.ToDictionary(part => new PartKey(part.Part.Pot, part.Part.Week));
         ImmutableArray<PartNotes> all =
@@ -38,6 +39,29 @@ internal static class WithdrawalNotes
             Return = onHand.Less(needed),
             Reused = onHand.Common(needed),
         };
+    }
+
+    // A machine's limit is that of one visit: it is gone to once a day, as often as its limit needs and the period has days.
+    private static NotePlan Planned(RoutineFacts facts, NoteRequest request)
+    {
+        if (request.Source is not CashSource.Machine { Limit: { } limit } machine || machine.Notes.All(note => note > limit))
+        {
+            return NotePlanner.Plan(request);
+        }
+
+        int days = Period.DaysBetween(facts.Period.First, facts.Period.Last) + 1;
+        CashSource.Machine once = machine with { Notes = [.. machine.Notes.Where(note => note <= limit)], Limit = null };
+        while (true)
+        {
+            NotePlan plan = NotePlanner.Plan(request with { Source = once });
+            ImmutableArray<Notes> trips = MachineTrips.Of(plan.Withdraw, limit);
+            if (trips.Length <= days)
+            {
+                return plan;
+            }
+
+            once = once with { Limit = Notes.Sum(trips.Take(days)).Worth(request.Currency) };
+        }
     }
 
     private static PartNotes? Chosen(RoutineDraft draft, NotePart part)

@@ -61,6 +61,17 @@ public abstract record BookEntry
     /// <param name="Number">Its number.</param>
     public sealed record Movement(long Number) : BookEntry;
 
+    /// <summary>Money moved from one purpose to another.</summary>
+    /// <param name="Number">Its number.</param>
+    /// <param name="Date">Its day.</param>
+    public sealed record Moved(long Number, LocalDate Date) : BookEntry;
+
+    /// <summary>An account entry, or one of cash.</summary>
+    /// <param name="Number">Its number.</param>
+    /// <param name="Date">Its day.</param>
+    /// <param name="IsCount">Whether it is that the loose notes were counted.</param>
+    public sealed record Entered(long Number, LocalDate Date, bool IsCount) : BookEntry;
+
     /// <summary>What stands and a movement belongs to, other than a closed payday; null where there is none.</summary>
     public static BookEntry? Of(Book book, long movement)
     {
@@ -96,8 +107,22 @@ public abstract record BookEntry
             return Of(book, payment);
         }
 
+        if (weeks.StandingMoves.FirstOrDefault(move => move.FirstMovement <= movement && movement <= move.LastMovement || move.TakenUp.Movements.Contains(movement)) is { } move)
+        {
+            return Of(move);
+        }
+
+        if (weeks.StandingEntries.FirstOrDefault(entry => entry.FirstMovement <= movement && movement <= entry.LastMovement || entry.TakenUp.Movements.Contains(movement)) is { } entry)
+        {
+            return Of(entry);
+        }
+
         return weeks.Fills.FirstOrDefault(fill => fill.Movement == movement) is { } fill ? Of(book, fill.Key) : null;
     }
+
+    internal static Moved Of(Move move) => new(move.Number, move.Date);
+
+    internal static Entered Of(AccountEntry entry) => new(entry.Number, entry.Date, entry.Counted is not null);
 
     internal static Reconciliation Of(Books.Reconciliation one) => new(one.Number, one.Date);
 

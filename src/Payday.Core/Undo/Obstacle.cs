@@ -35,6 +35,27 @@ public abstract record Obstacle : Fault
         public override BookEntry First => Later;
     }
 
+    /// <summary>There is no move of that number.</summary>
+    /// <param name="Number">The number.</param>
+    public sealed record NoSuchMove(long Number) : Obstacle;
+
+    /// <summary>There is no account entry of that number.</summary>
+    /// <param name="Number">The number.</param>
+    public sealed record NoSuchEntry(long Number) : Obstacle;
+
+    /// <summary>It is undone already.</summary>
+    /// <param name="What">What.</param>
+    public sealed record UndoneAlready(BookEntry What) : Obstacle;
+
+    /// <summary>A later count of the loose notes has seen it.</summary>
+    /// <param name="What">What is to be taken back.</param>
+    /// <param name="Count">The count.</param>
+    public sealed record LooseCounted(BookEntry What, BookEntry.Entered Count) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Count;
+    }
+
     /// <summary>The fill isn't marked.</summary>
     /// <param name="Fill">The fill.</param>
     public sealed record NotMarked(BookEntry.Fill Fill) : Obstacle;

@@ -103,6 +103,11 @@ internal sealed class TakingBack
             return Seen(Book, seen, what);
         }
 
+        if (Book.Weeks.StandingEntries.LastOrDefault(entry => entry.Counted is not null && Array.Exists(all, movement => movement.Number < entry.FirstMovement && IsLoose(movement))) is { } loose)
+        {
+            return new Obstacle.LooseCounted(what, BookEntry.Of(loose));
+        }
+
         if (AccountLines.Seen(Book, movements) is { } reconciled)
         {
             return new Obstacle.AtBank(what, BookEntry.Of(reconciled));
@@ -144,24 +149,35 @@ internal sealed class TakingBack
     private static bool IsOf(WeekCount count, LedgerEnd end) => end is LedgerEnd.At { Place: Place.Cash } held && held.Purpose.PotId == count.PotId
         && (held.Purpose.Kind is PurposeKind.Pot or PurposeKind.Wallet || (held.Purpose.Kind == PurposeKind.OwedBack && count.Notes is not null));
 
+    private static bool IsLoose(Movement movement) => movement.From == LedgerEnd.InCash(Purpose.Buffer) || movement.To == LedgerEnd.InCash(Purpose.Buffer);
+
+    private static bool GivesCash(LedgerEnd end, PotId potId) => end is LedgerEnd.At { Place: Place.Cash } held && held.Purpose.PotId == potId;
+
     // To the first record of the pot after it that covers the day.
     private bool HandedOver(PotId potId, TakenUp piece, long own, LocalDate day)
     {
         WeekRecords weeks = Book.Weeks;
-        CardPurchase? purchase = weeks.StandingPurchases.FirstOrDefault(later => later.PotId == potId && later.FirstMovement > own && later.Date >= day);
-        WeekCount? count = weeks.StandingCounts.FirstOrDefault(later =>
-            later.PotId == potId && later.FirstMovement > own && later.Date >= day && !counts.Contains(later.Number));
-        if (purchase is null && count is null)
+        (long First, WeekRecords Records)[] later =
+        [
+            .. weeks.StandingPurchases
+                .Where(one => one.PotId == potId && one.FirstMovement > own && one.Date >= day)
+                .Select(one => (one.FirstMovement, weeks with { Purchases = weeks.Purchases.Replace(one, one with { TakenUp = one.TakenUp.With(piece) }) })),
+            .. weeks.StandingMoves
+                .Where(one => GivesCash(one.From, potId) && one.FirstMovement > own && one.Date >= day)
+                .Select(one => (one.FirstMovement, weeks with { Moves = weeks.Moves.Replace(one, one with { TakenUp = one.TakenUp.With(piece) }) })),
+            .. weeks.StandingEntries
+                .Where(one => one.Amount.IsNegative && GivesCash(one.For, potId) && one.FirstMovement > own && one.Date >= day)
+                .Select(one => (one.FirstMovement, weeks with { Entries = weeks.Entries.Replace(one, one with { TakenUp = one.TakenUp.With(piece) }) })),
+            .. weeks.StandingCounts
+                .Where(one => one.PotId == potId && one.FirstMovement > own && one.Date >= day && !counts.Contains(one.Number))
+                .Select(one => (one.FirstMovement, weeks with { Counts = weeks.Counts.Replace(one, one with { TakenUp = one.TakenUp.With(piece) }) })),
+        ];
+        if (later.Length == 0)
         {
             return false;
         }
 
-        Book = Book with
-        {
-            Weeks = count is null || purchase?.FirstMovement < count.FirstMovement
-                ? weeks with { Purchases = weeks.Purchases.Replace(purchase!, purchase! with { TakenUp = purchase!.TakenUp.With(piece) }) }
-                : weeks with { Counts = weeks.Counts.Replace(count, count with { TakenUp = count.TakenUp.With(piece) }) },
-        };
+        Book = Book with { Weeks = later.MinBy(one => one.First).Records };
         return true;
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Cash;
 using Payday.Core.Books;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
@@ -53,6 +54,8 @@ internal static class DraftDocument
         to.Flag("leavesNotesAtHome", draft.LeavesNotesAtHome);
         to.Flag("asksATeller", draft.AsksATeller);
         to.Flag("usesOwedBack", draft.UsesOwedBack);
+        to.OptionalList<Money>("machineNotes", draft.Machine?.Notes, static (item, note) => item.Amount("note", note));
+        to.OptionalAmount("machineLimit", draft.Machine?.Limit);
         to.OptionalList<Placement>("placements", draft.Placements, static (item, placed) =>
         {
             CountDocument.WriteTarget(item, placed.Target);
@@ -82,6 +85,9 @@ internal static class DraftDocument
         LeavesNotesAtHome = from.OptionalFlag("leavesNotesAtHome") ?? false,
         AsksATeller = from.OptionalFlag("asksATeller") ?? false,
         UsesOwedBack = from.OptionalFlag("usesOwedBack") ?? false,
+        Machine = from.OptionalList("machineNotes", static item => item.Amount("note")) is { } notes
+            ? new CashSource.Machine([.. notes], from.OptionalAmount("machineLimit"))
+            : null,
         Placements = from.OptionalList("placements", static item => new Placement(
             CountDocument.ReadTarget(item), item.Amount("amount"))) is { } placements ? [.. placements] : null,
     };

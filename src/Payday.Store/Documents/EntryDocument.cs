@@ -23,6 +23,7 @@ internal static class EntryDocument
         to.Whole("firstMovement", entry.FirstMovement);
         to.Whole("lastMovement", entry.LastMovement);
         to.OptionalFlag("undone", entry.Undone ? true : null);
+        to.OptionalNotes("counted", entry.Counted);
         TakenUpDocument.Write(to, entry.TakenUp);
     }
 
@@ -39,6 +40,7 @@ internal static class EntryDocument
         from.Whole("lastMovement"))
     {
         Undone = from.OptionalFlag("undone") ?? false,
+        Counted = from.OptionalNotes("counted"),
         TakenUp = TakenUpDocument.Read(from),
     };
 }

@@ -28,7 +28,7 @@ internal static class StoredChoices
 
     public static StoredWords<FillState> FillStates { get; } = new(("Done", FillState.Done), ("Skipped", FillState.Skipped));
 
-    public static StoredWords<OwedKind> OwedKinds { get; } = new(("Purchase", OwedKind.Purchase), ("MovesOn", OwedKind.MovesOn));
+    public static StoredWords<OwedKind> OwedKinds { get; } = new(("Purchase", OwedKind.Purchase), ("MovesOn", OwedKind.MovesOn), ("Move", OwedKind.Move));
 
     public static StoredWords<EntryKind> EntryKinds { get; } = new(
         ("Refund", EntryKind.Refund),

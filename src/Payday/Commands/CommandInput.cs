@@ -60,11 +60,11 @@ internal static class CommandInput
         Result<Money> amount = Money.Parse(text, currency, style);
         if (!amount.Ok)
         {
-            return EdgeFault.Refused<Money>($"{option}: {FaultTexts.Of(amount.Fault)}");
+            return Result.Refused<Money>(new ArgumentFault.Of(option, amount.Fault));
         }
 
         return amount.Value.IsNegative
-            ? EdgeFault.Refused<Money>($"{option}: {text} is below zero; write zero or more.")
+            ? Result.Refused<Money>(new ArgumentFault.BelowZero(option, text))
             : amount;
     }
 

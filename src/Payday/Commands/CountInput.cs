@@ -20,7 +20,7 @@ internal static class CountInput
         {
             if (PotInput.Pair(text) is not var (name, left))
             {
-                return EdgeFault.Refused<CountDraft>($"{text}: write what is left like Food=21.50.");
+                return Result.Refused<CountDraft>(new ArgumentFault.NoCount(text));
             }
 
             Result<Pot> pot = CashPot(household, name);
@@ -32,7 +32,7 @@ internal static class CountInput
             Result<Money> amount = Money.ParseSum(left, household.Currency, household.Settings.Numbers);
             if (!amount.Ok)
             {
-                return EdgeFault.Refused<CountDraft>($"{name}: {FaultTexts.Of(amount.Fault)}");
+                return Result.Refused<CountDraft>(new ArgumentFault.Of(name, amount.Fault));
             }
 
             draft = draft.With(pot.Value.Id, new CountEntry(amount.Value));
@@ -54,7 +54,7 @@ internal static class CountInput
         Result<CountDraft> less = Each(book, draft, "--missing", missing, (entry, text) =>
         {
             Result<Money> amount = Money.ParseSum(text, book.Household.Currency, book.Household.Settings.Numbers);
-            return amount.Ok ? Result.Of(entry with { Missing = amount.Value, DifferenceName = name }) : EdgeFault.Refused<CountEntry>($"--missing: {FaultTexts.Of(amount.Fault)}");
+            return amount.Ok ? Result.Of(entry with { Missing = amount.Value, DifferenceName = name }) : Result.Refused<CountEntry>(new ArgumentFault.Of("--missing", amount.Fault));
         });
         return less.Ok
             ? Each(book, less.Value, "--found", found.Select(pot => pot + "="), (entry, _) => Result.Of(entry with { IsFind = true, DifferenceName = name }))
@@ -68,18 +68,18 @@ internal static class CountInput
         {
             if (PotInput.Pair(text) is not var (name, value))
             {
-                return EdgeFault.Refused<CountDraft>($"{option} {text}: write it like {option} Food=...");
+                return Result.Refused<CountDraft>(new ArgumentFault.NoPair($"{option} {text}", $"{option} Food=..."));
             }
 
             Result<Pot> pot = CashPot(book.Household, name);
             if (!pot.Ok)
             {
-                return EdgeFault.Refused<CountDraft>($"{option}: {FaultTexts.Of(pot.Fault)}");
+                return Result.Refused<CountDraft>(new ArgumentFault.Of(option, pot.Fault));
             }
 
             if (draft.Entries.GetValueOrDefault(pot.Value.Id) is not { } entry)
             {
-                return EdgeFault.Refused<CountDraft>($"{option} {text}: say as well what is left of {pot.Value.Name}.");
+                return Result.Refused<CountDraft>(new ArgumentFault.LeftNotGiven($"{option} {text}", pot.Value.Name));
             }
 
             Result<CountEntry> changed = change(entry, value);
@@ -109,12 +109,12 @@ internal static class CountInput
 
         return household.Debts.FirstOrDefault(debt => string.Equals(debt.Name, text, StringComparison.OrdinalIgnoreCase) || debt.Id.Text == text) is { } debt
             ? Result.Of(new CountThen(MoveTarget.Debt(debt.Id)))
-            : EdgeFault.Refused<CountThen>($"--move: '{text}' is no pot and no debt; name one, or write buffer or stays.");
+            : Result.Refused<CountThen>(new ArgumentFault.NoTarget(text));
     }
 
     private static Result<Pot> CashPot(Household household, string name)
     {
         Result<Pot> pot = PotInput.Pot(household, name);
-        return pot is { Ok: true, Value.Place: Place.Account } ? EdgeFault.Refused<Pot>($"{pot.Value.Name} is held in the account, so there is no cash to count.") : pot;
+        return pot is { Ok: true, Value.Place: Place.Account } ? Result.Refused<Pot>(new ArgumentFault.NotInCash(pot.Value.Name)) : pot;
     }
 }

@@ -120,8 +120,8 @@ internal static class DueCommand
         (DueOwner, string, string)[] found = [.. all.Where(one => string.Equals(one.Name, wanted, StringComparison.OrdinalIgnoreCase))];
         found = found.Length > 0 ? found : [.. all.Where(one => one.Id == wanted)];
         return found.Length == 1 ? Result.Of(found[0].Item1)
-            : found.Length > 1 ? EdgeFault.Refused<DueOwner>($"A bill and a debt are called '{wanted}'; give its id.")
-            : EdgeFault.Refused<DueOwner>($"There is no bill or debt '{wanted}'; there {(all.Length == 0 ? "are none" : $"is {string.Join(", ", all.Select(one => one.Name))}")}.");
+            : found.Length > 1 ? Result.Refused<DueOwner>(new ArgumentFault.TwoOwners(wanted))
+            : Result.Refused<DueOwner>(new ArgumentFault.NoSuchOwner(wanted, [.. all.Select(one => one.Name)]));
     }
 
     private static Answer.Done Told(Book book, bool stored, IEnumerable<DueLine> open, IEnumerable<PaidDue> paid, string last)

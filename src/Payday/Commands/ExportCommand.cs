@@ -8,6 +8,7 @@ using Payday.Core.Households;
 using Payday.Json;
 using Payday.Printing;
 using Payday.Reports;
+using Payday.Store.Files;
 using Payday.Store.Folders;
 using Payday.Store.HouseholdFiles;
 using Payday.Texts;
@@ -46,7 +47,7 @@ internal static class ExportCommand
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            return Answer.Because($"The folder {folder} can't be made: {fault.Message.Split('\n')[0]}");
+            return Answer.Because(FaultTexts.Of(new WritingFault.FolderNotMade(folder, Troubles.Of(fault))));
         }
 
         (string Path, byte[] Content)[] files = [.. BookTables.Of(book).Select(table => (Path.Combine(folder, table.Name + ".csv"), table.ToUtf8()))];

@@ -32,12 +32,12 @@ internal static class IncomeInput
 
             if (Source(book.Household, read.Value.Name) is not { } source)
             {
-                return EdgeFault.Refused<RoutineDraft>($"{Income} {income}: there is no income source '{read.Value.Name}'. {Known(book.Household, read.Value.Name)} Money from nobody on the list is {OneOff} \"Name=AMOUNT\".");
+                return Result.Refused<RoutineDraft>(Unknown(book.Household, $"{Income} {income}", read.Value.Name));
             }
 
             if (!told.Add(source.Id))
             {
-                return EdgeFault.Refused<RoutineDraft>($"{Income} {income}: {source.Name} is there twice; give what came from it together.");
+                return Result.Refused<RoutineDraft>(new ArgumentFault.SourceTwice($"{Income} {income}", source.Name));
             }
 
             draft = draft with { Incomes = draft.Incomes.SetItem(source.Id, read.Value.Amount) };
@@ -62,12 +62,12 @@ internal static class IncomeInput
             (string name, Money amount) = read.Value;
             if (Source(book.Household, name) is { } source)
             {
-                return EdgeFault.Refused<RoutineDraft>($"{OneOff} {oneOff}: {source.Name} is an income source; correct what came from it with {Income}.");
+                return Result.Refused<RoutineDraft>(new ArgumentFault.IsSource($"{OneOff} {oneOff}", source.Name));
             }
 
             if (!told.Add(name))
             {
-                return EdgeFault.Refused<RoutineDraft>($"{OneOff} {oneOff}: {name} is there twice; give it once, or under two names.");
+                return Result.Refused<RoutineDraft>(new ArgumentFault.OneOffTwice($"{OneOff} {oneOff}", name));
             }
 
             string known = draft.OneOffs.Keys.FirstOrDefault(key => string.Equals(key, name, StringComparison.OrdinalIgnoreCase)) ?? name;
@@ -84,7 +84,7 @@ internal static class IncomeInput
         string name = at < 0 ? "" : text[..at].Trim();
         if (name.Length is 0 or > LongestName || name.Any(char.IsControl))
         {
-            return EdgeFault.Refused<NamedAmount>($"{option} {text}: write it like \"Night shifts=1204.55\", with a name of at most {LongestName} plain characters.");
+            return Result.Refused<NamedAmount>(new ArgumentFault.NoNamedAmount($"{option} {text}", LongestName));
         }
 
         Result<Money> amount = CommandInput.Amount($"{option} {name}", text[(at + 1)..], book.Household.Currency, book.Household.Settings.Numbers);
@@ -95,13 +95,12 @@ internal static class IncomeInput
         household.Sources.FirstOrDefault(known => string.Equals(known.Name, name, StringComparison.OrdinalIgnoreCase));
 
     // One whose name begins so is offered and never taken: what was meant is for the person to say.
-    private static string Known(Household household, string name)
+    private static ArgumentFault.NoSuchSource Unknown(Household household, string given, string name)
     {
-        string[] alike = [.. household.Sources.Select(source => source.Name).Where(known => known.StartsWith(name, StringComparison.OrdinalIgnoreCase))];
-        string[] near = [.. household.Sources.Select(source => source.Name).OrderByDescending(known => Likeness(known, name)).Take(MostNamed)];
-        return alike.Length == 1 ? $"Did you mean \"{alike[0]}\"?"
-            : near.Length == household.Sources.Length ? $"There {(near.Length == 1 ? "is" : "are")} {string.Join("; ", near.Select(known => $"\"{known}\""))}."
-            : $"The nearest are {string.Join("; ", near.Select(known => $"\"{known}\""))}.";
+        string[] names = [.. household.Sources.Select(source => source.Name)];
+        string[] alike = [.. names.Where(known => known.StartsWith(name, StringComparison.OrdinalIgnoreCase))];
+        string[] near = [.. names.OrderByDescending(known => Likeness(known, name)).Take(MostNamed)];
+        return new(given, name, alike.Length == 1 ? alike[0] : null, [.. near], near.Length == names.Length);
     }
 
     // How many pairs of neighbouring letters two names share.

@@ -21,23 +21,23 @@ internal static partial class NotesInput
         {
             if (Piece().Match(text, at) is not { Success: true } piece)
             {
-                return EdgeFault.Refused<Notes>($"'{text[at..].Trim()}': write notes like 20=22,10=15, the value and how many.");
+                return Result.Refused<Notes>(new NotesTextFault.NoNotes(text[at..].Trim()));
             }
 
             Result<Money> value = Money.ParseSum(piece.Groups["value"].Value, currency, style);
             if (!value.Ok)
             {
-                return EdgeFault.Refused<Notes>($"{piece.Groups["value"].Value}: {FaultTexts.Of(value.Fault)}");
+                return Result.Refused<Notes>(new ArgumentFault.Of(piece.Groups["value"].Value, value.Fault));
             }
 
             if (!int.TryParse(piece.Groups["count"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out int count) || count > Most)
             {
-                return EdgeFault.Refused<Notes>($"{piece.Value.Trim(' ', ',', ';')}: at most {Most} of one value.");
+                return Result.Refused<Notes>(new NotesTextFault.TooMany(piece.Value.Trim(' ', ',', ';'), Most));
             }
 
             if (!value.Value.IsPositive)
             {
-                return EdgeFault.Refused<Notes>($"{piece.Groups["value"].Value}: a note is worth more than zero.");
+                return Result.Refused<Notes>(new NotesTextFault.Worthless(piece.Groups["value"].Value));
             }
 
             notes.Add((value.Value.MinorUnits, count));

@@ -60,7 +60,7 @@ internal static class OptionValues
     private static Result<int> ReadCount(string text, int least, int most) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count >= least && count <= most
             ? Result.Of(count)
-            : EdgeFault.Refused<int>(string.Create(CultureInfo.InvariantCulture, $"write a whole number from {least} to {most}."));
+            : Result.Refused<int>(new ArgumentFault.NoWholeNumber(least, most));
 
     private static void RefuseOthers(SymbolResult result, string name, IEnumerable<Token> tokens, string[] words)
     {

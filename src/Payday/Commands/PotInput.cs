@@ -18,7 +18,7 @@ internal static class PotInput
         (household.Pots.FirstOrDefault(pot => string.Equals(pot.Name, text.Trim(), StringComparison.OrdinalIgnoreCase))
             ?? household.Pots.FirstOrDefault(pot => pot.Id.Text == text.Trim())) is { } pot
             ? Result.Of(pot)
-            : EdgeFault.Refused<Pot>($"There is no pot '{text.Trim()}'; there {(household.Pots.Length == 0 ? "are none" : $"is {string.Join(", ", household.Pots.Select(known => known.Name))}")}.");
+            : Result.Refused<Pot>(new ArgumentFault.NoSuchPot(text.Trim(), [.. household.Pots.Select(known => known.Name)]));
 
     /// <summary>A pot's id, or null for the buffer.</summary>
     public static Result<PotOrBuffer> PotOrBuffer(Household household, string text)

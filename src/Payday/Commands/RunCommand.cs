@@ -3,7 +3,9 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Cash;
 using Payday.Core.Faults;
+using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Store;
@@ -27,10 +29,15 @@ internal static class RunCommand
             Description = "What the account's buffer gives to a payday that falls short; 0 for nothing.",
             HelpName = "AMOUNT",
         };
+        var bank = new Option<string?>("--bank")
+        {
+            Description = "Where the notes come from this time: teller, or a machine's notes and its limit each time, such as '20 50 / 500'; usual for where they usually do.",
+            HelpName = "BANK",
+        };
         var command = new PaydayCommand(
             "run",
             "Show the payday routine, all proposals taken; with --accept close it.",
-            "payday run --income \"Night shifts=1204.55\" --accept") { on, accept, income, oneOff, buffer };
+            "payday run --income \"Night shifts=1204.55\" --accept") { on, accept, income, oneOff, buffer, bank };
         return Invocation.Does(command, shell, call => call.OnBook((store, book) => Run(
             store,
             book,
@@ -39,7 +46,8 @@ internal static class RunCommand
             {
                 Result<RoutineDraft> told = IncomeInput.Sources(book, draft, call.Parsed.GetValue(income) ?? []);
                 told = told.Ok ? IncomeInput.OneOffs(book, told.Value, call.Parsed.GetValue(oneOff) ?? []) : told;
-                return told.Ok ? FromBuffer(book, told.Value, call.Parsed.GetValue(buffer)) : told;
+                told = told.Ok ? FromBuffer(book, told.Value, call.Parsed.GetValue(buffer)) : told;
+                return told.Ok ? FromBank(book.Household.Settings, told.Value, call.Parsed.GetValue(bank)) : told;
             },
             call.Parsed.GetValue(accept))));
     }
@@ -53,6 +61,22 @@ internal static class RunCommand
 
         Result<Money> given = CommandInput.Amount("--buffer", buffer, book.Household.Currency, book.Household.Settings.Numbers);
         return given.Ok ? Result.Of(draft with { FromBuffer = given.Value }) : Result.Refused<RoutineDraft>(given.Fault);
+    }
+
+    private static Result<RoutineDraft> FromBank(HouseholdSettings settings, RoutineDraft draft, string? bank)
+    {
+        switch (bank?.Trim().ToUpperInvariant())
+        {
+            case null:
+                return Result.Of(draft);
+            case "USUAL":
+                return Result.Of(draft with { AsksATeller = false, Machine = null });
+            case "TELLER":
+                return Result.Of(draft with { AsksATeller = settings.Bank is CashSource.Machine, Machine = null });
+            default:
+                Result<CashSource.Machine> machine = MachineText.Read(bank, settings.Cash, settings.Numbers);
+                return machine.Ok ? Result.Of(draft with { AsksATeller = false, Machine = machine.Value }) : Result.Refused<RoutineDraft>(new ArgumentFault.Of($"--bank {bank}", machine.Fault));
+        }
     }
 
     private static Answer Run(BookStore store, Book book, LocalDate? on, Func<RoutineDraft, Result<RoutineDraft>> tell, bool accept)

@@ -105,7 +105,8 @@ internal static class SlipCommand
                     NoteText.Counts(part.Notes, household.Currency)))],
                 received.Payday.KeptBack.ToDictionary(kept => names.GetValueOrDefault(kept.Key, kept.Key.Text), kept => kept.Value.ToPlain()),
                 received.Differ ? NoteText.Counts(received.Payday.Withdraw, household.Currency) : null,
-                NoteText.Counts(received.Loose, household.Currency)),
+                NoteText.Counts(received.Loose, household.Currency),
+                [.. BankPapers.Slip(household, payday).Trips.Select(trip => new TripResult(LocalDatePattern.Iso.Format(trip.Date), NoteCounts.Worth(trip.Notes, household.Currency).ToPlain()))]),
             ResultJson.Readable.SlipResult);
     }
 }

@@ -28,13 +28,13 @@ internal static class SpendAnswers
                 || !int.TryParse(line, NumberStyles.None, CultureInfo.InvariantCulture, out number)
                 || list.Lines.All(one => one.Number != number))
             {
-                return EdgeFault.Refused<PurchaseList>($"--pot {text}: write it like 3=Food, with the number of a line.");
+                return Result.Refused<PurchaseList>(new ArgumentFault.NoLine($"--pot {text}"));
             }
 
             Result<PotOrBuffer> pot = PotInput.PotOrBuffer(book.Household, name);
             if (!pot.Ok)
             {
-                return EdgeFault.Refused<PurchaseList>($"--pot {text}: {FaultTexts.Of(pot.Fault)}");
+                return Result.Refused<PurchaseList>(new ArgumentFault.Of($"--pot {text}", pot.Fault));
             }
 
             list = list.Choose(number, pot.Value.PotId);
@@ -56,7 +56,7 @@ internal static class SpendAnswers
                     line.IsOpen ? "?" : PotName(book, line.Entry.PotId),
                     line.Entry.What))),
             .. list.Lines.Any(line => line.IsRefund)
-                ? Report.Prose("! What is below zero came in: as a refund it lowers what its pot owes back. Leave out what is none.")
+                ? Report.Prose("! What is below zero came in: as a refund it lowers what its pot owes back, and the rest is the pot's again. Leave out what is none.")
                 : [],
             "Name a pot with --pot LINE=POT; leave a line out with --leave LINE.",
             "Nothing is stored. Enter it with --accept.",

@@ -21,7 +21,7 @@ internal static class SpendCommand
     public static Command Build(CommandShell shell)
     {
         var pot = new Argument<string?>("POT") { Description = "The pot it is for, or buffer.", Arity = ArgumentArity.ZeroOrOne };
-        var amount = new Argument<string?>("AMOUNT") { Description = "What the card paid.", Arity = ArgumentArity.ZeroOrOne };
+        var amount = new Argument<string?>("AMOUNT") { Description = "What the card paid; below zero what came back.", Arity = ArgumentArity.ZeroOrOne };
         var what = new Option<string?>("--what") { Description = "What it was.", HelpName = "TEXT" };
         Option<LocalDate?> on = OptionValues.Date("--on", "The day of the purchase. Default: today.");
         var list = new Option<string?>("--list") { Description = "Many at once: a line each with date, amount and text; pots are guessed from earlier ones.", HelpName = "FILE" };

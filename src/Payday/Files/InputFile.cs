@@ -18,7 +18,7 @@ internal static class InputFile
     /// <summary>The bytes of a file.</summary>
     /// <param name="path">The path as given.</param>
     /// <param name="most">The most bytes it may have.</param>
-    /// <returns>The bytes; or one sentence on what is in the way.</returns>
+    /// <returns>The bytes, or what is in the way.</returns>
     /// <remarks>A pipe or device is not opened: that could wait for ever. What the shell holds open for this process is read.</remarks>
     public static Result<byte[]> Bytes(string path, int most)
     {
@@ -29,11 +29,11 @@ internal static class InputFile
             switch (kind)
             {
                 case FileKind.Folder:
-                    return EdgeFault.Refused<byte[]>($"{shown} is a folder; name a file in it.");
+                    return Result.Refused<byte[]>(new ReadingFault.IsFolder(shown));
                 case FileKind.Pipe or FileKind.Socket or FileKind.Device when !IsHeldOpen(path):
-                    return EdgeFault.Refused<byte[]>($"{shown} is a {(kind == FileKind.Device ? "device" : "pipe")}; name a file, or pass its content on with -.");
+                    return Result.Refused<byte[]>(new ReadingFault.NeverEnds(shown, kind == FileKind.Device));
                 case FileKind.None or FileKind.Blocked:
-                    return EdgeFault.Refused<byte[]>($"There is no file {shown}.");
+                    return Result.Refused<byte[]>(new ReadingFault.NotThere(shown));
                 default:
                     using (var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0))
                     {
@@ -43,15 +43,15 @@ internal static class InputFile
         }
         catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
         {
-            return EdgeFault.Refused<byte[]>($"There is no file {shown}.");
+            return Result.Refused<byte[]>(new ReadingFault.NotThere(shown));
         }
         catch (UnauthorizedAccessException)
         {
-            return EdgeFault.Refused<byte[]>($"{shown} can't be read, for lack of permission.");
+            return Result.Refused<byte[]>(new ReadingFault.Denied(shown));
         }
         catch (Exception fault) when (fault is IOException or ArgumentException or NotSupportedException)
         {
-            return EdgeFault.Refused<byte[]>($"{shown} can't be read: {fault.Message.Split('\n')[0]}");
+            return Result.Refused<byte[]>(new ReadingFault.Failed(shown, Troubles.Of(fault)));
         }
     }
 
@@ -64,7 +64,7 @@ internal static class InputFile
     }
 
     /// <summary>The text that bytes are, where they are UTF-8.</summary>
-    /// <param name="shown">What they were read from, for the sentence.</param>
+    /// <param name="shown">What they were read from.</param>
     /// <param name="utf8">The bytes.</param>
     public static Result<string> Text(string shown, byte[] utf8)
     {
@@ -105,7 +105,7 @@ internal static class InputFile
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ObjectDisposedException)
         {
-            return EdgeFault.Refused<byte[]>($"{shown} can't be read: {fault.Message.Split('\n')[0]}");
+            return Result.Refused<byte[]>(new ReadingFault.Failed(shown, Troubles.Of(fault)));
         }
     }
 
@@ -131,8 +131,8 @@ internal static class InputFile
         path == "/dev/stdin" || path.StartsWith("/dev/fd/", StringComparison.Ordinal) || path.StartsWith("/proc/self/fd/", StringComparison.Ordinal);
 
     private static Result<T> TooLarge<T>(string shown, int most) =>
-        EdgeFault.Refused<T>($"{shown} is larger than {most / 1_000_000} MB; this can't be the right file.");
+        Result.Refused<T>(new ReadingFault.TooLarge(shown, most));
 
     private static Result<T> NoText<T>(string shown) =>
-        EdgeFault.Refused<T>($"{shown}: This is not a text in UTF-8; save it as UTF-8 and try again.");
+        Result.Refused<T>(new ReadingFault.NoText(shown));
 }

@@ -27,6 +27,8 @@ namespace Payday.Json;
 [JsonSerializable(typeof(SpendResult))]
 [JsonSerializable(typeof(DuesResult))]
 [JsonSerializable(typeof(ReturnResult))]
+[JsonSerializable(typeof(MoveResult))]
+[JsonSerializable(typeof(EntryResult))]
 [JsonSerializable(typeof(ReconcileResult))]
 [JsonSerializable(typeof(TakenBackResult))]
 [JsonSerializable(typeof(StatusResult))]

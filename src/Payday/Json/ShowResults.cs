@@ -9,7 +9,11 @@ internal sealed record SlipResult(
     IReadOnlyList<FillingResult> Filling,
     IReadOnlyDictionary<string, string> KeptBack,
     IReadOnlyDictionary<string, int>? Given,
-    IReadOnlyDictionary<string, int> Loose);
+    IReadOnlyDictionary<string, int> Loose,
+    IReadOnlyList<TripResult> Trips);
+
+/// <summary>A trip to a cash machine.</summary>
+internal sealed record TripResult(string Date, string Press);
 
 /// <summary>The notes of one pot for one week.</summary>
 internal sealed record FillingResult(string Pot, string? Week, IReadOnlyDictionary<string, int> Notes);

@@ -47,6 +47,14 @@ internal sealed record ReturnResult(bool Stored, IReadOnlyList<ReturnPotResult> 
 /// <summary>A pot of <see cref="ReturnResult"/>; the notes are null where they are not known.</summary>
 internal sealed record ReturnPotResult(string Pot, string Owes, IReadOnlyDictionary<string, int>? Notes, string? Swap, bool Goes, string? Advice);
 
+/// <summary>The answer of <c>move</c>; the number is null while it is not stored, the notes where they aren't known or none change hands.</summary>
+internal sealed record MoveResult(
+    bool Stored, long? Number, string Date, string From, string To, string Amount, string Way, string FromAfter, string ToAfter, IReadOnlyDictionary<string, int>? Notes, string Why);
+
+/// <summary>The answer of <c>entry</c>; the cheque and the notes are null where there are none.</summary>
+internal sealed record EntryResult(
+    long Number, string Date, string Kind, string For, string Amount, string What, long? Cheque, IReadOnlyDictionary<string, int>? Notes);
+
 /// <summary>The answer of <c>--undo</c> of <c>count</c>, <c>fill</c> and <c>return</c>.</summary>
 internal sealed record TakenBackResult(IReadOnlyList<TakenBack> TakenBack);
 

@@ -13,7 +13,6 @@ namespace Payday.Printing;
 /// <param name="searchPath">Folders to look for it in, as in the variable PATH; only absolute ones count, so that no stray file runs.</param>
 internal sealed class LinePrinter(string? searchPath)
 {
-    private const string NoCommand = "Printing needs the command 'lp', which is not on this machine; write a PDF instead.";
     private const int MostWords = 10_000;
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
     private static readonly TimeSpan PatienceForWords = TimeSpan.FromSeconds(1);
@@ -27,12 +26,12 @@ internal sealed class LinePrinter(string? searchPath)
     {
         if (printer is not null && (printer.Length == 0 || printer[0] == '-' || printer != CleanText.OneLine(printer)))
         {
-            return EdgeFault.Refused<string>("A printer's name can't be empty, begin with '-' or hold control characters; give its plain name.");
+            return Result.Refused<string>(new PrinterFault.NoPlainName());
         }
 
         if (Find() is not { } command)
         {
-            return EdgeFault.Refused<string>(NoCommand);
+            return Result.Refused<string>(new PrinterFault.NoCommand());
         }
 
         string text = string.Concat(lines.Select(line => (ascii ? TextFold.ToAscii(line) : line) + "\n"));
@@ -43,7 +42,7 @@ internal sealed class LinePrinter(string? searchPath)
         }
         catch (Win32Exception)
         {
-            return EdgeFault.Refused<string>("The command 'lp' can't be run; write a PDF instead.");
+            return Result.Refused<string>(new PrinterFault.CantBeRun());
         }
     }
 
@@ -65,14 +64,14 @@ internal sealed class LinePrinter(string? searchPath)
         if (!process.WaitForExit(Patience))
         {
             process.Kill(entireProcessTree: true);
-            return EdgeFault.Refused<string>("The command 'lp' did not finish and was stopped; look at the printer, then try again.");
+            return Result.Refused<string>(new PrinterFault.NotFinished());
         }
 
         // A process that it leaves behind, of a spooler, say, may keep its ends open; all that lp said is read by then.
         Task.WaitAll(ends, PatienceForWords);
         return process.ExitCode == 0
             ? Result.Of(FirstLine(Text(said)))
-            : EdgeFault.Refused<string>(Refusal(FirstLine(Text(complained))));
+            : Result.Refused<string>(new PrinterFault.Refused(FirstLine(Text(complained))));
     }
 
     private static async Task Collect(StreamReader from, StringBuilder into)
@@ -115,9 +114,6 @@ internal sealed class LinePrinter(string? searchPath)
             // It stopped reading; its exit code says whether it failed.
         }
     }
-
-    private static string Refusal(string complaint) =>
-        complaint.Length == 0 ? "The command 'lp' failed without a reason; look at the printer." : $"The printer refused: {complaint}";
 
     private static string FirstLine(string text) =>
         TextColumns.Truncate(CleanText.OneLine(text.Split('\n').FirstOrDefault(line => line.Trim().Length > 0) ?? "").Trim(), 200);

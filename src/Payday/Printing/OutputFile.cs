@@ -12,10 +12,6 @@ namespace Payday.Printing;
 /// <summary>Writes files whole or not at all, readable by their owner alone, and never among the store's own.</summary>
 internal static class OutputFile
 {
-    // Numbers of Linux and other Unixes, where the runtime passes them on.
-    private const int NoSpaceLeft = 28;
-    private const int ReadOnlyFileSystem = 30;
-
     /// <summary>Writes a file beside its final place, then moves it there.</summary>
     /// <param name="own">The data folder, in which nothing is written; null where there is none.</param>
     /// <param name="path">Where to; relative to the current folder.</param>
@@ -39,7 +35,7 @@ internal static class OutputFile
         ArgumentNullException.ThrowIfNull(files);
         if (files.Any(file => string.IsNullOrWhiteSpace(file.Path) || file.Path.Any(char.IsControl)))
         {
-            return EdgeFault.Refused<ImmutableArray<string>>("A file name is missing or holds control characters; give a plain one.");
+            return Result.Refused<ImmutableArray<string>>(new WritingFault.NoPlainName());
         }
 
         NewFile[] all = [.. files.Select(file => new NewFile(Path.GetFullPath(file.Path), file.Content))];
@@ -87,14 +83,14 @@ internal static class OutputFile
         string shown = file.Shown;
         return FileFacts.Behind(file.Path).Kind switch
         {
-            FileKind.Folder => new EdgeFault($"{shown} is a folder; give the name of a file in it."),
-            _ when folder is null => new EdgeFault($"{shown} is no file name; give one."),
-            _ when !Directory.Exists(folder) => new EdgeFault($"There is no folder {CleanText.OneLine(folder)}; make it first or choose another."),
+            FileKind.Folder => new WritingFault.IsFolder(shown),
+            _ when folder is null => new WritingFault.NoFileName(shown),
+            _ when !Directory.Exists(folder) => new WritingFault.NoFolder(CleanText.OneLine(folder)),
 
             // Moving a file there would put it in its place.
-            FileKind.Device => new EdgeFault($"{shown} is a device; give the name of a file."),
-            FileKind.Pipe or FileKind.Socket => new EdgeFault($"{shown} is a pipe; give the name of a file."),
-            _ when own?.Holds(folder) == true => new EdgeFault($"{shown} is in the folder of Payday's own files; choose another."),
+            FileKind.Device => new WritingFault.IsDevice(shown),
+            FileKind.Pipe or FileKind.Socket => new WritingFault.IsPipe(shown),
+            _ when own?.Holds(folder) == true => new WritingFault.AmongOurs(shown),
             _ when !replace && IsThere(file.Path) => new FileThere(shown),
             _ => null,
         };
@@ -116,13 +112,8 @@ internal static class OutputFile
         file.Flush(flushToDisk: true);
     }
 
-    private static Fault Reason(Exception fault, NewFile file, bool replace) => fault switch
-    {
-        UnauthorizedAccessException => new EdgeFault($"{file.Shown} can't be written, for lack of permission; choose another folder."),
-        PathTooLongException => new EdgeFault($"The name {file.Shown} is too long; give a shorter one."),
-        { HResult: NoSpaceLeft } => new EdgeFault($"{file.Shown} can't be written, as the disk is full; make room or choose another."),
-        { HResult: ReadOnlyFileSystem } => new EdgeFault($"{file.Shown} can't be written, as that disk is read-only; choose another folder."),
-        _ when !replace && IsThere(file.Path) => new FileThere(file.Shown),
-        _ => new EdgeFault($"{file.Shown} can't be written: {CleanText.OneLine(fault.Message)}"),
-    };
+    private static Fault Reason(Exception fault, NewFile file, bool replace) =>
+        Troubles.Of(fault) is var trouble && trouble is Trouble.Failed or Trouble.IsThere && !replace && IsThere(file.Path)
+            ? new FileThere(file.Shown)
+            : new WritingFault.Failed(file.Shown, trouble);
 }

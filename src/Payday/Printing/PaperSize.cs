@@ -51,5 +51,5 @@ internal sealed record PaperSize
     public static Result<PaperSize> Parse(string? name) =>
         All.FirstOrDefault(size => size.Name.Equals(name?.Trim(), StringComparison.OrdinalIgnoreCase)) is { } found
             ? Result.Of(found)
-            : EdgeFault.Refused<PaperSize>($"There is no such paper size here; choose one of {string.Join(", ", All.Select(size => size.Name))}.");
+            : Result.Refused<PaperSize>(new PrinterFault.NoSuchSize([.. All.Select(size => size.Name)]));
 }

@@ -17,7 +17,7 @@ internal static class WithdrawalReport
     {
         WithdrawalStep step = plan.Withdrawal;
         ImmutableArray<long> notes = [.. step.Plan.Parts.SelectMany(part => part.Notes.Values).Distinct().OrderDescending()];
-        string from = plan.Book.Household.Settings.Bank is CashSource.Machine ? "from a machine" : "from a teller";
+        string from = plan.Draft.BankFor(plan.Book.Household.Settings.Bank) is CashSource.Machine ? "from a machine" : "from a teller";
         string reused = step.Plan.ReusedTotal.IsZero ? "" : $", {step.Plan.ReusedTotal.ToString(style)} reused";
         string best = step.Plan.Proven ? "; proven fewest notes" : "; not proven to be the fewest notes";
         if (step.Pots.IsEmpty)

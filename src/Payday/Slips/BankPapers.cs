@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Receiving;
@@ -14,12 +15,24 @@ namespace Payday.Slips;
 internal static class BankPapers
 {
     /// <summary>The slip.</summary>
-    public static SlipData Slip(Household household, ClosedPayday payday) => new(
-        payday.Payday,
-        household.Currency,
-        household.Settings.Numbers,
-        household.Settings.SlipLines,
-        Lines(payday.Withdraw, household.Currency)) { AtAMachine = household.Settings.Bank is CashSource.Machine && !payday.Draft.AsksATeller };
+    public static SlipData Slip(Household household, ClosedPayday payday)
+    {
+        var machine = payday.Draft.BankFor(household.Settings.Bank) as CashSource.Machine;
+        return new(
+            payday.Payday,
+            household.Currency,
+            household.Settings.Numbers,
+            household.Settings.SlipLines,
+            Lines(payday.Withdraw, household.Currency))
+        {
+            AtAMachine = machine is not null,
+            Limit = machine?.Limit,
+            Trips = machine is null
+                ? []
+                : [.. MachineTrips.Of(payday.Withdraw, machine.Limit).Select((notes, i) => new SlipTrip(payday.Payday.PlusDays(i), Lines(notes, household.Currency)))],
+            NoSmallMoney = machine is null ? [] : [.. SmallMoneyMissing.Of(household, payday).Select(pot => pot.Name)],
+        };
+    }
 
     /// <summary>The slip for a cash return.</summary>
     public static SlipData Deposit(Household household, LocalDate date, Notes notes) => new(

@@ -28,4 +28,18 @@ internal sealed record SlipData(
 
     /// <summary>Whether the notes come from a machine, so that the slip is for the person at it and not for a teller.</summary>
     public bool AtAMachine { get; init; }
+
+    /// <summary>The most that the machine gives in one visit; null for no limit.</summary>
+    public Money? Limit { get; init; }
+
+    /// <summary>The trips to the machine, in their order; none for a teller.</summary>
+    public ImmutableArray<SlipTrip> Trips { get; init; } = [];
+
+    /// <summary>The pots that want small notes which the machine doesn't give.</summary>
+    public ImmutableArray<string> NoSmallMoney { get; init; } = [];
 }
+
+/// <summary>A trip to a machine.</summary>
+/// <param name="Date">The day.</param>
+/// <param name="Notes">What it should give.</param>
+internal sealed record SlipTrip(LocalDate Date, ImmutableArray<NoteLine> Notes);

@@ -38,13 +38,27 @@ internal static class SlipLayout
         return new Paper(head, data switch
         {
             { Kind: SlipKind.Deposit } => [notes],
-            { AtAMachine: true } => [Ask(data, lines, measure), notes, PaperParts.AtTheMachine(measure)],
+            { AtAMachine: true } => [Ask(data, lines, measure), notes, .. Small(data, measure), PaperParts.AtTheMachine(measure)],
             _ => [notes, PaperParts.AtTheCounter(measure)],
         });
     }
 
-    private static ImmutableArray<string> Ask(SlipData data, ImmutableArray<NoteLine> lines, int measure) =>
-        [.. TextWrap.Lines($"Ask the machine for {NoteCounts.Worth(lines, data.Currency).ToString(data.Style)} {data.Currency.Code}, in these notes where it lets you choose.", measure), ""];
+    private static ImmutableArray<string> Ask(SlipData data, ImmutableArray<NoteLine> lines, int measure) => data.Trips.Length < 2
+        ? [.. TextWrap.Lines($"Ask the machine for {NoteCounts.Worth(lines, data.Currency).ToString(data.Style)} {data.Currency.Code}, in these notes where it lets you choose.", measure), ""]
+        :
+        [
+            .. TextWrap.Lines($"The machine gives {data.Limit?.ToString(data.Style)} {data.Currency.Code} at most each time, so go {data.Trips.Length} times, once a day (a rule of our own):", measure),
+            .. data.Trips.SelectMany(trip => TextWrap.Lines(
+                $"[ ] {DateText.Weekday(trip.Date)}: press {NoteCounts.Worth(trip.Notes, data.Currency).ToString(data.Style)} ({NoteCounts.Words(trip.Notes, data.Style)})", measure - 4)
+                .Select((line, i) => i == 0 ? line : "    " + line)),
+            "",
+            .. TextWrap.Lines("In all, in these notes where it lets you choose:", measure),
+        ];
+
+    // A machine has only its own notes; who wanted smaller ones hears it here, where something can be done about it.
+    private static ImmutableArray<ImmutableArray<string>> Small(SlipData data, int measure) => data.NoSmallMoney.IsEmpty
+        ? []
+        : [["", .. TextWrap.Lines(CleanText.OneLine($"It gives too few small notes for {string.Join(", ", data.NoSmallMoney)}; change some in a shop, or ask a teller."), measure)]];
 
     private static TextTable Table(SlipData data, ImmutableArray<NoteLine> lines, int measure)
     {

@@ -32,7 +32,7 @@ internal static class ChangeTexts
         ChangeFault.BillHeld bill => $"{bill.Held.ToString(style)} is set aside for {bill.Bill} (id {bill.BillId}); keep it in the file, with an \"until\" date.",
         ChangeFault.PotHas pot => $"{pot.Pot} (id {pot.PotId}) has {pot.Has.ToString(style)}; keep it in the file, held where it is.",
         ChangeFault.PotOwes pot => $"{pot.Pot} (id {pot.PotId}) owes {pot.Owed.ToString(style)} back; return it to the account first.",
-        ChangeFault.OnItsWay way => $"{way.Amount.ToString(style)} is on its way to {way.Name} (id {way.TargetId}); return it to the account first.",
+        ChangeFault.OnItsWay way => $"{way.Amount.ToString(style)} is on its way to {way.Name} (id {way.Id}); return it to the account first.",
         _ => FaultTexts.Of(fault, style),
     };
 }

@@ -1,3 +1,4 @@
+using Payday.Core.AccountEntries;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using Payday.Core.CardPurchases;
@@ -11,6 +12,7 @@ using Payday.Core.Fills;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.ItemLines;
 using Payday.Core.Ledgers;
+using Payday.Core.Moves;
 using Payday.Core.Outlooks;
 using Payday.Core.Receiving;
 using Payday.Core.Reconciling;
@@ -42,6 +44,8 @@ internal static class FaultTexts
         PurchaseFault purchase => PurchaseTexts.Of(purchase, style),
         ListFault list => PurchaseTexts.Of(list, style),
         DueFault due => DueTexts.Of(due, style),
+        MoveFault move => MoveTexts.Of(move, style),
+        EntryFault entry => EntryTexts.Of(entry, style),
         RoutineFault routine => RoutineTexts.Of(routine, style),
         SinkingFault sinking => RoutineTexts.Of(sinking),
         Dropped dropped => RoutineTexts.Of(dropped, style),
@@ -53,7 +57,7 @@ internal static class FaultTexts
         ChangeFault change => ChangeTexts.Of(change, style),
         LineFault line => LineTexts.Of(line),
         OutlookFault outlook => OutlookTexts.Of(outlook),
-        EdgeFault edge => edge.Sentence,
+        EdgeFault edge => EdgeTexts.Of(edge, style),
         FileThere there => there.Saying("give another name, or say that it may be replaced"),
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };

@@ -12,7 +12,7 @@ internal static class PurchaseTexts
     /// <summary>One sentence.</summary>
     public static string Of(PurchaseFault fault, NumberStyle style) => fault switch
     {
-        PurchaseFault.NotAboveZero => "A card purchase is above zero; to take one back, undo it.",
+        PurchaseFault.Zero => "The amount is zero; write what the card paid, or below zero what came back.",
         PurchaseFault.NoSuchPot no => $"There is no pot '{no.PotId}'.",
         PurchaseFault.BeforeStart before => $"{DateText.Day(before.Date)} is before the household began, {DateText.Day(before.Start)}.",
         PurchaseFault.BufferHasLess less =>
@@ -21,14 +21,8 @@ internal static class PurchaseTexts
             $"{less.Pot} has {less.Has.ToString(style)}, less than {less.Amount.ToString(style)}; enter what it has, and the rest on another pot or the buffer.",
         PurchaseFault.PotHasNothing nothing =>
             $"{nothing.Pot} has nothing to pay {nothing.Amount.ToString(style)} with; enter it on another pot or the buffer.",
-        PurchaseFault.RefundUnchangeable => "A refund can't be changed; undo it, and enter it again from a list.",
+        PurchaseFault.RefundUnchangeable => "A refund can't be changed; undo it, and enter it again.",
         PurchaseFault.RefundNotAboveZero => "A refund is above zero.",
-        PurchaseFault.OwesNoCash no =>
-            $"{no.Pot ?? "The buffer"} owes no cash back, so there is nothing that {no.Amount.ToString(style)} coming in could lower; leave it out.",
-        PurchaseFault.OwesNothing nothing =>
-            $"{nothing.Pot} owes nothing back for what was bought up to {DateText.Day(nothing.Date)}, so there is nothing that {nothing.Amount.ToString(style)} coming in could lower; leave it out.",
-        PurchaseFault.OwesLess less =>
-            $"{less.Pot} owes back {less.Owed.ToString(style)} for what was bought, less than the {less.Amount.ToString(style)} that came in; leave it out.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
 

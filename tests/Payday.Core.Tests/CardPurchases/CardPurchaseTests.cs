@@ -61,7 +61,7 @@ public class CardPurchaseTests
     [InlineData("gifts", 16, "Gifts has 15.00, less than 16.00; enter what it has, and the rest on another pot or the buffer.")]
     [InlineData(null, 501, "The buffer has 500.00, less than 501.00; enter what it has, and the rest on a pot.")]
     [InlineData("hats", 1, "There is no pot 'hats'.")]
-    [InlineData("food", 0, "A card purchase is above zero; to take one back, undo it.")]
+    [InlineData("food", 0, "The amount is zero; write what the card paid, or below zero what came back.")]
     public void Enter_WhatCannotBe_IsRefused(string? pot, decimal amount, string fault) =>
         Assert.Equal(fault, Purchasing.Enter(Closed, new PurchaseEntry(Sunday8, pot is null ? null : new PotId(pot), Usd(amount), "")).Fault.Said());
 

@@ -65,7 +65,7 @@ public class UndoingTests
 
     [Fact]
     public void Of_OpeningBalance_IsRefused() =>
-        Assert.Equal("Movement 1 is an opening balance; correct it in the household file and import that.", Undoing.Of(Closed, 1, Today, "wrong").Fault.Said());
+        Assert.Equal("Movement 1 is an opening balance; until a payday is closed or a pot counted, correct it in the household, under Opening balances.", Undoing.Of(Closed, 1, Today, "wrong").Fault.Said());
 
     [Fact]
     public void Of_UnknownOrUndone_IsRefused()

@@ -11,6 +11,7 @@ using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
+using Payday.Core.Moves;
 using Payday.Core.Pots;
 using Payday.Core.Receiving;
 using Payday.Core.Reconciling;
@@ -23,6 +24,17 @@ namespace Payday.Core.Tests.Lives;
 internal static class Doings
 {
     private static readonly MoveTarget[] Targets = [MoveTarget.Pot(new PotId("boots")), MoveTarget.Pot(new PotId("gifts")), MoveTarget.Pot(new PotId("fares")), MoveTarget.Debt(new DebtId("card")), MoveTarget.Buffer];
+
+    private static readonly (string From, string To)[] MoveWays =
+    [
+        ("account/pot:gifts", "account/buffer"), ("account/buffer", "account/pot:gifts"), ("account/buffer", "account/set-aside:rent"), ("account/buffer", "owed/card"),
+        ("account/buffer", "cash/pot:food"), ("account/kept-back:food", "account/buffer"), ("cash/pot:food", "cash/pot:fares"), ("cash/pot:boots", "cash/pot:food"),
+        ("cash/pot:fares", "account/pot:gifts"), ("cash/pot:food", "owed/card"), ("cash/pot:boots", "account/set-aside:rent"), ("cash/buffer", "cash/pot:food"),
+        ("cash/buffer", "account/buffer"), ("account/buffer", "cash/buffer"), ("account/set-aside:rent", "account/buffer"),
+    ];
+
+    /// <summary>Moves, account entries, refunds and counts of the loose notes.</summary>
+    public static Doing[] Between { get; } = [.. from way in MoveWays select Move(way.From, way.To), .. Enterings.All];
 
     public static Doing[] All { get; } =
     [
@@ -60,12 +72,24 @@ internal static class Doings
         Due("minimum waived", (_, _) => (Usd(0), true), isBill: false),
         new("payday", (book, _, _) => Close(book, draft => draft)),
         new("payday with owed-back notes", (book, _, _) => Close(book, draft => draft with { UsesOwedBack = true })),
+        .. Between,
         new("other notes", (book, chance, _) => OtherNotes.Of(book, chance) is { } got
             ? Made(book, to => ReceivingPlan.Of(to, got).Then(plan => plan.Confirm(to.LastClosed!.Payday)), ReceivingUndo.Of)
             : null),
         new("reconciliation", Reconcile),
         new("one-off income", (book, _, _) => Close(book, draft => draft with { OneOffs = draft.OneOffs.Add("Jumble sale", Usd(35)) })),
     ];
+
+    private static Doing Move(string from, string to) => new($"move {from} {to}", (book, chance, today) =>
+    {
+        LedgerEnd end = LedgerEnd.FromKey(from);
+        Money has = MoveEnds.Has(book, end);
+        Money amount = Money.Min(Usd(5 * chance.Next(1, 5)), from.Contains("kept-back", StringComparison.Ordinal) ? has : has.FloorTo(Usd(5)));
+        bool fetches = to.StartsWith("cash/buffer", StringComparison.Ordinal) || (to.StartsWith("cash/", StringComparison.Ordinal) && chance.Next(3) == 0);
+        var entry = new MoveEntry(
+            today.PlusDays(-chance.Next(5)), end, LedgerEnd.FromKey(to), amount, "why", fetches && from.StartsWith("account", StringComparison.Ordinal) ? Fives(amount) : null);
+        return Made(book, to => Moving.Enter(to, entry), (back, day) => Moving.Undo(back, back.Weeks.Moves.Length, day));
+    });
 
     private static bool MovedSince(Book book, PotId potId, long number) =>
         new[] { LedgerEnd.InCash(Purpose.Pot(potId)), LedgerEnd.InCash(Purpose.Wallet(potId)), LedgerEnd.InCash(Purpose.OwedBack(potId)) }
@@ -142,12 +166,12 @@ internal static class Doings
         return Made(book, to => Routine.Plan(to, draft).Then(Closing.Of), Reopening.Of);
     }
 
-    private static Done? Made(Book book, Func<Book, Result<Book>> again, Func<Book, LocalDate, Result<Book>> undo) =>
+    internal static Done? Made(Book book, Func<Book, Result<Book>> again, Func<Book, LocalDate, Result<Book>> undo) =>
         again(book) is { Ok: true } made ? new Done(book, made.Value, again, undo) : null;
 
     private static Money Part(Random chance, Money most) => Cents(chance.NextInt64(most.ClampToZero().MinorUnits + 1)).FloorTo(Usd(5));
 
-    private static Notes? Fives(Money amount) =>
+    internal static Notes? Fives(Money amount) =>
         (amount.MinorUnits % 500) == 0 && amount.IsPositive ? Core.Cash.Notes.Of(500, (int)(amount.MinorUnits / 500)) : Core.Cash.Notes.None;
 
     private static FillPart? Pick(Random chance, IEnumerable<FillPart> parts) => parts.ToArray() is { Length: > 0 } all ? all[chance.Next(all.Length)] : null;

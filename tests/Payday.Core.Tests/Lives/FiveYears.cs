@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.AccountEntries;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
 using Payday.Core.Cash;
@@ -11,6 +12,7 @@ using Payday.Core.DuePayments;
 using Payday.Core.Faults;
 using Payday.Core.Fills;
 using Payday.Core.Ids;
+using Payday.Core.Moves;
 using Payday.Core.Pots;
 using Payday.Core.Receiving;
 using Payday.Core.Routines;
@@ -76,6 +78,22 @@ internal sealed class FiveYears(Book book, int seed)
             Try("undo", Purchasing.Undo(Book, Book.Weeks.Purchases.Length - random.Next(6), today), check);
         }
 
+        // What is done between paydays beside that: moves, account entries, refunds, loose notes counted.
+        if (Chance(12) && Doings.Between[random.Next(Doings.Between.Length)] is var between && between.Do(Book, random, today) is { } event1)
+        {
+            Try(between.Name.StartsWith("move", StringComparison.Ordinal) ? "move" : "entry", Result.Of(event1.Book), check);
+        }
+
+        if (Chance(4) && Book.Weeks.Moves.Length > 0)
+        {
+            Try("move taken back", Moving.Undo(Book, Math.Max(1, Book.Weeks.Moves.Length - random.Next(4)), today), check);
+        }
+
+        if (Chance(4) && Book.Weeks.Entries.Length > 0)
+        {
+            Try("entry taken back", Entering.Undo(Book, Math.Max(1, Book.Weeks.Entries.Length - random.Next(4)), today), check);
+        }
+
         foreach (OpenWeek week in CountWeeks.Open(Book, today).Where(_ => Chance(40)))
         {
             // In order: a later week is only counted here when this one is done with.
@@ -97,7 +115,7 @@ internal sealed class FiveYears(Book book, int seed)
             Try("count taken back", CountUndo.Of(Book, counts, today), check);
         }
 
-        if (Chance(2) && ReturnUndo.Last(Book) is { } back)
+        if (Chance(5) && ReturnUndo.Last(Book) is { } back)
         {
             Try("return taken back", ReturnUndo.Of(Book, back, today), check);
         }

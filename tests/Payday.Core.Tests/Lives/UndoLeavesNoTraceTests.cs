@@ -42,7 +42,7 @@ public class UndoLeavesNoTraceTests
 
                     Result<Book> undone = event1.Undo(event1.Book, today.PlusDays(later));
                     Assert.True(undone.Ok, $"{kind.Name}: {undone.Fault.Said()}");
-                    AssertSound(undone.Value);
+                    AssertSound(undone.Value, mayLack: true);
                     string asBefore = event1.Before == book ? before : Answers.Of(event1.Before, Friday6March, to);
                     AssertSame(kind.Name + " undone", asBefore, Answers.Of(undone.Value, Friday6March, to));
                     AssertSame(kind.Name + " undone, traced", Answers.Of(Answers.Without(undone.Value), Friday6March, to), asBefore);
@@ -59,7 +59,7 @@ public class UndoLeavesNoTraceTests
     public void Doings_InSomeLives_AllComeUp()
     {
         HashSet<string> missing = [.. Doings.All.Select(kind => kind.Name)];
-        for (int seed = 1; seed <= 40 && missing.Count > 0; seed++)
+        for (int seed = 1; seed <= 200 && missing.Count > 0; seed++)
         {
             Book book = Lived(seed, 3 + (seed % 27), out LocalDate today);
             missing.RemoveWhere(name => Doings.All.Single(kind => kind.Name == name).Do(book, new Random(seed), today) is not null);

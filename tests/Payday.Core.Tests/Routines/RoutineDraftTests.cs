@@ -34,6 +34,7 @@ public class RoutineDraftTests
         [nameof(RoutineDraft.LeavesNotesAtHome)] = Nothing with { LeavesNotesAtHome = true },
         [nameof(RoutineDraft.UsesOwedBack)] = Nothing with { UsesOwedBack = true },
         [nameof(RoutineDraft.AsksATeller)] = Nothing with { AsksATeller = true },
+        [nameof(RoutineDraft.Machine)] = Nothing with { Machine = new CashSource.Machine([Usd(20)], null) },
     };
 
     [Fact]

@@ -117,9 +117,9 @@ internal static partial class GenBook
 
     /// <summary>Account entries with every field.</summary>
     public static Gen<AccountEntry> Entry { get; } =
-        Gen.Select(Gen.Select(Dates, Gen.Enum<EntryKind>()), SomeEnds, Amounts, Gen.Select(Names, Gen.Bool), SomeNumbers, SomeNotes, SomeTakenUp)
+        Gen.Select(Gen.Select(Dates, Gen.Enum<EntryKind>()), SomeEnds, Amounts, Gen.Select(Names, Gen.Bool), SomeNumbers, Gen.Select(SomeNotes, SomeNotes), SomeTakenUp)
             .Select((date, end, amount, what, cheque, notes, taken) =>
-                new AccountEntry(1, date.Item1, date.Item2, end, amount, what.Item1, cheque, notes, 1, 2) { Undone = what.Item2, TakenUp = taken });
+                new AccountEntry(1, date.Item1, date.Item2, end, amount, what.Item1, cheque, notes.Item1, 1, 2) { Undone = what.Item2, Counted = notes.Item2, TakenUp = taken });
 
     /// <summary>Reconciliations with every field.</summary>
     public static Gen<Reconciliation> Reconciliation { get; } =

@@ -84,6 +84,9 @@ internal static partial class GenBook
             LeavesNotesAtHome = ways.Item1,
             AsksATeller = ways.Item2,
             UsesOwedBack = ways.Item3,
+            Machine = ways.Item1 && ways.Item3 && named.Item4.Values.Any()
+                ? new CashSource.Machine([.. named.Item4.Values], ways.Item2 ? named.Item4.Values.First() : null)
+                : null,
             Step = step,
             Incomes = ById(named.Item1, name => new SourceId(name)),
             OneOffs = named.Item2,

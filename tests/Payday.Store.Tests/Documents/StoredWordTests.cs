@@ -43,7 +43,7 @@ public sealed class StoredWordTests
     public void FillStates() => Documents(StoredChoices.FillStates, (FillState.Done, "Done"), (FillState.Skipped, "Skipped"));
 
     [Fact]
-    public void OwedKinds() => Documents(StoredChoices.OwedKinds, (OwedKind.Purchase, "Purchase"), (OwedKind.MovesOn, "MovesOn"));
+    public void OwedKinds() => Documents(StoredChoices.OwedKinds, (OwedKind.Purchase, "Purchase"), (OwedKind.MovesOn, "MovesOn"), (OwedKind.Move, "Move"));
 
     [Fact]
     public void DifferenceEnds() => Documents(StoredChoices.DifferenceEnds, (DifferenceEnd.Explained, "Explained"), (DifferenceEnd.TurnedUp, "TurnedUp"));

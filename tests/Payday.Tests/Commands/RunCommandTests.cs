@@ -42,7 +42,7 @@ public class RunCommandTests
 
         Assert.Contains("*2,300.00", closed, StringComparison.Ordinal);
         Assert.Contains("Cake = sale", closed, StringComparison.Ordinal);
-        Assert.Contains("2,300.00", shell.Run("show", "ledger").Fine().Out, StringComparison.Ordinal);
+        Assert.Contains("2,300.00", shell.Run("show", "ledger", "--whole").Fine().Out, StringComparison.Ordinal);
     }
 
     // A name that is not one of theirs is neither taken for the nearest nor put on top.

@@ -31,6 +31,8 @@ public sealed class LostOutputTests : IDisposable
             all.Add("import household.json|run --accept", "spend --list list --pot 1=Food --accept", output);
             all.Add("import household.json|run --accept|spend Food 12.34 --on 2026-03-07", "spend --undo 1", output);
             all.Add("import household.json|run --accept|spend Food 12.34 --on 2026-03-07", "return --confirm", output);
+            all.Add("import household.json|run --accept", "undo --payday", output);
+            all.Add("import household.json|run --accept", "reconcile --balance 1 --accept", output);
             all.Add("import household.json", "pot Birthdays --by 2030-05-01", output);
             all.Add("import household.json", "backup", output);
             all.Add("import household.json", "backup . --always", output);
@@ -44,7 +46,7 @@ public sealed class LostOutputTests : IDisposable
 
     public static TheoryData<string> Looks() =>
     [
-        "demo", "", "run", "run --one-off Cake=5", "slip", "slip --filling", "show", "show pots", "show ledger", "fill --on 2026-03-06", "count", "spend --list list --pot 1=Food", "return", "due", "ahead", "export", "check", "restore",
+        "demo", "", "run", "run --one-off Cake=5", "slip", "slip --filling", "show", "show pots", "show ledger", "fill --on 2026-03-06", "count", "spend --list list --pot 1=Food", "return", "due", "reconcile", "ahead", "export", "check", "restore",
         "split 70 --weeks 4 --unit 10", "notes notes.json", "setaside setaside.json", "debts", "paydays --from 2026-01-01 --to 2026-12-31", "completion bash", "statement march.csv --read --currency USD", "--help", "spend --help", "--version", "run --json",
     ];
 

@@ -1,13 +1,18 @@
 using NodaTime;
+using Payday.Core.AccountEntries;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
+using Payday.Core.Moves;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Screens.Bank;
 using Payday.Screens.Cards;
 using Payday.Screens.Counts;
 using Payday.Screens.Dues;
+using Payday.Screens.Entries;
 using Payday.Screens.Fills;
 using Payday.Screens.Leading;
+using Payday.Screens.Moves;
 using Payday.Screens.Watching;
 using Payday.Screens.Returns;
 using Payday.Screens.Reviews;
@@ -61,21 +66,29 @@ internal static class AllKeys
         using var demo = new DemoBook(new LocalDate(2026, 3, 13));
         demo.CloseOne();
         BookSession session = demo.Session;
+        new Hand(new FillsScreen(session)).Press("g").Type("2").Press("Right");
+        var received = new Hand(new FillsScreen(session)).Press("g").Type("3");
         var count = new Hand(new CountScreen(session)).Type("100");
         count.To("Food").Press("e").Type("Lost note=5").Press("c");
         var purchases = new Hand(new PurchasesScreen(session)).Press("a").Type("Corner shop", "12.40").Pick("f").Press("Right");
         Screen undo = new Hand(new PurchasesScreen(session)).Press("u").Top;
+        session.Take(Moving.Enter(session.Book, new MoveEntry(session.Today, MoveEnds.Buffer, MoveEnds.OfPot(session.Book.Household.Pots.Single(pot => pot.Name == "Reserve")), Core.Amounts.Money.FromMinorUnits(100, session.Book.Household.Currency), "")).Value!);
+        session.Take(Entering.Enter(session.Book, new EntryWish(session.Today, EntryKind.Fee, MoveEnds.Buffer, Core.Amounts.Money.FromMinorUnits(-100, session.Book.Household.Currency), "fee")).Value!);
+        var moves = new Hand(new MovesScreen(session));
+        var entries = new Hand(new EntriesScreen(session));
         var list = new PurchaseListScreen(session);
         list.Pasted("2026-03-10, 8.20, Corner shop");
         var reconciling = new Hand(new ReconcileScreen(session)).Press("Enter").Type("1");
         (string Name, Screen Screen)[] screens =
         [
             ("count", new Hand(new CountScreen(session)).Type("1").Top), ("by notes", new Hand(new CountScreen(session)).Press("n").Type("1").Top),
-            ("differences", new DifferencesScreen(session)), ("dues", new Hand(new DuesScreen(session)).To("Sofa card").Top), ("free a due", new Hand(new DuesScreen(session)).To("Sofa card").Press("x").Top), ("fills", new FillsScreen(session)), ("card purchases", purchases.Top),
+            ("differences", new DifferencesScreen(session)), ("dues", new Hand(new DuesScreen(session)).To("Sofa card").Top), ("free a due", new Hand(new DuesScreen(session)).To("Sofa card").Press("x").Top),
+            ("fills", new FillsScreen(session)), ("notes received", received.Top), ("card purchases", purchases.Top),
             ("undo purchase", undo), ("card purchase", new PurchaseForm(session, null)), ("purchase list", list), ("cash return", new ReturnScreen(session)),
             ("deposit slip", new Hand(new ReturnScreen(session)).Press("c").Top), ("history", new HistoryScreen(session, session.Book.Household.Pots[0])),
             ("the bank", reconciling.Top), ("a difference", new Hand(new ReconcileScreen(session)).Press("Space", "c").Top),
-            ("take back", new Hand(new CountScreen(session)).Press("u", "Enter").Top),
+            ("moves", moves.Top), ("undo move", new Hand(new MovesScreen(session)).Press("u").Top), ("move", new MoveScreen(session)),
+            ("entries", entries.Top), ("entry", new EntryScreen(session)), ("take back", new Hand(new CountScreen(session)).Press("u", "Enter").Top),
         ];
         return [.. screens.SelectMany(screen => screen.Screen.Bindings.Select(binding => (screen.Name, binding)))];
     }

@@ -21,6 +21,7 @@ public sealed class RefusalScriptTests
     [InlineData("lists")]
     [InlineData("changed-household")]
     [InlineData("few-paydays")]
+    [InlineData("notes-received")]
     public void OnAHousehold_IsAsRecorded(string script)
     {
         using var shell = new TestShell { Today = new(2026, 3, 5) };

@@ -30,7 +30,7 @@ namespace Payday.Tests.Sentences;
 /// </remarks>
 internal static partial class Script
 {
-    private static Result<Book> Nothing => EdgeFault.Refused<Book>("(there is none)");
+    private static Result<Book> Nothing => Result.Refused<Book>(new ArgumentFault.NoSuchPot("(there is none)", []));
 
     public static IEnumerable<string> Run(TestShell shell, string name, [CallerFilePath] string caller = "")
     {

@@ -34,4 +34,23 @@ public sealed class BankPapersTests
         Assert.EndsWith(caution, string.Join(' ', lines), StringComparison.Ordinal);
         Assert.Equal(machine && !asksATeller, lines.Any(line => line.StartsWith("Ask the machine for 60.00 USD", StringComparison.Ordinal)));
     }
+
+    // The demo's slip asks for 60; a machine that gives 40 each time is gone to twice.
+    [Fact]
+    public void Slip_OfAMachineWithALimit_SaysWhatToPressOnWhichDay()
+    {
+        Household household = DemoCommand.Household();
+        Money twenty = Money.FromUnits(20, household.Currency);
+        household = household with { Settings = household.Settings with { Bank = new CashSource.Machine([twenty], twenty * 2) } };
+        var food = new ClosedPart(household.Pots.First(pot => pot.Notes.Small is not null).Id, null, Notes.Of(2_000, 3));
+        var closed = new ClosedPayday(
+            new PayPeriod(Samples.Friday, Samples.Friday.PlusDays(6)), 1, 2, [], [food], ImmutableSortedDictionary<PotId, Money>.Empty, Notes.Of(2_000, 3), Notes.None, Notes.None,
+            new RoutineDraft(Samples.Friday));
+
+        string text = string.Join(' ', SlipLayout.Lay(BankPapers.Slip(household, closed), 58).Lines.SelectMany(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries)));
+
+        Assert.Contains("The machine gives 40.00 USD at most each time, so go 2 times, once a day (a rule of our own):", text, StringComparison.Ordinal);
+        Assert.Matches(@"\[ \] \w+ \d+ \w+: press 40\.00 \(2 x 20\) \[ \] \w+ \d+ \w+: press 20\.00 \(1 x 20\)", text);
+        Assert.Contains("It gives too few small notes for Food; change some in a shop, or ask a teller.", text, StringComparison.Ordinal);
+    }
 }

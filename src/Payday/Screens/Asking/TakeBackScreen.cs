@@ -31,9 +31,10 @@ internal sealed class TakeBackScreen(
         : [];
 
     /// <inheritdoc/>
-    protected override IEnumerable<FrameLine> Lines(int width) => (fault is null ? texts : [.. texts.Take(1), "! " + fault])
-        .SelectMany(line => TextWrap.Lines(CleanText.OneLine(line), width - 2).Append(""))
-        .Select(line => FrameLine.Of(" " + line, fault is not null && line.StartsWith('!') ? Ink.Alert : Ink.Plain));
+    protected override IEnumerable<FrameLine> Lines(int width) => Said.Lines(
+        (fault is null ? texts.Select(Plain) : [.. texts.Take(1).Select(Plain), Said.Alert(CleanText.OneLine(fault))]).SelectMany(said => new Said[] { said, "" }), width);
+
+    private static Said Plain(string text) => CleanText.OneLine(text);
 
     private Way Take()
     {

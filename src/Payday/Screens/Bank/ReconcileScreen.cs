@@ -19,9 +19,18 @@ using Terminal.Gui.Input;
 namespace Payday.Screens.Bank;
 
 /// <summary>The account here held against the bank's balance: the lines that the bank hasn't shown yet are ticked as it shows them. What is entered is stored as it is.</summary>
-internal sealed class ReconcileScreen(BookSession session) : CursorScreen
+internal sealed class ReconcileScreen : CursorScreen
 {
-    private ReconciliationPlan plan = ReconciliationPlan.Of(session.Book, session.Today);
+    private readonly BookSession session;
+    private ReconciliationPlan plan;
+
+    /// <summary>Goes on with the one that was begun, at its first line that isn't ticked.</summary>
+    public ReconcileScreen(BookSession session)
+    {
+        this.session = session;
+        plan = ReconciliationPlan.Of(session.Book, session.Today);
+        Cursor = Math.Max(0, plan.Lines.ToList().FindIndex(line => !plan.IsAtBank(line)));
+    }
 
     /// <inheritdoc/>
     public override string Title => "Account against the bank";

@@ -72,7 +72,7 @@ internal sealed class PurchaseForm : CursorScreen
     protected override string Detail => Cursor switch
     {
         0 => "What it was, in a few words: it helps to guess the pot the next time.",
-        Amount => $"What the card paid; a sum like {session.Style.Written("12.50+3")} is taken.",
+        Amount => $"What the card paid; a sum like {session.Style.Written("12.50+3")} is taken. Below zero, like {session.Style.Written("-12.50")}, is a refund.",
         Pot => potChosen
             ? "The pot it is for; a letter goes to the next one that begins with it. For a cash pot that cash is owed back to the account."
             : "A guess from what was bought before; a letter goes to the next pot that begins with it.",
@@ -150,9 +150,9 @@ internal sealed class PurchaseForm : CursorScreen
             return FaultTexts.Of(read.Fault, session.Style);
         }
 
-        if (!read.Value.IsPositive)
+        if (read.Value.IsZero)
         {
-            return "A card purchase is above zero; to take one back, undo it.";
+            return "Write what the card paid, or below zero what came back.";
         }
 
         amount = read.Value;

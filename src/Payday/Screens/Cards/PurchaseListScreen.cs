@@ -61,7 +61,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     protected override string Detail => (Fault, Here) switch
     {
         ({ } fault, _) => CleanText.OneLine(FaultTexts.Of(fault, session.Style)),
-        (_, { IsRefund: true, IsOpen: true }) => "This money came in. Was it for something that a pot still owes back, pick that pot; else leave it out.",
+        (_, { IsRefund: true, IsOpen: true }) => "This money came in. Was it a refund, pick the pot it is for: it owes less, or has it again; else leave it out.",
         (_, { Choice: PotChoice.Guessed, Guess: { } guess }) => $"Like purchase {guess.LikeNumber}, {CleanText.OneLine(session.Book.Weeks.Purchases[(int)guess.LikeNumber - 1].What)}.",
         (_, { Choice: PotChoice.Alike }) => "As chosen for another line of this shop.",
         (_, { IsOpen: true }) => "Nothing like it was bought before: pick its pot, or leave it out.",

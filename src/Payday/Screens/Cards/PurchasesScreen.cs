@@ -24,7 +24,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
         ("Card purchase", "bought by card for a pot; for a cash pot the account paid, and the pot owes it that cash."),
-        ("Refund", "what came back for something bought by card, below zero here; while its cash is still owed back, the pot owes less."),
+        ("Refund", "what came back for something bought by card, below zero here; while its cash is still owed back, the pot owes less; else it has it again."),
         ("Owed back", "rounded up to the smallest note, or exact, as the household's settings say; the rounding goes to the buffer."),
     ];
 
@@ -90,6 +90,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     private string State(CardPurchase purchase) => purchase switch
     {
         { Undone: true } => "Undone",
+        { IsRefund: true, OwedBack.IsZero: true } => "A refund, there again for what it was bought for",
         { IsRefund: true } => $"A refund: {(-purchase.OwedBack).ToString(session.Style)} is not owed back any more",
         { OwedBack.IsZero: true } => "Paid from the account",
         _ => Shown.IsBack(purchase) ? $"{purchase.OwedBack.ToString(session.Style)} came back" : $"{purchase.OwedBack.ToString(session.Style)} is owed back",

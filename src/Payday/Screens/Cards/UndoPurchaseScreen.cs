@@ -30,21 +30,20 @@ internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purch
         : [];
 
     /// <inheritdoc/>
-    protected override IEnumerable<FrameLine> Lines(int width) => Texts()
-        .SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2))
-        .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Alert : Ink.Plain));
+    protected override IEnumerable<FrameLine> Lines(int width) => Said.Lines(Texts(), width);
 
-    private IEnumerable<string> Texts()
+    private IEnumerable<Said> Texts()
     {
         yield return CleanText.OneLine($"{purchase.Amount.ToString(session.Style)} from {WeekText.PotName(session.Book, purchase.PotId)}{(purchase.What.Length == 0 ? "" : ", " + purchase.What)}.");
         yield return "";
         if (!undone.Ok)
         {
-            yield return "! " + (obstacle is null ? FaultTexts.Of(undone.Fault!, session.Style) : UndoTexts.WithKeys(obstacle, session.Style));
+            yield return Said.Alert(obstacle is null ? FaultTexts.Of(undone.Fault!, session.Style) : UndoTexts.WithKeys(obstacle, session.Style));
             yield break;
         }
 
-        yield return purchase.IsRefund ? "The pot owes again what it owed before the refund, and gives the cash for it."
+        yield return purchase is { IsRefund: true, OwedBack.IsZero: true } ? "What came back is gone again."
+            : purchase.IsRefund ? "The pot owes again what it owed before the refund, and gives the cash for it."
             : purchase.OwedBack.IsZero
                 ? "The account has the money again, for what it was for before."
                 : $"The pot owes {purchase.OwedBack.ToString(session.Style)} less, and the account is as if the card had not paid.";

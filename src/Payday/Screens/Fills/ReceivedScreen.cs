@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime;
+using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
@@ -26,7 +27,7 @@ internal sealed class ReceivedScreen : KeptFormScreen
 
     /// <param name="session">The book, with a closed payday.</param>
     public ReceivedScreen(BookSession session)
-        : base(session, "notes received", "enter", "Enter these notes: the filling sheet is made anew from them.") => closed = session.Book.LastClosed!;
+        : base(session, $"notes received {LocalDatePattern.Iso.Format(session.Book.LastClosed!.Payday)}", "enter", "Enter these notes: the filling sheet is made anew from them.") => closed = session.Book.LastClosed!;
 
     /// <inheritdoc/>
     public override string Title => "Notes the bank gave";

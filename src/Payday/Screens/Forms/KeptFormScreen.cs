@@ -64,7 +64,7 @@ internal abstract class KeptFormScreen : CursorScreen
     /// <summary>What the form as it stands would do, a line each, or what it lacks; shown under the fields.</summary>
     protected abstract IEnumerable<string> Effect { get; }
 
-    /// <summary>What stands in a field, or what usually does; empty for nothing.</summary>
+    /// <summary>What stands in a field, or what usually does; empty for nothing. It asks for <see cref="Fields"/>, which so ask <see cref="Form"/> alone.</summary>
     protected string Text(string field) => Form[field] is { } typed ? typed : Fields.FirstOrDefault(one => one.Name == field)?.Usual ?? "";
 
     /// <summary>Does what the form is for.</summary>

@@ -6,10 +6,12 @@ using Payday.Screens.Bank;
 using Payday.Screens.Cards;
 using Payday.Screens.Counts;
 using Payday.Screens.Dues;
+using Payday.Screens.Entries;
 using Payday.Screens.Fills;
 using Payday.Screens.Home;
 using Payday.Screens.Watching;
 using Payday.Screens.Outlooks;
+using Payday.Screens.Moves;
 using Payday.Screens.Papers;
 using Payday.Screens.Returns;
 using Payday.Screens.Reviews;
@@ -37,6 +39,8 @@ internal sealed class ScreenMap
             Goal.Routine => Routine(session),
             Goal.Count => new Way.To(new CountScreen(session)),
             Goal.Cards => new Way.To(Cards(session)),
+            Goal.Moves => new Way.To(new MovesScreen(session)),
+            Goal.Entries => new Way.To(new EntriesScreen(session)),
             Goal.Fills => new Way.To(new FillsScreen(session)),
             Goal.Dues => new Way.To(new DuesScreen(session)),
             Goal.Return => new Way.To(new ReturnScreen(session)),

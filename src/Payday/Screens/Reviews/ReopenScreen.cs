@@ -26,15 +26,13 @@ internal sealed class ReopenScreen(BookSession session) : PageScreen
         : [];
 
     /// <inheritdoc/>
-    protected override IEnumerable<FrameLine> Lines(int width) => Texts()
-        .SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2))
-        .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Alert : Ink.Plain));
+    protected override IEnumerable<FrameLine> Lines(int width) => Said.Lines(Texts(), width);
 
-    private IEnumerable<string> Texts()
+    private IEnumerable<Said> Texts()
     {
         if (!reopened.Ok)
         {
-            yield return "! " + (Reopening.InTheWay(before) is { } obstacle ? UndoTexts.WithKeys(obstacle, session.Style) : FaultTexts.Of(reopened.Fault, session.Style));
+            yield return Said.Alert(Reopening.InTheWay(before) is { } obstacle ? UndoTexts.WithKeys(obstacle, session.Style) : FaultTexts.Of(reopened.Fault, session.Style));
             yield break;
         }
 
@@ -42,7 +40,7 @@ internal sealed class ReopenScreen(BookSession session) : PageScreen
         yield return $"{"movement".ToQuantity(reopened.Value.Ledger.Since(before.Ledger).Count())} will be written to the ledger: the reverse of each that it wrote. Both stay there.";
         if (Reopening.Drops(before) is { } dropped)
         {
-            yield return $"! The payday of {DateText.Long(dropped.Payday)} is begun; what was decided for it goes.";
+            yield return Said.Alert($"The payday of {DateText.Long(dropped.Payday)} is begun; what was decided for it goes.");
         }
 
         yield return "";

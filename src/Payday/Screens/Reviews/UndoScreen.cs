@@ -35,14 +35,13 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width)
     {
-        string[] lines = trial.Ok
+        Said[] lines = trial.Ok
             ? [MovementText.Sentence(session.Book, movement), "", .. After(trial.Value)]
-            : [MovementText.Sentence(session.Book, movement), "", "! " + (obstacle is null ? FaultTexts.Of(trial.Fault!, session.Style) : UndoTexts.WithKeys(obstacle, session.Style))];
-        return lines.SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2))
-            .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Alert : Ink.Plain));
+            : [MovementText.Sentence(session.Book, movement), "", Said.Alert(obstacle is null ? FaultTexts.Of(trial.Fault!, session.Style) : UndoTexts.WithKeys(obstacle, session.Style))];
+        return Said.Lines(lines, width);
     }
 
-    private IEnumerable<string> After(Book after)
+    private IEnumerable<Said> After(Book after)
     {
         if (done)
         {
@@ -64,7 +63,7 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
 
         if (MovementPair.Of(session.Book, movement) is { } other)
         {
-            yield return $"! Movement {other.Number} goes with it and stays as it is: {MovementText.Ends(session.Book, other)}. Undo that one too where both are wrong{(IsCash(other) ? "; as it moves notes, by taking the whole payday up again (z in the ledger)" : "")}.";
+            yield return Said.Alert($"Movement {other.Number} goes with it and stays as it is: {MovementText.Ends(session.Book, other)}. Undo that one too where both are wrong{(IsCash(other) ? "; as it moves notes, by taking the whole payday up again (z in the ledger)" : "")}.");
         }
 
         yield return "The movement and its reverse both stay in the ledger.";

@@ -37,9 +37,9 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
     ];
 
     /// <inheritdoc/>
-    public override string Note => Plan.Bills.Late.IsEmpty
-        ? $"{Shown(Plan.Bills.Due)} due, {Shown(Plan.Bills.Held)} held before, {Shown(Plan.Bills.Total)} set aside today"
-        : $"! {Plan.Bills.Late[0].Due.Name}, {DateText.Weekday(Plan.Bills.Late[0].Due.Date)}: {Shown(Plan.Bills.Late[0].Short)} short with the pay expected";
+    public override Said Note => Plan.Bills.Late.IsEmpty
+        ? Said.Quiet($"{Shown(Plan.Bills.Due)} due, {Shown(Plan.Bills.Held)} held before, {Shown(Plan.Bills.Total)} set aside today")
+        : Said.Alert($"{Plan.Bills.Late[0].Due.Name}, {DateText.Weekday(Plan.Bills.Late[0].Due.Date)}: {Shown(Plan.Bills.Late[0].Short)} short with the pay expected");
 
     /// <inheritdoc/>
     public override ImmutableArray<StepRow> Rows =>

@@ -41,18 +41,18 @@ internal sealed class CloseScreen : PageScreen
     {
         if (!closed.Ok)
         {
-            return TextWrap.Lines("! " + FaultTexts.Of(closed.Faults, work.Session.Style), width - 2).Select(line => FrameLine.Of(" " + line, Ink.Alert));
+            return Said.Lines([Said.Alert(FaultTexts.Of(closed.Faults, work.Session.Style))], width);
         }
 
         RoutinePlan plan = work.Plan;
         NumberStyle style = work.Session.Style;
         Core.Ledgers.Balances after = closed.Value.Ledger.Balances;
         int days = NodaTime.Period.DaysBetween(work.Session.Today, plan.Period.First);
-        string[] lines =
+        Said[] lines =
         [
-            .. days > 1 ? [$"! This payday is {"day".ToQuantity(days)} off: close it once the money is there.", ""] : Array.Empty<string>(),
+            .. days > 1 ? [Said.Alert($"This payday is {"day".ToQuantity(days)} off: close it once the money is there."), ""] : Array.Empty<Said>(),
             $"{plan.Income.CameIn.ToString(style)} came in.",
-            .. plan.Income.Buffer.Amount.IsPositive ? [$"{plan.Income.Buffer.Amount.ToString(style)} comes from the buffer, which keeps {(plan.Income.Buffer.Has - plan.Income.Buffer.Amount).ToString(style)}."] : Array.Empty<string>(),
+            .. plan.Income.Buffer.Amount.IsPositive ? [$"{plan.Income.Buffer.Amount.ToString(style)} comes from the buffer, which keeps {(plan.Income.Buffer.Has - plan.Income.Buffer.Amount).ToString(style)}."] : Array.Empty<Said>(),
             $"{plan.Bills.Total.ToString(style)} is set aside for bills; {plan.Bills.Dues.Count(due => due.Paid)} of {plan.Bills.Dues.Length} due are marked paid.",
             $"{plan.Debts.Total.ToString(style)} goes to debt minimums; {plan.Debts.Rows.Count(row => row.Paid)} of {plan.Debts.Rows.Count(row => row.Due is not null)} due are marked paid.",
             $"{plan.Pots.Total.ToString(style)} goes in pots.",
@@ -65,7 +65,7 @@ internal sealed class CloseScreen : PageScreen
             Cautions.Advice,
             Cautions.Cash,
         ];
-        return lines.SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2)).Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Alert : Ink.Plain));
+        return Said.Lines(lines, width);
     }
 
     private Way Close()

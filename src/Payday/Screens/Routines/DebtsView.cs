@@ -25,7 +25,8 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
     ];
 
     /// <inheritdoc/>
-    public override string Note => $"{Shown(Plan.Debts.Due)} to pay on {"minimum".ToQuantity(Plan.Debts.Rows.Count(row => row.Due is not null))}{(Plan.Debts.Total == Plan.Debts.Due ? "" : $", {Shown(Plan.Debts.Total)} of it from this payday")}";
+    public override Said Note => Said.Quiet(
+        $"{Shown(Plan.Debts.Due)} to pay on {"minimum".ToQuantity(Plan.Debts.Rows.Count(row => row.Due is not null))}{(Plan.Debts.Total == Plan.Debts.Due ? "" : $", {Shown(Plan.Debts.Total)} of it from this payday")}");
 
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>

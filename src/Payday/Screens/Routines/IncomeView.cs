@@ -37,7 +37,9 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
     ];
 
     /// <inheritdoc/>
-    public override string Note => string.Join(
+    public override Said Note => new(NoteText, Plan.Income.Buffer.IsAsked ? Ink.Alert : Ink.Quiet);
+
+    private string NoteText => string.Join(
         ' ',
         odd.Of(Plan).Select(OddPeriodTexts.Of)
             .Prepend(Plan.Income.Buffer.IsAsked ? $"! {Shown(Plan.Income.Buffer.Short)} is missing, and the buffer has {Shown(Plan.Income.Buffer.Has)}: say what it gives." : "")

@@ -171,9 +171,9 @@ internal sealed class RoutineScreen : Screen
             yield return FrameLine.Of(" " + line);
         }
 
-        foreach (string line in TextWrap.Lines(View.Note, width - 2).DefaultIfEmpty(""))
+        foreach (FrameLine line in Said.Lines([View.Note], width))
         {
-            yield return FrameLine.Of(" " + line, View.Note.StartsWith('!') ? Ink.Alert : Ink.Quiet);
+            yield return line;
         }
 
         // A message takes the place of the keys, and of as many lines above as it needs.

@@ -36,15 +36,13 @@ internal sealed class SetAsidesScreen : PageScreen
         : [];
 
     /// <inheritdoc/>
-    protected override IEnumerable<FrameLine> Lines(int width) => Texts()
-        .SelectMany(line => line.Length == 0 ? [""] : TextWrap.Lines(line, width - 2))
-        .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Alert : Ink.Plain));
+    protected override IEnumerable<FrameLine> Lines(int width) => Said.Lines(Texts(), width);
 
-    private IEnumerable<string> Texts()
+    private IEnumerable<Said> Texts()
     {
         if (!trial.Ok)
         {
-            yield return "! " + FaultTexts.Of(trial.Fault, work.Session.Style);
+            yield return Said.Alert(FaultTexts.Of(trial.Fault, work.Session.Style));
             yield break;
         }
 
@@ -58,7 +56,7 @@ internal sealed class SetAsidesScreen : PageScreen
         yield return $"Left once the pots have theirs: {now.Surplus.Before.ToString(style)} now, {trial.Value.Surplus.Before.ToString(style)} then.";
         if (!trial.Value.Bills.Late.IsEmpty && now.Bills.Late.IsEmpty)
         {
-            yield return $"! {trial.Value.Bills.Late[0].Due.Name} would be {trial.Value.Bills.Late[0].Short.ToString(style)} short on {DateText.Weekday(trial.Value.Bills.Late[0].Due.Date)}, with the pay expected.";
+            yield return Said.Alert($"{trial.Value.Bills.Late[0].Due.Name} would be {trial.Value.Bills.Late[0].Short.ToString(style)} short on {DateText.Weekday(trial.Value.Bills.Late[0].Due.Date)}, with the pay expected.");
         }
 
         yield return "";

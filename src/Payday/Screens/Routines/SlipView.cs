@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
+using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Slips;
 using Payday.Text;
@@ -36,7 +37,7 @@ internal sealed class SlipView(RoutineWork work) : StepView(work)
     public override int DetailLines => 0;
 
     /// <inheritdoc/>
-    public override string Note => "c closes the payday; until then everything can still be changed.";
+    public override Said Note => Said.Quiet("c closes the payday; until then everything can still be changed.");
 
     /// <inheritdoc/>
     public override ImmutableArray<StepRow> Rows =>

@@ -4,6 +4,7 @@ using Payday.Core.Books;
 using Payday.Core.Faults;
 using Payday.Core.Routines;
 using Payday.Reports;
+using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Payday.Texts;
@@ -48,7 +49,7 @@ internal abstract class StepView(RoutineWork work)
     public virtual int DetailLines => 2;
 
     /// <summary>A line under the table, such as a total; empty for none.</summary>
-    public virtual string Note => "";
+    public virtual Said Note => Said.Quiet("");
 
     /// <summary>The table as lines: header first, then a line a row.</summary>
     public (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(ImmutableArray<StepRow> rows, int width)

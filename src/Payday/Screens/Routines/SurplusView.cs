@@ -18,6 +18,8 @@ namespace Payday.Screens.Routines;
 /// <summary>Step 5: where the rest goes.</summary>
 internal sealed class SurplusView(RoutineWork work) : StepView(work)
 {
+    private readonly PerPlan<IdleMoney> idle = new(plan => new IdleMoney(IdleBuffer.Of(plan)));
+
     /// <inheritdoc/>
     public override RoutineStep Step => RoutineStep.Surplus;
 
@@ -25,6 +27,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     public override IReadOnlyList<Binding> Keys =>
     [
         Letters.Proposal.Does("proposal", "Take the proposal again.", () => Placed(null)),
+        .. Idle.IsPositive ? [Letters.To.Does("", $"Take the {Shown(Idle)} that lie idle in the buffer, to be placed here.", PlaceIdle)] : Array.Empty<Binding>(),
         Letters.TakeOut.Does("", "Take out all that is placed, and begin anew.", () => Placed([])),
     ];
 
@@ -36,9 +39,9 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     ];
 
     /// <inheritdoc/>
-    public override string Note => Plan.Surplus.Before.IsNegative
-        ? $"! {Shown(-Plan.Surplus.Before)} is missing; " + (Rest.IsPositive ? $"the buffer has {Shown(Rest)} more (Income step)" : "no proposal can cover it")
-        : SurplusReport.Effects(Plan.Surplus, Style).FirstOrDefault() ?? "";
+    public override Said Note => Plan.Surplus.Before.IsNegative
+        ? Said.Alert($"{Shown(-Plan.Surplus.Before)} is missing; " + (Rest.IsPositive ? $"the buffer has {Shown(Rest)} more (Income step)" : "no proposal can cover it"))
+        : Said.Quiet(string.Join(' ', SurplusReport.Effects(Plan.Surplus, Style).Take(1).Concat(Idle.IsPositive ? [$"The buffer has {Shown(Idle)} more than it keeps and {IdleBuffer.Days} days need: t places it."] : Array.Empty<string>())));
 
     /// <inheritdoc/>
     public override ImmutableArray<StepRow> Rows => Plan.Surplus.Before.IsNegative
@@ -54,6 +57,8 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     protected override ImmutableArray<TextColumn> Columns => Plan.Surplus.Before.IsNegative
         ? [Report.Names("Can't be paid in full"), new("due"), Report.Amounts("amount"), Report.Amounts("short")]
         : [Report.Names("Place on"), Report.Amounts("owed"), Report.Amounts("place"), new("then")];
+
+    private Money Idle => idle.Of(Plan).Idle;
 
     // What the buffer keeps is given by hand alone.
     private Money Rest => Plan.Income.Buffer.Has - Plan.Income.Buffer.Amount;
@@ -100,9 +105,18 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
 
     private string Course(DebtId debtId) => SurplusReport.Course(Plan.Surplus, debtId);
 
+    // It is left to place then, and goes where the proposal or the person puts it.
+    private Way PlaceIdle()
+    {
+        Work.Decide(draft => draft with { FromBuffer = Plan.Income.Buffer.Amount + Idle });
+        return Way.Stay;
+    }
+
     private Way Placed(ImmutableArray<Placement>? placements)
     {
         Work.Decide(draft => draft with { Placements = placements });
         return Way.Stay;
     }
+
+    private sealed record IdleMoney(Money Idle);
 }

@@ -4,6 +4,7 @@ using Humanizer;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
+using Payday.Core.Faults;
 using Payday.Core.Routines;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -35,9 +36,9 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
         .. offer.Of(Plan) is null
             ? Array.Empty<Binding>()
             : [Letters.Return.Does("owed back", "Take the notes that pots owe back to the bank, or use them for the withdrawal.", () => Decided(draft => draft with { UsesOwedBack = !draft.UsesOwedBack }))],
-        .. Plan.Book.Household.Settings.Bank is CashSource.Machine
-            ? [Letters.Machine.Does("", "From the machine, or from a teller this time.", () => Decided(draft => draft with { AsksATeller = !draft.AsksATeller }))]
-            : Array.Empty<Binding>(),
+        Plan.Book.Household.Settings.Bank is CashSource.Machine
+            ? Letters.Machine.Does("", "From the machine, or from a teller this time.", () => Decided(draft => draft with { AsksATeller = !draft.AsksATeller }))
+            : Letters.Machine.Does("", "From the teller, or from a machine this time.", Machine),
     ];
 
     /// <inheritdoc/>
@@ -49,7 +50,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
     ];
 
     /// <inheritdoc/>
-    public override string Note
+    public override Said Note
     {
         get
         {
@@ -58,10 +59,11 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
             string ways = offer.Of(Plan) is { } both ? $" {OfferText(both)}" : "";
             // The notes of the slip; where both ways to the bank are shown, those say how many.
             string count = ways.Length > 0 ? "" : $" ({"note".ToQuantity(plan.Withdraw.Pieces)})";
-            string fault = Plan.Withdrawal.Pots.FirstOrDefault(row => row.KeptBack.IsNegative) is { } over
-                ? $"! The notes for {over.Pot.Name} are {Shown(-over.KeptBack)} more than it has; lower one before the payday can be closed."
-                : plan.Faults.IsEmpty ? "" : "! " + NoteTexts.Of(plan.Faults[0], Style) + " ";
-            return fault.Length > 0 ? fault : $"{Shown(plan.WithdrawTotal)} withdrawn{count}{reused}, {Shown(Plan.Withdrawal.KeptBack)} kept back.{ways}";
+            return Plan.Withdrawal.Pots.FirstOrDefault(row => row.KeptBack.IsNegative) is { } over
+                ? Said.Alert($"The notes for {over.Pot.Name} are {Shown(-over.KeptBack)} more than it has; lower one before the payday can be closed.")
+                : plan.Faults.IsEmpty
+                    ? Said.Quiet($"{Shown(plan.WithdrawTotal)} withdrawn{count}{reused}, {Shown(Plan.Withdrawal.KeptBack)} kept back.{ways}")
+                    : Said.Alert(NoteTexts.Of(plan.Faults[0], Style));
         }
     }
 
@@ -133,6 +135,22 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
     {
         Notes notes = week.Notes.With(value, number);
         return draft with { Notes = draft.Notes.SetItem(new PartKey(row.Pot.Id, week.Week), notes) };
+    }
+
+    // A household that asks tellers has named no machine: its notes are asked for.
+    private Way Machine()
+    {
+        if (Plan.Draft.Machine is not null)
+        {
+            return Decided(draft => draft with { Machine = null });
+        }
+
+        CashPieces cash = Plan.Book.Household.Settings.Cash;
+        return new Way.Edit(new CellEdit("The machine's notes / its limit each time", MachineText.Usual(cash, Style), text =>
+        {
+            Result<CashSource.Machine> machine = MachineText.Read(text, cash, Style);
+            return machine.Ok ? Work.Decide(draft => draft with { Machine = machine.Value }) : FaultTexts.Of(machine.Fault, Style);
+        }));
     }
 
     private Way Turn(int by)

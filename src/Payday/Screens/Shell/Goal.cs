@@ -23,6 +23,12 @@ internal abstract record Goal(BookSession Session)
     /// <summary>Card purchases.</summary>
     public sealed record Cards(BookSession Session) : Goal(Session);
 
+    /// <summary>Money moved from one purpose to another.</summary>
+    public sealed record Moves(BookSession Session) : Goal(Session);
+
+    /// <summary>What came in or went out outside a payday.</summary>
+    public sealed record Entries(BookSession Session) : Goal(Session);
+
     /// <summary>The fills of the wallet.</summary>
     public sealed record Fills(BookSession Session) : Goal(Session);
 

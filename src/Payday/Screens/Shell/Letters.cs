@@ -15,6 +15,7 @@ internal static class Letters
     public static readonly Letter Household = new('h', "The household's settings and lists.");
     public static readonly Letter List = new('i', "Take many in at once, from a list.");
     public static readonly Letter Outlook = new('j', "The outlook: the paydays to come.");
+    public static readonly Letter Entry = new('j', "Jot down what came in or went out outside a payday.");
     public static readonly Letter KeepAtHome = new('k', "Keep cash at home that would go elsewhere.");
     public static readonly Letter Ledger = new('l', "The ledger.");
     public static readonly Letter Machine = new('m', "The machine, or the teller.");
@@ -24,7 +25,7 @@ internal static class Letters
     public static readonly Letter Dues = new('q', "Bills and minimums: what has left the account, and what is to.");
     public static readonly Letter Return = new('r', "Cash that is owed back, and the bank.");
     public static readonly Letter Save = new('s', "Save as a file.");
-    public static readonly Letter To = new('t', "Where what is left moves on to.");
+    public static readonly Letter To = new('t', "To another purpose: where what is left moves on to, and money that is moved.");
     public static readonly Letter Undo = new('u', "Undo.");
     public static readonly Letter View = new('v', "View the papers for the bank and the envelopes.");
     public static readonly Letter Week = new('w', "The week-end count.");
@@ -43,7 +44,7 @@ internal static class Letters
     /// <summary>All of them.</summary>
     public static ImmutableArray<Letter> All { get; } =
     [
-        Add, Card, Confirm, Days, Explain, Fill, Gaps, Household, List, Outlook, KeepAtHome, Ledger, Machine, Notes, One, Proposal, Dues, Return, Save, To,
+        Add, Card, Confirm, Days, Explain, Fill, Gaps, Household, List, Outlook, Entry, KeepAtHome, Ledger, Machine, Notes, One, Proposal, Dues, Return, Save, To,
         Undo, View, Week, TakeOut, Years, Reopen, Bank, Even, TurnedUp, EachYear, GoOn, Up, Down, Help,
     ];
 }

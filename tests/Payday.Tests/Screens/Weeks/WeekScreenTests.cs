@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
+using Payday.Core.Cash;
 using Payday.Core.CashReturns;
 using Payday.Core.Counts;
 using Payday.Core.Fills;
@@ -12,6 +13,7 @@ using Payday.Core.Pots;
 using Payday.Screens.Cards;
 using Payday.Screens.Counts;
 using Payday.Screens.Fills;
+using Payday.Screens.Papers;
 using Payday.Screens.Home;
 using Payday.Screens.Routines;
 using Payday.Screens.Shell;
@@ -96,6 +98,25 @@ public sealed class WeekScreenTests : IDisposable
 
         Assert.Equal("The mark is taken back.", hand.Message);
         Assert.DoesNotContain(demo.Session.Book.Weeks.Fills, fill => fill.Key == done);
+    }
+
+    // What is typed is stored as each field is left; Right makes the filling anew, u takes it back.
+    [Fact]
+    public void Fills_OtherNotes_AreTypedKeptEnteredAndTakenBack()
+    {
+        Notes asked = demo.Session.Book.LastClosed!.Withdraw;
+        Hand hand = On(new FillsScreen(demo.Session)).Press("g").To("Notes of 5 ").Press("Enter").Type("0").To("Notes of 10").Press("Enter").Type("23");
+        Assert.Single(demo.Session.Book.Weeks.Forms);
+        string shown = Page(On(new FillsScreen(demo.Session)).Press("g"));
+        Assert.Contains("Asked for 750.00, given 750.00: the same money.", shown, StringComparison.Ordinal);
+
+        hand.Press("Right");
+        Assert.Equal(asked.With(500, 0).With(1000, 23), Assert.Single(demo.Session.Book.Weeks.StandingReceived).Got);
+        Assert.Empty(demo.Session.Book.Weeks.Forms);
+        Assert.Contains("notes as given", Page(On(new PapersScreen(demo.Session, demo.Session.Book.LastClosed!)).Press("End")) + Page(On(new PapersScreen(demo.Session, demo.Session.Book.LastClosed!)).Press("PageDown")), StringComparison.Ordinal);
+
+        On(new FillsScreen(demo.Session)).Press("g", "u", "Enter");
+        Assert.Empty(demo.Session.Book.Weeks.StandingReceived);
     }
 
     [Fact]

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using Payday.Core.Books;
+using Payday.Core.Faults;
+using Payday.Core.Ledgers;
+using Payday.Core.Moves;
+using Payday.Reports;
+using Payday.Screens.Forms;
+using Payday.Screens.Shell;
+using Payday.Texts;
+
+namespace Payday.Screens.Moves;
+
+/// <summary>Money moved from one purpose to another: both picked, the effect shown before it is written.</summary>
+internal sealed class MoveScreen(BookSession session)
+    : KeptFormScreen(session, "move", "move it", "Write the move to the ledger, as the lines under the fields say.")
+{
+    private const string From = "from";
+    private const string To = "to";
+    private const string Amount = "amount";
+    private const string Why = "why";
+    private const string Notes = "notes";
+    private const string Day = "day";
+
+    /// <inheritdoc/>
+    public override string Title => "Move money";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+    [
+        ("Owed back", "cash on its way to the account: its purpose there gets it when the cash return is at the bank."),
+        ("Kept back", "money in the account for a cash pot; the next withdrawal brings it."),
+        ("Loose notes", "notes at home that are in no pot."),
+    ];
+
+    /// <inheritdoc/>
+    protected override ImmutableArray<FormField> Fields =>
+    [
+        new(From, "From", "What gives the money. A letter goes to the next one that begins with it.") { Picks = Picks(MoveEnds.From(Book).Where(end => MoveEnds.Has(Book, end).IsPositive)) },
+        new(To, "To", "What gets it: a pot, a bill, a debt, the buffer or the loose notes.") { Picks = Picks(MoveEnds.To(Book).Where(end => end.Key != Form[From])) },
+        Session.Amount(Amount, "Amount", $"How much; a sum like {Session.Style.Written("12.50+3")} is taken."),
+        TypedFields.Line(Why, "Why", "What for, in a few words; may be left empty."),
+        .. NamesNotes ? [NotesField.Of(Session, Form, Notes, "Notes", "The notes that change hands. From the account to cash: those that you fetch today; leave it empty, and the next withdrawal brings them.")] : Array.Empty<FormField>(),
+        Session.Day(Day, "Day", "The day, like 2026-03-12 or 12 Mar; yesterday works too."),
+    ];
+
+    /// <inheritdoc/>
+    protected override IEnumerable<string> Effect => Entry() is not { } entry
+        ? []
+        : MoveEffect.Of(Book, entry) is { Ok: true } effect ? MoveText.Of(Book.Household, entry, effect.Value) : [$"! {FaultTexts.Of(MoveEffect.Of(Book, entry).Fault!, Session.Style)}"];
+
+    private Book Book => Session.Book;
+
+    // From cash into the account none change hands yet.
+    private bool NamesNotes => (End(From), End(To)) is (LedgerEnd.At from, { } to)
+        && (to is LedgerEnd.At { Place: Place.Cash } || from == MoveEnds.Loose);
+
+    /// <inheritdoc/>
+    protected override Way Finish()
+    {
+        if (End(From) is null)
+        {
+            return At(From, "Pick what gives the money first.");
+        }
+
+        if (End(To) is null)
+        {
+            return At(To, "Pick what gets it first.");
+        }
+
+        if (Entry() is not { } entry)
+        {
+            return At(Amount, "Type how much first.");
+        }
+
+        Result<Book> after = Moving.Enter(Book, entry);
+        if (!after.Ok)
+        {
+            return Stay(FaultTexts.Of(after.Fault, Session.Style));
+        }
+
+        Form.Done(after.Value);
+        return Way.Back;
+    }
+
+    private MoveEntry? Entry() => End(From) is { } from && End(To) is { } to && TypedFields.AmountIn(Session, Text(Amount)) is { Ok: true } amount && TypedFields.DayIn(Session, Text(Day)) is { Ok: true } day
+        ? new MoveEntry(day.Value, from, to, amount.Value, Text(Why), NamesNotes ? NotesField.In(Session, Form[Notes]) : null)
+        : null;
+
+    private LedgerEnd? End(string field) => Form[field] is { } key && (field == From ? MoveEnds.From(Book) : MoveEnds.To(Book)).FirstOrDefault(end => end.Key == key) is { } end ? end : null;
+
+    private ImmutableArray<PickItem<string>> Picks(IEnumerable<LedgerEnd> ends) =>
+    [
+        .. ends.Select(end => new PickItem<string>(end.Key, PurposeNames.Of(Book.Household, end), $"{MoveEnds.Has(Book, end).ToString(Session.Style)}  {PurposeNames.Sort(end)}")),
+    ];
+}

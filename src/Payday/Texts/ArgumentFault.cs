@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using Payday.Core.Faults;
+
+namespace Payday.Texts;
+
+/// <summary>What is wrong with an argument of a command line. One of the nested cases.</summary>
+/// <param name="Given">What it is about: the option, what was given with it, or both.</param>
+internal abstract record ArgumentFault(string Given) : EdgeFault
+{
+    /// <summary>What was given to an option is refused for a reason of its own.</summary>
+    /// <param name="Given">The option.</param>
+    /// <param name="Why">Why.</param>
+    public sealed record Of(string Given, Fault Why) : ArgumentFault(Given);
+
+    /// <summary>It is no pair of the kind that is wanted.</summary>
+    /// <param name="Given">What was given.</param>
+    /// <param name="Like">A right one.</param>
+    public sealed record NoPair(string Given, string Like) : ArgumentFault(Given);
+
+    /// <summary>It is no line with a pot.</summary>
+    public sealed record NoLine(string Given) : ArgumentFault(Given);
+
+    /// <summary>It is no name with an amount.</summary>
+    /// <param name="Given">What was given.</param>
+    /// <param name="LongestName">The most characters of a name.</param>
+    public sealed record NoNamedAmount(string Given, int LongestName) : ArgumentFault(Given);
+
+    /// <summary>It doesn't say what is left of a pot.</summary>
+    public sealed record NoCount(string Given) : ArgumentFault(Given);
+
+    /// <summary>What is left of its pot is not given.</summary>
+    /// <param name="Given">What was given.</param>
+    /// <param name="Pot">The pot.</param>
+    public sealed record LeftNotGiven(string Given, string Pot) : ArgumentFault(Given);
+
+    /// <summary>An amount is below zero.</summary>
+    /// <param name="Given">The option.</param>
+    /// <param name="Amount">What was given, as it was written.</param>
+    public sealed record BelowZero(string Given, string Amount) : ArgumentFault(Given);
+
+    /// <summary>It is no whole number within bounds.</summary>
+    /// <param name="Least">The least.</param>
+    /// <param name="Most">The most.</param>
+    public sealed record NoWholeNumber(int Least, int Most) : ArgumentFault("");
+
+    /// <summary>There is no such pot.</summary>
+    /// <param name="Given">What was given.</param>
+    /// <param name="Pots">Those that there are.</param>
+    public sealed record NoSuchPot(string Given, ImmutableArray<string> Pots) : ArgumentFault(Given);
+
+    /// <summary>A text has too many characters.</summary>
+    /// <param name="Given">The option.</param>
+    /// <param name="Length">How many it has.</param>
+    /// <param name="Most">How many it may have.</param>
+    public sealed record TooLong(string Given, int Length, int Most) : ArgumentFault(Given);
+
+    /// <summary>A day is still to come.</summary>
+    /// <param name="Given">The option and the day.</param>
+    public sealed record StillToCome(string Given) : ArgumentFault(Given);
+
+    /// <summary>An account entry lacks its way, its amount or what it is for.</summary>
+    public sealed record EntryUnfinished() : ArgumentFault("");
+
+    /// <summary>Loose notes that were counted are told by their notes and nothing else.</summary>
+    public sealed record CountedUnfinished() : ArgumentFault("");
+
+    /// <summary>Nothing that money is for is called so.</summary>
+    /// <param name="Given">What was given.</param>
+    /// <param name="Known">What there is.</param>
+    public sealed record NoSuchPurpose(string Given, ImmutableArray<string> Known) : ArgumentFault(Given);
+
+    /// <summary>There is no such bill or debt.</summary>
+    /// <param name="Given">What was given.</param>
+    /// <param name="Known">Those that there are.</param>
+    public sealed record NoSuchOwner(string Given, ImmutableArray<string> Known) : ArgumentFault(Given);
+
+    /// <summary>A bill and a debt have the same name.</summary>
+    /// <param name="Given">The name.</param>
+    public sealed record TwoOwners(string Given) : ArgumentFault(Given);
+
+    /// <summary>It names nothing that money can move on to.</summary>
+    /// <param name="Given">What was given.</param>
+    public sealed record NoTarget(string Given) : ArgumentFault(Given);
+
+    /// <summary>A pot is held in the account, so that it can't be counted.</summary>
+    /// <param name="Given">The pot.</param>
+    public sealed record NotInCash(string Given) : ArgumentFault(Given);
+
+    /// <summary>There is no such income source.</summary>
+    /// <param name="Given">The option and what was given.</param>
+    /// <param name="Name">The name in it.</param>
+    /// <param name="Alike">The one source whose name begins so; null where there is none, or several.</param>
+    /// <param name="Near">The nearest names.</param>
+    /// <param name="AreAll">Whether those are all that there are.</param>
+    public sealed record NoSuchSource(string Given, string Name, string? Alike, ImmutableArray<string> Near, bool AreAll) : ArgumentFault(Given);
+
+    /// <summary>A source is given twice.</summary>
+    /// <param name="Given">The option and what was given.</param>
+    /// <param name="Source">The source.</param>
+    public sealed record SourceTwice(string Given, string Source) : ArgumentFault(Given);
+
+    /// <summary>What is given as a one-off is a source.</summary>
+    /// <param name="Given">The option and what was given.</param>
+    /// <param name="Source">The source.</param>
+    public sealed record IsSource(string Given, string Source) : ArgumentFault(Given);
+
+    /// <summary>A one-off is given twice.</summary>
+    /// <param name="Given">The option and what was given.</param>
+    /// <param name="Name">Its name.</param>
+    public sealed record OneOffTwice(string Given, string Name) : ArgumentFault(Given);
+}

@@ -1,0 +1,154 @@
+using NodaTime;
+using Payday.Core.AccountEntries;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
+using Payday.Core.Faults;
+using Payday.Core.Ids;
+using Payday.Core.Ledgers;
+using Payday.Core.NotesAtHome;
+using Payday.Core.Routines;
+using Payday.Core.Tests.Faults;
+using static Payday.Core.Tests.Amounts.Amount;
+using static Payday.Core.Tests.Lives.Homes;
+using static Payday.Core.Tests.Lives.WeekHomes;
+
+namespace Payday.Core.Tests.AccountEntries;
+
+/// <summary>Rule (design, 13): money that comes in or goes out outside a payday. The figures are worked out by hand.</summary>
+public class EnteringTests
+{
+    private static readonly LocalDate Tuesday10 = new(2026, 3, 10);
+
+    private static readonly Book Home = Close(Book.Begin(House with { Bills = [Bill("Rent", 310, new(2026, 3, 25), essential: true)] }), Friday6March);
+    private static readonly Book WithLoose = Book.Begin(House with { Opening = House.Opening with { LooseNotes = Notes((5, 6), (10, 2)) } });
+
+    // What it is, what it is for, how much; which end of the ledger it changes by how much, and the account by how much.
+    [Theory]
+    [InlineData(EntryKind.Interest, "account/buffer", 1.12, "account/buffer", 1.12, 1.12)]
+    [InlineData(EntryKind.Fee, "account/buffer", -12.50, "outside/entry:fee", 12.50, -12.50)]
+    [InlineData(EntryKind.Gift, "account/left-to-place", 50, "account/left-to-place", 50, 50)]
+    [InlineData(EntryKind.Gift, "cash/pot:food", 50, "account/kept-back:food", 50, 50)]
+    [InlineData(EntryKind.Transfer, "account/pot:gifts", 30, "account/pot:gifts", 30, 30)]
+    [InlineData(EntryKind.Transfer, "account/buffer", -30, "account/buffer", -30, -30)]
+    [InlineData(EntryKind.Payment, "account/pot:gifts", -15, "outside/spending:gifts", 15, -15)]
+    [InlineData(EntryKind.Refund, "account/set-aside:rent", 20, "account/set-aside:rent", 20, 20)]
+    [InlineData(EntryKind.Borrowing, "owed/card", 200, "account/left-to-place", 200, 200)]
+    [InlineData(EntryKind.Fee, "owed/card", -25, "owed/card", -25, 0)]
+    [InlineData(EntryKind.Interest, "owed/card", -7.31, "outside/interest:card", 7.31, 0)]
+    [InlineData(EntryKind.Refund, "cash/pot:food", 4, "account/kept-back:food", 4, 4)]
+    public void Enter_ChangesWhatItIsFor_AndUndoTakesItBack(EntryKind kind, string key, decimal amount, string end, decimal more, decimal inAccount)
+    {
+        Book entered = Enter(Home, kind, key, amount);
+
+        Assert.Equal(Home.Has(end) + Usd(more), entered.Has(end));
+        Assert.Equal(Home.Ledger.Balances.In(Place.Account) + Usd(inAccount), entered.Ledger.Balances.In(Place.Account));
+        Assert.Equal(Home.Ledger.Balances.In(Place.Cash), entered.Ledger.Balances.In(Place.Cash));
+        AssertSound(entered);
+        if (entered.Weeks.Entries.IsEmpty)
+        {
+            return;
+        }
+
+        Assert.Equal(Home.Ledger.Balances.All.OrderBy(pair => pair.Key.Key), Entering.Undo(entered, 1, Tuesday10).Value!.Ledger.Balances.All.OrderBy(pair => pair.Key.Key));
+    }
+
+    [Fact]
+    public void Enter_PayOfASourceOnADayOfItsOwn_IsPlacedByTheNextPayday()
+    {
+        Book paid = Entering.Enter(Home, Wish(EntryKind.Income, "account/left-to-place", 300) with { Source = new SourceId("wage") }).Value!;
+        RoutinePlan plan = Routine.Plan(paid, new RoutineDraft(Routine.Next(paid).Value)).Value!;
+
+        Assert.Equal(Usd(300), plan.Income.CarriedOver);
+        Assert.Equal(Usd(-1300), paid.Has("outside/source:wage"));
+        Assert.True(Closing.Of(plan).Ok);
+    }
+
+    [Fact]
+    public void Enter_CashGifts_GoInAsNotes()
+    {
+        Book gift = Enter(Home, EntryKind.Gift, "cash/buffer", 30, cash: true, notes: [(20, 1), (10, 1)]);
+        Book food = Enter(Home, EntryKind.Gift, "cash/pot:boots", 20, cash: true, notes: [(20, 1)]);
+
+        Assert.Equal(PotNotes.Of(Home).Loose.Plus(Notes((20, 1), (10, 1))), PotNotes.Of(gift).Loose);
+        Assert.Equal(PotNotes.Of(Home).AtHome(new PotId("boots"))!.Plus(Notes((20, 1))), PotNotes.Of(food).AtHome(new PotId("boots")));
+        Assert.Equal(Home.Ledger.Balances.In(Place.Cash) + Usd(30), gift.Ledger.Balances.In(Place.Cash));
+    }
+
+    [Fact]
+    public void Enter_CashLost_IsANamedLoss()
+    {
+        Book lost = Enter(Home, EntryKind.Loss, "cash/pot:food", -20, cash: true);
+
+        Assert.Equal((Usd(20), Home.Ledger.Balances.In(Place.Cash) - Usd(20)), (lost.Has("outside/entry:loss"), lost.Ledger.Balances.In(Place.Cash)));
+        Assert.Equal("lost: what", lost.Ledger.Movements[^1].Reason);
+        Assert.Equal("Say what it was: a loss goes by its name.", Entering.Enter(Home, Wish(EntryKind.Loss, "cash/pot:food", -20) with { IsCash = true, What = " " }).Fault.Said());
+    }
+
+    // Two twenties that became a twenty and two tens, and five that nobody can find.
+    [Fact]
+    public void CountLoose_StandsAsItWasFound()
+    {
+        Book counted = Entering.CountLoose(WithLoose, Tuesday10, Notes((20, 1), (10, 1), (5, 3)), "coffee").Value!;
+
+        Assert.Equal(Notes((20, 1), (10, 1), (5, 3)), PotNotes.Of(counted).Loose);
+        Assert.Equal((Usd(45), Usd(5), Usd(-5)), (counted.Has("cash/buffer"), counted.Has("outside/entry:loss"), counted.Weeks.Entries[0].Amount));
+        Book changed = Entering.CountLoose(WithLoose, Tuesday10, Notes((50, 1)), "").Value!;
+        Assert.Equal((Notes((50, 1)), 0), (PotNotes.Of(changed).Loose, changed.Ledger.Movements.Count - WithLoose.Ledger.Movements.Count));
+        Assert.Equal("The loose notes are just what they are known to be; there is nothing to write.", Entering.CountLoose(WithLoose, Tuesday10, Notes((5, 6), (10, 2)), "").Fault.Said());
+        Assert.Equal(PotNotes.Of(WithLoose).Loose, PotNotes.Of(Entering.Undo(changed, 1, Tuesday10).Value!).Loose);
+    }
+
+    // What was counted can't change under the count.
+    [Fact]
+    public void CountLoose_KeepsWhatMovedThemBefore()
+    {
+        Book moved = Core.Moves.Moving.Enter(WithLoose, new Core.Moves.MoveEntry(Tuesday10, LedgerEnd.FromKey("cash/buffer"), LedgerEnd.FromKey("cash/pot:boots"), Usd(10), "")).Value!;
+        Book counted = Entering.CountLoose(moved, Tuesday10, Notes((20, 2)), "").Value!;
+
+        Assert.Equal("The loose notes were counted on 10 Mar 2026 with move 1 in it; take that count back first.", Core.Moves.Moving.Undo(counted, 1, Tuesday10).Fault.Said());
+        Book spent = Core.Moves.Moving.Enter(counted, new Core.Moves.MoveEntry(Tuesday10, LedgerEnd.FromKey("cash/buffer"), LedgerEnd.FromKey("cash/pot:boots"), Usd(20), "")).Value!;
+        Assert.Equal("The money of the count of the loose notes on 10 Mar 2026 has gone on since, to move 2; take that back first.", Entering.Undo(spent, 1, Tuesday10).Fault.Said());
+    }
+
+    [Theory]
+    [InlineData(EntryKind.Fee, "account/buffer", 0, "Write an amount above zero.")]
+    [InlineData(EntryKind.Fee, "account/buffer", 5, "A fee never comes in; choose another kind.")]
+    [InlineData(EntryKind.Income, "account/buffer", -5, "Income never goes out; choose another kind.")]
+    [InlineData(EntryKind.Borrowing, "account/buffer", 5, "What is borrowed comes in for a debt; choose the debt.")]
+    [InlineData(EntryKind.Loss, "account/buffer", -5, "Only cash is lost; choose a pot in cash or the loose notes.")]
+    [InlineData(EntryKind.Gift, "owed/card", 5, "A gift isn't for a debt: there a fee or interest goes out, and what is borrowed comes in.")]
+    [InlineData(EntryKind.Payment, "cash/pot:food", -5, "Food is in cash: what the account paid for it is a card purchase, and cash that was spent is found by its count.")]
+    [InlineData(EntryKind.Payment, "account/pot:gifts", -15.01, "Gifts has 15.00, less than 15.01; write that much at most.")]
+    [InlineData(EntryKind.Payment, "account/left-to-place", -5, "A payment isn't for that; choose another kind, or what it is for.")]
+    [InlineData(EntryKind.Gift, "cash/buffer", 5, "Say which notes came: loose ones are known by their values.")]
+    [InlineData(EntryKind.Gift, "account/pot:none", 5, "A gift isn't for that; choose another kind, or what it is for.")]
+    public void Enter_WhatCannotBe_IsRefused(EntryKind kind, string key, decimal amount, string fault) =>
+        Assert.Equal(fault, Entering.Enter(Home, Wish(kind, key, amount)).Fault.Said(NumberStyle.Plain));
+
+    [Fact]
+    public void Enter_ChequesAndNotesWhereNoneAre_AreRefused()
+    {
+        Assert.Equal("A cheque goes out of the account; leave its number out.", Entering.Enter(Home, Wish(EntryKind.Gift, "account/buffer", 5) with { Cheque = 118 }).Fault.Said());
+        Assert.Equal("Notes are of cash; leave them out for money of the account.", Entering.Enter(Home, Wish(EntryKind.Gift, "account/buffer", 5) with { Notes = Notes((5, 1)) }).Fault.Said());
+        Assert.Equal("cheque 118: what", Entering.Enter(Home, Wish(EntryKind.Payment, "account/pot:gifts", -5) with { Cheque = 118 }).Value!.Ledger.Movements[^1].Reason);
+    }
+
+    [Fact]
+    public void Undo_WhatCannotBe_SaysWhatComesFirst()
+    {
+        Book spent = Enter(Home, EntryKind.Transfer, "account/pot:gifts", 30).Spend("gifts", 40, Tuesday10);
+
+        Assert.Equal("The money of account entry 1 has gone on since, to card purchase 1; take that back first.", Entering.Undo(spent, 1, Tuesday10).Fault.Said());
+        Assert.Equal("There is no account entry 2.", Entering.Undo(spent, 2, Tuesday10).Fault.Said());
+    }
+
+    private static Book Enter(Book book, EntryKind kind, string key, decimal amount, bool cash = false, (long, int)[]? notes = null)
+    {
+        Result<Book> entered = Entering.Enter(book, Wish(kind, key, amount) with { IsCash = cash, Notes = notes is null ? null : Notes(notes) });
+        Assert.True(entered.Ok, entered.Fault.Said());
+        return entered.Value;
+    }
+
+    private static EntryWish Wish(EntryKind kind, string key, decimal amount) => new(Tuesday10, kind, LedgerEnd.FromKey(key), Usd(amount), "what");
+}
