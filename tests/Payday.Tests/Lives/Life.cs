@@ -138,6 +138,7 @@ internal sealed class Life : IDisposable
     /// <summary>Every view, for today.</summary>
     public void Look()
     {
+        LedgerIs();
         JsonNode shown = Json("show");
         shown["purposes"] = new JsonArray([.. shown["purposes"]!.AsArray().Select(purpose => purpose!.DeepClone()).OrderBy(purpose => purpose.ToJsonString(), StringComparer.Ordinal)]);
         Holds(Same.Differences(views.Overview(), shown, "show"));
@@ -152,7 +153,6 @@ internal sealed class Life : IDisposable
         Is(views.Fills(Today), "fill");
         Is(views.Count(Today), "count", "--on", ModelViews.Iso(Today));
         ReturnIs([], ["return"]);
-        LedgerIs();
     }
 
     public void Check() => Run("check").Fine();

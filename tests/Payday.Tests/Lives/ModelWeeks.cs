@@ -154,7 +154,11 @@ internal sealed class ModelWeeks(ModelBook book)
                 { } pot => (ModelLedger.InAccount(pot), owed.Left),
             };
             long part = Math.Min(owed.Left, most);
-            book.Ledger.Move(on, ModelLedger.OwedCash(owed.Pot), to, part, "return");
+
+            // Paid on a debt, it is in the account first.
+            string? through = owed.Then is { } then && book.Debts.Any(debt => debt.Name == then) ? ModelLedger.ForDebt(then) : null;
+            book.Ledger.Move(on, ModelLedger.OwedCash(owed.Pot), through ?? to, part, "return");
+            book.Ledger.Move(on, through ?? to, to, through is null ? 0 : part, "return");
             book.Ledger.Move(on, ModelLedger.OwedCash(owed.Pot), ModelLedger.Buffer, owed.Left - part, owed.Then is null ? "rounding" : "return");
             book.Owed.Remove(owed);
         }
