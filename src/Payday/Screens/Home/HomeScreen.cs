@@ -56,7 +56,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         Changing(new(Key.Enter, "Enter", "payday", "The routine of the next payday; one that was begun goes on where it was left.", () => new Way.Visit(new Goal.Routine(session)))),
         Changing(Letters.Week.Does("count", "The week-end count: what is left of the cash pots.", () => new Way.Visit(new Goal.Count(session)))),
         Letters.Card.Does("card", session.IsReadOnly ? "Card purchases." : "Card purchases: enter, change, undo.", () => new Way.Visit(new Goal.Cards(session))),
-        Letters.To.Does("move", session.IsReadOnly ? "Moves." : "Move money from one purpose to another; the moves so far.", () => new Way.Visit(new Goal.Moves(session))),
+        Letters.To.Does("", session.IsReadOnly ? "Moves." : "Move money from one purpose to another; the moves so far.", () => new Way.Visit(new Goal.Moves(session))),
         Letters.Entry.Does("", session.IsReadOnly ? "What came in or went out outside a payday." : "Enter what came in or went out outside a payday: a fee, interest, a gift, a cheque, cash lost.", () => new Way.Visit(new Goal.Entries(session))),
         Changing(Letters.Fill.Does("", "Fill the wallet for the week.", () => new Way.Visit(new Goal.Fills(session)))),
         Changing(Letters.Return.Does("", "Take cash that is owed back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
