@@ -48,6 +48,26 @@ internal sealed class BankModel(Book begun)
             lines[$"purchase {purchase.Number}"] = purchase.Undone ? [] : [-purchase.Amount];
         }
 
+        foreach (Move move in now.Weeks.Moves)
+        {
+            // Cash that goes to a purpose in the account is brought by a cash return, but loose notes are brought at once.
+            bool fromAccount = move.From is LedgerEnd.At { Place: Place.Account };
+            bool toCash = move.To is LedgerEnd.At { Place: Place.Cash };
+            bool fetched = fromAccount && toCash && (move.Notes is not null || move.To is LedgerEnd.At { Purpose.Kind: PurposeKind.Buffer });
+            bool brought = move.From is LedgerEnd.At { Place: Place.Cash, Purpose.Kind: PurposeKind.Buffer } && !toCash;
+            lines[$"move {move.Number}"] = move.Undone ? []
+                : fromAccount && (move.To is LedgerEnd.Owed || fetched) ? [-move.Amount]
+                : brought ? move.To is LedgerEnd.Owed ? [move.Amount, -move.Amount] : [move.Amount]
+                : [];
+        }
+
+        foreach (AccountEntry entry in now.Weeks.Entries)
+        {
+            // What a lender charges never passes the account, nor do gifts and losses of cash; for a cash pot the account may hold it until the next fill.
+            bool passes = new[] { now.Ledger.Movements[(int)entry.FirstMovement - 1].From, now.Ledger.Movements[(int)entry.FirstMovement - 1].To }.Any(end => end is LedgerEnd.At { Place: Place.Account });
+            lines[$"entry {entry.Number}"] = entry.Undone || !passes ? [] : [entry.Amount];
+        }
+
         foreach (DuePayment payment in now.Weeks.Payments)
         {
             lines[$"payment {payment.Number}"] = payment.Undone ? [] : [-payment.Amount];
@@ -84,7 +104,9 @@ internal sealed class BankModel(Book begun)
 
     private static IEnumerable<Money> Payments(Book now, CashReturn back, DebtId debt, Money owed)
     {
-        foreach (SettledItem item in back.Settles.Where(item => item.Item.Kind == OwedKind.MovesOn && now.Weeks.Counts[(int)item.Item.Number - 1].MovesOnTo == MoveTarget.Debt(debt)))
+        foreach (SettledItem item in back.Settles.Where(item =>
+            (item.Item.Kind == OwedKind.MovesOn && now.Weeks.Counts[(int)item.Item.Number - 1].MovesOnTo == MoveTarget.Debt(debt))
+            || (item.Item.Kind == OwedKind.Move && now.Weeks.Moves[(int)item.Item.Number - 1].To == new LedgerEnd.Owed(debt))))
         {
             Money paid = Money.Min(item.Amount, owed.ClampToZero());
             owed -= paid;
