@@ -1,6 +1,5 @@
 using Payday.Core.Amounts;
 using Payday.Core.DuePayments;
-using Payday.Store.Texts;
 using Payday.Text;
 
 namespace Payday.Texts;
@@ -12,7 +11,7 @@ internal static class DueTexts
     public static string Of(DueFault fault, NumberStyle style) => fault switch
     {
         DueFault.NotOpen not => $"{not.Name} has nothing to pay that is due {DateText.Day(not.Due)}.",
-        DueFault.StillToCome => DateTexts.StillToCome,
+        DueFault.StillToCome => "That day is still to come.",
         DueFault.BeforeStart before => $"{DateText.Day(before.Date)} is before the household began, {DateText.Day(before.Start)}.",
         DueFault.NotAboveZero => "What was paid is above zero; to waive what is due, free it.",
         DueFault.NotEnough few =>

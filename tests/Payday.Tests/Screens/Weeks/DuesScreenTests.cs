@@ -55,7 +55,7 @@ public sealed class DuesScreenTests : IDisposable
     }
 
     [Theory]
-    [InlineData("20 on 2026-03-14", "that day is still to come.")]
+    [InlineData("20 on 2026-03-14", "That day is still to come.")]
     [InlineData("0", "What was paid is above zero; to waive what is due, free it.")]
     public void Space_WhatCantBe_IsSaidAndNothingIsWritten(string typed, string said)
     {
