@@ -13,6 +13,8 @@ namespace Payday.Core.Tests.ItemLines;
 /// <summary>Lines as people note them, and what they are read as.</summary>
 public sealed class ItemLineTests
 {
+    private static readonly string[] Vocabulary = ["Rent", "1450", "1st", "every", "2", "weeks", "from", "9", "Nov", "by", "%", "min", "or", "a", "week", "last", "-", "1.5", "99999999999999999999", "has", "in", "x"];
+
     private static readonly LineFacts Facts = new(Dollars, NumberStyle.CommaPoint, DateOrder.Unknown, new(2026, 3, 5));
 
     [Theory]
@@ -94,7 +96,7 @@ public sealed class ItemLineTests
     [Fact]
     public void Any_Text_IsReadOrRefused() => Gen.OneOf(
         Gen.String,
-        Gen.OneOf([.. new[] { "Rent", "1450", "1st", "every", "2", "weeks", "from", "9", "Nov", "by", "%", "min", "or", "a", "week", "last", "-", "1.5", "99999999999999999999", "has", "in", "x" }.Select(word => Gen.Const(word))]).Array[0, 12].Select(words => string.Join(' ', words))).Sample(
+        Gen.OneOf([.. Vocabulary.Select(word => Gen.Const(word))]).Array[0, 12].Select(words => string.Join(' ', words))).Sample(
         line =>
         {
             foreach (Result<ItemDraft> item in new[]

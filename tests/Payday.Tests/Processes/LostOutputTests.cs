@@ -33,6 +33,9 @@ public sealed class LostOutputTests : IDisposable
             all.Add("import household.json|run --accept|spend Food 12.34 --on 2026-03-07", "return --confirm", output);
             all.Add("import household.json|run --accept", "undo --payday", output);
             all.Add("import household.json|run --accept", "reconcile --balance 1 --accept", output);
+            all.Add("import household.json|run --accept", "due Phones --on 2026-03-06", output);
+            all.Add("import household.json|run --accept", "move Reserve buffer 5 --on 2026-03-06", output);
+            all.Add("import household.json|run --accept", "entry out 4.50 --for buffer --what fee --on 2026-03-06", output);
             all.Add("import household.json", "pot Birthdays --by 2030-05-01", output);
             all.Add("import household.json", "backup", output);
             all.Add("import household.json", "backup . --always", output);

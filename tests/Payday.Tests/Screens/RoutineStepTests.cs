@@ -86,7 +86,7 @@ public class RoutineStepTests
     public void Undo_OfOneHalfOfAPair_NamesTheOther()
     {
         using var terminal = new DemoTerminal();
-        terminal.Open("close").Press(Key.Enter, new Key('l'));
+        terminal.Open("close").Press(Key.Enter, new Key('l'), Key.Enter);
         for (int i = 0; i < 40 && !terminal.Lines.Any(line => line is [_, '>', ..] && line.Contains("account: buffer", StringComparison.Ordinal)); i++)
         {
             terminal.Press(Key.CursorDown);

@@ -74,8 +74,12 @@ internal abstract class ItemForm<TPart>(SetupWork work, ImmutableArray<SetupFiel
 
     /// <summary>Stores the values as they stand, where nothing needed is missing; else they are kept as begun.</summary>
     /// <returns>Why they can't be stored, or null.</returns>
-    public string? Settle() => There.Select(field => work.FaultAt(Placed(Stripped(Values)).Household, Placed(Values).Place.Then(field.Place))).FirstOrDefault(fault => fault is not null)
-        ?? Change(There[0], Values);
+    public string? Settle()
+    {
+        (HouseholdDraft household, DraftPlace place) = Placed(Stripped(Values));
+        return There.Where(field => !IsMissing(field, Values)).Select(field => work.FaultAt(household, place.Then(field.Place))).FirstOrDefault(fault => fault is not null)
+            ?? Change(There[0], Values);
+    }
 
     /// <summary>Changes a field that may have no row.</summary>
     public string? Type(SetupField<TPart> field, string text) => Type(There.IndexOf(field), text);
