@@ -6,7 +6,7 @@ public class MoveJourneys
     [Fact]
     public void Move_FromTheReserve_OutlivesAKilledTerminal()
     {
-        using ScratchFolder folder = new ScratchFolder().WithWeeks();
+        using ScratchFolder folder = new ScratchFolder().WithWeeks(withReserve: true);
         using (var first = TerminalSession.Home(folder))
         {
             first.Press("t", "No money was moved yet").Press("a", "Move money").Press("r", "From    Reserve").Press("Down", "What gets it")

@@ -7,11 +7,18 @@ internal static class WeekHousehold
 {
     private static readonly string[] Pots = ["Food", "Fares", "Fuel", "Soap", "Treats", "Meals", "Socks", "Hair"];
 
+    private static readonly string Reserve = $$"""
+        ,{"name":"Reserve","kind":"reserve","level":"900.00","perPayday":"20.00","held":"account","has":"500.00"},
+        {"name":"Birthdays","kind":"sinking","target":"300.00","by":"{{Iso(DateOnly.FromDateTime(DateTime.Now).AddYears(1))}}","held":"account"}
+        """;
+
     /// <summary>Today, as the program has it.</summary>
     public static DateOnly Today { get; } = DateOnly.FromDateTime(DateTime.Now);
 
     /// <summary>Stores the household and closes its first payday.</summary>
-    public static ScratchFolder WithWeeks(this ScratchFolder folder)
+    /// <param name="folder">Where.</param>
+    /// <param name="withReserve">Whether it also has a reserve of 500 and a pot for birthdays, both in the account.</param>
+    public static ScratchFolder WithWeeks(this ScratchFolder folder, bool withReserve = false)
     {
         string file = folder.In("household.json");
         DateOnly payday = Today.AddDays(-8);
@@ -21,9 +28,9 @@ internal static class WeekHousehold
             file,
             $$"""
             {"version":1,"name":"Mill lane","start":"{{Iso(payday)}}","currency":"USD","notes":["20","10","5"],"fillDay":"{{payday.DayOfWeek}}","holidays":"none",
-            "opening":{"account":"100.00"},
+            "opening":{"account":"{{(withReserve ? "600.00" : "100.00")}}"},
             "sources":[{"name":"Bakery","schedule":{"kind":"fortnightly","anchor":"{{Iso(payday)}}"},"shift":"none","expected":"1200.00"}],
-            "pots":[{{pots}}]}
+            "pots":[{{pots}}{{(withReserve ? Reserve : "")}}]}
             """);
         ProgramUnderTest.Run("import", file, "--data", folder.Data);
         ProgramUnderTest.Run("run", "--accept", "--data", folder.Data);

@@ -74,8 +74,31 @@ public abstract record MonthDay
         }
     }
 
+    /// <summary>
+    /// The first day of the month that is neither a weekend day nor a bank holiday;
+    /// the first day where the household's own dates close the bank for the whole month.
+    /// </summary>
+    public sealed record FirstWorkingDay : MonthDay
+    {
+        /// <inheritdoc/>
+        public override LocalDate In(YearMonth month, BankHolidays holidays)
+        {
+            ArgumentNullException.ThrowIfNull(holidays);
+            int last = LastOf(month).Day;
+            for (int day = 1; day <= last; day++)
+            {
+                if (holidays.IsWorkingDay(month.OnDayOfMonth(day)))
+                {
+                    return month.OnDayOfMonth(day);
+                }
+            }
+
+            return month.OnDayOfMonth(1);
+        }
+    }
+
     /// <summary>The nth weekday of the month, e.g. the second Friday.</summary>
-    /// <param name="Nth">1 to 5; the fifth means the last where a month has four.</param>
+    /// <param name="Nth">1 to 5; the fifth means the last where a month has four, so it is the last of every month.</param>
     /// <param name="Weekday">Monday to Sunday.</param>
     public sealed record NthWeekday(int Nth, IsoDayOfWeek Weekday) : MonthDay
     {

@@ -112,6 +112,17 @@ internal sealed class LineWords
             return new MonthDay.LastWorkingDay();
         }
 
+        if (TakeAny("first working day", "first workday"))
+        {
+            return new MonthDay.FirstWorkingDay();
+        }
+
+        if (words.Length > 1 && Is(words[0], "last") && Weekday(words[1]) is { } lastOne)
+        {
+            words = words[2..];
+            return new MonthDay.NthWeekday(MonthDay.LastNth, lastOne);
+        }
+
         if (words.Length > 1 && NthOf(words[0]) is { } nth and <= MonthDay.LastNth && Weekday(words[1]) is { } weekday)
         {
             words = words[2..];

@@ -85,10 +85,11 @@ internal static class DraftDocument
         LeavesNotesAtHome = from.OptionalFlag("leavesNotesAtHome") ?? false,
         AsksATeller = from.OptionalFlag("asksATeller") ?? false,
         UsesOwedBack = from.OptionalFlag("usesOwedBack") ?? false,
-        Machine = from.OptionalList("machineNotes", static item => item.Amount("note")) is { } notes
-            ? new CashSource.Machine([.. notes], from.OptionalAmount("machineLimit"))
-            : null,
+        Machine = Machine(from.OptionalList("machineNotes", static item => item.Amount("note")), from.OptionalAmount("machineLimit")),
         Placements = from.OptionalList("placements", static item => new Placement(
             CountDocument.ReadTarget(item), item.Amount("amount"))) is { } placements ? [.. placements] : null,
     };
+
+    // Both are asked for, whether there is a machine or not: a form without names keeps the order of its fields.
+    private static CashSource.Machine? Machine(List<Money>? notes, Money? limit) => notes is null ? null : new CashSource.Machine([.. notes], limit);
 }

@@ -6,7 +6,10 @@ using Payday.Store.Json;
 
 namespace Payday.Store.Formats;
 
-/// <summary>A day of the month: <c>15</c>, <c>"last"</c>, <c>"lastWorkingDay"</c> or <c>{"nth":2,"weekday":"Friday"}</c>.</summary>
+/// <summary>
+/// A day of the month: <c>15</c>, <c>"last"</c>, <c>"lastWorkingDay"</c>, <c>"firstWorkingDay"</c> or <c>{"nth":2,"weekday":"Friday"}</c>; the last
+/// one of the month is <c>5</c>, or <c>"last"</c>.
+/// </summary>
 public sealed class DayValue : FileValue<MonthDay?>
 {
     private const string Nth = "nth";
@@ -14,7 +17,7 @@ public sealed class DayValue : FileValue<MonthDay?>
 
     private static readonly JsonWanted.Count Day = new(1, MonthDay.LastDay);
     private static readonly JsonWanted.Count Which = new(1, MonthDay.LastNth);
-    private static readonly WordValue<bool> Ends = new(new JsonChoices<bool>(("last", false), ("lastWorkingDay", true)));
+    private static readonly WordValue<DayWord> Named = new(Words.DayWords);
     private static readonly WordValue<IsoDayOfWeek> Weekdays = new(Words.Weekdays);
 
     /// <inheritdoc/>
@@ -29,8 +32,13 @@ public sealed class DayValue : FileValue<MonthDay?>
             case JsonValueKind.Object:
                 return ReadNth(at.Fields(), reading);
             case JsonValueKind.String:
-                bool? isWorkingDay = Ends.Read(at, reading);
-                return isWorkingDay is null ? null : isWorkingDay.Value ? new MonthDay.LastWorkingDay() : new MonthDay.Last();
+                return Named.Read(at, reading) switch
+                {
+                    DayWord.Last => new MonthDay.Last(),
+                    DayWord.LastWorkingDay => new MonthDay.LastWorkingDay(),
+                    DayWord.FirstWorkingDay => new MonthDay.FirstWorkingDay(),
+                    _ => null,
+                };
             default:
                 return Count(at, Day) is { } day ? new MonthDay.Numbered(day) : null;
         }
@@ -46,10 +54,13 @@ public sealed class DayValue : FileValue<MonthDay?>
                 json.WriteNumberValue(numbered.Day);
                 break;
             case MonthDay.Last:
-                Ends.Write(json, false, currency);
+                Named.Write(json, DayWord.Last, currency);
                 break;
             case MonthDay.LastWorkingDay:
-                Ends.Write(json, true, currency);
+                Named.Write(json, DayWord.LastWorkingDay, currency);
+                break;
+            case MonthDay.FirstWorkingDay:
+                Named.Write(json, DayWord.FirstWorkingDay, currency);
                 break;
             case MonthDay.NthWeekday nth:
                 json.WriteStartObject();
@@ -66,7 +77,7 @@ public sealed class DayValue : FileValue<MonthDay?>
     // A day is one or is none: what it lacks is said here, and not by the check of a draft.
     private static MonthDay.NthWeekday? ReadNth(JsonFields fields, FileReading reading)
     {
-        int? nth = fields.Find(Nth) is { } which ? Count(which, Which) : fields.Missing<int?>(Nth, Which);
+        int? nth = fields.Find(Nth) is { } which ? which.Kind == JsonValueKind.String && which.Text == "last" ? MonthDay.LastNth : Count(which, Which) : fields.Missing<int?>(Nth, Which);
         IsoDayOfWeek? weekday = fields.Find(Weekday) is { } day ? Weekdays.Read(day, reading) : fields.Missing<IsoDayOfWeek?>(Weekday, Weekdays.Wanted(reading));
         fields.RefuseOthers();
         return nth is null || weekday is null ? null : new MonthDay.NthWeekday(nth.Value, weekday.Value);

@@ -82,6 +82,10 @@ public static class Words
         ("month", FillPer.Month),
         ("monthSpread", FillPer.MonthSpread));
 
+    /// <summary>Days of a month.</summary>
+    public static JsonChoices<DayWord> DayWords { get; } = new(
+        ("last", DayWord.Last), ("lastWorkingDay", DayWord.LastWorkingDay), ("firstWorkingDay", DayWord.FirstWorkingDay));
+
     /// <summary>Whether a payday's or month's cash is divided over the weeks.</summary>
     public static JsonChoices<bool> WeekUses { get; } = new(("once", false), ("split", true));
 

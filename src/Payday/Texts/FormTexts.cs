@@ -109,7 +109,7 @@ internal static class FormTexts
     private static string Of(TypedFault fault, NumberStyle style) => fault switch
     {
         TypedFault.NotACount count => DoesNotFit(SafeText.Shown(count.Typed), count.Least, count.Most),
-        TypedFault.NotADay { Typed: var typed } => $"'{SafeText.Shown(typed)}' is no day of a month; write 1 to 31, last, last working day, or 2nd Friday.",
+        TypedFault.NotADay { Typed: var typed } => $"'{SafeText.Shown(typed)}' is no day of a month; write 1 to 31, last, first or last working day, 2nd or last Friday.",
         TypedFault.NotAPercentage { Typed: var typed } => $"'{SafeText.Shown(typed)}' is not a percentage; write 19{style.DecimalMark}99 for 19{style.DecimalMark}99 %.",
         TypedFault.NotACode { Typed: var typed } => $"'{SafeText.Shown(typed)}' is no code known here; write USD, EUR, GBP or another of ISO 4217's.",
         TypedFault.NotAChoice choice => $"'{SafeText.Shown(choice.Typed)}' is none of {string.Join(" / ", choice.Choices)}.",

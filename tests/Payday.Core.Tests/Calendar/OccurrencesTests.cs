@@ -35,6 +35,28 @@ public class OccurrencesTests
         Assert.Equal(Date("2027-12-30"), new MonthDay.LastWorkingDay().In(new YearMonth(2027, 12), UnitedStates));
     }
 
+    // From the weekdays of 2026 and the published bank holidays: 1 January is one, 2 January is a Friday; 1 May is a Friday; 1 August a Saturday.
+    [Fact]
+    public void In_FirstWorkingDay_MindsWeekendsAndBankHolidays()
+    {
+        Assert.Equal(Date("2026-01-02"), new MonthDay.FirstWorkingDay().In(new YearMonth(2026, 1), EnglandAndWales));
+        Assert.Equal(Date("2026-05-01"), new MonthDay.FirstWorkingDay().In(new YearMonth(2026, 5), EnglandAndWales));
+        Assert.Equal(Date("2026-08-03"), new MonthDay.FirstWorkingDay().In(new YearMonth(2026, 8), EnglandAndWales));
+
+        // New Year's Day of 2028 is a Saturday, observed on Monday the 3rd in England and Wales, on 31 December in the US.
+        Assert.Equal(Date("2028-01-04"), new MonthDay.FirstWorkingDay().In(new YearMonth(2028, 1), EnglandAndWales));
+        Assert.Equal(Date("2028-01-03"), new MonthDay.FirstWorkingDay().In(new YearMonth(2028, 1), UnitedStates));
+    }
+
+    [Fact]
+    public void In_MonthClosedThroughout_FirstWorkingDayIsItsFirstDay()
+    {
+        BankHolidays shut = BankHolidays.From(
+            new HolidayRules(HolidaySet.None, [.. Enumerable.Range(1, 28).Select(day => new LocalDate(2026, 2, day))]));
+
+        Assert.Equal(Date("2026-02-01"), new MonthDay.FirstWorkingDay().In(new YearMonth(2026, 2), shut));
+    }
+
     [Fact]
     public void In_MonthClosedThroughout_LastWorkingDayIsItsLastDay()
     {

@@ -28,6 +28,7 @@ public sealed class ItemLineTests
     [InlineData("After-school club 58 every Monday", "After-school club | 58 | weekly 2026-03-09")]
     [InlineData("School fees 92.50 15 April 2026", "School fees | 92.5 | dates 2026-04-15")]
     [InlineData("Clinic 40 2nd Friday", "Clinic | 40 | monthly 2 Friday")]
+    [InlineData("Clinic 40 last Friday", "Clinic | 40 | monthly 5 Friday")]
     [InlineData("Lessons 45 1st and 15th", "Lessons | 45 | twice 1, 15")]
     [InlineData("Lessons, 45, 1st and last", "Lessons | 45 | twice 1, last")]
     [InlineData("Milk 6.20 every two weeks from 12 March", "Milk | 6.2 | fortnightly 2026-03-12")]

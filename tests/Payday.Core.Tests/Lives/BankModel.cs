@@ -73,16 +73,6 @@ internal sealed class BankModel(Book begun)
             lines[$"payment {payment.Number}"] = payment.Undone ? [] : [-payment.Amount];
         }
 
-        foreach (Move move in now.Weeks.Moves)
-        {
-            lines[$"move {move.Number}"] = !move.Undone && move.From is LedgerEnd.At { Place: Place.Account } && (move.To is LedgerEnd.Owed || (move.To is LedgerEnd.At { Place: Place.Cash } && (move.Notes is not null || move.To == LedgerEnd.InCash(Purpose.Buffer)))) ? [-move.Amount] : [];
-        }
-
-        foreach (AccountEntry entry in now.Weeks.Entries)
-        {
-            lines[$"entry {entry.Number}"] = !entry.Undone && (entry.For is LedgerEnd.At { Place: Place.Account } || entry.Kind == EntryKind.Borrowing) ? [entry.Amount] : [];
-        }
-
         foreach (CashReturn back in now.Weeks.Returns)
         {
             if (back.Number > seen.Weeks.Returns.Length)

@@ -213,6 +213,10 @@ public sealed class StoredWordTests
     public void Banks() => Files(Words.Banks, (BankKind.Teller, "teller"), (BankKind.Machine, "machine"));
 
     [Fact]
+    public void DayWords() => Files(
+        Words.DayWords, (DayWord.Last, "last"), (DayWord.LastWorkingDay, "lastWorkingDay"), (DayWord.FirstWorkingDay, "firstWorkingDay"));
+
+    [Fact]
     public void Schedules() => Files(
         Words.Schedules,
         (ScheduleKind.Weekly, "weekly"),
@@ -244,7 +248,7 @@ public sealed class StoredWordTests
             ["DifferenceEnds", "EntryKinds", "FillStates", "OwedKinds", "SetAsideModes", "Steps", "Targets"],
             Lists(typeof(StoredChoices), typeof(StoredWords<>)));
         Assert.Equal(
-            ["Banks", "CardRoundings", "DebtOrders", "FillPers", "HolidaySets", "LadderOrders", "LeftOvers", "NumberStyles", "Places", "PotUses", "Schedules", "SetAsideModes", "Shifts", "WeekUses", "Weekdays"],
+            ["Banks", "CardRoundings", "DayWords", "DebtOrders", "FillPers", "HolidaySets", "LadderOrders", "LeftOvers", "NumberStyles", "Places", "PotUses", "Schedules", "SetAsideModes", "Shifts", "WeekUses", "Weekdays"],
             Lists(typeof(Words), typeof(JsonChoices<>)));
     }
 

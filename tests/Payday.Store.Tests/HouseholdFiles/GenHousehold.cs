@@ -32,6 +32,7 @@ internal static class GenHousehold
         Gen.Int[1, 31].Select(day => (MonthDay)new MonthDay.Numbered(day)),
         Gen.Const<MonthDay>(new MonthDay.Last()),
         Gen.Const<MonthDay>(new MonthDay.LastWorkingDay()),
+        Gen.Const<MonthDay>(new MonthDay.FirstWorkingDay()),
         Gen.Select(Gen.Int[1, 5], Gen.Enum<IsoDayOfWeek>().Where(day => day != IsoDayOfWeek.None))
             .Select((nth, day) => (MonthDay)new MonthDay.NthWeekday(nth, day)));
 

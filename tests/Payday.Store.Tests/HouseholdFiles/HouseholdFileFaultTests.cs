@@ -58,7 +58,7 @@ public sealed class HouseholdFileFaultTests
     [InlineData("\"day\": 31", "\"day\": 32", "bills[0].schedule.day, line 61: 32 doesn't fit here; write a whole number from 1 to 31, without quotes.")]
     [InlineData("\"day\": 31", "\"day\": 1.5", "bills[0].schedule.day, line 61: 1.5 doesn't fit here; write a whole number from 1 to 31, without quotes.")]
     [InlineData("\"day\": 31", "\"day\": {\"nth\": 6, \"weekday\": \"Friday\"}", "bills[0].schedule.day.nth, line 61: 6 doesn't fit here; write a whole number from 1 to 5, without quotes.")]
-    [InlineData("\"day\": 31", "\"day\": \"first\"", "bills[0].schedule.day, line 61: \"first\" is not known here; write \"last\" or \"lastWorkingDay\".")]
+    [InlineData("\"day\": 31", "\"day\": \"first\"", "bills[0].schedule.day, line 61: \"first\" is not known here; write \"last\", \"lastWorkingDay\" or \"firstWorkingDay\".")]
     [InlineData("\"kind\": \"monthly\",\n        \"day\": 31", "\"kind\": \"twiceMonthly\",\n        \"days\": [15, 15]", "bills[0].schedule.days, line 61: Two different days belong here, such as [15, \"last\"].")]
     [InlineData("\"essential\": true", "\"essential\": \"yes\"", "bills[0].essential, line 64: A text stands here; write true or false, without quotes.")]
     [InlineData("\"setAside\": \"300.00\"", "\"setAside\": \"300.00\", \"until\": \"2226-01-01\"", "bills[0].until, line 65: 2226-01-01 is too far off; dates go from 1900 to 2199.")]

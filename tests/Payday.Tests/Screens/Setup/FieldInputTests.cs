@@ -17,9 +17,9 @@ public sealed class FieldInputTests : IDisposable
     [InlineData("Bills", "Amount", "123456789012345678901234567890", "The amount is too large; look at its digits.")]
     [InlineData("Bills", "Amount", "-5", "An amount below zero has no place here.")]
     [InlineData("Bills", "Amount", "1\n2", "An amount can't hold control characters such as a line break.")]
-    [InlineData("Bills", "Day", "32", "'32' is no day of a month; write 1 to 31, last, last working day, or 2nd Friday.")]
-    [InlineData("Bills", "Day", "9th Friday", "'9th Friday' is no day of a month; write 1 to 31, last, last working day, or 2nd Friday.")]
-    [InlineData("Bills", "Day", "123456789012345678901234567890", "'123456789012345678901234567890' is no day of a month; write 1 to 31, last, last working day, or 2nd Friday.")]
+    [InlineData("Bills", "Day", "32", "'32' is no day of a month; write 1 to 31, last, first or last working day, 2nd or last Friday.")]
+    [InlineData("Bills", "Day", "9th Friday", "'9th Friday' is no day of a month; write 1 to 31, last, first or last working day, 2nd or last Friday.")]
+    [InlineData("Bills", "Day", "123456789012345678901234567890", "'123456789012345678901234567890' is no day of a month; write 1 to 31, last, first or last working day, 2nd or last Friday.")]
     [InlineData("Bills", "Until", "soon", "Not a date; write it like 2026-03-12 or 12 Mar 2026.")]
     [InlineData("Bills", "Until", "2026-02-30", "February 2026 has 28 days.")]
     [InlineData("Bills", "Until", "2020-01-01", "2020-01-01 is before the household starts, 2026-03-05; write a later date.")]
@@ -54,7 +54,9 @@ public sealed class FieldInputTests : IDisposable
     [InlineData("Last Day", "last")]
     [InlineData("last working day", "last working day")]
     [InlineData("second fri", "2nd Friday")]
-    [InlineData("5 MONDAY", "5th Monday")]
+    [InlineData("5 MONDAY", "last Monday")]
+    [InlineData("last Friday", "last Friday")]
+    [InlineData("first working day", "first working day")]
     public void Type_ADayAsPeopleSayIt_IsTaken(string text, string shown)
     {
         demo.Hand.To("Bills").Press("Enter", "Enter").To("Day").Type(text);

@@ -6,7 +6,7 @@ using Payday.Core.Faults;
 
 namespace Payday.Screens.Setup.Fields;
 
-/// <summary>A day of the month: 15, last, last working day, or 2nd Friday.</summary>
+/// <summary>A day of the month: 15, last, first or last working day, 2nd or last Friday.</summary>
 internal sealed class DayType : FieldType<MonthDay?>
 {
     private static readonly string[] Nths = ["1st", "2nd", "3rd", "4th", "5th"];
@@ -15,7 +15,9 @@ internal sealed class DayType : FieldType<MonthDay?>
     /// <inheritdoc/>
     public override string Show(MonthDay? value, SetupFacts facts) => value switch
     {
+        MonthDay.NthWeekday { Nth: MonthDay.LastNth } last => $"last {last.Weekday}",
         MonthDay.NthWeekday nth => $"{Nths[nth.Nth - 1]} {nth.Weekday}",
+        MonthDay.FirstWorkingDay => "first working day",
         MonthDay.LastWorkingDay => "last working day",
         MonthDay.Last => "last",
         MonthDay.Numbered numbered => numbered.Day.ToString(CultureInfo.InvariantCulture),
@@ -30,6 +32,8 @@ internal sealed class DayType : FieldType<MonthDay?>
         {
             ["last"] or ["last", "day"] => new MonthDay.Last(),
             ["last", "working", "day"] => new MonthDay.LastWorkingDay(),
+            ["first", "working", "day"] => new MonthDay.FirstWorkingDay(),
+            ["last", string weekday] when Weekday(weekday) is { } found => new MonthDay.NthWeekday(MonthDay.LastNth, found),
             [string number] when Number(number, MonthDay.LastDay) is { } found => new MonthDay.Numbered(found),
             [string nth, string weekday] when Nth(nth) is { } count && Weekday(weekday) is { } found => new MonthDay.NthWeekday(count, found),
             _ => null,
