@@ -123,25 +123,19 @@ public static class HouseholdChange
 
         foreach (OwedItem item in OwedItems.Of(book).Where(item => item.Target is { } target && target.NameIn(next) is null))
         {
-            HouseholdPlace place = item.Target switch
-            {
-                MoveTarget.ToDebt debt => new HouseholdPlace.Debt(debt.Id),
-                MoveTarget.ToPot pot => new HouseholdPlace.Pot(pot.Id),
-                _ => throw new InvalidOperationException("The buffer never goes."),
-            };
-            yield return new ChangeFault.OnItsWay(place, item.Target.IdText, item.Target.NameIn(old)!, item.Left);
+            yield return new ChangeFault.OnItsWay(item.Target!.IdText, item.Target.NameIn(old)!, item.Left);
         }
 
         foreach (OwedItem item in OwedItems.Of(book).Where(item => item.To is { } to && !LedgerEnds.IsOf(next, to)))
         {
-            (HouseholdPlace place, string id) = item.To switch
+            string id = item.To switch
             {
-                LedgerEnd.Owed owed => ((HouseholdPlace)new HouseholdPlace.Debt(owed.DebtId), owed.DebtId.Text),
-                LedgerEnd.At { Purpose.BillId: { } bill } => (new HouseholdPlace.Bill(bill), bill.Text),
-                LedgerEnd.At { Purpose.PotId: { } pot } => (new HouseholdPlace.Pot(pot), pot.Text),
+                LedgerEnd.Owed owed => owed.DebtId.Text,
+                LedgerEnd.At { Purpose.BillId: { } bill } => bill.Text,
+                LedgerEnd.At { Purpose.PotId: { } pot } => pot.Text,
                 _ => throw new InvalidOperationException("The buffer never goes."),
             };
-            yield return new ChangeFault.OnItsWay(place, id, LedgerEnds.NameIn(old, item.To!) ?? id, item.Left);
+            yield return new ChangeFault.OnItsWay(id, LedgerEnds.NameIn(old, item.To!) ?? id, item.Left);
         }
     }
 }

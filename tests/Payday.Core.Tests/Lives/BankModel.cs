@@ -64,7 +64,8 @@ internal sealed class BankModel(Book begun)
         foreach (AccountEntry entry in now.Weeks.Entries)
         {
             // What a lender charges never passes the account, nor do gifts and losses of cash; for a cash pot the account may hold it until the next fill.
-            bool passes = new[] { now.Ledger.Movements[(int)entry.FirstMovement - 1].From, now.Ledger.Movements[(int)entry.FirstMovement - 1].To }.Any(end => end is LedgerEnd.At { Place: Place.Account });
+            // Loose notes that were counted as they should be move nothing.
+            bool passes = entry.FirstMovement <= entry.LastMovement && new[] { now.Ledger.Movements[(int)entry.FirstMovement - 1].From, now.Ledger.Movements[(int)entry.FirstMovement - 1].To }.Any(end => end is LedgerEnd.At { Place: Place.Account });
             lines[$"entry {entry.Number}"] = entry.Undone || !passes ? [] : [entry.Amount];
         }
 

@@ -16,6 +16,7 @@ internal sealed class OutlookScreen(BookSession session) : PageScreen
 {
     private const int Paydays = 26;
     private const int ChartHeight = 6;
+    private const int HeaderLines = 2;
 
     private readonly List<string> tried = [];
     private (Book Book, Result<Outlook> Plan, Result<Outlook> Trial)? worked;
@@ -59,14 +60,15 @@ internal sealed class OutlookScreen(BookSession session) : PageScreen
             FrameLine.Of(" In the account at the end of each period", Ink.Quiet),
             .. LineChart.Lines([.. shown.Paydays.Select(payday => payday.AccountAfter)], width - 2, ChartHeight, session.Style).Select(line => FrameLine.Of(" " + line)),
             FrameLine.Empty,
-            .. OutlookReport.Lines(plan.Value, isTried ? shown : null, session.Style, width - 2).Select((line, i) => FrameLine.Of(" " + line, InkOf(line, i))),
+            .. OutlookReport.Lines(plan.Value, isTried ? shown : null, session.Style, width - 2).Select((line, i) => FrameLine.Of(" " + line, InkOf(shown, i))),
             FrameLine.Empty,
             .. Prose(OutlookReport.Notes(shown, isTried ? plan.Value : null, session.Style), width, Ink.Plain),
             .. Prose(["Spending pots are taken as used up by the period's end. Pay and prices will differ."], width, Ink.Quiet),
         ];
     }
 
-    private static Ink InkOf(string line, int index) => index == 0 ? Ink.Quiet : line.StartsWith('!') ? Ink.Alert : Ink.Plain;
+    // Two lines stand above the paydays: what the columns are, and a rule.
+    private static Ink InkOf(Outlook outlook, int line) => line < HeaderLines ? Ink.Quiet : outlook.Paydays[line - HeaderLines].IsTight ? Ink.Alert : Ink.Plain;
 
     private static IEnumerable<FrameLine> Prose(IEnumerable<string> sentences, int width, Ink ink) =>
         sentences.SelectMany(sentence => TextWrap.Lines(sentence, width - 2)).Select(line => FrameLine.Of(" " + line, ink));
