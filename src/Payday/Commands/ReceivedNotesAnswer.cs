@@ -10,6 +10,7 @@ using Payday.Core.Households;
 using Payday.Core.Receiving;
 using Payday.Core.Undo;
 using Payday.Json;
+using Payday.Lists;
 using Payday.Reports;
 using Payday.Store;
 using Payday.Store.Texts;

@@ -10,31 +10,20 @@ namespace Payday.Lists;
 /// <summary>Notes by value as a person writes them: <c>20=2,10=1</c> is two twenties and a ten.</summary>
 internal static class NoteList
 {
-    private const int Most = 10_000;
-
-    /// <summary>Reads notes and coins that the household knows.</summary>
+    /// <summary>Reads notes and coins that the household has in use, at least one.</summary>
     public static Result<Notes> Read(Household household, string text)
     {
-        Notes notes = Notes.None;
         CashPieces cash = household.Settings.Cash;
-        foreach (string part in text.Split([',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        NumberStyle style = household.Settings.Numbers;
+        return NotesInput.Read(text, household.Currency, style).Then(notes =>
         {
-            string[] pair = part.Split('=', StringSplitOptions.TrimEntries);
-            if (pair.Length != 2 || !int.TryParse(pair[1], NumberStyles.None, CultureInfo.InvariantCulture, out int count) || count > Most)
+            foreach (Money value in notes.Select(note => Money.FromMinorUnits(note.Key, household.Currency)).Where(value => !cash.Notes.Concat(cash.Coins).Contains(value)))
             {
-                return Result.Refused<Notes>(new NotesTextFault.NoNotes(part));
+                return Result.Refused<Notes>(new NotesTextFault.NotInUse(style.Written(value.ToPiece()), [.. cash.Notes.Select(note => style.Written(note.ToPiece()))]));
             }
 
-            Result<Money> value = Money.Parse(pair[0], household.Currency, household.Settings.Numbers);
-            if (!value.Ok || !cash.Notes.Concat(cash.Coins).Contains(value.Value))
-            {
-                return Result.Refused<Notes>(new NotesTextFault.NotInUse(pair[0], [.. cash.Notes.Select(note => household.Settings.Numbers.Written(note.ToPiece()))]));
-            }
-
-            notes = notes.With(value.Value.MinorUnits, notes[value.Value.MinorUnits] + count);
-        }
-
-        return notes.IsEmpty ? Result.Refused<Notes>(new NotesTextFault.NoNotes("")) : Result.Of(notes);
+            return notes.IsEmpty ? Result.Refused<Notes>(new NotesTextFault.NoNotes("")) : Result.Of(notes);
+        });
     }
 
     /// <summary>Notes as <see cref="Read"/> takes them.</summary>

@@ -5,7 +5,7 @@ using Payday.Core.Cash;
 using Payday.Core.Faults;
 using Payday.Texts;
 
-namespace Payday.Commands;
+namespace Payday.Lists;
 
 /// <summary>Reads notes by value, e.g. <c>20=22,10=15</c>.</summary>
 internal static partial class NotesInput
