@@ -1,9 +1,12 @@
+using Payday.Core.Books;
+using Payday.Core.Faults;
 using Payday.Core.Reconciling;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Bank;
@@ -21,13 +24,11 @@ internal sealed class AcceptDifferenceScreen(BookSession session, Reconciliation
     protected override IReadOnlyList<Binding> Keys => [new(Key.Enter, "Enter", "accept it", "Write it down; the difference stays in view on home.", Accept)];
 
     /// <inheritdoc/>
-    protected override IEnumerable<FrameLine> Lines(int width) => Texts()
-        .SelectMany(line => TextWrap.Lines(line, width - 2).Append(""))
-        .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Alert : Ink.Plain));
+    protected override IEnumerable<FrameLine> Lines(int width) => Said.Lines(Texts().SelectMany(said => new[] { said, "" }), width);
 
-    private IEnumerable<string> Texts()
+    private IEnumerable<Said> Texts()
     {
-        yield return $"! The bank has {plan.Draft.Balance!.Value.ToString(session.Style)} and should have {plan.Expected.ToString(session.Style)}: a difference of {plan.Difference!.Value.ToString(session.Style)}.";
+        yield return Said.Alert($"The bank has {plan.Draft.Balance!.Value.ToString(session.Style)} and should have {plan.Expected.ToString(session.Style)}: a difference of {plan.Difference!.Value.ToString(session.Style)}.");
         foreach (Culprit culprit in plan.Culprits)
         {
             yield return CulpritText.Of(culprit, session.Book.Household);
@@ -38,7 +39,14 @@ internal sealed class AcceptDifferenceScreen(BookSession session, Reconciliation
 
     private Way Accept()
     {
-        session.Take(plan.Accept().Value!);
+        Result<Book> after = plan.Accept();
+        if (!after.Ok)
+        {
+            Message = FaultTexts.Of(after.Fault, session.Style);
+            return Way.Stay;
+        }
+
+        session.Take(after.Value);
         return new Way.Home("Written down; the difference stays in view.");
     }
 }

@@ -29,17 +29,15 @@ internal sealed class FreeScreen(BookSession session, DueLine due) : PageScreen
         : [];
 
     /// <inheritdoc/>
-    protected override IEnumerable<FrameLine> Lines(int width) => Texts()
-        .SelectMany(line => TextWrap.Lines(CleanText.OneLine(line), width - 2).Append(""))
-        .Select(line => FrameLine.Of(" " + line, line.StartsWith('!') ? Ink.Alert : Ink.Plain));
+    protected override IEnumerable<FrameLine> Lines(int width) => Said.Lines(Texts().SelectMany(said => new Said[] { said with { Text = CleanText.OneLine(said.Text) }, "" }), width);
 
-    private IEnumerable<string> Texts() => after.Ok
+    private IEnumerable<Said> Texts() => after.Ok
         ?
         [
             $"{due.Rest.ToString(session.Style)} of {due.Name} is to be paid by {DateText.Weekday(due.Date)}{(due.Paid.IsZero ? "" : $"; {due.Paid.ToString(session.Style)} was paid")}.",
             $"Freed, it is asked for no more, and {due.Has.ToString(session.Style)} that the account holds for it is left to place on the next payday.",
         ]
-        : ["! " + FaultTexts.Of(after.Fault!, session.Style)];
+        : [Said.Alert(FaultTexts.Of(after.Fault!, session.Style))];
 
     private Way Free()
     {
