@@ -18,7 +18,7 @@ internal static class IncomeRules
         foreach (IncomeSource source in household.Sources.Where(source => payday.PaysOf(source.Id) > 0 || draft.Incomes.ContainsKey(source.Id)))
         {
             bool changed = draft.Incomes.TryGetValue(source.Id, out Money came);
-            Money expected = source.Expected * payday.PaysOf(source.Id);
+            Money expected = payday.Expected(source);
             lines.Add(new IncomeLine(source.Id, source.Name, expected, changed ? came : expected, changed) { Pays = payday.PaysOf(source.Id) });
         }
 
@@ -32,5 +32,5 @@ internal static class IncomeRules
 
     /// <summary>What all sources together are expected to pay on a payday.</summary>
     public static Money Expected(Household household, ScheduledPayday payday) =>
-        Money.Sum(household.Sources.Select(source => source.Expected * payday.PaysOf(source.Id)), household.Currency);
+        Money.Sum(household.Sources.Select(payday.Expected), household.Currency);
 }

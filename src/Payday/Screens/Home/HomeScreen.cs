@@ -164,7 +164,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         session.Book.Household.Pots.Select(pot =>
         {
             Money has = PotsReport.HasNow(session.Book.Ledger.Balances, pot);
-            Money? target = PotsReport.Target(pot.Kind);
+            Money? target = PotsReport.Target(session.Book, pot, session.Today);
             return ImmutableArray.Create(
                 pot.Name,
                 PotsReport.Place(pot),
