@@ -19,6 +19,7 @@ public static class HouseholdAmounts
             .. household.Settings.Cash.Coins,
             .. Of(household.Settings.Bank),
             .. Of(household.Settings.BufferKeeps),
+            .. Of(household.Settings.Overdraft),
             household.Opening.Account,
             .. household.Opening.SetAside.Values,
             .. household.Opening.Pots.Values,

@@ -54,6 +54,8 @@ internal sealed class OutlookLife(Book book, LocalDate first)
             Book.Ledger.Balances.In(Place.Account),
             Book.Ledger.Balances.In(Place.Cash))
         {
+            ToOverdraft = plan.Income.Overdraft.Amount,
+            Overdrawn = Book.Ledger.Balances.Overdrawn,
             Unpayable = plan.Unpayable,
             Faults = closed.Faults,
         });

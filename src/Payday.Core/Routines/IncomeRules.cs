@@ -7,7 +7,7 @@ using Payday.Core.Ledgers;
 
 namespace Payday.Core.Routines;
 
-/// <summary>Step 1: the sources that pay on the day, others whose pay is there early or late, one-offs, and what was carried over.</summary>
+/// <summary>Step 1: the sources that pay on the day, others whose pay is there early or late, one-offs, what was carried over, and the overdraft that it pays off.</summary>
 internal static class IncomeRules
 {
     public static IncomeStep Of(Book book, ScheduledPayday payday, RoutineDraft draft)
@@ -23,10 +23,13 @@ internal static class IncomeRules
         }
 
         lines.AddRange(draft.OneOffs.Select(pair => new IncomeLine(null, pair.Key, nothing, pair.Value, true)));
+        Money carriedOver = book.Ledger.Balances[LedgerEnd.InAccount(Purpose.LeftToPlace)];
+        Money cameIn = Money.Sum(lines.Select(line => line.Amount), household.Currency);
         return new IncomeStep(
             lines.ToImmutable(),
-            book.Ledger.Balances[LedgerEnd.InAccount(Purpose.LeftToPlace)],
-            Money.Sum(lines.Select(line => line.Amount), household.Currency),
+            carriedOver,
+            cameIn,
+            OverdraftPayoff.Of(book.Ledger.Balances.Overdrawn, cameIn + carriedOver, draft.ToOverdraft),
             BufferHelp.Of(nothing, nothing, nothing, null));
     }
 

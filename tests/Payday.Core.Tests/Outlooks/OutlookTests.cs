@@ -34,6 +34,7 @@ public sealed class OutlookTests
         from debts in Gen.Select(Gen.Int[20, 90], Gen.Int[1, 28], Gen.Int[100, 900]).Array[0, 2]
         from pots in Gen.Select(Gen.Int[1, 60], Gen.Int[0, 5], Gen.Bool, Gen.Int[10, 200]).Array[0, 5]
         from keeps in Gen.Int[0, 500]
+        from account in Gen.OneOf(Gen.Const(1500), Gen.Int[-3000, 300])
         from later in SomeLater.Array[10]
         select Bare with
         {
@@ -42,7 +43,7 @@ public sealed class OutlookTests
             Bills = [.. bills.Select((bill, i) => Bill("Bill" + (char)('a' + i), bill.Item1, Friday6March.PlusDays(bill.Item2), bill.Item3) with { Later = later[i] })],
             Debts = [.. debts.Select((debt, i) => Debt("Debt" + (char)('a' + i), debt.Item3, 0.12m, debt.Item1, debt.Item2))],
             Pots = [.. pots.Select((pot, i) => Pot((char)('a' + i), pot.Item1, pot.Item2, pot.Item3, pot.Item4, i + 1, later[i + 4]))],
-            Opening = Bare.Opening with { Account = Usd(1500) },
+            Opening = Bare.Opening with { Account = Usd(account) },
         };
 
     [Fact]
@@ -148,8 +149,9 @@ public sealed class OutlookTests
 
                 Assert.Equal(expected.Period, plan.Period);
                 Assert.Equal(
-                    (expected.Income, expected.Bills, expected.Minimums, expected.Pots, expected.Surplus),
-                    (plan.Income.Own, plan.Bills.Total, plan.Debts.Total, plan.Pots.Total, plan.Surplus.Before));
+                    (expected.Income, expected.ToOverdraft, expected.Bills, expected.Minimums, expected.Pots, expected.Surplus),
+                    (plan.Income.Own, plan.Income.Overdraft.Amount, plan.Bills.Total, plan.Debts.Total, plan.Pots.Total, plan.Surplus.Before));
+                Assert.Equal(expected.Overdrawn, book.Ledger.Balances.Overdrawn);
                 Assert.Equal((expected.AccountAfter, expected.CashAfter), (book.Ledger.Balances.In(Place.Account), book.Ledger.Balances.In(Place.Cash)));
             }
 
