@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Core.Amounts;
 using Payday.Core.Faults;
 
 namespace Payday.Texts;
@@ -103,6 +104,10 @@ internal abstract record ArgumentFault(string Given) : EdgeFault
     /// <param name="Given">The option and what was given.</param>
     /// <param name="Source">The source.</param>
     public sealed record IsSource(string Given, string Source) : ArgumentFault(Given);
+
+    /// <summary>More is to pay off an overdraft than it is.</summary>
+    /// <param name="Owed">How large it is, zero or more.</param>
+    public sealed record OverdraftLess(Money Owed) : ArgumentFault("--overdraft");
 
     /// <summary>A one-off is given twice.</summary>
     /// <param name="Given">The option and what was given.</param>

@@ -98,6 +98,8 @@ internal static class EdgeTexts
         ArgumentFault.NoSuchSource no => $"{no.Given}: there is no income source '{no.Name}'. {Known(no)} Money from nobody on the list is --one-off \"Name=AMOUNT\".",
         ArgumentFault.SourceTwice twice => $"{twice.Given}: {twice.Source} is there twice; give what came from it together.",
         ArgumentFault.IsSource source => $"{source.Given}: {source.Source} is an income source; correct what came from it with --income.",
+        ArgumentFault.OverdraftLess { Owed.IsZero: true } => $"{fault.Given}: the account has no overdraft.",
+        ArgumentFault.OverdraftLess less => $"{fault.Given}: the overdraft is {less.Owed.ToString(style)}; write that much at most.",
         ArgumentFault.OneOffTwice twice => $"{twice.Given}: {twice.Name} is there twice; give it once, or under two names.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };

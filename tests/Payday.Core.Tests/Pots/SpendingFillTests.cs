@@ -18,7 +18,7 @@ public class SpendingFillTests
     public void Propose_PerWeek_IsTheAmountForEachFillDay(int fillDays, decimal fill, string why) =>
         Assert.Equal(
             new FillProposal(Usd(fill), why),
-            Propose(new PotKind.Spending(Usd(130), FillPer.Week), Facts with { FillDays = fillDays }));
+            Propose(new PotKind.Spending(Usd(130), FillPer.Week), Facts with { FillDays = FillDays(fillDays) }));
 
     [Fact]
     public void Propose_PerPayday_IsTheAmount() =>
