@@ -109,7 +109,7 @@ public static class StatementBooking
 
         if (IsKnown(book, wish))
         {
-            return new TakingFault.NothingNew();
+            return new TakingFault.AllKnown();
         }
 
         return wish.Balance is null && !(book.Weeks.StandingReconciliations.LastOrDefault()?.Date > wish.Last.To) ? new TakingFault.NoBalance(wish.Last.To) : null;

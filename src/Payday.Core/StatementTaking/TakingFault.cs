@@ -8,7 +8,7 @@ namespace Payday.Core.StatementTaking;
 public abstract record TakingFault : Fault
 {
     /// <summary>There is nothing in them that isn't known, and nothing to be done.</summary>
-    public sealed record NothingNew : TakingFault;
+    public sealed record AllKnown : TakingFault;
 
     /// <summary>Neither the file nor the person says the bank's balance on the last day.</summary>
     /// <param name="To">The last day.</param>
