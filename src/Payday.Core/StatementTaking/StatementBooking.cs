@@ -119,6 +119,6 @@ public static class StatementBooking
     {
         ImmutableHashSet<long> before = AccountLines.AtBank(book);
         return wish.Lines.All(decision => decision.Line.WasLeft && decision.Target is null or { Use: LineUse.Leave } && decision.Lines.All(before.Contains))
-            && wish.Statements.All(statement => TakenLines.Statements(book).Any(known => known.To >= statement.To && known.From <= statement.From));
+            && TakenLines.Statements(book).Any(known => known.To >= wish.Last.To);
     }
 }

@@ -99,7 +99,7 @@ internal static class TakeAnswers
                 .. Report.Heading(Title(plan), $"{DateText.Day(plan.Statements[0].From!.Value)} to {DateText.Day(plan.Last.To!.Value)}"),
                 .. Lines(plan, style),
                 .. says.SelectMany(Report.Prose),
-                Last(plan, taken, isStored),
+                .. Report.Prose(Last(plan, taken, isStored)),
             ],
             JsonSerializer.Serialize(
                 new StatementResult(

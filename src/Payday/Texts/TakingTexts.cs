@@ -12,7 +12,7 @@ internal static class TakingTexts
     /// <summary>One sentence.</summary>
     public static string Of(TakingFault fault, NumberStyle style) => fault switch
     {
-        TakingFault.AllKnown => "Nothing in it is new; nothing was stored.",
+        TakingFault.AllKnown => "Nothing in it is new.",
         TakingFault.NoBalance no => $"The file doesn't say the bank's balance on {DateText.Day(no.To)}; give it first.",
         TakingFault.BeforeStart before => $"The statement ends on {DateText.Day(before.To)}, before the household's first day, {DateText.Day(before.Start)}.",
         TakingFault.AtLine at => $"{Line(at.Line, style)}: {FaultTexts.Of(at.Why, style)}",
