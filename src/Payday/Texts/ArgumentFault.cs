@@ -70,6 +70,15 @@ internal abstract record ArgumentFault(string Given) : EdgeFault
     /// <param name="Known">What there is.</param>
     public sealed record NoSuchPurpose(string Given, ImmutableArray<string> Known) : ArgumentFault(Given);
 
+    /// <summary>There is no line of a statement of that number that isn't matched.</summary>
+    /// <param name="Given">What was given.</param>
+    /// <param name="Lines">How many such lines there are.</param>
+    public sealed record NoSuchBankLine(string Given, int Lines) : ArgumentFault(Given);
+
+    /// <summary>Nothing is proposed for a line of a statement.</summary>
+    /// <param name="Given">The option and the line.</param>
+    public sealed record NothingProposed(string Given) : ArgumentFault(Given);
+
     /// <summary>There is no such bill or debt.</summary>
     /// <param name="Given">What was given.</param>
     /// <param name="Known">Those that there are.</param>
