@@ -97,8 +97,8 @@ public static class HouseholdComparison
             return new HouseholdFinding.NoLine(here.Name, stopped.Since);
         }
 
-        Money usual = Size(series.Usual);
-        Money hold = Size(series.Hold);
+        Money usual = series.UsualSize;
+        Money hold = series.HoldSize;
         bool isWithin = here.Amount >= Money.Min(usual, hold) && here.Amount <= Money.Max(Money.Max(usual, hold), series.Lines.Select(line => Size(line.Amount)).Max());
         return (usual == hold ? here.Amount == usual : isWithin) || here.Amount.IsZero
             ? null
@@ -110,7 +110,7 @@ public static class HouseholdComparison
         List<string> words = LineWords.Of(known.Name);
         int shared = words.Count(word => series.Lines.Count(line => LineWords.Of(line.Party, line.Text).Contains(word)) * 2 > series.Lines.Length);
         return (shared > 0 ? Shared + (EachWord * shared) : 0)
-            + (Size(series.Usual) == known.Amount || Size(series.Hold) == known.Amount ? SameAmount : 0)
+            + (series.UsualSize == known.Amount || series.HoldSize == known.Amount ? SameAmount : 0)
             + (IsOnDays(series, known, holidays) ? SameDays : 0);
     }
 

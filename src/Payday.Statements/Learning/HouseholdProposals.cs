@@ -50,7 +50,7 @@ public static class HouseholdProposals
         new()
         {
             Name = name,
-            Amount = Math.Abs(series.Hold.ToDecimal()),
+            Amount = series.HoldSize.ToDecimal(),
             Schedule = ScheduleDraft.Of(series.Rhythm.ToSchedule()),
             Shift = ShiftGuess.Of(series, Shift.None),
             Essential = true,

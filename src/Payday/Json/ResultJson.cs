@@ -30,6 +30,7 @@ namespace Payday.Json;
 [JsonSerializable(typeof(MoveResult))]
 [JsonSerializable(typeof(EntryResult))]
 [JsonSerializable(typeof(ReconcileResult))]
+[JsonSerializable(typeof(LearningResult))]
 [JsonSerializable(typeof(TakenBackResult))]
 [JsonSerializable(typeof(StatusResult))]
 [JsonSerializable(typeof(CheckResult))]
