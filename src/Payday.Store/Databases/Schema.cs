@@ -10,7 +10,8 @@ namespace Payday.Store.Databases;
 /// <summary>The version of the stored documents and the last line of the journal, in documents of their own.</summary>
 /// <remarks>
 /// Version 2 added what happens between paydays, in collections of its own, and the wallet among the purposes of cash.
-/// Version 3 added the journal, version 4 has household files of version 2. What an older version holds is all of this
+/// Version 3 added the journal, version 4 has household files of version 2, version 5 has due payments, moves, account
+/// entries, reconciliations and notes received, version 6 what is entered from statements. What an older version holds is all of this
 /// one as it stands, so there is nothing to rewrite: the version keeps an older program from opening what this one wrote,
 /// and from taking it for damaged.
 /// </remarks>

@@ -4,5 +4,5 @@ namespace Payday.Store.Edits;
 public static class StoreVersion
 {
     /// <summary>The version of the documents that this program reads and writes; what an older one wrote is brought up to it.</summary>
-    public const int Current = 5;
+    public const int Current = 6;
 }

@@ -56,6 +56,8 @@ internal static partial class PlayedLife
             "@settle" => Differences.Settle(
                 book, long.Parse(words[0], CultureInfo.InvariantCulture), words[1] == "TurnedUp" ? DifferenceEnd.TurnedUp : DifferenceEnd.Explained, shell.Today).Value!,
             "@countdraft" => book with { Weeks = book.Weeks with { Draft = CountDraft(book, shell.Today, words) } },
+            "@reconciling" => book with { Weeks = book.Weeks with { Reconciling = Reconciling(book, words) } },
+            "@form" => book with { Weeks = book.Weeks.With(Form(words)) },
             _ => throw new ArgumentOutOfRangeException(nameof(what), what, "A life doesn't know this."),
         });
     }
@@ -68,6 +70,12 @@ internal static partial class PlayedLife
     public static CountDraft CountDraft(Book book, LocalDate day, IEnumerable<string> words) => words.Select(word => word.Split('=')).Aggregate(
         new CountDraft(day),
         (draft, parts) => draft.With(new PotId(parts[0]), parts[2..].Aggregate(new CountEntry(Amount(book, parts[1])), (entry, part) => Counted(book, entry, part.Split('+')))));
+
+    private static ReconciliationDraft Reconciling(Book book, string[] words) =>
+        new(Date(words[0]), Amount(book, words[1]), [.. words[2..].Select(word => long.Parse(word, CultureInfo.InvariantCulture))]);
+
+    private static FormDraft Form(string[] words) =>
+        new(words[0], words[1..].Select(word => word.Split('=')).ToImmutableSortedDictionary(parts => parts[0], parts => parts[1], StringComparer.Ordinal));
 
     private static RoutineDraft Decided(Book book, RoutineDraft draft, string[] parts) => parts[0] switch
     {

@@ -19,6 +19,7 @@ public sealed class StoredVersionTests
     [InlineData(2)]
     [InlineData(3)]
     [InlineData(4)]
+    [InlineData(5)]
     public void Export_StoreOfEachVersion_IsAsRecorded(int version)
     {
         using TestShell shell = StoreFixture.Shell(version);
@@ -31,6 +32,7 @@ public sealed class StoredVersionTests
     [InlineData(2)]
     [InlineData(3)]
     [InlineData(4)]
+    [InlineData(5)]
     public void Commands_OnStoreOfEachVersion_AnswerAsRecorded(int version)
     {
         using TestShell shell = StoreFixture.Shell(version);
@@ -43,6 +45,7 @@ public sealed class StoredVersionTests
     [InlineData(2)]
     [InlineData(3)]
     [InlineData(4)]
+    [InlineData(5)]
     public void Commands_InJsonOnStoreOfEachVersion_AnswerAsRecorded(int version)
     {
         using TestShell shell = StoreFixture.Shell(version);
@@ -55,6 +58,7 @@ public sealed class StoredVersionTests
     [InlineData(2)]
     [InlineData(3)]
     [InlineData(4)]
+    [InlineData(5)]
     public void ExportCsv_OfEachVersion_IsAsRecorded(int version)
     {
         using TestShell shell = StoreFixture.Shell(version);
@@ -70,6 +74,7 @@ public sealed class StoredVersionTests
     [InlineData(2)]
     [InlineData(3)]
     [InlineData(4)]
+    [InlineData(5)]
     public void Check_OnceItWasOpened_IsSound(int version)
     {
         using TestShell shell = StoreFixture.Shell(version);

@@ -5,7 +5,7 @@ using Payday.Tests.Slips;
 namespace Payday.Tests.Stored;
 
 /// <summary>Every field and word that reaches the journal, as a life with one of everything writes them.</summary>
-/// <remarks>The fixture of version 4 was written by this same life; where a later version writes more, the golden changes and the fixture stays.</remarks>
+/// <remarks>The fixture of version 5 was written by this same life; where a later version writes more, the golden changes and the fixture stays.</remarks>
 public sealed partial class WrittenJournalTests
 {
     [Fact]
@@ -25,7 +25,7 @@ public sealed partial class WrittenJournalTests
     private static string[] Lived()
     {
         using var shell = new TestShell();
-        PlayedLife.Live(shell, File.ReadLines(StoreFixture.PathOf(4, "life.txt")), name => StoreFixture.PathOf(4, name));
+        PlayedLife.Live(shell, File.ReadLines(StoreFixture.PathOf(5, "life.txt")), name => StoreFixture.PathOf(5, name));
         return Lines(shell);
     }
 
