@@ -77,7 +77,7 @@ internal sealed class ReconcileScreen : CursorScreen
 
     /// <inheritdoc/>
     protected override string Status => Plan.Difference is { IsZero: true } ? "It agrees; c writes it down."
-        : BookStatus.Of(session.Book, session.Today).Bank is { } bank ? ReconcileTexts.Of(bank, session.Style) + "."
+        : BankAgreement.Of(session.Book) is { } bank ? ReconcileTexts.Whole(bank, session.Style)
         : "";
 
     // Another screen may have changed the book since, as taking back does.
