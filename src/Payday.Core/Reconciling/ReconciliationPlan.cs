@@ -70,6 +70,9 @@ public sealed record ReconciliationPlan(Book Book, ReconciliationDraft Draft, Im
         ? Result.Of(With(Draft with { AtBank = Draft.AtBank.SymmetricExcept([number]) }))
         : Result.Refused<ReconciliationPlan>(new ReconcileFault.NoSuchLine(number));
 
+    /// <summary>The same with every line ticked; with none where every one is.</summary>
+    public ReconciliationPlan TickAll() => With(Draft with { AtBank = Draft.AtBank.Count == Lines.Length ? [] : [.. Lines.Select(line => line.Number)] });
+
     /// <summary>Writes down that the bank was held against the account here: what is ticked is at the bank from now on. A difference is written down with it and stays in view.</summary>
     /// <returns>The book afterwards, the reconciliation being its last; or why it can't be.</returns>
     public Result<Book> Accept()
