@@ -65,29 +65,10 @@ public static class Purchasing
     /// <param name="number">The purchase.</param>
     /// <param name="date">The day on which it is undone.</param>
     /// <returns>The book afterwards; or why it can't be undone.</returns>
-    public static Result<Book> Undo(Book book, long number, LocalDate date) => InTheWay(book, number) is { } obstacle
-        ? Result.Refused<Book>(obstacle)
-        : Taking(book, book.Weeks.Purchases[(int)number - 1]).Done(
-            date,
-            "card purchase undone",
-            weeks => weeks with { Purchases = weeks.Purchases.SetItem((int)number - 1, weeks.Purchases[(int)number - 1] with { Undone = true }) });
+    public static Result<Book> Undo(Book book, long number, LocalDate date) => new PurchaseUndo().Undo(book, number, date);
 
     /// <summary>What is in the way of undoing a purchase; null for nothing.</summary>
-    public static Obstacle? InTheWay(Book book, long number)
-    {
-        ArgumentNullException.ThrowIfNull(book);
-        if (number < 1 || number > book.Weeks.Purchases.Length)
-        {
-            return new Obstacle.NoSuchPurchase(number);
-        }
-
-        CardPurchase purchase = book.Weeks.Purchases[(int)number - 1];
-        return purchase.Undone ? new Obstacle.PurchaseUndone(number)
-            : CardRefunds.InTheWay(book, purchase)
-                ?? ReturnUndo.Settled(book, new OwedKey(OwedKind.Purchase, number), new BookEntry.Purchase(number))
-                ?? Taking(book, purchase).InTheWay()
-                ?? (purchase.IsRefund ? CardRefunds.TooLittle(book, purchase) : null);
-    }
+    public static Obstacle? InTheWay(Book book, long number) => new PurchaseUndo().InTheWay(book, number);
 
     /// <summary>Puts another purchase in the place of one: undoes it and enters it again, both or neither.</summary>
     /// <returns>The book afterwards, the new purchase being its last; or why it can't be.</returns>
@@ -100,18 +81,6 @@ public static class Purchasing
 
         Result<Book> undone = Undo(book, number, date);
         return undone.Ok ? Enter(undone.Value, entry) : undone;
-    }
-
-    private static TakingBack Taking(Book book, CardPurchase purchase)
-    {
-        var taking = new TakingBack(book, new BookEntry.Purchase(purchase.Number));
-        taking.AddRange(purchase.FirstMovement, purchase.LastMovement);
-        if (purchase.PotId is { } pot)
-        {
-            taking.AddTakenUp(pot, purchase.TakenUp, purchase.FirstMovement);
-        }
-
-        return taking;
     }
 
     private static PurchaseFault? Fault(Book book, PurchaseEntry entry, Pot? pot)

@@ -31,6 +31,7 @@ public static class ClosingRecord
         {
             Minimums = [.. plan.Debts.Rows.Where(row => row.Key is not null).Select(row => new ClosedDue(row.Key!.Value, row.Payment, row.Paid) { Asked = row.Minimum })],
             Charged = [.. plan.Debts.Charges.Select(charge => new DueKey(charge.DebtId, charge.Date))],
+            Trips = ClosingTrips.Of(plan),
         };
     }
 

@@ -1,3 +1,4 @@
+using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
@@ -52,6 +53,7 @@ internal static class ClosedDocument
             item.Text("debt", key.Debt!.Value.Text);
             item.Date("date", key.Scheduled);
         });
+        to.OptionalList<Money>("trips", closed.Trips.IsEmpty ? null : closed.Trips, static (item, trip) => item.Amount("amount", trip));
     }
 
     private static ClosedPayday Read(IFieldReader from)
@@ -75,6 +77,7 @@ internal static class ClosedDocument
             Minimums = from.OptionalList("minimums", static item => new ClosedDue(
                 new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Amount("amount"), item.Flag("paid")) { Asked = item.OptionalAmount("asked") }) is { } minimums ? [.. minimums] : null,
             Charged = from.OptionalList("charged", static item => new DueKey(new DebtId(item.Text("debt")), item.Date("date"))) is { } charged ? [.. charged] : null,
+            Trips = [.. from.OptionalList("trips", static item => item.Amount("amount")) ?? []],
         };
     }
 }
