@@ -64,8 +64,7 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
         foreach (PurchaseLine line in lines.OrderBy(line => line.Entry.Date).ThenBy(line => line.IsRefund))
         {
             Result<Book> entered = line.IsOpen ? Result.Refused<Book>(new ListFault.NoPot())
-                : line.IsRefund ? CardRefunds.Enter(book, line.Entry)
-                : Purchasing.Enter(book, line.Entry);
+                : Purchasing.Enter(book, line.IsRefund ? line.Entry.TurnedRound() : line.Entry);
             if (!entered.Ok)
             {
                 return Result.Refused<Book>(new ListFault.AtLine(line.Number, entered.Fault));
@@ -97,6 +96,27 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
             ],
         };
     }
+
+    /// <summary>The list with a line over several pots; its shop's other lines stay as they are.</summary>
+    /// <param name="number">The line's number; where there is no such line nothing changes.</param>
+    /// <param name="parts">The parts, each above zero, also where the line is a refund; one alone for a single pot.</param>
+    /// <returns>The list; or why it can't be, where they don't add up to the line.</returns>
+    public Result<PurchaseList> Split(int number, ImmutableArray<PurchasePart> parts)
+    {
+        if (Lines.FirstOrDefault(line => line.Number == number) is not { } split)
+        {
+            return Result.Of(this);
+        }
+
+        Money sum = Money.Sum(parts.Select(part => part.Amount), split.Entry.Amount.Currency);
+        return sum != split.Entry.Total
+            ? Result.Refused<PurchaseList>(new PurchaseFault.PartsDiffer(sum, split.Entry.Total))
+            : Result.Of(this with { Lines = Lines.Replace(split, split with { Entry = split.Entry.With(parts), Choice = PotChoice.Chosen }) });
+    }
+
+    /// <summary>The list of a card that is a debt, or of the account.</summary>
+    /// <param name="card">The debt; null for the account.</param>
+    public PurchaseList By(DebtId? card) => this with { Lines = [.. Lines.Select(line => line with { Entry = line.Entry with { Card = card } })] };
 
     /// <summary>The list without a line, whether it was read or not; null where it has none of that number.</summary>
     public PurchaseList? Without(int number) => Lines.Any(line => line.Number == number) || Faults.Any(fault => IsAt(fault, number))

@@ -43,9 +43,11 @@ internal sealed class BankModel(Book begun)
             lines[$"fetched {payday.Payday}"] = [-given.Worth(household.Currency)];
         }
 
-        foreach (CardPurchase purchase in now.Weeks.Purchases)
+        // One over several pots is one line; a card that is a debt pays none.
+        foreach (IGrouping<long, CardPurchase> whole in now.Weeks.Purchases.GroupBy(purchase => purchase.Whole ?? purchase.Number))
         {
-            lines[$"purchase {purchase.Number}"] = purchase.Undone ? [] : [-purchase.Amount];
+            CardPurchase[] paid = [.. whole.Where(part => !part.Undone && part.Card is null)];
+            lines[$"purchase {whole.Key}"] = paid.Length == 0 ? [] : [-Money.Sum(paid.Select(part => part.Amount), household.Currency)];
         }
 
         foreach (Move move in now.Weeks.Moves)
