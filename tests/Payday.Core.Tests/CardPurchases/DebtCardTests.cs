@@ -1,3 +1,4 @@
+using CsCheck;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.BankLines;
@@ -9,9 +10,11 @@ using Payday.Core.DuePayments;
 using Payday.Core.Faults;
 using Payday.Core.HouseholdChanges;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Faults;
+using Payday.Core.Tests.Lives;
 using Payday.Core.Undo;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -132,7 +135,7 @@ public class DebtCardTests
     {
         Book begun = Close(Core.Books.Book.Begin(House with { Debts = [Debt("Card", 0, 0.12m, 25, due: 15)] }), Friday6March);
         Book book = By("gifts", 14.20m, Tenth, begun);
-        Book paid = Core.Moves.Moving.Enter(book, new(Tenth, Core.Moves.MoveEnds.Buffer, new Core.Ledgers.LedgerEnd.Owed(Card), Usd(14.20m), "", null)).Value!;
+        Book paid = Core.Moves.Moving.Enter(book, new(Tenth, Core.Moves.MoveEnds.Buffer, new LedgerEnd.Owed(Card), Usd(14.20m), "", null)).Value!;
 
         RoutinePlan plan = Routine.Plan(paid, new RoutineDraft(Second)).Value!;
         Assert.Equal(Usd(-14.20m), plan.Debts.Total);
@@ -225,10 +228,39 @@ public class DebtCardTests
     public void Change_OfAHouseholdWithoutTheCard_IsRefusedWhileSomethingWaitsForIt()
     {
         Core.Households.Household without = House with { Debts = [] };
-        Book paidOff = Core.Moves.Moving.Enter(Bought("food", 54.20m), new(Tenth, Core.Moves.MoveEnds.Buffer, new Core.Ledgers.LedgerEnd.Owed(Card), Usd(54.20m), "", null)).Value!;
+        Book paidOff = Core.Moves.Moving.Enter(Bought("food", 54.20m), new(Tenth, Core.Moves.MoveEnds.Buffer, new LedgerEnd.Owed(Card), Usd(54.20m), "", null)).Value!;
 
         Assert.Contains(HouseholdChange.Of(paidOff, without).Faults, fault => fault is ChangeFault.OnItsWay { Id: "card" });
         Assert.Contains(HouseholdChange.Of(Bought("gifts", 14.20m), without).Faults, fault => fault is ChangeFault.DebtHeld held && held.Held == Usd(39.20m));
+    }
+
+    // Whatever else happens: what the card paid is owed on it, and neither account nor cash has less.
+    [Fact]
+    public void Enter_InRandomLives_RaisesTheBalanceAlone()
+    {
+        Gen.Int[0, 1_000_000].Sample(
+            seed =>
+            {
+                var life = new FiveYears(Core.Books.Book.Begin(House), seed);
+                Book before = life.Book;
+                for (int day = 0; day < 40; day++)
+                {
+                    life.Live(Friday6March.PlusDays(day), book =>
+                    {
+                        CardPurchase[] added = [.. book.Weeks.Purchases.Skip(before.Weeks.Purchases.Length)];
+                        if (added is [{ Card: { } card }, ..])
+                        {
+                            Money paid = Money.Sum(added.Select(part => part.Amount), Dollars);
+                            Assert.Equal(before.Ledger.Balances.OwedOn(card) + paid, book.Ledger.Balances.OwedOn(card));
+                            Assert.Equal(before.Ledger.Balances.In(Place.Account), book.Ledger.Balances.In(Place.Account));
+                            Assert.Equal(before.Ledger.Balances.In(Place.Cash), book.Ledger.Balances.In(Place.Cash));
+                        }
+
+                        before = book;
+                    });
+                }
+            },
+            iter: 20);
     }
 
     [Fact]
