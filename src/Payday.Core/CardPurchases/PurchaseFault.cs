@@ -49,6 +49,17 @@ public abstract record PurchaseFault : Fault
     /// <param name="Amount">The purchase.</param>
     public sealed record PartsDiffer(Money Parts, Money Amount) : PurchaseFault;
 
+    /// <summary>Two parts have no amount: only one can have the rest.</summary>
+    public sealed record RestTwice : PurchaseFault;
+
+    /// <summary>A part has the rest, and nobody said of what.</summary>
+    public sealed record RestOfUnknown : PurchaseFault;
+
+    /// <summary>The other parts leave nothing for the one that has the rest.</summary>
+    /// <param name="Parts">What the others come to.</param>
+    /// <param name="Amount">The purchase.</param>
+    public sealed record NothingLeft(Money Parts, Money Amount) : PurchaseFault;
+
     /// <summary>The card is no debt of the household's.</summary>
     /// <param name="Card">The id.</param>
     public sealed record NoSuchCard(DebtId Card) : PurchaseFault;

@@ -99,19 +99,17 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
 
     /// <summary>The list with a line over several pots; its shop's other lines stay as they are.</summary>
     /// <param name="number">The line's number; where there is no such line nothing changes.</param>
-    /// <param name="parts">The parts, each above zero, also where the line is a refund; one alone for a single pot.</param>
+    /// <param name="parts">The parts as <see cref="PurchaseParts"/> takes them, above zero also where the line is a refund.</param>
     /// <returns>The list; or why it can't be, where they don't add up to the line.</returns>
-    public Result<PurchaseList> Split(int number, ImmutableArray<PurchasePart> parts)
+    public Result<PurchaseList> Split(int number, IReadOnlyList<(PotId? PotId, Money? Amount)> parts)
     {
         if (Lines.FirstOrDefault(line => line.Number == number) is not { } split)
         {
             return Result.Of(this);
         }
 
-        Money sum = Money.Sum(parts.Select(part => part.Amount), split.Entry.Amount.Currency);
-        return sum != split.Entry.Total
-            ? Result.Refused<PurchaseList>(new PurchaseFault.PartsDiffer(sum, split.Entry.Total))
-            : Result.Of(this with { Lines = Lines.Replace(split, split with { Entry = split.Entry.With(parts), Choice = PotChoice.Chosen }) });
+        return PurchaseParts.Of(parts, split.Entry.Total)
+            .Map(all => this with { Lines = Lines.Replace(split, split with { Entry = split.Entry.With(all), Choice = PotChoice.Chosen }) });
     }
 
     /// <summary>The list of a card that is a debt, or of the account.</summary>

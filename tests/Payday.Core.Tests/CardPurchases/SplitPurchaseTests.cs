@@ -111,12 +111,28 @@ public class SplitPurchaseTests
     {
         PurchaseList list = new([new PurchaseLine(1, new PurchaseEntry(Day, null, Usd(54.20m), "market"), null)], []);
 
-        Result<PurchaseList> split = list.Split(1, [new(new PotId("food"), Usd(40)), new(new PotId("gifts"), Usd(14.20m))]);
+        Result<PurchaseList> split = list.Split(1, [(new PotId("food"), Usd(40)), (new PotId("gifts"), null)]);
 
         Assert.Equal(Bought(("food", 40), ("gifts", 14.20m)).Ledger.Balances.All, Said(PurchaseList.Enter(Closed, split.Value!.Lines)).Ledger.Balances.All);
         Assert.Equal(
             new PurchaseFault.PartsDiffer(Usd(54), Usd(54.20m)),
-            list.Split(1, [new(new PotId("food"), Usd(40)), new(new PotId("gifts"), Usd(14))]).Fault);
+            list.Split(1, [(new PotId("food"), Usd(40)), (new PotId("gifts"), Usd(14))]).Fault);
+    }
+
+    [Fact]
+    public void PurchaseParts_OfWhatWasSaid_AddUpOrSayWhyNot()
+    {
+        static Result<ImmutableArray<PurchasePart>> Parts(decimal? total, params (string Pot, decimal? Amount)[] said) => PurchaseParts.Of(
+            [.. said.Select(part => ((PotId?)new PotId(part.Pot), part.Amount is { } amount ? Usd(amount) : (Core.Amounts.Money?)null))], total is { } whole ? Usd(whole) : null);
+
+        Assert.Equal([Usd(40), Usd(14.20m)], Parts(54.20m, ("a", 40), ("b", null)).Value.Select(part => part.Amount));
+        Assert.Equal([Usd(-14.20m), Usd(-40)], Parts(-54.20m, ("a", null), ("b", -40)).Value.Select(part => part.Amount));
+        Assert.Equal([Usd(40), Usd(14.20m)], Parts(null, ("a", 40), ("b", 14.20m)).Value.Select(part => part.Amount));
+        Assert.Equal(new PurchaseFault.RestTwice(), Parts(54.20m, ("a", null), ("b", null)).Fault);
+        Assert.Equal(new PurchaseFault.RestOfUnknown(), Parts(null, ("a", 40), ("b", null)).Fault);
+        Assert.Equal(new PurchaseFault.NothingLeft(Usd(54.20m), Usd(54.20m)), Parts(54.20m, ("a", 54.20m), ("b", null)).Fault);
+        Assert.Equal(new PurchaseFault.NothingLeft(Usd(60), Usd(54.20m)), Parts(54.20m, ("a", 60), ("b", null)).Fault);
+        Assert.Equal(new PurchaseFault.PartsDiffer(Usd(40), Usd(54.20m)), Parts(54.20m, ("a", 40)).Fault);
     }
 
     [Fact]
@@ -125,7 +141,7 @@ public class SplitPurchaseTests
         Book book = Bought(("food", 41), ("gifts", 11.20m));
         PurchaseList list = new([new PurchaseLine(1, new PurchaseEntry(Day, null, Usd(11.20m), "market"), null) { IsRefund = true }], []);
 
-        Result<PurchaseList> split = list.Split(1, [new(new PotId("food"), Usd(10)), new(new PotId("gifts"), Usd(1.20m))]);
+        Result<PurchaseList> split = list.Split(1, [(new PotId("food"), Usd(10)), (new PotId("gifts"), Usd(1.20m))]);
 
         Assert.Equal(
             Said(Purchasing.Enter(book, Entry(("food", -10), ("gifts", -1.20m)))).Ledger.Balances.All,
