@@ -143,7 +143,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
             [Report.Names("Money"), Report.Amounts("in the account"), Report.Amounts("in cash")],
             [
                 Row("Set aside for bills", kind => kind == PurposeKind.SetAside),
-                .. balances.PurposesIn(Place.Account).Any(purpose => purpose.Purpose.Kind == PurposeKind.ForDebt) ? [Row("For debts", kind => kind == PurposeKind.ForDebt)] : Array.Empty<ImmutableArray<string>>(),
+                .. balances.PurposesIn(Place.Account).Any(purpose => purpose.Purpose.Kind is PurposeKind.ForDebt or PurposeKind.ForCard) ? [Row("For debts", kind => kind is PurposeKind.ForDebt or PurposeKind.ForCard)] : Array.Empty<ImmutableArray<string>>(),
                 Row("In pots", kind => kind == PurposeKind.Pot),
                 .. balances.PurposesIn(Place.Cash).Any(purpose => purpose.Purpose.Kind == PurposeKind.Wallet) ? [Row("In the wallet", kind => kind == PurposeKind.Wallet)] : Array.Empty<ImmutableArray<string>>(),
                 Row("Kept back for pots", kind => kind == PurposeKind.KeptBack),
@@ -155,9 +155,9 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
             [["Together", balances.In(Place.Account).ToString(session.Style), balances.In(Place.Cash).ToString(session.Style)]]);
     }
 
-    // A difference is among what needs doing.
-    private IEnumerable<FrameLine> Bank(int width) => BookStatus.Of(session.Book, session.Today).Bank is { Difference.IsZero: true } bank
-        ? TextWrap.Lines(ReconcileTexts.Of(bank, session.Style) + ".", width - 2).Select(line => FrameLine.Of(" " + line))
+    // A difference that isn't explained is among what needs doing.
+    private IEnumerable<FrameLine> Bank(int width) => BookStatus.Of(session.Book, session.Today).Bank is { IsExplained: true } bank
+        ? TextWrap.Lines(ReconcileTexts.Whole(bank, session.Style), width - 2).Select(line => FrameLine.Of(" " + line))
         : [];
 
     private IEnumerable<FrameLine> Pots(int width) => Lines(
