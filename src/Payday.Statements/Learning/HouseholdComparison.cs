@@ -26,7 +26,7 @@ public static class HouseholdComparison
     // What should have come that often, and never did, isn't paid from this account.
     private const int MissingTimes = 2;
 
-    /// <summary>The differences: bills, then incomes.</summary>
+    /// <summary>The differences: bills, then incomes, each with what it comes to at the statements' end.</summary>
     /// <exception cref="ArgumentException">The currencies differ.</exception>
     public static ImmutableArray<HouseholdFinding> Of(Lessons lessons, Household household)
     {
@@ -38,8 +38,8 @@ public static class HouseholdComparison
         }
 
         var holidays = BankHolidays.From(household.Settings.Holidays);
-        Known[] bills = [.. household.Bills.Select(bill => new Known(bill.Name, bill.Amount, bill.Schedule, bill.Shift, bill.Until))];
-        Known[] sources = [.. household.Sources.Select(source => new Known(source.Name, source.Expected, source.Schedule, source.Shift, source.Until))];
+        Known[] bills = [.. household.Bills.Select(bill => new Known(bill.Name, bill.AmountOn(lessons.Span.End), bill.Schedule, bill.Shift, bill.Until))];
+        Known[] sources = [.. household.Sources.Select(source => new Known(source.Name, source.ExpectedOn(lessons.Span.End), source.Schedule, source.Shift, source.Until))];
         Known[] debts = [.. household.Debts.Select(debt => new Known(debt.Name, Money.Zero(household.Currency), debt.Schedule, Shift.None, null))];
         return [.. Of(lessons, lessons.Bills, bills, debts, holidays), .. Of(lessons, lessons.Incomes, sources, [], holidays)];
     }

@@ -36,17 +36,19 @@ public sealed class OverdraftCommandTests
     public void Run_OverdraftReopened_IsAsItWas()
     {
         using TestShell shell = Below();
-        string before = shell.Run("show").Out;
+        string before = Purposes();
         shell.Run("run", "--overdraft", "100", "--accept").Fine();
 
         shell.Run("undo", "--payday", "--drop").Fine();
 
-        Assert.Equal(before, shell.Run("show").Out);
+        Assert.Equal(before, Purposes());
+
+        string Purposes() => JsonNode.Parse(shell.Run("show", "--json").Out)!["purposes"]!.ToJsonString();
     }
 
     [Theory]
     [InlineData("301", "--overdraft: the overdraft is 300.00; write that much at most.")]
-    [InlineData("x", "--overdraft x: 'x' is not an amount; write it like 12.55.")]
+    [InlineData("x", "--overdraft: 'x' is not an amount; write it like 12.55.")]
     public void Run_OverdraftThatIsNone_IsWrongUse(string amount, string expected)
     {
         using TestShell shell = Below();
