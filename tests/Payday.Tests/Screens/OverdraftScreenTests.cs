@@ -104,7 +104,7 @@ public sealed class OverdraftScreenTests : IDisposable
         hand.Press("Enter");
 
         string[] shown = hand.Shown(new(80, 24));
-        Assert.True(shown.Any(line => line.StartsWith(" ! 700.00 is withdrawn, and with what is left of the overdraft the account gives", StringComparison.Ordinal)), string.Join('\n', shown));
+        Assert.True(shown.Any(line => line.StartsWith(" ! 700.00 is withdrawn, and with what is left of the overdraft the account", StringComparison.Ordinal)), string.Join('\n', shown));
         hand.Press("Right", "c");
         Assert.Contains(hand.Shown(new(80, 24)), line => line.Contains("450.00 in cash at most", StringComparison.Ordinal));
     }
