@@ -50,6 +50,9 @@ public sealed record ClosedPayday(
     /// </summary>
     public ImmutableArray<DueKey>? Charged { get; init; }
 
+    /// <summary>What each of several trips to a machine fetches, one a day from the payday on; empty where one is enough, or it isn't known.</summary>
+    public ImmutableArray<Money> Trips { get; init; } = [];
+
     /// <summary>The payday.</summary>
     public LocalDate Payday => Period.First;
 

@@ -100,39 +100,10 @@ public static class Purchasing
     /// <param name="number">The purchase, by any of its parts.</param>
     /// <param name="date">The day on which it is undone.</param>
     /// <returns>The book afterwards; or why it can't be undone.</returns>
-    public static Result<Book> Undo(Book book, long number, LocalDate date)
-    {
-        if (InTheWay(book, number) is { } obstacle)
-        {
-            return Result.Refused<Book>(obstacle);
-        }
-
-        HashSet<long> numbers = [.. book.Weeks.PartsOf(number).Select(part => part.Number)];
-        return Taking(book, book.Weeks.PartsOf(number)).Done(
-            date,
-            "card purchase undone",
-            weeks => weeks with { Purchases = [.. weeks.Purchases.Select(one => numbers.Contains(one.Number) ? one with { Undone = true } : one)] });
-    }
+    public static Result<Book> Undo(Book book, long number, LocalDate date) => new PurchaseUndo().Undo(book, number, date);
 
     /// <summary>What is in the way of undoing a purchase; null for nothing.</summary>
-    public static Obstacle? InTheWay(Book book, long number)
-    {
-        ArgumentNullException.ThrowIfNull(book);
-        if (number < 1 || number > book.Weeks.Purchases.Length)
-        {
-            return new Obstacle.NoSuchPurchase(number);
-        }
-
-        ImmutableArray<CardPurchase> parts = book.Weeks.PartsOf(number);
-        return parts[0].Undone ? new Obstacle.PurchaseUndone(number)
-            : First(part => CardRefunds.InTheWay(book, part))
-                ?? First(part => ReturnUndo.Settled(book, new OwedKey(OwedKind.Purchase, part.Number), new BookEntry.Purchase(part.WholeNumber)))
-                ?? First(part => Charged(book, part))
-                ?? Taking(book, parts).InTheWay()
-                ?? First(part => part.IsRefund ? CardRefunds.TooLittle(book, part) : null);
-
-        Obstacle? First(Func<CardPurchase, Obstacle?> find) => parts.Select(find).FirstOrDefault(found => found is not null);
-    }
+    public static Obstacle? InTheWay(Book book, long number) => new PurchaseUndo().InTheWay(book, number);
 
     /// <summary>Puts another purchase in the place of one: undoes it and enters it again, both or neither.</summary>
     /// <returns>The book afterwards, the new purchase being its last; or why it can't be.</returns>
@@ -145,27 +116,6 @@ public static class Purchasing
 
         Result<Book> undone = Undo(book, number, date);
         return undone.Ok ? Enter(undone.Value, entry) : undone;
-    }
-
-    // Interest that was charged since was charged on what the card had paid by then.
-    private static Obstacle.GoneOn? Charged(Book book, CardPurchase part) =>
-        part.Card is { } card && book.Ledger.Of(LedgerEnd.InterestOn(card)).FirstOrDefault(charge => charge.Number > part.LastMovement && charge.Date > part.Date) is { } seen
-            ? new Obstacle.GoneOn(new BookEntry.Purchase(part.WholeNumber), BookEntry.Of(book, seen.Number) ?? (seen.Payday is { } payday ? new BookEntry.Payday(payday) : new BookEntry.Movement(seen.Number)))
-            : null;
-
-    private static TakingBack Taking(Book book, ImmutableArray<CardPurchase> parts)
-    {
-        var taking = new TakingBack(book, new BookEntry.Purchase(parts[0].WholeNumber));
-        foreach (CardPurchase part in parts)
-        {
-            taking.AddRange(part.FirstMovement, part.LastMovement);
-            if (part.PotId is { } pot)
-            {
-                taking.AddTakenUp(pot, part.TakenUp, part.FirstMovement);
-            }
-        }
-
-        return taking;
     }
 
     private static PurchaseFault? Fault(Book book, PurchaseEntry entry)

@@ -29,7 +29,7 @@ internal sealed class ClosingMovements
         closing.PayDebts(plan.Debts);
         closing.Fill(plan.Pots);
         closing.Placed(plan);
-        closing.Withdraw(plan.Book, plan.Withdrawal);
+        closing.Withdraw(plan.Book, plan.Withdrawal, ClosingTrips.Of(plan));
         return closing.movements;
     }
 
@@ -128,17 +128,38 @@ internal sealed class ClosingMovements
 
     // A reused note was loose money at home: it goes in the pot, and the account keeps its worth as buffer instead, or for the
     // pot whose loose note it was. Owed-back notes are settled as a return; see ReusedOwedBack.
-    private void Withdraw(Book book, WithdrawalStep withdrawal)
+    private void Withdraw(Book book, WithdrawalStep withdrawal, ImmutableArray<Money> trips)
     {
+        var left = new Stack<Money>(trips.Reverse());
         ImmutableArray<NoteOrigins> origins = NoteOrigins.Of(withdrawal);
         Dictionary<PotId, Money> fromBuffer = UseLooseOfPots(book, origins);
         foreach (NoteOrigins notes in origins)
         {
             LedgerEnd waits = LedgerEnd.InAccount(Purpose.KeptBack(notes.PotId));
             LedgerEnd pot = LedgerEnd.InCash(Purpose.Pot(notes.PotId));
-            Move(waits, pot, notes.Fetched.Worth(withdrawal.Plan.Currency), "withdrawal");
+            Fetch(waits, pot, notes.Fetched.Worth(withdrawal.Plan.Currency), left);
             Move(LedgerEnd.InCash(Purpose.Buffer), pot, fromBuffer[notes.PotId], "notes on hand");
             Move(waits, LedgerEnd.InAccount(Purpose.Buffer), fromBuffer[notes.PotId], "notes on hand");
+        }
+    }
+
+    // Each trip to a machine has movements of its own, as the bank shows it by itself. The last trips are at the bottom.
+    private void Fetch(LedgerEnd waits, LedgerEnd pot, Money amount, Stack<Money> trips)
+    {
+        while (amount.IsPositive)
+        {
+            Money part = amount;
+            if (trips.TryPop(out Money trip))
+            {
+                part = Money.Min(trip, amount);
+                if (trip > part)
+                {
+                    trips.Push(trip - part);
+                }
+            }
+
+            Move(waits, pot, part, "withdrawal");
+            amount -= part;
         }
     }
 

@@ -38,7 +38,7 @@ public static class DueLines
         }
     }
 
-    /// <summary>What was paid or waived since a day, the last first.</summary>
+    /// <summary>What was paid or freed since a day, the last first.</summary>
     public static ImmutableArray<PaidDue> Paid(Book book, LocalDate since)
     {
         ArgumentNullException.ThrowIfNull(book);
@@ -53,6 +53,7 @@ public static class DueLines
                     .Select(payment => new PaidDue(payment.Key, BookEntry.NameOf(book, payment.Key.Owner), Day(payment.Key), payment.Date, payment.Amount, payment.Number)
                     {
                         IsFreed = payment.Completes && payment.Amount < payment.Asked,
+                        IsPaidInPart = book.Weeks.StandingPayments.Any(part => part.Key == payment.Key && part.Number <= payment.Number && part.Amount.IsPositive),
                     }))
                 .OrderByDescending(paid => paid.PaidOn).ThenByDescending(paid => paid.Number),
         ];

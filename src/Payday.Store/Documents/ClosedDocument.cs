@@ -1,3 +1,4 @@
+using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
@@ -53,6 +54,7 @@ internal static class ClosedDocument
             item.Text("debt", key.Debt!.Value.Text);
             item.Date("date", key.Scheduled);
         });
+        to.OptionalList<Money>("trips", closed.Trips.IsEmpty ? null : closed.Trips, static (item, trip) => item.Amount("amount", trip));
     }
 
     private static ClosedPayday Read(IFieldReader from)
@@ -76,6 +78,7 @@ internal static class ClosedDocument
             Minimums = from.OptionalList("minimums", static item => new ClosedDue(
                 new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Amount("amount"), item.Flag("paid")) { Asked = item.OptionalAmount("asked"), Bought = item.OptionalAmount("bought") }) is { } minimums ? [.. minimums] : null,
             Charged = from.OptionalList("charged", static item => new DueKey(new DebtId(item.Text("debt")), item.Date("date"))) is { } charged ? [.. charged] : null,
+            Trips = [.. from.OptionalList("trips", static item => item.Amount("amount")) ?? []],
         };
     }
 }

@@ -155,9 +155,9 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
             [["Together", balances.In(Place.Account).ToString(session.Style), balances.In(Place.Cash).ToString(session.Style)]]);
     }
 
-    // A difference is among what needs doing.
-    private IEnumerable<FrameLine> Bank(int width) => BookStatus.Of(session.Book, session.Today).Bank is { Difference.IsZero: true } bank
-        ? TextWrap.Lines(ReconcileTexts.Of(bank, session.Style) + ".", width - 2).Select(line => FrameLine.Of(" " + line))
+    // A difference that isn't explained is among what needs doing.
+    private IEnumerable<FrameLine> Bank(int width) => BookStatus.Of(session.Book, session.Today).Bank is { IsExplained: true } bank
+        ? TextWrap.Lines(ReconcileTexts.Whole(bank, session.Style), width - 2).Select(line => FrameLine.Of(" " + line))
         : [];
 
     private IEnumerable<FrameLine> Pots(int width) => Lines(
