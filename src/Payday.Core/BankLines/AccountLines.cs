@@ -141,7 +141,10 @@ public sealed class AccountLines
             record is { What.Length: > 0 } ? record.What : first.Reason,
             first.Payday,
             record?.Cheque,
-            [.. movements.Select(movement => movement.Number)]);
+            [.. movements.Select(movement => movement.Number)])
+        {
+            Further = [.. movements.Skip(1).Select(Other).Where(end => end != Other(first) && end is LedgerEnd.Outside { Kind: OutsideKind.Spending }).Distinct()],
+        };
     }
 
     // One payment that the money of several purposes makes up.
