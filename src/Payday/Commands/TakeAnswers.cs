@@ -52,7 +52,8 @@ internal static class TakeAnswers
         Result<StatementPlan> plan = StatementPlan.Of(ruled, [.. input.Statements], new PlanOptions { Account = wish.Account, Balance = wish.Balance is null ? null : balance.Value }, today);
         if (!plan.Ok)
         {
-            return new Answer.Refused([FaultTexts.Of(plan.Fault, style), "Nothing was stored."]);
+            string option = plan.Fault is PlanFault.WhichAccount or PlanFault.OtherAccount or PlanFault.OfACard ? " Name it with --account NUMBER." : "";
+            return new Answer.Refused([FaultTexts.Of(plan.Fault, style) + option, "Nothing was stored."]);
         }
 
         Result<StatementPlan> chosen = wish.Chosen(plan.Value);
@@ -178,15 +179,8 @@ internal static class TakeAnswers
             yield return "Pay waits for its payday: close that first, then take the statement, or leave the line and take the statement again.";
         }
 
-        yield return taken.Ok ? Difference(taken.Value.Weeks.Reconciliations[^1], style) : Refusal(plan, taken.Fault, style);
+        yield return taken.Ok ? PlanText.Difference(taken.Value.Weeks.Reconciliations[^1], style) : Refusal(plan, taken.Fault, style);
     }
-
-    private static string Difference(Reconciliation one, NumberStyle style) => one.Difference switch
-    {
-        { IsZero: true } => $"So the account agrees with the bank on {DateText.Day(one.Date)}.",
-        { IsNegative: true } less => $"So the bank has {(-less).ToString(style)} less than it should on {DateText.Day(one.Date)}; that stays in view.",
-        var more => $"So the bank has {more.ToString(style)} more than it should on {DateText.Day(one.Date)}; that stays in view.",
-    };
 
     private static string Refusal(StatementPlan plan, Fault fault, NumberStyle style)
     {

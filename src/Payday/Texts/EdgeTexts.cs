@@ -24,6 +24,7 @@ internal static class EdgeTexts
     {
         ReadingFault.IsFolder => $"{fault.Shown} is a folder; name a file in it.",
         ReadingFault.NeverEnds never => $"{never.Shown} is a {(never.IsDevice ? "device" : "pipe")}; name a file, or pass its content on with -.",
+        ReadingFault.Several several => $"There is {string.Join(", ", several.Names)}{(several.More > 0 ? $", and {several.More} more" : "")}; type more of the name.",
         ReadingFault.NotThere => $"There is no file {fault.Shown}.",
         ReadingFault.Denied => $"{fault.Shown} can't be read, for lack of permission.",
         ReadingFault.Failed failed => $"{failed.Shown} can't be read: {TroubleTexts.Of(failed.Trouble)}",

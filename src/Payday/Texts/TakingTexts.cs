@@ -19,16 +19,16 @@ internal static class TakingTexts
         TakingFault.NotThat { ComesIn: true } => "That is for money that goes out; choose something else, or leave the line.",
         TakingFault.NotThat => "That is for money that comes in; choose something else, or leave the line.",
         TakingFault.Gone => "What it was for isn't the household's any more; choose something else, or leave the line.",
-        TakingFault.NoSuchRule no => $"There is no rule for '{no.Words}'; payday statement --rules lists them.",
+        TakingFault.NoSuchRule no => $"There is no rule for '{no.Words}'.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
 
     /// <summary>One sentence.</summary>
     public static string Of(PlanFault fault, NumberStyle style) => fault switch
     {
-        PlanFault.WhichAccount which => $"There are several accounts: {string.Join(", ", which.Accounts.Select(account => account.Length == 0 ? "one without a number" : account))}. Say which is the household's with --account NUMBER.",
-        PlanFault.OtherAccount other => $"This is account {other.Account}, and the statements before were of {other.Known}. If it is the household's account, say --account {other.Account}.",
-        PlanFault.OfACard card => $"This is the statement of a card, {card.Account}; take that of the account. If it is the household's account, say --account {card.Account}.",
+        PlanFault.WhichAccount which => $"There are several accounts: {string.Join(", ", which.Accounts.Select(account => account.Length == 0 ? "one without a number" : account))}. Say which is the household's.",
+        PlanFault.OtherAccount other => $"This is account {other.Account}, and the statements before were of {other.Known}. Say so if it is the household's account.",
+        PlanFault.OfACard card => $"This is the statement of a card, {card.Account}; take that of the account. Say so if it is the household's account.",
         PlanFault.OtherCurrency currency => $"The statement is in {currency.Found}, and the household in {currency.Household}.",
         PlanFault.NoDays => "The file doesn't say of which days it is, and has no lines; there is nothing to take.",
         PlanFault.DoesNotAddUp sum => $"The statement to {DateText.Day(sum.To)} doesn't add up: its lines lead to {sum.Expected.ToString(style)}, and it closes with {sum.Closing.ToString(style)}. Lines may be missing; get the file anew.",
