@@ -60,9 +60,9 @@ internal static class PlanText
     /// <summary>What the bank's balance says once statements are taken so.</summary>
     public static string Difference(Reconciliation one, NumberStyle style) => one.Difference switch
     {
-        { IsZero: true } => $"So the account agrees with the bank on {DateText.Day(one.Date)}.",
-        { IsNegative: true } less => $"So the bank has {(-less).ToString(style)} less than it should on {DateText.Day(one.Date)}; that stays in view.",
-        var more => $"So the bank has {more.ToString(style)} more than it should on {DateText.Day(one.Date)}; that stays in view.",
+        { IsZero: true } => $"So the account agrees with the bank on {DateText.Short(one.Date)}.",
+        { IsNegative: true } less => $"So the bank has {(-less).ToString(style)} less than it should on {DateText.Short(one.Date)}.",
+        var more => $"So the bank has {more.ToString(style)} more than it should on {DateText.Short(one.Date)}.",
     };
 
     /// <summary>Why a line becomes what it does, or what it may be, in a sentence; empty where nothing is known.</summary>

@@ -51,6 +51,11 @@ internal sealed class RulesScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
+        if (Rules.IsEmpty)
+        {
+            return ([], []);
+        }
+
         TextTableLines table = new TextTable(
             [Report.Names("lines with"), Report.Names("become")],
             [.. Rules.Select(rule => ImmutableArray.Create(rule.Words, TargetText.Name(session.Book.Household, rule.Target)))],

@@ -132,6 +132,11 @@ internal sealed class StatementScreen(BookSession session) : CursorScreen
             return ([], [.. asks.Select(ask => ask.Name)]);
         }
 
+        if (Lines.IsEmpty)
+        {
+            return ([], []);
+        }
+
         TextTableLines table = new TextTable(
             [new("date"), new("line") { Shrinks = true, MinWidth = 10 }, Report.Amounts("amount"), new("becomes") { Shrinks = true, MinWidth = 12 }],
             [.. Lines.Select(line => ImmutableArray.Create(

@@ -52,7 +52,7 @@ internal sealed class TakeStatementScreen(BookSession session, StatementWork wor
         {
             Reconciliation one = after.Value.Weeks.Reconciliations[^1];
             string text = PlanText.Difference(one, session.Style);
-            yield return one.Difference.IsZero ? text : Said.Alert(text);
+            yield return one.Difference.IsZero ? text : Said.Alert(text + " That stays in view.");
         }
     }
 
