@@ -32,7 +32,7 @@ public static class ReconciliationUndo
             Weeks = weeks with
             {
                 Reconciliations = weeks.Reconciliations.SetItem((int)one.Number - 1, one with { Undone = true }),
-                Reconciling = weeks.Reconciling ?? new ReconciliationDraft(one.Date, one.Balance, [.. one.AtBank]),
+                Reconciling = weeks.Reconciling ?? new ReconciliationDraft(one.Date, one.Balance, [.. one.AtBank]) { Name = one.Name.Length == 0 ? null : one.Name },
             },
         });
     }

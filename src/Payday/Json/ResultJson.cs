@@ -32,6 +32,7 @@ namespace Payday.Json;
 [JsonSerializable(typeof(ReconcileResult))]
 [JsonSerializable(typeof(StatementResult))]
 [JsonSerializable(typeof(StatementRulesResult))]
+[JsonSerializable(typeof(LearningResult))]
 [JsonSerializable(typeof(TakenBackResult))]
 [JsonSerializable(typeof(StatusResult))]
 [JsonSerializable(typeof(CheckResult))]

@@ -44,12 +44,14 @@ internal sealed class BankModel(Book begun)
         foreach (ClosedPayday payday in now.Closed)
         {
             Core.Cash.Notes given = now.Weeks.StandingReceived.LastOrDefault(received => received.Payday == payday.Payday)?.Got ?? payday.Withdraw;
-            lines[$"fetched {payday.Payday}"] = [new(payday.Payday, -given.Worth(household.Currency), "CASH 0815")];
+            lines[$"fetched {payday.Payday}"] = [.. Visits(payday, given.Worth(household.Currency)).Select((visit, i) => new BankLine(payday.Payday.PlusDays(i), -visit, "CASH 0815"))];
         }
 
-        foreach (CardPurchase purchase in now.Weeks.Purchases)
+        // One over several pots is one line; a card that is a debt pays none.
+        foreach (IGrouping<long, CardPurchase> whole in now.Weeks.Purchases.GroupBy(purchase => purchase.Whole ?? purchase.Number))
         {
-            lines[$"purchase {purchase.Number}"] = purchase.Undone ? [] : [new(purchase.Date, -purchase.Amount, $"CARD 4711 {purchase.What}")];
+            CardPurchase[] paid = [.. whole.Where(part => !part.Undone && part.Card is null)];
+            lines[$"purchase {whole.Key}"] = paid.Length == 0 ? [] : [new(paid[0].Date, -Money.Sum(paid.Select(part => part.Amount), household.Currency), $"CARD 4711 {paid[0].What}")];
         }
 
         foreach (Move move in now.Weeks.Moves)
@@ -99,6 +101,45 @@ internal sealed class BankModel(Book begun)
         }
 
         seen = now;
+    }
+
+    // A teller gives all at once; a machine so much a day, the largest notes first. What it gave beyond the slip came last, and so did what it gave less.
+    private List<Money> Visits(ClosedPayday payday, Money given)
+    {
+        List<Money> visits = [];
+        if (payday.Draft.BankFor(household.Settings.Bank) is Core.Cash.CashSource.Machine { Limit: { } limit })
+        {
+            List<long> notes = [.. payday.Withdraw.SelectMany(note => Enumerable.Repeat(note.Key, note.Value)).OrderDescending()];
+            while (notes.Count > 0)
+            {
+                long bag = 0;
+                foreach (long note in notes.ToArray())
+                {
+                    if (bag + note <= limit.MinorUnits)
+                    {
+                        bag += note;
+                        notes.Remove(note);
+                    }
+                }
+
+                visits.Add(Money.FromMinorUnits(bag, household.Currency));
+            }
+        }
+
+        Money more = given - Money.Sum(visits, household.Currency);
+        if (visits.Count == 0)
+        {
+            return [given];
+        }
+
+        visits[^1] += more;
+        while (visits.Count > 1 && !visits[^1].IsPositive)
+        {
+            visits[^2] += visits[^1];
+            visits.RemoveAt(visits.Count - 1);
+        }
+
+        return visits;
     }
 
     // The last thing a payday writes, so what it owes then and what was paid last is what it owed before.

@@ -34,11 +34,13 @@ internal static partial class GenBook
 
     /// <summary>Purchases with every field.</summary>
     public static Gen<CardPurchase> Purchase { get; } =
-        Gen.Select(Dates, Gen.Select(Names, Gen.Bool), Amounts, Amounts, Names, Gen.Bool, SomeTakenUp)
+        Gen.Select(Dates, Gen.Select(Names, Gen.Bool, Gen.Bool, Gen.Bool), Amounts, Amounts, Names, Gen.Bool, SomeTakenUp)
             .Select((date, pot, amount, owed, what, undone, taken) => new CardPurchase(1, date, pot.Item2 ? new PotId(pot.Item1) : null, amount, owed, what, 1, 2)
             {
                 Undone = undone,
                 TakenUp = taken,
+                Whole = pot.Item3 ? 1 : null,
+                Card = pot.Item4 ? new DebtId(what) : null,
             });
 
     /// <summary>Counts with every field.</summary>
@@ -123,8 +125,13 @@ internal static partial class GenBook
 
     /// <summary>Reconciliations with every field.</summary>
     public static Gen<Reconciliation> Reconciliation { get; } =
-        Gen.Select(Dates, Amounts, Amounts, Gen.Int[0, 3], Gen.Bool)
-            .Select((date, balance, difference, lines, undone) => new Reconciliation(1, date, balance, difference, [.. Enumerable.Range(1, lines).Select(line => (long)line)]) { Undone = undone });
+        Gen.Select(Dates, Amounts, Amounts, Gen.Int[0, 3], Gen.Bool, Gen.Select(Names, SomeNumbers))
+            .Select((date, balance, difference, lines, undone, name) => new Reconciliation(1, date, balance, difference, [.. Enumerable.Range(1, lines).Select(line => (long)line)])
+            {
+                Undone = undone,
+                Name = undone ? "" : name.Item1,
+                LastMovement = name.Item2,
+            });
 
     /// <summary>Notes received with every field.</summary>
     public static Gen<NotesReceived> Received { get; } =
@@ -139,7 +146,8 @@ internal static partial class GenBook
 
     /// <summary>Reconciliations begun, with every field.</summary>
     public static Gen<ReconciliationDraft> Reconciling { get; } =
-        Gen.Select(Dates, Amounts, Gen.Bool, Gen.Long[1, 3].Array[0, 3]).Select((date, balance, there, lines) => new ReconciliationDraft(date, there ? balance : null, [.. lines]));
+        Gen.Select(Dates, Amounts, Gen.Bool, Gen.Long[1, 3].Array[0, 3], Names)
+            .Select((date, balance, there, lines, name) => new ReconciliationDraft(date, there ? balance : null, [.. lines]) { Name = there ? name : null });
 
     private static readonly Gen<TakenLine> SomeTakenLine =
         Gen.Select(Dates, Amounts, Gen.Select(Names, Names, Names, Gen.Bool), Gen.Long[1, 3].Array[0, 2], Gen.Select(Gen.Enum<WrittenKind>(), Gen.Long[1, 3], Gen.Bool), Gen.Bool)
