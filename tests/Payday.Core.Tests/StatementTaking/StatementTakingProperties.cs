@@ -43,7 +43,9 @@ public class StatementTakingProperties
             {
                 AccountLine here = Of(line);
                 Assert.Equal(line.Line.Amount, here.Amount);
-                Assert.Contains(shown, sent => sent.Amount == here.Amount && sent.Date == here.Date && sent.Text == line.Line.Text);
+                Assert.True(
+                    shown.Any(sent => sent.Amount == here.Amount && sent.Date == here.Date && sent.Text == line.Line.Text),
+                    $"{line.Line.Date} {line.Line.Amount} {line.Line.Text} is not {here.Date} {here.Kind} {here.Other.Key} {here.What}; there were {string.Join(", ", shown.Where(sent => sent.Amount == here.Amount))}");
             }
 
             Result<Book> taken = plan.Taken(today);
@@ -159,7 +161,7 @@ public class StatementTakingProperties
         ];
         ImmutableArray<StatementLine> lines =
         [
-            .. dated.Select(pair => new StatementLine(pair.Shown, pair.Sent.Amount) { Text = pair.Sent.Text })
+            .. dated.Select(pair => new StatementLine(pair.Shown, pair.Sent.Amount) { Text = pair.Sent.Text, Kind = pair.Sent.Text is "CASH 0815" or "DEPOSIT" ? LineKind.Cash : LineKind.Other })
                 .Append(new StatementLine(today, Usd(-2.5m)) { Text = "ACCOUNT FEE", Kind = LineKind.Fee })
                 .Append(new StatementLine(today, Usd(-1234.56m)) { Text = "ZORBLATT" })
                 .OrderBy(line => line.Date),
