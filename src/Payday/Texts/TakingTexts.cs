@@ -16,6 +16,8 @@ internal static class TakingTexts
         TakingFault.NoBalance no => $"The file doesn't say the bank's balance on {DateText.Day(no.To)}; give it first.",
         TakingFault.BeforeStart before => $"The statement ends on {DateText.Day(before.To)}, before the household's first day, {DateText.Day(before.Start)}.",
         TakingFault.AtLine at => $"{Line(at.Line, style)}: {FaultTexts.Of(at.Why, style)}",
+        TakingFault.NoSuchLine no => $"There is no line {no.Number} of the account that the bank has yet to show; choose another.",
+        TakingFault.OtherAmount other => $"That is {other.Here.ToString(style)} here, and {other.Bank.ToString(style)} at the bank; put right what was entered first, or leave the line.",
         TakingFault.NotThat { ComesIn: true } => "That is for money that goes out; choose something else, or leave the line.",
         TakingFault.NotThat => "That is for money that comes in; choose something else, or leave the line.",
         TakingFault.Gone => "What it was for isn't the household's any more; choose something else, or leave the line.",

@@ -251,6 +251,17 @@ public class TakingTests
         Assert.IsType<PurchaseFault.PotHasLess>(at.Why);
     }
 
+    [Theory]
+    [InlineData(99999, typeof(TakingFault.NoSuchLine))]
+    [InlineData(0, typeof(TakingFault.OtherAmount))]
+    public void Chosen_AsALineThatIsntIt_IsRefused(long offset, Type why)
+    {
+        StatementPlan plan = Plan(Book, Sent(Line(9, -5, "SHOP")));
+        long number = AccountLines.Of(Book).All[0].Number + offset;
+        Result<Book> taken = plan.With(plan.Lines[0].Key, new Proposal(LineTarget.Leave, ProposalReason.Chosen, true) { Lines = [number] }).Taken(Today);
+        Assert.Equal(why, Assert.IsType<TakingFault.AtLine>(taken.Fault).Why.GetType());
+    }
+
     [Fact]
     public void Undo_NamesWhatIsInTheWay_AndPartsLeadToTheWhole()
     {
