@@ -52,7 +52,12 @@ internal static class TakeAnswers
         Result<StatementPlan> plan = StatementPlan.Of(ruled, [.. input.Statements], new PlanOptions { Account = wish.Account, Balance = wish.Balance is null ? null : balance.Value }, today);
         if (!plan.Ok)
         {
-            string option = plan.Fault is PlanFault.WhichAccount or PlanFault.OtherAccount or PlanFault.OfACard ? " Name it with --account NUMBER." : "";
+            string option = plan.Fault switch
+            {
+                PlanFault.WhichAccount => " Name the household's with --account NUMBER.",
+                PlanFault.OtherAccount or PlanFault.OfACard => " If it is the household's account, name it with --account NUMBER.",
+                _ => "",
+            };
             return new Answer.Refused([FaultTexts.Of(plan.Fault, style) + option, "Nothing was stored."]);
         }
 

@@ -28,9 +28,10 @@ internal static class TakingTexts
     /// <summary>One sentence.</summary>
     public static string Of(PlanFault fault, NumberStyle style) => fault switch
     {
-        PlanFault.WhichAccount which => $"There are several accounts: {string.Join(", ", which.Accounts.Select(account => account.Length == 0 ? "one without a number" : account))}. Say which is the household's.",
-        PlanFault.OtherAccount other => $"This is account {other.Account}, and the statements before were of {other.Known}. Say so if it is the household's account.",
-        PlanFault.OfACard card => $"This is the statement of a card, {card.Account}; take that of the account. Say so if it is the household's account.",
+        PlanFault.WhichAccount { Accounts: [var only] } => $"There is only {Account(only)} in it.",
+        PlanFault.WhichAccount which => $"It is of several accounts: {string.Join(", ", which.Accounts.Select(Account))}.",
+        PlanFault.OtherAccount other => $"It is of account {other.Account}, and the statements before were of {other.Known}.",
+        PlanFault.OfACard card => $"It is the statement of a card, {Account(card.Account)}: what is owed on a card is a debt of its own.",
         PlanFault.OtherCurrency currency => $"The statement is in {currency.Found}, and the household in {currency.Household}.",
         PlanFault.NoDays => "The file doesn't say of which days it is, and has no lines; there is nothing to take.",
         PlanFault.DoesNotAddUp sum => $"The statement to {DateText.Day(sum.To)} doesn't add up: its lines lead to {sum.Expected.ToString(style)}, and it closes with {sum.Closing.ToString(style)}. Lines may be missing; get the file anew.",
@@ -38,6 +39,8 @@ internal static class TakingTexts
         PlanFault.StillToCome come => $"The statement ends on {DateText.Day(come.To)}, which is still to come.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
+
+    private static string Account(string number) => number.Length == 0 ? "an account without a number" : $"account {number}";
 
     /// <summary>A line of the bank's in a sentence, e.g. <c>Corner shop, -12.50 on 3 Apr</c>.</summary>
     public static string Line(TakenLine line, NumberStyle style) =>

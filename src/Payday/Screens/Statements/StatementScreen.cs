@@ -98,7 +98,7 @@ internal sealed class StatementScreen(BookSession session) : CursorScreen
             _ => null,
         };
 
-    private string Question => work.Input.Question is { } asked ? PlanText.Asked(asked.Path, asked.Question) : work.Plan is { Ok: false } refused ? FaultTexts.Of(refused.Fault, session.Style) : "";
+    private string Question => work.Input.Question is { } asked ? PlanText.Asked(asked.Path, asked.Question) : work.Plan is { Ok: false } refused ? FaultTexts.Of(refused.Fault, session.Style) + " Enter says which is the household's." : "";
 
     private string Refusal => string.Join(' ', new[]
     {
