@@ -84,14 +84,7 @@ internal static class StatementAnswers
             yield break;
         }
 
-        string what = question.Kind switch
-        {
-            CsvQuestionKind.DateOrder => "which figure is the day",
-            CsvQuestionKind.DecimalMark => "which mark stands before the decimals",
-            CsvQuestionKind.Direction => "which way the money went",
-            _ => "which column is the amount",
-        };
-        yield return $"{path}: line {question.Line} doesn't say {what}: {CleanText.OneLine(question.Written)}";
+        yield return PlanText.Asked(path, question);
         for (int i = 0; i < question.Choices.Length; i++)
         {
             yield return $"  --choose {i + 1}: {CleanText.OneLine(question.Choices[i].Reads)}";
