@@ -28,4 +28,33 @@ public class FirstStartJourneys
         Assert.Contains("Filling sheet", papers, StringComparison.Ordinal);
         terminal.Press("Escape", "Esc leave").Press("Escape", "Leave Payday?").Press("Enter", "[ended 0]");
     }
+
+    // Half a year of CSV, a file a month in one folder: only what no statement says is typed.
+    [Fact]
+    public void FirstStart_FromHalfAYearOfStatements_EndsInAClosedPayday()
+    {
+        using var folder = new ScratchFolder();
+        Directory.CreateDirectory(folder.In("bank"));
+        foreach ((string name, string text) in HalfYearExport.Before(DateOnly.FromDateTime(DateTime.Now)))
+        {
+            File.WriteAllText(Path.Combine(folder.In("bank"), name), text);
+        }
+
+        using var terminal = TerminalSession.Home(folder);
+        terminal.Press("Down", ">Begin from bank statements").Press("Enter", "No file yet").Press("Enter", "Path of a file or folder:");
+        terminal.Type(folder.In("bank"), "/bank").Press("Enter", "Another path").Press("Enter", "adds up");
+        terminal.Press("Right", "Found in the statements").Press("i", "Look at each");
+        terminal.Press("Down", ">bill  Northlane Rent").Press("Down", ">bill  Harbour Loan Office").Press("t", "!>Owed");
+        terminal.Fill("Owed", "3000", ">Yearly rate").Fill("Yearly rate, %", "5", "Stored.").Press("Escape", "0 open");
+        terminal.Press("Right", ">1  Name and currency").Press("Enter", ">Name").Fill("Name", "Alder flat", ">Currency").Press("Escape", "All that is needed is there");
+        for (int part = 2; part <= 8; part++)
+        {
+            terminal.Press("Down", $">{part}  ");
+        }
+
+        terminal.Press("Down", ">   Begin").Press("Enter", "The household is stored.");
+        Assert.True(terminal.Keys < 50, $"{terminal.Keys} keys");
+        terminal.To(7).Press("c", "Enter close it").Press("Enter", "The payday is closed.");
+        terminal.Press("Escape", "Esc leave").Press("Escape", "Leave Payday?").Press("Enter", "[ended 0]");
+    }
 }

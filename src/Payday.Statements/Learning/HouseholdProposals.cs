@@ -27,7 +27,7 @@ public static class HouseholdProposals
         var names = new NameRow();
         return
         [
-            .. lessons.Incomes.Where(GoesOn).Select(series => Source(series, names.Next("income", series.Name))),
+            .. lessons.Incomes.Where(GoesOn).Select(series => Source(series, names.Next("source", series.Name))),
             .. lessons.Bills.Where(GoesOn).Select(series => Bill(series, names.Next("bill", series.Name))),
             .. lessons.Habits.Where(habit => habit.IsUsual && habit.Name != HabitFinder.Nameless).Select(habit => Pot(habit, names.Next("pot", habit.Name), smallestNote)),
             .. Account(lessons, today),
@@ -36,20 +36,22 @@ public static class HouseholdProposals
 
     private static bool GoesOn(Recurring series) => series.Changes.All(change => change.Kind != RecurringChangeKind.Stopped);
 
-    private static ProposedItem.Source Source(Recurring series, string name) => new(
+    private static ProposedItem.Source Source(Recurring series, (string Name, string Id) called) => new(
         new()
         {
-            Name = name,
+            Id = called.Id,
+            Name = called.Name,
             Expected = series.Usual.ToDecimal(),
             Schedule = ScheduleDraft.Of(series.Rhythm.ToSchedule()),
             Shift = ShiftGuess.Of(series, Shift.Before),
         },
         series);
 
-    private static ProposedItem.Bill Bill(Recurring series, string name) => new(
+    private static ProposedItem.Bill Bill(Recurring series, (string Name, string Id) called) => new(
         new()
         {
-            Name = name,
+            Id = called.Id,
+            Name = called.Name,
             Amount = series.HoldSize.ToDecimal(),
             Schedule = ScheduleDraft.Of(series.Rhythm.ToSchedule()),
             Shift = ShiftGuess.Of(series, Shift.None),
@@ -58,13 +60,14 @@ public static class HouseholdProposals
         series,
         DebtWords.AreIn(series.Lines));
 
-    private static ProposedItem.Pot Pot(Habit habit, string name, decimal smallestNote)
+    private static ProposedItem.Pot Pot(Habit habit, (string Name, string Id) called, decimal smallestNote)
     {
         Money median = (habit.IsWeekly ? habit.PerWeek : habit.PerMonth)!.Median;
         return new(
             new()
             {
-                Name = name,
+                Id = called.Id,
+                Name = called.Name,
                 Kind = PotUse.Spending,
                 Per = habit.IsWeekly ? FillPer.Week : FillPer.Month,
                 Amount = decimal.Ceiling(median.ToDecimal() / smallestNote) * smallestNote,
@@ -85,21 +88,28 @@ public static class HouseholdProposals
         }
     }
 
-    // Two of one company are told apart by a number behind the name, as a person can change it.
+    // Two of one company are told apart by a number behind the name, as a person can change it; the id stays whatever the name becomes.
     private sealed class NameRow
     {
-        private readonly HashSet<string> taken = new(StringComparer.OrdinalIgnoreCase);
+        private readonly HashSet<string> names = new(StringComparer.OrdinalIgnoreCase);
+        private readonly Dictionary<string, HashSet<string>> ids = new(StringComparer.Ordinal);
 
-        public string Next(string kind, string name)
+        public (string Name, string Id) Next(string kind, string name)
         {
             string next = name;
-            for (int number = 2; !taken.Add($"{kind} {next}"); number++)
+            for (int number = 2; !names.Add($"{kind} {next}"); number++)
             {
                 string behind = string.Create(CultureInfo.InvariantCulture, $" {number}");
                 next = name[..Math.Min(name.Length, HouseholdLimits.LongestName - behind.Length)] + behind;
             }
 
-            return next;
+            if (!ids.TryGetValue(kind, out HashSet<string>? taken))
+            {
+                taken = new HashSet<string>(StringComparer.Ordinal);
+                ids[kind] = taken;
+            }
+
+            return (next, ItemId.From(next, kind, taken));
         }
     }
 }

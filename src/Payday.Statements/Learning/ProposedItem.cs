@@ -11,6 +11,9 @@ public abstract record ProposedItem(string Name)
     /// <summary>What it is known by when the same statements, or more of them, are read again.</summary>
     public string Key => $"{Kind} {Name}";
 
+    /// <summary>The id it has in the household once it is taken, whatever its name becomes; null for what is no item of a list.</summary>
+    public abstract string? Id { get; }
+
     /// <summary>What it is, in a word.</summary>
     public abstract string Kind { get; }
 
@@ -22,6 +25,9 @@ public abstract record ProposedItem(string Name)
     /// <param name="Series">The lines it was found in.</param>
     public sealed record Source(SourceDraft Item, Recurring Series) : ProposedItem(Item.Name!)
     {
+        /// <inheritdoc/>
+        public override string? Id => Item.Id;
+
         /// <inheritdoc/>
         public override string Kind => "income";
 
@@ -36,11 +42,15 @@ public abstract record ProposedItem(string Name)
     public sealed record Bill(BillDraft Item, Recurring Series, bool MayBeDebt) : ProposedItem(Item.Name!)
     {
         /// <inheritdoc/>
+        public override string? Id => Item.Id;
+
+        /// <inheritdoc/>
         public override string Kind => "bill";
 
         /// <summary>The same as a debt, of which what is owed and its rate are still to be typed.</summary>
         public DebtDraft AsDebt => new()
         {
+            Id = Item.Id,
             Name = Item.Name,
             Minimum = new() { Kind = MinimumKind.Fixed, Fixed = Item.Amount },
             Due = Item.Schedule is { Kind: ScheduleKind.Monthly, Day: { } day } ? day : null,
@@ -57,6 +67,9 @@ public abstract record ProposedItem(string Name)
     public sealed record Pot(PotDraft Item, Habit Habit) : ProposedItem(Item.Name!)
     {
         /// <inheritdoc/>
+        public override string? Id => Item.Id;
+
+        /// <inheritdoc/>
         public override string Kind => "pot";
 
         /// <inheritdoc/>
@@ -72,6 +85,9 @@ public abstract record ProposedItem(string Name)
     /// <param name="Start">The day on which the household begins with it: the next one, but not one to come.</param>
     public sealed record Account(decimal Amount, LocalDate ClosedOn, LocalDate Start) : ProposedItem("In the account")
     {
+        /// <inheritdoc/>
+        public override string? Id => null;
+
         /// <inheritdoc/>
         public override string Kind => "balance";
 

@@ -75,7 +75,7 @@ internal sealed class FoundScreen : CursorScreen
             int left = work.Items.Count(item => work.StateOf(item) == ItemState.Left);
             return Count == 0 ? "" : string.Create(
                 CultureInfo.InvariantCulture,
-                $"{taken} taken, {left} left out, {Count - taken - left} open. Only what you take is in your household.");
+                $"{taken} taken, {left} left out, {Count - taken - left} open; only what you take counts.");
         }
     }
 
@@ -128,9 +128,9 @@ internal sealed class FoundScreen : CursorScreen
 
     private ImmutableArray<string> Cells(ProposedItem item) => item switch
     {
-        ProposedItem.Source source => ["pay", source.Name, When(source.Series), Amount(source.Item.Expected), LearningReport.Hits(source.Series)],
-        ProposedItem.Bill bill => ["bill", bill.Name, When(bill.Series), Amount(bill.Item.Amount), LearningReport.Hits(bill.Series)],
-        ProposedItem.Pot pot => ["pot", pot.Name, pot.Item.Per == FillPer.Week ? "a week" : "a month", Amount(pot.Item.Amount), ""],
+        ProposedItem.Source source => ["pay", CleanText.OneLine(work.NameOf(source)), When(source.Series), Amount(source.Item.Expected), LearningReport.Hits(source.Series)],
+        ProposedItem.Bill bill => ["bill", CleanText.OneLine(work.NameOf(bill)), When(bill.Series), Amount(bill.Item.Amount), LearningReport.Hits(bill.Series)],
+        ProposedItem.Pot pot => ["pot", CleanText.OneLine(work.NameOf(pot)), pot.Item.Per == FillPer.Week ? "a week" : "a month", Amount(pot.Item.Amount), ""],
         ProposedItem.Account account => ["", account.Name, DateText.Day(account.ClosedOn), Amount(account.Amount), ""],
         _ => throw new ArgumentOutOfRangeException(nameof(item)),
     };
@@ -259,12 +259,12 @@ internal sealed class FoundScreen : CursorScreen
             return new Way.To(new FormScreen(work.Household, list.Form(work.Household, index), list.Noun));
         }
 
-        if (work.Household.Begun.Debt is { } begun && string.Equals(begun.Name, item.Name, StringComparison.OrdinalIgnoreCase))
+        if (work.IsBegun(item))
         {
             return new Way.To(NewDebt);
         }
 
-        Message = "It has another name in the household by now, or was taken out there; x puts it among the open ones again.";
+        Message = "It was taken out of the household; x puts it among the open ones again.";
         return Way.Stay;
     }
 

@@ -109,7 +109,7 @@ internal sealed class LearningWork
     /// <summary>The list of debts.</summary>
     public static SetupList Debts => Of(HouseholdDraft.Members.Debts);
 
-    /// <summary>Where something that was taken stands: its list and its place there; null where it has another name by now or is gone.</summary>
+    /// <summary>Where something that was taken stands, whatever its name is by now: its list and its place there; null where it was taken out.</summary>
     public (SetupList List, int Index)? PlaceOf(ProposedItem item)
     {
         SetupList[] lists = ListOf(item) is not { } list ? [] : item is ProposedItem.Bill ? [list, Debts] : [list];
@@ -117,7 +117,7 @@ internal sealed class LearningWork
         {
             foreach ((int index, ItemDraft there) in one.Ordered(Household.Draft))
             {
-                if (string.Equals(there.Name, item.Name, StringComparison.OrdinalIgnoreCase))
+                if (there.Id is { } id && id == item.Id)
                 {
                     return (one, index);
                 }
@@ -126,6 +126,14 @@ internal sealed class LearningWork
 
         return null;
     }
+
+    /// <summary>Whether it is a debt that was begun and isn't whole yet.</summary>
+    public bool IsBegun(ProposedItem item) => item is ProposedItem.Bill && Household.Begun.Debt?.Id is { } id && id == item.Id;
+
+    /// <summary>What it is called now.</summary>
+    public string NameOf(ProposedItem item) => StateOf(item) == ItemState.Taken && PlaceOf(item) is var (list, index)
+        ? list.Ordered(Household.Draft).First(one => one.Index == index).Item.Name ?? item.Name
+        : item.Name;
 
     /// <summary>Takes something into the household; in the same write it is marked as taken.</summary>
     /// <returns>Why not, a sentence, or null.</returns>
@@ -183,7 +191,7 @@ internal sealed class LearningWork
 
         if (PlaceOf(item) is not var (list, index))
         {
-            if (Household.Begun.Debt is { } begun && string.Equals(begun.Name, item.Name, StringComparison.OrdinalIgnoreCase))
+            if (IsBegun(item))
             {
                 Household.KeepBegun(Household.Begun with { Debt = null });
             }
