@@ -54,7 +54,7 @@ internal sealed class FoundScreen : CursorScreen
     [
         .. Count == 0 ? Array.Empty<Binding>() : OfItem,
         .. Sure.Length > 1
-            ? [Letters.List.Does(string.Create(CultureInfo.InvariantCulture, $"take all {Sure.Length}"), $"Take the {Sure.Length} that are open and ask nothing, all at once; each can be changed or taken out again.", TakeAll)]
+            ? [Letters.List.Does(string.Create(CultureInfo.InvariantCulture, $"take all {Sure.Length}"), "Take all that are open and ask nothing, as many as the key says, at once; each can be changed or taken out again.", TakeAll)]
             : Array.Empty<Binding>(),
         new(Key.CursorLeft, "Left", "files", "Back to the files; what was taken stays.", () => new Way.Instead(new StatementFilesScreen(work, onward))),
         new(Key.CursorRight, "Right", onward.Name, "On with what was taken; it can be changed there too.", onward.Lead),
