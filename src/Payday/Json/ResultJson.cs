@@ -30,6 +30,8 @@ namespace Payday.Json;
 [JsonSerializable(typeof(MoveResult))]
 [JsonSerializable(typeof(EntryResult))]
 [JsonSerializable(typeof(ReconcileResult))]
+[JsonSerializable(typeof(StatementResult))]
+[JsonSerializable(typeof(StatementRulesResult))]
 [JsonSerializable(typeof(LearningResult))]
 [JsonSerializable(typeof(TakenBackResult))]
 [JsonSerializable(typeof(StatusResult))]

@@ -43,6 +43,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         ("Set aside", "money held in the account for a bill's next due dates."),
         ("Buffer", "account money deliberately left without another purpose."),
         ("Owed back", "cash that a pot owes the account after a card purchase; below zero in the account, because the account has paid already."),
+        ("Overdraft", "what the account is below zero beside what it holds; what comes in pays it off first, and the bank's terms decide what it costs."),
         ("Kept back", "the part of a fill that no note can make; it stays in the account and joins the pot's next fill."),
     ];
 
@@ -142,20 +143,21 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
             [Report.Names("Money"), Report.Amounts("in the account"), Report.Amounts("in cash")],
             [
                 Row("Set aside for bills", kind => kind == PurposeKind.SetAside),
-                .. balances.PurposesIn(Place.Account).Any(purpose => purpose.Purpose.Kind == PurposeKind.ForDebt) ? [Row("For debts", kind => kind == PurposeKind.ForDebt)] : Array.Empty<ImmutableArray<string>>(),
+                .. balances.PurposesIn(Place.Account).Any(purpose => purpose.Purpose.Kind is PurposeKind.ForDebt or PurposeKind.ForCard) ? [Row("For debts", kind => kind is PurposeKind.ForDebt or PurposeKind.ForCard)] : Array.Empty<ImmutableArray<string>>(),
                 Row("In pots", kind => kind == PurposeKind.Pot),
                 .. balances.PurposesIn(Place.Cash).Any(purpose => purpose.Purpose.Kind == PurposeKind.Wallet) ? [Row("In the wallet", kind => kind == PurposeKind.Wallet)] : Array.Empty<ImmutableArray<string>>(),
                 Row("Kept back for pots", kind => kind == PurposeKind.KeptBack),
                 Row("Buffer", kind => kind == PurposeKind.Buffer),
                 .. balances.All.Any(end => end.Key is LedgerEnd.At { Purpose.Kind: PurposeKind.OwedBack }) ? [Row("Owed back", kind => kind == PurposeKind.OwedBack)] : Array.Empty<ImmutableArray<string>>(),
+                .. balances.Overdrawn.IsZero ? Array.Empty<ImmutableArray<string>>() : [Row("Overdraft", kind => kind == PurposeKind.Overdraft)],
                 Row("Left to place", kind => kind == PurposeKind.LeftToPlace),
             ],
             [["Together", balances.In(Place.Account).ToString(session.Style), balances.In(Place.Cash).ToString(session.Style)]]);
     }
 
-    // A difference is among what needs doing.
-    private IEnumerable<FrameLine> Bank(int width) => BookStatus.Of(session.Book, session.Today).Bank is { Difference.IsZero: true } bank
-        ? TextWrap.Lines(ReconcileTexts.Of(bank, session.Style) + ".", width - 2).Select(line => FrameLine.Of(" " + line))
+    // A difference that isn't explained is among what needs doing.
+    private IEnumerable<FrameLine> Bank(int width) => BookStatus.Of(session.Book, session.Today).Bank is { IsExplained: true } bank
+        ? TextWrap.Lines(ReconcileTexts.Whole(bank, session.Style), width - 2).Select(line => FrameLine.Of(" " + line))
         : [];
 
     private IEnumerable<FrameLine> Pots(int width) => Lines(
@@ -164,7 +166,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         session.Book.Household.Pots.Select(pot =>
         {
             Money has = PotsReport.HasNow(session.Book.Ledger.Balances, pot);
-            Money? target = PotsReport.Target(pot.Kind);
+            Money? target = PotsReport.Target(session.Book, pot, session.Today);
             return ImmutableArray.Create(
                 pot.Name,
                 PotsReport.Place(pot),
