@@ -42,15 +42,6 @@ internal static class PlanText
         ? line.Partners.Select(partner => TargetText.Of(household, partner))
         : [];
 
-    /// <summary>Where a statement may be missing, in a sentence.</summary>
-    public static string Gap(StatementStep step, NumberStyle style)
-    {
-        string count = step.MissingCount is { } number ? "statement".ToQuantity(number) : "A statement";
-        string from = step.MissingFrom is { } day ? $" from {DateText.Long(day)} on" : "";
-        string worth = step.Missing is { } missing ? $", with {missing.ToString(style)} in all" : "";
-        return $"{count} in between may be missing{from}{worth}.";
-    }
-
     private static string Of(Household household, PlannedLine line, Proposal proposal) => proposal.Lines.IsEmpty
         ? TargetText.Of(household, proposal.Target, proposal.Due, line.Line.Amount)
         : $"{(proposal.Lines.Length == 1 ? "line" : "lines")} {proposal.Lines.Select(number => number.ToString(CultureInfo.InvariantCulture)).Humanize()}";
