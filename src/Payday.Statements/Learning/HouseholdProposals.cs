@@ -4,6 +4,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 using Payday.Core.Drafts;
+using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Statements.Habits;
@@ -33,6 +34,32 @@ public static class HouseholdProposals
             .. Account(lessons, today),
         ];
     }
+
+    /// <summary>The proposals for a household that is there: bills and incomes that it hasn't, and new amounts of those that it has.</summary>
+    /// <param name="lessons">What statements teach.</param>
+    /// <param name="household">The household, in the same currency.</param>
+    /// <remarks>A change that the household has planned for later is left alone.</remarks>
+    public static ImmutableArray<ProposedItem> Beside(Lessons lessons, Household household)
+    {
+        ArgumentNullException.ThrowIfNull(lessons);
+        ArgumentNullException.ThrowIfNull(household);
+        var names = new NameRow();
+        names.Take("source", household.Sources.Select(source => (source.Name, source.Id.Text)));
+        names.Take("bill", household.Bills.Select(bill => (bill.Name, bill.Id.Text)));
+        ImmutableArray<HouseholdFinding> findings = HouseholdComparison.Of(lessons, household);
+        return
+        [
+            .. findings.OfType<HouseholdFinding.OtherAmount>().Where(other => !IsPlanned(household, other)).Select(other => new ProposedItem.NewAmount(
+                other.Name, other.Id, other.Here.ToDecimal(), other.Found.ToDecimal(), LocalDate.Max(other.Series.Last.PlusDays(1), household.Start), other.Series)),
+            .. findings.OfType<HouseholdFinding.NotThere>().Select(found => found.Series).Where(GoesOn).Select(series => series.IsIncome
+                ? (ProposedItem)Source(series, names.Next("source", series.Name))
+                : Bill(series, names.Next("bill", series.Name))),
+        ];
+    }
+
+    private static bool IsPlanned(Household household, HouseholdFinding.OtherAmount other) => other.Series.IsIncome
+        ? household.Sources.Any(source => source.Id.Text == other.Id && source.Later.All.Any(change => change.From > other.Series.Last))
+        : household.Bills.Any(bill => bill.Id.Text == other.Id && bill.Later.All.Any(change => change.From > other.Series.Last));
 
     private static bool GoesOn(Recurring series) => series.Changes.All(change => change.Kind != RecurringChangeKind.Stopped);
 
@@ -93,6 +120,13 @@ public static class HouseholdProposals
     {
         private readonly HashSet<string> names = new(StringComparer.OrdinalIgnoreCase);
         private readonly Dictionary<string, HashSet<string>> ids = new(StringComparer.Ordinal);
+
+        public void Take(string kind, IEnumerable<(string Name, string Id)> there)
+        {
+            (string Name, string Id)[] all = [.. there];
+            names.UnionWith(all.Select(one => $"{kind} {one.Name}"));
+            ids[kind] = [.. all.Select(one => one.Id)];
+        }
 
         public (string Name, string Id) Next(string kind, string name)
         {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Payday.Core.Drafts;
 using NodaTime;
 using Payday.Statements.Habits;
@@ -97,5 +98,36 @@ public abstract record ProposedItem(string Name)
             Start = Start,
             Opening = (household.Opening ?? new()) with { Account = Amount },
         };
+    }
+
+    /// <summary>A new amount of a bill or a source that the household has.</summary>
+    /// <param name="Name">What the household calls it.</param>
+    /// <param name="ItemId">The household's id of it.</param>
+    /// <param name="Here">What the household has, in whole units.</param>
+    /// <param name="Found">What the lines have, in whole units.</param>
+    /// <param name="From">The day from which it is to hold: the one after the last line, as what was due up to then is settled or known.</param>
+    /// <param name="Series">The lines it was found in.</param>
+    public sealed record NewAmount(string Name, string ItemId, decimal Here, decimal Found, LocalDate From, Recurring Series) : ProposedItem(Name)
+    {
+        /// <inheritdoc/>
+        public override string? Id => ItemId;
+
+        /// <inheritdoc/>
+        public override string Kind => "amount";
+
+        /// <inheritdoc/>
+        public override HouseholdDraft In(HouseholdDraft household) => With(household, later => [.. later.Where(change => change.From < From), new LaterDraft { From = From, Amount = Found }]);
+
+        /// <summary>The household without the change.</summary>
+        public HouseholdDraft OutOf(HouseholdDraft household) => With(household, later => [.. later.Where(change => change.From != From)]);
+
+        private HouseholdDraft With(HouseholdDraft household, Func<ImmutableArray<LaterDraft>, ImmutableArray<LaterDraft>> change)
+        {
+            ArgumentNullException.ThrowIfNull(household);
+            ImmutableArray<LaterDraft>? Changed(ImmutableArray<LaterDraft>? later) => change(later ?? []) is { IsEmpty: false } all ? all : null;
+            return Series.IsIncome
+                ? household with { Sources = [.. (household.Sources ?? []).Select(source => source.Id == ItemId ? source with { Later = Changed(source.Later) } : source)] }
+                : household with { Bills = [.. (household.Bills ?? []).Select(bill => bill.Id == ItemId ? bill with { Later = Changed(bill.Later) } : bill)] };
+        }
     }
 }

@@ -61,7 +61,9 @@ internal sealed class FoundScreen : CursorScreen
     ];
 
     /// <inheritdoc/>
-    protected override string Empty => "Nothing comes round in these lines that is sure enough to be proposed. More months show more; Left leads back to the files.";
+    protected override string Empty => work.Household.TakesParts
+        ? "Nothing comes round in these lines that is sure enough to be proposed. More months show more; Left leads back to the files."
+        : "No bill, pay or amount in these lines is sure to be missing in your household. Left leads back to the files.";
 
     /// <inheritdoc/>
     protected override string Detail => Count == 0 ? "" : Sentence(Here);
@@ -131,6 +133,7 @@ internal sealed class FoundScreen : CursorScreen
         ProposedItem.Source source => ["pay", CleanText.OneLine(work.NameOf(source)), When(source.Series), Amount(source.Item.Expected), LearningReport.Hits(source.Series)],
         ProposedItem.Bill bill => ["bill", CleanText.OneLine(work.NameOf(bill)), When(bill.Series), Amount(bill.Item.Amount), LearningReport.Hits(bill.Series)],
         ProposedItem.Pot pot => ["pot", CleanText.OneLine(work.NameOf(pot)), pot.Item.Per == FillPer.Week ? "a week" : "a month", Amount(pot.Item.Amount), ""],
+        ProposedItem.NewAmount amount => ["new", CleanText.OneLine(amount.Name), When(amount.Series), Amount(amount.Found), LearningReport.Hits(amount.Series)],
         ProposedItem.Account account => ["", account.Name, DateText.Day(account.ClosedOn), Amount(account.Amount), ""],
         _ => throw new ArgumentOutOfRangeException(nameof(item)),
     };
@@ -141,6 +144,7 @@ internal sealed class FoundScreen : CursorScreen
         ProposedItem.Bill { MayBeDebt: true } bill => $"It reads like a debt: Enter asks whether it is one. {Series(bill.Series, "to hold")}",
         ProposedItem.Bill bill => Series(bill.Series, "to hold"),
         ProposedItem.Pot { Habit: var habit } pot => Spent(habit, pot),
+        ProposedItem.NewAmount amount => $"{Amount(amount.Here)} here, {Amount(amount.Found)} at the bank. Taken, it holds from {DateText.Long(amount.From)} on. {Series(amount.Series, amount.Series.IsIncome ? "at least" : "to hold")}",
         ProposedItem.Account account => $"What the bank says was there at the end of {DateText.Long(account.ClosedOn)}. Taken, the household begins with it on {DateText.Long(account.Start)}.",
         _ => throw new ArgumentOutOfRangeException(nameof(item)),
     };

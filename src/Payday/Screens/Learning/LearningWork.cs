@@ -100,8 +100,8 @@ internal sealed class LearningWork
     /// <summary>The list that something belongs in; null for what is in the account.</summary>
     public static SetupList? ListOf(ProposedItem item) => item switch
     {
-        ProposedItem.Source => Of(HouseholdDraft.Members.Sources),
-        ProposedItem.Bill => Of(HouseholdDraft.Members.Bills),
+        ProposedItem.Source or ProposedItem.NewAmount { Series.IsIncome: true } => Of(HouseholdDraft.Members.Sources),
+        ProposedItem.Bill or ProposedItem.NewAmount => Of(HouseholdDraft.Members.Bills),
         ProposedItem.Pot => Of(HouseholdDraft.Members.Pots),
         _ => null,
     };
@@ -145,7 +145,9 @@ internal sealed class LearningWork
         }
 
         HouseholdDraft next = item.In(draft);
-        DraftPlace place = ListOf(item) is { } list ? DraftPlace.Of(list.Member, list.Ordered(next).Length - 1) : DraftPlace.Of(HouseholdDraft.Members.Opening);
+        DraftPlace place = ListOf(item) is not { } list ? DraftPlace.Of(HouseholdDraft.Members.Opening)
+            : item is ProposedItem.NewAmount ? DraftPlace.Of(list.Member)
+            : DraftPlace.Of(list.Member, list.Ordered(next).Length - 1);
         return Put(next, place, Household.Statements.Take(item.Key));
     }
 
@@ -187,6 +189,11 @@ internal sealed class LearningWork
         {
             HouseholdDraft without = Household.Draft with { Start = Household.Today, Opening = (Household.Draft.Opening ?? new()) with { Account = 0 } };
             return Put(without, DraftPlace.Of(HouseholdDraft.Members.Opening), left);
+        }
+
+        if (item is ProposedItem.NewAmount amount)
+        {
+            return Put(amount.OutOf(Household.Draft), DraftPlace.Of(ListOf(item)!.Member), left);
         }
 
         if (PlaceOf(item) is not var (list, index))
@@ -250,7 +257,7 @@ internal sealed class LearningWork
         int[] there = [.. Enumerable.Range(0, kept.Length).Where(i => read[i].Ok)];
         ImmutableArray<StatementFile> found = StatementSet.Read(
             [.. there.Select(i => ((ReadOnlyMemory<byte>)read[i].Value!, kept[i].Answers))],
-            new ReadingOptions { Currency = Household.Draft.Settings.Currency, Today = Household.Today });
+            new ReadingOptions { Currency = Household.Draft.Settings.Currency, Today = Household.Today, Profiles = Household.Readings });
         var nothing = new StatementFile([], []);
         Files =
         [
@@ -260,8 +267,8 @@ internal sealed class LearningWork
                 read[i].Ok ? found[Array.IndexOf(there, i)] : nothing)),
         ];
         Lessons = LessonFinder.Of(Statements, Household.Draft.Settings.Currency);
-        Items = Lessons is { IsTooShort: false } lessons
-            ? HouseholdProposals.Of(lessons, UsualOfCurrency.SmallestNote(Household.Draft, lessons.Currency), Household.Today)
-            : [];
+        Items = Lessons is not { IsTooShort: false } lessons ? []
+            : Household.TakesParts ? HouseholdProposals.Of(lessons, UsualOfCurrency.SmallestNote(Household.Draft, lessons.Currency), Household.Today)
+            : HouseholdProposals.Beside(lessons, HouseholdCheck.Of(Household.Draft).Value!);
     }
 }

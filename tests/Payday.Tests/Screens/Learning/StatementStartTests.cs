@@ -1,14 +1,17 @@
 using System.Drawing;
 using NodaTime;
+using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Debts;
 using Payday.Core.Drafts;
 using Payday.Core.Faults;
+using Payday.Core.Households;
 using Payday.Core.Routines;
 using Payday.Screens.Home;
 using Payday.Screens.Learning;
 using Payday.Screens.Setup;
+using Payday.Screens.Shell;
 using Payday.Screens.Start;
 using Payday.Store;
 using Payday.Store.Folders;
@@ -242,6 +245,38 @@ public sealed class StatementStartTests : IDisposable
         Assert.IsType<GuideScreen>(hand.Top);
         Assert.IsType<StartScreen>(hand.Press("Esc").Top);
     }
+
+    // The same for a household that is there: only what it hasn't, and an amount that is another.
+    [Fact]
+    public void Household_ThatIsThere_TakesANewAmountAndABill()
+    {
+        BookSession session = NewBook.Store(store, HouseholdCheck.Of(There).Value!, () => Today);
+        Hand hand = new Hand(new HomeScreen(session)).Press("h", "i", "Enter").Type(Bank, "").Press("Right");
+        Golden.Equal("household-80x24", hand.Shown(Complete));
+
+        hand.To("Internet").Press("Enter").To("Brightwire").Press("Enter");
+        Household household = store.Load()!.Household;
+        Assert.Equal("34.00", household.Bills[1].AmountOn(Today).ToPlain());
+        Assert.Equal(["Rent", "Internet", "Brightwire Power"], household.Bills.Select(bill => bill.Name));
+        hand.To("Internet").Press("x").To("Brightwire").Press("x");
+        Assert.Equal(session.Book.Household.Bills, store.Load()!.Household.Bills);
+        Assert.Equal(["30.00", "Rent, Internet"], [store.Load()!.Household.Bills[1].AmountOn(Today).ToPlain(), string.Join(", ", store.Load()!.Household.Bills.Select(bill => bill.Name))]);
+        Assert.IsType<SetupScreen>(hand.Press("Right").Top);
+    }
+
+    private static HouseholdDraft There => new()
+    {
+        Name = "Alder flat",
+        Start = new LocalDate(2026, 1, 2),
+        Settings = new() { Currency = Currency.FromCode("EUR"), FillDay = IsoDayOfWeek.Friday, Holidays = new() { Set = HolidaySet.None } },
+        Opening = new() { Account = 500 },
+        Sources = [new() { Name = "Tidewater", Expected = 1840.50m, Schedule = new() { Kind = ScheduleKind.Monthly, Day = new MonthDay.Numbered(25) }, Shift = Shift.After }],
+        Bills =
+        [
+            new() { Name = "Rent", Amount = 640, Schedule = new() { Kind = ScheduleKind.Monthly, Day = new MonthDay.Numbered(1) }, Shift = Shift.After, Essential = true },
+            new() { Name = "Internet", Amount = 30, Schedule = new() { Kind = ScheduleKind.Monthly, Day = new MonthDay.Numbered(12) }, Shift = Shift.After, Essential = false },
+        ],
+    };
 
     private static string Whole(HouseholdDraft draft) =>
         $"{draft.Start} {draft.Opening!.Account} {string.Join(',', (draft.Sources ?? []).Select(one => one.Name))} {string.Join(',', (draft.Bills ?? []).Select(one => one.Name))} {string.Join(',', (draft.Pots ?? []).Select(one => one.Name))}";
