@@ -96,6 +96,11 @@ internal static class AllKeys
     private static IEnumerable<(string Screen, Binding Binding)> OfTheSetup()
     {
         using var demo = new DemoBook();
+        foreach (Binding binding in ((Way.To)new ScreenMap().Lead(new Goal.Household(demo.Session))).Screen.Bindings.Where(key => key.Name == "i"))
+        {
+            yield return ("household", binding);
+        }
+
         demo.Hand.To("Bills");
         foreach (string name in (string[])["household", "a list", "a form"])
         {
