@@ -43,7 +43,7 @@ public sealed class ReconcileCommandTests
         decimal here = decimal.Parse(System.Text.Json.JsonDocument.Parse(shell.Run("reconcile", "--json").Fine().Out).RootElement.GetProperty("here").GetString()!, System.Globalization.CultureInfo.InvariantCulture);
         string bank = (here - 3.10m).ToString(System.Globalization.CultureInfo.InvariantCulture);
         Equal(shell, "reconcile-named", 0, ["reconcile", "--balance", bank, .. at, "--accept", "--name", "a \u001b[31mfee?"]);
-        Assert.EndsWith("bank 3.10 less on Sun 8 Mar (\"a [31mfee?\")", Assert.Single(shell.Run("status").Lines), StringComparison.Ordinal);
+        Assert.EndsWith("bank 3.10 less on Sun 8 Mar (\"a ?[31mfee?\")", Assert.Single(shell.Run("status").Lines), StringComparison.Ordinal);
         Assert.Equal(("-3.10", false), (Status(shell).Bank!.Difference, Status(shell).Bank!.Explained));
         Assert.Contains("! The bank had 3.10 less than it should on Sun 8 Mar", shell.Run("show").Fine().Out, StringComparison.Ordinal);
 
