@@ -40,6 +40,7 @@ internal sealed class ClosingMovements
             Move(line.SourceId is { } source ? LedgerEnd.PaidBy(source) : LedgerEnd.OneOff(line.Name), Unplaced, line.Amount, "income");
         }
 
+        Move(Unplaced, LedgerEnd.InAccount(Purpose.Overdraft), income.Overdraft.Amount, "pays off the overdraft");
         Move(LedgerEnd.InAccount(Purpose.Buffer), Unplaced, income.Buffer.Amount, "from the buffer");
     }
 

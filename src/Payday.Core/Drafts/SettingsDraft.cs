@@ -43,6 +43,9 @@ public sealed record SettingsDraft
     /// <summary>What the account's buffer keeps at least, in whole units; it may be missing.</summary>
     public decimal? BufferKeeps { get; init; }
 
+    /// <summary>How far below zero the bank lets the account go, in whole units; it may be missing.</summary>
+    public decimal? Overdraft { get; init; }
+
     /// <summary>Lines for the top of the slip; they may be missing.</summary>
     public ImmutableArray<string>? SlipLines { get; init; }
 
@@ -63,6 +66,7 @@ public sealed record SettingsDraft
             CardRounding = settings.CardRounding,
             SurplusOrder = settings.SurplusOrder,
             BufferKeeps = settings.BufferKeeps?.ToDecimal(),
+            Overdraft = settings.Overdraft?.ToDecimal(),
             SlipLines = settings.SlipLines,
         };
     }
@@ -102,6 +106,9 @@ public sealed record SettingsDraft
 
         /// <inheritdoc cref="SettingsDraft.BufferKeeps"/>
         public static DraftMember<SettingsDraft, decimal?> BufferKeeps { get; } = new(settings => settings.BufferKeeps, (settings, value) => settings with { BufferKeeps = value });
+
+        /// <inheritdoc cref="SettingsDraft.Overdraft"/>
+        public static DraftMember<SettingsDraft, decimal?> Overdraft { get; } = new(settings => settings.Overdraft, (settings, value) => settings with { Overdraft = value });
 
         /// <inheritdoc cref="SettingsDraft.SlipLines"/>
         public static DraftMember<SettingsDraft, ImmutableArray<string>?> SlipLines { get; } = new(settings => settings.SlipLines, (settings, value) => settings with { SlipLines = value });

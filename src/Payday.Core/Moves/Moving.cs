@@ -55,6 +55,11 @@ public static class Moving
             return Result.Refused<Book>(new MoveFault.HasLess(entry.From, LedgerEnds.NameIn(book.Household, entry.From), has, entry.Amount));
         }
 
+        if (WayOf(entry) == MoveWay.Fetched && CashRoom.Of(book) is { } room && room < entry.Amount)
+        {
+            return Result.Refused<Book>(new MoveFault.AccountHasLess(room, entry.Amount));
+        }
+
         if (gives is not null)
         {
             PotCash.TakeOut(writer, gives, Goal(book, entry), entry.Amount, entry.Date, Reason(entry));

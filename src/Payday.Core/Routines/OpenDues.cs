@@ -38,10 +38,11 @@ public static class OpenDues
                 let date = one.Time?.Date ?? holidays.Shift(one.Due.Key.Scheduled, bill.Shift)
                 where date <= to
                 let decided = one.Due.Closed is { IsDecided: true } closed ? closed : null
-                let rest = decided is null ? bill.Amount - one.Due.Paid : decided.Amount - one.Due.PaidSince
+                let usual = bill.AmountOn(one.Time?.Scheduled ?? one.Due.Key.Scheduled)
+                let rest = decided is null ? usual - one.Due.Paid : decided.Amount - one.Due.PaidSince
                 where rest.IsPositive || one.Due.PaidSince.IsZero
                 select new OpenDue(one.Due.Key, date, rest.ClampToZero(), decided is not null) { Paid = one.Due.Paid };
-            return waiting.Concat(fresh.Select(time => new OpenDue(new DueKey(bill.Id, time.Scheduled), time.Date, bill.Amount, IsDecided: false)));
+            return waiting.Concat(fresh.Select(time => new OpenDue(new DueKey(bill.Id, time.Scheduled), time.Date, bill.AmountOn(time.Scheduled), IsDecided: false)));
         }
     }
 

@@ -53,6 +53,7 @@ internal static class ReconcileCommand
     private static Answer Undo(BookStore store, Book book) => ReconciliationUndo.Last(book) switch
     {
         null => Answer.Because("The account was not held against the bank yet."),
+        var last when ReconciliationUndo.InTheWay(book, last) is { } obstacle => UndoOption.Refused(book, obstacle),
         var last => UndoOption.Stored(store, book, ReconciliationUndo.Of(book, last), [("reconciliation", null, last.Date)]),
     };
 

@@ -90,6 +90,9 @@ internal static class EdgeTexts
         ArgumentFault.StillToCome coming => $"{coming.Given}: {DateTexts.StillToCome}",
         ArgumentFault.EntryUnfinished => "Give in or out, an amount and --for NAME; or --undo NUMBER.",
         ArgumentFault.CountedUnfinished => "Write payday entry counted --notes 20=2,10=1, with all the loose notes.",
+        ArgumentFault.NoSuchBankLine { Lines: 0 } => "All lines are matched; there is none to take or leave.",
+        ArgumentFault.NoSuchBankLine no => $"There is no line {no.Given} to take or leave; those that aren't matched are 1 to {no.Lines}.",
+        ArgumentFault.NothingProposed not => $"{not.Given}: nothing is proposed for it; say what it becomes, as N=WHAT.",
         ArgumentFault.NoSuchPurpose no => $"There is nothing called '{no.Given}' here; there is {string.Join("; ", no.Known)}.",
         ArgumentFault.NoSuchOwner no => $"There is no bill or debt '{no.Given}'; there {(no.Known.IsEmpty ? "are none" : $"is {string.Join(", ", no.Known)}")}.",
         ArgumentFault.TwoOwners two => $"A bill and a debt are called '{two.Given}'; give its id.",
@@ -98,6 +101,8 @@ internal static class EdgeTexts
         ArgumentFault.NoSuchSource no => $"{no.Given}: there is no income source '{no.Name}'. {Known(no)} Money from nobody on the list is --one-off \"Name=AMOUNT\".",
         ArgumentFault.SourceTwice twice => $"{twice.Given}: {twice.Source} is there twice; give what came from it together.",
         ArgumentFault.IsSource source => $"{source.Given}: {source.Source} is an income source; correct what came from it with --income.",
+        ArgumentFault.OverdraftLess { Owed.IsZero: true } => $"{fault.Given}: the account has no overdraft.",
+        ArgumentFault.OverdraftLess less => $"{fault.Given}: the overdraft is {less.Owed.ToString(style)}; write that much at most.",
         ArgumentFault.OneOffTwice twice => $"{twice.Given}: {twice.Name} is there twice; give it once, or under two names.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };

@@ -153,6 +153,13 @@ internal sealed class FiveYears(Book book, int seed)
     {
         var draft = new RoutineDraft(payday) { UsesOwedBack = Chance(60), LeavesNotesAtHome = Chance(10) };
         Result<RoutinePlan> plan = Routine.Plan(Book, draft);
+        if (plan.Ok && !plan.Value.Income.Overdraft.Owed.IsZero && (plan.Value.LeftToPlace.IsNegative || dues.Next(3) == 0))
+        {
+            // Not all of it has to be paid off at once, and where the day falls short it isn't.
+            draft = draft with { ToOverdraft = plan.Value.LeftToPlace.IsNegative ? (plan.Value.Income.Overdraft.Amount + plan.Value.LeftToPlace).ClampToZero() : Cents(dues.NextInt64(plan.Value.Income.Overdraft.Amount.MinorUnits + 1)) };
+            plan = Routine.Plan(Book, draft);
+        }
+
         if (plan.Ok && plan.Value.LeftToPlace.IsNegative)
         {
             plan = Routine.Plan(Book, draft with { OneOffs = draft.OneOffs.Add("Help", -plan.Value.LeftToPlace) });

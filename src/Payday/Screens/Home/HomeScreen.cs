@@ -43,6 +43,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         ("Set aside", "money held in the account for a bill's next due dates."),
         ("Buffer", "account money deliberately left without another purpose."),
         ("Owed back", "cash that a pot owes the account after a card purchase; below zero in the account, because the account has paid already."),
+        ("Overdraft", "what the account is below zero beside what it holds; what comes in pays it off first, and the bank's terms decide what it costs."),
         ("Kept back", "the part of a fill that no note can make; it stays in the account and joins the pot's next fill."),
     ];
 
@@ -148,6 +149,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
                 Row("Kept back for pots", kind => kind == PurposeKind.KeptBack),
                 Row("Buffer", kind => kind == PurposeKind.Buffer),
                 .. balances.All.Any(end => end.Key is LedgerEnd.At { Purpose.Kind: PurposeKind.OwedBack }) ? [Row("Owed back", kind => kind == PurposeKind.OwedBack)] : Array.Empty<ImmutableArray<string>>(),
+                .. balances.Overdrawn.IsZero ? Array.Empty<ImmutableArray<string>>() : [Row("Overdraft", kind => kind == PurposeKind.Overdraft)],
                 Row("Left to place", kind => kind == PurposeKind.LeftToPlace),
             ],
             [["Together", balances.In(Place.Account).ToString(session.Style), balances.In(Place.Cash).ToString(session.Style)]]);
@@ -164,7 +166,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         session.Book.Household.Pots.Select(pot =>
         {
             Money has = PotsReport.HasNow(session.Book.Ledger.Balances, pot);
-            Money? target = PotsReport.Target(pot.Kind);
+            Money? target = PotsReport.Target(session.Book, pot, session.Today);
             return ImmutableArray.Create(
                 pot.Name,
                 PotsReport.Place(pot),
