@@ -88,6 +88,24 @@ public sealed class ReconcileScreenTests : IDisposable
         Assert.True(InOneLine(shown).Contains("(\"an account fee?\"); what was entered since explains it.", StringComparison.Ordinal), string.Join('\n', shown));
     }
 
+    // The difference is what is proposed: its way, its amount; what it is for is all that is asked. Then its line is the one to tick.
+    [Theory]
+    [InlineData(-310, "Went out")]
+    [InlineData(125, "Came in")]
+    public void Enter_WhatIsMissing_ProposesTheDifference(int cents, string way)
+    {
+        Hand hand = new Hand(new ReconcileScreen(demo.Session)).Press("Ctrl+A", "Enter");
+        hand.Type((Plan.Expected + Money.FromMinorUnits(cents, Plan.Expected.Currency)).ToString(demo.Session.Style)).Press("$");
+        Assert.Contains(hand.Shown(new Size(80, 24)), line => line.Contains(way, StringComparison.Ordinal));
+        hand.Pick("b").Pick("b").Press("Right");
+        Assert.Equal("Account against the bank", hand.Top.Title);
+        Assert.Equal(cents, Assert.Single(demo.Session.Book.Weeks.Entries).Amount.MinorUnits);
+        hand.Press("Space");
+        Assert.Equal(0, Plan.Difference!.Value.MinorUnits);
+        hand.Press("c");
+        Assert.Single(demo.Stored.Weeks.Reconciliations);
+    }
+
     [Fact]
     public void All_TicksEveryLine_AndThenNone()
     {
