@@ -83,6 +83,14 @@ public sealed record WeekRecords(
     /// <summary>The card purchases that stand: what rules look at.</summary>
     public IEnumerable<CardPurchase> StandingPurchases => Purchases.Where(purchase => !purchase.Undone);
 
+    /// <summary>A card purchase with all its parts, in their order; of one over a single pot that alone.</summary>
+    /// <param name="number">The number of any of its parts, one that there is.</param>
+    public ImmutableArray<CardPurchase> PartsOf(long number)
+    {
+        CardPurchase one = Purchases[(int)number - 1];
+        return one.Whole is { } whole ? [.. Purchases.Skip((int)whole - 1).TakeWhile(part => part.Whole == whole)] : [one];
+    }
+
     /// <summary>The counts that stand: what rules look at.</summary>
     public IEnumerable<WeekCount> StandingCounts => Counts.Where(count => !count.Undone);
 

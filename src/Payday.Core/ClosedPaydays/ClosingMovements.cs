@@ -91,11 +91,15 @@ internal sealed class ClosingMovements
         foreach (DebtCover cover in debts.Covers)
         {
             LedgerEnd waits = LedgerEnd.InAccount(Purpose.ForDebt(cover.DebtId));
+            LedgerEnd bought = LedgerEnd.InAccount(Purpose.ForCard(cover.DebtId));
             Move(waits, Unplaced, -cover.Taken, "not needed for a minimum");
+            Move(bought, Unplaced, cover.Freed, "not needed for the card");
             Move(Unplaced, waits, cover.Taken, "for a minimum");
             foreach (DebtRow row in debts.Rows.Where(row => row.DebtId == cover.DebtId && row.Paid))
             {
-                Move(waits, new LedgerEnd.Owed(row.DebtId), row.Payment, "minimum payment", row.PaidOn);
+                // One payment, of two purposes.
+                Move(waits, new LedgerEnd.Owed(row.DebtId), row.Own, "minimum payment", row.PaidOn);
+                Move(bought, new LedgerEnd.Owed(row.DebtId), row.Bought, "minimum payment", row.PaidOn);
             }
         }
     }

@@ -52,19 +52,25 @@ public static class Paying
             writer.Move(charge.Date, new LedgerEnd.Owed(charge.DebtId), LedgerEnd.InterestOn(charge.DebtId), charge.Amount, "a month's interest");
         }
 
-        Money held = Money.Min(amount, writer[holding].ClampToZero());
-        Pay(writer, entry, holding, held);
-        Pay(writer, entry, buffer, amount - held);
-        bool completes = entry.FreesRest || amount >= due.Rest;
+        // The due itself first, then what was bought with the card; what is above both has what is held for later, then the buffer.
+        Money own = Money.Min(Money.Min(amount, due.Own), writer[holding].ClampToZero());
+        Money bought = Money.Min(amount - Money.Min(amount, due.Own), Bought(book, entry.Key));
+        Money later = Money.Min(amount - own - bought, writer[holding].ClampToZero() - own);
+        Money more = Money.Min(amount - own - bought - later, Bought(book, entry.Key) - bought);
+        Pay(writer, entry, holding, own + later);
+        Pay(writer, entry, ForCard(entry.Key), bought + more);
+        Pay(writer, entry, buffer, amount - own - bought - later - more);
+        bool completes = entry.FreesRest || amount >= due.Own;
         if (completes)
         {
-            Money freed = Money.Min((due.Has - amount).ClampToZero(), writer[holding].ClampToZero());
+            // What was bought is owed all the same, and goes on waiting.
+            Money freed = Money.Min((due.Has - due.Bought - amount).ClampToZero(), writer[holding].ClampToZero());
             writer.Move(DayFor(writer, holding, freed, entry.Date), holding, LedgerEnd.InAccount(Purpose.LeftToPlace), freed, $"{Due(entry)} freed");
         }
 
         writer.Record(weeks => weeks with
         {
-            Payments = weeks.Payments.Add(new DuePayment(weeks.Payments.Length + 1, entry.Key, entry.Date, amount, completes, first, writer.Last) { Asked = due.Rest }),
+            Payments = weeks.Payments.Add(new DuePayment(weeks.Payments.Length + 1, entry.Key, entry.Date, amount, completes, first, writer.Last) { Asked = due.Own }),
         });
         return Result.Of(writer.Book);
     }
@@ -105,10 +111,14 @@ public static class Paying
             }
         }
 
-        Money held = book.Ledger.Balances[DueLines.Holding(entry.Key.Owner)].ClampToZero();
+        Money held = book.Ledger.Balances[DueLines.Holding(entry.Key.Owner)].ClampToZero() + Bought(book, entry.Key);
         Money buffer = book.Ledger.Balances[LedgerEnd.InAccount(Purpose.Buffer)].ClampToZero();
         return amount > held + buffer ? new DueFault.NotEnough(due.Name, amount, held, buffer) : null;
     }
+
+    private static LedgerEnd ForCard(DueKey key) => key.Debt is { } debt ? LedgerEnd.InAccount(Purpose.ForCard(debt)) : LedgerEnd.InAccount(Purpose.Buffer);
+
+    private static Money Bought(Book book, DueKey key) => key.Debt is null ? Money.Zero(book.Household.Currency) : book.Ledger.Balances[ForCard(key)].ClampToZero();
 
     private static ImmutableArray<InterestCharge> ChargesUpTo(Book book, DueEntry entry)
     {

@@ -5,6 +5,7 @@ using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Debts;
+using Payday.Core.Ledgers;
 
 namespace Payday.Core.Routines;
 
@@ -63,10 +64,14 @@ public static class OpenDues
             return known
                 .Where(one => !one.Due.IsDone)
                 .Select(one => new OpenMinimum(one.Due.Key, one.Time?.Date ?? one.Due.Key.Scheduled, one.Due.Paid, Covered(one.Due)))
-                .Concat(fresh.Select(time => new OpenMinimum(new DueKey(debt.Id, time.Scheduled), time.Date, nothing, null)))
+                .Concat(fresh.Where(time => IsOwedOn(debt, time.Date)).Select(time => new OpenMinimum(new DueKey(debt.Id, time.Scheduled), time.Date, nothing, null)))
                 .Where(due => due.Date <= to)
                 .OrderBy(due => due.Date);
         }
+
+        // A card that was paid off on that day was asked for nothing, whatever it paid since.
+        bool IsOwedOn(Debt debt, LocalDate day) => EndCourse.Of(book.Ledger, new LedgerEnd.Owed(debt.Id))
+            .On(day > book.Household.Start ? day.PlusDays(-1) : book.Household.Start).IsNegative;
 
         // A payment of an earlier version that was undone left nothing in the account for its minimum.
         static Money? Covered(WrittenDue due) => due.Closed is { Asked: not null } closed ? (closed.Amount - due.PaidSince).ClampToZero() : null;

@@ -104,7 +104,7 @@ public abstract record BookEntry
 
         if (weeks.StandingPurchases.FirstOrDefault(purchase => purchase.FirstMovement <= movement && movement <= purchase.LastMovement || purchase.TakenUp.Movements.Contains(movement)) is { } purchase)
         {
-            return new Purchase(purchase.Number);
+            return new Purchase(purchase.WholeNumber);
         }
 
         if (weeks.StandingPayments.FirstOrDefault(payment => payment.FirstMovement <= movement && movement <= payment.LastMovement) is { } payment)

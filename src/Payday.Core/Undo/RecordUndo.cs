@@ -17,8 +17,7 @@ internal abstract class RecordUndo<T>(string reason)
     /// <returns>The book afterwards; or why it can't be undone.</returns>
     public Result<Book> Undo(Book book, long number, LocalDate date) => InTheWay(book, number) is { } obstacle
         ? Result.Refused<Book>(obstacle)
-        : Taking(book, All(book.Weeks)[(int)number - 1]).Done(
-            date, reason, weeks => With(weeks, All(weeks).SetItem((int)number - 1, Undone(All(weeks)[(int)number - 1]))));
+        : Taking(book, All(book.Weeks)[(int)number - 1]).Done(date, reason, weeks => With(weeks, Undone(weeks, number)));
 
     /// <summary>What is in the way of undoing one; null for nothing.</summary>
     public Obstacle? InTheWay(Book book, long number)
@@ -41,6 +40,10 @@ internal abstract class RecordUndo<T>(string reason)
 
     /// <summary>The record as one that is undone.</summary>
     protected abstract T Undone(T one);
+
+    /// <summary>All of its kind, the one of a number undone, and what was entered as one with it.</summary>
+    protected virtual ImmutableArray<T> Undone(WeekRecords weeks, long number) =>
+        All(weeks).SetItem((int)number - 1, Undone(All(weeks)[(int)number - 1]));
 
     /// <summary>That there is none of a number.</summary>
     protected abstract Obstacle NoSuch(long number);

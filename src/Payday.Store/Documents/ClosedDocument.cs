@@ -47,6 +47,7 @@ internal static class ClosedDocument
             item.Amount("amount", due.Amount);
             item.Flag("paid", due.Paid);
             item.OptionalAmount("asked", due.Asked);
+            item.OptionalAmount("bought", due.Bought);
         });
         to.OptionalList<DueKey>("charged", closed.Charged, static (item, key) =>
         {
@@ -75,7 +76,7 @@ internal static class ClosedDocument
             from.OptionalPart("draft", DraftDocument.Form.Read) ?? new RoutineDraft(period.First))
         {
             Minimums = from.OptionalList("minimums", static item => new ClosedDue(
-                new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Amount("amount"), item.Flag("paid")) { Asked = item.OptionalAmount("asked") }) is { } minimums ? [.. minimums] : null,
+                new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Amount("amount"), item.Flag("paid")) { Asked = item.OptionalAmount("asked"), Bought = item.OptionalAmount("bought") }) is { } minimums ? [.. minimums] : null,
             Charged = from.OptionalList("charged", static item => new DueKey(new DebtId(item.Text("debt")), item.Date("date"))) is { } charged ? [.. charged] : null,
             Trips = [.. from.OptionalList("trips", static item => item.Amount("amount")) ?? []],
         };

@@ -29,8 +29,11 @@ internal sealed record CountedResult(
 /// <summary>The answer of <c>spend</c>.</summary>
 internal sealed record SpendResult(bool Stored, IReadOnlyList<SpentResult> Purchases);
 
-/// <summary>A card purchase; the number is null while it is not stored.</summary>
-internal sealed record SpentResult(long? Number, string Date, string Pot, string Amount, string? OwedBack, string What);
+/// <summary>
+/// A card purchase; the number is null while it is not stored. One over several pots has an entry a part, each with the number of
+/// the first as its whole; the card is the debt whose card paid, null for the account.
+/// </summary>
+internal sealed record SpentResult(long? Number, string Date, string Pot, string Amount, string? OwedBack, string What, long? Whole, string? Card);
 
 /// <summary>The answer of <c>due</c>: what is still to be paid, and what was paid; all of late where nothing was entered.</summary>
 internal sealed record DuesResult(bool Stored, IReadOnlyList<OpenDueResult> Dues, IReadOnlyList<PaidDueResult> Paid);

@@ -84,6 +84,15 @@ internal abstract record ArgumentFault(string Given) : EdgeFault
     /// <param name="Known">Those that there are.</param>
     public sealed record NoSuchOwner(string Given, ImmutableArray<string> Known) : ArgumentFault(Given);
 
+    /// <summary>There is no such debt.</summary>
+    /// <param name="Given">The option and what was given.</param>
+    /// <param name="Debts">Those that there are.</param>
+    public sealed record NoSuchDebt(string Given, ImmutableArray<string> Debts) : ArgumentFault(Given);
+
+    /// <summary>It is neither a pot with an amount, nor a pot alone.</summary>
+    /// <param name="Given">What was given.</param>
+    public sealed record NoPart(string Given) : ArgumentFault(Given);
+
     /// <summary>A bill and a debt have the same name.</summary>
     /// <param name="Given">The name.</param>
     public sealed record TwoOwners(string Given) : ArgumentFault(Given);

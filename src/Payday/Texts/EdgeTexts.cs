@@ -79,7 +79,7 @@ internal static class EdgeTexts
     {
         ArgumentFault.Of of => $"{of.Given}: {FaultTexts.Of(of.Why, style)}",
         ArgumentFault.NoPair no => $"{no.Given}: write it like {no.Like}",
-        ArgumentFault.NoLine => $"{fault.Given}: write it like 3=Food, with the number of a line.",
+        ArgumentFault.NoLine => $"{fault.Given}: write it like 3=Food, with the number of a line, or 3=Food=12.50 for a part of it.",
         ArgumentFault.NoNamedAmount no => $"{no.Given}: write it like \"Night shifts=1204.55\", with a name of at most {no.LongestName} plain characters.",
         ArgumentFault.NoCount => $"{fault.Given}: write what is left like Food=21.50.",
         ArgumentFault.LeftNotGiven not => $"{not.Given}: say as well what is left of {not.Pot}.",
@@ -94,6 +94,8 @@ internal static class EdgeTexts
         ArgumentFault.NoSuchBankLine no => $"There is no line {no.Given} to take or leave; those that aren't matched are 1 to {no.Lines}.",
         ArgumentFault.NothingProposed not => $"{not.Given}: nothing is proposed for it; say what it becomes, as N=WHAT.",
         ArgumentFault.NoSuchPurpose no => $"There is nothing called '{no.Given}' here; there is {string.Join("; ", no.Known)}.",
+        ArgumentFault.NoSuchDebt no => $"{no.Given}: there is no debt of that name; there {(no.Debts.IsEmpty ? "are none" : $"is {string.Join(", ", no.Debts)}")}.",
+        ArgumentFault.NoPart => $"'{fault.Given}': write a pot with its amount, like Food=12.50.",
         ArgumentFault.NoSuchOwner no => $"There is no bill or debt '{no.Given}'; there {(no.Known.IsEmpty ? "are none" : $"is {string.Join(", ", no.Known)}")}.",
         ArgumentFault.TwoOwners two => $"A bill and a debt are called '{two.Given}'; give its id.",
         ArgumentFault.NoTarget => $"--move: '{fault.Given}' is no pot and no debt; name one, or write buffer or stays.",

@@ -47,9 +47,11 @@ internal sealed class BankModel(Book begun)
             lines[$"fetched {payday.Payday}"] = [.. Visits(payday, given.Worth(household.Currency)).Select((visit, i) => new BankLine(payday.Payday.PlusDays(i), -visit, "CASH 0815"))];
         }
 
-        foreach (CardPurchase purchase in now.Weeks.Purchases)
+        // One over several pots is one line; a card that is a debt pays none.
+        foreach (IGrouping<long, CardPurchase> whole in now.Weeks.Purchases.GroupBy(purchase => purchase.Whole ?? purchase.Number))
         {
-            lines[$"purchase {purchase.Number}"] = purchase.Undone ? [] : [new(purchase.Date, -purchase.Amount, $"CARD 4711 {purchase.What}")];
+            CardPurchase[] paid = [.. whole.Where(part => !part.Undone && part.Card is null)];
+            lines[$"purchase {whole.Key}"] = paid.Length == 0 ? [] : [new(paid[0].Date, -Money.Sum(paid.Select(part => part.Amount), household.Currency), $"CARD 4711 {paid[0].What}")];
         }
 
         foreach (Move move in now.Weeks.Moves)

@@ -34,11 +34,13 @@ internal static partial class GenBook
 
     /// <summary>Purchases with every field.</summary>
     public static Gen<CardPurchase> Purchase { get; } =
-        Gen.Select(Dates, Gen.Select(Names, Gen.Bool), Amounts, Amounts, Names, Gen.Bool, SomeTakenUp)
+        Gen.Select(Dates, Gen.Select(Names, Gen.Bool, Gen.Bool, Gen.Bool), Amounts, Amounts, Names, Gen.Bool, SomeTakenUp)
             .Select((date, pot, amount, owed, what, undone, taken) => new CardPurchase(1, date, pot.Item2 ? new PotId(pot.Item1) : null, amount, owed, what, 1, 2)
             {
                 Undone = undone,
                 TakenUp = taken,
+                Whole = pot.Item3 ? 1 : null,
+                Card = pot.Item4 ? new DebtId(what) : null,
             });
 
     /// <summary>Counts with every field.</summary>

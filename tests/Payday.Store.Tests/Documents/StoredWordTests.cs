@@ -100,6 +100,7 @@ public sealed class StoredWordTests
             (PurposeKind.OwedBack, "owed-back:an-id", Purpose.OwedBack(new PotId("an-id"))),
             (PurposeKind.Wallet, "wallet:an-id", Purpose.Wallet(new PotId("an-id"))),
             (PurposeKind.ForDebt, "for-debt:an-id", Purpose.ForDebt(new DebtId("an-id"))),
+            (PurposeKind.ForCard, "for-card:an-id", Purpose.ForCard(new DebtId("an-id"))),
             (PurposeKind.Overdraft, "overdraft", Purpose.Overdraft),
         ];
 

@@ -64,7 +64,7 @@ internal sealed class DuesScreen : CursorScreen
     /// <inheritdoc/>
     protected override string Detail => CleanText.OneLine((Here, Done) switch
     {
-        ({ } due, _) => $"{due.Name}, due {DateText.Long(due.Date)}: {Shown(due.Rest)} to pay{(due.Paid.IsZero ? "" : $", {Shown(due.Paid)} was paid")}; the account has {Shown(due.Has)} for it."
+        ({ } due, _) => $"{due.Name}, due {DateText.Long(due.Date)}: {Shown(due.Rest)} to pay{(due.Paid.IsZero ? "" : $", {Shown(due.Paid)} was paid")}; the account has {Shown(due.Has)} for it{(due.Bought.IsPositive ? $", {Shown(due.Bought)} of it for what was bought with the card" : "")}."
             + (due.Date < session.Today ? " Its day is past: the next payday takes it as paid, unless it is changed there." : ""),
         (_, { Number: null } paid) => $"{paid.Name}: {Shown(paid.Amount)}, marked paid by the payday of {DateText.Day(paid.PaidOn)}. On home: l, then u on it undoes it.",
         (_, { } paid) => $"{paid.Name}: {(paid.Amount.IsZero ? DuesReport.State(paid) : $"{Shown(paid.Amount)} paid")} on {DateText.Long(paid.PaidOn)}{(paid is { IsFreed: true, Amount.IsPositive: true } ? ", the rest freed" : "")}.",

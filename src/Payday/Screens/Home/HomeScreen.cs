@@ -143,7 +143,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
             [Report.Names("Money"), Report.Amounts("in the account"), Report.Amounts("in cash")],
             [
                 Row("Set aside for bills", kind => kind == PurposeKind.SetAside),
-                .. balances.PurposesIn(Place.Account).Any(purpose => purpose.Purpose.Kind == PurposeKind.ForDebt) ? [Row("For debts", kind => kind == PurposeKind.ForDebt)] : Array.Empty<ImmutableArray<string>>(),
+                .. balances.PurposesIn(Place.Account).Any(purpose => purpose.Purpose.Kind is PurposeKind.ForDebt or PurposeKind.ForCard) ? [Row("For debts", kind => kind is PurposeKind.ForDebt or PurposeKind.ForCard)] : Array.Empty<ImmutableArray<string>>(),
                 Row("In pots", kind => kind == PurposeKind.Pot),
                 .. balances.PurposesIn(Place.Cash).Any(purpose => purpose.Purpose.Kind == PurposeKind.Wallet) ? [Row("In the wallet", kind => kind == PurposeKind.Wallet)] : Array.Empty<ImmutableArray<string>>(),
                 Row("Kept back for pots", kind => kind == PurposeKind.KeptBack),
