@@ -27,8 +27,8 @@ public class BankJourneys
             terminal.Press(cheque > 0 ? "Down" : "Up", "Account against the bank");
         }
 
-        terminal.Press("Space", "-1.85").Press("$", "Went out").WaitFor("1.85").Press("Up", ">Amount").Fill("Amount", "3.10", ">For").Press("b", "fee").Press("Right", "Account against the bank");
-        terminal.Press("Space", "1.25").Press("$", "Came in").Press("b", "interest").Press("Right", "Account against the bank");
+        terminal.Press("Space", "-1.85").Press("$", "Went out").WaitFor("1.85").Press("Up", ">Amount").Fill("Amount", "3.10", ">For").Press("b", "Birthdays").Press("b", "fee").Press("Right", "Account against the bank");
+        terminal.Press("Space", "1.25").Press("$", "Came in").Press("b", "Bakery").Press("b", "Birthdays").Press("b", "interest").Press("Right", "Account against the bank");
         terminal.Press("Space", "It agrees").Press("c", "Agreed with the bank on");
         Assert.InRange(terminal.Keys - before, 1, 39);
     }
