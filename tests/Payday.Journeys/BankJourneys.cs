@@ -3,13 +3,11 @@ namespace Payday.Journeys;
 /// <summary>Between the paydays of a household, up to the account held against the bank.</summary>
 public class BankJourneys
 {
-    private static readonly string Rent = $$""","bills":[{"name":"Rent","amount":"210.00","schedule":{"kind":"monthly","day":{{WeekHousehold.Today.AddDays(3).Day}}},"shift":"none","essential":true}]""";
-
     // Two weeks with a bill paid early, a refund and a cheque that is on its way; the bank's own fee and interest are found by its balance.
     [Fact]
     public void Month_WithFeeInterestRefundChequeAndAnEarlyBill_IsReconciledInUnder40Keys()
     {
-        using ScratchFolder folder = new ScratchFolder().WithWeeks(withReserve: true, Rent);
+        using ScratchFolder folder = new ScratchFolder().WithWeeks(withReserve: true, WeekHousehold.Rent);
         using var terminal = TerminalSession.Home(folder);
         terminal.Press("q", "Bills and minimums").Press("Space", "Rent, paid").WaitFor("is paid.").Press("Right", "Ticked.").Press("Escape", "Esc leave");
         terminal.Press("$", "Nothing came in or went out").Press("a", "Came in or went out")
@@ -80,7 +78,7 @@ public class BankJourneys
 
     private static void Killed(Func<TerminalSession, TerminalSession> begins, Action<TerminalSession> goesOn)
     {
-        using ScratchFolder folder = new ScratchFolder().WithWeeks(withReserve: true, Rent);
+        using ScratchFolder folder = new ScratchFolder().WithWeeks(withReserve: true, WeekHousehold.Rent);
         using (var first = TerminalSession.Home(folder))
         {
             begins(first).Signal("KILL").WaitForEnd(137);

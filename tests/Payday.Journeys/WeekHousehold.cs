@@ -12,6 +12,9 @@ internal static class WeekHousehold
         {"name":"Birthdays","kind":"sinking","target":"300.00","by":"{{Iso(DateOnly.FromDateTime(DateTime.Now).AddYears(1))}}","held":"account"}
         """;
 
+    /// <summary>A bill that falls due in the pay period, three days from today, as a member of its file.</summary>
+    public static string Rent => $$""","bills":[{"name":"Rent","amount":"210.00","schedule":{"kind":"monthly","day":{{Today.AddDays(3).Day}}},"shift":"none","essential":true}]""";
+
     /// <summary>Today, as the program has it.</summary>
     public static DateOnly Today { get; } = DateOnly.FromDateTime(DateTime.Now);
 

@@ -56,6 +56,27 @@ public sealed class ReconcileCommandTests
         Assert.Equal(2, shell.Run("reconcile", "--balance", bank, "--accept", "--name", new string('x', 61)).Exit);
     }
 
+    // A machine that gives 300 a visit: the bank shows each by itself; the last one brought less than its slip asked for.
+    [Fact]
+    public void Lines_OfTripsToAMachine_AreOneADay_AlsoOnceOtherNotesWereReceived()
+    {
+        using TestShell shell = TestShell.WithDemo();
+        shell.Today = new LocalDate(2026, 3, 6);
+        shell.Run("run", "--accept", "--bank", "20 10 / 300").Fine();
+        string[] trips = Fetched(shell);
+        Assert.Equal("-300.00", trips[0]);
+        Assert.True(trips.Length > 1);
+
+        System.Text.Json.JsonElement asked = System.Text.Json.JsonDocument.Parse(shell.Run("slip", "--json").Fine().Out).RootElement.GetProperty("withdraw");
+        string got = string.Join(',', asked.EnumerateObject().Select(note => $"{note.Name}={note.Value.GetInt32() - (note.Name == "10" ? 1 : 0)}"));
+        shell.Run("fill", "--got", got).Fine();
+        string[] less = Fetched(shell);
+        Assert.Equal(trips[..^1], less[..^1]);
+        Assert.Equal(Cents(trips[^1]) + 1000, Cents(less[^1]));
+        shell.Run("fill", "--got", "slip").Fine();
+        Assert.Equal(trips, Fetched(shell));
+    }
+
     [Fact]
     public void Reconcile_CalledWrong_SaysHow()
     {
@@ -73,6 +94,15 @@ public sealed class ReconcileCommandTests
         shell.Run("spend", "Food", "12.34", "--what", "Corner shop").Fine();
         return shell;
     }
+
+    private static long Cents(string plain) => (long)(decimal.Parse(plain, System.Globalization.CultureInfo.InvariantCulture) * 100);
+
+    private static string[] Fetched(TestShell shell) =>
+    [
+        .. System.Text.Json.JsonDocument.Parse(shell.Run("reconcile", "--json").Fine().Out).RootElement.GetProperty("lines").EnumerateArray()
+            .Where(line => line.GetProperty("what").GetString()!.StartsWith("Cash fetched", StringComparison.Ordinal))
+            .Select(line => line.GetProperty("amount").GetString()!),
+    ];
 
     private static StatusResult Status(TestShell shell) =>
         System.Text.Json.JsonSerializer.Deserialize(shell.Run("status", "--json").Out, ResultJson.Readable.StatusResult)!;

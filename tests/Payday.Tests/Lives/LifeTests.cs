@@ -22,6 +22,7 @@ public sealed class LifeTests
 
         life.Look();
         life.Check();
+        Assert.True(life.Book is { Moves: > 15, Entries: > 20, Bank: not null }, $"{life.Book.Moves} moves, {life.Book.Entries} entries");
     }
 
     private static void Payday(Life life, int turn)

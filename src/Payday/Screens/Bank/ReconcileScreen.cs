@@ -59,8 +59,8 @@ internal sealed class ReconcileScreen : CursorScreen
     [
         .. Here is { } line ? [new(Key.Space, "Space", Plan.IsAtBank(line) ? "not yet" : "at the bank", "Whether the bank shows this line; on to the next one.", Tick)] : Array.Empty<Binding>(),
         new(Key.Enter, "Enter", "balance", "Type the bank's balance at the end of that day.", () => new Way.Edit(new CellEdit("The bank's balance", Plan.Draft.Balance?.ToString(session.Style) ?? "", Balance))),
-        .. Plan.Lines.IsEmpty ? Array.Empty<Binding>() : [new(Key.A.WithCtrl, "Ctrl+A", "all", "The bank shows all lines; Space then takes off what it doesn't. Where all are ticked, none is any more.", All)],
-        Letters.Entry.Does("enter", "Enter what the bank shows and isn't here: the difference is proposed as it stands.", () => new Way.To(new EntryScreen(session, Plan.Difference is { IsZero: false } missing ? missing : null))),
+        .. Plan.Lines.IsEmpty ? Array.Empty<Binding>() : [new(Key.A.WithCtrl, "Ctrl+A", Plan.Difference is null ? "all" : "", "The bank shows all lines; Space then takes off what it doesn't. Where all are ticked, none is any more.", All)],
+        Letters.Entry.Does(Plan.Difference is { IsZero: false } ? "enter" : "", "Enter what the bank shows and isn't here: the difference is proposed as it stands.", () => new Way.To(new EntryScreen(session, Plan.Difference is { IsZero: false } missing ? missing : null))),
         Letters.Days.Does("day", "The day of the bank's balance.", () => new Way.Edit(new CellEdit("Day of the balance", DateText.Day(Plan.Draft.Date), Day))),
         Letters.Undo.Does(Plan.Lines.IsEmpty ? "take back" : "", "Take back the last reconciliation, after a question.", ToQuestion),
     ];
