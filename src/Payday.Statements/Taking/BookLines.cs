@@ -93,6 +93,8 @@ internal sealed class BookLines
 
     private string TextOf(AccountLine line) => line switch
     {
+        // On a cheque stands what the person wrote.
+        { Cheque: not null } => line.What,
         { Kind: AccountLineKind.Withdrawal or AccountLineKind.Deposit } => "",
         { Other: LedgerEnd.Outside { SourceId: { } source } } => NameAnd(Name(source), PartyHabits.TargetOf(line, book)),
         { Other: LedgerEnd.Outside { BillId: { } bill } } => NameAnd(book.Household.Bills.FirstOrDefault(one => one.Id == bill)?.Name ?? bill.Text, PartyHabits.TargetOf(line, book)),
