@@ -92,7 +92,7 @@ internal static class AllKeys
         (string Name, Screen Screen)[] screens =
         [
             ("count", new Hand(new CountScreen(session)).Type("1").Top), ("by notes", new Hand(new CountScreen(session)).Press("n").Type("1").Top),
-            ("differences", new DifferencesScreen(session)), ("dues", new Hand(new DuesScreen(session)).To("Sofa card").Top), ("free a due", new Hand(new DuesScreen(session)).To("Sofa card").Press("x").Top),
+            ("differences", new DifferencesScreen(session)), ("dues", new Hand(new DuesScreen(session)).To("Sofa card").Top), ("a due", new Hand(new DuesScreen(session)).To("Sofa card").Press("Space").Type("1").Top), ("free a due", new Hand(new DuesScreen(session)).To("Sofa card").Press("x").Top),
             ("fills", new FillsScreen(session)), ("notes received", received.Top), ("card purchases", purchases.Top),
             ("undo purchase", undo), ("card purchase", new PurchaseForm(session, null)), ("purchase list", list), ("cash return", new ReturnScreen(session)),
             ("deposit slip", new Hand(new ReturnScreen(session)).Press("c").Top), ("history", new HistoryScreen(session, session.Book.Household.Pots[0])),
