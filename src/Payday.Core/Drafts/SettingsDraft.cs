@@ -43,6 +43,9 @@ public sealed record SettingsDraft
     /// <summary>What the account's buffer keeps at least, in whole units; it may be missing.</summary>
     public decimal? BufferKeeps { get; init; }
 
+    /// <summary>How the full screen shows; it may be missing.</summary>
+    public ScreenLook? Look { get; init; }
+
     /// <summary>Lines for the top of the slip; they may be missing.</summary>
     public ImmutableArray<string>? SlipLines { get; init; }
 
@@ -63,6 +66,7 @@ public sealed record SettingsDraft
             CardRounding = settings.CardRounding,
             SurplusOrder = settings.SurplusOrder,
             BufferKeeps = settings.BufferKeeps?.ToDecimal(),
+            Look = settings.Look == ScreenLook.Automatic ? null : settings.Look,
             SlipLines = settings.SlipLines,
         };
     }
@@ -99,6 +103,9 @@ public sealed record SettingsDraft
 
         /// <inheritdoc cref="SettingsDraft.SurplusOrder"/>
         public static DraftMember<SettingsDraft, DebtOrder?> SurplusOrder { get; } = new(settings => settings.SurplusOrder, (settings, value) => settings with { SurplusOrder = value });
+
+        /// <inheritdoc cref="SettingsDraft.Look"/>
+        public static DraftMember<SettingsDraft, ScreenLook?> Look { get; } = new(settings => settings.Look, (settings, value) => settings with { Look = value });
 
         /// <inheritdoc cref="SettingsDraft.BufferKeeps"/>
         public static DraftMember<SettingsDraft, decimal?> BufferKeeps { get; } = new(settings => settings.BufferKeeps, (settings, value) => settings with { BufferKeeps = value });

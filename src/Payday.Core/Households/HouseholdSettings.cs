@@ -37,6 +37,9 @@ public sealed record HouseholdSettings(
     /// </summary>
     public Money? BufferKeeps { get; init; }
 
+    /// <summary>How the full screen shows.</summary>
+    public ScreenLook Look { get; init; }
+
     /// <summary>How a date in figures such as 10/9/2026 is read where this household lives; by its currency.</summary>
     public DateOrder DateOrder => DateOrders.Of(Currency);
 

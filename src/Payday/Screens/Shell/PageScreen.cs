@@ -33,15 +33,18 @@ internal abstract class PageScreen : Screen
     /// <summary>What stands at the right end of the title.</summary>
     protected virtual string Aside => "";
 
+    /// <summary>How many lines of the page are in view.</summary>
+    protected int Room => room;
+
     /// <inheritdoc/>
     public override void ToTop() => first = 0;
 
     /// <inheritdoc/>
     public override TextFrame Draw(Size size)
     {
-        ImmutableArray<FrameLine> lines = [.. Lines(size.Width)];
         string[] message = [.. TextWrap.Lines(Message, size.Width - 2)];
         room = Math.Max(1, size.Height - 3 - Math.Max(1, message.Length));
+        ImmutableArray<FrameLine> lines = [.. Lines(size.Width)];
         first = Math.Clamp(first, 0, Math.Max(0, lines.Length - room));
         int below = Math.Max(0, lines.Length - first - room);
         string note = below > 0 ? $" {"more line".ToQuantity(below)} below (Down, PgDn)" : "";
@@ -59,7 +62,7 @@ internal abstract class PageScreen : Screen
     protected abstract IEnumerable<FrameLine> Lines(int width);
 
     /// <summary>A rule over the whole width.</summary>
-    protected static FrameLine Rule(int width) => FrameLine.Of(new string('-', width), Ink.Quiet);
+    protected static FrameLine Rule(int width) => FrameLine.Rule(width);
 
     private Way Scroll(int by)
     {
