@@ -86,43 +86,10 @@ public static class Entering
     /// <param name="number">The entry.</param>
     /// <param name="date">The day on which it is undone.</param>
     /// <returns>The book afterwards; or why it can't be undone.</returns>
-    public static Result<Book> Undo(Book book, long number, LocalDate date) => InTheWay(book, number) is { } obstacle
-        ? Result.Refused<Book>(obstacle)
-        : Taking(book, book.Weeks.Entries[(int)number - 1]).Done(
-            date,
-            "entry undone",
-            weeks => weeks with { Entries = weeks.Entries.SetItem((int)number - 1, weeks.Entries[(int)number - 1] with { Undone = true }) });
+    public static Result<Book> Undo(Book book, long number, LocalDate date) => new EntryUndo().Undo(book, number, date);
 
     /// <summary>What is in the way of undoing an entry; null for nothing.</summary>
-    public static Obstacle? InTheWay(Book book, long number)
-    {
-        ArgumentNullException.ThrowIfNull(book);
-        if (number < 1 || number > book.Weeks.Entries.Length)
-        {
-            return new Obstacle.NoSuchEntry(number);
-        }
-
-        AccountEntry entry = book.Weeks.Entries[(int)number - 1];
-        return entry.Undone ? new Obstacle.UndoneAlready(BookEntry.Of(entry)) : LooseSince(book, entry) ?? Taking(book, entry).InTheWay();
-    }
-
-    // What the notes were taken for since rests on what they were counted to be.
-    private static Obstacle.GoneOn? LooseSince(Book book, AccountEntry entry) =>
-        entry.Counted is not null && book.Ledger.Of(MoveEnds.Loose).LastOrDefault(movement => movement.Number > entry.LastMovement) is { } later
-            ? new Obstacle.GoneOn(BookEntry.Of(entry), BookEntry.Of(book, later.Number) ?? (later.Payday is { } payday ? new BookEntry.Payday(payday) : new BookEntry.Movement(later.Number)))
-            : null;
-
-    private static TakingBack Taking(Book book, AccountEntry entry)
-    {
-        var taking = new TakingBack(book, BookEntry.Of(entry));
-        taking.AddRange(entry.FirstMovement, entry.LastMovement);
-        if (entry.For is LedgerEnd.At { Purpose.PotId: { } pot })
-        {
-            taking.AddTakenUp(pot, entry.TakenUp, entry.FirstMovement);
-        }
-
-        return taking;
-    }
+    public static Obstacle? InTheWay(Book book, long number) => new EntryUndo().InTheWay(book, number);
 
     private static Result<Book> Written(Book book, EntryWish wish, EntryRoute route, Notes? counted = null)
     {

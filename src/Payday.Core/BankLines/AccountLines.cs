@@ -11,7 +11,8 @@ namespace Payday.Core.BankLines;
 /// <remarks>
 /// Rule (design, section 2): a line is what the bank would show as one. A movement that was undone and its reverse are no
 /// lines, nor is what never leaves the account, nor what was there at the start: that is in the bank's balance from the first.
-/// What one record wrote is one line each way; a payday has a line for each income and payment, and one for all that it fetches.
+/// What one record wrote is one line each way; a payday has a line for each income and payment, and one for all that it
+/// fetches, or one for each trip to a machine.
 /// </remarks>
 public sealed class AccountLines
 {
@@ -80,8 +81,44 @@ public sealed class AccountLines
             (CollectionsMarshal.GetValueRefOrAddDefault(groups, key, out _) ??= []).Add(movement);
         }
 
-        return new AccountLines([.. groups.Values.Select(group => Line(group, records, book)).Where(line => !line.Amount.IsZero).OrderBy(line => line.Number)]);
+        Dictionary<long, ClosedPayday> trips = book.Closed.Where(closed => closed.Trips.Length > 1).ToDictionary(closed => LineRecord.NumberOf(closed.Payday));
+        IEnumerable<AccountLine> lines = groups.SelectMany(group => group.Key.Sort == LineRecord.Withdrawal && trips.TryGetValue(group.Key.Number, out ClosedPayday? closed)
+            ? Trips(closed, group.Value).Select((trip, day) => Line(trip, records, book) with { Date = closed.Payday.PlusDays(day) })
+            : [Line(group.Value, records, book)]);
+        return new AccountLines([.. lines.Where(line => !line.Amount.IsZero).OrderBy(line => line.Number)]);
     }
+
+    // The movements of each trip. What was given beyond the slip came with the last one, and what was given less is missing from
+    // the last ones.
+    private static List<List<Movement>> Trips(ClosedPayday closed, List<Movement> movements)
+    {
+        List<List<Movement>> trips = [];
+        var rests = new Queue<Money>(closed.Trips);
+        Money rest = rests.Dequeue();
+        trips.Add([]);
+        foreach (Movement movement in movements)
+        {
+            if (!rest.IsPositive && rests.TryDequeue(out Money next))
+            {
+                rest = next;
+                trips.Add([]);
+            }
+
+            trips[^1].Add(movement);
+            rest -= movement.Number <= closed.LastMovement ? movement.Amount : Money.Zero(movement.Amount.Currency);
+        }
+
+        while (trips.Count > 1 && Fetched(trips[^1]) <= 0)
+        {
+            trips[^2].AddRange(trips[^1]);
+            trips.RemoveAt(trips.Count - 1);
+        }
+
+        return trips;
+    }
+
+    private static Int128 Fetched(List<Movement> trip) =>
+        trip.Aggregate((Int128)0, (sum, movement) => sum + (IsAccount(movement.From) ? movement.Amount.MinorUnits : -movement.Amount.MinorUnits));
 
     private static AccountLine Line(List<Movement> movements, LineRecords records, Book book)
     {

@@ -15,7 +15,7 @@ internal sealed class LineRecords
         WeekRecords weeks = book.Weeks;
         return new LineRecords(
         [
-            .. weeks.StandingPurchases.Select(one => new LineRecord(one.FirstMovement, one.LastMovement, "purchase", one.Number, one.Date, one.What, null))
+            .. weeks.StandingPurchases.Select(one => new LineRecord(one.FirstMovement, one.LastMovement, "purchase", one.WholeNumber, one.Date, one.What, null))
                 .Concat(weeks.StandingReturns.Where(one => one.Payday is null).Select(one => new LineRecord(one.FirstMovement, one.LastMovement, LineRecord.Deposit, one.Number, one.Date, "", null)))
                 .Concat(weeks.StandingPayments.Select(one => new LineRecord(one.FirstMovement, one.LastMovement, "payment", one.Number, one.Date, "", null)))
                 .Concat(weeks.StandingMoves.Select(one => new LineRecord(one.FirstMovement, one.LastMovement, "move", one.Number, one.Date, one.Why, null)))

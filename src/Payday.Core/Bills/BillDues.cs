@@ -26,7 +26,7 @@ public static class BillDues
         [
             .. bills
                 .SelectMany(bill => Occurrences.Between(bill.Schedule, bill.Shift, holidays, from, to, bill.Until)
-                    .Select(time => new Due(bill.Id, bill.Name, time.Date, bill.Amount) { Scheduled = time.Scheduled }))
+                    .Select(time => new Due(bill.Id, bill.Name, time.Date, bill.AmountOn(time.Scheduled)) { Scheduled = time.Scheduled }))
                 .OrderBy(due => due.Date),
         ];
     }

@@ -4,7 +4,7 @@ using Payday.Core.Ids;
 
 namespace Payday.Core.Books;
 
-/// <summary>Something paid by card, and so by the account, for a pot or from the buffer; or a refund of such, which is below zero.</summary>
+/// <summary>Something paid by card, and so by the account or on a debt, for a pot or from the buffer; or a refund of such, which is below zero.</summary>
 /// <param name="Number">1 for the first, then without a gap.</param>
 /// <param name="Date">The day of the purchase.</param>
 /// <param name="PotId">The pot it is for, or null for the buffer.</param>
@@ -29,9 +29,24 @@ public sealed record CardPurchase(
     /// <summary>Whether it was undone; its movements then have their reverses.</summary>
     public bool Undone { get; init; }
 
+    /// <summary>
+    /// For a part of a purchase over several pots: the number of its first part, by which all of them are known; null for one
+    /// over a single pot. What the card paid in all is the sum of the parts, and each is owed back by itself.
+    /// </summary>
+    public long? Whole { get; init; }
+
+    /// <summary>
+    /// The debt whose card paid it: nothing left the account, the balance rose, and the pot's money waits for the next payment
+    /// (<see cref="Ledgers.Purpose.ForCard"/>); null where the account paid.
+    /// </summary>
+    public DebtId? Card { get; init; }
+
     /// <summary>What was taken as being in the wallet when it was entered; see <c>WalletFills</c>.</summary>
     public TakenUp TakenUp { get; init; } = TakenUp.Nothing;
 
     /// <summary>Whether it is a refund.</summary>
     public bool IsRefund => Amount.IsNegative;
+
+    /// <summary>The number by which the whole purchase is known: its own, or that of its first part.</summary>
+    public long WholeNumber => Whole ?? Number;
 }

@@ -50,6 +50,9 @@ public sealed record ClosedPayday(
     /// </summary>
     public ImmutableArray<DueKey>? Charged { get; init; }
 
+    /// <summary>What each of several trips to a machine fetches, one a day from the payday on; empty where one is enough, or it isn't known.</summary>
+    public ImmutableArray<Money> Trips { get; init; } = [];
+
     /// <summary>The payday.</summary>
     public LocalDate Payday => Period.First;
 
@@ -66,6 +69,12 @@ public sealed record ClosedDue(DueKey Key, Money Amount, bool Paid, bool IsDecid
 {
     /// <summary>Of a minimum, what the lender asked for; null where that isn't known.</summary>
     public Money? Asked { get; init; }
+
+    /// <summary>
+    /// Of a minimum that was paid, what left with it for what was bought with the card, beyond <see cref="Amount"/>; null for
+    /// nothing. Where the minimum isn't paid that goes on waiting by itself.
+    /// </summary>
+    public Money? Bought { get; init; }
 }
 
 /// <summary>The notes of one pot for one week.</summary>

@@ -14,4 +14,10 @@ public sealed record Reconciliation(long Number, LocalDate Date, Money Balance, 
 {
     /// <summary>Whether it was undone; its lines are on their way again then.</summary>
     public bool Undone { get; init; }
+
+    /// <summary>What the person calls the difference; empty where they call it nothing, or there is none.</summary>
+    public string Name { get; init; } = "";
+
+    /// <summary>The number of the ledger's last movement at that time; null where it wasn't written down. What came later may explain the difference.</summary>
+    public long? LastMovement { get; init; }
 }

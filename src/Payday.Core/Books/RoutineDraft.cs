@@ -39,6 +39,9 @@ public sealed record RoutineDraft
     /// <summary>What the account's buffer gives this time, zero or more, or null while the proposal stands.</summary>
     public Money? FromBuffer { get; init; }
 
+    /// <summary>What pays off an overdraft this time, zero or more, or null while the proposal stands.</summary>
+    public Money? ToOverdraft { get; init; }
+
     /// <summary>By minimum: what is paid when it is due.</summary>
     public ImmutableSortedDictionary<DueKey, Money> Minimums { get; init; } = ImmutableSortedDictionary<DueKey, Money>.Empty;
 
@@ -76,6 +79,6 @@ public sealed record RoutineDraft
 
     /// <summary>Whether anything has been decided; being at a later step is no decision.</summary>
     public bool HasDecisions =>
-        !Incomes.IsEmpty || !OneOffs.IsEmpty || !Dues.IsEmpty || SetAsides is not null || FromBuffer is not null || !Minimums.IsEmpty || !PaidMinimums.IsEmpty || !DebtPayments.IsEmpty || !Fills.IsEmpty
+        !Incomes.IsEmpty || !OneOffs.IsEmpty || !Dues.IsEmpty || SetAsides is not null || FromBuffer is not null || ToOverdraft is not null || !Minimums.IsEmpty || !PaidMinimums.IsEmpty || !DebtPayments.IsEmpty || !Fills.IsEmpty
         || Placements is not null || !Notes.IsEmpty || LeavesNotesAtHome || UsesOwedBack || AsksATeller || Machine is not null;
 }

@@ -44,6 +44,15 @@ public sealed record WeekRecords(
     /// <summary>Notes received other than a slip asked for, undone ones too; numbered likewise.</summary>
     public ImmutableArray<NotesReceived> Received { get; init; } = [];
 
+    /// <summary>Statements of the bank's taken, undone ones too; numbered likewise.</summary>
+    public ImmutableArray<TakingOfStatements> Takings { get; init; } = [];
+
+    /// <summary>What lines of statements become, as the person keeps it, in the order of their words.</summary>
+    public ImmutableArray<StatementRule> StatementRules { get; init; } = [];
+
+    /// <summary>How files of the bank's are read, in the order of their headers.</summary>
+    public ImmutableArray<KeptReading> Readings { get; init; } = [];
+
     /// <summary>The reconciliation begun and not accepted, or null.</summary>
     public ReconciliationDraft? Reconciling { get; init; }
 
@@ -62,6 +71,9 @@ public sealed record WeekRecords(
     /// <summary>The reconciliations that stand: what rules look at.</summary>
     public IEnumerable<Reconciliation> StandingReconciliations => Reconciliations.Where(one => !one.Undone);
 
+    /// <summary>The statements taken that stand: what rules look at.</summary>
+    public IEnumerable<TakingOfStatements> StandingTakings => Takings.Where(one => !one.Undone);
+
     /// <summary>The notes received that stand: what rules look at.</summary>
     public IEnumerable<NotesReceived> StandingReceived => Received.Where(one => !one.Undone);
 
@@ -71,6 +83,14 @@ public sealed record WeekRecords(
     /// <summary>The card purchases that stand: what rules look at.</summary>
     public IEnumerable<CardPurchase> StandingPurchases => Purchases.Where(purchase => !purchase.Undone);
 
+    /// <summary>A card purchase with all its parts, in their order; of one over a single pot that alone.</summary>
+    /// <param name="number">The number of any of its parts, one that there is.</param>
+    public ImmutableArray<CardPurchase> PartsOf(long number)
+    {
+        CardPurchase one = Purchases[(int)number - 1];
+        return one.Whole is { } whole ? [.. Purchases.Skip((int)whole - 1).TakeWhile(part => part.Whole == whole)] : [one];
+    }
+
     /// <summary>The counts that stand: what rules look at.</summary>
     public IEnumerable<WeekCount> StandingCounts => Counts.Where(count => !count.Undone);
 
@@ -79,7 +99,8 @@ public sealed record WeekRecords(
 
     /// <summary>Whether nothing that was confirmed stands; a draft alone is nothing.</summary>
     public bool IsEmpty => Fills.IsEmpty && !StandingPurchases.Any() && !StandingCounts.Any() && !StandingReturns.Any()
-        && !StandingPayments.Any() && !StandingMoves.Any() && !StandingEntries.Any() && !StandingReconciliations.Any() && !StandingReceived.Any();
+        && !StandingPayments.Any() && !StandingMoves.Any() && !StandingEntries.Any() && !StandingReconciliations.Any() && !StandingReceived.Any()
+        && !StandingTakings.Any();
 
     /// <summary>The number of the last movement that any of them has; zero where none has one.</summary>
     public long LastMovement => new[]
@@ -130,6 +151,20 @@ public sealed record WeekRecords(
         {
             Forms = [.. Forms.Where(other => other.Form != draft.Form).Concat(kept).OrderBy(one => one.Form, StringComparer.Ordinal)],
         };
+    }
+
+    /// <summary>The records with a rule for lines of statements; it takes the place of one of the same words.</summary>
+    public WeekRecords With(StatementRule rule)
+    {
+        ArgumentNullException.ThrowIfNull(rule);
+        return this with { StatementRules = [.. StatementRules.Where(other => other.Words != rule.Words).Append(rule).OrderBy(one => one.Words, StringComparer.Ordinal)] };
+    }
+
+    /// <summary>The records with a way of reading files; it takes the place of one of the same header.</summary>
+    public WeekRecords With(KeptReading reading)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        return this with { Readings = [.. Readings.Where(other => other.Header != reading.Header).Append(reading).OrderBy(one => one.Header, StringComparer.Ordinal)] };
     }
 
     /// <summary>The last count of a pot that stands, or null.</summary>

@@ -9,7 +9,7 @@ namespace Payday.Core.Calendar;
 /// <param name="Name">What the person calls it.</param>
 /// <param name="Schedule">When it pays.</param>
 /// <param name="Shift">Where a payday on a weekend or bank holiday moves.</param>
-/// <param name="Expected">What usually comes, zero or more; zero where it can't be foreseen.</param>
+/// <param name="Expected">What usually comes before it first changes, zero or more; zero where it can't be foreseen.</param>
 /// <param name="Until">The last date on which it pays, or null.</param>
 public sealed record IncomeSource(
     SourceId Id,
@@ -17,4 +17,12 @@ public sealed record IncomeSource(
     Schedule Schedule,
     Shift Shift,
     Money Expected,
-    LocalDate? Until = null);
+    LocalDate? Until = null)
+{
+    /// <summary>What <see cref="Expected"/> changes to, each from a date on.</summary>
+    public LaterAmounts Later { get; init; } = LaterAmounts.None;
+
+    /// <summary>What usually comes on a date.</summary>
+    /// <param name="scheduled">The date that the schedule gives, before any move off a weekend.</param>
+    public Money ExpectedOn(LocalDate scheduled) => Later.On(scheduled, Expected);
+}

@@ -28,7 +28,7 @@ public static class PayCalendar
                 .Select(day => new ScheduledPayday(
                     day.Key,
                     [.. day.Select(paid => paid.Id).Distinct()],
-                    day.All(paid => paid.Pay.IsExtra)) { Pays = [.. day.Select(paid => paid.Id)] }),
+                    day.All(paid => paid.Pay.IsExtra)) { Pays = [.. day.Select(paid => new ScheduledPay(paid.Id, paid.Pay.Scheduled))] }),
         ];
     }
 

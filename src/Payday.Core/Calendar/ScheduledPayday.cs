@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Payday.Core.Amounts;
 using Payday.Core.Ids;
 
 namespace Payday.Core.Calendar;
@@ -14,9 +15,16 @@ namespace Payday.Core.Calendar;
 /// </param>
 public sealed record ScheduledPayday(LocalDate Date, ImmutableArray<SourceId> Sources, bool IsExtra)
 {
-    /// <summary>The ids of the sources once for each of their pays: a weekend can move two pays of one source to one day.</summary>
-    public ImmutableArray<SourceId> Pays { get; init; } = Sources;
+    /// <summary>The pays that are there: a weekend can move two pays of one source to one day.</summary>
+    public ImmutableArray<ScheduledPay> Pays { get; init; } = [.. Sources.Select(source => new ScheduledPay(source, Date))];
 
     /// <summary>How many pays of a source are there that day; zero for one that doesn't pay then.</summary>
-    public int PaysOf(SourceId sourceId) => Pays.Count(id => id == sourceId);
+    public int PaysOf(SourceId sourceId) => Pays.Count(pay => pay.SourceId == sourceId);
+
+    /// <summary>What is expected of a source that day, all its pays together; zero from one that doesn't pay then.</summary>
+    public Money Expected(IncomeSource source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        return Money.Sum(Pays.Where(pay => pay.SourceId == source.Id).Select(pay => source.ExpectedOn(pay.Scheduled)), source.Expected.Currency);
+    }
 }

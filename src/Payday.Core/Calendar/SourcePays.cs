@@ -2,8 +2,8 @@ using NodaTime;
 
 namespace Payday.Core.Calendar;
 
-/// <summary>One pay of one source: when it is there, which calendar month it is for, and whether that month has its usual count already.</summary>
-internal readonly record struct SourcePay(LocalDate Date, YearMonth Month, bool IsExtra);
+/// <summary>One pay of one source: when it is there, the date its schedule gives, which calendar month it is for, and whether that month has its usual count already.</summary>
+internal readonly record struct SourcePay(LocalDate Date, LocalDate Scheduled, YearMonth Month, bool IsExtra);
 
 /// <summary>The pays of one source, told apart into usual and extra ones.</summary>
 /// <remarks>
@@ -29,8 +29,8 @@ internal static class SourcePays
             if (pay.Date >= from)
             {
                 yield return counts
-                    ? new SourcePay(pay.Date, paid, inMonth > UsualCount((Schedule.EveryWeeks)source.Schedule))
-                    : new SourcePay(pay.Date, pay.Scheduled.ToYearMonth(), IsExtra: false);
+                    ? new SourcePay(pay.Date, pay.Scheduled, paid, inMonth > UsualCount((Schedule.EveryWeeks)source.Schedule))
+                    : new SourcePay(pay.Date, pay.Scheduled, pay.Scheduled.ToYearMonth(), IsExtra: false);
             }
         }
     }
@@ -46,7 +46,7 @@ internal static class SourcePays
 
         LocalDate end = source.Until < days.End ? source.Until.Value : days.End;
         return ScheduledDates.Between(source.Schedule, holidays, days.Start, end)
-            .Select(date => new SourcePay(holidays.Shift(date, source.Shift), month, IsExtra: false));
+            .Select(date => new SourcePay(holidays.Shift(date, source.Shift), date, month, IsExtra: false));
     }
 
     // Every month has at least 28 days, so this is what the shortest of them surely holds.

@@ -46,6 +46,15 @@ public static class TypedDate
             : WithAName(trimmed.Split([' ', ',', '-'], StringSplitOptions.RemoveEmptyEntries), today);
     }
 
+    /// <summary>A month with its year, such as <c>Jan 2027</c>; null where the text is none.</summary>
+    public static YearMonth? Month(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return text.Split(' ', StringSplitOptions.RemoveEmptyEntries) is [var month, { Length: 4 } year] && Find(Months, month) is { } at && year.All(char.IsAsciiDigit) && Number(year) > 0
+            ? new YearMonth(Number(year), at + 1)
+            : null;
+    }
+
     private static Result<LocalDate> InNumbers(string[] parts, DateOrder order)
     {
         if (parts.Length != 3 || parts.Any(part => part.Length is 0 or > 4 || !part.All(char.IsAsciiDigit)))

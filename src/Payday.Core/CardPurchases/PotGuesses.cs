@@ -15,7 +15,7 @@ internal sealed class PotGuesses
         known =
         [
             .. book.Weeks.StandingPurchases
-                .Where(purchase => purchase.Amount.IsPositive && (purchase.PotId is not { } pot || pots.Contains(pot)))
+                .Where(purchase => purchase is { Amount.IsPositive: true, Whole: null } && (purchase.PotId is not { } pot || pots.Contains(pot)))
                 .Select(purchase => (purchase, Words(purchase.What))),
         ];
     }

@@ -37,6 +37,33 @@ public abstract record PurchaseFault : Fault
     /// <param name="Amount">The purchase.</param>
     public sealed record PotHasNothing(string Pot, Money Amount) : PurchaseFault;
 
+    /// <summary>Two parts are for the same pot.</summary>
+    /// <param name="Pot">What the person calls it; null for the buffer.</param>
+    public sealed record SamePotTwice(string? Pot) : PurchaseFault;
+
+    /// <summary>Some parts were bought, and others came back.</summary>
+    public sealed record BothWays : PurchaseFault;
+
+    /// <summary>The parts don't add up to the purchase.</summary>
+    /// <param name="Parts">What they come to.</param>
+    /// <param name="Amount">The purchase.</param>
+    public sealed record PartsDiffer(Money Parts, Money Amount) : PurchaseFault;
+
+    /// <summary>Two parts have no amount: only one can have the rest.</summary>
+    public sealed record RestTwice : PurchaseFault;
+
+    /// <summary>A part has the rest, and nobody said of what.</summary>
+    public sealed record RestOfUnknown : PurchaseFault;
+
+    /// <summary>The other parts leave nothing for the one that has the rest.</summary>
+    /// <param name="Parts">What the others come to.</param>
+    /// <param name="Amount">The purchase.</param>
+    public sealed record NothingLeft(Money Parts, Money Amount) : PurchaseFault;
+
+    /// <summary>The card is no debt of the household's.</summary>
+    /// <param name="Card">The id.</param>
+    public sealed record NoSuchCard(DebtId Card) : PurchaseFault;
+
     /// <summary>A refund is not changed but undone, and entered again.</summary>
     public sealed record RefundUnchangeable : PurchaseFault;
 

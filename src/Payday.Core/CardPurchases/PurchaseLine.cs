@@ -20,5 +20,5 @@ public sealed record PurchaseLine(int Number, PurchaseEntry Entry, PotGuess? Gue
     /// <summary>The line with a pot chosen by the person; null for the buffer.</summary>
     public PurchaseLine For(PotId? potId) => With(potId, PotChoice.Chosen);
 
-    internal PurchaseLine With(PotId? potId, PotChoice choice) => this with { Entry = Entry with { PotId = potId }, Choice = choice };
+    internal PurchaseLine With(PotId? potId, PotChoice choice) => this with { Entry = Entry.With([new PurchasePart(potId, Entry.Total)]), Choice = choice };
 }

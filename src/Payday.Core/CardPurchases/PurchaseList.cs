@@ -64,8 +64,7 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
         foreach (PurchaseLine line in lines.OrderBy(line => line.Entry.Date).ThenBy(line => line.IsRefund))
         {
             Result<Book> entered = line.IsOpen ? Result.Refused<Book>(new ListFault.NoPot())
-                : line.IsRefund ? CardRefunds.Enter(book, line.Entry)
-                : Purchasing.Enter(book, line.Entry);
+                : Purchasing.Enter(book, line.IsRefund ? line.Entry.TurnedRound() : line.Entry);
             if (!entered.Ok)
             {
                 return Result.Refused<Book>(new ListFault.AtLine(line.Number, entered.Fault));
@@ -97,6 +96,25 @@ public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableA
             ],
         };
     }
+
+    /// <summary>The list with a line over several pots; its shop's other lines stay as they are.</summary>
+    /// <param name="number">The line's number; where there is no such line nothing changes.</param>
+    /// <param name="parts">The parts as <see cref="PurchaseParts"/> takes them, above zero also where the line is a refund.</param>
+    /// <returns>The list; or why it can't be, where they don't add up to the line.</returns>
+    public Result<PurchaseList> Split(int number, IReadOnlyList<(PotId? PotId, Money? Amount)> parts)
+    {
+        if (Lines.FirstOrDefault(line => line.Number == number) is not { } split)
+        {
+            return Result.Of(this);
+        }
+
+        return PurchaseParts.Of(parts, split.Entry.Total)
+            .Map(all => this with { Lines = Lines.Replace(split, split with { Entry = split.Entry.With(all), Choice = PotChoice.Chosen }) });
+    }
+
+    /// <summary>The list of a card that is a debt, or of the account.</summary>
+    /// <param name="card">The debt; null for the account.</param>
+    public PurchaseList By(DebtId? card) => this with { Lines = [.. Lines.Select(line => line with { Entry = line.Entry with { Card = card } })] };
 
     /// <summary>The list without a line, whether it was read or not; null where it has none of that number.</summary>
     public PurchaseList? Without(int number) => Lines.Any(line => line.Number == number) || Faults.Any(fault => IsAt(fault, number))

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
@@ -16,15 +17,48 @@ namespace Payday.Core.CardPurchases;
 /// <remarks>
 /// The account paid, so <c>account/owed-back</c> goes below zero by the amount: that is what cash must bring back. The
 /// pot's cash, rounded up by the setting (<see cref="OwedAmount"/>), waits as <c>cash/owed-back</c>; the rounding goes to the buffer with it.
+/// Where the card is one of the debts nothing leaves the account: the balance rises, and what the pot gives waits for the debt's
+/// next payment as <c>account/for-card</c>, that of a cash pot once it is at the bank.
+/// A purchase over several pots is a record for each, tied together by <see cref="CardPurchase.Whole"/>: each part is owed back,
+/// refunded and counted by itself, and all are one line at the bank and undone together.
 /// </remarks>
 public static class Purchasing
 {
-    /// <summary>Enters a purchase; below zero it is a refund, see <see cref="CardRefunds"/>.</summary>
-    /// <returns>The book afterwards, the purchase being its last; or why it can't be entered.</returns>
+    /// <summary>Enters a purchase with all its parts; below zero it is a refund, see <see cref="CardRefunds"/>.</summary>
+    /// <returns>The book afterwards, the parts being its last purchases; or why it can't be entered, and then no part is.</returns>
     public static Result<Book> Enter(Book book, PurchaseEntry entry)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(entry);
+        if (Fault(book, entry) is { } fault)
+        {
+            return Result.Refused<Book>(fault);
+        }
+
+        Book after = book;
+        foreach (PurchasePart part in entry.Parts)
+        {
+            Result<Book> entered = Part(after, entry.With([part]));
+            if (!entered.Ok)
+            {
+                return entered;
+            }
+
+            after = entered.Value;
+        }
+
+        return Result.Of(entry.Others.IsEmpty ? after : Tied(after, book.Weeks.Purchases.Length));
+    }
+
+    // By the number of the first.
+    private static Book Tied(Book book, int before)
+    {
+        long whole = before + 1;
+        return book with { Weeks = book.Weeks with { Purchases = [.. book.Weeks.Purchases.Select(part => part.Number < whole ? part : part with { Whole = whole })] } };
+    }
+
+    private static Result<Book> Part(Book book, PurchaseEntry entry)
+    {
         if (entry.Amount.IsNegative)
         {
             return CardRefunds.Enter(book, entry with { Amount = -entry.Amount });
@@ -54,40 +88,22 @@ public static class Purchasing
             Purchases = weeks.Purchases.Add(new CardPurchase(
                 weeks.Purchases.Length + 1, entry.Date, pot?.Id, entry.Amount, owedBack, entry.What.Trim(), first, writer.Last)
             {
+                Card = entry.Card,
                 TakenUp = taken,
             }),
         });
         return Result.Of(writer.Book);
     }
 
-    /// <summary>Undoes a purchase: all is as if it had never been entered.</summary>
+    /// <summary>Undoes a purchase, all its parts: all is as if it had never been entered.</summary>
     /// <param name="book">The book.</param>
-    /// <param name="number">The purchase.</param>
+    /// <param name="number">The purchase, by any of its parts.</param>
     /// <param name="date">The day on which it is undone.</param>
     /// <returns>The book afterwards; or why it can't be undone.</returns>
-    public static Result<Book> Undo(Book book, long number, LocalDate date) => InTheWay(book, number) is { } obstacle
-        ? Result.Refused<Book>(obstacle)
-        : Taking(book, book.Weeks.Purchases[(int)number - 1]).Done(
-            date,
-            "card purchase undone",
-            weeks => weeks with { Purchases = weeks.Purchases.SetItem((int)number - 1, weeks.Purchases[(int)number - 1] with { Undone = true }) });
+    public static Result<Book> Undo(Book book, long number, LocalDate date) => new PurchaseUndo().Undo(book, number, date);
 
     /// <summary>What is in the way of undoing a purchase; null for nothing.</summary>
-    public static Obstacle? InTheWay(Book book, long number)
-    {
-        ArgumentNullException.ThrowIfNull(book);
-        if (number < 1 || number > book.Weeks.Purchases.Length)
-        {
-            return new Obstacle.NoSuchPurchase(number);
-        }
-
-        CardPurchase purchase = book.Weeks.Purchases[(int)number - 1];
-        return purchase.Undone ? new Obstacle.PurchaseUndone(number)
-            : CardRefunds.InTheWay(book, purchase)
-                ?? ReturnUndo.Settled(book, new OwedKey(OwedKind.Purchase, number), new BookEntry.Purchase(number))
-                ?? Taking(book, purchase).InTheWay()
-                ?? (purchase.IsRefund ? CardRefunds.TooLittle(book, purchase) : null);
-    }
+    public static Obstacle? InTheWay(Book book, long number) => new PurchaseUndo().InTheWay(book, number);
 
     /// <summary>Puts another purchase in the place of one: undoes it and enters it again, both or neither.</summary>
     /// <returns>The book afterwards, the new purchase being its last; or why it can't be.</returns>
@@ -102,16 +118,21 @@ public static class Purchasing
         return undone.Ok ? Enter(undone.Value, entry) : undone;
     }
 
-    private static TakingBack Taking(Book book, CardPurchase purchase)
+    private static PurchaseFault? Fault(Book book, PurchaseEntry entry)
     {
-        var taking = new TakingBack(book, new BookEntry.Purchase(purchase.Number));
-        taking.AddRange(purchase.FirstMovement, purchase.LastMovement);
-        if (purchase.PotId is { } pot)
+        if (entry.Card is { } card && book.Household.Debts.All(debt => debt.Id != card))
         {
-            taking.AddTakenUp(pot, purchase.TakenUp, purchase.FirstMovement);
+            return new PurchaseFault.NoSuchCard(card);
         }
 
-        return taking;
+        if (entry.Parts.Any(part => part.Amount.IsPositive) && entry.Parts.Any(part => part.Amount.IsNegative))
+        {
+            return new PurchaseFault.BothWays();
+        }
+
+        return entry.Parts.GroupBy(part => part.PotId).FirstOrDefault(same => same.Count() > 1) is { Key: var twice }
+            ? new PurchaseFault.SamePotTwice(book.Household.Pots.FirstOrDefault(pot => pot.Id == twice)?.Name ?? twice?.Text)
+            : null;
     }
 
     private static PurchaseFault? Fault(Book book, PurchaseEntry entry, Pot? pot)
@@ -149,12 +170,17 @@ public static class Purchasing
     {
         // As with bills: on its day where the money was there by then, else on the first day on which it was.
         LedgerEnd from = LedgerEnd.InAccount(pot is null ? Purpose.Buffer : Purpose.Pot(pot.Id));
-        writer.Move(
-            EndCourse.Of(writer.Book.Ledger, from).DayFor(entry.Amount, entry.Date) ?? entry.Date,
-            from,
-            LedgerEnd.SpentFrom(pot?.Id),
-            entry.Amount,
-            Reason(entry));
+        LocalDate day = EndCourse.Of(writer.Book.Ledger, from).DayFor(entry.Amount, entry.Date) ?? entry.Date;
+        if (entry.Card is { } card)
+        {
+            writer.Move(entry.Date, new LedgerEnd.Owed(card), LedgerEnd.SpentFrom(pot?.Id), entry.Amount, Reason(entry));
+            writer.Move(day, from, LedgerEnd.InAccount(Purpose.ForCard(card)), entry.Amount, "waits for the card");
+        }
+        else
+        {
+            writer.Move(day, from, LedgerEnd.SpentFrom(pot?.Id), entry.Amount, Reason(entry));
+        }
+
         return Money.Zero(entry.Amount.Currency);
     }
 
@@ -162,7 +188,7 @@ public static class Purchasing
     {
         Money owedBack = Money.Min(OwedAmount.Of(writer.Book.Household, entry.Amount), has);
         writer.Move(
-            entry.Date, LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), LedgerEnd.SpentFrom(pot.Id), entry.Amount, Reason(entry));
+            entry.Date, entry.Card is { } card ? new LedgerEnd.Owed(card) : LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), LedgerEnd.SpentFrom(pot.Id), entry.Amount, Reason(entry));
         PotCash.TakeOut(writer, pot, LedgerEnd.InCash(Purpose.OwedBack(pot.Id)), owedBack, entry.Date, "owed back");
         return owedBack;
     }

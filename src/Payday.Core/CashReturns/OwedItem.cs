@@ -29,6 +29,6 @@ public sealed record OwedItem(
     Money Short,
     MoveTarget? Target)
 {
-    /// <summary>For what was moved: the purpose in the account, or the debt, that gets it; null else.</summary>
+    /// <summary>For what was moved: the purpose in the account, or the debt, that gets it; for what a card bought that is a debt where it waits for that; null else.</summary>
     public LedgerEnd? To { get; init; }
 }

@@ -40,7 +40,10 @@ public static class OwedItems
                 purchase.OwedBack,
                 purchase.OwedBack - paid - back.Cash,
                 (purchase.Amount - paid - back.Amount).ClampToZero(),
-                null);
+                null)
+            {
+                To = purchase.Card is { } card ? LedgerEnd.InAccount(Purpose.ForCard(card)) : null,
+            };
         IEnumerable<OwedItem> moves =
             from count in book.Weeks.StandingCounts
             where count.Move is { } move && book.Ledger.Movements[(int)move - 1].To == LedgerEnd.InCash(Purpose.OwedBack(count.PotId))
@@ -110,6 +113,11 @@ public static class OwedItems
 
     private static (LedgerEnd To, Money Most, string Reason) Goal(Book book, OwedItem item)
     {
+        if (item is { Key.Kind: OwedKind.Purchase, To: { } waits })
+        {
+            return LedgerEnds.IsOf(book.Household, waits) ? (waits, item.Short, "waits for the card") : (LedgerEnd.InAccount(Purpose.Buffer), item.Left, "cash return");
+        }
+
         if (item.To is { } moved)
         {
             return !LedgerEnds.IsOf(book.Household, moved) ? (LedgerEnd.InAccount(Purpose.Buffer), item.Left, "moved")

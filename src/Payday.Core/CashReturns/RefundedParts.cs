@@ -31,7 +31,7 @@ internal static class RefundedParts
             .ToDictionary(item => item.Key, item => Money.Sum(item.Select(settle => settle.Amount), nothing.Currency));
         var left = new RefundedPart(-refund.Amount, -refund.OwedBack);
         foreach (CardPurchase purchase in book.Weeks.StandingPurchases
-            .Where(purchase => purchase.Number < refund.Number && purchase.OwedBack.IsPositive && purchase.PotId == refund.PotId && purchase.Date <= refund.Date)
+            .Where(purchase => purchase.Number < refund.Number && purchase.OwedBack.IsPositive && purchase.PotId == refund.PotId && purchase.Card == refund.Card && purchase.Date <= refund.Date)
             .Reverse())
         {
             var key = new OwedKey(OwedKind.Purchase, purchase.Number);

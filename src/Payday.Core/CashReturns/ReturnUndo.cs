@@ -48,7 +48,7 @@ public static class ReturnUndo
         ArgumentNullException.ThrowIfNull(back);
         return book.Weeks.StandingPurchases.LastOrDefault(refund =>
             refund.IsRefund && refund.FirstMovement > back.LastMovement && back.Pots.Any(pot => pot.PotId == refund.PotId)) is { } later
-            ? new Obstacle.RefundSince(new BookEntry.Return(back.Number, back.Date), new BookEntry.Purchase(later.Number))
+            ? new Obstacle.RefundSince(new BookEntry.Return(back.Number, back.Date), new BookEntry.Purchase(later.WholeNumber))
             : null;
     }
 

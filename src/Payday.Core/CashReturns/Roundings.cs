@@ -21,11 +21,11 @@ public static class Roundings
 
     private static IEnumerable<long> Of(Ledger ledger, CashReturn back)
     {
-        // What only changes places in cash settles nothing.
+        // What only changes places in cash settles nothing, nor does what a debt is paid with once the cash for it is there.
         var movements = new Queue<Movement>(Enumerable
             .Range((int)back.FirstMovement - 1, (int)(back.LastMovement - back.FirstMovement + 1))
             .Select(index => ledger.Movements[index])
-            .Where(movement => movement.To is not LedgerEnd.At { Place: Place.Cash }));
+            .Where(movement => movement.To is not LedgerEnd.At { Place: Place.Cash } && movement.From is not LedgerEnd.At { Purpose.Kind: PurposeKind.ForDebt }));
         foreach (SettledItem item in back.Settles)
         {
             for (Money left = item.Amount; left.IsPositive && movements.TryDequeue(out Movement? movement); left -= movement.Amount)

@@ -55,6 +55,11 @@ internal static class ClosingChecks
         obstacles.AddRange(plan.Withdrawal.Pots
             .Where(row => row.KeptBack.IsNegative)
             .Select(row => new ClosingFault.NotesAbove(row.Pot.Id, row.Pot.Name, -row.KeptBack)));
+        if (obstacles.Count == 0 && WithdrawalRoom.Of(plan) is { IsTooLittle: true } room)
+        {
+            obstacles.Add(new ClosingFault.AccountHasLess(room.Has, room.Asked));
+        }
+
         return obstacles.ToImmutable();
     }
 }

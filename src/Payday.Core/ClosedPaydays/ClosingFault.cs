@@ -46,6 +46,11 @@ public abstract record ClosingFault : Fault
     /// <param name="Debt">What the person calls it.</param>
     public sealed record MoreThanOwed(DebtId DebtId, string Debt) : ClosingFault;
 
+    /// <summary>More is withdrawn than an account with an overdraft can give.</summary>
+    /// <param name="Has">What it can give, zero or more.</param>
+    /// <param name="Amount">What is withdrawn.</param>
+    public sealed record AccountHasLess(Money Has, Money Amount) : ClosingFault;
+
     /// <summary>The notes of a pot come to more than it has.</summary>
     /// <param name="PotId">The pot.</param>
     /// <param name="Pot">What the person calls it.</param>

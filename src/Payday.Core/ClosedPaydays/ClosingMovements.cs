@@ -29,7 +29,7 @@ internal sealed class ClosingMovements
         closing.PayDebts(plan.Debts);
         closing.Fill(plan.Pots);
         closing.Placed(plan);
-        closing.Withdraw(plan.Book, plan.Withdrawal);
+        closing.Withdraw(plan.Book, plan.Withdrawal, ClosingTrips.Of(plan));
         return closing.movements;
     }
 
@@ -40,6 +40,7 @@ internal sealed class ClosingMovements
             Move(line.SourceId is { } source ? LedgerEnd.PaidBy(source) : LedgerEnd.OneOff(line.Name), Unplaced, line.Amount, "income");
         }
 
+        Move(Unplaced, LedgerEnd.InAccount(Purpose.Overdraft), income.Overdraft.Amount, "pays off the overdraft");
         Move(LedgerEnd.InAccount(Purpose.Buffer), Unplaced, income.Buffer.Amount, "from the buffer");
     }
 
@@ -90,11 +91,15 @@ internal sealed class ClosingMovements
         foreach (DebtCover cover in debts.Covers)
         {
             LedgerEnd waits = LedgerEnd.InAccount(Purpose.ForDebt(cover.DebtId));
+            LedgerEnd bought = LedgerEnd.InAccount(Purpose.ForCard(cover.DebtId));
             Move(waits, Unplaced, -cover.Taken, "not needed for a minimum");
+            Move(bought, Unplaced, cover.Freed, "not needed for the card");
             Move(Unplaced, waits, cover.Taken, "for a minimum");
             foreach (DebtRow row in debts.Rows.Where(row => row.DebtId == cover.DebtId && row.Paid))
             {
-                Move(waits, new LedgerEnd.Owed(row.DebtId), row.Payment, "minimum payment", row.PaidOn);
+                // One payment, of two purposes.
+                Move(waits, new LedgerEnd.Owed(row.DebtId), row.Own, "minimum payment", row.PaidOn);
+                Move(bought, new LedgerEnd.Owed(row.DebtId), row.Bought, "minimum payment", row.PaidOn);
             }
         }
     }
@@ -123,17 +128,38 @@ internal sealed class ClosingMovements
 
     // A reused note was loose money at home: it goes in the pot, and the account keeps its worth as buffer instead, or for the
     // pot whose loose note it was. Owed-back notes are settled as a return; see ReusedOwedBack.
-    private void Withdraw(Book book, WithdrawalStep withdrawal)
+    private void Withdraw(Book book, WithdrawalStep withdrawal, ImmutableArray<Money> trips)
     {
+        var left = new Stack<Money>(trips.Reverse());
         ImmutableArray<NoteOrigins> origins = NoteOrigins.Of(withdrawal);
         Dictionary<PotId, Money> fromBuffer = UseLooseOfPots(book, origins);
         foreach (NoteOrigins notes in origins)
         {
             LedgerEnd waits = LedgerEnd.InAccount(Purpose.KeptBack(notes.PotId));
             LedgerEnd pot = LedgerEnd.InCash(Purpose.Pot(notes.PotId));
-            Move(waits, pot, notes.Fetched.Worth(withdrawal.Plan.Currency), "withdrawal");
+            Fetch(waits, pot, notes.Fetched.Worth(withdrawal.Plan.Currency), left);
             Move(LedgerEnd.InCash(Purpose.Buffer), pot, fromBuffer[notes.PotId], "notes on hand");
             Move(waits, LedgerEnd.InAccount(Purpose.Buffer), fromBuffer[notes.PotId], "notes on hand");
+        }
+    }
+
+    // Each trip to a machine has movements of its own, as the bank shows it by itself. The last trips are at the bottom.
+    private void Fetch(LedgerEnd waits, LedgerEnd pot, Money amount, Stack<Money> trips)
+    {
+        while (amount.IsPositive)
+        {
+            Money part = amount;
+            if (trips.TryPop(out Money trip))
+            {
+                part = Money.Min(trip, amount);
+                if (trip > part)
+                {
+                    trips.Push(trip - part);
+                }
+            }
+
+            Move(waits, pot, part, "withdrawal");
+            amount -= part;
         }
     }
 

@@ -29,8 +29,9 @@ public static class ClosingRecord
             plan.Withdrawal.LooseAfter,
             plan.Draft)
         {
-            Minimums = [.. plan.Debts.Rows.Where(row => row.Key is not null).Select(row => new ClosedDue(row.Key!.Value, row.Payment, row.Paid) { Asked = row.Minimum })],
+            Minimums = [.. plan.Debts.Rows.Where(row => row.Key is not null).Select(row => new ClosedDue(row.Key!.Value, row.Own, row.Paid) { Asked = row.Minimum, Bought = row.Paid && row.Bought.IsPositive ? row.Bought : null })],
             Charged = [.. plan.Debts.Charges.Select(charge => new DueKey(charge.DebtId, charge.Date))],
+            Trips = ClosingTrips.Of(plan),
         };
     }
 

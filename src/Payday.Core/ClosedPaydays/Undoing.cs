@@ -76,7 +76,7 @@ public static class Undoing
     {
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
-        return after.Closed.Except(before.Closed).FirstOrDefault();
+        return after.Closed.Except(before.Closed).FirstOrDefault(closed => before.Closed.Any(was => was.Payday == closed.Payday && PaidIn(was) > PaidIn(closed)));
     }
 
     /// <summary>The record that a movement belongs to, and that is taken back in its stead, or the reconciliation that has seen it; null where it can be undone alone.</summary>
@@ -102,6 +102,11 @@ public static class Undoing
                 closed with { Dues = closed.Dues.Replace(due, due with { Paid = false }) },
             LedgerEnd.Owed { DebtId: var debt } when (closed.Charged is null || undone.To is LedgerEnd.At { Purpose.Kind: PurposeKind.ForDebt }) && closed.Minimums is { } minimums && PaidAt(minimums, DueOwner.Of(debt), before) is { } due =>
                 closed with { Minimums = minimums.Replace(due, due with { Paid = false }) },
+
+            // What was bought with a card waits again, beside whatever minimum comes next.
+            LedgerEnd.Owed { DebtId: var debt } when undone.To is LedgerEnd.At { Purpose.Kind: PurposeKind.ForCard } && closed.Minimums is { } minimums
+                && minimums.Where(due => due.Key.Debt == debt && due.Bought is not null).ElementAtOrDefault(before) is { } due =>
+                closed with { Minimums = minimums.Replace(due, due with { Bought = null }) },
             _ => null,
         };
     }
@@ -109,6 +114,8 @@ public static class Undoing
     // Payments are written in the order of their dues, and surplus after them; a due of zero moves nothing.
     private static ClosedDue? PaidAt(ImmutableArray<ClosedDue> dues, DueOwner owner, int at) =>
         dues.Where(due => due.Paid && due.Key.Owner == owner && due.Amount.IsPositive).ElementAtOrDefault(at);
+
+    private static int PaidIn(ClosedPayday closed) => closed.Dues.Concat(closed.Minimums ?? []).Count(due => due.Paid);
 
     private static bool IsCash(LedgerEnd end) => end is LedgerEnd.At { Place: Place.Cash };
 }

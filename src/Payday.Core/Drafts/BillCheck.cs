@@ -16,7 +16,10 @@ internal static class BillCheck
             ScheduleCheck.Of(bill.Schedule, place.Then(BillDraft.Members.Schedule), check),
             check.Needed(bill.Shift, place.Then(BillDraft.Members.Shift), Shift.None),
             check.Needed(bill.Essential, place.Then(BillDraft.Members.Essential), standIn: true),
-            check.LaterDateOrNone(bill.Until, place.Then(BillDraft.Members.Until)));
+            check.LaterDateOrNone(bill.Until, place.Then(BillDraft.Members.Until)))
+        {
+            Later = LaterCheck.Of(bill.Later, BillDraft.Members.Later, place, check),
+        };
         setAside.Add(made.Id, check.AmountOrNone(bill.SetAside, place.Then(BillDraft.Members.SetAside)));
         return made;
     }

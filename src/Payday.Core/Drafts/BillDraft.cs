@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
@@ -10,6 +11,9 @@ public sealed record BillDraft : ItemDraft
 {
     /// <summary>What is usually due, in whole units.</summary>
     public decimal? Amount { get; init; }
+
+    /// <summary>What that changes to, each from a date on; they may be missing.</summary>
+    public ImmutableArray<LaterDraft>? Later { get; init; }
 
     /// <summary>When it falls due.</summary>
     public ScheduleDraft? Schedule { get; init; }
@@ -37,6 +41,7 @@ public sealed record BillDraft : ItemDraft
             Id = bill.Id.Text,
             Name = bill.Name,
             Amount = bill.Amount.ToDecimal(),
+            Later = LaterDraft.Of(bill.Later),
             Schedule = ScheduleDraft.Of(bill.Schedule),
             Shift = bill.Shift,
             Essential = bill.Essential,
@@ -50,6 +55,9 @@ public sealed record BillDraft : ItemDraft
     {
         /// <inheritdoc cref="BillDraft.Amount"/>
         public static DraftMember<BillDraft, decimal?> Amount { get; } = new(bill => bill.Amount, (bill, value) => bill with { Amount = value });
+
+        /// <inheritdoc cref="BillDraft.Later"/>
+        public static DraftMember<BillDraft, ImmutableArray<LaterDraft>?> Later { get; } = new(bill => bill.Later, (bill, value) => bill with { Later = value });
 
         /// <inheritdoc cref="BillDraft.Schedule"/>
         public static DraftMember<BillDraft, ScheduleDraft?> Schedule { get; } = new(bill => bill.Schedule, (bill, value) => bill with { Schedule = value });

@@ -77,6 +77,9 @@ public sealed class DraftCheck(Currency? currency)
     /// <summary>An amount of zero or more that must be there.</summary>
     public Money Amount(decimal? value, DraftPlace place) => IsThere(value, place) ? Taken(value!.Value, place) : Money.Zero(Currency);
 
+    /// <summary>An amount that may be below zero and must be there.</summary>
+    public Money AnyAmount(decimal? value, DraftPlace place) => value is < 0 ? -Taken(-value.Value, place) : Amount(value, place);
+
     /// <summary>An amount of zero or more, or none.</summary>
     public Money? AmountOrNone(decimal? value, DraftPlace place) => value is { } there ? Taken(there, place) : null;
 

@@ -76,6 +76,12 @@ public abstract record DraftFault(DraftPlace Place) : Fault
     /// <summary>A date so long after the start that it must be mistyped.</summary>
     public sealed record DateTooLate(DraftPlace Place, LocalDate Date, int MostYears) : DraftFault(Place);
 
+    /// <summary>A change of an amount whose date isn't after that of the change before it.</summary>
+    /// <param name="Place">Where.</param>
+    /// <param name="Date">Its date.</param>
+    /// <param name="Before">The date of the one before.</param>
+    public sealed record ChangeNotAfter(DraftPlace Place, LocalDate Date, LocalDate Before) : DraftFault(Place);
+
     /// <summary>A list with too many items.</summary>
     public sealed record TooMany(DraftPlace Place, int Count, int Most) : DraftFault(Place);
 

@@ -29,6 +29,9 @@ public static class HouseholdLimits
     /// <summary>The most dates of a list.</summary>
     public const int MostDates = 500;
 
+    /// <summary>The most times that an amount changes.</summary>
+    public const int MostChanges = 100;
+
     /// <summary>The most steps of a ladder.</summary>
     public const int MostSteps = 1_000;
 

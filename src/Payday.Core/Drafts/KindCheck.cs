@@ -15,6 +15,7 @@ internal static class KindCheck
                 check.AmountAboveZero(pot.Target, place.Then(Members.Target)),
                 check.LaterDate(pot.By, place.Then(Members.By)))
             {
+                Later = LaterCheck.Of(pot.Later, Members.Later, place, check, aboveZero: true),
                 Repeats = pot.Repeats is { } repeats ? ScheduleCheck.Of(repeats, place.Then(Members.Repeats), check) : null,
                 SettledTo = check.LaterDateOrNone(pot.SettledTo, place.Then(Members.SettledTo)),
                 Finished = pot.Finished ?? false,
@@ -25,7 +26,10 @@ internal static class KindCheck
                 check.Needed(pot.Order, place.Then(Members.Order), LadderOrder.Rising)),
             PotUse.Reserve => new PotKind.Reserve(
                 check.AmountAboveZero(pot.Level, place.Then(Members.Level)),
-                check.AmountAboveZero(pot.PerPayday, place.Then(Members.PerPayday))),
+                check.AmountAboveZero(pot.PerPayday, place.Then(Members.PerPayday)))
+            {
+                Later = LaterCheck.Of(pot.Later, Members.Later, place, check, aboveZero: true),
+            },
             _ => throw new ArgumentOutOfRangeException(nameof(pot)),
         };
 
@@ -33,7 +37,11 @@ internal static class KindCheck
     {
         var spending = new PotKind.Spending(
             check.Amount(pot.Amount, place.Then(Members.Amount)),
-            check.Needed(pot.Per, place.Then(Members.Per), FillPer.Payday)) { SplitsOverWeeks = pot.SplitsOverWeeks ?? false };
+            check.Needed(pot.Per, place.Then(Members.Per), FillPer.Payday))
+        {
+            SplitsOverWeeks = pot.SplitsOverWeeks ?? false,
+            Later = LaterCheck.Of(pot.Later, Members.Later, place, check),
+        };
         if (spending.Per == FillPer.Week && pot.SplitsOverWeeks == false)
         {
             check.Refuse(new DraftFault.WeeksOfAWeek(place.Then(Members.SplitsOverWeeks)));

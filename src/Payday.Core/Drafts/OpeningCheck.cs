@@ -15,7 +15,7 @@ internal static class OpeningCheck
         }
 
         DraftPlace place = DraftPlace.Of(HouseholdDraft.Members.Opening);
-        Money account = check.Amount(opening.Account, place.Then(OpeningDraft.Members.Account));
+        Money account = check.AnyAmount(opening.Account, place.Then(OpeningDraft.Members.Account));
         return (account, PieceCheck.Counts(opening.LooseNotes ?? [], OpeningDraft.Members.LooseNotes, place, check));
     }
 }

@@ -7,7 +7,7 @@ namespace Payday.Core.Drafts;
 /// <summary>What was there at the start, as it was entered, but for what bills and pots have of it.</summary>
 public sealed record OpeningDraft
 {
-    /// <summary>All that is in the account, in whole units.</summary>
+    /// <summary>All that is in the account, in whole units; below zero where it is overdrawn.</summary>
     public decimal? Account { get; init; }
 
     /// <summary>Loose notes at home; they may be missing.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
@@ -64,6 +65,10 @@ public sealed partial record PotDraft
         /// <inheritdoc cref="PotDraft.PerPayday"/>
         public static DraftMember<PotDraft, decimal?> PerPayday { get; } =
             new(pot => pot.PerPayday, (pot, value) => pot with { PerPayday = value }) { Belongs = pot => pot.Kind == PotUse.Reserve };
+
+        /// <inheritdoc cref="PotDraft.Later"/>
+        public static DraftMember<PotDraft, ImmutableArray<LaterDraft>?> Later { get; } =
+            new(pot => pot.Later, (pot, value) => pot with { Later = value }) { Belongs = pot => pot.Kind is PotUse.Spending or PotUse.Sinking or PotUse.Reserve };
 
         /// <inheritdoc cref="PotDraft.Place"/>
         public static DraftMember<PotDraft, Place?> Place { get; } = new(pot => pot.Place, (pot, value) => pot with { Place = value });

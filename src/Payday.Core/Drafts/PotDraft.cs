@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Ledgers;
@@ -50,6 +51,9 @@ public sealed partial record PotDraft : ItemDraft
     /// <summary>Reserve: what a payday adds, in whole units.</summary>
     public decimal? PerPayday { get; init; }
 
+    /// <summary>What the amount, the target or the level changes to, each from a date on; they may be missing. A ladder has none.</summary>
+    public ImmutableArray<LaterDraft>? Later { get; init; }
+
     /// <summary>Where it is held.</summary>
     public Place? Place { get; init; }
 
@@ -98,6 +102,7 @@ public sealed partial record PotDraft : ItemDraft
         {
             Kind = PotUse.Spending,
             Amount = spending.Amount.ToDecimal(),
+            Later = LaterDraft.Of(spending.Later),
             Per = spending.Per,
             SplitsOverWeeks = spending.SplitsOverWeeks ? true : null,
         },
@@ -105,13 +110,14 @@ public sealed partial record PotDraft : ItemDraft
         {
             Kind = PotUse.Sinking,
             Target = sinking.Target.ToDecimal(),
+            Later = LaterDraft.Of(sinking.Later),
             By = sinking.By,
             Repeats = sinking.Repeats is { } repeats ? ScheduleDraft.Of(repeats) : null,
             SettledTo = sinking.SettledTo,
             Finished = sinking.Finished ? true : null,
         },
         PotKind.Ladder ladder => new() { Kind = PotUse.Ladder, Unit = ladder.Unit.ToDecimal(), Steps = ladder.Steps, Order = ladder.Order },
-        PotKind.Reserve reserve => new() { Kind = PotUse.Reserve, Level = reserve.Level.ToDecimal(), PerPayday = reserve.PerPayday.ToDecimal() },
+        PotKind.Reserve reserve => new() { Kind = PotUse.Reserve, Level = reserve.Level.ToDecimal(), Later = LaterDraft.Of(reserve.Later), PerPayday = reserve.PerPayday.ToDecimal() },
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 }

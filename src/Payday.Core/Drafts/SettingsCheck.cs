@@ -31,6 +31,7 @@ internal static class SettingsCheck
         {
             BufferKeeps = check.AmountOrNone(settings.BufferKeeps, DraftPlace.Of(Members.BufferKeeps)),
             Look = settings.Look ?? ScreenLook.Automatic,
+            Overdraft = check.AmountOrNone(settings.Overdraft, DraftPlace.Of(Members.Overdraft)),
         };
     }
 

@@ -46,6 +46,9 @@ public sealed record SettingsDraft
     /// <summary>How the full screen shows; it may be missing.</summary>
     public ScreenLook? Look { get; init; }
 
+    /// <summary>How far below zero the bank lets the account go, in whole units; it may be missing.</summary>
+    public decimal? Overdraft { get; init; }
+
     /// <summary>Lines for the top of the slip; they may be missing.</summary>
     public ImmutableArray<string>? SlipLines { get; init; }
 
@@ -67,6 +70,7 @@ public sealed record SettingsDraft
             SurplusOrder = settings.SurplusOrder,
             BufferKeeps = settings.BufferKeeps?.ToDecimal(),
             Look = settings.Look == ScreenLook.Automatic ? null : settings.Look,
+            Overdraft = settings.Overdraft?.ToDecimal(),
             SlipLines = settings.SlipLines,
         };
     }
@@ -109,6 +113,9 @@ public sealed record SettingsDraft
 
         /// <inheritdoc cref="SettingsDraft.BufferKeeps"/>
         public static DraftMember<SettingsDraft, decimal?> BufferKeeps { get; } = new(settings => settings.BufferKeeps, (settings, value) => settings with { BufferKeeps = value });
+
+        /// <inheritdoc cref="SettingsDraft.Overdraft"/>
+        public static DraftMember<SettingsDraft, decimal?> Overdraft { get; } = new(settings => settings.Overdraft, (settings, value) => settings with { Overdraft = value });
 
         /// <inheritdoc cref="SettingsDraft.SlipLines"/>
         public static DraftMember<SettingsDraft, ImmutableArray<string>?> SlipLines { get; } = new(settings => settings.SlipLines, (settings, value) => settings with { SlipLines = value });

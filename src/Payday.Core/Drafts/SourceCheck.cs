@@ -12,5 +12,8 @@ internal static class SourceCheck
         ScheduleCheck.Of(source.Schedule, place.Then(SourceDraft.Members.Schedule), check),
         check.Needed(source.Shift, place.Then(SourceDraft.Members.Shift), Shift.None),
         check.Amount(source.Expected, place.Then(SourceDraft.Members.Expected)),
-        check.LaterDateOrNone(source.Until, place.Then(SourceDraft.Members.Until)));
+        check.LaterDateOrNone(source.Until, place.Then(SourceDraft.Members.Until)))
+    {
+        Later = LaterCheck.Of(source.Later, SourceDraft.Members.Later, place, check),
+    };
 }

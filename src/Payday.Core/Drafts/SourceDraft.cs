@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
@@ -16,6 +17,9 @@ public sealed record SourceDraft : ItemDraft
     /// <summary>What usually comes, in whole units.</summary>
     public decimal? Expected { get; init; }
 
+    /// <summary>What that changes to, each from a date on; they may be missing.</summary>
+    public ImmutableArray<LaterDraft>? Later { get; init; }
+
     /// <summary>The last date on which it pays.</summary>
     public LocalDate? Until { get; init; }
 
@@ -30,6 +34,7 @@ public sealed record SourceDraft : ItemDraft
             Schedule = ScheduleDraft.Of(source.Schedule),
             Shift = source.Shift,
             Expected = source.Expected.ToDecimal(),
+            Later = LaterDraft.Of(source.Later),
             Until = source.Until,
         };
     }
@@ -45,6 +50,9 @@ public sealed record SourceDraft : ItemDraft
 
         /// <inheritdoc cref="SourceDraft.Expected"/>
         public static DraftMember<SourceDraft, decimal?> Expected { get; } = new(source => source.Expected, (source, value) => source with { Expected = value });
+
+        /// <inheritdoc cref="SourceDraft.Later"/>
+        public static DraftMember<SourceDraft, ImmutableArray<LaterDraft>?> Later { get; } = new(source => source.Later, (source, value) => source with { Later = value });
 
         /// <inheritdoc cref="SourceDraft.Until"/>
         public static DraftMember<SourceDraft, LocalDate?> Until { get; } = new(source => source.Until, (source, value) => source with { Until = value });

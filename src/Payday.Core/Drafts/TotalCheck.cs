@@ -17,7 +17,7 @@ internal static class TotalCheck
         Int128 total = 0;
         foreach (Money amount in household.Amounts())
         {
-            total += amount.MinorUnits;
+            total += Int128.Abs(amount.MinorUnits);
         }
 
         foreach ((long note, int count) in household.Opening.LooseNotes)
@@ -50,7 +50,8 @@ internal static class TotalCheck
             parts += opening.Pots.GetValueOrDefault(pot.Id, Money.Zero(household.Currency));
         }
 
-        if (parts > opening.Account)
+        // An account below zero holds nothing.
+        if (parts > opening.Account.ClampToZero())
         {
             check.Refuse(new DraftFault.AccountTooLow(place, parts, opening.Account));
         }

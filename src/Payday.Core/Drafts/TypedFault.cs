@@ -28,6 +28,9 @@ public abstract record TypedFault : Fault
     /// <summary>One of several dates that is none.</summary>
     public sealed record NotADate(string Typed, Fault Why) : TypedFault;
 
+    /// <summary>No amount with the date from which it holds.</summary>
+    public sealed record NotAChange(string Typed) : TypedFault;
+
     /// <summary>No dates at all.</summary>
     public sealed record NoDates : TypedFault;
 

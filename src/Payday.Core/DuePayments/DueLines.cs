@@ -25,20 +25,20 @@ public static class DueLines
         [
             .. OpenDues.OfBills(book, holidays, to).Select(due => new DueLine(due.Key, names[due.Key.Owner], due.Date, due.Amount, due.Paid, due.Amount)),
             .. DebtCourse.Ahead(book, holidays, to).SelectMany(course => course.Rows).Where(row => row is { Due: not null, Balance.IsPositive: true })
-                .Select(row => new DueLine(row.Key!.Value, row.Name, row.Due!.Value, row.Payment, row.PaidBefore, row.Payment)),
+                .Select(row => new DueLine(row.Key!.Value, row.Name, row.Due!.Value, row.Payment, row.PaidBefore, row.Payment) { Bought = row.Bought }),
         ];
         return [.. lines.OrderBy(line => line.Date).Select(Funded)];
 
         DueLine Funded(DueLine line)
         {
             Money rest = held.TryGetValue(line.Key.Owner, out Money left) ? left : book.Ledger.Balances[Holding(line.Key.Owner)].ClampToZero();
-            Money has = Money.Min(rest, line.Rest);
+            Money has = Money.Min(rest, line.Own);
             held[line.Key.Owner] = rest - has;
-            return line with { Has = has };
+            return line with { Has = has + line.Bought };
         }
     }
 
-    /// <summary>What was paid or waived since a day, the last first.</summary>
+    /// <summary>What was paid or freed since a day, the last first.</summary>
     public static ImmutableArray<PaidDue> Paid(Book book, LocalDate since)
     {
         ArgumentNullException.ThrowIfNull(book);
@@ -48,11 +48,12 @@ public static class DueLines
         [
             .. book.Closed.Where(payday => payday.Payday >= since)
                 .SelectMany(payday => payday.Dues.Concat(payday.Minimums ?? []).Where(due => due.Paid)
-                    .Select(due => new PaidDue(due.Key, BookEntry.NameOf(book, due.Key.Owner), Day(due.Key), payday.Payday, due.Amount, null)))
+                    .Select(due => new PaidDue(due.Key, BookEntry.NameOf(book, due.Key.Owner), Day(due.Key), payday.Payday, due.Amount + (due.Bought ?? Money.Zero(due.Amount.Currency)), null)))
                 .Concat(book.Weeks.StandingPayments.Where(payment => payment.Date >= since)
                     .Select(payment => new PaidDue(payment.Key, BookEntry.NameOf(book, payment.Key.Owner), Day(payment.Key), payment.Date, payment.Amount, payment.Number)
                     {
                         IsFreed = payment.Completes && payment.Amount < payment.Asked,
+                        IsPaidInPart = book.Weeks.StandingPayments.Any(part => part.Key == payment.Key && part.Number <= payment.Number && part.Amount.IsPositive),
                     }))
                 .OrderByDescending(paid => paid.PaidOn).ThenByDescending(paid => paid.Number),
         ];

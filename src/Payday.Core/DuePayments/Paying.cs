@@ -52,19 +52,25 @@ public static class Paying
             writer.Move(charge.Date, new LedgerEnd.Owed(charge.DebtId), LedgerEnd.InterestOn(charge.DebtId), charge.Amount, "a month's interest");
         }
 
-        Money held = Money.Min(amount, writer[holding].ClampToZero());
-        Pay(writer, entry, holding, held);
-        Pay(writer, entry, buffer, amount - held);
-        bool completes = entry.FreesRest || amount >= due.Rest;
+        // The due itself first, then what was bought with the card; what is above both has what is held for later, then the buffer.
+        Money own = Money.Min(Money.Min(amount, due.Own), writer[holding].ClampToZero());
+        Money bought = Money.Min(amount - Money.Min(amount, due.Own), Bought(book, entry.Key));
+        Money later = Money.Min(amount - own - bought, writer[holding].ClampToZero() - own);
+        Money more = Money.Min(amount - own - bought - later, Bought(book, entry.Key) - bought);
+        Pay(writer, entry, holding, own + later);
+        Pay(writer, entry, ForCard(entry.Key), bought + more);
+        Pay(writer, entry, buffer, amount - own - bought - later - more);
+        bool completes = entry.FreesRest || amount >= due.Own;
         if (completes)
         {
-            Money freed = Money.Min((due.Has - amount).ClampToZero(), writer[holding].ClampToZero());
+            // What was bought is owed all the same, and goes on waiting.
+            Money freed = Money.Min((due.Has - due.Bought - amount).ClampToZero(), writer[holding].ClampToZero());
             writer.Move(DayFor(writer, holding, freed, entry.Date), holding, LedgerEnd.InAccount(Purpose.LeftToPlace), freed, $"{Due(entry)} freed");
         }
 
         writer.Record(weeks => weeks with
         {
-            Payments = weeks.Payments.Add(new DuePayment(weeks.Payments.Length + 1, entry.Key, entry.Date, amount, completes, first, writer.Last) { Asked = due.Rest }),
+            Payments = weeks.Payments.Add(new DuePayment(weeks.Payments.Length + 1, entry.Key, entry.Date, amount, completes, first, writer.Last) { Asked = due.Own }),
         });
         return Result.Of(writer.Book);
     }
@@ -74,58 +80,10 @@ public static class Paying
     /// <param name="number">The payment.</param>
     /// <param name="date">The day on which it is undone.</param>
     /// <returns>The book afterwards; or why it can't be undone.</returns>
-    public static Result<Book> Undo(Book book, long number, LocalDate date) => InTheWay(book, number) is { } obstacle
-        ? Result.Refused<Book>(obstacle)
-        : Taking(book, book.Weeks.Payments[(int)number - 1]).Done(
-            date,
-            "payment undone",
-            weeks => weeks with { Payments = weeks.Payments.SetItem((int)number - 1, weeks.Payments[(int)number - 1] with { Undone = true }) });
+    public static Result<Book> Undo(Book book, long number, LocalDate date) => new PaymentUndo().Undo(book, number, date);
 
     /// <summary>What is in the way of undoing a payment; null for nothing.</summary>
-    public static Obstacle? InTheWay(Book book, long number)
-    {
-        ArgumentNullException.ThrowIfNull(book);
-        if (number < 1 || number > book.Weeks.Payments.Length)
-        {
-            return new Obstacle.NoSuchPayment(number);
-        }
-
-        DuePayment payment = book.Weeks.Payments[(int)number - 1];
-        return payment.Undone ? new Obstacle.PaymentUndone(number)
-            : book.Weeks.StandingPayments.LastOrDefault(later => later.Key == payment.Key && later.Number > number) is { } later
-                ? new Obstacle.PaidSince(BookEntry.Of(book, payment), BookEntry.Of(book, later))
-            : Seen(book, payment) ?? Taking(book, payment).InTheWay();
-    }
-
-    // Money that was left to place went on with the next payday; interest that was charged later was charged on what was owed then.
-    private static Obstacle.GoneOn? Seen(Book book, DuePayment payment)
-    {
-        Movement[] own = [.. book.Ledger.Movements.Skip((int)payment.FirstMovement - 1).Take((int)(payment.LastMovement - payment.FirstMovement + 1))];
-        if (book.Closed.FirstOrDefault(closed => closed.FirstMovement > payment.LastMovement) is { } since
-            && own.Any(movement => movement.To is LedgerEnd.At { Purpose.Kind: PurposeKind.LeftToPlace }))
-        {
-            return new Obstacle.GoneOn(BookEntry.Of(book, payment), new BookEntry.Payday(since.Payday));
-        }
-
-        if (payment.Key.Debt is not { } debt)
-        {
-            return null;
-        }
-
-        bool charged = own.Any(movement => movement.To is LedgerEnd.Outside { Kind: OutsideKind.Interest });
-        Movement? seen = book.Ledger.Of(LedgerEnd.InterestOn(debt)).FirstOrDefault(charge => charge.Number > payment.LastMovement
-            && (charged || (charge.Date > payment.Date && !(charge.Date <= payment.Key.Scheduled && payment.Amount <= payment.Asked))));
-        return seen is null ? null : new Obstacle.GoneOn(
-            BookEntry.Of(book, payment),
-            BookEntry.Of(book, seen.Number) ?? (seen.Payday is { } payday ? new BookEntry.Payday(payday) : new BookEntry.Movement(seen.Number)));
-    }
-
-    private static TakingBack Taking(Book book, DuePayment payment)
-    {
-        var taking = new TakingBack(book, BookEntry.Of(book, payment));
-        taking.AddRange(payment.FirstMovement, payment.LastMovement);
-        return taking;
-    }
+    public static Obstacle? InTheWay(Book book, long number) => new PaymentUndo().InTheWay(book, number);
 
     private static DueFault? Fault(Book book, DueEntry entry, DueLine due, Money amount, ImmutableArray<InterestCharge> charges, LocalDate today)
     {
@@ -153,10 +111,14 @@ public static class Paying
             }
         }
 
-        Money held = book.Ledger.Balances[DueLines.Holding(entry.Key.Owner)].ClampToZero();
+        Money held = book.Ledger.Balances[DueLines.Holding(entry.Key.Owner)].ClampToZero() + Bought(book, entry.Key);
         Money buffer = book.Ledger.Balances[LedgerEnd.InAccount(Purpose.Buffer)].ClampToZero();
         return amount > held + buffer ? new DueFault.NotEnough(due.Name, amount, held, buffer) : null;
     }
+
+    private static LedgerEnd ForCard(DueKey key) => key.Debt is { } debt ? LedgerEnd.InAccount(Purpose.ForCard(debt)) : LedgerEnd.InAccount(Purpose.Buffer);
+
+    private static Money Bought(Book book, DueKey key) => key.Debt is null ? Money.Zero(book.Household.Currency) : book.Ledger.Balances[ForCard(key)].ClampToZero();
 
     private static ImmutableArray<InterestCharge> ChargesUpTo(Book book, DueEntry entry)
     {

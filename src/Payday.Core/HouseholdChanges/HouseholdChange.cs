@@ -89,7 +89,7 @@ public static class HouseholdChange
 
         foreach (Debt debt in old.Debts.Where(debt => next.Debts.All(kept => kept.Id != debt.Id)))
         {
-            Money held = balances[LedgerEnd.InAccount(Purpose.ForDebt(debt.Id))];
+            Money held = balances[LedgerEnd.InAccount(Purpose.ForDebt(debt.Id))] + balances[LedgerEnd.InAccount(Purpose.ForCard(debt.Id))];
             if (!held.IsZero)
             {
                 yield return new ChangeFault.DebtHeld(debt.Id, debt.Name, held);
@@ -133,6 +133,7 @@ public static class HouseholdChange
                 LedgerEnd.Owed owed => owed.DebtId.Text,
                 LedgerEnd.At { Purpose.BillId: { } bill } => bill.Text,
                 LedgerEnd.At { Purpose.PotId: { } pot } => pot.Text,
+                LedgerEnd.At { Purpose.DebtId: { } debt } => debt.Text,
                 _ => throw new InvalidOperationException("The buffer never goes."),
             };
             yield return new ChangeFault.OnItsWay(id, LedgerEnds.NameIn(old, item.To!) ?? id, item.Left);

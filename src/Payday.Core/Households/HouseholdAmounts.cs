@@ -1,4 +1,5 @@
 using Payday.Core.Amounts;
+using Payday.Core.Calendar;
 using Payday.Core.Cash;
 using Payday.Core.Debts;
 using Payday.Core.Pots;
@@ -18,11 +19,12 @@ public static class HouseholdAmounts
             .. household.Settings.Cash.Coins,
             .. Of(household.Settings.Bank),
             .. Of(household.Settings.BufferKeeps),
+            .. Of(household.Settings.Overdraft),
             household.Opening.Account,
             .. household.Opening.SetAside.Values,
             .. household.Opening.Pots.Values,
-            .. household.Sources.Select(source => source.Expected),
-            .. household.Bills.Select(bill => bill.Amount),
+            .. household.Sources.SelectMany(source => Of(source.Later).Prepend(source.Expected)),
+            .. household.Bills.SelectMany(bill => Of(bill.Later).Prepend(bill.Amount)),
             .. household.Debts.Select(debt => debt.Opening),
             .. household.Debts.Select(debt => Of(debt.Minimum)),
             .. household.Pots.Select(pot => pot.Floor),
@@ -42,6 +44,8 @@ public static class HouseholdAmounts
 
     private static Money[] Of(NoteWishes wishes) =>
         [.. Of(wishes.TopNote), .. wishes.Small is { } small ? new[] { small.Note, small.AtLeast } : []];
+
+    private static IEnumerable<Money> Of(LaterAmounts later) => later.All.Select(change => change.Amount);
 
     private static Money[] Of(Money? amount) => amount is { } there ? [there] : [];
 }

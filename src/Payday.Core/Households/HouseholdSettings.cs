@@ -40,6 +40,9 @@ public sealed record HouseholdSettings(
     /// <summary>How the full screen shows.</summary>
     public ScreenLook Look { get; init; }
 
+    /// <summary>How far below zero the bank lets the account go, by its terms, zero or more; null for not at all.</summary>
+    public Money? Overdraft { get; init; }
+
     /// <summary>How a date in figures such as 10/9/2026 is read where this household lives; by its currency.</summary>
     public DateOrder DateOrder => DateOrders.Of(Currency);
 

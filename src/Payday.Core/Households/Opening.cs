@@ -12,7 +12,7 @@ public static class Opening
 
     /// <summary>
     /// Everything that was there at the start: set-asides, pots, loose notes, debts, and the rest of the
-    /// account as the buffer.
+    /// account as the buffer; of an account below zero what it lacks, as an overdraft.
     /// </summary>
     public static IEnumerable<Movement> Movements(Household household)
     {
@@ -35,6 +35,10 @@ public static class Opening
         if (rest.IsPositive)
         {
             yield return In(LedgerEnd.InAccount(Purpose.Buffer), rest);
+        }
+        else if (rest.IsNegative)
+        {
+            yield return new(0, household.Start, LedgerEnd.InAccount(Purpose.Overdraft), LedgerEnd.Opening, -rest, Reason);
         }
 
         Money notes = Money.FromMinorUnits(opening.LooseNotes.Sum(pair => pair.Key * pair.Value), household.Currency);

@@ -17,18 +17,18 @@ namespace Payday.Core.ItemLines;
 /// </remarks>
 public static class ItemLine
 {
-    /// <summary>Reads a bill: <c>NAME AMOUNT [WHEN]</c>.</summary>
+    /// <summary>Reads a bill: <c>NAME AMOUNT [WHEN][, AMOUNT from DATE]...</c>.</summary>
     public static Result<BillDraft> Bill(string line, LineFacts facts) => Read(line, facts, (name, amount, words) =>
     {
         ScheduleDraft? schedule = words.IsEmpty ? null : ScheduleWords.Take(words, facts.From);
-        return new BillDraft { Name = name, Amount = amount, Schedule = schedule };
+        return new BillDraft { Name = name, Amount = amount, Schedule = schedule, Later = words.Changes() };
     });
 
-    /// <summary>Reads an income source: <c>NAME AMOUNT [WHEN]</c>.</summary>
+    /// <summary>Reads an income source: <c>NAME AMOUNT [WHEN][, AMOUNT from DATE]...</c>.</summary>
     public static Result<SourceDraft> Source(string line, LineFacts facts) => Read(line, facts, (name, amount, words) =>
     {
         ScheduleDraft? schedule = words.IsEmpty ? null : ScheduleWords.Take(words, facts.From);
-        return new SourceDraft { Name = name, Expected = amount, Schedule = schedule };
+        return new SourceDraft { Name = name, Expected = amount, Schedule = schedule, Later = words.Changes() };
     });
 
     /// <summary>Reads a debt: <c>NAME BALANCE [at RATE%] [min AMOUNT | min PART% [or AMOUNT]] [DAY]</c>.</summary>
@@ -53,7 +53,7 @@ public static class ItemLine
 
     /// <summary>
     /// Reads a pot: <c>NAME AMOUNT a week | a month | a payday</c>, <c>NAME TARGET by DATE [every ...]</c>, <c>NAME UNIT in STEPS steps
-    /// [falling | even]</c>, or <c>NAME LEVEL with AMOUNT a payday</c>; then <c>in cash</c> or <c>in the account</c>, and <c>has AMOUNT</c>.
+    /// [falling | even]</c>, or <c>NAME LEVEL with AMOUNT a payday</c>; then <c>in cash</c> or <c>in the account</c>, and <c>has AMOUNT</c>; but for steps what it changes to, like <c>220 from Jan 2027</c>.
     /// </summary>
     public static Result<PotDraft> Pot(string line, LineFacts facts) => Read(line, facts, (name, amount, words) =>
     {
@@ -67,7 +67,8 @@ public static class ItemLine
             pot = pot with { Place = Place.Account };
         }
 
-        return words.Take("has") ? pot with { Has = words.Amount() } : pot;
+        pot = words.Take("has") ? pot with { Has = words.Amount() } : pot;
+        return pot.Kind is null or PotUse.Ladder ? pot : pot with { Later = words.Changes() };
     });
 
     private static PotDraft Kind(PotDraft pot, decimal amount, LineWords words)
@@ -131,17 +132,25 @@ public static class ItemLine
         ArgumentNullException.ThrowIfNull(facts);
         ImmutableArray<string> words = [.. line.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)];
         LineWords? first = null;
+        int change = Enumerable.Range(1, words.Length).FirstOrDefault(at => LineWords.BeginsWithAChange(Plain(words.Skip(at)), facts), words.Length);
         for (int at = 1; at < words.Length; at++)
         {
+            // What an amount changes to is in no name, where another amount stands before it.
+            if (change < at || (change == at && first is not null))
+            {
+                break;
+            }
+
             Result<Money> amount = LineWords.AmountOf(Word(words[at]), facts);
             if (!amount.Ok)
             {
                 continue;
             }
 
-            var rest = new LineWords(words[(at + 1)..].Select(Word).Where(word => word.Length > 0), facts);
+            int cut = ChangesAt(words, at + 1, facts);
+            var rest = new LineWords(Plain(words[(at + 1)..cut]), Plain(words[cut..]), facts);
             T item = read(Word(string.Join(' ', words[..at])), amount.Value.ToDecimal(), rest);
-            if (rest.IsEmpty)
+            if (rest.IsRead)
             {
                 return Result.Of(item);
             }
@@ -151,6 +160,23 @@ public static class ItemLine
 
         return Result.Refused<T>(first is { } unread ? new LineFault.RestUnread(line.Trim(), unread.Rest) : new LineFault.NoAmount(line.Trim()));
     }
+
+    // Where a comma ends what comes before a change, so that no date before it takes the amount for its year.
+    private static int ChangesAt(ImmutableArray<string> words, int from, LineFacts facts)
+    {
+        ImmutableArray<string> plain = [.. words.Select(Word)];
+        for (int at = from + 1; at < words.Length; at++)
+        {
+            if (words[at - 1].Length > plain[at - 1].Length && LineWords.IsChange(plain, at, facts))
+            {
+                return at;
+            }
+        }
+
+        return words.Length;
+    }
+
+    private static IEnumerable<string> Plain(IEnumerable<string> words) => words.Select(Word).Where(word => word.Length > 0);
 
     // What parts the words is none of them.
     private static string Word(string word) => word.TrimEnd(',', ';');

@@ -3,6 +3,7 @@ using System.Globalization;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
+using Payday.Core.Drafts;
 using Payday.Core.Faults;
 
 namespace Payday.Core.ItemLines;
@@ -15,14 +16,22 @@ internal sealed class LineWords
 
     private readonly LineFacts facts;
     private ImmutableArray<string> words;
+    private ImmutableArray<string> changes;
 
-    public LineWords(IEnumerable<string> words, LineFacts facts) => (this.facts, this.words) = (facts, [.. words]);
+    /// <param name="words">The words.</param>
+    /// <param name="changes">Those behind them that say what the amount changes to, told by the comma before them; they are read by themselves.</param>
+    /// <param name="facts">The household.</param>
+    public LineWords(IEnumerable<string> words, IEnumerable<string> changes, LineFacts facts) =>
+        (this.facts, this.words, this.changes) = (facts, [.. words], [.. changes]);
 
-    /// <summary>Whether nothing is left.</summary>
+    /// <summary>Whether nothing is left of what isn't a change.</summary>
     public bool IsEmpty => words.IsEmpty;
 
+    /// <summary>Whether nothing is left at all.</summary>
+    public bool IsRead => words.IsEmpty && changes.IsEmpty;
+
     /// <summary>What is left, as it was written.</summary>
-    public string Rest => string.Join(' ', words);
+    public string Rest => string.Join(' ', words.Concat(changes));
 
     /// <summary>Takes words where they stand at the front, whatever their case.</summary>
     public bool Take(params ReadOnlySpan<string> wanted)
@@ -176,6 +185,57 @@ internal sealed class LineWords
 
         return null;
     }
+
+    /// <summary>Takes what the amount changes to: <c>1480 from Jan 2027</c>, one or more; null where none stands there.</summary>
+    public ImmutableArray<LaterDraft>? Changes()
+    {
+        var taken = ImmutableArray.CreateBuilder<LaterDraft>();
+        while (Change() is { } change)
+        {
+            taken.Add(change);
+        }
+
+        if (words.IsEmpty)
+        {
+            (words, changes) = (changes, []);
+            while (Change() is { } change)
+            {
+                taken.Add(change);
+            }
+        }
+
+        return taken.Count == 0 ? null : taken.ToImmutable();
+    }
+
+    private LaterDraft? Change()
+    {
+        ImmutableArray<string> before = words;
+        if (IsChange(words, 0, facts) && Amount() is { } amount && Take("from") && (MonthAlone() ?? Date()) is { } date)
+        {
+            return new LaterDraft { From = date, Amount = amount };
+        }
+
+        words = before;
+        return null;
+    }
+
+    private LocalDate? MonthAlone()
+    {
+        if (words.Length < 2 || TypedDate.Month($"{words[0]} {words[1]}") is not { } month)
+        {
+            return null;
+        }
+
+        words = words[2..];
+        return month.OnDayOfMonth(1);
+    }
+
+    /// <summary>Whether an amount and <c>from</c> stand at a place of some words.</summary>
+    public static bool IsChange(ImmutableArray<string> words, int at, LineFacts facts) =>
+        at + 1 < words.Length && Is(words[at + 1], "from") && AmountOf(words[at], facts).Ok;
+
+    /// <summary>Whether words begin with what an amount changes to.</summary>
+    public static bool BeginsWithAChange(IEnumerable<string> words, LineFacts facts) => new LineWords(words, [], facts).Change() is not null;
 
     /// <summary>Leaves out words that say nothing alone.</summary>
     public void Skip()

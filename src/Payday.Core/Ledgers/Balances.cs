@@ -50,6 +50,9 @@ public sealed class Balances
     /// <summary>What is owed on a debt, zero or more unless it was overpaid.</summary>
     public Money OwedOn(DebtId debtId) => -this[new LedgerEnd.Owed(debtId)];
 
+    /// <summary>How far the account is below zero beside what it holds for purposes, zero or more.</summary>
+    public Money Overdrawn => -this[LedgerEnd.InAccount(Purpose.Overdraft)];
+
     /// <summary>The balances after further movements.</summary>
     /// <exception cref="OverflowException">A balance leaves the range of 64 bits.</exception>
     public Balances After(params ReadOnlySpan<Movement> movements)

@@ -8,6 +8,7 @@ internal static class LedgerKeys
         (PurposeKind.LeftToPlace, "left-to-place"), (PurposeKind.Buffer, "buffer"), (PurposeKind.SetAside, "set-aside"),
         (PurposeKind.Pot, "pot"), (PurposeKind.KeptBack, "kept-back"), (PurposeKind.OwedBack, "owed-back"),
         (PurposeKind.Wallet, "wallet"), (PurposeKind.ForDebt, "for-debt"), (PurposeKind.Overdraft, "overdraft"),
+        (PurposeKind.ForCard, "for-card"),
     ];
 
     private static readonly (OutsideKind Kind, string Word)[] Outsides =

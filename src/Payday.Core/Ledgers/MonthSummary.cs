@@ -79,7 +79,7 @@ public sealed record MonthSummary(
         Bills = Bills + Change(movement, end => Is(end, OutsideKind.Bill)),
         DebtPayments = DebtPayments + (movement.From is LedgerEnd.At ? Change(movement, IsOwed) : Money.Zero(CameIn.Currency)),
         Interest = Interest + Change(movement, end => Is(end, OutsideKind.Interest)),
-        Fills = Fills + (movement.From is LedgerEnd.At && movement.To is LedgerEnd.At ? Change(movement, IsInPot) : Money.Zero(CameIn.Currency)),
+        Fills = Fills + (movement.From is LedgerEnd.At && movement.To is LedgerEnd.At && !IsForCard(movement.From) && !IsForCard(movement.To) ? Change(movement, IsInPot) : Money.Zero(CameIn.Currency)),
         Spent = Spent + Change(movement, end => Is(end, OutsideKind.Spending)) + (Is(movement.To, OutsideKind.Entry) && movement.From is LedgerEnd.At ? movement.Amount : Money.Zero(CameIn.Currency)),
     };
 
@@ -89,6 +89,9 @@ public sealed record MonthSummary(
         change += counts(movement.To) ? movement.Amount : Money.Zero(change.Currency);
         return counts(movement.From) ? change - movement.Amount : change;
     }
+
+    // What waits for a card was spent already.
+    private static bool IsForCard(LedgerEnd end) => end is LedgerEnd.At { Purpose.Kind: PurposeKind.ForCard };
 
     private static bool IsOwed(LedgerEnd end) => end is LedgerEnd.Owed;
 

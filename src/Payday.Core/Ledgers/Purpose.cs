@@ -14,7 +14,7 @@ public readonly record struct Purpose
     public BillId? BillId => Kind == PurposeKind.SetAside ? new(Text) : null;
 
     /// <summary>The debt it is for; null where it is for none.</summary>
-    public DebtId? DebtId => Kind == PurposeKind.ForDebt ? new(Text) : null;
+    public DebtId? DebtId => Kind is PurposeKind.ForDebt or PurposeKind.ForCard ? new(Text) : null;
 
     /// <summary>The pot it is for; null where it is for none.</summary>
     public PotId? PotId => Kind is PurposeKind.Pot or PurposeKind.KeptBack or PurposeKind.OwedBack or PurposeKind.Wallet ? new(Text) : null;
@@ -33,6 +33,9 @@ public readonly record struct Purpose
 
     /// <summary>Held for a debt's next payments: minimums covered that have not left the account yet.</summary>
     public static Purpose ForDebt(DebtId debt) => new(PurposeKind.ForDebt, debt.Text);
+
+    /// <summary>Held for what was bought with a card that is a debt, until it is paid on that: beside its minimums, which so stay whole.</summary>
+    public static Purpose ForCard(DebtId debt) => new(PurposeKind.ForCard, debt.Text);
 
     /// <summary>What the account has less than nothing; below zero. What comes in pays it off first.</summary>
     public static Purpose Overdraft { get; } = new(PurposeKind.Overdraft, "");
@@ -79,4 +82,7 @@ public enum PurposeKind
 
     /// <summary>Less than nothing in the account.</summary>
     Overdraft,
+
+    /// <summary>For what was bought with a card that is a debt.</summary>
+    ForCard,
 }

@@ -34,6 +34,11 @@ public abstract record MoveFault : Fault
     /// <param name="Amount">The amount.</param>
     public sealed record HasLess(LedgerEnd From, string? Name, Money Has, Money Amount) : MoveFault;
 
+    /// <summary>An account with an overdraft can't give so much cash.</summary>
+    /// <param name="Has">What it can give, zero or more; see <see cref="Books.CashRoom"/>.</param>
+    /// <param name="Amount">The amount.</param>
+    public sealed record AccountHasLess(Money Has, Money Amount) : MoveFault;
+
     /// <summary>Less is owed on the debt than the amount.</summary>
     /// <param name="Debt">What the person calls it.</param>
     /// <param name="Owed">What is owed, zero or more.</param>

@@ -55,6 +55,11 @@ public static class Moving
             return Result.Refused<Book>(new MoveFault.HasLess(entry.From, LedgerEnds.NameIn(book.Household, entry.From), has, entry.Amount));
         }
 
+        if (WayOf(entry) == MoveWay.Fetched && CashRoom.Of(book) is { } room && room < entry.Amount)
+        {
+            return Result.Refused<Book>(new MoveFault.AccountHasLess(room, entry.Amount));
+        }
+
         if (gives is not null)
         {
             PotCash.TakeOut(writer, gives, Goal(book, entry), entry.Amount, entry.Date, Reason(entry));
@@ -82,39 +87,10 @@ public static class Moving
     /// <param name="number">The move.</param>
     /// <param name="date">The day on which it is undone.</param>
     /// <returns>The book afterwards; or why it can't be undone.</returns>
-    public static Result<Book> Undo(Book book, long number, LocalDate date) => InTheWay(book, number) is { } obstacle
-        ? Result.Refused<Book>(obstacle)
-        : Taking(book, book.Weeks.Moves[(int)number - 1]).Done(
-            date,
-            "move undone",
-            weeks => weeks with { Moves = weeks.Moves.SetItem((int)number - 1, weeks.Moves[(int)number - 1] with { Undone = true }) });
+    public static Result<Book> Undo(Book book, long number, LocalDate date) => new MoveUndo().Undo(book, number, date);
 
     /// <summary>What is in the way of undoing a move; null for nothing.</summary>
-    public static Obstacle? InTheWay(Book book, long number)
-    {
-        ArgumentNullException.ThrowIfNull(book);
-        if (number < 1 || number > book.Weeks.Moves.Length)
-        {
-            return new Obstacle.NoSuchMove(number);
-        }
-
-        Move move = book.Weeks.Moves[(int)number - 1];
-        return move.Undone ? new Obstacle.UndoneAlready(BookEntry.Of(move))
-            : ReturnUndo.Settled(book, new OwedKey(OwedKind.Move, number), BookEntry.Of(move))
-                ?? Taking(book, move).InTheWay();
-    }
-
-    private static TakingBack Taking(Book book, Move move)
-    {
-        var taking = new TakingBack(book, BookEntry.Of(move));
-        taking.AddRange(move.FirstMovement, move.LastMovement);
-        if (move.From is LedgerEnd.At { Purpose.PotId: { } pot })
-        {
-            taking.AddTakenUp(pot, move.TakenUp, move.FirstMovement);
-        }
-
-        return taking;
-    }
+    public static Obstacle? InTheWay(Book book, long number) => new MoveUndo().InTheWay(book, number);
 
     private static Result<MoveEntry> Checked(Book book, MoveEntry entry)
     {

@@ -1,3 +1,4 @@
+using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
@@ -16,12 +17,17 @@ internal sealed class NoteHeaps
     private readonly Dictionary<NoteStack, Money> balances = [];
     private readonly HashSet<NoteStack> touched = [];
 
+    // By payday, the owed-back notes that went into pots.
+    private readonly ILookup<LocalDate, Notes> owedBack;
+
     /// <summary>As a book begins: the loose notes at home alone.</summary>
     public NoteHeaps(Book book)
     {
         currency = book.Household.Currency;
         spending = [.. book.Household.Pots.Where(FillPart.GoesThroughTheWallet).Select(pot => pot.Id)];
         notes[NoteStack.Loose] = book.Household.Opening.LooseNotes;
+        owedBack = book.Weeks.StandingReturns.Where(back => back.Payday is not null)
+            .ToLookup(back => back.Payday!.Value, back => Notes.Sum(back.Pots.Select(pot => pot.Notes).OfType<Notes>()));
     }
 
     /// <summary>The notes of every stack that had any; null where they are not known.</summary>
@@ -40,7 +46,9 @@ internal sealed class NoteHeaps
         switch (told)
         {
             case NoteEvent.Closed { Payday: var payday }:
-                Set(NoteStack.Loose, payday.LooseAfter);
+                // What was taken from the loose notes, not what was left then: what was undone since lies among them again.
+                Notes used = payday.Reused.Less(owedBack[payday.Payday].FirstOrDefault() ?? Notes.None);
+                Set(NoteStack.Loose, At(NoteStack.Loose) is { } loose && loose.Covers(used) ? loose.Less(used) : payday.LooseAfter);
                 foreach (ClosedPart part in payday.Parts)
                 {
                     Put(new NoteStack(part.PotId, InWallet: false), part.Notes);

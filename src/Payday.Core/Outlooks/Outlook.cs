@@ -44,7 +44,7 @@ public sealed record Outlook(
             return Result.Refused<Outlook>(first.Faults);
         }
 
-        var life = new OutlookLife(book);
+        var life = new OutlookLife(book, first.Value.Payday);
         life.UseUp(first.Value.Payday.PlusDays(-1));
         RoutineDraft? draft = first.Value;
         while (draft is not null && life.Paydays.Count < count)

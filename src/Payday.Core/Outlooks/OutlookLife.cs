@@ -16,9 +16,11 @@ using Payday.Core.Routines;
 namespace Payday.Core.Outlooks;
 
 /// <summary>A book that is lived forward: a payday is closed, its money used up, and so on.</summary>
-internal sealed class OutlookLife(Book book)
+/// <param name="book">The book.</param>
+/// <param name="first">The first payday to come.</param>
+internal sealed class OutlookLife(Book book, LocalDate first)
 {
-    private readonly Dictionary<PotId, LocalDate> reached = Full(book).ToDictionary(pot => pot.Id, _ => LocalDate.MinIsoValue);
+    private readonly Dictionary<PotId, LocalDate> reached = Full(book, first).ToDictionary(pot => pot.Id, _ => LocalDate.MinIsoValue);
     private readonly HashSet<DebtId> alreadyEnded = [.. book.Household.Debts.Where(debt => !book.Ledger.Balances.OwedOn(debt.Id).IsPositive).Select(debt => debt.Id)];
     private readonly List<DebtPaidOff> ended = [];
 
@@ -52,6 +54,8 @@ internal sealed class OutlookLife(Book book)
             Book.Ledger.Balances.In(Place.Account),
             Book.Ledger.Balances.In(Place.Cash))
         {
+            ToOverdraft = plan.Income.Overdraft.Amount,
+            Overdrawn = Book.Ledger.Balances.Overdrawn,
             Unpayable = plan.Unpayable,
             Faults = closed.Faults,
         });
@@ -72,7 +76,7 @@ internal sealed class OutlookLife(Book book)
         BankHolidays holidays = BankHolidays.From(Book.Household.Settings.Holidays);
         foreach ((Pot pot, LocalDate by) in Book.Household.Pots
             .Select(pot => (pot, By: ByOf(pot, holidays, day)))
-            .Where(one => one.By <= day && PotMoney.InItsPlace(Book.Ledger.Balances, one.pot.Id) >= ((PotKind.Sinking)one.pot.Kind).Target)
+            .Where(one => one.By <= day && PotMoney.InItsPlace(Book.Ledger.Balances, one.pot.Id) >= ((PotKind.Sinking)one.pot.Kind).TargetBy(one.By!.Value))
             .Select(one => (one.pot, one.By!.Value))
             .OrderBy(one => one.Item2))
         {
@@ -115,14 +119,14 @@ internal sealed class OutlookLife(Book book)
     }
 
     private LocalDate? ByOf(Pot pot, BankHolidays holidays, LocalDate day) => pot.Kind is PotKind.Sinking kind
-        && SinkingState.Of(kind, PotMoney.HasNow(Book.Ledger.Balances, pot.Id), PotRecord.Spendings(Book, pot.Id), holidays, day) is { Stage: SinkingStage.Saving } state
+        && PotRecord.Sinking(Book, pot.Id, kind, holidays, day) is { Stage: SinkingStage.Saving } state
             ? state.By
             : null;
 
     // Noted before anything of the period is spent.
     private void Note(LocalDate payday)
     {
-        foreach (Pot pot in Full(Book))
+        foreach (Pot pot in Full(Book, payday))
         {
             reached.TryAdd(pot.Id, payday);
         }
@@ -132,10 +136,9 @@ internal sealed class OutlookLife(Book book)
             .Select(debt => new DebtPaidOff(debt.Id, debt.Name, payday)));
     }
 
-    private static IEnumerable<Pot> Full(Book book) => book.Household.Pots.Where(pot => pot.Kind switch
+    private static IEnumerable<Pot> Full(Book book, LocalDate payday) => book.Household.Pots.Where(pot => pot.Kind switch
     {
-        PotKind.Sinking { Finished: false } kind => PotMoney.HasNow(book.Ledger.Balances, pot.Id) >= kind.Target,
-        PotKind.Reserve kind => PotMoney.HasNow(book.Ledger.Balances, pot.Id) >= kind.Level,
+        PotKind.Sinking { Finished: false } or PotKind.Reserve => PotMoney.HasNow(book.Ledger.Balances, pot.Id) >= PotTarget.Of(book, pot, payday),
         PotKind.Ladder kind => LadderSteps.Done(kind, PutIn(book, pot)) == kind.Steps,
         _ => false,
     });

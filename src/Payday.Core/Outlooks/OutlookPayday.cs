@@ -33,6 +33,12 @@ public sealed record OutlookPayday(
     /// <summary>The payday.</summary>
     public LocalDate Date => Period.First;
 
+    /// <summary>What of the income pays off an overdraft.</summary>
+    public Money ToOverdraft { get; init; } = Money.Zero(Income.Currency);
+
+    /// <summary>What is left of the overdraft; zero where there is none.</summary>
+    public Money Overdrawn { get; init; } = Money.Zero(Income.Currency);
+
     /// <summary>What can't be paid in full; where there is any the payday can't be closed.</summary>
     public ImmutableArray<Unpayable> Unpayable { get; init; } = [];
 

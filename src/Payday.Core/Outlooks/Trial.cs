@@ -1,5 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Calendar;
 using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Ids;
@@ -54,7 +55,7 @@ public abstract record Trial
             : Result.Of<Trial>(trial is OfBill bill ? bill with { Amount = value } : (OfSource)trial with { Amount = value }));
     }
 
-    /// <summary>A book with this changed: nothing of what has happened changes, only what is expected.</summary>
+    /// <summary>A book with this changed, also where the amount would change later on: nothing of what has happened changes, only what is expected.</summary>
     public Book In(Book book)
     {
         ArgumentNullException.ThrowIfNull(book);
@@ -64,11 +65,11 @@ public abstract record Trial
             {
                 OfBill trial => book.Household with
                 {
-                    Bills = [.. book.Household.Bills.Select(bill => bill.Id == trial.Id ? bill with { Amount = trial.Amount } : bill)],
+                    Bills = [.. book.Household.Bills.Select(bill => bill.Id == trial.Id ? bill with { Amount = trial.Amount, Later = LaterAmounts.None } : bill)],
                 },
                 OfSource trial => book.Household with
                 {
-                    Sources = [.. book.Household.Sources.Select(source => source.Id == trial.Id ? source with { Expected = trial.Amount } : source)],
+                    Sources = [.. book.Household.Sources.Select(source => source.Id == trial.Id ? source with { Expected = trial.Amount, Later = LaterAmounts.None } : source)],
                 },
                 _ => book.Household,
             },

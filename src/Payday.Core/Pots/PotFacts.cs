@@ -7,7 +7,7 @@ namespace Payday.Core.Pots;
 /// <summary>What a pot's fill depends on besides its kind.</summary>
 /// <param name="Balance">What the pot has before the fill; below zero when it owes.</param>
 /// <param name="PutInSoFar">All that was ever put in, which a ladder counts its steps by; zero or more.</param>
-/// <param name="FillDays">How many fill days the pay period has, zero or more.</param>
+/// <param name="FillDays">The fill days of the pay period, in order; there may be none.</param>
 /// <param name="Payday">The payday.</param>
 /// <param name="Months">
 /// The calendar months that it carries a part of, with what they have so far; two where a moved pay of one month meets a
@@ -23,7 +23,7 @@ namespace Payday.Core.Pots;
 public sealed record PotFacts(
     Money Balance,
     Money PutInSoFar,
-    int FillDays,
+    ImmutableArray<LocalDate> FillDays,
     LocalDate Payday,
     ImmutableArray<MonthFills> Months,
     LocalDate Start,

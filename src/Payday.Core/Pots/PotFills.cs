@@ -11,7 +11,7 @@ public static class PotFills
 
     /// <summary>Proposes a pot's fill.</summary>
     /// <remarks>
-    /// Spending: the amount times the fill days, or once a payday, or a share of what a month lacks. Sinking: a
+    /// Spending: the amount of each fill day, or once a payday, or a share of what a month lacks. Sinking: a
     /// level share of what is missing, exact by the date, and nothing while the person has to be asked. Ladder: what the step in progress lacks. Reserve: its
     /// share a payday up to the level. Source of the rules: the project's design, 5.3 and 5.11.
     /// </remarks>
@@ -33,24 +33,31 @@ public static class PotFills
 
     private static FillProposal Spending(PotKind.Spending kind, PotFacts facts)
     {
-        string amount = ShortAmount.Of(kind.Amount, facts.Numbers);
         return kind.Per switch
         {
-            FillPer.Week => new(kind.Amount * facts.FillDays, facts.FillDays switch
-            {
-                0 => "no fill day this period",
-                1 => $"{amount} a week, 1 week",
-                int weeks => $"{amount} a week, {weeks} weeks",
-            }),
-            FillPer.Payday => new(kind.Amount, $"{amount} a payday"),
-            _ => Month(kind.Amount, amount, kind.Per == FillPer.MonthSpread, facts),
+            FillPer.Week => Weeks(kind, facts),
+            FillPer.Payday => new(kind.AmountOn(facts.Payday), $"{ShortAmount.Of(kind.AmountOn(facts.Payday), facts.Numbers)} a payday"),
+            _ => Month(kind, facts),
         };
     }
 
-    private static FillProposal Month(Money amount, string text, bool spread, PotFacts facts)
+    private static FillProposal Weeks(PotKind.Spending kind, PotFacts facts)
     {
-        MonthShare[] shares = [.. facts.Months.Select(month => MonthShare.Of(amount, spread, month, facts.Payday, facts.Start, facts.Unit))];
-        return new(Money.Sum(shares.Select(share => share.Fill), amount.Currency), shares switch
+        Money[] weeks = [.. facts.FillDays.Select(kind.AmountOn)];
+        string amounts = string.Join(", then ", weeks.Distinct().Select(week => ShortAmount.Of(week, facts.Numbers)));
+        return new(Money.Sum(weeks, kind.Amount.Currency), weeks.Length switch
+        {
+            0 => "no fill day this period",
+            1 => $"{amounts} a week, 1 week",
+            int count => $"{amounts} a week, {count} weeks",
+        });
+    }
+
+    private static FillProposal Month(PotKind.Spending kind, PotFacts facts)
+    {
+        MonthShare[] shares = [.. facts.Months.Select(month => MonthShare.Of(kind, month, facts.Payday, facts.Start, facts.Unit))];
+        string text = ShortAmount.Of(shares is [{ Amount: var amount }, ..] ? amount : kind.AmountOn(facts.Payday), facts.Numbers);
+        return new(Money.Sum(shares.Select(share => share.Fill), kind.Amount.Currency), shares switch
         {
             [{ Index: < 0, Fill.IsPositive: true } extra] => $"extra: {ShortAmount.Of(extra.Fill, facts.Numbers)} was missed",
             [] or [{ Index: < 0 }] => "extra payday: already full",
@@ -66,7 +73,7 @@ public static class PotFills
     {
         SinkingState state = facts.Sinking ?? throw new ArgumentException("Of a sinking pot it must be known how far it is.", nameof(facts));
         Money nothing = Money.Zero(kind.Target.Currency);
-        Money missing = (kind.Target - facts.Balance).ClampToZero();
+        Money missing = (kind.TargetBy(state.By) - facts.Balance).ClampToZero();
         string text = ShortAmount.Of(missing, facts.Numbers);
         string by = DayAndMonth.Format(state.By);
         FillProposal proposal = state.Stage switch
@@ -97,7 +104,8 @@ public static class PotFills
 
     private static FillProposal Reserve(PotKind.Reserve kind, PotFacts facts)
     {
-        Money amount = Money.Min(kind.PerPayday, (kind.Level - facts.Balance).ClampToZero());
-        return new(amount, amount.IsZero ? "full" : $"to {ShortAmount.Of(kind.Level, facts.Numbers)}");
+        Money level = kind.LevelOn(facts.Payday);
+        Money amount = Money.Min(kind.PerPayday, (level - facts.Balance).ClampToZero());
+        return new(amount, amount.IsZero ? "full" : $"to {ShortAmount.Of(level, facts.Numbers)}");
     }
 }

@@ -18,7 +18,7 @@ public abstract record PotKind
     public abstract Money LargestFill { get; }
 
     /// <summary>Used up each period.</summary>
-    /// <param name="Amount">Zero or more, per <paramref name="Per"/>.</param>
+    /// <param name="Amount">Zero or more, per <paramref name="Per"/>, before it first changes.</param>
     /// <param name="Per">Week, payday or month.</param>
     public sealed record Spending(Money Amount, FillPer Per) : PotKind
     {
@@ -28,15 +28,21 @@ public abstract record PotKind
         /// <summary>Whether its cash goes in the wallet fill day by fill day, or all of it on the first one.</summary>
         public bool GoesWeekByWeek => Per == FillPer.Week || SplitsOverWeeks;
 
-        /// <inheritdoc/>
-        public override IEnumerable<Money> Amounts => [Amount];
+        /// <summary>What <see cref="Amount"/> changes to, each from a date on.</summary>
+        public LaterAmounts Later { get; init; } = LaterAmounts.None;
 
         /// <inheritdoc/>
-        public override Money LargestFill => Amount;
+        public override IEnumerable<Money> Amounts => [Amount, .. Later.All.Select(change => change.Amount)];
+
+        /// <inheritdoc/>
+        public override Money LargestFill => Amounts.Max();
+
+        /// <summary>The amount that holds on a fill day, or on the payday of a payday's or month's amount.</summary>
+        public Money AmountOn(LocalDate day) => Later.On(day, Amount);
     }
 
     /// <summary>A target by a date.</summary>
-    /// <param name="Target">What must be there, above zero.</param>
+    /// <param name="Target">What must be there, above zero, before it first changes.</param>
     /// <param name="By">The date by which it must be there; the first one where it repeats.</param>
     public sealed record Sinking(Money Target, LocalDate By) : PotKind
     {
@@ -49,14 +55,21 @@ public abstract record PotKind
         /// <summary>Whether it has done what it was for and asks for nothing any more.</summary>
         public bool Finished { get; init; }
 
-        /// <inheritdoc/>
-        public override IEnumerable<Money> Amounts => [Target];
+        /// <summary>What <see cref="Target"/> changes to, each from a date on.</summary>
+        public LaterAmounts Later { get; init; } = LaterAmounts.None;
 
         /// <inheritdoc/>
-        public override Money LargestFill => Target;
+        public override IEnumerable<Money> Amounts => [Target, .. Later.All.Select(change => change.Amount)];
+
+        /// <inheritdoc/>
+        public override Money LargestFill => Amounts.Max();
+
+        /// <summary>What must be there by a date on which it is needed.</summary>
+        public Money TargetBy(LocalDate by) => Later.On(by, Target);
     }
 
     /// <summary>A savings schedule of steps, one a payday.</summary>
+    /// <remarks>Its unit never changes: steps are counted by what was put in, and another unit would count anew those that are done.</remarks>
     /// <param name="Unit">The smallest step, above zero.</param>
     /// <param name="Steps">How many steps, 1 to 1,000.</param>
     /// <param name="Order">Rising 1..n times the unit, falling n..1, or even: always the unit.</param>
@@ -72,15 +85,21 @@ public abstract record PotKind
     }
 
     /// <summary>Kept for trouble: up to a level, then nothing.</summary>
-    /// <param name="Level">Above zero.</param>
+    /// <param name="Level">Above zero, before it first changes.</param>
     /// <param name="PerPayday">What a payday adds until then, above zero.</param>
     public sealed record Reserve(Money Level, Money PerPayday) : PotKind
     {
+        /// <summary>What <see cref="Level"/> changes to, each from a date on.</summary>
+        public LaterAmounts Later { get; init; } = LaterAmounts.None;
+
         /// <inheritdoc/>
-        public override IEnumerable<Money> Amounts => [Level, PerPayday];
+        public override IEnumerable<Money> Amounts => [Level, PerPayday, .. Later.All.Select(change => change.Amount)];
 
         /// <inheritdoc/>
         public override Money LargestFill => PerPayday;
+
+        /// <summary>Where it is full on a payday.</summary>
+        public Money LevelOn(LocalDate payday) => Later.On(payday, Level);
     }
 }
 

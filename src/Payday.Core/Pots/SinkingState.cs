@@ -61,7 +61,7 @@ public sealed record SinkingState(SinkingStage Stage, LocalDate By, Money Spent)
             (bought, by) = (date > by ? date : by, next);
         }
 
-        return new(payday > by && balance < kind.Target ? SinkingStage.PastItsDate : SinkingStage.Saving, by, spent);
+        return new(payday > by && balance < kind.TargetBy(by) ? SinkingStage.PastItsDate : SinkingStage.Saving, by, spent);
     }
 
     private static bool IsNearer(LocalDate date, LocalDate last, LocalDate next) =>

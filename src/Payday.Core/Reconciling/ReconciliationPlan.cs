@@ -27,6 +27,10 @@ public sealed record ReconciliationPlan(Book Book, ReconciliationDraft Draft, Im
     /// <summary>The bank's balance less what it should be; null while it isn't entered.</summary>
     public Money? Difference => Draft.Balance is { } balance ? balance - Expected : null;
 
+    /// <summary>What the difference is called: as typed, or as the last reconciliation has it where the difference is still the same; empty for nothing.</summary>
+    public string Name => Difference is null or { IsZero: true } ? ""
+        : Draft.Name ?? (Book.Weeks.StandingReconciliations.LastOrDefault() is { } last && last.Difference == Difference ? last.Name : "");
+
     /// <summary>Where to look for the difference, the likeliest first; none where there is none, or no balance yet.</summary>
     public ImmutableArray<Culprit> Culprits => Difference is { } difference ? Reconciling.Culprits.Of(Lines, Draft.AtBank, difference) : [];
 
@@ -66,6 +70,9 @@ public sealed record ReconciliationPlan(Book Book, ReconciliationDraft Draft, Im
         ? Result.Of(With(Draft with { AtBank = Draft.AtBank.SymmetricExcept([number]) }))
         : Result.Refused<ReconciliationPlan>(new ReconcileFault.NoSuchLine(number));
 
+    /// <summary>The same with every line ticked; with none where every one is.</summary>
+    public ReconciliationPlan TickAll() => With(Draft with { AtBank = Draft.AtBank.Count == Lines.Length ? [] : [.. Lines.Select(line => line.Number)] });
+
     /// <summary>Writes down that the bank was held against the account here: what is ticked is at the bank from now on. A difference is written down with it and stays in view.</summary>
     /// <returns>The book afterwards, the reconciliation being its last; or why it can't be.</returns>
     public Result<Book> Accept()
@@ -85,7 +92,11 @@ public sealed record ReconciliationPlan(Book Book, ReconciliationDraft Draft, Im
         {
             Weeks = weeks with
             {
-                Reconciliations = weeks.Reconciliations.Add(new Reconciliation(weeks.Reconciliations.Length + 1, Draft.Date, balance, Difference!.Value, [.. Draft.AtBank])),
+                Reconciliations = weeks.Reconciliations.Add(new Reconciliation(weeks.Reconciliations.Length + 1, Draft.Date, balance, Difference!.Value, [.. Draft.AtBank])
+                {
+                    Name = Name.Trim(),
+                    LastMovement = Book.Ledger.Movements.Count,
+                }),
                 Reconciling = null,
             },
         });

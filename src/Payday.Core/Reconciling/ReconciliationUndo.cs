@@ -17,7 +17,7 @@ public static class ReconciliationUndo
     /// <summary>Takes a reconciliation back. What was entered in it is begun again, unless another one is begun.</summary>
     /// <param name="book">The book.</param>
     /// <param name="one">The reconciliation, one of the book that stands.</param>
-    /// <returns>The book afterwards; or that a later one has to be taken back first.</returns>
+    /// <returns>The book afterwards; or that a later one, or the statements it came of, have to be taken back first.</returns>
     public static Result<Book> Of(Book book, Reconciliation one)
     {
         ArgumentNullException.ThrowIfNull(one);
@@ -32,7 +32,7 @@ public static class ReconciliationUndo
             Weeks = weeks with
             {
                 Reconciliations = weeks.Reconciliations.SetItem((int)one.Number - 1, one with { Undone = true }),
-                Reconciling = weeks.Reconciling ?? new ReconciliationDraft(one.Date, one.Balance, [.. one.AtBank]),
+                Reconciling = weeks.Reconciling ?? new ReconciliationDraft(one.Date, one.Balance, [.. one.AtBank]) { Name = one.Name.Length == 0 ? null : one.Name },
             },
         });
     }
@@ -41,8 +41,8 @@ public static class ReconciliationUndo
     public static Obstacle? InTheWay(Book book, Reconciliation one)
     {
         ArgumentNullException.ThrowIfNull(one);
-        return Last(book) is { } last && last.Number > one.Number
-            ? new Obstacle.ReconciledSince(BookEntry.Of(one), BookEntry.Of(last))
+        return Last(book) is { } last && last.Number > one.Number ? new Obstacle.ReconciledSince(BookEntry.Of(one), BookEntry.Of(last))
+            : book.Weeks.StandingTakings.LastOrDefault(taking => taking.Reconciliation == one.Number) is { } taking ? new Obstacle.OfStatement(BookEntry.Of(one), BookEntry.Of(taking))
             : null;
     }
 }

@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Books;
+using Payday.Core.Calendar;
 using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
@@ -13,13 +14,13 @@ namespace Payday.Core.Routines;
 internal static class BillRules
 {
     /// <param name="facts">The day's facts.</param>
-    /// <param name="income">What came in and was carried over.</param>
+    /// <param name="income">Step 1, of which what the buffer gives doesn't matter here.</param>
     /// <param name="less">How much less than planned is set aside, because it doesn't fit; never so much that a due of this period is short.</param>
     /// <remarks>
     /// All that this period needs is planned for, whether the day brings it or not: what it doesn't bring is missing from
     /// the day as a whole, and is not forgotten.
     /// </remarks>
-    public static BillsStep Of(RoutineFacts facts, Money income, Money less)
+    public static BillsStep Of(RoutineFacts facts, IncomeStep income, Money less)
     {
         Book book = facts.Book;
         SetAsideMode mode = facts.Draft.SetAsides ?? book.Household.Settings.SetAsides;
@@ -85,13 +86,22 @@ internal static class BillRules
         where bill.Held.IsNegative
         select new Due(bill.Bill.Id, bill.Bill.Name, today, -bill.Held);
 
-    // What this period needs has to be there today, from the buffer if need be; so much counts as coming in today.
-    private static ImmutableArray<PlannedPayday> Paydays(RoutineFacts facts, Money income, Money needed)
+    // What this period needs has to be there today, from the buffer if need be; so much counts as coming in today. What is
+    // left of an overdraft is paid off first by the paydays to come.
+    private static ImmutableArray<PlannedPayday> Paydays(RoutineFacts facts, IncomeStep income, Money needed)
     {
         Household household = facts.Book.Household;
-        ImmutableArray<PlannedPayday> ahead =
-            [.. facts.Ahead.Select(payday => new PlannedPayday(payday.Date, IncomeRules.Expected(household, payday)))];
-        Money today = income.ClampToZero();
+        Money overdraft = income.Overdraft.Rest;
+        var ahead = new List<PlannedPayday>();
+        foreach (ScheduledPayday payday in facts.Ahead)
+        {
+            Money expected = IncomeRules.Expected(household, payday);
+            Money paysOff = Money.Min(overdraft, expected);
+            overdraft -= paysOff;
+            ahead.Add(new PlannedPayday(payday.Date, expected - paysOff));
+        }
+
+        Money today = income.Free.ClampToZero();
         return [new PlannedPayday(facts.Period.First, ahead.Any(payday => payday.Income.IsPositive) ? Money.Max(today, needed) : today), .. ahead];
     }
 

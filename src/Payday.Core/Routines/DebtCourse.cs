@@ -14,7 +14,8 @@ namespace Payday.Core.Routines;
 /// <param name="Rows">A row for each due date, or the one of a debt at rest.</param>
 /// <param name="Charges">What is charged up to today, each on its own day, zero too.</param>
 /// <param name="Held">What the account holds for its payments.</param>
-internal sealed record DebtCourse(ImmutableArray<DebtRow> Rows, ImmutableArray<InterestCharge> Charges, Money Held)
+/// <param name="Bought">What waits there for what was bought with the card, beside that.</param>
+internal sealed record DebtCourse(ImmutableArray<DebtRow> Rows, ImmutableArray<InterestCharge> Charges, Money Held, Money Bought)
 {
     /// <summary>The debts of a book.</summary>
     /// <param name="book">The book.</param>
@@ -48,7 +49,7 @@ internal sealed record DebtCourse(ImmutableArray<DebtRow> Rows, ImmutableArray<I
         DebtCourse course = walk.Over(dues, Money.Zero(book.Household.Currency));
 
         // What waits for the debt beyond its minimums is paid with the next one.
-        Money spare = course.Held - Money.Sum(course.Rows.Select(row => row.Payment), course.Held.Currency);
+        Money spare = course.Held - Money.Sum(course.Rows.Select(row => row.Own), course.Held.Currency);
         return spare.IsPositive && course.Rows.Any(row => row is { Key: not null, Changed: false }) ? walk.Over(dues, spare) : course;
     }
 
@@ -56,12 +57,15 @@ internal sealed record DebtCourse(ImmutableArray<DebtRow> Rows, ImmutableArray<I
     {
         private readonly Money nothing = Money.Zero(book.Household.Currency);
         private readonly Money held = book.Ledger.Balances[LedgerEnd.InAccount(Purpose.ForDebt(debt.Id))];
+        private readonly Money bought = book.Ledger.Balances[LedgerEnd.InAccount(Purpose.ForCard(debt.Id))].ClampToZero();
+        private readonly EndCourse whenBought = EndCourse.Of(book.Ledger, LedgerEnd.InAccount(Purpose.ForCard(debt.Id)));
 
         public DebtCourse Over(ImmutableArray<OpenMinimum> dues, Money spare)
         {
             Money balance = book.Ledger.Balances.OwedOn(debt.Id);
             Money more = nothing;
             Money rest = held;
+            Money waits = bought;
             var rows = ImmutableArray.CreateBuilder<DebtRow>();
             var charges = ImmutableArray.CreateBuilder<InterestCharge>();
             var planned = new List<(LocalDate Date, Money Amount)>();
@@ -80,15 +84,20 @@ internal sealed record DebtCourse(ImmutableArray<DebtRow> Rows, ImmutableArray<I
                     spare = nothing;
                 }
 
-                Money payment = Money.Min(decided ?? asked, owed + all);
+                // What was bought by then is paid with it, beside the minimum and before it where both are more than is owed.
+                Money there = Money.Min(waits, (whenBought.LeastFrom(due.Date) - (bought - waits)).ClampToZero());
+                asked = Money.Min(asked, (owed + all - there).ClampToZero());
+                Money payment = Money.Min(decided ?? (asked + there), owed + all);
+                Money paysBought = Money.Min(decided is null ? there : waits, (payment - asked).ClampToZero());
+                waits -= paysBought;
                 bool paid = draft.PaidMinimums.TryGetValue(due.Key, out bool ticked) ? ticked : due.Date <= today;
-                LocalDate paidOn = PaidOn(due.Date, payment);
+                LocalDate paidOn = paysBought > there ? today : PaidOn(due.Date, payment - paysBought);
                 rows.Add(new DebtRow(debt.Id, debt.Name, due.Date, debt.YearlyRate, owed, all, minimum, payment, decided is not null)
                 {
-                    Key = due.Key, Expected = expected, Paid = paid, PaidOn = paidOn, PaidBefore = due.Paid, IsTicked = draft.PaidMinimums.ContainsKey(due.Key),
+                    Key = due.Key, Expected = expected, Paid = paid, PaidOn = paidOn, PaidBefore = due.Paid, IsTicked = draft.PaidMinimums.ContainsKey(due.Key), Bought = paysBought,
                 });
                 balance = owed + all - payment;
-                rest = (rest - payment).ClampToZero();
+                rest = (rest - (payment - paysBought)).ClampToZero();
 
                 // Before its day only what goes beyond the minimum counts for the interest of that day.
                 Money early = paid && paidOn < due.Date ? (payment - minimum).ClampToZero() : nothing;
@@ -106,7 +115,7 @@ internal sealed record DebtCourse(ImmutableArray<DebtRow> Rows, ImmutableArray<I
                 rows[^1] = rows[^1] with { Interest = rows[^1].Interest + late + still, Expected = rows[^1].Expected + still };
             }
 
-            return new DebtCourse(rows.ToImmutable(), charges.ToImmutable(), held);
+            return new DebtCourse(rows.ToImmutable(), charges.ToImmutable(), held, bought);
 
             (Money Charged, Money Expected) Charge(Func<LocalDate, bool> takes)
             {

@@ -26,7 +26,7 @@ public sealed record DebtOutlook(YearMonth From, ImmutableArray<DebtState> Debts
             .ToDictionary(course => course.Rows[0].DebtId, course => course.Rows[^1].NewBalance.ClampToZero());
         ILookup<DebtId, OpenMinimum> dues = OpenDues.OfDebts(book, holidays, today.PlusMonths(MonthsAhead))
             .Where(due => due.Covered is null).ToLookup(due => due.DebtId);
-        return Begin(today.ToYearMonth(), book.Household.Debts.Select(debt => (debt, balances[debt.Id], Next(debt, dues, covered))));
+        return Begin(today.ToYearMonth(), book.Household.Debts.Select(debt => Early(book, holidays, debt, balances[debt.Id], dues[debt.Id].FirstOrDefault()?.Date, covered)));
     }
 
     /// <summary>The debts after a payday has covered all minimums of its period.</summary>
@@ -35,12 +35,22 @@ public sealed record DebtOutlook(YearMonth From, ImmutableArray<DebtState> Debts
         LocalDate last = facts.Period.Last;
         ILookup<DebtId, OpenMinimum> dues = OpenDues.OfDebts(facts.Book, facts.Holidays, last.PlusMonths(MonthsAhead))
             .Where(due => due.Date > last).ToLookup(due => due.DebtId);
-        return Begin(facts.Period.First.ToYearMonth(), facts.Book.Household.Debts.Select(debt => (debt, balanceOf(debt.Id), Next(debt, dues, last))));
+        return Begin(facts.Period.First.ToYearMonth(), facts.Book.Household.Debts.Select(debt => Early(facts.Book, facts.Holidays, debt, balanceOf(debt.Id), dues[debt.Id].FirstOrDefault()?.Date, last)));
     }
 
-    // One that is due in other steps than months has its interest to come in months without a due date too.
-    private static LocalDate? Next(Debt debt, ILookup<DebtId, OpenMinimum> dues, LocalDate covered) =>
-        debt.Schedule is Schedule.Monthly ? dues[debt.Id].FirstOrDefault()?.Date : covered.PlusDays(1);
+    // A minimum that was paid early, beyond the days covered, leaves its month out; the month's interest comes on its day all the same.
+    private static (Debt Debt, Money Balance, LocalDate? Next) Early(Book book, BankHolidays holidays, Debt debt, Money balance, LocalDate? open, LocalDate covered)
+    {
+        LocalDate to = book.Weeks.StandingPayments
+            .Where(payment => payment.Completes && payment.Key.Debt == debt.Id && !(payment.Key.Scheduled >= open))
+            .Select(payment => payment.Key.Scheduled).Append(covered).Max();
+        Money known = book.Ledger.Balances.OwedOn(debt.Id);
+        InterestBase interest = InterestBase.Of(book, debt, holidays, to);
+        Money then = interest.Days.Where(day => day > covered).Aggregate(balance, (owed, day) => owed + interest.On(day, owed - known));
+
+        // One that is due in other steps than months has its interest to come in months without a due date too.
+        return (debt, then, debt.Schedule is Schedule.Monthly ? open : to.PlusDays(1));
+    }
 
     private static DebtOutlook Begin(YearMonth now, IEnumerable<(Debt Debt, Money Balance, LocalDate? Next)> debts)
     {

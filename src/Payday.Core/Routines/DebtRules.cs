@@ -2,6 +2,9 @@ using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
+using Payday.Core.CashReturns;
+using Payday.Core.Ids;
+using Payday.Core.Ledgers;
 
 namespace Payday.Core.Routines;
 
@@ -12,7 +15,7 @@ namespace Payday.Core.Routines;
 /// <remarks>
 /// As with bills a tick says that it has left the account; what is due by the payday is proposed so. What isn't ticked waits
 /// in the account for its debt. Today brings what the account doesn't hold for it yet; what it holds and no row needs goes
-/// back to what is left to place.
+/// back to what is left to place. What was bought with a card that is the debt, and waits for it, is paid beside its next minimum.
 /// </remarks>
 internal static class DebtRules
 {
@@ -20,11 +23,12 @@ internal static class DebtRules
     {
         ImmutableArray<DebtCourse> courses = DebtCourse.All(book, holidays, period.First, period.Last, draft);
         Money nothing = Money.Zero(book.Household.Currency);
+        ImmutableArray<OwedItem> owed = OwedItems.Of(book);
         ImmutableArray<DebtRow> rows = [.. courses.SelectMany(course => course.Rows)];
-        ImmutableArray<DebtCover> covers = [.. courses.Select(course => new DebtCover(course.Rows[0].DebtId, course.Held, Taken(course)))];
+        ImmutableArray<DebtCover> covers = [.. courses.Select(course => new DebtCover(course.Rows[0].DebtId, course.Held, Taken(course)) { Freed = Freed(course), Waits = Left(course) - Freed(course) + OnItsWay(course.Rows[0].DebtId) })];
         return new DebtsStep(
             rows,
-            Money.Sum(covers.Select(cover => cover.Taken), nothing.Currency),
+            Money.Sum(covers.Select(cover => cover.Taken - cover.Freed), nothing.Currency),
             Money.Sum(rows.Select(row => row.Payment), nothing.Currency),
             [.. courses.SelectMany(course => course.Charges)],
             covers);
@@ -32,6 +36,14 @@ internal static class DebtRules
         // A debt that rests keeps what waits for it, unless nothing is owed any more.
         Money Taken(DebtCourse course) => course.Rows[0].Key is null && course.Rows[0].NewBalance.IsPositive
             ? nothing
-            : Money.Sum(course.Rows.Select(row => row.Payment), nothing.Currency) - course.Held;
+            : Money.Sum(course.Rows.Select(row => row.Own), nothing.Currency) - course.Held;
+
+        // What was bought with a card waits until it is paid, or until nothing is owed.
+        Money Freed(DebtCourse course) => course.Rows[^1].NewBalance.IsPositive ? nothing : Left(course);
+
+        Money Left(DebtCourse course) => course.Bought - Money.Sum(course.Rows.Select(row => row.Bought), nothing.Currency);
+
+        Money OnItsWay(DebtId debt) => Money.Sum(
+            owed.Where(item => item.To == LedgerEnd.InAccount(Purpose.ForCard(debt))).Select(item => item.Short), nothing.Currency);
     }
 }

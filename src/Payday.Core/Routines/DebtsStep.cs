@@ -19,7 +19,14 @@ public sealed record DebtsStep(
 /// <param name="DebtId">The debt.</param>
 /// <param name="Held">What waits there for its payments, zero or more.</param>
 /// <param name="Taken">What is added today; below zero where it isn't needed any more.</param>
-public sealed record DebtCover(DebtId DebtId, Money Held, Money Taken);
+public sealed record DebtCover(DebtId DebtId, Money Held, Money Taken)
+{
+    /// <summary>What waits for what was bought with the card and isn't needed, as nothing is owed any more; zero or more.</summary>
+    public Money Freed { get; init; } = Money.Zero(Held.Currency);
+
+    /// <summary>What goes on waiting for what was bought with the card, with the cash that pots still owe back for it; zero or more.</summary>
+    public Money Waits { get; init; } = Money.Zero(Held.Currency);
+}
 
 /// <summary>A debt at one due date.</summary>
 /// <param name="DebtId">The debt.</param>
@@ -59,6 +66,12 @@ public sealed record DebtRow(
 
     /// <summary>What was paid of it before.</summary>
     public Money PaidBefore { get; init; } = Money.Zero(Balance.Currency);
+
+    /// <summary>What of the payment was bought with the card, and waits in the account for it: never from today's money; zero or more.</summary>
+    public Money Bought { get; init; } = Money.Zero(Balance.Currency);
+
+    /// <summary>The payment without that.</summary>
+    public Money Own => Payment - Bought;
 
     /// <summary>What is owed after.</summary>
     public Money NewBalance => Balance + Interest - Payment;

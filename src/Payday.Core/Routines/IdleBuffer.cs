@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
@@ -35,11 +36,11 @@ public static class IdleBuffer
         Household household = book.Household;
         BankHolidays holidays = BankHolidays.From(household.Settings.Holidays);
         LocalDate last = from.PlusDays(Days - 1);
-        int paydays = PayCalendar.Paydays(household.Sources, holidays, from, last).Length;
-        int fillDays = new PayPeriod(from, last).FillDays(household.Settings.FillDay).Length;
+        ImmutableArray<LocalDate> paydays = [.. PayCalendar.Paydays(household.Sources, holidays, from, last).Select(payday => payday.Date)];
+        ImmutableArray<LocalDate> fillDays = new PayPeriod(from, last).FillDays(household.Settings.FillDay);
         Money bills = Money.Sum(OpenDues.OfBills(book, holidays, last).Select(due => due.Amount), household.Currency);
         Money pots = Money.Sum(
-            household.Pots.Select(pot => pot.Kind).OfType<PotKind.Spending>().Select(kind => kind.Amount * kind.Per switch { FillPer.Week => fillDays, FillPer.Payday => paydays, _ => 1 }),
+            household.Pots.Select(pot => pot.Kind).OfType<PotKind.Spending>().SelectMany(kind => (kind.Per switch { FillPer.Week => fillDays, FillPer.Payday => paydays, _ => [from] }).Select(kind.AmountOn)),
             household.Currency);
         return bills + Minimums(book, holidays, last) + pots;
     }

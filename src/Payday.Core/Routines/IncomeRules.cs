@@ -7,7 +7,7 @@ using Payday.Core.Ledgers;
 
 namespace Payday.Core.Routines;
 
-/// <summary>Step 1: the sources that pay on the day, others whose pay is there early or late, one-offs, and what was carried over.</summary>
+/// <summary>Step 1: the sources that pay on the day, others whose pay is there early or late, one-offs, what was carried over, and the overdraft that it pays off.</summary>
 internal static class IncomeRules
 {
     public static IncomeStep Of(Book book, ScheduledPayday payday, RoutineDraft draft)
@@ -18,19 +18,22 @@ internal static class IncomeRules
         foreach (IncomeSource source in household.Sources.Where(source => payday.PaysOf(source.Id) > 0 || draft.Incomes.ContainsKey(source.Id)))
         {
             bool changed = draft.Incomes.TryGetValue(source.Id, out Money came);
-            Money expected = source.Expected * payday.PaysOf(source.Id);
+            Money expected = payday.Expected(source);
             lines.Add(new IncomeLine(source.Id, source.Name, expected, changed ? came : expected, changed) { Pays = payday.PaysOf(source.Id) });
         }
 
         lines.AddRange(draft.OneOffs.Select(pair => new IncomeLine(null, pair.Key, nothing, pair.Value, true)));
+        Money carriedOver = book.Ledger.Balances[LedgerEnd.InAccount(Purpose.LeftToPlace)];
+        Money cameIn = Money.Sum(lines.Select(line => line.Amount), household.Currency);
         return new IncomeStep(
             lines.ToImmutable(),
-            book.Ledger.Balances[LedgerEnd.InAccount(Purpose.LeftToPlace)],
-            Money.Sum(lines.Select(line => line.Amount), household.Currency),
+            carriedOver,
+            cameIn,
+            OverdraftPayoff.Of(book.Ledger.Balances.Overdrawn, cameIn + carriedOver, draft.ToOverdraft),
             BufferHelp.Of(nothing, nothing, nothing, null));
     }
 
     /// <summary>What all sources together are expected to pay on a payday.</summary>
     public static Money Expected(Household household, ScheduledPayday payday) =>
-        Money.Sum(household.Sources.Select(source => source.Expected * payday.PaysOf(source.Id)), household.Currency);
+        Money.Sum(household.Sources.Select(payday.Expected), household.Currency);
 }

@@ -8,14 +8,18 @@ namespace Payday.Core.Routines;
 /// <param name="Lines">A line for each source that pays on the day or whose pay is there early or late, then one-offs.</param>
 /// <param name="CarriedOver">What was still without a purpose from before; below zero where more was placed than there was.</param>
 /// <param name="CameIn">The sum of the lines.</param>
+/// <param name="Overdraft">What pays off an overdraft, before anything is placed.</param>
 /// <param name="Buffer">What the account's buffer gives.</param>
-public sealed record IncomeStep(ImmutableArray<IncomeLine> Lines, Money CarriedOver, Money CameIn, BufferHelp Buffer)
+public sealed record IncomeStep(ImmutableArray<IncomeLine> Lines, Money CarriedOver, Money CameIn, OverdraftPayoff Overdraft, BufferHelp Buffer)
 {
     /// <summary>What there is without the buffer.</summary>
     public Money Own => CameIn + CarriedOver;
 
+    /// <summary>What of it is there to be placed, once an overdraft has its part.</summary>
+    public Money Free => Own - Overdraft.Amount;
+
     /// <summary>All that is to be placed.</summary>
-    public Money ToPlace => Own + Buffer.Amount;
+    public Money ToPlace => Free + Buffer.Amount;
 }
 
 /// <summary>One income.</summary>

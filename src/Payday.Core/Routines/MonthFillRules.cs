@@ -73,8 +73,7 @@ internal sealed class MonthFillRules(Book book, BankHolidays holidays)
     }
 
     private Money Share(Pot pot, PotKind.Spending kind, MonthPaydays month, LocalDate payday) => MonthShare.Of(
-        kind.Amount,
-        kind.Per == FillPer.MonthSpread,
+        kind,
         SoFar(pot, kind, month, payday),
         payday,
         book.Household.Start,

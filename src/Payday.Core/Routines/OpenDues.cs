@@ -5,6 +5,7 @@ using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Debts;
+using Payday.Core.Ledgers;
 
 namespace Payday.Core.Routines;
 
@@ -38,10 +39,11 @@ public static class OpenDues
                 let date = one.Time?.Date ?? holidays.Shift(one.Due.Key.Scheduled, bill.Shift)
                 where date <= to
                 let decided = one.Due.Closed is { IsDecided: true } closed ? closed : null
-                let rest = decided is null ? bill.Amount - one.Due.Paid : decided.Amount - one.Due.PaidSince
+                let usual = bill.AmountOn(one.Time?.Scheduled ?? one.Due.Key.Scheduled)
+                let rest = decided is null ? usual - one.Due.Paid : decided.Amount - one.Due.PaidSince
                 where rest.IsPositive || one.Due.PaidSince.IsZero
                 select new OpenDue(one.Due.Key, date, rest.ClampToZero(), decided is not null) { Paid = one.Due.Paid };
-            return waiting.Concat(fresh.Select(time => new OpenDue(new DueKey(bill.Id, time.Scheduled), time.Date, bill.Amount, IsDecided: false)));
+            return waiting.Concat(fresh.Select(time => new OpenDue(new DueKey(bill.Id, time.Scheduled), time.Date, bill.AmountOn(time.Scheduled), IsDecided: false)));
         }
     }
 
@@ -62,10 +64,14 @@ public static class OpenDues
             return known
                 .Where(one => !one.Due.IsDone)
                 .Select(one => new OpenMinimum(one.Due.Key, one.Time?.Date ?? one.Due.Key.Scheduled, one.Due.Paid, Covered(one.Due)))
-                .Concat(fresh.Select(time => new OpenMinimum(new DueKey(debt.Id, time.Scheduled), time.Date, nothing, null)))
+                .Concat(fresh.Where(time => IsOwedOn(debt, time.Date)).Select(time => new OpenMinimum(new DueKey(debt.Id, time.Scheduled), time.Date, nothing, null)))
                 .Where(due => due.Date <= to)
                 .OrderBy(due => due.Date);
         }
+
+        // A card that was paid off on that day was asked for nothing, whatever it paid since.
+        bool IsOwedOn(Debt debt, LocalDate day) => EndCourse.Of(book.Ledger, new LedgerEnd.Owed(debt.Id))
+            .On(day > book.Household.Start ? day.PlusDays(-1) : book.Household.Start).IsNegative;
 
         // A payment of an earlier version that was undone left nothing in the account for its minimum.
         static Money? Covered(WrittenDue due) => due.Closed is { Asked: not null } closed ? (closed.Amount - due.PaidSince).ClampToZero() : null;

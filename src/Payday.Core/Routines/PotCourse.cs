@@ -19,7 +19,7 @@ public sealed record PotCourse(PotId PotId, LocalDate? Without, LocalDate? With)
 
     internal static ImmutableArray<PotCourse> Of(RoutineFacts facts, PotsStep pots, ImmutableArray<Placement> placements)
     {
-        (PotRow Row, Money Target)[] filling = [.. pots.Rows.Where(row => row.Sinking?.Stage is null or SinkingStage.Saving).SelectMany(row => Target(row.Pot.Kind) is { } target ? new[] { (row, target) } : [])];
+        PotRow[] filling = [.. pots.Rows.Where(row => row is { Sinking.Stage: SinkingStage.Saving } or { Pot.Kind: PotKind.Reserve })];
         if (filling.Length == 0)
         {
             return [];
@@ -30,32 +30,27 @@ public sealed record PotCourse(PotId PotId, LocalDate? Without, LocalDate? With)
             facts.Book.Household.Sources, facts.Holidays, first.PlusDays(1), first.PlusYears(MostYears));
         return
         [
-            .. filling.Select(pot =>
+            .. filling.Select(row =>
             {
-                Money missing = pot.Target - pot.Row.HasNow - pot.Row.Fill;
+                Money has = row.HasNow + row.Fill;
                 Money placed = placements
-                    .Where(placement => placement.Target == MoveTarget.Pot(pot.Row.Pot.Id))
-                    .Aggregate(Money.Zero(missing.Currency), (sum, placement) => sum + placement.Amount);
-                return new PotCourse(pot.Row.Pot.Id, FullOn(missing, pot.Row.Fill), FullOn(missing - placed, pot.Row.Fill));
+                    .Where(placement => placement.Target == MoveTarget.Pot(row.Pot.Id))
+                    .Aggregate(Money.Zero(has.Currency), (sum, placement) => sum + placement.Amount);
+                return new PotCourse(row.Pot.Id, FullOn(row, has), FullOn(row, has + placed));
             }),
         ];
 
-        LocalDate? FullOn(Money missing, Money fill)
-        {
-            if (!missing.IsPositive)
-            {
-                return first;
-            }
-
-            long more = fill.IsPositive ? ((missing.MinorUnits - 1) / fill.MinorUnits) + 1 : long.MaxValue;
-            return more <= later.Length ? later[(int)(more - 1)].Date : null;
-        }
+        LocalDate? FullOn(PotRow row, Money has) => has >= Target(row, first) ? first : later
+            .Select((payday, i) => (payday.Date, Has: has + (row.Fill * (i + 1))))
+            .Where(there => there.Has >= Target(row, there.Date))
+            .Select(there => (LocalDate?)there.Date)
+            .FirstOrDefault();
     }
 
-    private static Money? Target(PotKind kind) => kind switch
+    private static Money Target(PotRow row, LocalDate payday) => row.Pot.Kind switch
     {
-        PotKind.Sinking sinking => sinking.Target,
-        PotKind.Reserve reserve => reserve.Level,
-        _ => null,
+        PotKind.Sinking sinking => sinking.TargetBy(row.Sinking!.By),
+        PotKind.Reserve reserve => reserve.LevelOn(payday),
+        _ => throw new ArgumentOutOfRangeException(nameof(row)),
     };
 }

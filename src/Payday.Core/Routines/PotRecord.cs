@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Calendar;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
@@ -40,6 +41,10 @@ internal static class PotRecord
         var spent = LedgerEnd.SpentFrom(potId);
         return book.Ledger.Of(spent).Select(movement => new PotSpending(movement.Date, movement.To == spent ? movement.Amount : -movement.Amount));
     }
+
+    /// <summary>How far a sinking pot is on a day.</summary>
+    public static SinkingState Sinking(Book book, PotId potId, PotKind.Sinking kind, BankHolidays holidays, LocalDate day) =>
+        SinkingState.Of(kind, PotMoney.HasNow(book.Ledger.Balances, potId), Spendings(book, potId), holidays, day);
 
     /// <summary>The last day on which something was spent from a pot, or null.</summary>
     public static LocalDate? LastSpending(Book book, PotId potId) => Spendings(book, potId).Select(spending => (LocalDate?)spending.Date).Max();

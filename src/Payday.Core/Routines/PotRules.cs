@@ -50,12 +50,12 @@ internal static class PotRules
         Household household = facts.Book.Household;
         Money has = PotMoney.HasNow(balances, pot.Id);
         SinkingState? sinking = pot.Kind is PotKind.Sinking purpose
-            ? SinkingState.Of(purpose, has, PotRecord.Spendings(facts.Book, pot.Id), facts.Holidays, facts.Payday.Date)
+            ? PotRecord.Sinking(facts.Book, pot.Id, purpose, facts.Holidays, facts.Payday.Date)
             : null;
         FillProposal proposal = PotFills.Propose(pot, new PotFacts(
             has,
             has + balances[LedgerEnd.SpentFrom(pot.Id)] + balances[LedgerEnd.MissedIn(pot.Id)],
-            facts.Period.FillDays(household.Settings.FillDay).Length,
+            facts.Period.FillDays(household.Settings.FillDay),
             facts.Payday.Date,
             months.Of(pot, facts.Months, facts.Payday.Date),
             household.Start,

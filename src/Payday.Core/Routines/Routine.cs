@@ -54,14 +54,14 @@ public static class Routine
         Money nothing = Money.Zero(book.Household.Currency);
         IncomeStep income = IncomeRules.Of(book, facts.Payday, facts.Draft);
         DebtsStep debts = DebtRules.Of(book, facts.Period, facts.Holidays, facts.Draft);
-        BillsStep bills = BillRules.Of(facts, income.Own, nothing);
+        BillsStep bills = BillRules.Of(facts, income, nothing);
 
         // The buffer helps first, then the pots give up what is above their floors.
         PotsStep wanted = PotRules.Wanted(facts);
         income = income with
         {
             Buffer = BufferHelp.Of(
-                bills.Total + debts.Total + wanted.Total - income.Own,
+                bills.Total + debts.Total + wanted.Total - income.Free,
                 book.Ledger.Balances[LedgerEnd.InAccount(Purpose.Buffer)],
                 book.Household.Settings.BufferKeeps,
                 facts.Draft.FromBuffer),
@@ -72,7 +72,7 @@ public static class Routine
         {
             // The pots are at their floors. What is set aside for later gives way before anything due now does.
             Money less = Money.Min(-left, (bills.Planned - bills.Needed).ClampToZero());
-            bills = BillRules.Of(facts, income.Own, less);
+            bills = BillRules.Of(facts, income, less);
             left += less;
         }
 

@@ -18,7 +18,7 @@ internal static class SurplusRules
         DebtOutlook outlook = DebtOutlook.After(facts, id => LastRow(debts, id).NewBalance);
         ImmutableArray<DebtState> after = outlook.Debts;
         ImmutableArray<Placement> placements = facts.Draft.Placements
-            ?? Proposal(household, [.. after.Select(debt => debt with { Balance = BalanceAfter(debts, debt.Id) })], left);
+            ?? Proposal(household, [.. after.Select(debt => debt with { Balance = Unfunded(debts, debt.Id) })], left);
 
         return new SurplusStep(
             left,
@@ -37,6 +37,10 @@ internal static class SurplusRules
     /// <summary>What can be paid on a debt today beyond its minimums: what is owed after them, less interest whose day is still to come.</summary>
     public static Money BalanceAfter(DebtsStep debts, DebtId debtId) => (LastRow(debts, debtId).NewBalance
         - Money.Sum(debts.Rows.Where(row => row.DebtId == debtId).Select(row => row.Expected), debts.Total.Currency)).ClampToZero();
+
+    // What was bought with a card is paid by what waits for it.
+    private static Money Unfunded(DebtsStep debts, DebtId debtId) => (BalanceAfter(debts, debtId)
+        - Money.Sum(debts.Covers.Where(cover => cover.DebtId == debtId).Select(cover => cover.Waits), debts.Total.Currency)).ClampToZero();
 
     private static DebtRow LastRow(DebtsStep debts, DebtId debtId) => debts.Rows.Last(row => row.DebtId == debtId);
 

@@ -70,7 +70,7 @@ internal static class UnpayableRules
         Dictionary<DebtId, Rest> held = debts.Covers.ToDictionary(cover => cover.DebtId, cover => new Rest(cover.Held));
         foreach (DebtRow row in debts.Rows.Where(row => row.Due is not null))
         {
-            yield return new Obligation(row.Name, row.Due!.Value, row.Payment - held[row.DebtId].Take(row.Payment), ObligationKind.Minimum);
+            yield return new Obligation(row.Name, row.Due!.Value, row.Own - held[row.DebtId].Take(row.Own), ObligationKind.Minimum);
         }
     }
 

@@ -77,7 +77,9 @@ internal static class WithdrawalRules
             return [new NotePart(pot.Id, pot.Name, weeks[0], amount, wishes)];
         }
 
-        WeekShares split = WeekSplit.Split(amount, weeks.Length, PotRules.UnitOf(facts, pot));
+        WeekShares split = spending.Per == FillPer.Week
+            ? WeekSplit.Split(amount, [.. weeks.Select(spending.AmountOn)], PotRules.UnitOf(facts, pot))
+            : WeekSplit.Split(amount, weeks.Length, PotRules.UnitOf(facts, pot));
         return [.. weeks.Zip(split.Shares).Select(week => new NotePart(pot.Id, pot.Name, week.First, week.Second, wishes))];
     }
 

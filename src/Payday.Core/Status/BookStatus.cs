@@ -49,7 +49,7 @@ public sealed record BookStatus(
                 book.Household.Currency),
             Differences.Open(book).Length)
         {
-            Bank = book.Weeks.StandingReconciliations.LastOrDefault() is { } last ? new BankAgreement(last.Date, last.Difference) : null,
+            Bank = BankAgreement.Of(book),
         };
     }
 }

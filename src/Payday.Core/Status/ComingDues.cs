@@ -48,7 +48,7 @@ public static class ComingDues
     // A payday closed in earlier versions has put a minimum's money aside for the lender; until the next one it is still to be sent off by its day.
     private static IEnumerable<ComingDue> Paid(Book book) => book.Closed
         .SelectMany(payday => payday.Dues.Concat(payday.Minimums ?? []).Where(due => due.Paid)
-            .Select(due => new ComingDue(due.Key.Owner, "", due.Key.Scheduled, due.Amount, due.Key.Debt is null || !IsSentLater(book, payday)) { Key = due.Key }))
+            .Select(due => new ComingDue(due.Key.Owner, "", due.Key.Scheduled, due.Amount + (due.Bought ?? Money.Zero(due.Amount.Currency)), due.Key.Debt is null || !IsSentLater(book, payday)) { Key = due.Key }))
         .Concat(book.Weeks.StandingPayments.Where(payment => payment.Amount.IsPositive)
             .Select(payment => new ComingDue(payment.Key.Owner, "", payment.Key.Scheduled, payment.Amount, Paid: true) { Key = payment.Key }));
 

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
+using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
+using Payday.Core.Routines;
 
 namespace Payday.Core.Status;
 
@@ -23,7 +25,9 @@ public sealed record PotGlance(Pot Pot, Money Has, Money Whole)
     public int Percent => Has >= Whole ? 100 : Has.IsPositive ? (int)((Int128)Has.MinorUnits * 100 / Whole.MinorUnits) : 0;
 
     /// <summary>All pots of a book, in the household's order.</summary>
-    public static ImmutableArray<PotGlance> Of(Book book)
+    /// <param name="book">The book.</param>
+    /// <param name="today">The day on which it is looked at: targets may change from a date on.</param>
+    public static ImmutableArray<PotGlance> Of(Book book, LocalDate today)
     {
         ArgumentNullException.ThrowIfNull(book);
         Dictionary<PotId, Money> filled = Filled(book);
@@ -35,9 +39,8 @@ public sealed record PotGlance(Pot Pot, Money Has, Money Whole)
                 Money has = PotMoney.HasNow(book.Ledger.Balances, pot.Id);
                 return new PotGlance(pot, has, pot.Kind switch
                 {
-                    PotKind.Sinking sinking => sinking.Target,
                     PotKind.Ladder ladder => LadderSteps.SumOf(ladder, ladder.Steps),
-                    PotKind.Reserve reserve => reserve.Level,
+                    PotKind.Sinking or PotKind.Reserve => PotTarget.Of(book, pot, today)!.Value,
                     _ => Money.Max(has.ClampToZero(), filled.GetValueOrDefault(pot.Id, nothing)),
                 });
             }),

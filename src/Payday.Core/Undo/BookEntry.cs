@@ -57,6 +57,11 @@ public abstract record BookEntry
     /// <param name="Date">The day of the bank's balance.</param>
     public sealed record Reconciliation(long Number, LocalDate Date) : BookEntry;
 
+    /// <summary>Statements of the bank's, taken at once.</summary>
+    /// <param name="Number">Its number.</param>
+    /// <param name="To">The last day of the last one.</param>
+    public sealed record Statement(long Number, LocalDate To) : BookEntry;
+
     /// <summary>A movement of the ledger that belongs to nothing else.</summary>
     /// <param name="Number">Its number.</param>
     public sealed record Movement(long Number) : BookEntry;
@@ -99,7 +104,7 @@ public abstract record BookEntry
 
         if (weeks.StandingPurchases.FirstOrDefault(purchase => purchase.FirstMovement <= movement && movement <= purchase.LastMovement || purchase.TakenUp.Movements.Contains(movement)) is { } purchase)
         {
-            return new Purchase(purchase.Number);
+            return new Purchase(purchase.WholeNumber);
         }
 
         if (weeks.StandingPayments.FirstOrDefault(payment => payment.FirstMovement <= movement && movement <= payment.LastMovement) is { } payment)
@@ -125,6 +130,8 @@ public abstract record BookEntry
     internal static Entered Of(AccountEntry entry) => new(entry.Number, entry.Date, entry.Counted is not null);
 
     internal static Reconciliation Of(Books.Reconciliation one) => new(one.Number, one.Date);
+
+    internal static Statement Of(TakingOfStatements one) => new(one.Number, one.To);
 
     internal static Payment Of(Book book, DuePayment payment) => new(
         payment.Number,

@@ -146,6 +146,24 @@ public abstract record Obstacle : Fault
         public override BookEntry First => Reconciliation;
     }
 
+    /// <summary>The reconciliation came of statements that were taken, and is taken back with them.</summary>
+    /// <param name="Reconciliation">The reconciliation that is to be taken back.</param>
+    /// <param name="Statement">The statements.</param>
+    public sealed record OfStatement(BookEntry.Reconciliation Reconciliation, BookEntry.Statement Statement) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Statement;
+    }
+
+    /// <summary>A later reconciliation, or later statements, came after the statements that are to be taken back.</summary>
+    /// <param name="Statement">The statements that are to be taken back.</param>
+    /// <param name="Later">What came later.</param>
+    public sealed record StatementSince(BookEntry.Statement Statement, BookEntry Later) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override BookEntry First => Later;
+    }
+
     /// <summary>A later reconciliation came after the one that is to be taken back.</summary>
     /// <param name="Reconciliation">The one that is to be taken back.</param>
     /// <param name="Later">The later one.</param>

@@ -32,6 +32,19 @@ internal sealed class TakingBack
         this.counts = [.. counts];
     }
 
+    /// <summary>Takes back a record with the movements from its first to its last, and what it took up of a pot.</summary>
+    public static TakingBack Of(Book book, BookEntry what, (long First, long Last) movements, PotId? pot, TakenUp taken)
+    {
+        var taking = new TakingBack(book, what);
+        taking.AddRange(movements.First, movements.Last);
+        if (pot is { } gave)
+        {
+            taking.AddTakenUp(gave, taken, movements.First);
+        }
+
+        return taking;
+    }
+
     /// <summary>The book, in which what was taken up may belong to a later record by now.</summary>
     public Book Book { get; private set; }
 

@@ -17,6 +17,12 @@ public sealed record Recurring(string Name, Rhythm Rhythm, Money Usual, Money Ho
     /// <summary>Whether money comes in.</summary>
     public bool IsIncome => Usual.IsPositive;
 
+    /// <summary>The usual amount above zero, whichever way it goes.</summary>
+    public Money UsualSize => IsIncome ? Usual : -Usual;
+
+    /// <summary>What to hold or count on, above zero.</summary>
+    public Money HoldSize => IsIncome ? Hold : -Hold;
+
     /// <summary>The first line's day.</summary>
     public LocalDate First => Lines[0].Date;
 

@@ -13,6 +13,9 @@ internal static class LineWords
         "EUR", "USD", "GBP", "SEPA", "NR", "NO", "CO", "LTD", "INC", "LLC", "GMBH", "AB", "OY", "AS", "BV", "SA", "AM", "PM", "VISA", "CONTACTLESS",
     };
 
+    /// <summary>Whether a word says how a bank moves money, not who it is for.</summary>
+    public static bool IsIdle(string word) => Idle.Contains(Folding.Fold(word.Trim(':', '.', ',', '-', '*')));
+
     /// <summary>The words, each once, in order; at most twelve.</summary>
     public static List<string> Of(params ReadOnlySpan<string> texts)
     {

@@ -30,6 +30,9 @@ internal sealed class WeekDocuments
         documents.Add(EntryDocument.Form, known.Entries, after.Entries, anew);
         documents.Add(ReconciliationDocument.Form, known.Reconciliations, after.Reconciliations, anew);
         documents.Add(ReceivedDocument.Form, known.Received, after.Received, anew);
+        documents.Add(TakingDocument.Form, known.Takings, after.Takings, anew);
+        documents.Add(StatementRuleDocument.Form, known.StatementRules, after.StatementRules, anew);
+        documents.Add(ReadingDocument.Form, known.Readings, after.Readings, anew);
         documents.Add(FormDocument.Form, known.Forms, after.Forms, anew);
         documents.AddOne(CountDraftDocument.Form, known.Draft, after.Draft, anew);
         documents.AddOne(ReconcilingDocument.Form, known.Reconciling, after.Reconciling, anew);

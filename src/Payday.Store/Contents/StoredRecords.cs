@@ -59,6 +59,15 @@ internal sealed class StoredRecords(Stored<string> household, Currency currency)
     /// <summary>The notes received.</summary>
     public Column<NotesReceived> Received { get; } = new(ReceivedDocument.Form);
 
+    /// <summary>The statements taken.</summary>
+    public Column<TakingOfStatements> Takings { get; } = new(TakingDocument.Form);
+
+    /// <summary>The rules for lines of statements.</summary>
+    public Column<StatementRule> StatementRules { get; } = new(StatementRuleDocument.Form);
+
+    /// <summary>How files of the bank's are read.</summary>
+    public Column<KeptReading> Readings { get; } = new(ReadingDocument.Form);
+
     /// <summary>The reconciliation begun, if any.</summary>
     public Column<ReconciliationDraft> Reconciling { get; } = new(ReconcilingDocument.Form);
 
@@ -70,6 +79,7 @@ internal sealed class StoredRecords(Stored<string> household, Currency currency)
     [
         Movements, Closed, Drafts, Fills, Purchases, Counts, Settled, Returns, CountDrafts,
         Payments, Moves, Entries, Reconciliations, Received, Reconciling, Forms,
+        Takings, StatementRules, Readings,
     ];
 
     /// <summary>How many records there are.</summary>

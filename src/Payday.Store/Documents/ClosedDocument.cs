@@ -1,3 +1,4 @@
+using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
@@ -46,12 +47,14 @@ internal static class ClosedDocument
             item.Amount("amount", due.Amount);
             item.Flag("paid", due.Paid);
             item.OptionalAmount("asked", due.Asked);
+            item.OptionalAmount("bought", due.Bought);
         });
         to.OptionalList<DueKey>("charged", closed.Charged, static (item, key) =>
         {
             item.Text("debt", key.Debt!.Value.Text);
             item.Date("date", key.Scheduled);
         });
+        to.OptionalList<Money>("trips", closed.Trips.IsEmpty ? null : closed.Trips, static (item, trip) => item.Amount("amount", trip));
     }
 
     private static ClosedPayday Read(IFieldReader from)
@@ -73,8 +76,9 @@ internal static class ClosedDocument
             from.OptionalPart("draft", DraftDocument.Form.Read) ?? new RoutineDraft(period.First))
         {
             Minimums = from.OptionalList("minimums", static item => new ClosedDue(
-                new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Amount("amount"), item.Flag("paid")) { Asked = item.OptionalAmount("asked") }) is { } minimums ? [.. minimums] : null,
+                new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Amount("amount"), item.Flag("paid")) { Asked = item.OptionalAmount("asked"), Bought = item.OptionalAmount("bought") }) is { } minimums ? [.. minimums] : null,
             Charged = from.OptionalList("charged", static item => new DueKey(new DebtId(item.Text("debt")), item.Date("date"))) is { } charged ? [.. charged] : null,
+            Trips = [.. from.OptionalList("trips", static item => item.Amount("amount")) ?? []],
         };
     }
 }

@@ -61,6 +61,7 @@ internal static class DraftDocument
             CountDocument.WriteTarget(item, placed.Target);
             item.Amount("amount", placed.Amount);
         });
+        to.OptionalAmount("toOverdraft", draft.ToOverdraft);
     }
 
     // Fields with "Optional" are not in drafts of the first weeks of this format.
@@ -88,6 +89,7 @@ internal static class DraftDocument
         Machine = Machine(from.OptionalList("machineNotes", static item => item.Amount("note")), from.OptionalAmount("machineLimit")),
         Placements = from.OptionalList("placements", static item => new Placement(
             CountDocument.ReadTarget(item), item.Amount("amount"))) is { } placements ? [.. placements] : null,
+        ToOverdraft = from.OptionalAmount("toOverdraft"),
     };
 
     // Both are asked for, whether there is a machine or not: a form without names keeps the order of its fields.

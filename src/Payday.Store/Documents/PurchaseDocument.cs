@@ -24,6 +24,8 @@ internal static class PurchaseDocument
         to.Whole("lastMovement", purchase.LastMovement);
         to.Flag("undone", purchase.Undone);
         TakenUpDocument.Write(to, purchase.TakenUp);
+        to.OptionalWhole("whole", purchase.Whole);
+        to.OptionalText("card", purchase.Card?.Text);
     }
 
     private static CardPurchase Read(IFieldReader from) => new(
@@ -38,5 +40,7 @@ internal static class PurchaseDocument
     {
         Undone = from.Flag("undone"),
         TakenUp = TakenUpDocument.Read(from),
+        Whole = from.OptionalWhole("whole"),
+        Card = from.OptionalText("card") is { } card ? new DebtId(card) : null,
     };
 }

@@ -18,6 +18,8 @@ internal static class ReconciliationDocument
         to.Amount("difference", one.Difference);
         to.List("atBank", one.AtBank, static (item, line) => item.Whole("line", line));
         to.OptionalFlag("undone", one.Undone ? true : null);
+        to.OptionalText("name", one.Name.Length == 0 ? null : one.Name);
+        to.OptionalWhole("ledgerTo", one.LastMovement);
     }
 
     private static Reconciliation Read(IFieldReader from) => new(
@@ -28,5 +30,7 @@ internal static class ReconciliationDocument
         [.. from.List("atBank", static item => item.Whole("line"))])
     {
         Undone = from.OptionalFlag("undone") ?? false,
+        Name = from.OptionalText("name") ?? "",
+        LastMovement = from.OptionalWhole("ledgerTo"),
     };
 }

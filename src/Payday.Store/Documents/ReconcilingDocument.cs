@@ -15,10 +15,14 @@ internal static class ReconcilingDocument
         to.Date("_id", draft.Date);
         to.OptionalAmount("balance", draft.Balance);
         to.List("atBank", draft.AtBank, static (item, line) => item.Whole("line", line));
+        to.OptionalText("name", draft.Name);
     }
 
     private static ReconciliationDraft Read(IFieldReader from) => new(
         from.Date("_id"),
         from.OptionalAmount("balance"),
-        [.. from.List("atBank", static item => item.Whole("line"))]);
+        [.. from.List("atBank", static item => item.Whole("line"))])
+    {
+        Name = from.OptionalText("name"),
+    };
 }

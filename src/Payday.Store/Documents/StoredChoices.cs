@@ -41,6 +41,18 @@ internal static class StoredChoices
         ("Borrowing", EntryKind.Borrowing),
         ("Loss", EntryKind.Loss));
 
+    public static StoredWords<WrittenKind> WrittenKinds { get; } = new(
+        ("Payment", WrittenKind.Payment), ("Purchase", WrittenKind.Purchase), ("Entry", WrittenKind.Entry), ("Move", WrittenKind.Move));
+
+    public static StoredWords<LineUse> LineUses { get; } = new(
+        ("For", LineUse.For),
+        ("Income", LineUse.Income),
+        ("Fee", LineUse.Fee),
+        ("Interest", LineUse.Interest),
+        ("Gift", LineUse.Gift),
+        ("Transfer", LineUse.Transfer),
+        ("Leave", LineUse.Leave));
+
     public static StoredWords<DifferenceEnd> DifferenceEnds { get; } =
         new(("Explained", DifferenceEnd.Explained), ("TurnedUp", DifferenceEnd.TurnedUp));
 }

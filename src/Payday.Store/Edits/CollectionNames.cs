@@ -20,6 +20,9 @@ internal static class CollectionNames
     public const string Entries = "entries";
     public const string Reconciliations = "reconciliations";
     public const string Received = "received";
+    public const string Takings = "takings";
+    public const string StatementRules = "statementRules";
+    public const string Readings = "readings";
     public const string Reconciling = "reconciling";
     public const string Forms = "forms";
 
@@ -28,5 +31,6 @@ internal static class CollectionNames
     [
         Households, Movements, Closed, Drafts, Fills, Purchases, Counts, Settled, Returns, CountDrafts,
         Payments, Moves, Entries, Reconciliations, Received, Reconciling, Forms,
+        Takings, StatementRules, Readings,
     ];
 }

@@ -14,6 +14,7 @@ internal static class BillFormat
         FileField.OfItem<BillDraft>(ItemMembers.Name, "name"),
         FileField.OfItem<BillDraft>(ItemMembers.Id, "id") with { WrittenAfter = "" },
         FileField.Of(Members.Amount, "amount", FileValues.Amount),
+        FileField.Of(Members.Later, "later", LaterFormat.Value),
         FileField.Of(Members.Schedule, "schedule", ScheduleFormat.Value),
         FileField.Of(Members.Shift, "shift", new WordValue<Shift>(Words.Shifts)),
         FileField.Of(Members.Essential, Essential, new FlagValue()),

@@ -18,9 +18,9 @@ public static class HouseholdFile
     /// <remarks>
     /// Version 2 has pots that say whether a payday's or month's cash is divided over the weeks, when they are needed again,
     /// and whether they are finished; and what the buffer keeps. A file of version 1 says none of it, and each has its usual meaning: cash that isn't
-    /// for a week goes in the wallet at once, and a target is needed once.
+    /// for a week goes in the wallet at once, and a target is needed once. Version 3 has amounts that change from a date on, and an account that may begin below zero.
     /// </remarks>
-    public const int Version = 2;
+    public const int Version = 3;
 
     /// <summary>The oldest version that is read.</summary>
     public const int OldestVersion = 1;

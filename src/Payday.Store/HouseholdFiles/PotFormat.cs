@@ -30,6 +30,7 @@ internal static class PotFormat
         FileField.Of(Members.Order, "order", new WordValue<LadderOrder>(Words.LadderOrders)),
         FileField.Of(Members.Level, "level", FileValues.Amount),
         FileField.Of(Members.PerPayday, "perPayday", FileValues.Amount),
+        FileField.Of(Members.Later, "later", LaterFormat.Value),
         FileField.Of(Members.Place, Held, new WordValue<Place>(Words.Places)),
         FileField.Of(Members.Floor, Floor, FileValues.Amount),
         FileField.Of(Members.TopNote, "topNote", FileValues.Piece),

@@ -14,5 +14,6 @@ internal static class SourceFormat
         FileField.Of(Members.Schedule, "schedule", ScheduleFormat.Value),
         FileField.Of(Members.Shift, "shift", new WordValue<Shift>(Words.Shifts)),
         FileField.Of(Members.Expected, "expected", FileValues.Amount),
+        FileField.Of(Members.Later, "later", LaterFormat.Value),
         FileField.Of(Members.Until, "until", FileValues.Date));
 }

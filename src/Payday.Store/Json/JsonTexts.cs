@@ -84,6 +84,7 @@ public static class JsonTexts
         DraftFault.RateTooHigh rate => $"\"{SafeText.Shown(Plain(rate.Rate))}\" is above {rate.Highest}, that is {rate.Highest}00 %; write 19.99 % as \"0.1999\".",
         DraftFault.DateTooFar { Date: var date } => Of(new JsonTextFault.DateTooFar(Plain(date))),
         DraftFault.DateBeforeStart date => $"{Plain(date.Date)} is before the household starts, {Plain(date.Start)}; write a later date.",
+        DraftFault.ChangeNotAfter change => $"{Plain(change.Date)} is not after {Plain(change.Before)}, the date of the change before it; write them in the order of their dates, each date once.",
         DraftFault.DateTooLate date => $"{Plain(date.Date)} is more than {date.MostYears} years off; look for a mistyped year.",
         DraftFault.TooMany list => $"There are {list.Count} entries here; at most {list.Most} are taken.",
         DraftFault.NoNotes => "A list without notes is no use; write at least one, such as [\"20\"].",

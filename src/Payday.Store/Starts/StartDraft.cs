@@ -16,6 +16,9 @@ namespace Payday.Store.Starts;
 /// </remarks>
 public sealed record StartDraft(HouseholdDraft Household, ImmutableSortedSet<string> Passed, BegunItems Begun)
 {
+    /// <summary>The bank's files that it is set up from.</summary>
+    public StartStatements Statements { get; init; } = StartStatements.None;
+
     /// <summary>One with nothing in it but the usual choices.</summary>
     public static StartDraft Fresh(LocalDate today) => new(
         new()

@@ -9,10 +9,10 @@ using Begun = Payday.Core.Drafts.BegunItems.Members;
 namespace Payday.Store.Starts;
 
 /// <summary>
-/// The file of a household that is being set up: <c>{"version":1,"parts":[…],"household":{…},"begun":{"bills":{…}}}</c>, the
-/// household and its items as a household file has them, as far as they go.
+/// The file of a household that is being set up: <c>{"version":1,"parts":[…],"household":{…},"begun":{"bills":{…}},"statements":{…}}</c>, the
+/// household and its items as a household file has them, as far as they go, and what it is set up from.
 /// </summary>
-/// <remarks>The first ones had no version; they are read as those of version 1.</remarks>
+/// <remarks>The first ones had no version; they are read as those of version 1. Items that were begun and the bank's files are there only where there are some.</remarks>
 internal static class StartFormat
 {
     /// <summary>The version that is written, and the newest that is read.</summary>
@@ -22,6 +22,7 @@ internal static class StartFormat
     private const string Parts = "parts";
     private const string Household = "household";
     private const string BegunField = "begun";
+    private const string Statements = "statements";
 
     private static readonly LinesValue PartsValue = new(MostParts);
     private static readonly CountValue VersionValue = new(1, int.MaxValue);
@@ -55,7 +56,10 @@ internal static class StartFormat
 
         ImmutableArray<string> passed = fields.Find(Parts) is { } parts ? PartsValue.Read(parts, reading) ?? [] : [];
         BegunItems begun = fields.Find(BegunField) is { } items ? BegunFields.Read(items, reading) : BegunItems.None;
-        return new StartDraft(household, passed.ToImmutableSortedSet(StringComparer.Ordinal), WithKind(begun));
+        return new StartDraft(household, passed.ToImmutableSortedSet(StringComparer.Ordinal), WithKind(begun))
+        {
+            Statements = fields.Find(Statements) is { } statements ? StatementsFormat.Read(statements, reading) : StartStatements.None,
+        };
     }
 
     /// <summary>Writes it.</summary>
@@ -72,6 +76,12 @@ internal static class StartFormat
             json.WriteStartObject(BegunField);
             BegunFields.WriteFields(json, start.Begun, start.Household.Settings.Currency ?? default);
             json.WriteEndObject();
+        }
+
+        if (!start.Statements.IsEmpty)
+        {
+            json.WritePropertyName(Statements);
+            StatementsFormat.Write(json, start.Statements);
         }
 
         json.WriteEndObject();

@@ -75,6 +75,7 @@ internal static class AheadCommand
         [.. outlook.Paydays.Select(payday => new AheadPaydayResult(
             LocalDatePattern.Iso.Format(payday.Date),
             payday.Income.ToPlain(),
+            payday.ToOverdraft.ToPlain(),
             payday.FromBuffer.ToPlain(),
             payday.Bills.ToPlain(),
             payday.Minimums.ToPlain(),

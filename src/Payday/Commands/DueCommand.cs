@@ -29,7 +29,7 @@ internal static class DueCommand
         var amount = new Argument<string?>("AMOUNT") { Description = "What left the account. Default: all that is to be paid.", Arity = ArgumentArity.ZeroOrOne };
         Option<LocalDate?> on = OptionValues.Date("--on", "The day on which it left the account. Default: today.");
         Option<LocalDate?> due = OptionValues.Date("--due", "The due of that date. Default: the first that is to be paid.");
-        var free = new Option<bool>("--free") { Description = "What is left of it needs no more money; without an amount it is waived whole." };
+        var free = new Option<bool>("--free") { Description = "What is left of it needs no more money; without an amount all that is to be paid." };
         Option<int?> undo = OptionValues.Count("--undo", "Take back the payment of this number.", 1, int.MaxValue);
         var command = new PaydayCommand(
             "due",

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text.Json;
 using Payday.Core.Amounts;
+using NodaTime;
 using Payday.Core.Books;
 using Payday.Core.Faults;
 using Payday.Core.Households;
@@ -27,7 +28,7 @@ internal static class ExportCommand
             "Print the household file, which payday import takes back exactly; or write the book as CSV.",
             "payday export > household.json") { csv, replace };
         return Invocation.Does(command, shell, call => call.OnLook(book =>
-            call.Parsed.GetValue(csv) is { } folder ? Tables(call.Folder, book, folder, call.Parsed.GetValue(replace))
+            call.Parsed.GetValue(csv) is { } folder ? Tables(call.Folder, book, call.Shell.Today(), folder, call.Parsed.GetValue(replace))
             : call.Parsed.GetValue(replace) ? new Answer.WrongUse("--replace goes with --csv.")
             : File(book.Household)));
     }
@@ -38,7 +39,7 @@ internal static class ExportCommand
         return new Answer.Done(file.TrimEnd('\n').Split('\n'), file.TrimEnd('\n'));
     }
 
-    private static Answer Tables(StoreFolder own, Book book, string folder, bool replace)
+    private static Answer Tables(StoreFolder own, Book book, LocalDate today, string folder, bool replace)
     {
         string? made = Missing(folder);
         try
@@ -50,7 +51,7 @@ internal static class ExportCommand
             return Answer.Because(FaultTexts.Of(new WritingFault.FolderNotMade(folder, Troubles.Of(fault))));
         }
 
-        (string Path, byte[] Content)[] files = [.. BookTables.Of(book).Select(table => (Path.Combine(folder, table.Name + ".csv"), table.ToUtf8()))];
+        (string Path, byte[] Content)[] files = [.. BookTables.Of(book, today).Select(table => (Path.Combine(folder, table.Name + ".csv"), table.ToUtf8()))];
         Result<ImmutableArray<string>> written = OutputFile.WriteAll(own, files, replace);
         if (!written.Ok)
         {

@@ -41,7 +41,7 @@ internal static class OverviewAnswer
                 .. Purposes(household, style, "In the account", purposes.Where(purpose => purpose.Place == Place.Account), balances.In(Place.Account)),
                 "",
                 .. Purposes(household, style, "In cash", purposes.Where(purpose => purpose.Place == Place.Cash), balances.In(Place.Cash)),
-                .. BookStatus.Of(book, today).Bank is { Difference.IsZero: true } bank ? Report.Prose(ReconcileTexts.Of(bank, style) + ".") : [],
+                .. BookStatus.Of(book, today).Bank is { IsExplained: true } bank ? Report.Prose(ReconcileTexts.Whole(bank, style)) : [],
                 "",
                 .. needs.IsEmpty ? [BookStatus.Of(book, today).PaydayDue ? "Nothing else needs doing." : "Nothing needs doing."] : needs.SelectMany(need => Report.Prose("! " + need)),
             ],

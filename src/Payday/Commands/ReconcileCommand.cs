@@ -27,11 +27,12 @@ internal static class ReconcileCommand
         Option<LocalDate?> on = OptionValues.Date("--on", "The day of the balance. Default: today.");
         Option<int[]> at = OptionValues.Counts("--at", "A line that the bank shows, by its number.", 1, int.MaxValue, "NUMBER");
         var accept = new Option<bool>("--accept") { Description = "Write it down: what is ticked is at the bank from now on." };
+        var name = new Option<string?>("--name") { Description = "What a difference is called that stays, in a few words; it is in view until it is explained.", HelpName = "TEXT" };
         var undo = new Option<bool>("--undo") { Description = "Take back the last reconciliation." };
         var command = new PaydayCommand(
             "reconcile",
             "Hold the account against the bank's balance: the lines that the bank has yet to show, what is on its way, and where to look for a difference.",
-            "payday reconcile --balance 1840.20 --at 12 --at 15 --accept") { balance, on, at, accept, undo };
+            "payday reconcile --balance 1840.20 --at 12 --at 15 --accept") { balance, on, at, accept, name, undo };
         return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
         {
             LocalDate today = call.Shell.Today();
@@ -41,19 +42,22 @@ internal static class ReconcileCommand
             }
 
             LocalDate date = call.Parsed.GetValue(on) ?? today;
-            return date > today
-                ? new Answer.WrongUse($"--on {LocalDatePattern.Iso.Format(date)}: {DateTexts.StillToCome}")
-                : Run(store, book, date, call.Parsed.GetValue(balance), call.Parsed.GetValue(at) ?? [], call.Parsed.GetValue(accept));
+            string? called = call.Parsed.GetValue(name) is { } text ? CleanText.OneLine(text).Trim() : null;
+            return date > today ? new Answer.WrongUse($"--on {LocalDatePattern.Iso.Format(date)}: {DateTexts.StillToCome}")
+                : called is { Length: > EntryInput.LongestWhat } ? new Answer.WrongUse($"--name has {called.Length} characters; shorten it to {EntryInput.LongestWhat}.")
+                : called is not null && !call.Parsed.GetValue(accept) ? new Answer.WrongUse("--name names a difference that is accepted; give --accept too.")
+                : Run(store, book, new ReconciliationDraft(date, null, []) { Name = called }, call.Parsed.GetValue(balance), call.Parsed.GetValue(at) ?? [], call.Parsed.GetValue(accept));
         }));
     }
 
     private static Answer Undo(BookStore store, Book book) => ReconciliationUndo.Last(book) switch
     {
         null => Answer.Because("The account was not held against the bank yet."),
+        var last when ReconciliationUndo.InTheWay(book, last) is { } obstacle => UndoOption.Refused(book, obstacle),
         var last => UndoOption.Stored(store, book, ReconciliationUndo.Of(book, last), [("reconciliation", null, last.Date)]),
     };
 
-    private static Answer Run(BookStore store, Book book, LocalDate date, string? balance, int[] at, bool accept)
+    private static Answer Run(BookStore store, Book book, ReconciliationDraft empty, string? balance, int[] at, bool accept)
     {
         NumberStyle style = book.Household.Settings.Numbers;
         Result<Money> typed = balance is null ? default : Money.Parse(balance, book.Household.Currency, style);
@@ -63,7 +67,7 @@ internal static class ReconcileCommand
         }
 
         Result<ReconciliationPlan> plan = at.Distinct().Aggregate(
-            Result.Of(ReconciliationPlan.Of(book, new ReconciliationDraft(date, balance is null ? null : typed.Value, []))), (all, number) => all.Then(one => one.Tick(number)));
+            Result.Of(ReconciliationPlan.Of(book, empty with { Balance = balance is null ? null : typed.Value })), (all, number) => all.Then(one => one.Tick(number)));
         if (!plan.Ok)
         {
             return Answer.Because(FaultTexts.Of(plan.Fault, style));
@@ -84,7 +88,7 @@ internal static class ReconcileCommand
 
         // What was begun on the screen is another one.
         store.Save(book, after.Value with { Weeks = after.Value.Weeks with { Reconciling = book.Weeks.Reconciling } });
-        return Shown(plan.Value, stored: true, plan.Value.Difference is { IsZero: true } ? "Agreed and stored." : "Stored with its difference, which stays in view.");
+        return Shown(plan.Value, stored: true, plan.Value.Difference is { IsZero: true } ? "Agreed and stored." : plan.Value.Name.Length == 0 ? "Stored with its difference, which stays in view." : $"Stored with its difference, \"{plan.Value.Name}\", which stays in view.");
     }
 
     private static Answer.Done Shown(ReconciliationPlan plan, bool stored, string last)
@@ -113,6 +117,7 @@ internal static class ReconcileCommand
                     plan.OnItsWay.ToPlain(),
                     plan.Expected.ToPlain(),
                     plan.Difference?.ToPlain(),
+                    plan.Name.Length == 0 ? null : plan.Name,
                     [.. plan.Lines.Select(line => new AccountLineResult(
                         line.Number,
                         LocalDatePattern.Iso.Format(line.Date),

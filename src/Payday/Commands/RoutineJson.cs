@@ -28,6 +28,7 @@ internal static class RoutineJson
             closed,
             plan.Income.CameIn.ToPlain(),
             plan.Income.CarriedOver.ToPlain(),
+            plan.Income.Overdraft.Amount.ToPlain(),
             plan.Income.Buffer.Amount.ToPlain(),
             [.. plan.Income.Lines.Select(line => new IncomeResult(line.Name, line.Expected.ToPlain(), line.Amount.ToPlain()))],
             plan.Bills.Total.ToPlain(),

@@ -29,6 +29,11 @@ internal static class RunCommand
             Description = "What the account's buffer gives to this payday; 0 for nothing.",
             HelpName = "AMOUNT",
         };
+        var overdraft = new Option<string?>("--overdraft")
+        {
+            Description = "What pays off an overdraft, where that is less than what comes in; the bank's terms decide what it costs.",
+            HelpName = "AMOUNT",
+        };
         var bank = new Option<string?>("--bank")
         {
             Description = "Where the notes come from this time: teller, or a machine's notes and its limit each time, such as '20 50 / 500'; usual for where they usually do.",
@@ -37,7 +42,7 @@ internal static class RunCommand
         var command = new PaydayCommand(
             "run",
             "Show the payday routine, all proposals taken; with --accept close it.",
-            "payday run --income \"Night shifts=1204.55\" --accept") { on, accept, income, oneOff, buffer, bank };
+            "payday run --income \"Night shifts=1204.55\" --accept") { on, accept, income, oneOff, overdraft, buffer, bank };
         return Invocation.Does(command, shell, call => call.OnBook((store, book) => Run(
             store,
             book,
@@ -46,6 +51,7 @@ internal static class RunCommand
             {
                 Result<RoutineDraft> told = IncomeInput.Sources(book, draft, call.Parsed.GetValue(income) ?? []);
                 told = told.Ok ? IncomeInput.OneOffs(book, told.Value, call.Parsed.GetValue(oneOff) ?? []) : told;
+                told = told.Ok ? ToOverdraft(book, told.Value, call.Parsed.GetValue(overdraft)) : told;
                 told = told.Ok ? FromBuffer(book, told.Value, call.Parsed.GetValue(buffer)) : told;
                 return told.Ok ? FromBank(book.Household.Settings, told.Value, call.Parsed.GetValue(bank)) : told;
             },
@@ -61,6 +67,20 @@ internal static class RunCommand
 
         Result<Money> given = CommandInput.Amount("--buffer", buffer, book.Household.Currency, book.Household.Settings.Numbers);
         return given.Ok ? Result.Of(draft with { FromBuffer = given.Value }) : Result.Refused<RoutineDraft>(given.Fault);
+    }
+
+    private static Result<RoutineDraft> ToOverdraft(Book book, RoutineDraft draft, string? overdraft)
+    {
+        if (overdraft is null)
+        {
+            return Result.Of(draft);
+        }
+
+        NumberStyle style = book.Household.Settings.Numbers;
+        Result<Money> paid = CommandInput.Amount("--overdraft", overdraft, book.Household.Currency, style);
+        return !paid.Ok ? Result.Refused<RoutineDraft>(paid.Fault)
+            : paid.Value > book.Ledger.Balances.Overdrawn ? Result.Refused<RoutineDraft>(new ArgumentFault.OverdraftLess(book.Ledger.Balances.Overdrawn))
+            : Result.Of(draft with { ToOverdraft = paid.Value });
     }
 
     private static Result<RoutineDraft> FromBank(HouseholdSettings settings, RoutineDraft draft, string? bank)

@@ -22,7 +22,7 @@ namespace Payday.Commands;
 /// <summary>The parts that <c>payday show</c> can show.</summary>
 internal static class ShowAnswers
 {
-    public static Answer Pots(Book book)
+    public static Answer Pots(Book book, LocalDate today)
     {
         NumberStyle style = book.Household.Settings.Numbers;
         Balances balances = book.Ledger.Balances;
@@ -32,7 +32,7 @@ internal static class ShowAnswers
             PotsReport.Place(pot),
             PotMoney.InItsPlace(balances, pot.Id).ToPlain(),
             balances[LedgerEnd.InAccount(Purpose.KeptBack(pot.Id))].ToPlain(),
-            PotsReport.Target(pot.Kind)?.ToPlain()))];
+            PotsReport.Target(book, pot, today)?.ToPlain()))];
         return new Answer.Done(
             [.. Report.Table(
                 style,
@@ -53,7 +53,7 @@ internal static class ShowAnswers
                 bill.Name,
                 book.Ledger.Balances[LedgerEnd.InAccount(Purpose.SetAside(bill.Id))].ToPlain(),
                 next is null ? null : LocalDatePattern.Iso.Format(next.Date),
-                bill.Amount.ToPlain());
+                bill.AmountOn(next?.Key.Scheduled ?? today).ToPlain());
         })];
         return new Answer.Done(
             [.. Report.Table(

@@ -31,7 +31,7 @@ internal static class ShowCommand
 
     private static Answer Part(CommandShell shell, Book book, string part, bool whole) => part switch
     {
-        "pots" => ShowAnswers.Pots(book),
+        "pots" => ShowAnswers.Pots(book, shell.Today()),
         "bills" => ShowAnswers.Bills(book, shell.Today()),
         "debts" => ShowAnswers.Debts(book, shell.Today()),
         "calendar" => CalendarAnswer.Of(book, shell.Today()),

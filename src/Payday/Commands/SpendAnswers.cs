@@ -7,6 +7,7 @@ using Payday.Core.Books;
 using Payday.Core.CardPurchases;
 using Payday.Core.Faults;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store.Fields;
@@ -18,26 +19,48 @@ namespace Payday.Commands;
 /// <summary>What <c>payday spend</c> says.</summary>
 internal static class SpendAnswers
 {
-    /// <summary>Reads <c>--pot LINE=POT</c> into a list; see <see cref="PurchaseList.Choose"/>.</summary>
+    /// <summary>Reads <c>--pot LINE=POT</c> into a list, see <see cref="PurchaseList.Choose"/>, and <c>LINE=POT=AMOUNT</c>, see <see cref="PurchaseList.Split"/>.</summary>
     public static Result<PurchaseList> Choose(Book book, PurchaseList list, IEnumerable<string> pots)
     {
+        var parts = new Dictionary<int, (string Given, List<(PotId? PotId, Money? Amount)> Said)>();
         foreach (string text in pots)
         {
             int number = 0;
-            if (PotInput.Pair(text) is not var (line, name)
-                || !int.TryParse(line, NumberStyles.None, CultureInfo.InvariantCulture, out number)
+            int at = text.IndexOf('=', StringComparison.Ordinal);
+            if (at <= 0
+                || !int.TryParse(text[..at], NumberStyles.None, CultureInfo.InvariantCulture, out number)
                 || list.Lines.All(one => one.Number != number))
             {
                 return Result.Refused<PurchaseList>(new ArgumentFault.NoLine($"--pot {text}"));
             }
 
-            Result<PotOrBuffer> pot = PotInput.PotOrBuffer(book.Household, name);
-            if (!pot.Ok)
+            Result<(PotId? PotId, Money? Amount)> part = SpendParts.Of(book.Household, text[(at + 1)..]);
+            if (!part.Ok)
             {
-                return Result.Refused<PurchaseList>(new ArgumentFault.Of($"--pot {text}", pot.Fault));
+                return Result.Refused<PurchaseList>(new ArgumentFault.Of($"--pot {text}", part.Fault));
             }
 
-            list = list.Choose(number, pot.Value.PotId);
+            // A line named once, without an amount, takes its shop's other lines with it.
+            if (parts.TryGetValue(number, out (string Given, List<(PotId? PotId, Money? Amount)> Said) known))
+            {
+                known.Said.Add(part.Value);
+            }
+            else
+            {
+                parts.Add(number, ($"--pot {text}", [part.Value]));
+            }
+        }
+
+        // Each chosen by itself, in the order given.
+        foreach ((int number, (string given, List<(PotId? PotId, Money? Amount)> said)) in parts)
+        {
+            Result<PurchaseList> chosen = said is [{ Amount: null } one] ? Result.Of(list.Choose(number, one.PotId)) : list.Split(number, said);
+            if (!chosen.Ok)
+            {
+                return Result.Refused<PurchaseList>(new ArgumentFault.Of(given, chosen.Fault));
+            }
+
+            list = chosen.Value;
         }
 
         return Result.Of(list);
@@ -49,28 +72,31 @@ internal static class SpendAnswers
             .. Report.Table(
                 book.Household.Settings.Numbers,
                 [new("line", Align.Right), new("date"), Report.Amounts("amount"), new("pot"), Report.Names("what")],
-                list.Lines.Select(line => ImmutableArray.Create(
-                    line.Number.ToString(CultureInfo.InvariantCulture),
-                    DateText.Weekday(line.Entry.Date),
-                    Signed(line).ToString(book.Household.Settings.Numbers),
-                    line.IsOpen ? "?" : PotName(book, line.Entry.PotId),
-                    line.Entry.What))),
+                list.Lines.SelectMany(line => line.Entry.Parts.Select((part, i) => ImmutableArray.Create(
+                    i > 0 ? "" : line.Number.ToString(CultureInfo.InvariantCulture),
+                    i > 0 ? "" : DateText.Weekday(line.Entry.Date),
+                    Signed(line, part).ToString(book.Household.Settings.Numbers),
+                    line.IsOpen ? "?" : PotName(book, part.PotId),
+                    i > 0 ? "" : line.Entry.What)))),
             .. list.Lines.Any(line => line.IsRefund)
                 ? Report.Prose("! What is below zero came in: as a refund it lowers what its pot owes back, and the rest is the pot's again. Leave out what is none.")
                 : [],
+            .. list.Lines is [{ Entry.Card: { } card }, ..] ? [$"Paid by the card of {EndText.Debt(book.Household, card)}."] : Array.Empty<string>(),
             "Name a pot with --pot LINE=POT; leave a line out with --leave LINE.",
             "Nothing is stored. Enter it with --accept.",
         ],
         JsonSerializer.Serialize(
             new SpendResult(
                 false,
-                [.. list.Lines.Select(line => new SpentResult(
+                [.. list.Lines.SelectMany(line => line.Entry.Parts.Select(part => new SpentResult(
                     null,
                     LocalDatePattern.Iso.Format(line.Entry.Date),
-                    line.IsOpen ? "" : PotName(book, line.Entry.PotId),
-                    Signed(line).ToPlain(),
+                    line.IsOpen ? "" : PotName(book, part.PotId),
+                    Signed(line, part).ToPlain(),
                     null,
-                    line.Entry.What))]),
+                    line.Entry.What,
+                    null,
+                    CardName(book, line.Entry.Card))))]),
             ResultJson.Readable.SpendResult));
 
     /// <summary>Purchases that were entered or taken back.</summary>
@@ -84,12 +110,13 @@ internal static class SpendAnswers
                     style,
                     [new("number", Align.Right), new("date"), Report.Amounts("amount"), new("pot"), Report.Amounts("owes back"), Report.Names("what")],
                     all.Select(purchase => ImmutableArray.Create(
-                        purchase.Number.ToString(CultureInfo.InvariantCulture),
-                        DateText.Weekday(purchase.Date),
+                        IsFurther(purchase) ? "" : purchase.Number.ToString(CultureInfo.InvariantCulture),
+                        IsFurther(purchase) ? "" : DateText.Weekday(purchase.Date),
                         purchase.Amount.ToString(style),
                         PotName(book, purchase.PotId),
                         purchase.OwedBack.ToString(style),
-                        purchase.What))),
+                        IsFurther(purchase) ? "" : purchase.What))),
+                .. all is [{ Card: { } card }, ..] ? Report.Prose(ByCard(book, all, card)) : [],
                 last,
             ],
             JsonSerializer.Serialize(
@@ -101,11 +128,28 @@ internal static class SpendAnswers
                         PotName(book, purchase.PotId),
                         purchase.Amount.ToPlain(),
                         purchase.OwedBack.ToPlain(),
-                        purchase.What))]),
+                        purchase.What,
+                        purchase.Whole,
+                        CardName(book, purchase.Card)))]),
                 ResultJson.Readable.SpendResult));
     }
 
-    private static Money Signed(PurchaseLine line) => line.IsRefund ? -line.Entry.Amount : line.Entry.Amount;
+    private static Money Signed(PurchaseLine line, PurchasePart part) => line.IsRefund ? -part.Amount : part.Amount;
+
+    // It goes by the number of the first part.
+    private static bool IsFurther(CardPurchase purchase) => purchase.WholeNumber != purchase.Number;
+
+    private static string? CardName(Book book, DebtId? card) => card is { } debt ? EndText.Debt(book.Household, debt) : null;
+
+    private static string ByCard(Book book, CardPurchase[] all, DebtId card)
+    {
+        NumberStyle style = book.Household.Settings.Numbers;
+        string name = EndText.Debt(book.Household, card);
+        string owed = $"{book.Ledger.Balances.OwedOn(card).ToString(style)} is owed on {name} now";
+        Money waits = book.Ledger.Balances[LedgerEnd.InAccount(Purpose.ForCard(card))];
+        return all[0].Undone || all[0].IsRefund ? $"{owed}, and {waits.ToString(style)} waits in the account for its next payment."
+            : $"{owed}; nothing left the account, where {waits.ToString(style)} waits for its next payment{(all.Any(part => part.OwedBack.IsPositive) ? ", and what is owed back once it is at the bank" : "")}.";
+    }
 
     private static string PotName(Book book, PotId? potId) => potId is null
         ? PotInput.Buffer

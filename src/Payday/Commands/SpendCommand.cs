@@ -1,9 +1,11 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
+using Payday.Core.Debts;
 using Payday.Core.Faults;
 using Payday.Lists;
 using Payday.Store;
@@ -18,51 +20,69 @@ internal static class SpendCommand
 {
     private const int LongestWhat = 60;
 
+    private static Answer.WrongUse NothingGiven { get; } = new("Give a pot and an amount, or several like Food=12.50, or --list FILE, or --undo NUMBER.");
+
     public static Command Build(CommandShell shell)
     {
-        var pot = new Argument<string?>("POT") { Description = "The pot it is for, or buffer.", Arity = ArgumentArity.ZeroOrOne };
-        var amount = new Argument<string?>("AMOUNT") { Description = "What the card paid; below zero what came back.", Arity = ArgumentArity.ZeroOrOne };
+        var said = new Argument<string[]>("POT AMOUNT | POT=AMOUNT") { Description = "The pot it is for, or buffer, and what the card paid; below zero what came back. For several pots each with its part.", Arity = ArgumentArity.ZeroOrMore };
+        var total = new Option<string?>("--total") { Description = "What was paid in all; a pot without an amount has the rest of it.", HelpName = "AMOUNT" };
+        var card = new Option<string?>("--card") { Description = "The debt whose card paid: its balance rises, and the pot's money waits for its next payment.", HelpName = "DEBT" };
         var what = new Option<string?>("--what") { Description = "What it was.", HelpName = "TEXT" };
         Option<LocalDate?> on = OptionValues.Date("--on", "The day of the purchase. Default: today.");
         var list = new Option<string?>("--list") { Description = "Many at once: a line each with date, amount and text; pots are guessed from earlier ones.", HelpName = "FILE" };
         var accept = new Option<bool>("--accept") { Description = "Enter the list as it is shown without this." };
-        var ofLine = new Option<string[]>("--pot") { Description = "The pot of a line of the list, where the guess is wrong or there is none.", HelpName = "LINE=POT" };
+        var ofLine = new Option<string[]>("--pot") { Description = "The pot of a line of the list, where the guess is wrong or there is none; LINE=POT=AMOUNT for each of several pots.", HelpName = "LINE=POT" };
         Option<int[]> leave = OptionValues.Counts("--leave", "A line of the list that is not to be entered, by its number.", 1, int.MaxValue, "LINE");
         Option<int?> undo = OptionValues.Count("--undo", "Take back the purchase of this number.", 1, int.MaxValue);
         var command = new PaydayCommand(
             "spend",
             "Enter what was bought by card instead of cash; the pot owes it back.",
-            "payday spend Food 12.50 --what \"Corner shop\"") { pot, amount, what, on, list, accept, ofLine, leave, undo };
+            "payday spend Food 12.50 --what \"Corner shop\"") { said, total, card, what, on, list, accept, ofLine, leave, undo };
         return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
         {
             ParseResult parsed = call.Parsed;
             LocalDate today = call.Shell.Today();
-            return (parsed.GetValue(pot), parsed.GetValue(amount), parsed.GetValue(list), parsed.GetValue(undo)) switch
+            string[] parts = parsed.GetValue(said) ?? [];
+            Result<Debt?> paidBy = SpendParts.Card(book.Household, "--card", parsed.GetValue(card));
+            if (!paidBy.Ok)
             {
-                ({ } name, { } price, null, null) => One(store, book, name, price, parsed.GetValue(on) ?? today, parsed.GetValue(what) ?? "", today),
-                (null, null, { } file, null) => CommandInput.WithText(
+                return new Answer.WrongUse(FaultTexts.Of(paidBy.Fault, book.Household.Settings.Numbers));
+            }
+
+            return (parts.Length, parsed.GetValue(total), parsed.GetValue(list), parsed.GetValue(undo)) switch
+            {
+                ( > 0, var whole, null, null) => One(store, book, parts, whole, paidBy.Value, parsed.GetValue(on) ?? today, parsed.GetValue(what) ?? "", today),
+                (0, null, { } file, null) => CommandInput.WithText(
                     call.Shell,
                     file,
                     ListCells.MostBytes,
-                    text => Many(store, book, text, parsed.GetValue(ofLine) ?? [], parsed.GetValue(leave) ?? [], parsed.GetValue(accept), today)),
-                (null, null, null, { } number) => Undo(store, book, number, today),
-                _ => new Answer.WrongUse("Give a pot and an amount, or --list FILE, or --undo NUMBER."),
+                    text => Many(store, book, text, paidBy.Value, parsed.GetValue(ofLine) ?? [], parsed.GetValue(leave) ?? [], parsed.GetValue(accept), today)),
+                (0, null, null, { } number) => Undo(store, book, number, today),
+                _ => NothingGiven,
             };
         }));
     }
 
-    private static Answer One(BookStore store, Book book, string name, string price, LocalDate date, string what, LocalDate today)
+    private static Answer One(BookStore store, Book book, string[] said, string? whole, Debt? card, LocalDate date, string what, LocalDate today)
     {
-        Result<PotOrBuffer> pot = PotInput.PotOrBuffer(book.Household, name);
-        if (!pot.Ok)
+        NumberStyle style = book.Household.Settings.Numbers;
+        if (said.Length == 1 && whole is null && PotInput.Pair(said[0]) is null)
         {
-            return new Answer.WrongUse(FaultTexts.Of(pot.Fault, book.Household.Settings.Numbers));
+            return NothingGiven;
         }
 
-        Result<Money> amount = Money.ParseSum(price, book.Household.Currency, book.Household.Settings.Numbers);
-        if (!amount.Ok)
+        Result<Money> total = whole is null ? Result.Of(Money.Zero(book.Household.Currency)) : Money.ParseSum(whole, book.Household.Currency, style);
+        if (!total.Ok)
         {
-            return new Answer.WrongUse(FaultTexts.Of(amount.Fault, book.Household.Settings.Numbers));
+            return new Answer.WrongUse($"--total {whole}: {FaultTexts.Of(total.Fault, style)}");
+        }
+
+        Result<ImmutableArray<PurchasePart>> parts = SpendParts.IsOne(book.Household, said, whole is not null)
+            ? Single(book, said[0], said[1])
+            : SpendParts.All(book, said, whole is null ? null : total.Value);
+        if (!parts.Ok)
+        {
+            return new Answer.WrongUse(FaultTexts.Of(parts.Fault, style));
         }
 
         if (what.Length > LongestWhat)
@@ -75,13 +95,22 @@ internal static class SpendCommand
             return new Answer.WrongUse($"--on {LocalDatePattern.Iso.Format(date)}: {DateTexts.StillToCome}");
         }
 
-        Result<Book> entered = Purchasing.Enter(book, new PurchaseEntry(date, pot.Value.PotId, amount.Value, what));
+        Result<Book> entered = Purchasing.Enter(book, new PurchaseEntry(date, null, total.Value, what) { Card = card?.Id }.With(parts.Value));
         return entered.Ok ? Stored(store, book, entered.Value) : Answer.Because(FaultTexts.Of(entered.Fault, book.Household.Settings.Numbers));
     }
 
-    private static Answer Many(BookStore store, Book book, string text, string[] pots, int[] leave, bool accept, LocalDate today)
+    private static Result<ImmutableArray<PurchasePart>> Single(Book book, string name, string price)
     {
-        PurchaseList list = ListCells.Purchases(book, text, today);
+        Result<PotOrBuffer> pot = PotInput.PotOrBuffer(book.Household, name);
+        Result<Money> amount = Money.ParseSum(price, book.Household.Currency, book.Household.Settings.Numbers);
+        return !pot.Ok ? Result.Refused<ImmutableArray<PurchasePart>>(pot.Faults)
+            : !amount.Ok ? Result.Refused<ImmutableArray<PurchasePart>>(amount.Faults)
+            : Result.Of<ImmutableArray<PurchasePart>>([new PurchasePart(pot.Value.PotId, amount.Value)]);
+    }
+
+    private static Answer Many(BookStore store, Book book, string text, Debt? card, string[] pots, int[] leave, bool accept, LocalDate today)
+    {
+        PurchaseList list = ListCells.Purchases(book, text, today).By(card?.Id);
         foreach (int number in leave.Distinct())
         {
             if (list.Without(number) is not { } rest)
@@ -138,7 +167,7 @@ internal static class SpendCommand
         }
 
         store.Save(book, undone.Value);
-        return SpendAnswers.Told(undone.Value, [undone.Value.Weeks.Purchases[number - 1]], "Taken back.");
+        return SpendAnswers.Told(undone.Value, undone.Value.Weeks.PartsOf(number), "Taken back.");
     }
 
     private static Answer.Done Stored(BookStore store, Book before, Book after)

@@ -1,158 +1,80 @@
-using System.Collections.Immutable;
 using System.CommandLine;
-using Humanizer;
+using System.CommandLine.Parsing;
 using Payday.Core.Amounts;
-using Payday.Core.Faults;
-using Payday.Reports;
-using Payday.Statements.Answers;
-using Payday.Statements.Faults;
+using Payday.Files;
 using Payday.Statements.Files;
-using Payday.Statements.Lines;
-using Payday.Statements.Reading;
-using Payday.Statements.Sums;
-using Payday.Text;
 
 namespace Payday.Commands;
 
-/// <summary><c>payday statement --read</c>: what is in a bank's files. It opens no household and stores nothing.</summary>
+/// <summary><c>payday statement</c>: what is in a bank's files, held against the book and taken into it; the rules that are kept for their lines.</summary>
 internal static class StatementCommand
 {
-    private const int MostBytes = 16 * 1024 * 1024;
     private const int MostChoices = 20;
 
     public static Command Build(CommandShell shell)
     {
-        var files = new Argument<string[]>("FILE") { Description = "Files from the bank: CSV, OFX, camt.053, camt.052 or MT940.", Arity = ArgumentArity.OneOrMore };
-        var read = new Option<bool>("--read") { Description = "Say what is in the files, and nothing else." };
-        var currency = new Option<string>("--currency") { Description = "The account's currency, where a file names none.", HelpName = "CODE" };
-        Option<int?> choose = OptionValues.Count("--choose", "The reading to take where a file leaves more than one: its number.", 1, MostChoices);
+        var files = new Argument<string[]>("FILE") { Description = "Files from the bank: CSV, OFX, camt.053, camt.052 or MT940.", Arity = ArgumentArity.ZeroOrMore };
+        var read = new Option<bool>("--read") { Description = "Say what is in the files, and nothing else; it opens no household." };
+        var currency = new Option<string>("--currency") { Description = "The account's currency, where a file names none. Default: the household's.", HelpName = "CODE" };
+        Option<int[]> choose = OptionValues.Counts("--choose", "The reading to take where a file leaves more than one: its number. Once more for each further question.", 1, MostChoices, "N");
+        var account = new Option<string>("--account") { Description = "The household's account, where the files are of several.", HelpName = "NUMBER" };
+        var balance = new Option<string>("--balance") { Description = "The bank's balance after the last line, where the file has none.", HelpName = "AMOUNT" };
+        var take = new Option<string[]>("--take")
+        {
+            Description = "What line N becomes: a pot, bill, debt, income source, buffer, fee, interest, gift, transfer, income, or a line of the account as line 12. N alone takes what is proposed.",
+            HelpName = "N=WHAT",
+        };
+        Option<int[]> leave = OptionValues.Counts("--leave", "A line to leave.", 1, int.MaxValue, "N");
+        var rule = new Option<string[]>("--rule") { Description = "Keep a rule: lines with these words, or this mandate, become that.", HelpName = "WORDS=WHAT" };
+        var drop = new Option<string[]>("--drop-rule") { Description = "Drop the rule of these words.", HelpName = "WORDS" };
+        var rules = new Option<bool>("--rules") { Description = "List the rules that are kept." };
+        var accept = new Option<bool>("--accept") { Description = "Take it: what is matched, what is proposed as sure, and what --take says. The rest is left." };
+        var undo = new Option<bool>("--undo") { Description = "Take back the statements taken last, as a whole." };
         var command = new PaydayCommand(
             "statement",
-            "Read bank statements and say what is in them: period, balances, lines, and whether they add up. Taking them into the book isn't there yet.",
-            "payday statement march.csv --read") { files, read, currency, choose };
-        return Invocation.Does(command, shell, call => call.Parsed.GetValue(read)
-            ? Read(call, call.Parsed.GetRequiredValue(files), call.Parsed.GetValue(currency), call.Parsed.GetValue(choose))
-            : new Answer.WrongUse("Statements can't be taken into the book yet; with --read payday says what is in them."));
-    }
-
-    private static Answer Read(Invocation call, string[] paths, string? code, int? choice)
-    {
-        Currency? currency = null;
-        if (code is not null)
+            "Read bank statements, hold them against the book, and take them into it: what the book has, what is new, and what that becomes. It reconciles the account.",
+            "payday statement march.csv --take 3=Food --accept")
         {
-            if (!Currency.KnownCodes.Contains(code) || !Currency.TryFromCode(code, out Currency known))
-            {
-                return new Answer.WrongUse($"--currency {code}: that is no currency known here; write one of {string.Join(", ", Currency.KnownCodes)}.");
-            }
-
-            currency = known;
-        }
-
-        var options = new ReadingOptions { Currency = currency, Today = call.Shell.Today() };
-        var statements = new List<Statement>();
-        var refusals = new List<string>();
-        var lines = new List<string>();
-        foreach (string path in paths)
-        {
-            Result<byte[]> bytes = CommandInput.Bytes(call.Shell, path, MostBytes);
-            if (!bytes.Ok)
-            {
-                refusals.Add(Texts.FaultTexts.Of(bytes.Fault));
-                continue;
-            }
-
-            string shown = CleanText.OneLine(path);
-            StatementFile file = Chosen(bytes.Value, options, choice);
-            refusals.AddRange(file.Questions.SelectMany(question => Asked(shown, question)));
-            IEnumerable<string> noticed = file.Faults.Select(fault => $"{shown}: {FaultTexts.Of(fault)}");
-            if (file.Statements.IsEmpty)
-            {
-                refusals.AddRange(noticed);
-                continue;
-            }
-
-            statements.AddRange(file.Statements);
-            lines.AddRange([.. file.Statements.SelectMany(statement => Lines(shown, statement)), .. noticed.SelectMany(Report.Prose), ""]);
-        }
-
-        if (refusals.Count > 0)
-        {
-            return new Answer.Refused([.. refusals, "Nothing was stored."]);
-        }
-
-        string[] gaps = [.. StatementChain.Of(statements).Where(step => step.Link == ChainLink.Missing).Select(Gap)];
-        return new Answer.Done(
-            [.. lines, .. gaps.SelectMany(Report.Prose), "Nothing was stored."],
-            SummaryJson.Of(StatementSummary.Of(statements)));
-    }
-
-    // One number answers the file's first question; what is asked after it is asked again.
-    private static StatementFile Chosen(byte[] bytes, ReadingOptions options, int? choice)
-    {
-        StatementFile file = StatementReader.Read(bytes, options);
-        return choice is { } number && file.Questions is [var first, ..] && number <= first.Choices.Length
-            ? StatementReader.Read(bytes, options with { Profiles = [first.Choices[number - 1].Profile] })
-            : file;
-    }
-
-    private static IEnumerable<string> Lines(string path, Statement statement)
-    {
-        AddingUp sum = AddingUp.Of(statement);
-        NumberStyle style = NumberStyle.CommaPoint;
-        string from = statement.From is { } first ? DateText.Long(first) : "an unknown day";
-        string to = statement.To is { } last ? DateText.Long(last) : "an unknown day";
-        yield return $"{path}: {statement.Currency}, {from} to {to}, {"booked line".ToQuantity(statement.Lines.Length)}"
-            + (statement.Pending.IsEmpty ? "" : $", {statement.Pending.Length} still to be booked");
-        ImmutableArray<ImmutableArray<string>> rows =
-        [
-            .. statement.Opening is { } opening ? [["Opening balance", opening.Amount.ToString(style)]] : ImmutableArray<ImmutableArray<string>>.Empty,
-            ["Came in", Money.Sum(statement.Lines.Where(line => line.Amount.IsPositive).Select(line => line.Amount), statement.Currency).ToString(style)],
-            ["Went out", Money.Sum(statement.Lines.Where(line => line.Amount.IsNegative).Select(line => line.Amount), statement.Currency).ToString(style)],
-            .. statement.Closing is { } closing ? [["Closing balance", closing.Amount.ToString(style)]] : ImmutableArray<ImmutableArray<string>>.Empty,
-        ];
-        foreach (string line in Report.Table(style, [new("What"), Report.Amounts("amount")], rows, []))
-        {
-            yield return "  " + line;
-        }
-
-        yield return "  " + Sentence(statement, sum, style);
-    }
-
-    private static string Sentence(Statement statement, AddingUp sum, NumberStyle style) => sum switch
-    {
-        { AddsUp: true } => "It adds up.",
-        { AddsUp: null } => "Whether it adds up can't be known: a balance is missing.",
-        { Breaks: { } broken } => $"It doesn't add up: before line {broken.Place} of the file {broken.Missing.ToString(style)} is missing.",
-        _ => $"It doesn't add up: the lines lead to {sum.Expected!.Value.ToString(style)}, and it closes with {statement.Closing!.Amount.ToString(style)}.",
-    };
-
-    private static string Gap(StatementStep step)
-    {
-        string count = step.MissingCount is { } number ? "statement".ToQuantity(number) : "A statement";
-        string from = step.MissingFrom is { } day ? $" from {DateText.Long(day)} on" : "";
-        string worth = step.Missing is { } missing ? $", with {missing.ToString(NumberStyle.CommaPoint)} in all" : "";
-        return $"{count} in between may be missing{from}{worth}.";
-    }
-
-    private static IEnumerable<string> Asked(string path, CsvQuestion question)
-    {
-        if (question.Kind == CsvQuestionKind.Currency)
-        {
-            yield return $"{path}: the file doesn't say its currency; name it with --currency CODE.";
-            yield break;
-        }
-
-        string what = question.Kind switch
-        {
-            CsvQuestionKind.DateOrder => "which figure is the day",
-            CsvQuestionKind.DecimalMark => "which mark stands before the decimals",
-            CsvQuestionKind.Direction => "which way the money went",
-            _ => "which column is the amount",
+            files, read, currency, choose, account, balance, take, leave, rule, drop, rules, accept, undo,
         };
-        yield return $"{path}: line {question.Line} doesn't say {what}: {CleanText.OneLine(question.Written)}";
-        for (int i = 0; i < question.Choices.Length; i++)
+        return Invocation.Does(command, shell, call =>
         {
-            yield return $"  --choose {i + 1}: {CleanText.OneLine(question.Choices[i].Reads)}";
-        }
+            ParseResult parsed = call.Parsed;
+            string[] paths = parsed.GetValue(files) ?? [];
+            Currency? named = null;
+            if (parsed.GetValue(currency) is { } code)
+            {
+                if (!Currency.KnownCodes.Contains(code) || !Currency.TryFromCode(code, out Currency known))
+                {
+                    return new Answer.WrongUse($"--currency {code}: that is no currency known here; write one of {string.Join(", ", Currency.KnownCodes)}.");
+                }
+
+                named = known;
+            }
+
+            StatementInput Read(ReadingOptions options) => StatementInput.Read(
+                paths, path => CommandInput.Bytes(shell, path, StatementInput.MostBytes), options with { Currency = named ?? options.Currency, Today = shell.Today() }, parsed.GetValue(choose) ?? []);
+            var wish = new TakeInput(
+                parsed.GetValue(account), parsed.GetValue(balance), parsed.GetValue(take) ?? [], parsed.GetValue(leave) ?? [], parsed.GetValue(rule) ?? [], parsed.GetValue(accept));
+            string[] dropped = parsed.GetValue(drop) ?? [];
+            if (parsed.GetValue(read))
+            {
+                return paths.Length == 0 || parsed.GetValue(undo) || parsed.GetValue(rules) || dropped.Length > 0 || !wish.IsEmpty
+                    ? new Answer.WrongUse("--read takes files, and no other option but --currency and --choose.")
+                    : StatementAnswers.Read(Read(ReadingOptions.None));
+            }
+
+            if (parsed.GetValue(undo))
+            {
+                return paths.Length > 0 || !wish.IsEmpty || dropped.Length > 0 ? new Answer.WrongUse("Give --undo alone.") : call.OnBook((store, book) => TakeAnswers.Undo(store, book, shell.Today()));
+            }
+
+            return paths.Length > 0 ? dropped.Length > 0 || parsed.GetValue(rules)
+                    ? new Answer.WrongUse("Give --rules and --drop-rule without files.")
+                    : call.OnBook((store, book) => TakeAnswers.Of(store, book, Read, wish, shell.Today()))
+                : wish with { Rules = [] } is { IsEmpty: false } ? new Answer.WrongUse("Name a file of the bank's.")
+                : wish.Rules.Length == 0 && dropped.Length == 0 && !parsed.GetValue(rules) ? new Answer.WrongUse("Name a file of the bank's, or list the rules with --rules.")
+                : call.OnBook((store, book) => RuleAnswers.Of(store, book, wish.Rules, dropped));
+        });
     }
 }

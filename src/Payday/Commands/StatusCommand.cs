@@ -8,6 +8,7 @@ using Payday.Core.Books;
 using Payday.Core.Status;
 using Payday.Json;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -35,7 +36,8 @@ internal static class StatusCommand
                 Iso(status.CountOpenSince),
                 status.FillsWaiting,
                 status.OwedBack.ToPlain(),
-                status.OpenDifferences),
+                status.OpenDifferences,
+                status.Bank is { } bank ? new BankResult(LocalDatePattern.Iso.Format(bank.Date), bank.Difference.ToPlain(), bank.Name.Length == 0 ? null : bank.Name, bank.IsExplained) : null),
             ResultJson.Readable.StatusResult);
         return status.IsWaiting ? new Answer.Waiting([line], json) : new Answer.Done([line], json);
     }
@@ -64,6 +66,8 @@ internal static class StatusCommand
         {
             yield return $"{"difference".ToQuantity(status.OpenDifferences)} open";
         }
+
+        yield return ReconcileTexts.Short(status.Bank, style);
     }
 
     private static string? Iso(LocalDate? date) => date is { } known ? LocalDatePattern.Iso.Format(known) : null;

@@ -8,6 +8,7 @@ internal sealed record RoutineResult(
     bool Closed,
     string CameIn,
     string CarriedOver,
+    string ToOverdraft,
     string FromBuffer,
     IReadOnlyList<IncomeResult> Income,
     string Bills,

@@ -75,6 +75,7 @@ internal sealed record AheadResult(
 internal sealed record AheadPaydayResult(
     string Date,
     string Income,
+    string ToOverdraft,
     string FromBuffer,
     string Bills,
     string Minimums,

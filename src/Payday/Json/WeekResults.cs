@@ -29,8 +29,11 @@ internal sealed record CountedResult(
 /// <summary>The answer of <c>spend</c>.</summary>
 internal sealed record SpendResult(bool Stored, IReadOnlyList<SpentResult> Purchases);
 
-/// <summary>A card purchase; the number is null while it is not stored.</summary>
-internal sealed record SpentResult(long? Number, string Date, string Pot, string Amount, string? OwedBack, string What);
+/// <summary>
+/// A card purchase; the number is null while it is not stored. One over several pots has an entry a part, each with the number of
+/// the first as its whole; the card is the debt whose card paid, null for the account.
+/// </summary>
+internal sealed record SpentResult(long? Number, string Date, string Pot, string Amount, string? OwedBack, string What, long? Whole, string? Card);
 
 /// <summary>The answer of <c>due</c>: what is still to be paid, and what was paid; all of late where nothing was entered.</summary>
 internal sealed record DuesResult(bool Stored, IReadOnlyList<OpenDueResult> Dues, IReadOnlyList<PaidDueResult> Paid);
@@ -63,11 +66,14 @@ internal sealed record TakenBack(string What, string? Pot, string Date);
 
 /// <summary>The answer of <c>reconcile</c>; balance and difference are null while the bank's balance isn't given.</summary>
 internal sealed record ReconcileResult(
-    bool Stored, string Date, string? Balance, string Here, string OnItsWay, string Expected, string? Difference, IReadOnlyList<AccountLineResult> Lines, IReadOnlyList<string> LookAt);
+    bool Stored, string Date, string? Balance, string Here, string OnItsWay, string Expected, string? Difference, string? Name, IReadOnlyList<AccountLineResult> Lines, IReadOnlyList<string> LookAt);
 
 /// <summary>An account line of <see cref="ReconcileResult"/>.</summary>
 internal sealed record AccountLineResult(long Number, string Date, string What, string Amount, long? Cheque, bool AtBank);
 
 /// <summary>The answer of <c>status</c>.</summary>
 internal sealed record StatusResult(
-    bool Waiting, string? NextPayday, bool PaydayDue, string? CountOpenSince, int FillsWaiting, string OwedBack, int OpenDifferences);
+    bool Waiting, string? NextPayday, bool PaydayDue, string? CountOpenSince, int FillsWaiting, string OwedBack, int OpenDifferences, BankResult? Bank);
+
+/// <summary>When the account was last held against the bank, and what came of it, in <see cref="StatusResult"/>; the difference is above zero where the bank had more.</summary>
+internal sealed record BankResult(string Date, string Difference, string? Name, bool Explained);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Books;
 using Payday.Core.Households;
@@ -11,8 +12,8 @@ namespace Payday.Reports;
 /// <summary>The book as tables.</summary>
 internal static class BookTables
 {
-    /// <summary>Ledger, pots, bills and debts.</summary>
-    public static ImmutableArray<CsvTable> Of(Book book)
+    /// <summary>Ledger, pots, bills with what they come to today, and debts.</summary>
+    public static ImmutableArray<CsvTable> Of(Book book, LocalDate today)
     {
         Household household = book.Household;
         Balances balances = book.Ledger.Balances;
@@ -44,7 +45,7 @@ internal static class BookTables
             [
                 .. household.Bills.Select(bill => ImmutableArray.Create(
                     bill.Name,
-                    bill.Amount.ToPlain(),
+                    bill.AmountOn(today).ToPlain(),
                     balances[LedgerEnd.InAccount(Purpose.SetAside(bill.Id))].ToPlain(),
                     household.Currency.Code)),
             ]),

@@ -29,5 +29,5 @@ internal static class DuesReport
     public static string Kind(DueKey key) => key.Bill is null ? "minimum" : "bill";
 
     /// <summary>That a rest was freed, or all of it.</summary>
-    public static string State(PaidDue paid) => !paid.IsFreed ? "" : paid.Amount.IsZero ? "waived" : "rest freed";
+    public static string State(PaidDue paid) => !paid.IsFreed ? "" : paid.IsPaidInPart ? "rest freed" : "freed";
 }

@@ -22,6 +22,7 @@ internal static class EndText
         { Kind: PurposeKind.Buffer } => "buffer",
         { Kind: PurposeKind.LeftToPlace } => "left to place",
         { BillId: { } bill } => "set aside for " + Bill(household, bill),
+        { Kind: PurposeKind.ForCard, DebtId: { } card } => "bought with " + Debt(household, card),
         { DebtId: { } debt } => "set aside for " + Debt(household, debt),
         { Kind: PurposeKind.Overdraft } => "overdraft",
         { Kind: PurposeKind.KeptBack, PotId: { } pot } => "kept back for " + Pot(household, pot),

@@ -21,7 +21,7 @@ internal static class LedgerGroupText
         { Kind: LedgerGroupKind.Undone } => "Undone: " + Reason(group),
         { Kind: LedgerGroupKind.Alone } => $"{EndText.Of(book.Household, group.Movements[0].From)} to {EndText.Of(book.Household, group.Movements[0].To)}",
         { Entry: BookEntry.Payday } => Payday(book, group),
-        { Entry: BookEntry.Purchase purchase } => Purchase(book, book.Weeks.Purchases[(int)purchase.Number - 1]),
+        { Entry: BookEntry.Purchase purchase } => Purchase(book, book.Weeks.PartsOf(purchase.Number)),
         { Entry: BookEntry.Fill } => $"Wallet filled: {Pots(book, group)}",
         { Entry: BookEntry.Count } => $"Counted: {Pots(book, group)}",
         { Entry: BookEntry.Return } => "Cash brought to the bank",
@@ -37,7 +37,7 @@ internal static class LedgerGroupText
         {
             { Kind: LedgerGroupKind.Opening or LedgerGroupKind.Undone or LedgerGroupKind.Payday } => null,
             { Kind: LedgerGroupKind.Alone } => group.Movements[0].Amount,
-            { Entry: BookEntry.Purchase purchase } => book.Weeks.Purchases[(int)purchase.Number - 1].Amount,
+            { Entry: BookEntry.Purchase purchase } => Money.Sum(book.Weeks.PartsOf(purchase.Number).Select(part => part.Amount), currency),
             { Entry: BookEntry.Count } => Money.Sum(group.Movements.Where(movement => movement.To is LedgerEnd.Outside { Kind: OutsideKind.Spending }).Select(movement => movement.Amount), currency),
             { Entry: BookEntry.Return } => Money.Sum(group.Movements.Where(movement => IsIn(movement.From, Place.Cash) && IsIn(movement.To, Place.Account)).Select(movement => movement.Amount), currency),
             { Entry: BookEntry.Fill } => Money.Sum(group.Movements.Select(movement => movement.Amount), currency),
@@ -55,8 +55,9 @@ internal static class LedgerGroupText
         return $"Payday of {DateText.Short(group.Date)}: {string.Join(", ", parts)}";
     }
 
-    private static string Purchase(Book book, CardPurchase purchase) =>
-        $"{WeekText.PotName(book, purchase.PotId)}, {(purchase.IsRefund ? "refund" : "by card")}{(purchase.What.Length == 0 ? "" : ": " + purchase.What)}";
+    private static string Purchase(Book book, ImmutableArray<CardPurchase> parts) =>
+        $"{parts.Select(part => WeekText.PotName(book, part.PotId)).Humanize()}, {(parts[0].IsRefund ? "refund" : "by card")}"
+        + $"{(parts[0].Card is { } card ? $" of {EndText.Debt(book.Household, card)}" : "")}{(parts[0].What.Length == 0 ? "" : ": " + parts[0].What)}";
 
     // In the household's order of their first movements.
     private static string Pots(Book book, LedgerGroup group) => group.Movements

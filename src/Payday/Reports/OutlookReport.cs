@@ -63,6 +63,13 @@ internal static class OutlookReport
             yield return $"At the end {there}{debts}.";
         }
 
+        if (outlook.Paydays.Any(payday => payday.ToOverdraft.IsPositive || payday.Overdrawn.IsPositive))
+        {
+            yield return outlook.Paydays.FirstOrDefault(payday => payday.Overdrawn.IsZero) is { } free
+                ? $"The overdraft is paid off on {DateText.Long(free.Date)}; what it costs isn't in this."
+                : $"{outlook.Paydays[^1].Overdrawn.ToString(style)} of the overdraft is left at the end; what it costs isn't in this.";
+        }
+
         if (!outlook.Reached.IsEmpty)
         {
             yield return $"Reached: {string.Join(", ", outlook.Reached.Select(pot => $"{pot.Name} {DateText.Day(pot.On)}"))}.";

@@ -29,6 +29,11 @@ internal static class OverviewNeeds
             yield break;
         }
 
+        if (book.Ledger.Balances.Overdrawn is { IsPositive: true } overdrawn)
+        {
+            yield return $"The overdraft is {overdrawn.ToString(style)}; what comes in pays it off first, and the bank's terms decide what it costs.";
+        }
+
         if (plan.Value.LeftToPlace.IsNegative)
         {
             yield return $"The next payday is {(-plan.Value.LeftToPlace).ToString(style)} short; look at its routine.";

@@ -13,9 +13,10 @@ internal static class PotQuestion
     {
         var kind = (PotKind.Sinking)row.Pot.Kind;
         SinkingState state = row.Sinking!;
+        Money target = kind.TargetBy(state.By);
         return state.Stage == SinkingStage.Bought
             ? $"{row.Pot.Name}: {state.Spent.ToString(style)} was spent, so it counts as bought; {row.HasNow.ToString(style)} is left."
-            : $"{row.Pot.Name}: {(kind.Target - row.HasNow).ToString(style)} short of {kind.Target.ToString(style)}, and {DateText.Long(state.By)} is past.";
+            : $"{row.Pot.Name}: {(target - row.HasNow).ToString(style)} short of {target.ToString(style)}, and {DateText.Long(state.By)} is past.";
     }
 
     /// <summary>The commands that answer, in a sentence.</summary>

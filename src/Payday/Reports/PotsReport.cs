@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
@@ -52,11 +54,6 @@ internal static class PotsReport
         PotMoney.HasNow(balances, pot.Id);
 
     /// <summary>What a pot is to reach, or null for spending.</summary>
-    public static Money? Target(PotKind kind) => kind switch
-    {
-        PotKind.Sinking sinking => sinking.Target,
-        PotKind.Ladder ladder => LadderSteps.SumOf(ladder, ladder.Steps),
-        PotKind.Reserve reserve => reserve.Level,
-        _ => null,
-    };
+    public static Money? Target(Book book, Pot pot, LocalDate today) =>
+        pot.Kind is PotKind.Ladder ladder ? LadderSteps.SumOf(ladder, ladder.Steps) : PotTarget.Of(book, pot, today);
 }

@@ -44,7 +44,8 @@ internal static class RoutineReport
     {
         string carried = plan.Income.CarriedOver.IsZero ? "" : $" + {plan.Income.CarriedOver.ToString(style)} carried over";
         string buffer = plan.Income.Buffer.Amount.IsZero ? "" : $" + {plan.Income.Buffer.Amount.ToString(style)} from the buffer";
-        string sum = $"{plan.Income.CameIn.ToString(style)} in{carried}{buffer} - {plan.Bills.Total.ToString(style)} bills"
+        string overdraft = plan.Income.Overdraft.Amount.IsZero ? "" : $" - {plan.Income.Overdraft.Amount.ToString(style)} to the overdraft";
+        string sum = $"{plan.Income.CameIn.ToString(style)} in{carried}{buffer}{overdraft} - {plan.Bills.Total.ToString(style)} bills"
             + $" - {plan.Debts.Total.ToString(style)} debts - {plan.Pots.Total.ToString(style)} pots"
             + $" - {plan.Surplus.Placed.ToString(style)} placed";
         string left = $"= {plan.LeftToPlace.ToString(style)} left to place" + (plan.LeftToPlace.IsZero ? ": all placed" : "");
@@ -72,8 +73,13 @@ internal static class RoutineReport
             income.Lines.Select(line => IncomeTable.Cells(line, style)),
             ["Came in", "", income.CameIn.ToString(style)],
             ["Carried over", "", income.CarriedOver.ToString(style)]),
+        .. Overdraft(income.Overdraft, style),
         .. Buffer(income.Buffer, style),
     ];
+
+    private static IEnumerable<string> Overdraft(OverdraftPayoff overdraft, NumberStyle style) => overdraft.Owed.IsZero
+        ? []
+        : Report.Prose($"{overdraft.Amount.ToString(style)} pays off the overdraft of {overdraft.Owed.ToString(style)} first{(overdraft.Rest.IsZero ? "" : $", and {overdraft.Rest.ToString(style)} of it is left")}. {Cautions.Overdraft}");
 
     private static IEnumerable<string> Buffer(BufferHelp buffer, NumberStyle style) => (buffer.Amount.IsPositive, buffer.IsAsked) switch
     {

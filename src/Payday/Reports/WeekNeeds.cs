@@ -39,7 +39,7 @@ internal static class WeekNeeds
             yield return $"{status.OwedBack.ToString(style)} in cash is owed back to the account{ways.Return}.";
         }
 
-        if (status.Bank is { Difference.IsZero: false } bank)
+        if (status.Bank is { IsExplained: false } bank)
         {
             yield return $"{ReconcileTexts.Of(bank, style)}{ways.Bank}.";
         }

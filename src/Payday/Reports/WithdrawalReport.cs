@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Humanizer;
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Routines;
 using Payday.Store.Fields;
 using Payday.Text;
@@ -33,6 +34,7 @@ internal static class WithdrawalReport
                 [Report.Names("Pot"), new("week of"), .. notes.Select(note => new TextColumn(NoteText.Value(note, step.Plan.Currency, style), Align.Right)), Report.Amounts("amount"), Report.Amounts("kept back")],
                 step.Pots.SelectMany(row => Rows(row, notes, style))),
             .. Report.Prose($"{step.Plan.WithdrawTotal.ToString(style)} withdrawn ({"note".ToQuantity(step.Plan.Withdraw.Pieces)}){reused}, {step.KeptBack.ToString(style)} kept back{best}."),
+            .. WithdrawalRoom.Of(plan) is { IsTooLittle: true } room ? Report.Prose("! " + ClosingTexts.Of(new ClosingFault.AccountHasLess(room.Has, room.Asked), style)) : [],
             .. step.Plan.Faults.SelectMany(fault => Report.Prose("! " + NoteTexts.Of(fault, style))),
         ];
     }

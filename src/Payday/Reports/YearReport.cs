@@ -33,7 +33,20 @@ internal static class YearReport
         IEnumerable<string> lines = table.NarrowestWidth <= width
             ? table.Lay(width).All
             : new TextTable(columns.RemoveAt(Interest), [.. rows.Select(row => row.RemoveAt(Interest))], [total.RemoveAt(Interest)], gap: 1, decimalMark: style.DecimalMark).Lay(width).All;
-        return [.. lines, .. Rounding(months, book.Household.Currency, style, width)];
+        return [.. lines, .. Overdraft(year, book, style, width), .. Rounding(months, book.Household.Currency, style, width)];
+    }
+
+    private static IEnumerable<string> Overdraft(int year, Book book, NumberStyle style, int width)
+    {
+        Money began = (-book.Household.Opening.Account).ClampToZero();
+        if (began.IsZero || year < book.Household.Start.Year)
+        {
+            return [];
+        }
+
+        LedgerEnd end = LedgerEnd.InAccount(Purpose.Overdraft);
+        Money left = -Money.Sum(book.Ledger.Of(end).Where(movement => movement.Date.Year <= year).Select(movement => movement.To == end ? movement.Amount : -movement.Amount), began.Currency);
+        return ["", .. TextWrap.Lines($"The account began {began.ToString(style)} below zero; {(left.IsZero ? "that overdraft is paid off." : $"{left.ToString(style)} of that overdraft is left, beside what is owed on debts.")}", width)];
     }
 
     private static IEnumerable<string> Rounding(ImmutableArray<MonthSummary> months, Currency currency, NumberStyle style, int width)

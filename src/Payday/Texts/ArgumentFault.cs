@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Core.Amounts;
 using Payday.Core.Faults;
 
 namespace Payday.Texts;
@@ -69,10 +70,28 @@ internal abstract record ArgumentFault(string Given) : EdgeFault
     /// <param name="Known">What there is.</param>
     public sealed record NoSuchPurpose(string Given, ImmutableArray<string> Known) : ArgumentFault(Given);
 
+    /// <summary>There is no line of a statement of that number that isn't matched.</summary>
+    /// <param name="Given">What was given.</param>
+    /// <param name="Lines">How many such lines there are.</param>
+    public sealed record NoSuchBankLine(string Given, int Lines) : ArgumentFault(Given);
+
+    /// <summary>Nothing is proposed for a line of a statement.</summary>
+    /// <param name="Given">The option and the line.</param>
+    public sealed record NothingProposed(string Given) : ArgumentFault(Given);
+
     /// <summary>There is no such bill or debt.</summary>
     /// <param name="Given">What was given.</param>
     /// <param name="Known">Those that there are.</param>
     public sealed record NoSuchOwner(string Given, ImmutableArray<string> Known) : ArgumentFault(Given);
+
+    /// <summary>There is no such debt.</summary>
+    /// <param name="Given">The option and what was given.</param>
+    /// <param name="Debts">Those that there are.</param>
+    public sealed record NoSuchDebt(string Given, ImmutableArray<string> Debts) : ArgumentFault(Given);
+
+    /// <summary>It is neither a pot with an amount, nor a pot alone.</summary>
+    /// <param name="Given">What was given.</param>
+    public sealed record NoPart(string Given) : ArgumentFault(Given);
 
     /// <summary>A bill and a debt have the same name.</summary>
     /// <param name="Given">The name.</param>
@@ -103,6 +122,10 @@ internal abstract record ArgumentFault(string Given) : EdgeFault
     /// <param name="Given">The option and what was given.</param>
     /// <param name="Source">The source.</param>
     public sealed record IsSource(string Given, string Source) : ArgumentFault(Given);
+
+    /// <summary>More is to pay off an overdraft than it is.</summary>
+    /// <param name="Owed">How large it is, zero or more.</param>
+    public sealed record OverdraftLess(Money Owed) : ArgumentFault("--overdraft");
 
     /// <summary>A one-off is given twice.</summary>
     /// <param name="Given">The option and what was given.</param>

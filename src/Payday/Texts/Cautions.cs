@@ -16,6 +16,9 @@ internal static class Cautions
     /// <summary>Where cash is planned and no paper that says it follows.</summary>
     public const string Cash = "Cash at home may be uninsured.";
 
+    /// <summary>Where an overdraft is spoken of.</summary>
+    public const string Overdraft = "What an overdraft costs and how far it may go, the bank's terms decide.";
+
     /// <summary>Where something can't be paid.</summary>
     public static IReadOnlyList<string> CannotPay { get; } =
     [

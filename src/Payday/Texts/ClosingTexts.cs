@@ -22,6 +22,7 @@ internal static class ClosingTexts
         ClosingFault.IncomeBelowZero => "An income is below zero.",
         ClosingFault.FillBelowZero => "A fill is below zero.",
         ClosingFault.MoreThanOwed more => $"More is placed on {more.Debt} than is owed.",
+        ClosingFault.AccountHasLess less => $"{less.Amount.ToString(style)} is withdrawn, and with what is left of the overdraft the account gives {less.Has.ToString(style)} in cash at most; pay off more of it, lower a cash pot, or enter in the household how far below zero the bank lets the account go.",
         ClosingFault.NotesAbove notes => $"The notes for {notes.Pot} are {notes.Amount.ToString(style)} more than it has.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };

@@ -17,7 +17,9 @@ using Payday.Core.Outlooks;
 using Payday.Core.Receiving;
 using Payday.Core.Reconciling;
 using Payday.Core.Routines;
+using Payday.Core.StatementTaking;
 using Payday.Core.Undo;
+using Payday.Statements.Taking;
 using Payday.Store.Files;
 using Payday.Store.Texts;
 
@@ -43,6 +45,8 @@ internal static class FaultTexts
         ReconcileFault reconcile => ReconcileTexts.Of(reconcile),
         PurchaseFault purchase => PurchaseTexts.Of(purchase, style),
         ListFault list => PurchaseTexts.Of(list, style),
+        TakingFault taking => TakingTexts.Of(taking, style),
+        PlanFault plan => TakingTexts.Of(plan, style),
         DueFault due => DueTexts.Of(due, style),
         MoveFault move => MoveTexts.Of(move, style),
         EntryFault entry => EntryTexts.Of(entry, style),

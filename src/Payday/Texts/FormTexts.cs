@@ -74,6 +74,7 @@ internal static class FormTexts
         DraftFault.RateTooHigh rate => $"That is above {rate.Highest}00 %; write 19{style.DecimalMark}99 for 19{style.DecimalMark}99 %.",
         DraftFault.DateTooFar { Date: var date } => $"{Plain(date)} is too far off; dates go from {HouseholdLimits.FirstYear} to {HouseholdLimits.LastYear}.",
         DraftFault.DateBeforeStart date => $"{Plain(date.Date)} is before the household starts, {Plain(date.Start)}; write a later date.",
+        DraftFault.ChangeNotAfter change => $"{Plain(change.Date)} is not after {Plain(change.Before)}; write the changes in the order of their dates, each date once.",
         DraftFault.DateTooLate date => $"{Plain(date.Date)} is more than {date.MostYears} years off; look for a mistyped year.",
         DraftFault.TooMany { Place: var place } list =>
             IsOfPieces(place) ? Pieces
@@ -114,6 +115,7 @@ internal static class FormTexts
         TypedFault.NotACode { Typed: var typed } => $"'{SafeText.Shown(typed)}' is no code known here; write USD, EUR, GBP or another of ISO 4217's.",
         TypedFault.NotAChoice choice => $"'{SafeText.Shown(choice.Typed)}' is none of {string.Join(" / ", choice.Choices)}.",
         TypedFault.NotADate date => $"'{SafeText.Shown(date.Typed)}': {Of(date.Why, style)}",
+        TypedFault.NotAChange { Typed: var typed } => $"'{SafeText.Shown(typed)}' is no change of an amount; write it like 1480 from 1 Jan 2027, several with semicolons.",
         TypedFault.NoDates => Dates,
         TypedFault.NoPieces => Pieces,
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),

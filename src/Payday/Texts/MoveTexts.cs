@@ -17,6 +17,7 @@ internal static class MoveTexts
         MoveFault.NotFrom => "Nothing can be moved from there; choose a pot, a bill, the buffer or the loose notes.",
         MoveFault.NotTo => "Nothing can be moved there; choose a pot, a bill, a debt, the buffer or the loose notes.",
         MoveFault.HasLess less => HasLess(less.From, less.Name, less.Has, less.Amount, style),
+        MoveFault.AccountHasLess less => $"With its overdraft the account gives {less.Has.ToString(style)} in cash at most, less than {less.Amount.ToString(style)}; fetch that much at most.",
         MoveFault.OwesLess less => $"{less.Owed.ToString(style)} is owed on {less.Debt}, less than {less.Amount.ToString(style)}; move that much at most.",
         MoveFault.NotesDiffer differ => NotesDiffer(differ.Notes, differ.Amount, style),
         MoveFault.NoNotesMove => "No notes change hands by this; leave them out.",

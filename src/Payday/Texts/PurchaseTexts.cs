@@ -21,6 +21,13 @@ internal static class PurchaseTexts
             $"{less.Pot} has {less.Has.ToString(style)}, less than {less.Amount.ToString(style)}; enter what it has, and the rest on another pot or the buffer.",
         PurchaseFault.PotHasNothing nothing =>
             $"{nothing.Pot} has nothing to pay {nothing.Amount.ToString(style)} with; enter it on another pot or the buffer.",
+        PurchaseFault.SamePotTwice twice => $"{twice.Pot ?? "The buffer"} is there twice; add its parts up to one.",
+        PurchaseFault.BothWays => "Some parts are below zero and some above; enter what came back by itself, as a refund.",
+        PurchaseFault.PartsDiffer differ => $"The parts come to {differ.Parts.ToString(style)}, not to {differ.Amount.ToString(style)}.",
+        PurchaseFault.RestTwice => "Two pots are without an amount; only one can have the rest.",
+        PurchaseFault.RestOfUnknown => "One pot has the rest; say what was paid in all, or give it an amount too.",
+        PurchaseFault.NothingLeft nothing => $"The other parts come to {nothing.Parts.ToString(style)}; of {nothing.Amount.ToString(style)} nothing is left for the last.",
+        PurchaseFault.NoSuchCard no => $"There is no debt '{no.Card}' whose card could have paid.",
         PurchaseFault.RefundUnchangeable => "A refund can't be changed; undo it, and enter it again.",
         PurchaseFault.RefundNotAboveZero => "A refund is above zero.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),

@@ -18,11 +18,30 @@ internal static class ReconcileTexts
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
 
-    /// <summary>What came of the last reconciliation, e.g. <c>Agreed with the bank on Wed 4 Mar.</c></summary>
+    /// <summary>What came of the last reconciliation, e.g. <c>Agreed with the bank on Wed 4 Mar</c>; a difference with its name.</summary>
     public static string Of(BankAgreement bank, NumberStyle style) => bank.Difference switch
     {
         { IsZero: true } => $"Agreed with the bank on {DateText.Weekday(bank.Date)}",
-        { IsNegative: true } less => $"The bank had {(-less).ToString(style)} less than it should on {DateText.Weekday(bank.Date)}",
-        var more => $"The bank had {more.ToString(style)} more than it should on {DateText.Weekday(bank.Date)}",
+        { IsNegative: true } less => $"The bank had {(-less).ToString(style)} less than it should on {DateText.Weekday(bank.Date)}{Named(bank)}",
+        var more => $"The bank had {more.ToString(style)} more than it should on {DateText.Weekday(bank.Date)}{Named(bank)}",
     };
+
+    /// <summary>The same as a sentence of its own, which also says whether a difference is explained; or that the account was never held against the bank.</summary>
+    public static string Whole(BankAgreement? bank, NumberStyle style) => bank switch
+    {
+        null => "The account was not held against the bank yet.",
+        { Difference.IsZero: false, IsExplained: true } => $"{Of(bank, style)}; what was entered since explains it.",
+        _ => $"{Of(bank, style)}.",
+    };
+
+    /// <summary>The same in a few words, as a part of a line.</summary>
+    public static string Short(BankAgreement? bank, NumberStyle style) => bank switch
+    {
+        null => "bank not looked at yet",
+        { Difference.IsZero: true } => $"agreed with the bank on {DateText.Weekday(bank.Date)}",
+        { Difference: { IsNegative: var isLess } difference } =>
+            $"bank {(isLess ? -difference : difference).ToString(style)} {(isLess ? "less" : "more")} on {DateText.Weekday(bank.Date)}{Named(bank)}{(bank.IsExplained ? ", explained" : "")}",
+    };
+
+    private static string Named(BankAgreement bank) => bank.Name.Length == 0 ? "" : $" (\"{CleanText.OneLine(bank.Name)}\")";
 }

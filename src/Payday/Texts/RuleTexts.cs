@@ -12,6 +12,9 @@ internal static class RuleTexts
     /// <summary>What the buffer gives; see <see cref="BufferHelp"/>.</summary>
     public const string Buffer = "Where the payday falls short the buffer gives first, down to what the household says it keeps; more, or without need, only by hand.";
 
+    /// <summary>What pays off an overdraft; see <see cref="OverdraftPayoff"/>.</summary>
+    public const string Overdraft = "What comes in is on the account, so it pays off what the account is below zero before anything is placed; less only by hand, as that spends into the overdraft again.";
+
     /// <summary>A bill that is due; see <see cref="BillRules"/>.</summary>
     public const string Due = "What falls due before the next payday has to be there today: what is held for it counts first, the rest is set aside.";
 

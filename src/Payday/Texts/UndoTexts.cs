@@ -33,6 +33,8 @@ internal static class UndoTexts
                 : $"What was left of refund {returned.Refund.Number}'s purchase was taken to the bank by {Name(returned.Return)}; take that back first.",
         Obstacle.RefundSpent spent => $"{spent.Pot} has less by now than the {spent.Needed.ToString(style)} that the refund gave back to it, so it can't be undone.",
         Obstacle.AtBank seen => $"{Upper(Name(seen.What))} is at the bank by the reconciliation of {DateText.Day(seen.Reconciliation.Date)}; take that back first.",
+        Obstacle.OfStatement of => $"The account was held against the bank on {DateText.Day(of.Reconciliation.Date)} by {Name(of.Statement)}; take that back as a whole.",
+        Obstacle.StatementSince since => $"{Upper(Name(since.Statement))} can't be taken back yet: {Name(since.Later)} came later; take that back first.",
         Obstacle.ReconciledSince since => $"The account was held against the bank again on {DateText.Day(since.Later.Date)}; take that back first.",
         Obstacle.DifferenceCleared cleared => $"The difference of {Name(cleared.Difference.Counted)} was cleared up since; take that back first.",
         Obstacle.PartOf part => $"Movement {part.Number} belongs to {Owner(part.Whole)}, so it isn't undone alone; take that back as a whole.",
@@ -63,6 +65,7 @@ internal static class UndoTexts
         BookEntry.Entered => "On home: $, then u on it.",
         BookEntry.Payday => "On home: l, then z.",
         BookEntry.Reconciliation => "On home: @, then u.",
+        BookEntry.Statement => "On home: %, then u.",
         BookEntry.Movement => "On home: l, then u on it.",
         _ => "",
     };
@@ -81,6 +84,7 @@ internal static class UndoTexts
         BookEntry.Difference => "payday undo --difference",
         BookEntry.Payday => "payday undo --payday",
         BookEntry.Reconciliation => "payday reconcile --undo",
+        BookEntry.Statement => "payday statement --undo",
         BookEntry.Movement movement => $"payday undo --movement {movement.Number} --why TEXT",
         _ => "",
     };
@@ -108,6 +112,7 @@ internal static class UndoTexts
         BookEntry.Moved move => $"move {move.Number}",
         BookEntry.Entered { IsCount: true } count => $"the count of the loose notes on {DateText.Day(count.Date)}",
         BookEntry.Entered entered => $"account entry {entered.Number}",
+        BookEntry.Statement statement => $"the statement to {DateText.Day(statement.To)}",
         BookEntry.Reconciliation one => $"the reconciliation of {DateText.Day(one.Date)}",
         BookEntry.Movement movement => $"movement {movement.Number}",
         _ => throw new ArgumentOutOfRangeException(nameof(entry), entry, "There is no text for it."),

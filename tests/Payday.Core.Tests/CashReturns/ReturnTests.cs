@@ -6,6 +6,8 @@ using Payday.Core.CashReturns;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Fills;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
+using Payday.Core.Moves;
 using Payday.Core.NotesAtHome;
 using Payday.Core.Routines;
 using Payday.Core.Tests.Faults;
@@ -141,5 +143,15 @@ public class ReturnTests
         Assert.Equal(after.Ledger.Movements.Count, after.LastClosed!.LastMovement);
         AssertSound(after);
         Assert.Equal(after.Has("cash/wallet:food"), PotNotes.Of(after).InWallet(new PotId("food"))!.Worth(Dollars));
+    }
+
+    // What is paid on the debt once its cash is there is no part of what the pot brought.
+    [Fact]
+    public void Roundings_OfAReturnThatAlsoPaysADebt_AreThoseOfThePurchases()
+    {
+        Book moved = Moving.Enter(Closed, new MoveEntry(Friday6March, LedgerEnd.FromKey("cash/pot:food"), LedgerEnd.FromKey("owed/card"), Usd(20), "", null)).Value!;
+        Book back = ReturnPlan.Of(moved.Spend("food", 12.40m, Friday6March.PlusDays(1)), ReturnDraft.AsPlanned).Confirm(Friday13March).Value!;
+
+        Assert.Equal([Usd(2.60m)], Roundings.Of(back).Select(number => back.Ledger.Movements[(int)number - 1].Amount));
     }
 }

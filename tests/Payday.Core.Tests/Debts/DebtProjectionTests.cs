@@ -19,6 +19,14 @@ public class DebtProjectionTests
         Assert.Empty(projection.Never);
     }
 
+    // 100 by 30 a month is paid in the fourth month that isn't covered.
+    [Theory]
+    [InlineData(0, 4)]
+    [InlineData(1, 5)]
+    [InlineData(2, 6)]
+    public void Project_MonthsCovered_PaysFromTheMonthAfter(int covered, int months) =>
+        Assert.Equal(months, Project(0, DebtOrder.SmallestBalance, Debt("sofa", 100, 0, 30) with { MonthsCovered = covered }).Months);
+
     [Fact]
     public void Project_ThreeHundredPercent_EndsWhenThePaymentIsAboveTheInterest()
     {

@@ -38,6 +38,23 @@ public class OtherScheduleTests
         Assert.Equal((new YearMonth(2026, 9), Usd(5.24m)), (projection.Debts[0].PaidOff, projection.Interest));
     }
 
+    // 1 % a month of 100, paid by two Tuesdays' 50: what is charged in a month that has been charged isn't charged again.
+    [Theory]
+    [InlineData(null, 1)]
+    [InlineData("2026-03-02", 1)]
+    [InlineData("2026-03-03", 0)]
+    [InlineData("2026-03-17", 0)]
+    public void Project_MonthThatIsCharged_HasNoMoreInterest(string? covered, int interest)
+    {
+        var debt = new DebtState(new DebtId("dental"), "Dental", Usd(100), 0.12m, new MinimumRule.Fixed(Usd(50)))
+        {
+            Schedule = new Schedule.EveryWeeks(1, new(2026, 3, 3)),
+            CoveredTo = covered is null ? null : NodaTime.Text.LocalDatePattern.Iso.Parse(covered).Value,
+        };
+
+        Assert.Equal(Usd(interest), Project(debt).Interest);
+    }
+
     // Balance and payment with the month's interest on top of a part: 1 % of 1,000 and 15, then of 990 and 14.85.
     [Fact]
     public void Project_PartAndInterest_AlwaysLowersTheBalance()

@@ -38,6 +38,16 @@ public sealed class HouseholdCheckTests
         { "a year after 2199", SmallDraft.WithBill(bill => bill with { Schedule = new() { Kind = ScheduleKind.Weekly, Anchor = new(2200, 1, 1) } }), "DateTooFar Bills[0].Schedule.Anchor" },
         { "the day before the start", SmallDraft.WithBill(bill => bill with { Until = new(2026, 3, 4) }), "DateBeforeStart Bills[0].Until" },
         { "a hundred years and a day", SmallDraft.WithBill(bill => bill with { Until = new(2126, 3, 6) }), "DateTooLate Bills[0].Until" },
+        { "a change without a date", SmallDraft.WithBill(bill => bill with { Later = [new() { Amount = 5 }] }), "Missing Bills[0].Later[0].From" },
+        { "a change without an amount", SmallDraft.WithBill(bill => bill with { Later = [new() { From = new(2026, 4, 1) }] }), "Missing Bills[0].Later[0].Amount" },
+        { "a change before the start", SmallDraft.WithBill(bill => bill with { Later = [new() { From = new(2026, 3, 4), Amount = 5 }] }), "DateBeforeStart Bills[0].Later[0].From" },
+        { "a change too late", SmallDraft.WithBill(bill => bill with { Later = [new() { From = new(2126, 3, 6), Amount = 5 }] }), "DateTooLate Bills[0].Later[0].From" },
+        { "a change below zero", SmallDraft.WithBill(bill => bill with { Later = [new() { From = new(2026, 4, 1), Amount = -5 }] }), "AmountBelowZero Bills[0].Later[0].Amount" },
+        { "two changes of one day", SmallDraft.WithBill(bill => bill with { Later = [new() { From = new(2026, 4, 1), Amount = 5 }, new() { From = new(2026, 4, 1), Amount = 6 }] }), "ChangeNotAfter Bills[0].Later[1].From" },
+        { "changes not in order", SmallDraft.WithFood(pot => pot with { Later = [new() { From = new(2026, 4, 2), Amount = 5 }, new() { From = new(2026, 4, 1), Amount = 6 }] }), "ChangeNotAfter Pots[0].Later[1].From" },
+        { "a target that changes to zero", SmallDraft.WithRoof(pot => pot with { Later = [new() { From = new(2026, 4, 1), Amount = 0 }] }), "AmountZero Pots[1].Later[0].Amount" },
+        { "101 changes", SmallDraft.WithBill(bill => bill with { Later = Changes(101) }), "TooMany Bills[0].Later" },
+        { "changes of more than can be summed", SmallDraft.WithBill(bill => bill with { Later = [new() { From = new(2026, 4, 1), Amount = 92233720368547758.07m }] }), "TotalTooLarge " },
         { "a longer name", SmallDraft.WithBill(bill => bill with { Name = new string('n', 61) }), "TextTooLong Bills[0].Name" },
         { "a name of nothing", SmallDraft.WithBill(bill => bill with { Name = "" }), "TextEmpty Bills[0].Name" },
         { "a name with an escape", SmallDraft.WithBill(bill => bill with { Name = "a\u001b" }), "TextUnshowable Bills[0].Name" },
@@ -75,6 +85,10 @@ public sealed class HouseholdCheckTests
         { "left over to nobody", SmallDraft.WithFood(pot => pot with { LeftOver = new() { To = LeftOverTo.Debt, Debt = "Roof" } }), "LeftOverUnknown Pots[0].LeftOver.Debt" },
         { "more small money than a fill", SmallDraft.WithFood(pot => pot with { Small = new() { Note = 5, AtLeast = 85.01m } }), "SmallTooMuch Pots[0].Small" },
         { "a week's amount at once", SmallDraft.WithFood(pot => pot with { SplitsOverWeeks = false }), "WeeksOfAWeek Pots[0].SplitsOverWeeks" },
+        { "something set aside and an account below zero", SmallDraft.Whole with { Opening = new() { Account = -0.01m } }, "AccountTooLow Opening.Account" },
+        { "half a cent below zero", SmallDraft.Whole with { Opening = new() { Account = -0.005m } }, "AmountTooFine Opening.Account" },
+        { "more than 64 bits below zero", SmallDraft.Whole with { Opening = new() { Account = -92233720368547758.08m } }, "AmountTooLarge Opening.Account" },
+        { "a limit below zero", SmallDraft.With(settings => settings with { Overdraft = -1 }), "AmountBelowZero Overdraft" },
         { "more set aside than there is", SmallDraft.Whole with { Opening = new() { Account = 449.99m } }, "AccountTooLow Opening.Account" },
         { "something set aside and no account", SmallDraft.Whole with { Opening = null }, "AccountTooLow " },
     };
@@ -111,6 +125,10 @@ public sealed class HouseholdCheckTests
         { "a limit of the machine's smallest note", SmallDraft.With(settings => settings with { Bank = new() { Kind = BankKind.Machine, Notes = [20], Limit = 20 } }) },
         { "as much small money as a fill", SmallDraft.WithFood(pot => pot with { Small = new() { Note = 5, AtLeast = 85 } }) },
         { "as much set aside as there is", SmallDraft.Whole with { Opening = new() { Account = 450 } } },
+        { "below zero with nothing in it", Overdrawn },
+        { "100 changes", SmallDraft.WithBill(bill => bill with { Later = Changes(100) }) },
+        { "a change on the start", SmallDraft.WithBill(bill => bill with { Later = [new() { From = new(2026, 3, 5), Amount = 0 }] }) },
+        { "as much small money as a later fill", SmallDraft.WithFood(pot => pot with { Small = new() { Note = 5, AtLeast = 90 }, Later = [new() { From = new(2026, 4, 1), Amount = 90 }] }) },
         { "an amount of nothing", SmallDraft.WithBill(bill => bill with { Amount = 0 }) },
     };
 
@@ -120,6 +138,41 @@ public sealed class HouseholdCheckTests
     {
         Assert.NotEmpty(what);
         Assert.Empty(HouseholdCheck.Of(draft).Faults);
+    }
+
+    private static HouseholdDraft Overdrawn => SmallDraft.Whole with
+    {
+        Opening = new() { Account = -1200.01m },
+        Settings = SmallDraft.Whole.Settings with { Overdraft = 2000 },
+        Bills = [.. SmallDraft.Whole.Bills!.Value.Select(bill => bill with { SetAside = null })],
+        Pots = [.. SmallDraft.Whole.Pots!.Value.Select(pot => pot with { Has = null })],
+    };
+
+    [Fact]
+    public void Of_AnAccountBelowZero_IsThatOfTheHouseholdAndBack()
+    {
+        Household household = HouseholdCheck.Of(Overdrawn).Value!;
+
+        Assert.Equal((Money.FromMinorUnits(-120001, Usd), Money.FromMinorUnits(200000, Usd)), (household.Opening.Account, household.Settings.Overdraft));
+        Assert.Equal((-1200.01m, 2000m), (HouseholdDraft.Of(household).Opening!.Account, HouseholdDraft.Of(household).Settings.Overdraft));
+    }
+
+    [Fact]
+    public void Of_AnAccountFarBelowZero_CountsInTheTotal() =>
+        Assert.Equal(["TotalTooLarge "], HouseholdCheck.Of(Overdrawn with { Opening = new() { Account = -92233720368547758.07m } }).Faults.Cast<DraftFault>().Select(fault => $"{fault.GetType().Name} {fault.Place}"));
+
+    private static System.Collections.Immutable.ImmutableArray<LaterDraft> Changes(int count) =>
+        [.. Enumerable.Range(0, count).Select(i => new LaterDraft { From = new LocalDate(2026, 4, 1).PlusDays(i), Amount = i })];
+
+    [Fact]
+    public void Of_Changes_AreThoseOfTheHouseholdAndBack()
+    {
+        HouseholdDraft draft = SmallDraft.WithBill(bill => bill with { Later = Changes(3) });
+        Household household = HouseholdCheck.Of(draft).Value!;
+
+        Assert.Equal(Money.FromMinorUnits(200, Usd), household.Bills[0].AmountOn(new(2026, 4, 9)));
+        Assert.Equal(household.Bills.AsEnumerable(), HouseholdCheck.Of(HouseholdDraft.Of(household)).Value!.Bills);
+        Assert.Equal(Changes(3).AsEnumerable(), HouseholdDraft.Of(household).Bills!.Value[0].Later!.Value);
     }
 
     [Fact]

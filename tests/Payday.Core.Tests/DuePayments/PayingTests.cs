@@ -76,6 +76,19 @@ public class PayingTests
         Assert.Equal(Usd(0), paid.Has("account/for-debt:card"));
     }
 
+    // Ticked in March, the minimum of April is covered; its month's interest still comes on 15 April, on what is owed then.
+    [Fact]
+    public void Outlook_OfAMinimumPaidBeyondThePeriod_HasItsMonthsInterest()
+    {
+        Book april = Pay(Pay(Closed, new DueEntry(Card, new(2026, 3, 15))), new DueEntry(new DueKey(new DebtId("card"), new(2026, 4, 15)), new(2026, 3, 17)));
+        Money owed = -april.Has("owed/card");
+
+        DebtOutlook outlook = DebtOutlook.Of(april, new(2026, 3, 18));
+        Assert.Equal((new YearMonth(2026, 5), owed + Interest(owed + Usd(25))), (outlook.From, outlook.Debts[0].Balance));
+        Assert.Equal(outlook.Debts[0].Balance, DebtOutlook.Of(Paying.Undo(april, 2, new(2026, 3, 18)).Value!, new(2026, 3, 18)) is var before && before.From == new YearMonth(2026, 4)
+            ? before.Debts[0].Balance + Interest(before.Debts[0].Balance) - Usd(25) : owed);
+    }
+
     // 100 beyond the minimum on the 10th is not owed on the 15th any more; on the 16th it comes too late.
     [Theory]
     [InlineData(10, 100)]

@@ -36,6 +36,47 @@ public sealed class ItemLineTests
     public void Bill_AsItIsNoted_IsRead(string line, string expected) => Assert.Equal(expected, Said(ItemLine.Bill(line, Facts).Value!));
 
     [Theory]
+    [InlineData("Rent 1450 1st, 1480 from Jan 2027", "Rent | 1450 | monthly 1", "1480 2027-01-01")]
+    [InlineData("Rent 1450 1st, 1,480.00 from 1 Jan 2027; 1510 from 2028-02-01", "Rent | 1450 | monthly 1", "1480 2027-01-01, 1510 2028-02-01")]
+    [InlineData("Rent 1450 1st 1480 from 15 Jan 2027 1500 from March 2027", "Rent | 1450 | monthly 1", "1480 2027-01-15, 1500 2027-03-01")]
+    [InlineData("Milk 6.20 every two weeks from 12 March, 7 from 1 May", "Milk | 6.2 | fortnightly 2026-03-12", "7 2026-05-01")]
+    [InlineData("Tax 90 yearly from 2 Feb, 1900 from 3 Feb 2028", "Tax | 90 | yearly 2027-02-02", "1900 2028-02-03")]
+    [InlineData("Internet 62.99, 65 from Jun 2026", "Internet | 62.99 | -", "65 2026-06-01")]
+    public void Bill_ThatChanges_IsRead(string line, string expected, string changes)
+    {
+        BillDraft bill = ItemLine.Bill(line, Facts).Value!;
+
+        Assert.Equal(expected, Said(bill));
+        Assert.Equal(changes, Changes(bill.Later));
+    }
+
+    [Theory]
+    [InlineData("Food 205 a week, 220 from Jan 2027", "220 2027-01-01")]
+    [InlineData("Food 205 a week in cash has 30, 220 from 9 Jan 2027", "220 2027-01-09")]
+    [InlineData("Holiday 1200 by 1 Jul 2026 every year, 1300 from Jul 2027", "1300 2027-07-01")]
+    [InlineData("Reserve 2000 with 50 a payday, 2500 from Jan 2027", "2500 2027-01-01")]
+    public void Pot_ThatChanges_IsRead(string line, string changes) => Assert.Equal(changes, Changes(ItemLine.Pot(line, Facts).Value!.Later));
+
+    [Fact]
+    public void Source_ThatChanges_IsRead() =>
+        Assert.Equal("1900 2027-01-01", Changes(ItemLine.Source("Wage 1840 every 2 weeks from 6 Mar, 1900 from Jan 2027", Facts).Value!.Later));
+
+    // A ladder keeps its unit, a debt its balance; and a change needs its date.
+    [Theory]
+    [InlineData("Coins 5 in 52 steps, 6 from Jan 2027")]
+    [InlineData("Coins 5 in 52 steps 6 from Jan 2027")]
+    public void Pot_InSteps_TakesNoChange(string line) => Assert.IsType<LineFault.RestUnread>(ItemLine.Pot(line, Facts).Fault);
+
+    [Theory]
+    [InlineData("Rent 1450 1st, 1480 from")]
+    [InlineData("Rent 1450 1st, 1480 from soon")]
+    [InlineData("Rent 1450 1st, 1480 from Jan")]
+    public void Bill_ChangeWithoutADate_IsRefused(string line) => Assert.IsType<LineFault.RestUnread>(ItemLine.Bill(line, Facts).Fault);
+
+    private static string Changes(System.Collections.Immutable.ImmutableArray<LaterDraft>? later) =>
+        string.Join(", ", (later ?? []).Select(change => $"{Plain(change.Amount)} {NodaTime.Text.LocalDatePattern.Iso.Format(change.From!.Value)}"));
+
+    [Theory]
     [InlineData("Odette, joinery 2287.64 every 2 weeks from 6 Mar", "Odette, joinery | 2287.64 | fortnightly 2026-03-06")]
     [InlineData("Tobin 1418.27 monthly on the 25th", "Tobin | 1418.27 | monthly 25")]
     public void Source_AsItIsNoted_IsRead(string line, string expected)

@@ -147,7 +147,7 @@ internal sealed class Answers
     {
         Result<LocalDate> next = Core.Routines.Routine.Next(book);
         RoutinePlan plan = Core.Routines.Routine.Plan(book, new RoutineDraft(next.Value)).Value!;
-        Say($"{plan.Income.CarriedOver} {plan.Income.ToPlace} {plan.Bills.Total} {plan.Debts.Total} {plan.Pots.Total} {plan.LeftToPlace} {Listed(plan.Withdrawal.Plan.Withdraw)} {Listed(plan.Withdrawal.LooseAfter)}");
+        Say($"{plan.Income.Overdraft} {plan.Income.CarriedOver} {plan.Income.ToPlace} {plan.Bills.Total} {plan.Debts.Total} {plan.Pots.Total} {plan.LeftToPlace} {Listed(plan.Withdrawal.Plan.Withdraw)} {Listed(plan.Withdrawal.LooseAfter)}");
         plan.Bills.Dues.ToList().ForEach(due => Say($"{due}"));
         plan.Bills.SetAsides.ToList().ForEach(line => Say($"{line}"));
         plan.Debts.Rows.ToList().ForEach(row => Say($"{row}"));

@@ -39,6 +39,8 @@ internal static class Doings
     public static Doing[] All { get; } =
     [
         Purchase("food"), Purchase("fares"), Purchase("boots"), Purchase("gifts"), Purchase(null),
+        Split("food", "gifts"), Split("fares", "boots", null), Split("gifts", null),
+        Purchase("food", "card"), Purchase("gifts", "card"), Purchase(null, "loan"), SplitBy("card", ["boots", "food", null]),
         new("changed purchase", ChangedPurchase),
         new("fill done", (book, chance, today) => Fill(book, Pick(chance, WalletFills.Waiting(book, today)), FillState.Done, today)),
         new("fill skipped", (book, chance, today) => Fill(book, Pick(chance, WalletFills.Waiting(book, today)), FillState.Skipped, today)),
@@ -96,9 +98,20 @@ internal static class Doings
             .Any(end => book.Ledger.Of(end).Any(movement => movement.Number > number))
         || book.Weeks.LastCountOf(potId)?.LastMovement > number;
 
-    private static Doing Purchase(string? pot) => new($"purchase from {pot ?? "the buffer"}", (book, chance, today) =>
+    private static Doing Split(params string?[] pots) => SplitBy(null, pots);
+
+    // Of both signs, as a whole that came back is one too.
+    private static Doing SplitBy(string? card, string?[] pots) => new($"purchase from {string.Join(" and ", pots.Select(pot => pot ?? "the buffer"))}{(card is null ? "" : " by " + card)}", (book, chance, today) =>
     {
-        var entry = new PurchaseEntry(today.PlusDays(-chance.Next(9)), pot is null ? null : new PotId(pot), Usd(chance.Next(1, 9000) / 100m), "shop");
+        int sign = chance.Next(4) == 0 ? -1 : 1;
+        PurchasePart[] parts = [.. pots.Select(pot => new PurchasePart(pot is null ? null : new PotId(pot), Cents(sign * chance.Next(1, 1500))))];
+        PurchaseEntry entry = new PurchaseEntry(today.PlusDays(-chance.Next(9)), null, Usd(1), "market") { Card = card is null ? null : new DebtId(card) }.With([.. parts]);
+        return Made(book, to => Purchasing.Enter(to, entry), (from, day) => Purchasing.Undo(from, from.Weeks.Purchases.Length, day));
+    });
+
+    private static Doing Purchase(string? pot, string? card = null) => new($"purchase from {pot ?? "the buffer"}{(card is null ? "" : " by " + card)}", (book, chance, today) =>
+    {
+        var entry = new PurchaseEntry(today.PlusDays(-chance.Next(9)), pot is null ? null : new PotId(pot), Usd(chance.Next(1, 9000) / 100m), "shop") { Card = card is null ? null : new DebtId(card) };
         return Made(book, to => Purchasing.Enter(to, entry), (from, day) => Purchasing.Undo(from, from.Weeks.Purchases.Length, day));
     });
 

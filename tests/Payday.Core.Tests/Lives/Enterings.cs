@@ -29,6 +29,7 @@ internal static class Enterings
     [
         .. from kind in Kinds select Entry(kind.Kind, kind.For, kind.ComesIn, kind.IsCash),
         .. from pot in (string?[])["food", "gifts", null] select Refund(pot),
+        .. from pot in (string?[])["food", "gifts", null] select Refund(pot, "card"),
         new("loose notes counted", (book, chance, today) =>
         {
             Notes counted = PotNotes.Of(book).Loose.With(chance.Next(2) == 0 ? 500 : 1000, chance.Next(4));
@@ -50,9 +51,9 @@ internal static class Enterings
         return Doings.Made(book, to => Entering.Enter(to, wish), (from, day) => Entering.Undo(from, from.Weeks.Entries.Length, day));
     });
 
-    private static Doing Refund(string? pot) => new($"refund to {pot ?? "the buffer"}", (book, chance, today) =>
+    private static Doing Refund(string? pot, string? card = null) => new($"refund to {pot ?? "the buffer"}{(card is null ? "" : " by " + card)}", (book, chance, today) =>
     {
-        var entry = new PurchaseEntry(today, pot is null ? null : new PotId(pot), Usd(chance.Next(1, 4000) / 100m), "shop");
+        var entry = new PurchaseEntry(today, pot is null ? null : new PotId(pot), Usd(chance.Next(1, 4000) / 100m), "shop") { Card = card is null ? null : new DebtId(card) };
         return Doings.Made(book, to => CardRefunds.Enter(to, entry), (from, day) => Purchasing.Undo(from, from.Weeks.Purchases.Length, day));
     });
 }

@@ -31,6 +31,9 @@ internal sealed class FiveYears(Book book, int seed)
     // Of its own, so that lives go on as they did before there were payments.
     private readonly Random dues = new(seed + 1);
 
+    // Likewise before there were purchases over several pots, and cards that are debts.
+    private readonly Random cards = new(seed + 2);
+
     public Book Book { get; private set; } = book;
 
     /// <summary>How often each thing was done, and how often it was refused.</summary>
@@ -71,6 +74,20 @@ internal sealed class FiveYears(Book book, int seed)
         {
             var entry = new PurchaseEntry(today.PlusDays(-random.Next(9)), Spent[random.Next(Spent.Length)], Cents(random.Next(1, 3500)), "shop");
             Try("purchase", Purchasing.Enter(Book, entry), check);
+        }
+
+        if (cards.Next(100) < 12)
+        {
+            PotId?[] pots = [.. Spent.Distinct().OrderBy(_ => cards.Next()).Take(cards.Next(1, 4))];
+            int sign = cards.Next(5) == 0 ? -1 : 1;
+            PurchaseEntry entry = new PurchaseEntry(today.PlusDays(-cards.Next(9)), null, Usd(1), "market") { Card = cards.Next(2) == 0 ? new DebtId("card") : null }
+                .With([.. pots.Select(pot => new PurchasePart(pot, Cents(sign * cards.Next(1, 2000))))]);
+            Try(entry.Card is null ? "split" : "by a debt's card", Purchasing.Enter(Book, entry), check);
+        }
+
+        if (cards.Next(100) < 4)
+        {
+            Try("split undone", Purchasing.Undo(Book, Book.Weeks.Purchases.Length - cards.Next(6), today), check);
         }
 
         if (Chance(4))
@@ -153,6 +170,13 @@ internal sealed class FiveYears(Book book, int seed)
     {
         var draft = new RoutineDraft(payday) { UsesOwedBack = Chance(60), LeavesNotesAtHome = Chance(10) };
         Result<RoutinePlan> plan = Routine.Plan(Book, draft);
+        if (plan.Ok && !plan.Value.Income.Overdraft.Owed.IsZero && (plan.Value.LeftToPlace.IsNegative || dues.Next(3) == 0))
+        {
+            // Not all of it has to be paid off at once, and where the day falls short it isn't.
+            draft = draft with { ToOverdraft = plan.Value.LeftToPlace.IsNegative ? (plan.Value.Income.Overdraft.Amount + plan.Value.LeftToPlace).ClampToZero() : Cents(dues.NextInt64(plan.Value.Income.Overdraft.Amount.MinorUnits + 1)) };
+            plan = Routine.Plan(Book, draft);
+        }
+
         if (plan.Ok && plan.Value.LeftToPlace.IsNegative)
         {
             plan = Routine.Plan(Book, draft with { OneOffs = draft.OneOffs.Add("Help", -plan.Value.LeftToPlace) });

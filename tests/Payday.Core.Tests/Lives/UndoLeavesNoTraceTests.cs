@@ -6,6 +6,7 @@ using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Core.Pots;
 using Payday.Core.Tests.Faults;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -70,7 +71,14 @@ public class UndoLeavesNoTraceTests
 
     private static Book Lived(int seed, int days, out LocalDate today)
     {
-        var life = new FiveYears(Book.Begin(Begun), seed);
+        // Half of them begin below zero, and with a rent and a wage that change.
+        var life = new FiveYears(Book.Begin(seed % 2 == 0 ? Begun : Begun with
+        {
+            Opening = Begun.Opening with { Account = Usd(-(seed % 1500)) },
+            Bills = [Begun.Bills[0] with { Later = Change(seed % 40, 340) }, Begun.Bills[1]],
+            Sources = [Begun.Sources[0] with { Later = Change(seed % 25, 1100) }],
+            Pots = [.. Begun.Pots.Select(pot => pot.Kind is PotKind.Spending kind ? pot with { Kind = kind with { Later = Change(seed % 30, 45) } } : pot)],
+        }), seed);
         today = Friday6March;
         for (int day = 0; day < days; day++)
         {
@@ -80,6 +88,8 @@ public class UndoLeavesNoTraceTests
 
         return life.Book;
     }
+
+    private static LaterAmounts Change(int days, decimal amount) => LaterAmounts.Of(new LaterAmount(Friday6March.PlusDays(days), Usd(amount)));
 
     // The first line that differs says more than two long texts.
     private static void AssertSame(string what, string expected, string actual)

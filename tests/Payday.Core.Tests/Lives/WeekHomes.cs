@@ -71,8 +71,9 @@ internal static class WeekHomes
     public static void AssertSound(Book book, bool mayLack = false)
     {
         Assert.Empty(LedgerCheck.Faults(book.Ledger.Balances));
+        Assert.False(book.Ledger.Balances.Overdrawn.IsNegative, "More was paid off than the overdraft was.");
         Assert.All(
-            book.Ledger.Balances.PurposesIn(Place.Account).Where(purpose => purpose.Purpose.Kind != PurposeKind.OwedBack && !(mayLack && purpose.Purpose.Kind == PurposeKind.LeftToPlace)),
+            book.Ledger.Balances.PurposesIn(Place.Account).Where(purpose => purpose.Purpose.Kind is not (PurposeKind.OwedBack or PurposeKind.Overdraft) && !(mayLack && purpose.Purpose.Kind == PurposeKind.LeftToPlace)),
             purpose => Assert.False(purpose.Amount.IsNegative, $"{purpose}"));
     }
 }

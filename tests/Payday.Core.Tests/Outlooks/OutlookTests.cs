@@ -24,20 +24,26 @@ namespace Payday.Core.Tests.Outlooks;
 /// <summary>The outlook is the routine run forward: a household that lives so comes to the same figures.</summary>
 public sealed class OutlookTests
 {
+    private static readonly Gen<LaterAmounts> SomeLater =
+        from changes in Gen.Select(Gen.Int[0, 150], Gen.Int[1, 900]).Array[0, 3]
+        select LaterAmounts.Of([.. changes.DistinctBy(change => change.Item1).OrderBy(change => change.Item1).Select(change => new LaterAmount(Friday6March.PlusDays(change.Item1), Usd(change.Item2)))]);
+
     private static readonly Gen<Household> SomeHome =
         from income in Gen.Int[600, 2000]
         from bills in Gen.Select(Gen.Int[1, 300], Gen.Int[0, 60], Gen.OneOf(Gen.Const(1), Gen.Const(3), Gen.Const(12))).Array[0, 4]
         from debts in Gen.Select(Gen.Int[20, 90], Gen.Int[1, 28], Gen.Int[100, 900]).Array[0, 2]
         from pots in Gen.Select(Gen.Int[1, 60], Gen.Int[0, 5], Gen.Bool, Gen.Int[10, 200]).Array[0, 5]
         from keeps in Gen.Int[0, 500]
+        from account in Gen.OneOf(Gen.Const(1500), Gen.Int[-3000, 300])
+        from later in SomeLater.Array[10]
         select Bare with
         {
             Settings = Bare.Settings with { BufferKeeps = Usd(keeps) },
-            Sources = [Bare.Sources[0] with { Expected = Usd(income) }],
-            Bills = [.. bills.Select((bill, i) => Bill("Bill" + (char)('a' + i), bill.Item1, Friday6March.PlusDays(bill.Item2), bill.Item3))],
+            Sources = [Bare.Sources[0] with { Expected = Usd(income), Later = later[9] }],
+            Bills = [.. bills.Select((bill, i) => Bill("Bill" + (char)('a' + i), bill.Item1, Friday6March.PlusDays(bill.Item2), bill.Item3) with { Later = later[i] })],
             Debts = [.. debts.Select((debt, i) => Debt("Debt" + (char)('a' + i), debt.Item3, 0.12m, debt.Item1, debt.Item2))],
-            Pots = [.. pots.Select((pot, i) => Pot((char)('a' + i), pot.Item1, pot.Item2, pot.Item3, pot.Item4, i + 1))],
-            Opening = Bare.Opening with { Account = Usd(1500) },
+            Pots = [.. pots.Select((pot, i) => Pot((char)('a' + i), pot.Item1, pot.Item2, pot.Item3, pot.Item4, i + 1, later[i + 4]))],
+            Opening = Bare.Opening with { Account = Usd(account) },
         };
 
     [Fact]
@@ -143,8 +149,9 @@ public sealed class OutlookTests
 
                 Assert.Equal(expected.Period, plan.Period);
                 Assert.Equal(
-                    (expected.Income, expected.Bills, expected.Minimums, expected.Pots, expected.Surplus),
-                    (plan.Income.Own, plan.Bills.Total, plan.Debts.Total, plan.Pots.Total, plan.Surplus.Before));
+                    (expected.Income, expected.ToOverdraft, expected.Bills, expected.Minimums, expected.Pots, expected.Surplus),
+                    (plan.Income.Own, plan.Income.Overdraft.Amount, plan.Bills.Total, plan.Debts.Total, plan.Pots.Total, plan.Surplus.Before));
+                Assert.Equal(expected.Overdrawn, book.Ledger.Balances.Overdrawn);
                 Assert.Equal((expected.AccountAfter, expected.CashAfter), (book.Ledger.Balances.In(Place.Account), book.Ledger.Balances.In(Place.Cash)));
             }
 
@@ -157,7 +164,7 @@ public sealed class OutlookTests
     private static Book Lived(Book book, PayPeriod period)
     {
         foreach (Pot pot in book.Household.Pots.Where(pot => pot.Kind is PotKind.Sinking sinking
-            && sinking.By <= period.Last && PotMoney.InItsPlace(book.Ledger.Balances, pot.Id) >= sinking.Target
+            && sinking.By <= period.Last && PotMoney.InItsPlace(book.Ledger.Balances, pot.Id) >= sinking.TargetBy(sinking.By)
             && book.Ledger.Balances[LedgerEnd.SpentFrom(pot.Id)].IsZero).OrderBy(pot => ((PotKind.Sinking)pot.Kind).By))
         {
             book = Emptied(book, pot, ((PotKind.Sinking)pot.Kind).By);
@@ -189,16 +196,16 @@ public sealed class OutlookTests
             : CountPlan.Of(book, new CountDraft(day).With(pot.Id, new CountEntry(Usd(0)))).Confirm().Value!;
     }
 
-    private static Pot Pot(char letter, int amount, int kind, bool inCash, int target, int rank)
+    private static Pot Pot(char letter, int amount, int kind, bool inCash, int target, int rank, LaterAmounts later)
     {
         Pot pot = inCash ? CashPot("Pot" + letter, amount, rank) : AccountPot("Pot" + letter, amount, rank);
         return kind switch
         {
-            0 => pot with { Kind = new PotKind.Sinking(Usd(target * 5), Friday6March.PlusDays(target)) },
-            1 => pot with { Kind = new PotKind.Reserve(Usd(target * 5), Usd(amount)) },
+            0 => pot with { Kind = new PotKind.Sinking(Usd(target * 5), Friday6March.PlusDays(target)) { Later = later } },
+            1 => pot with { Kind = new PotKind.Reserve(Usd(target * 5), Usd(amount)) { Later = later } },
             2 => pot with { Kind = new PotKind.Ladder(Usd(5), (target / 20) + 1, LadderOrder.Falling) },
-            3 => pot with { Kind = new PotKind.Spending(Usd(amount), FillPer.Month) },
-            _ => pot,
+            3 => pot with { Kind = new PotKind.Spending(Usd(amount), FillPer.Month) { Later = later } },
+            _ => pot with { Kind = (PotKind.Spending)pot.Kind with { Later = later } },
         };
     }
 }

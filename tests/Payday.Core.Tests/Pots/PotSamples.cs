@@ -14,7 +14,10 @@ namespace Payday.Core.Tests.Pots;
 internal static class PotSamples
 {
     public static PotFacts Facts { get; } = new(
-        Usd(0), Usd(0), 2, new(2026, 3, 6), [], new(2026, 1, 1), null, [], Usd(5), NumberStyle.CommaPoint);
+        Usd(0), Usd(0), FillDays(2), new(2026, 3, 6), [], new(2026, 1, 1), null, [], Usd(5), NumberStyle.CommaPoint);
+
+    /// <summary>So many fill days from 6 March 2026.</summary>
+    public static ImmutableArray<LocalDate> FillDays(int count) => [.. Enumerable.Range(0, count).Select(i => new LocalDate(2026, 3, 6).PlusWeeks(i))];
 
     public static Pot Pot(PotKind kind, Place held = Place.Cash) =>
         new(new PotId("p"), "Pot", held, 1, Usd(0), kind, NoteWishes.None);

@@ -25,6 +25,7 @@ public class SinkingStateTests
     [InlineData("2026-10-30", 125, "2026-10-20 110", SinkingStage.Bought)]
     [InlineData("2026-10-01", 100, "2026-09-20 100, 2026-09-25 -100", SinkingStage.Saving)] // all of it came back
     [InlineData("2026-10-01", 60, "2026-09-20 100, 2026-09-25 -60", SinkingStage.Bought)]
+    [InlineData("2026-10-01", 100, "2026-09-20 100, 2026-09-25 -150", SinkingStage.Saving)] // more came back than was spent
     public void Of_NeededOnce_AsksOnceItWasSpentOrItsDateIsPast(string payday, decimal balance, string spent, SinkingStage stage) =>
         Assert.Equal((stage, Coats.By), Shown(State(Coats, payday, balance, spent)));
 
@@ -59,8 +60,19 @@ public class SinkingStateTests
     [InlineData("2027-01-20", 120, "2026-10-15 120", SinkingStage.Saving, "2027-01-15")]
     [InlineData("2027-03-20", 20, "2026-10-15 120, 2027-03-10 60, 2027-03-12 40", SinkingStage.Saving, "2027-04-15")] // waited, then in two parts
     [InlineData("2027-05-20", 20, "2026-10-15 120, 2027-05-10 100", SinkingStage.Saving, "2027-07-15")]
+    [InlineData("2027-01-10", 80, "2026-10-15 100, 2026-11-30 20", SinkingStage.Saving, "2027-01-15")] // as near to the one before as to the next
+    [InlineData("2027-01-10", 80, "2026-10-15 100, 2026-12-01 20", SinkingStage.Saving, "2027-04-15")]
+    [InlineData("2027-01-10", 20, "2026-09-01 100, 2026-11-15 20", SinkingStage.Saving, "2027-01-15")] // early: its date counts, not the day
     public void Of_Quarterly_AsksWhereItsNextDateIsPastAndItIsNotFull(string payday, decimal balance, string spent, SinkingStage stage, string by) =>
         Assert.Equal((stage, Date(by)), Shown(State(Quarterly, payday, balance, spent)));
+
+    [Theory]
+    [InlineData("2026-09-20 100", 100)]
+    [InlineData("2026-09-20 100, 2026-09-25 -60", 40)]
+    [InlineData("2026-09-20 100, 2026-09-22 30, 2026-09-25 -60", 70)] // the last one goes first
+    [InlineData("2026-09-20 100, 2026-09-25 -150, 2026-09-26 5", 5)]
+    public void Of_Refunds_TakeBackWhatWasSpentLast(string spent, decimal left) =>
+        Assert.Equal(Usd(left), State(Coats, "2026-10-01", 20, spent).Spent);
 
     [Fact]
     public void Of_NoDateLeft_IsFinished() =>

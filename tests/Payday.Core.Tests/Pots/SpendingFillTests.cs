@@ -18,7 +18,7 @@ public class SpendingFillTests
     public void Propose_PerWeek_IsTheAmountForEachFillDay(int fillDays, decimal fill, string why) =>
         Assert.Equal(
             new FillProposal(Usd(fill), why),
-            Propose(new PotKind.Spending(Usd(130), FillPer.Week), Facts with { FillDays = fillDays }));
+            Propose(new PotKind.Spending(Usd(130), FillPer.Week), Facts with { FillDays = FillDays(fillDays) }));
 
     [Fact]
     public void Propose_PerPayday_IsTheAmount() =>
@@ -58,6 +58,7 @@ public class SpendingFillTests
     [Theory]
     [InlineData(1, "6 20", 6, 45, "90 a month, 1 of 2")]
     [InlineData(6, "6 20", 6, 45, "90 a month, 1 of 2")]
+    [InlineData(6, "6 20", 20, 90, "90 of 90 to go")]
     [InlineData(7, "6 20", 20, 45, "90 a month, 2 of 2")]
     [InlineData(7, "6 13 20", 13, 30, "90 a month, 2 of 3")]
     [InlineData(21, "6 20 +27", 27, 0, "extra payday: already full")]

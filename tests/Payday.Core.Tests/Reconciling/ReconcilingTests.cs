@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Payday.Core.AccountEntries;
 using Payday.Core.Amounts;
 using Payday.Core.BankLines;
 using Payday.Core.Books;
@@ -39,7 +40,7 @@ public class ReconcilingTests
     {
         Book done = Ticked(Bought).Accept().Value!;
         Assert.Empty(ReconciliationPlan.Of(done, Friday13March).Lines);
-        Assert.Equal(new BankAgreement(Friday13March, Usd(0)), BookStatus.Of(done, Friday13March).Bank);
+        Assert.Equal(new BankAgreement(Friday13March, Usd(0), "", IsExplained: true), BookStatus.Of(done, Friday13March).Bank);
         Assert.Null(done.Weeks.Reconciling);
     }
 
@@ -51,6 +52,54 @@ public class ReconcilingTests
         Assert.Equal(Usd(-4.50m), BookStatus.Of(done, Friday13March).Bank!.Difference);
         ReconciliationPlan next = ReconciliationPlan.Of(done, new ReconciliationDraft(Friday13March, plan.Expected - Usd(4.50m), []));
         Assert.Equal(Usd(-4.50m), next.Difference);
+    }
+
+    // A fee of 4.50 that isn't entered: named, and in view until it is.
+    [Fact]
+    public void Accept_WithAName_KeepsItWhileTheDifferenceStays()
+    {
+        Book named = OffBy("a fee?");
+        Assert.Equal(new BankAgreement(Friday13March, Usd(-4.50m), "a fee?", IsExplained: false), BankAgreement.Of(named));
+
+        ReconciliationPlan same = ReconciliationPlan.Of(named, new ReconciliationDraft(Friday13March.PlusDays(1), named.Weeks.Reconciliations[0].Balance, []));
+        Assert.Equal("a fee?", BankAgreement.Of(same.Accept().Value!)!.Name);
+        Assert.Equal(("", ""), (Off(same, 1).Name, Off(same, 4.50m).Name));
+        Assert.Equal("two fees", same.With(same.Draft with { Name = " two fees " }).Accept().Value!.Weeks.Reconciliations[1].Name);
+
+        Book back = ReconciliationUndo.Of(named, ReconciliationUndo.Last(named)!).Value!;
+        Assert.Equal(("a fee?", null), (back.Weeks.Reconciling!.Name, BankAgreement.Of(back)));
+    }
+
+    // Of that day or before, alone or all together; what comes a day later can't have been in that balance.
+    [Theory]
+    [InlineData(true, 0, -4.50)]
+    [InlineData(true, -3, -4.50)]
+    [InlineData(true, 0, -3.10, -1.40)]
+    [InlineData(true, 0, -4.50, -7.0)]
+    [InlineData(false, 1, -4.50)]
+    [InlineData(false, 0, 4.50)]
+    [InlineData(false, 0, -3.10)]
+    [InlineData(false, 0, -3.10, -1.40, -2.0)]
+    public void Difference_OfWhatWasEnteredSince_IsExplained(bool explained, int days, params double[] entered)
+    {
+        Book named = OffBy("a fee?");
+        Book since = entered.Aggregate(named, (book, amount) => Fee(book, Friday13March.PlusDays(days), (decimal)amount));
+        Assert.Equal(explained, BankAgreement.Of(since)!.IsExplained);
+        Book undone = entered.Aggregate(since, (book, _) => Entering.Undo(book, book.Weeks.StandingEntries.Last().Number, Friday13March).Value!);
+        Assert.False(BankAgreement.Of(undone)!.IsExplained);
+    }
+
+    // What was there and on its way then explains nothing by itself.
+    [Fact]
+    public void Difference_OfALineThatWasThere_StaysOpen()
+    {
+        Book there = Fee(Bought, Friday13March, -4.50m);
+        ReconciliationPlan plan = Ticked(there);
+        plan = plan.Tick(Line(plan, -4.50m).Number).Value!;
+        Book done = plan.With(plan.Draft with { Balance = plan.Expected - Usd(4.50m) }).Accept().Value!;
+        Assert.False(BankAgreement.Of(done)!.IsExplained);
+        Assert.False(BankAgreement.Of(done with { Weeks = done.Weeks with { Reconciliations = [done.Weeks.Reconciliations[0] with { LastMovement = null }] } })!.IsExplained);
+        Assert.True(BankAgreement.Of(Ticked(done).Accept().Value!)!.IsExplained);
     }
 
     [Fact]
@@ -229,6 +278,15 @@ public class ReconcilingTests
     }
 
     private static ReconciliationPlan Off(ReconciliationPlan plan, decimal by) => plan.With(plan.Draft with { Balance = plan.Draft.Balance!.Value + Usd(by) });
+
+    private static Book OffBy(string name)
+    {
+        ReconciliationPlan plan = Off(Ticked(Bought), -4.50m);
+        return plan.With(plan.Draft with { Name = name }).Accept().Value!;
+    }
+
+    private static Book Fee(Book book, LocalDate date, decimal amount) =>
+        Entering.Enter(book, new EntryWish(date, amount < 0 ? EntryKind.Fee : EntryKind.Interest, LedgerEnd.InAccount(Purpose.Buffer), Usd(amount), "fee")).Value!;
 
     private static AccountLine Line(ReconciliationPlan plan, decimal amount) => plan.Lines.Single(line => line.Amount == Usd(amount));
 }

@@ -26,6 +26,7 @@ public class RoutineDraftTests
         [nameof(RoutineDraft.SetAsides)] = Nothing with { SetAsides = SetAsideMode.AsTheyFall },
         [nameof(RoutineDraft.DebtPayments)] = Nothing with { DebtPayments = DebtSums(("card", 30)) },
         [nameof(RoutineDraft.FromBuffer)] = Nothing with { FromBuffer = Usd(0) },
+        [nameof(RoutineDraft.ToOverdraft)] = Nothing with { ToOverdraft = Usd(0) },
         [nameof(RoutineDraft.PaidMinimums)] = Nothing with { PaidMinimums = Nothing.PaidMinimums.Add(new DueKey(new DebtId("card"), Friday6March), true) },
         [nameof(RoutineDraft.Minimums)] = Nothing with { Minimums = Nothing.Minimums.Add(new DueKey(new DebtId("card"), Friday6March), Usd(30)) },
         [nameof(RoutineDraft.Fills)] = Nothing with { Fills = PotSums(("food", 30)) },

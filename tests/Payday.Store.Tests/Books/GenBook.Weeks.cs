@@ -34,11 +34,13 @@ internal static partial class GenBook
 
     /// <summary>Purchases with every field.</summary>
     public static Gen<CardPurchase> Purchase { get; } =
-        Gen.Select(Dates, Gen.Select(Names, Gen.Bool), Amounts, Amounts, Names, Gen.Bool, SomeTakenUp)
+        Gen.Select(Dates, Gen.Select(Names, Gen.Bool, Gen.Bool, Gen.Bool), Amounts, Amounts, Names, Gen.Bool, SomeTakenUp)
             .Select((date, pot, amount, owed, what, undone, taken) => new CardPurchase(1, date, pot.Item2 ? new PotId(pot.Item1) : null, amount, owed, what, 1, 2)
             {
                 Undone = undone,
                 TakenUp = taken,
+                Whole = pot.Item3 ? 1 : null,
+                Card = pot.Item4 ? new DebtId(what) : null,
             });
 
     /// <summary>Counts with every field.</summary>
@@ -123,8 +125,13 @@ internal static partial class GenBook
 
     /// <summary>Reconciliations with every field.</summary>
     public static Gen<Reconciliation> Reconciliation { get; } =
-        Gen.Select(Dates, Amounts, Amounts, Gen.Int[0, 3], Gen.Bool)
-            .Select((date, balance, difference, lines, undone) => new Reconciliation(1, date, balance, difference, [.. Enumerable.Range(1, lines).Select(line => (long)line)]) { Undone = undone });
+        Gen.Select(Dates, Amounts, Amounts, Gen.Int[0, 3], Gen.Bool, Gen.Select(Names, SomeNumbers))
+            .Select((date, balance, difference, lines, undone, name) => new Reconciliation(1, date, balance, difference, [.. Enumerable.Range(1, lines).Select(line => (long)line)])
+            {
+                Undone = undone,
+                Name = undone ? "" : name.Item1,
+                LastMovement = name.Item2,
+            });
 
     /// <summary>Notes received with every field.</summary>
     public static Gen<NotesReceived> Received { get; } =
@@ -139,7 +146,41 @@ internal static partial class GenBook
 
     /// <summary>Reconciliations begun, with every field.</summary>
     public static Gen<ReconciliationDraft> Reconciling { get; } =
-        Gen.Select(Dates, Amounts, Gen.Bool, Gen.Long[1, 3].Array[0, 3]).Select((date, balance, there, lines) => new ReconciliationDraft(date, there ? balance : null, [.. lines]));
+        Gen.Select(Dates, Amounts, Gen.Bool, Gen.Long[1, 3].Array[0, 3], Names)
+            .Select((date, balance, there, lines, name) => new ReconciliationDraft(date, there ? balance : null, [.. lines]) { Name = there ? name : null });
+
+    private static readonly Gen<TakenLine> SomeTakenLine =
+        Gen.Select(Dates, Amounts, Gen.Select(Names, Names, Names, Gen.Bool), Gen.Long[1, 3].Array[0, 2], Gen.Select(Gen.Enum<WrittenKind>(), Gen.Long[1, 3], Gen.Bool), Gen.Bool)
+            .Select((date, amount, texts, lines, wrote, left) => new TakenLine(date, amount, texts.Item1, texts.Item4 ? texts.Item2 : "")
+            {
+                BankId = texts.Item4 ? "" : texts.Item3,
+                Mandate = texts.Item4 ? texts.Item3 : "",
+                Lines = [.. lines],
+                Wrote = wrote.Item3 ? new WrittenRecord(wrote.Item1, wrote.Item2) : null,
+                WasLeft = left,
+            });
+
+    private static readonly Gen<TakenStatement> SomeTakenStatement =
+        Gen.Select(Gen.Select(Names, Gen.Bool), Dates, Dates, Amounts, SomeNumbers).Select((account, from, to, amount, number) => new TakenStatement(account.Item2 ? account.Item1 : "", from, to)
+        {
+            Opening = account.Item2 ? amount : null,
+            Closing = account.Item2 ? null : amount,
+            Sequence = number,
+        });
+
+    /// <summary>Statements taken, with every field.</summary>
+    public static Gen<TakingOfStatements> Taking { get; } =
+        Gen.Select(SomeTakenStatement.Array[1, 2], SomeTakenLine.Array[0, 3], Gen.Bool)
+            .Select((statements, lines, undone) => new TakingOfStatements(1, [.. statements], [.. lines], 1) { Undone = undone });
+
+    /// <summary>Rules for lines of statements, with every field.</summary>
+    public static Gen<StatementRule> StatementRule { get; } =
+        Gen.Select(Names, Gen.Enum<LineUse>(), SomeEnds, Gen.Bool).Select((words, use, end, there) => new StatementRule(words, new LineTarget(use, there ? end : null)));
+
+    /// <summary>Ways of reading files, with every field.</summary>
+    public static Gen<KeptReading> Reading { get; } =
+        Gen.Select(Names, Gen.Select(Names, Names).Array[0, 3]).Select((header, answers) => new KeptReading(
+            header, answers.DistinctBy(answer => answer.Item1).ToImmutableSortedDictionary(answer => answer.Item1, answer => answer.Item2, StringComparer.Ordinal)));
 
     /// <summary>All that can happen between paydays, in the order in which a store gives it back.</summary>
     public static Gen<WeekRecords> Weeks { get; } =
@@ -150,6 +191,7 @@ internal static partial class GenBook
         from returns in Return.Array[0, 3]
         from draft in Gen.Select(CountDraft, Gen.Bool)
         from others in Gen.Select(Payment.Array[0, 3], Move.Array[0, 3], Entry.Array[0, 3], Reconciliation.Array[0, 3], Received.Array[0, 2])
+        from taken in Gen.Select(Taking.Array[0, 2], StatementRule.Array[0, 2], Reading.Array[0, 2])
         from begun in Gen.Select(Form.Array[0, 3], Reconciling, Gen.Bool)
         select new WeekRecords(
             [.. fills.DistinctBy(fill => fill.Key).OrderBy(fill => fill.Key.Payday).ThenBy(fill => fill.Key.Week).ThenBy(fill => fill.Key.PotId)],
@@ -163,6 +205,9 @@ internal static partial class GenBook
             Moves = [.. others.Item2.Select((one, i) => one with { Number = i + 1 })],
             Entries = [.. others.Item3.Select((one, i) => one with { Number = i + 1 })],
             Reconciliations = [.. others.Item4.Select((one, i) => one with { Number = i + 1 })],
+            Takings = [.. taken.Item1.Select((one, i) => one with { Number = i + 1 })],
+            StatementRules = [.. taken.Item2.DistinctBy(rule => rule.Words).OrderBy(rule => rule.Words, StringComparer.Ordinal)],
+            Readings = [.. taken.Item3.DistinctBy(reading => reading.Header).OrderBy(reading => reading.Header, StringComparer.Ordinal)],
             Received = [.. others.Item5.Select((one, i) => one with { Number = i + 1 })],
             Forms = [.. begun.Item1.DistinctBy(form => form.Form).OrderBy(form => form.Form, StringComparer.Ordinal)],
             Reconciling = begun.Item3 ? begun.Item2 : null,

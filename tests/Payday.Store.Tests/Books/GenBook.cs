@@ -120,8 +120,9 @@ internal static partial class GenBook
             notes.Item3,
             draft)
         {
-            Minimums = dues.Length % 2 == 0 ? [.. dues.Select(due => new ClosedDue(new DueKey(new DebtId(due.Item1.Bill!.Value.Text), due.Item1.Scheduled), due.Item2, due.Item3) { Asked = due.Item3 ? due.Item2 : null })] : null,
+            Minimums = dues.Length % 2 == 0 ? [.. dues.Select(due => new ClosedDue(new DueKey(new DebtId(due.Item1.Bill!.Value.Text), due.Item1.Scheduled), due.Item2, due.Item3) { Asked = due.Item3 ? due.Item2 : null, Bought = movements > 1 ? due.Item2 : null })] : null,
             Charged = dues.Length % 3 == 0 ? [.. dues.Select(due => new DueKey(new DebtId(due.Item1.Bill!.Value.Text), due.Item1.Scheduled))] : null,
+            Trips = dues.Length % 2 == 0 ? [.. dues.Select(due => due.Item2)] : [],
         };
 
     private static ImmutableSortedDictionary<TId, Money> ById<TId>(ImmutableSortedDictionary<string, Money> named, Func<string, TId> id)

@@ -46,6 +46,21 @@ public sealed class StoredWordTests
     public void OwedKinds() => Documents(StoredChoices.OwedKinds, (OwedKind.Purchase, "Purchase"), (OwedKind.MovesOn, "MovesOn"), (OwedKind.Move, "Move"));
 
     [Fact]
+    public void WrittenKinds() => Documents(
+        StoredChoices.WrittenKinds, (WrittenKind.Payment, "Payment"), (WrittenKind.Purchase, "Purchase"), (WrittenKind.Entry, "Entry"), (WrittenKind.Move, "Move"));
+
+    [Fact]
+    public void LineUses() => Documents(
+        StoredChoices.LineUses,
+        (LineUse.For, "For"),
+        (LineUse.Income, "Income"),
+        (LineUse.Fee, "Fee"),
+        (LineUse.Interest, "Interest"),
+        (LineUse.Gift, "Gift"),
+        (LineUse.Transfer, "Transfer"),
+        (LineUse.Leave, "Leave"));
+
+    [Fact]
     public void DifferenceEnds() => Documents(StoredChoices.DifferenceEnds, (DifferenceEnd.Explained, "Explained"), (DifferenceEnd.TurnedUp, "TurnedUp"));
 
     [Fact]
@@ -85,6 +100,7 @@ public sealed class StoredWordTests
             (PurposeKind.OwedBack, "owed-back:an-id", Purpose.OwedBack(new PotId("an-id"))),
             (PurposeKind.Wallet, "wallet:an-id", Purpose.Wallet(new PotId("an-id"))),
             (PurposeKind.ForDebt, "for-debt:an-id", Purpose.ForDebt(new DebtId("an-id"))),
+            (PurposeKind.ForCard, "for-card:an-id", Purpose.ForCard(new DebtId("an-id"))),
             (PurposeKind.Overdraft, "overdraft", Purpose.Overdraft),
         ];
 
@@ -248,7 +264,7 @@ public sealed class StoredWordTests
     public void EachListOfWords_HasItsTest()
     {
         Assert.Equal(
-            ["DifferenceEnds", "EntryKinds", "FillStates", "OwedKinds", "SetAsideModes", "Steps", "Targets"],
+            ["DifferenceEnds", "EntryKinds", "FillStates", "LineUses", "OwedKinds", "SetAsideModes", "Steps", "Targets", "WrittenKinds"],
             Lists(typeof(StoredChoices), typeof(StoredWords<>)));
         Assert.Equal(
             ["Banks", "CardRoundings", "DayWords", "DebtOrders", "FillPers", "HolidaySets", "LadderOrders", "LeftOvers", "Looks", "NumberStyles", "Places", "PotUses", "Schedules", "SetAsideModes", "Shifts", "WeekUses", "Weekdays"],

@@ -29,6 +29,7 @@ public sealed class StartFileTests : IDisposable
         {
             Passed = ["Bills", "Name and currency"],
             Begun = new() { Debt = new() { Name = "Card", Minimum = new() { Kind = MinimumKind.Part, Percent = 0.02m } }, Pot = new() { Kind = PotUse.Ladder, Place = Place.Cash } },
+            Statements = StartStatements.None.Take("bill Rent").Leave("pot Cash") with { Files = [new("/home/mira/2026 \u00E4.csv", [1, 0]), new("/home/mira/b.xml", [])] },
         };
         start = start with { Household = start.Household with { Name = "Alder flat", Settings = start.Household.Settings with { Currency = Currency.FromCode("EUR") } } };
 
@@ -42,8 +43,30 @@ public sealed class StartFileTests : IDisposable
         Assert.Equal(start.Household, again.Household);
         Assert.True(start.Passed.SetEquals(again.Passed));
         Assert.Equal(start.Begun, again.Begun);
+        Assert.Equal(start.Statements, again.Statements);
         File.Delete();
         Assert.False(File.Exists);
+    }
+
+    [Fact]
+    public void Write_WithoutStatements_SaysNothingOfThem()
+    {
+        File.Write(StartDraft.Fresh(new LocalDate(2026, 3, 2)));
+
+        Assert.DoesNotContain("statements", System.IO.File.ReadAllText(Path), StringComparison.Ordinal);
+        Assert.True(File.Read()!.Statements.IsEmpty);
+    }
+
+    [Theory]
+    [InlineData("""{"files":7}""")]
+    [InlineData("""{"files":[{"path":7}]}""")]
+    [InlineData("""{"files":[{"path":"a","answers":["x"]}]}""")]
+    [InlineData("""{"taken":{}}""")]
+    public void Read_StatementsThatCantBeRead_AreRefusedAsAWhole(string statements)
+    {
+        System.IO.File.WriteAllText(Path, $$"""{"version":1,"parts":[],"household":{},"statements":{{statements}}}""");
+
+        Assert.Throws<StoreException>(() => File.Read());
     }
 
     // As a program before kept it: without a version, and an item with what only its form had.

@@ -1,4 +1,5 @@
 using NodaTime;
+using Payday.Json;
 using Payday.Tests.Slips;
 
 namespace Payday.Tests.Commands;
@@ -31,6 +32,30 @@ public sealed class ReconcileCommandTests
         Assert.Equal(new Ran(1, "", "payday: The account was not held against the bank yet.\n"), shell.Run("reconcile", "--undo"));
     }
 
+    // A fee that isn't entered yet: its difference has a name, in view in every answer until the fee is entered.
+    [Fact]
+    public void Accept_WithADifferenceAndItsName_KeepsThemInViewUntilExplained()
+    {
+        using TestShell shell = Spent();
+        Assert.EndsWith("bank not looked at yet", Assert.Single(shell.Run("status").Lines), StringComparison.Ordinal);
+        Assert.Null(Status(shell).Bank);
+        string[] at = [.. Numbers(shell).SelectMany(number => new[] { "--at", number })];
+        decimal here = decimal.Parse(System.Text.Json.JsonDocument.Parse(shell.Run("reconcile", "--json").Fine().Out).RootElement.GetProperty("here").GetString()!, System.Globalization.CultureInfo.InvariantCulture);
+        string bank = (here - 3.10m).ToString(System.Globalization.CultureInfo.InvariantCulture);
+        Equal(shell, "reconcile-named", 0, ["reconcile", "--balance", bank, .. at, "--accept", "--name", "a \u001b[31mfee?"]);
+        Assert.EndsWith("bank 3.10 less on Sun 8 Mar (\"a [31mfee?\")", Assert.Single(shell.Run("status").Lines), StringComparison.Ordinal);
+        Assert.Equal(("-3.10", false), (Status(shell).Bank!.Difference, Status(shell).Bank!.Explained));
+        Assert.Contains("! The bank had 3.10 less than it should on Sun 8 Mar", shell.Run("show").Fine().Out, StringComparison.Ordinal);
+
+        shell.Run("entry", "out", "3.10", "--for", "buffer").Fine();
+        Assert.EndsWith(", explained", Assert.Single(shell.Run("status").Lines), StringComparison.Ordinal);
+        Assert.DoesNotContain("! The bank", shell.Run("show").Fine().Out, StringComparison.Ordinal);
+        shell.Run("reconcile", "--balance", bank, "--at", Number(shell, 0), "--accept").Fine();
+        Assert.EndsWith("agreed with the bank on Sun 8 Mar", Assert.Single(shell.Run("status").Lines), StringComparison.Ordinal);
+        Assert.Equal(2, shell.Run("reconcile", "--balance", bank, "--name", "fee").Exit);
+        Assert.Equal(2, shell.Run("reconcile", "--balance", bank, "--accept", "--name", new string('x', 61)).Exit);
+    }
+
     [Fact]
     public void Reconcile_CalledWrong_SaysHow()
     {
@@ -48,6 +73,9 @@ public sealed class ReconcileCommandTests
         shell.Run("spend", "Food", "12.34", "--what", "Corner shop").Fine();
         return shell;
     }
+
+    private static StatusResult Status(TestShell shell) =>
+        System.Text.Json.JsonSerializer.Deserialize(shell.Run("status", "--json").Out, ResultJson.Readable.StatusResult)!;
 
     private static string[] Numbers(TestShell shell) =>
     [

@@ -58,13 +58,4 @@ public class StatementCommandTests
         Assert.Contains("letter.txt: ", ran.Error, StringComparison.Ordinal);
         Assert.EndsWith("payday: Nothing was stored.\n", ran.Error, StringComparison.Ordinal);
     }
-
-    [Fact]
-    public void Run_WithoutRead_SaysWhatIsNotThereYet()
-    {
-        using var shell = new TestShell();
-        Ran ran = shell.Run("statement", "march.xml");
-        Assert.Equal(2, ran.Exit);
-        Assert.Contains("can't be taken into the book yet", ran.Error, StringComparison.Ordinal);
-    }
 }

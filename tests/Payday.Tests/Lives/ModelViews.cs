@@ -122,6 +122,7 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
             ["fillsWaiting"] = fills,
             ["owedBack"] = Plain(owed),
             ["openDifferences"] = book.Counts.Count(count => count.Difference != 0 && !book.Explained.Contains(count.Number)),
+            ["bank"] = null,
         };
     }
 

@@ -58,6 +58,7 @@ internal sealed class ReconcileScreen : CursorScreen
     [
         .. Here is { } line ? [new(Key.Space, "Space", Plan.IsAtBank(line) ? "not yet" : "at the bank", "Whether the bank shows this line; on to the next one.", Tick)] : Array.Empty<Binding>(),
         new(Key.Enter, "Enter", "balance", "Type the bank's balance at the end of that day.", () => new Way.Edit(new CellEdit("The bank's balance", Plan.Draft.Balance?.ToString(session.Style) ?? "", Balance))),
+        .. Plan.Lines.IsEmpty ? Array.Empty<Binding>() : [new(Key.A.WithCtrl, "Ctrl+A", "all", "The bank shows all lines; Space then takes off what it doesn't. Where all are ticked, none is any more.", All)],
         Letters.Days.Does("day", "The day of the bank's balance.", () => new Way.Edit(new CellEdit("Day of the balance", DateText.Day(Plan.Draft.Date), Day))),
         Letters.Undo.Does(Plan.Lines.IsEmpty ? "take back" : "", "Take back the last reconciliation, after a question.", ToQuestion),
     ];
@@ -77,7 +78,7 @@ internal sealed class ReconcileScreen : CursorScreen
 
     /// <inheritdoc/>
     protected override string Status => Plan.Difference is { IsZero: true } ? "It agrees; c writes it down."
-        : BookStatus.Of(session.Book, session.Today).Bank is { } bank ? ReconcileTexts.Of(bank, session.Style) + "."
+        : BankAgreement.Of(session.Book) is { } bank ? ReconcileTexts.Whole(bank, session.Style)
         : "";
 
     // Another screen may have changed the book since, as taking back does.
@@ -114,6 +115,12 @@ internal sealed class ReconcileScreen : CursorScreen
     {
         Keep(Plan.Tick(Here!.Number).Value!);
         Cursor = Math.Min(Cursor + 1, Plan.Lines.Length - 1);
+        return Way.Stay;
+    }
+
+    private Way All()
+    {
+        Keep(Plan.TickAll());
         return Way.Stay;
     }
 

@@ -15,11 +15,13 @@ using Terminal.Gui.Input;
 
 namespace Payday.Screens.Cards;
 
-/// <summary>One card purchase: what, how much, from which pot, when.</summary>
+/// <summary>One card purchase: what, how much, from which pot or pots, when, and by which card.</summary>
 internal sealed class PurchaseForm : CursorScreen
 {
     private const int Amount = 1;
     private const int Pot = 2;
+    private const int Day = 3;
+    private const int Card = 4;
     private const int LongestWhat = 60;
 
     private readonly BookSession session;
@@ -27,7 +29,8 @@ internal sealed class PurchaseForm : CursorScreen
     private readonly ImmutableArray<PotId?> pots;
     private string what;
     private Money? amount;
-    private PotId? potId;
+    private ImmutableArray<SaidPart> parts;
+    private DebtId? card;
     private bool potChosen;
     private LocalDate? typed;
 
@@ -38,9 +41,11 @@ internal sealed class PurchaseForm : CursorScreen
         this.session = session;
         this.changes = changes;
         pots = [.. session.Book.Household.Pots.Select(pot => pot.Id), null];
+        ImmutableArray<CardPurchase> whole = changes is null ? [] : session.Book.Weeks.PartsOf(changes.Number);
         what = changes?.What ?? "";
-        amount = changes?.Amount;
-        potId = changes is null ? pots[0] : changes.PotId;
+        amount = changes is null ? null : Money.Sum(whole.Select(part => part.Amount), session.Book.Household.Currency);
+        parts = changes is null ? [new SaidPart(pots[0], null)] : [.. whole.Select((part, i) => new SaidPart(part.PotId, i == 0 ? null : part.Amount))];
+        card = changes?.Card;
         potChosen = changes is not null;
         typed = changes?.Date;
     }
@@ -49,15 +54,21 @@ internal sealed class PurchaseForm : CursorScreen
     public bool IsEntered { get; private set; }
 
     /// <inheritdoc/>
-    public override string Title => changes is null ? "Bought by card" : $"Change card purchase {changes.Number}";
+    public override string Title => changes is null ? "Bought by card" : $"Change card purchase {changes.WholeNumber}";
 
     /// <inheritdoc/>
-    protected override int Count => 4;
+    protected override int Count => session.Book.Household.Debts.IsEmpty ? Card : Card + 1;
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
-        new(Key.Enter, "Enter", "change", "Change this field; in the pot's row, pick one.", () => Cursor == Pot ? new Way.To(Picks()) : new Way.Edit(Edit(Typed()))),
+        new(Key.Enter, "Enter", "change", "Change this field; in the rows of the pot and of the card, pick one.", () => Cursor switch
+        {
+            Pot => new Way.To(Picks()),
+            Card => new Way.To(Cards()),
+            _ => new Way.Edit(Edit(Typed())),
+        }),
+        new(Key.N.WithCtrl, "Ctrl+N", "several pots", "Split it over several pots: each has its part, and owes back its own.", Split),
     ];
 
     /// <inheritdoc/>
@@ -73,21 +84,32 @@ internal sealed class PurchaseForm : CursorScreen
     {
         0 => "What it was, in a few words: it helps to guess the pot the next time.",
         Amount => $"What the card paid; a sum like {session.Style.Written("12.50+3")} is taken. Below zero, like {session.Style.Written("-12.50")}, is a refund.",
+        Pot when parts.Length > 1 => "Each pot has its part; Ctrl+N changes them, Enter gives all to one pot.",
         Pot => potChosen
             ? "The pot it is for; a letter goes to the next one that begins with it. For a cash pot that cash is owed back to the account."
             : "A guess from what was bought before; a letter goes to the next pot that begins with it.",
-        _ => "The day of the purchase, like 2026-03-12 or 12 Mar; yesterday works too.",
+        Day => "The day of the purchase, like 2026-03-12 or 12 Mar; yesterday works too.",
+        _ => card is null
+            ? "The account paid. Enter or a letter picks a debt whose card did."
+            : "Nothing leaves the account: the balance rises, and the pot's money waits for the debt's next payment.",
     };
 
     /// <inheritdoc/>
     public override CellEdit? Typing(string text)
     {
+        if (Cursor == Card)
+        {
+            ImmutableArray<PickItem<DebtId?>> cards = PotPicks.Cards(session);
+            card = cards[NextName.From([.. cards.Select(one => one.Name)], cards.ToList().FindIndex(one => one.Value == card), text)].Value;
+            return null;
+        }
+
         if (Cursor != Pot)
         {
             return Edit(text);
         }
 
-        potId = pots[NextName.From([.. pots.Select(pot => WeekText.PotName(session.Book, pot))], pots.IndexOf(potId), text)];
+        parts = [new SaidPart(pots[NextName.From([.. pots.Select(pot => WeekText.PotName(session.Book, pot))], pots.IndexOf(parts[0].PotId), text)], null)];
         potChosen = true;
         return null;
     }
@@ -101,11 +123,18 @@ internal sealed class PurchaseForm : CursorScreen
             [
                 ["What", what],
                 ["Amount", amount is { } known ? known.ToString(session.Style) : "-"],
-                ["Pot", WeekText.PotName(session.Book, potId)],
+                [parts.Length > 1 ? "Pots" : "Pot", PotsText],
                 ["Day", DateText.Long(Date)],
+                .. session.Book.Household.Debts.IsEmpty ? Array.Empty<ImmutableArray<string>>() : [["Paid by", PaidBy]],
             ],
             decimalMark: "").Lay(width).Rows
     );
+
+    private string PotsText => parts.Length == 1
+        ? WeekText.PotName(session.Book, parts[0].PotId)
+        : string.Join(", ", parts.Select(part => $"{WeekText.PotName(session.Book, part.PotId)} {part.Amount?.ToString(session.Style) ?? "the rest"}"));
+
+    private string PaidBy => card is { } debt ? $"the card of {EndText.Debt(session.Book.Household, debt)}" : "the account";
 
     // Today is asked for anew until a day is typed: a form begun yesterday is of today.
     private LocalDate Date => typed ?? session.Today;
@@ -135,7 +164,7 @@ internal sealed class PurchaseForm : CursorScreen
         what = clean;
         if (!potChosen && PotGuess.For(session.Book, what) is { } guess)
         {
-            potId = guess.PotId;
+            parts = [new SaidPart(guess.PotId, null)];
         }
 
         Cursor++;
@@ -177,32 +206,53 @@ internal sealed class PurchaseForm : CursorScreen
         return null;
     }
 
-    private PickScreen<PotId?> Picks() => new(
-        "Which pot",
-        [.. pots.Select(pot => new PickItem<PotId?>(pot, WeekText.PotName(session.Book, pot), Place(pot)))],
-        potId,
-        pot =>
-        {
-            potId = pot;
-            potChosen = true;
-            return Way.Back;
-        });
+    private PickScreen<PotId?> Picks() => new("Which pot", PotPicks.Of(session), parts[0].PotId, pot =>
+    {
+        parts = [new SaidPart(pot, null)];
+        potChosen = true;
+        return Way.Back;
+    });
 
-    private string Place(PotId? pot) => pot is null ? "account" : PotsReport.Place(session.Book.Household.Pots.Single(known => known.Id == pot));
+    private PickScreen<DebtId?> Cards() => new("Paid by", PotPicks.Cards(session), card, picked =>
+    {
+        card = picked;
+        return Way.Back;
+    });
+
+    private Way Split()
+    {
+        if (amount is not { } paid)
+        {
+            return NoAmount();
+        }
+
+        Cursor = Pot;
+        return new Way.To(new PartsScreen(session, what.Length == 0 ? "Several pots" : $"Several pots: {what}", paid, parts, said =>
+        {
+            parts = said;
+            potChosen = true;
+        }));
+    }
+
+    private Way NoAmount()
+    {
+        Message = "Type what the card paid first.";
+        Cursor = Amount;
+        return Way.Stay;
+    }
 
     private Way Enter()
     {
         if (amount is not { } paid)
         {
-            Message = "Type what the card paid first.";
-            Cursor = Amount;
-            return Way.Stay;
+            return NoAmount();
         }
 
-        var entry = new PurchaseEntry(Date, potId, paid, what);
-        Result<Book> after = changes is null
-            ? Purchasing.Enter(session.Book, entry)
-            : Purchasing.Change(session.Book, changes.Number, entry, session.Today);
+        Result<Book> after = PurchaseParts.Of([.. parts.Select(part => (part.PotId, part.Amount))], paid)
+            .Map(all => new PurchaseEntry(Date, null, paid, what) { Card = card }.With(all))
+            .Then(entry => changes is null
+                ? Purchasing.Enter(session.Book, entry)
+                : Purchasing.Change(session.Book, changes.Number, entry, session.Today));
         if (!after.Ok)
         {
             Message = FaultTexts.Of(after.Fault, session.Style);

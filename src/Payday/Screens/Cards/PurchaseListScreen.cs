@@ -24,13 +24,16 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
 {
     private PurchaseList list = new([], []);
 
+    // Of a list pasted anew too.
+    private DebtId? card;
+
     /// <inheritdoc/>
     public override string Title => "Card purchases from a list";
 
     /// <inheritdoc/>
     protected override string Aside => Count == 0
         ? ""
-        : $"{"purchase".ToQuantity(Bought.Length)}, {Money.Sum(Bought.Select(line => line.Entry.Amount), session.Book.Household.Currency).ToString(session.Style)}"
+        : $"{"purchase".ToQuantity(Bought.Length)}, {Money.Sum(Bought.Select(line => line.Entry.Total), session.Book.Household.Currency).ToString(session.Style)}"
             + (Bought.Length == Lines.Length ? "" : $"; {Lines.Length - Bought.Length} came in")
             + (Faults.IsEmpty ? "" : $"; {"line".ToQuantity(Faults.Length)} not read");
 
@@ -45,7 +48,9 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     protected override IReadOnlyList<Binding> Keys =>
     [
         .. Here is null ? Array.Empty<Binding>() : [new Binding(Key.Enter, "Enter", "pot", "Pick the pot of this line, and of the same shop's other lines; a letter goes to the next pot that begins with it.", () => new Way.To(Picks(Here!)))],
+        .. Here is null ? Array.Empty<Binding>() : [new Binding(Key.N.WithCtrl, "Ctrl+N", "several pots", "Split this line over several pots, each with its part.", Split)],
         .. Count == 0 ? Array.Empty<Binding>() : [new Binding(new Key('x').WithCtrl, "Ctrl+X", "leave out", "Leave this line out.", LeaveOut)],
+        .. Lines.IsEmpty || session.Book.Household.Debts.IsEmpty ? Array.Empty<Binding>() : [new Binding(Key.B.WithCtrl, "Ctrl+B", "paid by", "Whose card paid all of the list: the account's, or that of a debt.", () => new Way.To(Cards()))],
         new(new Key('f').WithCtrl, "Ctrl+F", "file", "Read the list from a file.", () => new Way.Edit(new CellEdit("File", "", FromFile) { Most = CellEdit.Long })),
     ];
 
@@ -62,6 +67,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     {
         ({ } fault, _) => CleanText.OneLine(FaultTexts.Of(fault, session.Style)),
         (_, { IsRefund: true, IsOpen: true }) => "This money came in. Was it a refund, pick the pot it is for: it owes less, or has it again; else leave it out.",
+        (_, { Entry.Others.IsEmpty: false } line) => $"{string.Join(", ", line.Entry.Parts.Select(part => $"{part.Amount.ToString(session.Style)} {(line.IsRefund ? "back to" : "from")} {WeekText.PotName(session.Book, part.PotId)}"))}.",
         (_, { Choice: PotChoice.Guessed, Guess: { } guess }) => $"Like purchase {guess.LikeNumber}, {CleanText.OneLine(session.Book.Weeks.Purchases[(int)guess.LikeNumber - 1].What)}.",
         (_, { Choice: PotChoice.Alike }) => "As chosen for another line of this shop.",
         (_, { IsOpen: true }) => "Nothing like it was bought before: pick its pot, or leave it out.",
@@ -70,7 +76,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
 
     /// <inheritdoc/>
     protected override string Status => Faults.IsEmpty
-        ? ""
+        ? !Lines.IsEmpty && card is { } debt ? $"Paid by the card of {EndText.Debt(session.Book.Household, debt)}: its balance rises, and nothing leaves the account." : ""
         : $"{"line".ToQuantity(Faults.Length)} at the top not read: mend and paste the list again, or leave {(Faults.Length == 1 ? "it" : "them")} out.";
 
     private ImmutableArray<PurchaseLine> Lines => list.Lines;
@@ -118,9 +124,9 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
                 .. Lines.Select(line => ImmutableArray.Create(
                     line.Number.ToString(CultureInfo.InvariantCulture),
                     Day(line.Entry.Date),
-                    (line.IsRefund ? -line.Entry.Amount : line.Entry.Amount).ToString(session.Style),
+                    (line.IsRefund ? -line.Entry.Total : line.Entry.Total).ToString(session.Style),
                     line.Entry.What,
-                    line.IsOpen ? "?" : WeekText.PotName(session.Book, line.Entry.PotId))),
+                    line.IsOpen ? "?" : string.Join(", ", line.Entry.Parts.Select(part => WeekText.PotName(session.Book, part.PotId))))),
             ],
             decimalMark: session.Style.DecimalMark).Lay(width);
         return (table.Header, table.Rows);
@@ -137,7 +143,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
 
     private void Read(string text)
     {
-        list = ListCells.Purchases(session.Book, text, session.Today);
+        list = ListCells.Purchases(session.Book, text, session.Today).By(card);
         Cursor = 0;
         Message = Count == 0 ? "There was nothing in it." : "";
     }
@@ -154,17 +160,31 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     }
 
     private PickScreen<PotId?> Picks(PurchaseLine line) => new(
-        $"{Day(line.Entry.Date)}, {line.Entry.Amount.ToString(session.Style)}: which pot",
-        [
-            .. session.Book.Household.Pots.Select(pot => new PickItem<PotId?>(pot.Id, pot.Name, PotsReport.Place(pot))),
-            new PickItem<PotId?>(null, "Buffer", "account"),
-        ],
+        $"{Day(line.Entry.Date)}, {line.Entry.Total.ToString(session.Style)}: which pot",
+        PotPicks.Of(session),
         line.IsOpen ? session.Book.Household.Pots.FirstOrDefault()?.Id : line.Entry.PotId,
         pot =>
         {
             list = list.Choose(line.Number, pot);
             return Way.Back;
         });
+
+    private PickScreen<DebtId?> Cards() => new("Paid by", PotPicks.Cards(session), card, picked =>
+    {
+        card = picked;
+        list = list.By(picked);
+        return Way.Back;
+    });
+
+    private Way Split()
+    {
+        PurchaseLine line = Here!;
+        ImmutableArray<SaidPart> said = line.IsOpen
+            ? [new SaidPart(session.Book.Household.Pots.FirstOrDefault()?.Id, null)]
+            : [.. line.Entry.Parts.Select((part, i) => new SaidPart(part.PotId, i == 0 ? null : part.Amount))];
+        return new Way.To(new PartsScreen(session, $"{Day(line.Entry.Date)}: {CleanText.OneLine(line.Entry.What)}", line.Entry.Total, said, parts =>
+            list = list.Split(line.Number, [.. parts.Select(part => (part.PotId, part.Amount))]).Value ?? list));
+    }
 
     // The year is named where it is not the one that goes without saying.
     private string Day(LocalDate date) => DateText.Short(date) + (date.Year == session.Today.Year ? "" : $" {date.Year}");
@@ -196,6 +216,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
 
         session.Take(after.Value);
         list = new PurchaseList([], []);
+        card = null;
         return Way.Back;
     }
 }

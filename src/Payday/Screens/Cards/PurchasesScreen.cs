@@ -25,11 +25,13 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     [
         ("Card purchase", "bought by card for a pot; for a cash pot the account paid, and the pot owes it that cash."),
         ("Refund", "what came back for something bought by card, below zero here; while its cash is still owed back, the pot owes less; else it has it again."),
+        ("Several pots", "one purchase at the bank, a part for each pot; changed and undone as a whole."),
+        ("A debt's card", "nothing leaves the account: the balance of the debt rises, and what the pot gives waits for its next payment."),
         ("Owed back", "rounded up to the smallest note, or exact, as the household's settings say; the rounding goes to the buffer."),
     ];
 
     /// <inheritdoc/>
-    protected override int Count => Shown.Purchases.Length;
+    protected override int Count => Shown.Rows.Length;
 
     /// <inheritdoc/>
     protected override string Empty => session.IsReadOnly ? "Nothing was bought by card yet." : "Nothing was bought by card yet; a enters the first.";
@@ -50,9 +52,9 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     ];
 
     /// <inheritdoc/>
-    protected override string Detail => Here is { } purchase
-        ? CleanText.OneLine($"{DateText.Long(purchase.Date)}: {(purchase.IsRefund ? $"{(-purchase.Amount).ToString(session.Style)} back to" : $"{purchase.Amount.ToString(session.Style)} from")} {WeekText.PotName(session.Book, purchase.PotId)}"
-            + $"{(purchase.What.Length == 0 ? "" : ", " + purchase.What)}. {State(purchase)}.")
+    protected override string Detail => Row is { } row
+        ? CleanText.OneLine($"{DateText.Long(row.Parts[0].Date)}: {string.Join(", ", row.Of.Select(From))}"
+            + $"{(row.Parts[0].What.Length == 0 ? "" : ", " + row.Parts[0].What)}{ByCard(row.Parts[0])}. {string.Join(" ", row.Of.Select(part => State(part) + ".").Distinct())}")
         : "";
 
     /// <inheritdoc/>
@@ -60,7 +62,9 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
 
     private ShownPurchases Shown => shown?.AreOf(session.Book) == true ? shown : shown = new ShownPurchases(session.Book);
 
-    private CardPurchase? Here => Shown.Purchases is { IsEmpty: false } all ? all[Math.Clamp(Cursor, 0, all.Length - 1)] : null;
+    private ShownPurchases.Row? Row => Shown.Rows is { IsEmpty: false } all ? all[Math.Clamp(Cursor, 0, all.Length - 1)] : null;
+
+    private CardPurchase? Here => Row?.Parts[0];
 
     /// <inheritdoc/>
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
@@ -80,18 +84,26 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     }
 
     /// <inheritdoc/>
-    protected override (char Sign, Ink Ink) Mark(int row) => Shown.Purchases[row] switch
+    protected override (char Sign, Ink Ink) Mark(int row) => Shown.Rows[row] switch
     {
-        { Undone: true } => ('x', Ink.Quiet),
+        { Parts: [{ Undone: true }, ..] } => ('x', Ink.Quiet),
         { OwedBack.IsZero: true } => ('v', Ink.Plain),
-        var purchase => Shown.IsBack(purchase) ? ('v', Ink.Done) : (' ', Ink.Plain),
+        var shown => shown.Of.All(part => part.OwedBack.IsZero || Shown.IsBack(part)) ? ('v', Ink.Done) : (' ', Ink.Plain),
     };
+
+    private string From(CardPurchase part) => part.IsRefund
+        ? $"{(-part.Amount).ToString(session.Style)} back to {WeekText.PotName(session.Book, part.PotId)}"
+        : $"{part.Amount.ToString(session.Style)} from {WeekText.PotName(session.Book, part.PotId)}";
+
+    private string ByCard(CardPurchase purchase) => purchase.Card is { } card ? $", by the card of {EndText.Debt(session.Book.Household, card)}" : "";
 
     private string State(CardPurchase purchase) => purchase switch
     {
         { Undone: true } => "Undone",
+        { IsRefund: true, OwedBack.IsZero: true, Card: not null } => "A refund: less is owed on the card",
         { IsRefund: true, OwedBack.IsZero: true } => "A refund, there again for what it was bought for",
         { IsRefund: true } => $"A refund: {(-purchase.OwedBack).ToString(session.Style)} is not owed back any more",
+        { OwedBack.IsZero: true, Card: not null } => "Owed on the card; its money is in the account for the next payment",
         { OwedBack.IsZero: true } => "Paid from the account",
         _ => Shown.IsBack(purchase) ? $"{purchase.OwedBack.ToString(session.Style)} came back" : $"{purchase.OwedBack.ToString(session.Style)} is owed back",
     };

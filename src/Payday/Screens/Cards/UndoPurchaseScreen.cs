@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
@@ -15,11 +16,12 @@ namespace Payday.Screens.Cards;
 /// <summary>What undoing a card purchase would write, and the question whether to.</summary>
 internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purchase) : PageScreen
 {
+    private readonly ImmutableArray<CardPurchase> parts = session.Book.Weeks.PartsOf(purchase.Number);
     private readonly Obstacle? obstacle = Purchasing.InTheWay(session.Book, purchase.Number);
     private readonly Result<Book> undone = Purchasing.Undo(session.Book, purchase.Number, session.Today);
 
     /// <inheritdoc/>
-    public override string Title => $"Undo card purchase {purchase.Number}";
+    public override string Title => $"Undo card purchase {purchase.WholeNumber}";
 
     /// <inheritdoc/>
     protected override string Aside => DateText.Long(purchase.Date);
@@ -34,7 +36,7 @@ internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purch
 
     private IEnumerable<Said> Texts()
     {
-        yield return CleanText.OneLine($"{purchase.Amount.ToString(session.Style)} from {WeekText.PotName(session.Book, purchase.PotId)}{(purchase.What.Length == 0 ? "" : ", " + purchase.What)}.");
+        yield return CleanText.OneLine($"{string.Join(", ", parts.Select(part => $"{part.Amount.ToString(session.Style)} from {WeekText.PotName(session.Book, part.PotId)}"))}{(purchase.What.Length == 0 ? "" : ", " + purchase.What)}.");
         yield return "";
         if (!undone.Ok)
         {
@@ -42,11 +44,17 @@ internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purch
             yield break;
         }
 
-        yield return purchase is { IsRefund: true, OwedBack.IsZero: true } ? "What came back is gone again."
+        Money owedBack = Money.Sum(parts.Select(part => part.OwedBack), purchase.Amount.Currency);
+        if (purchase.Card is { } card)
+        {
+            yield return $"{EndText.Debt(session.Book.Household, card)} is owed {session.Book.Ledger.Balances.OwedOn(card).ToString(session.Style)} now, and {undone.Value.Ledger.Balances.OwedOn(card).ToString(session.Style)} then.";
+        }
+
+        yield return purchase.IsRefund && owedBack.IsZero ? "What came back is gone again."
             : purchase.IsRefund ? "The pot owes again what it owed before the refund, and gives the cash for it."
-            : purchase.OwedBack.IsZero
-                ? "The account has the money again, for what it was for before."
-                : $"The pot owes {purchase.OwedBack.ToString(session.Style)} less, and the account is as if the card had not paid.";
+            : owedBack.IsZero
+                ? purchase.Card is null ? "The account has the money again, for what it was for before." : "What waits for the card is there again for what it was for before."
+                : $"{owedBack.ToString(session.Style)} less is owed back, and {(purchase.Card is null ? "the account is" : "the debt is")} as if the card had not paid.";
         yield return "The purchase stays in the list, marked as undone, and its movements stay in the ledger beside their reverse.";
     }
 

@@ -2,16 +2,12 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
-using Payday.Core.Calendar;
 using Payday.Core.DuePayments;
-using Payday.Core.Faults;
 using Payday.Reports;
 using Payday.Screens.Asking;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
-using Payday.Store.Fields;
 using Payday.Text;
-using Payday.Texts;
 using Terminal.Gui.Input;
 
 namespace Payday.Screens.Dues;
@@ -21,7 +17,6 @@ internal sealed class DuesScreen : CursorScreen
 {
     private const int DaysBack = 35;
     private const int DaysAhead = 62;
-    private const string On = " on ";
 
     private readonly BookSession session;
     private (Book Book, LocalDate Today, ImmutableArray<PaidDue> Paid, ImmutableArray<DueLine> Open)? shown;
@@ -59,7 +54,7 @@ internal sealed class DuesScreen : CursorScreen
     {
         ({ } due, _) =>
         [
-            session.Changing(this, new(Key.Space, "Space", "paid", "It has left the account: Enter takes amount and day as they stand, or type others.", () => new Way.Edit(Ask(due)))),
+            session.Changing(this, new(Key.Space, "Space", "paid", "It has left the account: Right takes all of it today, or type another amount or day first.", () => new Way.To(new DueScreen(session, due, Ticked)))),
             session.Changing(this, Letters.TakeOut.Does("free", "What is to be paid of it needs no more money; after a question.", () => new Way.To(Free(due)))),
         ],
         (_, { Number: { } number }) => [session.Changing(this, Letters.Undo.Does("undo", "Take back this payment, after a question.", () => new Way.To(TakeBack(number))))],
@@ -69,10 +64,10 @@ internal sealed class DuesScreen : CursorScreen
     /// <inheritdoc/>
     protected override string Detail => CleanText.OneLine((Here, Done) switch
     {
-        ({ } due, _) => $"{due.Name}, due {DateText.Long(due.Date)}: {Shown(due.Rest)} to pay{(due.Paid.IsZero ? "" : $", {Shown(due.Paid)} was paid")}; the account has {Shown(due.Has)} for it."
+        ({ } due, _) => $"{due.Name}, due {DateText.Long(due.Date)}: {Shown(due.Rest)} to pay{(due.Paid.IsZero ? "" : $", {Shown(due.Paid)} was paid")}; the account has {Shown(due.Has)} for it{(due.Bought.IsPositive ? $", {Shown(due.Bought)} of it for what was bought with the card" : "")}."
             + (due.Date < session.Today ? " Its day is past: the next payday takes it as paid, unless it is changed there." : ""),
         (_, { Number: null } paid) => $"{paid.Name}: {Shown(paid.Amount)}, marked paid by the payday of {DateText.Day(paid.PaidOn)}. On home: l, then u on it undoes it.",
-        (_, { } paid) => $"{paid.Name}: {(paid.Amount.IsZero ? "waived" : $"{Shown(paid.Amount)} paid")} on {DateText.Long(paid.PaidOn)}{(paid is { IsFreed: true, Amount.IsPositive: true } ? ", the rest freed" : "")}.",
+        (_, { } paid) => $"{paid.Name}: {(paid.Amount.IsZero ? DuesReport.State(paid) : $"{Shown(paid.Amount)} paid")} on {DateText.Long(paid.PaidOn)}{(paid is { IsFreed: true, Amount.IsPositive: true } ? ", the rest freed" : "")}.",
         _ => "",
     });
 
@@ -138,53 +133,17 @@ internal sealed class DuesScreen : CursorScreen
 
     private static string State(PaidDue paid) => paid switch
     {
-        { IsFreed: true, Amount.IsZero: true } => "waived",
+        { IsFreed: true, Amount.IsZero: true } => DuesReport.State(paid),
         { IsFreed: true } => "paid, freed",
         _ => $"paid {DateText.Short(paid.PaidOn)}",
     };
 
     private string Shown(Money amount) => amount.ToString(session.Style);
 
-    private CellEdit Ask(DueLine due) => new($"{due.Name}, paid", $"{due.Rest.ToString(session.Style)}{On}{DateText.Short(session.Today)}", text => Take(due, text));
-
-    private string? Take(DueLine due, string text)
+    private void Ticked(DuePayment payment)
     {
-        int at = text.LastIndexOf(On, StringComparison.OrdinalIgnoreCase);
-        string sum = at < 0 ? text : text[..at];
-        Result<Money> amount = Money.ParseSum(sum, session.Book.Household.Currency, session.Style);
-        if (!amount.Ok)
-        {
-            return FaultTexts.Of(amount.Fault, session.Style);
-        }
-
-        LocalDate day = session.Today;
-        if (at >= 0)
-        {
-            Result<LocalDate> typed = TypedDate.Parse(text[(at + On.Length)..].Trim(), session.Today, session.Book.Household.Settings.DateOrder);
-            if (!typed.Ok)
-            {
-                return FaultTexts.Of(typed.Fault, session.Style);
-            }
-
-            day = typed.Value;
-        }
-
-        return Entered(new DueEntry(due.Key, day, amount.Value));
-    }
-
-    private string? Entered(DueEntry entry)
-    {
-        Result<Book> after = Paying.Enter(session.Book, entry, session.Today);
-        if (!after.Ok)
-        {
-            return FaultTexts.Of(after.Fault, session.Style);
-        }
-
-        session.Take(after.Value);
-        DuePayment payment = after.Value.Weeks.Payments[^1];
         Cursor = Math.Min(Cursor + 1, Count - 1);
         Message = payment.Completes ? "Ticked." : $"{Shown(payment.Amount)} paid; {Shown(payment.Asked!.Value - payment.Amount)} is still to pay. x frees it.";
-        return null;
     }
 
     private TakeBackScreen TakeBack(long number)

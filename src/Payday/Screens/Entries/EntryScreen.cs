@@ -12,13 +12,12 @@ using Payday.Core.Moves;
 using Payday.Reports;
 using Payday.Screens.Forms;
 using Payday.Screens.Shell;
-using Payday.Texts;
 
 namespace Payday.Screens.Entries;
 
 /// <summary>What came in or went out outside a payday, or the loose notes counted.</summary>
 internal sealed class EntryScreen(BookSession session)
-    : KeptFormScreen(session, "entry", "enter it", "Write it to the ledger, as the lines under the fields say.")
+    : BookFormScreen(session, "entry", "enter it", "Write it to the ledger, as the lines under the fields say.")
 {
     private const string Ways = "way";
     private const string AmountName = "amount";
@@ -52,42 +51,41 @@ internal sealed class EntryScreen(BookSession session)
     ];
 
     /// <inheritdoc/>
-    protected override IEnumerable<string> Effect
+    protected override Result<Book>? After
     {
         get
         {
-            if (After() is not { } after)
+            if (TypedFields.DayIn(Session, Text(Day)) is not { Ok: true } day)
             {
-                yield break;
+                return null;
             }
 
-            if (!after.Ok)
+            Notes? notes = NotesField.In(Session, Form[NotesName]);
+            if (IsCount)
             {
-                yield return "! " + FaultTexts.Of(after.Fault, Session.Style);
-                yield break;
+                return notes is null ? null : Entering.CountLoose(Book, day.Value, notes, Text(What));
             }
 
-            foreach (Place place in new[] { Place.Account, Place.Cash })
-            {
-                (Money before, Money then) = (Book.Ledger.Balances.In(place), after.Value.Ledger.Balances.In(place));
-                if (before != then)
+            return End is { } end && TypedFields.AmountIn(Session, Text(AmountName)) is { Ok: true } amount
+                ? Entering.Enter(Book, new EntryWish(day.Value, Enum.TryParse(Form[Kind], out EntryKind kind) ? kind : Usual, end, ComesIn ? amount.Value : -amount.Value, Text(What))
                 {
-                    yield return $"{(place == Place.Account ? "Account" : "Cash")} {then.ToString(Session.Style)} (now {before.ToString(Session.Style)}).";
-                }
-            }
-
-            foreach (LedgerEnd end in MoveEnds.From(Book).Concat(MoveEnds.To(Book)).Append(EntryEnds.ToPlace).Distinct())
-            {
-                (Money before, Money then) = (MoveEnds.Has(Book, end), MoveEnds.Has(after.Value, end));
-                if (before != then)
-                {
-                    yield return $"{PurposeNames.Of(Book.Household, end)} {then.ToString(Session.Style)} (now {before.ToString(Session.Style)}{(end is LedgerEnd.Owed ? ", owed" : "")}).";
-                }
-            }
+                    Source = Pays,
+                    IsCash = IsCash,
+                    Notes = IsCash ? notes : null,
+                    Cheque = !ComesIn && !IsCash && Form[Cheque] is { } number ? ChequeIn(number) : null,
+                })
+                : null;
         }
     }
 
-    private Book Book => Session.Book;
+    /// <inheritdoc/>
+    protected override (string Field, string Todo) Missing =>
+        IsCount ? (NotesName, "Count the loose notes first.")
+        : TypedFields.AmountIn(Session, Text(AmountName)).Ok ? (For, "Pick what it is for first.")
+        : (AmountName, "Type how much first.");
+
+    /// <inheritdoc/>
+    protected override IEnumerable<string> Changes(Book after) => BalanceChanges.Of(Book, after, MoveEnds.From(Book).Concat(MoveEnds.To(Book)).Append(EntryEnds.ToPlace));
 
     private bool IsCount => Form[Ways] == "counted";
 
@@ -104,33 +102,6 @@ internal sealed class EntryScreen(BookSession session)
     private string UsualWhere => ComesIn ? "account" : "cash";
 
     private EntryKind Usual => Pays is not null ? EntryKind.Income : End is { } end ? EntryEnds.UsualKind(end, ComesIn, IsCash) : EntryKind.Payment;
-
-    /// <inheritdoc/>
-    protected override Way Finish()
-    {
-        if (!IsCount && !TypedFields.AmountIn(Session, Text(AmountName)).Ok)
-        {
-            return At(AmountName, "Type how much first.");
-        }
-
-        if (!IsCount && End is null)
-        {
-            return At(For, "Pick what it is for first.");
-        }
-
-        if (After() is not { } after)
-        {
-            return At(NotesName, "Count the loose notes first.");
-        }
-
-        if (!after.Ok)
-        {
-            return Stay(FaultTexts.Of(after.Fault, Session.Style));
-        }
-
-        Form.Done(after.Value);
-        return Way.Back;
-    }
 
     private IEnumerable<FormField> OfMoney() =>
     [
@@ -149,31 +120,6 @@ internal sealed class EntryScreen(BookSession session)
         .. ComesIn ? Book.Household.Sources.Select(source => new PickItem<string>(Source + source.Id.Text, source.Name, "income")) : [],
         .. EntryEnds.Of(Book).Select(end => new PickItem<string>(end.Key, PurposeNames.Of(Book.Household, end), PurposeNames.Sort(end))),
     ];
-
-    // Null while something is missing that has to be typed.
-    private Result<Book>? After()
-    {
-        if (TypedFields.DayIn(Session, Text(Day)) is not { Ok: true } day)
-        {
-            return null;
-        }
-
-        Notes? notes = NotesField.In(Session, Form[NotesName]);
-        if (IsCount)
-        {
-            return notes is null ? null : Entering.CountLoose(Book, day.Value, notes, Text(What));
-        }
-
-        return End is { } end && TypedFields.AmountIn(Session, Text(AmountName)) is { Ok: true } amount
-            ? Entering.Enter(Book, new EntryWish(day.Value, Enum.TryParse(Form[Kind], out EntryKind kind) ? kind : Usual, end, ComesIn ? amount.Value : -amount.Value, Text(What))
-            {
-                Source = Pays,
-                IsCash = IsCash,
-                Notes = IsCash ? notes : null,
-                Cheque = !ComesIn && !IsCash && Form[Cheque] is { } number ? ChequeIn(number) : null,
-            })
-            : null;
-    }
 
     private static long? ChequeIn(string text) => long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out long number) && number > 0 ? number : null;
 }

@@ -11,6 +11,7 @@ using Payday.Core.Undo;
 using Payday.Reports;
 using Payday.Screens.Asking;
 using Payday.Screens.Forms;
+using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Payday.Texts;
@@ -63,12 +64,12 @@ internal sealed class ReceivedScreen : KeptFormScreen
     }
 
     /// <inheritdoc/>
-    protected override IEnumerable<string> Effect
+    protected override IEnumerable<Said> Effect
     {
         get
         {
             Result<ReceivingPlan> plan = ReceivingPlan.Of(Session.Book, Got);
-            return plan.Ok ? ReceivedReport.Of(Session.Book.Household, plan.Value) : [Said(plan.Fault)];
+            return plan.Ok ? ReceivedReport.Of(Session.Book.Household, plan.Value).Select(line => (Said)line) : [Said.Alert(Why(plan.Fault))];
         }
     }
 
@@ -91,7 +92,7 @@ internal sealed class ReceivedScreen : KeptFormScreen
         Result<Book> after = ReceivingPlan.Of(Session.Book, Got).Then(plan => plan.Confirm(fetched));
         if (!after.Ok)
         {
-            return Stay(Said(after.Fault));
+            return Stay(Why(after.Fault));
         }
 
         Form.Done(after.Value);
@@ -107,7 +108,7 @@ internal sealed class ReceivedScreen : KeptFormScreen
 
     private string Help(long value) => $"How many were given; the slip asks for {Number(closed.Withdraw[value])}.";
 
-    private string Said(Fault fault) => fault is Obstacle obstacle ? UndoTexts.WithKeys(obstacle, Session.Style) : FaultTexts.Of(fault, Session.Style);
+    private string Why(Fault fault) => fault is Obstacle obstacle ? UndoTexts.WithKeys(obstacle, Session.Style) : FaultTexts.Of(fault, Session.Style);
 
     private Way.To Undo() => new(new TakeBackScreen(
         Session,

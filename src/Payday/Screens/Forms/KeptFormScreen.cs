@@ -16,6 +16,7 @@ internal abstract class KeptFormScreen : CursorScreen
     private readonly BookSession session;
     private readonly string does;
     private readonly string means;
+    private ImmutableArray<Ink> inks = [];
 
     /// <param name="session">The book.</param>
     /// <param name="name">The name of the form: a word of its own, the same in every version.</param>
@@ -61,8 +62,8 @@ internal abstract class KeptFormScreen : CursorScreen
     /// <inheritdoc/>
     protected override string Detail => Here.Help;
 
-    /// <summary>What the form as it stands would do, a line each, or what it lacks; shown under the fields.</summary>
-    protected abstract IEnumerable<string> Effect { get; }
+    /// <summary>What the form as it stands would do, a paragraph each, or why it can't; shown under the fields.</summary>
+    protected abstract IEnumerable<Said> Effect { get; }
 
     /// <summary>What stands in a field, or what usually does; empty for nothing. It asks for <see cref="Fields"/>, which so ask <see cref="Form"/> alone.</summary>
     protected string Text(string field) => Form[field] is { } typed ? typed : Fields.FirstOrDefault(one => one.Name == field)?.Usual ?? "";
@@ -113,15 +114,19 @@ internal abstract class KeptFormScreen : CursorScreen
     {
         IReadOnlyList<string> rows = new TextTable(
             [new(""), new("") { Shrinks = true, MinWidth = 10 }],
-            [.. Fields.Select(field => ImmutableArray.Create(field.Label, Said(field)))],
+            [.. Fields.Select(field => ImmutableArray.Create(field.Label, Value(field)))],
             decimalMark: "").Lay(width).Rows;
-        string[] effect = [.. Effect.SelectMany(line => TextWrap.Lines(CleanText.OneLine(line), width))];
-        return ([], effect.Length == 0 ? rows : [.. rows, "", .. effect]);
+        (string Text, Ink Ink)[] effect = [.. Effect.SelectMany(said => TextWrap.Lines(CleanText.OneLine(said.Text), width).Select(line => (line, said.Ink)))];
+        inks = [.. effect.Select(line => line.Ink)];
+        return ([], effect.Length == 0 ? rows : [.. rows, "", .. effect.Select(line => line.Text)]);
     }
+
+    /// <inheritdoc/>
+    protected sealed override (char Sign, Ink Ink) Mark(int row) => (' ', row - Count - 1 is var line && line >= 0 && line < inks.Length ? inks[line] : Ink.Plain);
 
     private string Shown(FormField field) => Form[field.Name] ?? field.Usual;
 
-    private string Said(FormField field)
+    private string Value(FormField field)
     {
         string text = Shown(field);
         string said = field.Picks.IsEmpty ? text.Length == 0 ? "" : field.Show(text) : field.Picks.FirstOrDefault(pick => pick.Value == text)?.Name ?? "";

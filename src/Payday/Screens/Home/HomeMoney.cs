@@ -14,7 +14,7 @@ internal static class HomeMoney
 {
     private static readonly ImmutableArray<(string Word, PurposeKind[] Kinds)> Sorts =
     [
-        ("bills", [PurposeKind.SetAside]), ("debts", [PurposeKind.ForDebt]), ("pots", [PurposeKind.Pot]), ("wallet", [PurposeKind.Wallet]),
+        ("bills", [PurposeKind.SetAside]), ("debts", [PurposeKind.ForDebt, PurposeKind.ForCard]), ("pots", [PurposeKind.Pot]), ("wallet", [PurposeKind.Wallet]),
         ("kept back", [PurposeKind.KeptBack]), ("buffer", [PurposeKind.Buffer]), ("owed back", [PurposeKind.OwedBack]),
         ("left to place", [PurposeKind.LeftToPlace]), ("overdraft", [PurposeKind.Overdraft]),
     ];
@@ -24,8 +24,10 @@ internal static class HomeMoney
     {
         Balances balances = book.Ledger.Balances;
         NumberStyle style = book.Household.Settings.Numbers;
-        string agreed = bank is { Difference.IsZero: true } agreement ? ReconcileTexts.Of(agreement, style) : "";
-        yield return FrameLine.Headed(width, $"Account {balances.In(Place.Account).ToString(style)}", agreed.Length == 0 ? "" : char.ToLowerInvariant(agreed[0]) + agreed[1..], $"Cash {balances.In(Place.Cash).ToString(style)}");
+
+        // A difference that isn't explained is among what needs doing.
+        string agreed = bank is { IsExplained: false } ? "" : ReconcileTexts.Short(bank, style);
+        yield return FrameLine.Headed(width, $"Account {balances.In(Place.Account).ToString(style)}", agreed, $"Cash {balances.In(Place.Cash).ToString(style)}");
         foreach ((string name, Place place) in ((string, Place)[])[("account", Place.Account), ("cash", Place.Cash)])
         {
             string[] parts = [.. Sorts.Select(sort => (sort.Word, Amount: Sum(balances, place, sort.Kinds))).Where(sort => !sort.Amount.IsZero).Select(sort => Word(sort.Word, place) + " " + sort.Amount.ToString(style))];

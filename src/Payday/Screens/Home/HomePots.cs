@@ -1,4 +1,5 @@
 using System.Globalization;
+using NodaTime;
 using Payday.Charts;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
@@ -20,9 +21,9 @@ internal static class HomePots
     private const int Gaps = 4;
 
     /// <summary>The pots.</summary>
-    public static IEnumerable<FrameLine> Lines(Book book, int width)
+    public static IEnumerable<FrameLine> Lines(Book book, LocalDate today, int width)
     {
-        Row[] rows = [.. PotGlance.Of(book).Select(pot => new Row(pot.Pot.Name, pot.Has, (pot.Has, pot.Whole), pot.HasTarget ? pot.Percent : null))];
+        Row[] rows = [.. PotGlance.Of(book, today).Select(pot => new Row(pot.Pot.Name, pot.Has, (pot.Has, pot.Whole), pot.HasTarget ? pot.Percent : null))];
         return rows.Length == 0 ? [] : [FrameLine.Headed(width, "Pots"), .. Grid.Lay([.. Pieces(rows, book, width)], width)];
     }
 

@@ -48,6 +48,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         ("Set aside", "money held in the account for a bill's next due dates."),
         ("Buffer", "account money deliberately left without another purpose."),
         ("Owed back", "cash that a pot owes the account after a card purchase; below zero in the account, because the account has paid already."),
+        ("Overdraft", "what the account is below zero beside what it holds; what comes in pays it off first, and the bank's terms decide what it costs."),
         ("Kept back", "the part of a fill that no note can make; it stays in the account and joins the pot's next fill."),
     ];
 
@@ -94,7 +95,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
             .. NextLines(width - 2).Select(line => FrameLine.Of(" " + line, Ink.Strong)),
             .. Needs(width),
             .. HomeMoney.Lines(book, BookStatus.Of(book, session.Today).Bank, width),
-            .. HomePots.Lines(book, width),
+            .. HomePots.Lines(book, session.Today, width),
             .. HomeDues.Lines(book, session.Today, width),
             .. HomePots.Debts(book, width),
         ];

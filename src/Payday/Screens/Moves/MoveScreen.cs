@@ -6,13 +6,12 @@ using Payday.Core.Moves;
 using Payday.Reports;
 using Payday.Screens.Forms;
 using Payday.Screens.Shell;
-using Payday.Texts;
 
 namespace Payday.Screens.Moves;
 
 /// <summary>Money moved from one purpose to another: both picked, the effect shown before it is written.</summary>
 internal sealed class MoveScreen(BookSession session)
-    : KeptFormScreen(session, "move", "move it", "Write the move to the ledger, as the lines under the fields say.")
+    : BookFormScreen(session, "move", "move it", "Write the move to the ledger, as the lines under the fields say.")
 {
     private const string From = "from";
     private const string To = "to";
@@ -44,43 +43,21 @@ internal sealed class MoveScreen(BookSession session)
     ];
 
     /// <inheritdoc/>
-    protected override IEnumerable<string> Effect => Entry() is not { } entry
-        ? []
-        : MoveEffect.Of(Book, entry) is { Ok: true } effect ? MoveText.Of(Book.Household, entry, effect.Value) : [$"! {FaultTexts.Of(MoveEffect.Of(Book, entry).Fault!, Session.Style)}"];
+    protected override Result<Book>? After => Entry() is { } entry ? Moving.Enter(Book, entry) : null;
 
-    private Book Book => Session.Book;
+    /// <inheritdoc/>
+    protected override (string Field, string Todo) Missing =>
+        End(From) is null ? (From, "Pick what gives the money first.")
+        : End(To) is null ? (To, "Pick what gets it first.")
+        : (Amount, "Type how much first.");
+
+    /// <inheritdoc/>
+    protected override IEnumerable<string> Changes(Book after) =>
+        Entry() is { } entry && MoveEffect.Of(Book, entry) is { Ok: true } effect ? MoveText.Of(Book.Household, entry, effect.Value) : [];
 
     // From cash into the account none change hands yet.
     private bool NamesNotes => (End(From), End(To)) is (LedgerEnd.At from, { } to)
         && (to is LedgerEnd.At { Place: Place.Cash } || from == MoveEnds.Loose);
-
-    /// <inheritdoc/>
-    protected override Way Finish()
-    {
-        if (End(From) is null)
-        {
-            return At(From, "Pick what gives the money first.");
-        }
-
-        if (End(To) is null)
-        {
-            return At(To, "Pick what gets it first.");
-        }
-
-        if (Entry() is not { } entry)
-        {
-            return At(Amount, "Type how much first.");
-        }
-
-        Result<Book> after = Moving.Enter(Book, entry);
-        if (!after.Ok)
-        {
-            return Stay(FaultTexts.Of(after.Fault, Session.Style));
-        }
-
-        Form.Done(after.Value);
-        return Way.Back;
-    }
 
     private MoveEntry? Entry() => End(From) is { } from && End(To) is { } to && TypedFields.AmountIn(Session, Text(Amount)) is { Ok: true } amount && TypedFields.DayIn(Session, Text(Day)) is { Ok: true } day
         ? new MoveEntry(day.Value, from, to, amount.Value, Text(Why), NamesNotes ? NotesField.In(Session, Form[Notes]) : null)

@@ -52,6 +52,7 @@ internal sealed class CloseScreen : PageScreen
         [
             .. days > 1 ? [Said.Alert($"This payday is {"day".ToQuantity(days)} off: close it once the money is there."), ""] : Array.Empty<Said>(),
             $"{plan.Income.CameIn.ToString(style)} came in.",
+            .. plan.Income.Overdraft is { Owed.IsPositive: true } overdraft ? [$"{overdraft.Amount.ToString(style)} pays off the overdraft{(overdraft.Rest.IsZero ? "" : $", of which {overdraft.Rest.ToString(style)} is left")}."] : Array.Empty<Said>(),
             .. plan.Income.Buffer.Amount.IsPositive ? [$"{plan.Income.Buffer.Amount.ToString(style)} comes from the buffer, which keeps {(plan.Income.Buffer.Has - plan.Income.Buffer.Amount).ToString(style)}."] : Array.Empty<Said>(),
             $"{plan.Bills.Total.ToString(style)} is set aside for bills; {plan.Bills.Dues.Count(due => due.Paid)} of {plan.Bills.Dues.Length} due are marked paid.",
             $"{plan.Debts.Total.ToString(style)} goes to debt minimums; {plan.Debts.Rows.Count(row => row.Paid)} of {plan.Debts.Rows.Count(row => row.Due is not null)} due are marked paid.",
@@ -63,6 +64,7 @@ internal sealed class CloseScreen : PageScreen
             $"{"movement".ToQuantity(closed.Value.Ledger.Since(plan.Book.Ledger).Count())} will be written to the ledger. They stay: a mistake is undone by its reverse.",
             "",
             Cautions.Advice,
+            .. plan.Income.Overdraft.Owed.IsPositive ? [Cautions.Overdraft] : Array.Empty<Said>(),
             Cautions.Cash,
         ];
         return Said.Lines(lines, width);

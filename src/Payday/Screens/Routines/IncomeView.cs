@@ -33,6 +33,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
     [
         ("Carried over", "money that was still waiting for a purpose from before."),
         ("One-off", "income that no source pays regularly."),
+        ("Overdraft", "what the account is below zero beside what it holds; what comes in pays it off first."),
         ("From the buffer", "money without a purpose in the account; it helps by itself down to what the buffer keeps."),
     ];
 
@@ -48,7 +49,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
 
     /// <inheritdoc/>
     public override ImmutableArray<StepRow> Rows =>
-        [.. Plan.Income.Lines.Select(Row), .. Plan.Income.Buffer is { Has.IsZero: true, Amount.IsZero: true } ? ImmutableArray<StepRow>.Empty : [BufferRow(Plan.Income.Buffer)]];
+        [.. Plan.Income.Lines.Select(Row), .. Plan.Income.Overdraft.Owed.IsZero ? ImmutableArray<StepRow>.Empty : [OverdraftRow(Plan.Income.Overdraft)], .. Plan.Income.Buffer is { Has.IsZero: true, Amount.IsZero: true } ? ImmutableArray<StepRow>.Empty : [BufferRow(Plan.Income.Buffer)]];
 
     /// <inheritdoc/>
     protected override ImmutableArray<TextColumn> Columns => IncomeTable.Columns;
@@ -64,6 +65,29 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
             : draft with { OneOffs = amount.IsZero ? draft.OneOffs.Remove(line.Name) : draft.OneOffs.SetItem(line.Name, amount) }),
         Tick = line.SourceId is { } source ? () => Work.Decide(draft => draft with { Incomes = draft.Incomes.Remove(source) }) : null,
     };
+
+    private StepRow OverdraftRow(OverdraftPayoff overdraft) => new(["Pays off the overdraft", $"of {Shown(overdraft.Owed)}", Marked(-overdraft.Amount, overdraft.Changed)])
+    {
+        Rule = RuleTexts.Overdraft,
+        Sign = overdraft.Changed ? '*' : ' ',
+        Detail =
+        [
+            overdraft.Rest.IsZero ? "Then the account is no longer below zero." : $"{Shown(overdraft.Rest)} of the overdraft is left then.",
+            Cautions.Overdraft,
+        ],
+        Edit = new("Pays off the overdraft", Shown(overdraft.Amount), text => PayOff(text, overdraft)),
+        Tick = () => Work.Decide(draft => draft with { ToOverdraft = null }),
+    };
+
+    private string? PayOff(string text, OverdraftPayoff overdraft)
+    {
+        Result<Money> amount = Money.ParseSum(text, overdraft.Owed.Currency, Style);
+        return !amount.Ok ? FaultTexts.Of(amount.Fault, Style)
+            : amount.Value.IsNegative ? "An amount below zero has no place here."
+            : amount.Value > overdraft.Owed ? $"The overdraft is {Shown(overdraft.Owed)}."
+            : amount.Value > overdraft.Proposed ? $"{Shown(overdraft.Proposed)} came in, so no more of it is paid off today."
+            : Work.Decide(draft => draft with { ToOverdraft = amount.Value });
+    }
 
     private StepRow BufferRow(BufferHelp buffer) => new(["From the buffer", $"has {Shown(buffer.Has)}", Marked(buffer.Amount, buffer.Changed)])
     {

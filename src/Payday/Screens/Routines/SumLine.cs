@@ -17,6 +17,7 @@ internal static class SumLine
         string[] terms =
         [
             $"{plan.Income.CameIn.ToString(style)} in{carried}{buffer}",
+            .. plan.Income.Overdraft.Amount.IsZero ? Array.Empty<string>() : [$"- {plan.Income.Overdraft.Amount.ToString(style)} overdraft"],
             $"- {plan.Bills.Total.ToString(style)} bills",
             $"- {plan.Debts.Total.ToString(style)} debts",
             $"- {plan.Pots.Total.ToString(style)} pots",

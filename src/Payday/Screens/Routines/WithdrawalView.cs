@@ -4,6 +4,7 @@ using Humanizer;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Faults;
 using Payday.Core.Routines;
 using Payday.Reports;
@@ -21,6 +22,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
 {
     private const int MostNotes = 10_000;
     private readonly PerPlan<OwedBackOffer?> offer = new(OwedBackOffer.Of);
+    private readonly PerPlan<WithdrawalRoom?> room = new(WithdrawalRoom.Of);
     private int column;
 
     /// <inheritdoc/>
@@ -61,6 +63,8 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
             string count = ways.Length > 0 ? "" : $" ({"note".ToQuantity(plan.Withdraw.Pieces)})";
             return Plan.Withdrawal.Pots.FirstOrDefault(row => row.KeptBack.IsNegative) is { } over
                 ? Said.Alert($"The notes for {over.Pot.Name} are {Shown(-over.KeptBack)} more than it has; lower one before the payday can be closed.")
+                : room.Of(Plan) is { IsTooLittle: true } less
+                    ? Said.Alert(ClosingTexts.Of(new ClosingFault.AccountHasLess(less.Has, less.Asked), Style))
                 : plan.Faults.IsEmpty
                     ? Said.Quiet($"{Shown(plan.WithdrawTotal)} withdrawn{count}{reused}, {Shown(Plan.Withdrawal.KeptBack)} kept back.{ways}")
                     : Said.Alert(NoteTexts.Of(plan.Faults[0], Style));

@@ -7,6 +7,7 @@ using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Screens.Setup.Forms;
 using Payday.Screens.Shell;
+using Payday.Store.Starts;
 using Payday.Text;
 using Payday.Texts;
 
@@ -41,6 +42,15 @@ internal sealed class BookWork(BookSession session) : SetupWork
 
     /// <inheritdoc/>
     public override void ForgetBegun(BegunItems begun) => session.BegunItems = begun;
+
+    /// <inheritdoc/>
+    public override StartStatements Statements => session.Statements;
+
+    /// <inheritdoc/>
+    public override void KeepStatements(StartStatements statements) => session.Statements = statements;
+
+    /// <inheritdoc/>
+    public override void MarkStatements(StartStatements statements) => session.Statements = statements;
 
     /// <inheritdoc/>
     public override string? FaultAt(HouseholdDraft next, DraftPlace place) => FaultAt(HouseholdCheck.Of(next).Faults, place);

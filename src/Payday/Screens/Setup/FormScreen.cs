@@ -17,6 +17,13 @@ internal sealed class FormScreen(SetupWork work, IItemForm form, string noun, IS
 {
     private bool asked;
 
+    /// <summary>The same with its cursor on the first field that is still to fill in.</summary>
+    public FormScreen AtMissing()
+    {
+        Cursor = Math.Max(0, form.Rows.ToList().FindIndex(row => row.IsMissing));
+        return this;
+    }
+
     /// <inheritdoc/>
     public override string Title => form.Rows[0] is { Label: "Name", Shown: { Length: > 0 } name }
         ? $"{char.ToUpperInvariant(noun[0])}{noun[1..]}: {name}"

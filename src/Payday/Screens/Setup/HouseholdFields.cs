@@ -42,6 +42,7 @@ internal static class HouseholdFields
         SetupFields.OfSetting("Notes come from", Members.Bank, BankDraft.Members.Kind, ChoiceTypes.Of((BankKind.Teller, "a teller"), (BankKind.Machine, "a machine")), "A teller gives any notes and gets a slip; a machine only its own."),
         SetupFields.OfSetting("Machine's notes", Members.Bank, BankDraft.Members.Notes, new PiecesType(), "The values of the notes that the machine gives, such as 50 20."),
         SetupFields.OfSetting("Machine's limit", Members.Bank, BankDraft.Members.Limit, new AmountType(), "The most that it gives in one visit; empty for no limit.").Optional(),
+        SetupFields.OfSetting("Below zero up to", Members.Overdraft, new AmountType(), "How far below zero the bank lets the account go, by its terms; empty for not at all. No more cash than that is fetched.").Optional(),
         SetupFields.OfSetting("Bank holidays", Members.Holidays, HolidayDraft.Members.Set, ChoiceTypes.Of((HolidaySet.None, "weekends only"), (HolidaySet.UnitedStates, "United States"), (HolidaySet.EnglandAndWales, "England and Wales"), (HolidaySet.Target, "TARGET (euro)")), "Days on which the bank is closed, so that paydays and dues move; those usual for the currency are there to begin with."),
         SetupFields.OfSetting("Further holidays", Members.Holidays, HolidayDraft.Members.Extra, new DatesType(), "Other dates on which the bank is closed, like 2026-11-27, with blanks between them.").Optional(),
     ];
@@ -64,7 +65,7 @@ internal static class HouseholdFields
     public static ImmutableArray<SetupField<HouseholdDraft>> Opening(SetupFacts facts) =>
     [
         SetupFields.Of("Counted on", HouseholdDraft.Members.Start, new DateType(), "The date of these figures, like 2026-03-05; the first payday is on it or after.") with { Locked = StartLock.SinceStart },
-        SetupFields.Of("In the account", DraftPath.To(HouseholdDraft.Members.Opening, OpeningDraft.Members.Account), new AmountType(), "All of it, with what is set aside for bills and held in pots there. The rest is the buffer.") with { Locked = StartLock.SinceStart },
+        SetupFields.Of("In the account", DraftPath.To(HouseholdDraft.Members.Opening, OpeningDraft.Members.Account), new AmountType(), "All of it, with what is set aside for bills and held in pots there. The rest is the buffer. Below zero, like -200, where it is overdrawn.") with { Locked = StartLock.SinceStart },
         .. facts.Notes.Select(note => (SetupFields.Of(
             $"Notes of {PiecesType.Shown(note, facts)}",
             DraftPath.To(HouseholdDraft.Members.Opening, OpeningDraft.CountOf(note)),

@@ -31,6 +31,12 @@ internal static class UsualOfCurrency
         };
     }
 
+    /// <summary>The smallest note: of those the household uses, else of those usual for a currency, else one whole unit.</summary>
+    public static decimal SmallestNote(HouseholdDraft draft, Currency currency) =>
+        draft.Settings.Notes is [_, ..] notes ? notes.Min()
+        : CashDefaults.Codes.Contains(currency.Code) ? CashDefaults.For(currency).Notes.Min(note => note.ToDecimal())
+        : 1;
+
     private static ImmutableArray<decimal>? Values(ImmutableArray<Money>? pieces) =>
         pieces is { } there ? [.. there.Select(piece => piece.ToDecimal())] : null;
 }

@@ -8,6 +8,7 @@ using Payday.Core.HouseholdChanges;
 using Payday.Core.Households;
 using Payday.Store;
 using Payday.Store.Folders;
+using Payday.Store.Starts;
 using Payday.Texts;
 
 namespace Payday.Screens.Shell;
@@ -66,6 +67,9 @@ internal sealed class BookSession
 
     /// <summary>Items of the household that were begun and aren't complete yet, as their forms have them.</summary>
     public BegunItems BegunItems { get; set; } = BegunItems.None;
+
+    /// <summary>The bank's files that were looked at for the household, until the program ends.</summary>
+    public StartStatements Statements { get; set; } = StartStatements.None;
 
     /// <summary>How numbers are written.</summary>
     public NumberStyle Style => Book.Household.Settings.Numbers;

@@ -9,7 +9,7 @@ internal static class Letters
     public static readonly Letter Card = new('b', "What was bought by card.");
     public static readonly Letter Confirm = new('c', "On to the ledger: what stands here is written, or shown first where it can't be taken back by a key.");
     public static readonly Letter Days = new('d', "Days: those to come, those that are shown, the one that is counted for, the last one, the one that something is needed by.");
-    public static readonly Letter Explain = new('e', "Explain a difference of a count.");
+    public static readonly Letter Explain = new('e', "Explain a difference: what became of that of a count, or what one with the bank may be.");
     public static readonly Letter Fill = new('f', "Fill the wallet.");
     public static readonly Letter Gaps = new('g', "What is not as it should be: open differences of counts, other notes than the slip asked for.");
     public static readonly Letter Household = new('h', "The household's settings and lists.");

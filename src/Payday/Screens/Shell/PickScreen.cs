@@ -23,8 +23,11 @@ internal sealed class PickScreen<T>(string title, ImmutableArray<PickItem<T>> it
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => [new(Key.Enter, "Enter", "pick", "Pick what is under the cursor.", () => pick(items[Cursor].Value))];
 
+    /// <summary>The question, where the title alone doesn't say it.</summary>
+    public string Asked { get; init; } = "";
+
     /// <inheritdoc/>
-    protected override string Detail => "";
+    protected override string Detail => Asked;
 
     /// <inheritdoc/>
     protected override string Status => "A letter goes to the next name that begins with it.";

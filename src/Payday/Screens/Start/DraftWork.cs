@@ -63,6 +63,15 @@ internal sealed class DraftWork : SetupWork
     public override void ForgetBegun(BegunItems begun) => start = start with { Begun = begun };
 
     /// <inheritdoc/>
+    public override StartStatements Statements => start.Statements;
+
+    /// <inheritdoc/>
+    public override void KeepStatements(StartStatements statements) => Write(start with { Statements = statements });
+
+    /// <inheritdoc/>
+    public override void MarkStatements(StartStatements statements) => start = start with { Statements = statements };
+
+    /// <inheritdoc/>
     public override string? FaultAt(HouseholdDraft next, DraftPlace place) => HouseholdCheck.Of(next).Faults
         .Where(fault => fault is DraftFault found && found is not DraftFault.Missing && place.Holds(found.Place))
         .Select(fault => FormTexts.Of(fault, Style))

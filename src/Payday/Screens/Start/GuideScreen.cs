@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Reports;
 using Payday.Screens.Frames;
+using Payday.Screens.Learning;
 using Payday.Screens.Setup;
 using Payday.Screens.Setup.Lists;
 using Payday.Screens.Shell;
@@ -46,9 +47,13 @@ internal sealed class GuideScreen : CursorScreen
     protected override int Count => parts.Length + 1;
 
     /// <inheritdoc/>
-    protected override IReadOnlyList<Binding> Keys => Cursor == parts.Length
-        ? [new(Key.Enter, "Enter", "begin", "Store the household and go to the first payday.", Begin)]
-        : [new(Key.Enter, "Enter", "open", "This part; Right leads on from there.", () => Open(Cursor))];
+    protected override IReadOnlyList<Binding> Keys =>
+    [
+        Cursor == parts.Length
+            ? new(Key.Enter, "Enter", "begin", "Store the household and go to the first payday.", Begin)
+            : new(Key.Enter, "Enter", "open", "This part; Right leads on from there.", () => Open(Cursor)),
+        Letters.List.Does("statements", "Fill the lists from bank statements, line by line.", () => new Way.To(new StatementFilesScreen(work, new Onward("set up", BackFromStatements)))),
+    ];
 
     /// <inheritdoc/>
     protected override string Detail => Cursor == parts.Length
@@ -81,6 +86,12 @@ internal sealed class GuideScreen : CursorScreen
         row < parts.Length && IsDone(parts[row]) ? ('v', Ink.Done) : (' ', Ink.Plain);
 
     private bool IsDone(GuidePart part) => part.IsFilled() || (!part.IsNeeded && work.HasPassed(part.Part.Name));
+
+    private Way BackFromStatements()
+    {
+        Cursor = FirstOpen;
+        return Way.Back;
+    }
 
     private Way Open(int index)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Screens.Learning;
 using Payday.Screens.Setup;
 using Payday.Screens.Shell;
 using Payday.Store.Starts;
@@ -10,7 +11,7 @@ namespace Payday.Screens.Start;
 internal sealed class StartScreen(StartDoor door) : CursorScreen
 {
     private static readonly ImmutableArray<string> Ways =
-        ["Set up your household", "Load the demo household", "Take a household file"];
+        ["Set up your household", "Begin from bank statements", "Load the demo household", "Take a household file"];
 
     /// <inheritdoc/>
     public override string Title => "Payday";
@@ -39,12 +40,13 @@ internal sealed class StartScreen(StartDoor door) : CursorScreen
     {
         0 when IsBegun => "Goes on where you left it; everything entered is kept.",
         0 => "Part by part: name and currency, notes, who pays, bills, debts, pots, bank, what is there now. It can be left at any time; how long depends on how much there is to enter.",
-        1 => "An invented household to try everything on, in a folder that is thrown away when you leave. Yours can be set up afterwards.",
+        1 => "Files from your bank, three months or more: bills, pay and spending are found in them, and you take, change or leave each. The rest is asked as in setting up.",
+        2 => "An invented household to try everything on, in a folder that is thrown away when you leave. Yours can be set up afterwards.",
         _ => "A household file that was written or exported before. It is checked, and all that is wrong is listed.",
     };
 
     /// <inheritdoc/>
-    protected override string Status => Cursor == 1 ? "" : $"Everything is kept in {door.Store.Folder.Path}, readable by you alone.";
+    protected override string Status => Cursor == 2 ? "" : $"Everything is kept in {door.Store.Folder.Path}, readable by you alone.";
 
     private bool IsBegun => new StartFile(door.Store.Folder).Exists;
 
@@ -57,7 +59,14 @@ internal sealed class StartScreen(StartDoor door) : CursorScreen
     private Way Choose() => Cursor switch
     {
         0 => new Way.To(new GuideScreen(new DraftWork(door.Store, door.Today))),
-        1 => new Way.Afresh(door.OpenDemo(AfterTheDemo)),
+        1 => FromStatements(),
+        2 => new Way.Afresh(door.OpenDemo(AfterTheDemo)),
         _ => new Way.To(new TakeFileScreen(door)),
     };
+
+    private Way.To FromStatements()
+    {
+        var work = new DraftWork(door.Store, door.Today);
+        return new Way.To(new StatementFilesScreen(work, new Onward("set up", () => new Way.Instead(new GuideScreen(work)))));
+    }
 }

@@ -1,5 +1,6 @@
 using Humanizer;
 using Payday.Core.Households;
+using Payday.Files;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Text;
@@ -56,8 +57,7 @@ internal sealed class TakeFileScreen(StartDoor door) : PageScreen
         }
 
         path = text.Trim();
-        string home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);
-        offer = door.ReadFile(path.StartsWith("~/", StringComparison.Ordinal) ? Path.Combine(home, path[2..]) : Path.GetFullPath(path));
+        offer = door.ReadFile(PersonPath.Full(path));
         return null;
     }
 

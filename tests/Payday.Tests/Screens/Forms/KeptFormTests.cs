@@ -3,6 +3,7 @@ using System.Drawing;
 using NodaTime;
 using Payday.Core.Books;
 using Payday.Screens.Forms;
+using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Tests.Screens.Setup;
 
@@ -83,7 +84,7 @@ public sealed class KeptFormTests : IDisposable
             Session.Day("day", "Day", "When."),
         ];
 
-        protected override IEnumerable<string> Effect => [$"Then {Text("what")} is {Text("colour")}."];
+        protected override IEnumerable<Said> Effect => [$"Then {Text("what")} is {Text("colour")}."];
 
         protected override Way Finish()
         {

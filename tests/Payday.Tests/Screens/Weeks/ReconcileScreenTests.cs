@@ -68,17 +68,39 @@ public sealed class ReconcileScreenTests : IDisposable
         Assert.Contains(hand.Shown(new Size(80, 60)), line => line.Contains("less than it should on Fri 13 Mar (@).", StringComparison.Ordinal));
     }
 
+    // A name is kept as the rest is, shown with the difference, and gone once it is explained.
+    [Fact]
+    public void Accept_WithAName_ShowsItUntilItIsExplained()
+    {
+        var hand = new Hand(new HomeScreen(demo.Session));
+        hand.Press("@", "Ctrl+A", "Enter").Type((Plan.TickAll().Expected - Money.FromMinorUnits(310, Plan.Expected.Currency)).ToString(demo.Session.Style)).Press("c", "e");
+        Assert.Equal("At most 60 characters, please.", hand.Try(new string('x', 61)));
+        hand.Press("e").Type("an account fee?");
+        Assert.Equal("an account fee?", demo.Stored.Weeks.Reconciling!.Name);
+        Assert.Contains(hand.Shown(new Size(80, 24)), line => line.Contains("It is called \"an account fee?\".", StringComparison.Ordinal));
+        hand.Press("Enter", "Down");
+        string[] shown = hand.Shown(new Size(80, 60));
+        Assert.Contains("The bank had 3.10 less than it should on Fri 13 Mar (\"an account fee?\") (@).", string.Join(' ', shown.Select(line => line.Trim())), StringComparison.Ordinal);
+        Assert.Contains("(\"an account fee?\").", string.Join(' ', hand.Press("@").Shown(new Size(100, 24))), StringComparison.Ordinal);
+
+        hand.Press("Esc", "$", "a").Pick("w").To("Amount").Type("3.10").To("For").Pick("b").Pick("b").Press("Right", "Esc");
+        Assert.Contains("(\"an account fee?\"); what was entered since explains it.", string.Join(' ', hand.Shown(new Size(80, 60)).Select(line => line.Trim())), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void All_TicksEveryLine_AndThenNone()
+    {
+        Hand hand = Begun().Press("Ctrl+A");
+        Assert.All(Plan.Lines, line => Assert.True(Plan.IsAtBank(line)));
+        hand.Press("Ctrl+A");
+        Assert.Empty(Plan.Draft.AtBank);
+    }
+
     [Fact]
     public void Undo_OfAPurchaseAtTheBank_LeadsToTheReconciliation()
     {
         var hand = new Hand(new HomeScreen(demo.Session));
-        hand.Press("@");
-        for (int i = 0; i < Plan.Lines.Length; i++)
-        {
-            hand.Press("Space");
-        }
-
-        hand.Press("Enter").Type(Plan.Expected.ToString(demo.Session.Style)).Press("c", "b", "u");
+        hand.Press("@", "Ctrl+A", "Enter").Type(Plan.Expected.ToString(demo.Session.Style)).Press("c", "b", "u");
         Assert.Contains(hand.Shown(new Size(80, 24)), line => line.Contains("at the bank by the reconciliation of 13 Mar 2026", StringComparison.Ordinal));
         Assert.DoesNotContain(hand.Top.Bindings, key => key.Name == "Enter");
         hand.Press("Esc", "Esc", "@", "u", "Enter", "b", "u", "Enter");

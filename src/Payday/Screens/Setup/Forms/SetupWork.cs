@@ -1,5 +1,6 @@
 using Payday.Core.Drafts;
 using Payday.Screens.Setup.Fields;
+using Payday.Store.Starts;
 
 namespace Payday.Screens.Setup.Forms;
 
@@ -29,4 +30,13 @@ internal abstract class SetupWork : SetupFacts
 
     /// <summary>Forgets what was begun of a list, with the next thing that is stored.</summary>
     public abstract void ForgetBegun(BegunItems begun);
+
+    /// <summary>The bank's files that the household is set up from, and what became of what was found in them.</summary>
+    public abstract StartStatements Statements { get; }
+
+    /// <summary>Keeps them where they outlive this screen.</summary>
+    public abstract void KeepStatements(StartStatements statements);
+
+    /// <summary>Keeps them with the next thing that is stored: what was taken is marked in the same write.</summary>
+    public abstract void MarkStatements(StartStatements statements);
 }

@@ -21,6 +21,7 @@ internal sealed class BillList : ListOf<BillDraft>
         [
             SetupFields.Name<BillDraft>(NameHelp),
             SetupFields.Of("Amount", Members.Amount, new AmountType(), "What is usually due; the actual amount is confirmed each time."),
+            LaterField.Of(Members.Later),
             .. ScheduleFields.Of("Falls due", Members.Schedule, Members.Shift),
             SetupFields.Of("Essential", Members.Essential, ChoiceTypes.Of((true, "yes"), (false, "no")), "Whether it keeps the household going, like shelter and power: it comes before all else when money is short."),
             (SetupFields.Of("Set aside already", Members.SetAside, new AmountType(), "What the account already held for it at the start; empty for nothing.") with { Locked = StartLock.SinceStart }).Optional(),
@@ -55,14 +56,14 @@ internal sealed class BillList : ListOf<BillDraft>
 
     /// <inheritdoc/>
     protected override ImmutableArray<string> Cells(BillDraft item, SetupFacts facts) =>
-        [item.Name!, ScheduleFields.Words(item, Members.Schedule, facts), Amount(item.Amount, facts), Until.Show(item, facts)];
+        [item.Name!, ScheduleFields.Words(item, Members.Schedule, facts) + LaterField.Next(item.Later, facts), LaterField.Now(item.Amount, item.Later, facts), Until.Show(item, facts)];
 
     /// <inheritdoc/>
     public override string LineExample => "Rent 1450 1st";
 
     /// <inheritdoc/>
     protected override Result<BillDraft> Read(string line, LineFacts facts, BillDraft fresh) => ItemLine.Bill(line, facts)
-        .Map(bill => fresh with { Name = bill.Name, Amount = bill.Amount, Schedule = bill.Schedule ?? fresh.Schedule });
+        .Map(bill => fresh with { Name = bill.Name, Amount = bill.Amount, Later = bill.Later, Schedule = bill.Schedule ?? fresh.Schedule });
 
     /// <inheritdoc/>
     protected override BillDraft Fresh(SetupFacts facts) => new() { Schedule = new() { Kind = ScheduleKind.Monthly }, Shift = Shift.None, Essential = true };

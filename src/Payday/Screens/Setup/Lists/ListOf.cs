@@ -49,6 +49,18 @@ internal abstract class ListOf<TItem>(ItemList<TItem> items) : SetupList
     }
 
     /// <inheritdoc/>
+    public override string? Begin(SetupWork work, ItemDraft item)
+    {
+        if (Begun(work.Begun) is not null)
+        {
+            return $"Another {Noun} was begun and isn't complete yet; in {Title}, a goes on with it.";
+        }
+
+        work.KeepBegun(items.Begun.Put(work.Begun, (TItem)item));
+        return null;
+    }
+
+    /// <inheritdoc/>
     public override string? TakeLine(SetupWork work, string line)
     {
         if (Begun(work.Begun) is not null)

@@ -81,9 +81,9 @@ internal sealed class PotList : ListOf<PotDraft>
 
     private static string Purpose(PotDraft pot, SetupFacts facts) => pot.Kind switch
     {
-        PotUse.Spending => $"{Amount(pot.Amount, facts)} a {PotFields.Per.Show(pot, facts)}",
-        PotUse.Sinking => $"{Amount(pot.Target, facts)} by {PotFields.By.Show(pot, facts)}",
+        PotUse.Spending => $"{LaterField.Now(pot.Amount, pot.Later, facts)} a {PotFields.Per.Show(pot, facts)}{LaterField.Next(pot.Later, facts)}",
+        PotUse.Sinking => $"{Amount(pot.By is { } by ? LaterDraft.On(pot.Target, pot.Later, by) : pot.Target, facts)} by {PotFields.By.Show(pot, facts)}",
         PotUse.Ladder => $"{PotFields.Steps.Show(pot, facts)} steps of {Amount(pot.Unit, facts)}, {PotFields.Order.Show(pot, facts)}",
-        _ => $"{Amount(pot.PerPayday, facts)} a payday to {Amount(pot.Level, facts)}",
+        _ => $"{Amount(pot.PerPayday, facts)} a payday to {LaterField.Now(pot.Level, pot.Later, facts)}{LaterField.Next(pot.Later, facts)}",
     };
 }

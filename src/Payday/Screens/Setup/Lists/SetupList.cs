@@ -62,6 +62,10 @@ internal abstract class SetupList
     /// <summary>A form of an item to be added.</summary>
     public abstract IItemForm NewForm(SetupWork work);
 
+    /// <summary>Keeps an item that isn't whole as begun, so that <see cref="NewForm"/> goes on with it.</summary>
+    /// <returns>Why not, or null.</returns>
+    public abstract string? Begin(SetupWork work, ItemDraft item);
+
     /// <summary>How an item is written as a line.</summary>
     public abstract string LineExample { get; }
 

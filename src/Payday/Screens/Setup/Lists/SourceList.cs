@@ -21,6 +21,7 @@ internal sealed class SourceList : ListOf<SourceDraft>
         [
             SetupFields.Name<SourceDraft>(NameHelp),
             SetupFields.Of("Expected", Members.Expected, new AmountType(), "What usually comes each time; 0 where it can't be foreseen. What really came is entered on the payday."),
+            LaterField.Of(Members.Later),
             .. ScheduleFields.Of("Comes", Members.Schedule, Members.Shift),
             Until,
         ]))
@@ -56,7 +57,7 @@ internal sealed class SourceList : ListOf<SourceDraft>
 
     /// <inheritdoc/>
     protected override ImmutableArray<string> Cells(SourceDraft item, SetupFacts facts) =>
-        [item.Name!, ScheduleFields.Words(item, Members.Schedule, facts), Amount(item.Expected, facts), Until.Show(item, facts)];
+        [item.Name!, ScheduleFields.Words(item, Members.Schedule, facts) + LaterField.Next(item.Later, facts), LaterField.Now(item.Expected, item.Later, facts), Until.Show(item, facts)];
 
     // Pay on a closed day mostly comes early (common practice, no source).
     /// <inheritdoc/>
@@ -64,7 +65,7 @@ internal sealed class SourceList : ListOf<SourceDraft>
 
     /// <inheritdoc/>
     protected override Result<SourceDraft> Read(string line, LineFacts facts, SourceDraft fresh) => ItemLine.Source(line, facts)
-        .Map(source => fresh with { Name = source.Name, Expected = source.Expected, Schedule = source.Schedule ?? fresh.Schedule });
+        .Map(source => fresh with { Name = source.Name, Expected = source.Expected, Later = source.Later, Schedule = source.Schedule ?? fresh.Schedule });
 
     /// <inheritdoc/>
     protected override SourceDraft Fresh(SetupFacts facts) => new() { Schedule = new() { Kind = ScheduleKind.Monthly }, Shift = Shift.Before };

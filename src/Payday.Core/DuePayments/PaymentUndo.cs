@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using Payday.Core.Books;
+using Payday.Core.Ledgers;
+using Payday.Core.Undo;
+
+namespace Payday.Core.DuePayments;
+
+/// <summary>Undoing a payment of a due, or that its rest was freed.</summary>
+internal sealed class PaymentUndo() : RecordUndo<DuePayment>("payment undone")
+{
+    /// <inheritdoc/>
+    protected override ImmutableArray<DuePayment> All(WeekRecords weeks) => weeks.Payments;
+
+    /// <inheritdoc/>
+    protected override WeekRecords With(WeekRecords weeks, ImmutableArray<DuePayment> all) => weeks with { Payments = all };
+
+    /// <inheritdoc/>
+    protected override DuePayment Undone(DuePayment one) => one with { Undone = true };
+
+    /// <inheritdoc/>
+    protected override Obstacle NoSuch(long number) => new Obstacle.NoSuchPayment(number);
+
+    /// <inheritdoc/>
+    protected override Obstacle? Before(Book book, DuePayment one) => one.Undone ? new Obstacle.PaymentUndone(one.Number)
+        : book.Weeks.StandingPayments.LastOrDefault(later => later.Key == one.Key && later.Number > one.Number) is { } later
+            ? new Obstacle.PaidSince(BookEntry.Of(book, one), BookEntry.Of(book, later))
+        : Seen(book, one);
+
+    /// <inheritdoc/>
+    protected override TakingBack Taking(Book book, DuePayment one) => TakingBack.Of(
+        book, BookEntry.Of(book, one), (one.FirstMovement, one.LastMovement), null, TakenUp.Nothing);
+
+    // Money that was left to place went on with the next payday; interest that was charged later was charged on what was owed then.
+    private static Obstacle.GoneOn? Seen(Book book, DuePayment payment)
+    {
+        Movement[] own = [.. book.Ledger.Movements.Skip((int)payment.FirstMovement - 1).Take((int)(payment.LastMovement - payment.FirstMovement + 1))];
+        if (book.Closed.FirstOrDefault(closed => closed.FirstMovement > payment.LastMovement) is { } since
+            && own.Any(movement => movement.To is LedgerEnd.At { Purpose.Kind: PurposeKind.LeftToPlace }))
+        {
+            return new Obstacle.GoneOn(BookEntry.Of(book, payment), new BookEntry.Payday(since.Payday));
+        }
+
+        if (payment.Key.Debt is not { } debt)
+        {
+            return null;
+        }
+
+        bool charged = own.Any(movement => movement.To is LedgerEnd.Outside { Kind: OutsideKind.Interest });
+        Movement? seen = book.Ledger.Of(LedgerEnd.InterestOn(debt)).FirstOrDefault(charge => charge.Number > payment.LastMovement
+            && (charged || (charge.Date > payment.Date && !(charge.Date <= payment.Key.Scheduled && payment.Amount <= payment.Asked))));
+        return seen is null ? null : new Obstacle.GoneOn(
+            BookEntry.Of(book, payment),
+            BookEntry.Of(book, seen.Number) ?? (seen.Payday is { } payday ? new BookEntry.Payday(payday) : new BookEntry.Movement(seen.Number)));
+    }
+}

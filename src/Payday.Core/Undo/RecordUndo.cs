@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Books;
+using Payday.Core.Faults;
+
+namespace Payday.Core.Undo;
+
+/// <summary>Undoing one of the records of a kind, each known by its number and with movements of its own: all is as if it had never been entered.</summary>
+/// <typeparam name="T">The kind of record.</typeparam>
+/// <param name="reason">What the reverses of its movements say.</param>
+internal abstract class RecordUndo<T>(string reason)
+{
+    /// <summary>Undoes one.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="number">Its number.</param>
+    /// <param name="date">The day on which it is undone.</param>
+    /// <returns>The book afterwards; or why it can't be undone.</returns>
+    public Result<Book> Undo(Book book, long number, LocalDate date) => InTheWay(book, number) is { } obstacle
+        ? Result.Refused<Book>(obstacle)
+        : Taking(book, All(book.Weeks)[(int)number - 1]).Done(date, reason, weeks => With(weeks, Undone(weeks, number)));
+
+    /// <summary>What is in the way of undoing one; null for nothing.</summary>
+    public Obstacle? InTheWay(Book book, long number)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        if (number < 1 || number > All(book.Weeks).Length)
+        {
+            return NoSuch(number);
+        }
+
+        T one = All(book.Weeks)[(int)number - 1];
+        return Before(book, one) ?? Taking(book, one).InTheWay() ?? After(book, one);
+    }
+
+    /// <summary>All of its kind; the one at index i has number i + 1.</summary>
+    protected abstract ImmutableArray<T> All(WeekRecords weeks);
+
+    /// <summary>The same with others.</summary>
+    protected abstract WeekRecords With(WeekRecords weeks, ImmutableArray<T> all);
+
+    /// <summary>The record as one that is undone.</summary>
+    protected abstract T Undone(T one);
+
+    /// <summary>All of its kind, the one of a number undone, and what was entered as one with it.</summary>
+    protected virtual ImmutableArray<T> Undone(WeekRecords weeks, long number) =>
+        All(weeks).SetItem((int)number - 1, Undone(All(weeks)[(int)number - 1]));
+
+    /// <summary>That there is none of a number.</summary>
+    protected abstract Obstacle NoSuch(long number);
+
+    /// <summary>What is in the way before its movements are looked at: that it is undone already, or what came of it since; null for nothing.</summary>
+    protected abstract Obstacle? Before(Book book, T one);
+
+    /// <summary>All that it wrote and took up.</summary>
+    protected abstract TakingBack Taking(Book book, T one);
+
+    /// <summary>What is in the way though its movements could be taken back; null for nothing.</summary>
+    protected virtual Obstacle? After(Book book, T one) => null;
+}

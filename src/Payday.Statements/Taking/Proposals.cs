@@ -1,0 +1,94 @@
+using Payday.Core.Books;
+using Payday.Core.DuePayments;
+using Payday.Core.Households;
+using Payday.Core.Ids;
+using Payday.Core.Ledgers;
+using Payday.Core.Moves;
+using Payday.Core.Pots;
+using Payday.Statements.Lines;
+using Payday.Statements.Matching;
+using Payday.Statements.Texts;
+using NodaTime;
+
+namespace Payday.Statements.Taking;
+
+/// <summary>What a line that the book has nothing for might become (design, rule 15). Precision first: where nothing speaks clearly nothing is said.</summary>
+/// <remarks>Asked in turn: the person's rules; what lines of the same party became before, sure from twice on; the bank's own word for charges and interest; card purchases whose words are all in the line, of one pot alone.</remarks>
+internal sealed class Proposals
+{
+    private const int SureTimes = 2;
+
+    // Of a bill only where one is due about then.
+    private const int DaysAround = 15;
+
+    private readonly Book book;
+    private readonly PartyHabits habits;
+    private readonly Lazy<(List<string> Words, PotId? Pot)[]> bought;
+    private readonly Lazy<DueLine[]> dues;
+
+    public Proposals(Book book, PartyHabits habits, LocalDate last)
+    {
+        this.book = book;
+        this.habits = habits;
+        HashSet<PotId> pots = [.. book.Household.Pots.Select(pot => pot.Id)];
+        bought = new(() =>
+        [
+            .. book.Weeks.StandingPurchases
+                .Where(purchase => purchase.Amount.IsPositive && (purchase.PotId is not { } pot || pots.Contains(pot)))
+                .Select(purchase => (LineWords.Of(purchase.What), purchase.PotId))
+                .Where(pair => pair.Item1.Count > 0),
+        ]);
+        dues = new(() => [.. DueLines.Of(book, last.PlusDays(DaysAround))]);
+    }
+
+    /// <summary>The proposal for a line; null for none.</summary>
+    public Proposal? Of(StatementLine line, LeftoverKind looks) =>
+        ByRule(line)
+        ?? ByHabit(line)
+        ?? looks switch
+        {
+            LeftoverKind.Fee => new Proposal(new LineTarget(LineUse.Fee), ProposalReason.Bank, true),
+            LeftoverKind.Interest => new Proposal(new LineTarget(LineUse.Interest), ProposalReason.Bank, true),
+            _ => ByWords(line, looks),
+        };
+
+    /// <summary>What the person's rules say of a line; null for nothing.</summary>
+    public Proposal? ByRule(StatementLine line) => RuleMatch.Of(book.Weeks.StatementRules, line) is { } rule && IsThere(rule.Target) && FitsWay(rule.Target, line)
+        ? new Proposal(rule.Target, ProposalReason.Rule, true)
+        : null;
+
+    private Proposal? ByHabit(StatementLine line) => habits.Of(line) is { } before && IsThere(before.Target) && FitsWay(before.Target, line) && IsDue(before.Target, line)
+        ? new Proposal(before.Target, ProposalReason.Before, before.Times >= SureTimes)
+        : null;
+
+    private Proposal? ByWords(StatementLine line, LeftoverKind looks)
+    {
+        if (line.Amount.IsPositive ? looks != LeftoverKind.Refund : line.Kind is not (LineKind.Other or LineKind.Card))
+        {
+            return null;
+        }
+
+        HashSet<string> words = [.. LineWords.Of(line.Party, line.Text)];
+        PotId?[] pots = [.. bought.Value.Where(pair => pair.Words.TrueForAll(words.Contains)).Select(pair => pair.Pot).Distinct()];
+        return pots is [var only]
+            ? new Proposal(new LineTarget(LineUse.For, book.Household.Pots.FirstOrDefault(pot => pot.Id == only) is { } pot ? MoveEnds.OfPot(pot) : MoveEnds.Buffer), ProposalReason.Words, false)
+            : null;
+    }
+
+    private bool IsThere(LineTarget target) => target.End switch
+    {
+        LedgerEnd.Outside { SourceId: { } source } => book.Household.Sources.Any(known => known.Id == source),
+        { } end => LedgerEnds.IsOf(book.Household, end),
+        null => true,
+    };
+
+    private static bool FitsWay(LineTarget target, StatementLine line) => target switch
+    {
+        { Use: LineUse.Income } => line.Amount.IsPositive,
+        { Use: LineUse.For, End: LedgerEnd.Owed } => line.Amount.IsNegative,
+        _ => true,
+    };
+
+    private bool IsDue(LineTarget target, StatementLine line) => target is not { Use: LineUse.For, End: LedgerEnd.At { Purpose.BillId: { } bill } } || line.Amount.IsPositive
+        || Array.Exists(dues.Value, due => due.Key.Bill == bill && Math.Abs(Period.DaysBetween(due.Date, line.Date)) <= DaysAround);
+}
