@@ -117,8 +117,8 @@ internal sealed class RoutineScreen : Screen
     {
         int width = size.Width;
         ImmutableArray<StepRow> rows = View.Rows;
-        (ImmutableArray<string> header, ImmutableArray<string> lines) = View.Table(rows, width - 2);
-        FrameLine[] foot = [.. Foot(width)];
+        (ImmutableArray<string> header, ImmutableArray<string> lines, string totals) = View.Table(rows, width - 2);
+        FrameLine[] foot = [.. totals.Length == 0 ? Array.Empty<FrameLine>() : [FrameLine.Of("  " + totals, Ink.Strong)], .. Foot(width)];
         int here = cursor.Of(rows.Length);
         cursor.Show(rows.Length, size.Height - HeadLines - foot.Length - 1);
         return TextFrame.Of(
