@@ -27,7 +27,7 @@ internal static class BillsReport
 
     /// <summary>Why so much is set aside, in a sentence with its figures.</summary>
     public static string Reason(BillsStep bills, NumberStyle style) => bills.Reason is { } reason
-        ? $"{Percent(reason.Share, style)} of each pay up to {DateText.Short(reason.Payday)} keeps every bill on time; {reason.Sets.Name}, {reason.Sets.Amount.ToString(style)} on {DateText.Short(reason.Sets.Date)}, is what sets it."
+        ? $"{Percent(reason.Share, style)} of each pay to {DateText.Short(reason.Payday)} keeps bills on time; {reason.Sets.Name}, {DateText.Short(reason.Sets.Date)}, sets it."
         : bills.Total.IsPositive ? $"{bills.Total.ToString(style)} set aside today is what this payday's bills lack." : "What is held covers this payday's bills; nothing is set aside today.";
 
     private static string Percent(decimal share, NumberStyle style) =>
