@@ -28,32 +28,19 @@ internal readonly record struct FrameLine(ImmutableArray<Span> Spans)
     /// <summary>A rule over a width with words in it: at its beginning, before its end, and in between.</summary>
     /// <param name="width">In columns.</param>
     /// <param name="left">At its beginning.</param>
-    /// <param name="middle">Before the right one, as far as it fits; may be empty.</param>
+    /// <param name="middle">Before the right one; may be empty.</param>
     /// <param name="right">Before its end; may be empty.</param>
     public static FrameLine Headed(int width, string left, string middle = "", string right = "")
     {
         const int End = 2;
-        int after = right.Length == 0 ? 0 : TextColumns.Width(right) + End + 1;
-        int room = width - after - TextColumns.Width(left) - (2 * End) - 2;
-        int between = TextColumns.Width(middle) + End + 1;
-        bool fits = middle.Length > 0 && between <= room;
-        var spans = ImmutableArray.CreateBuilder<Span>();
-        spans.Add(new Span(InkedText.Rule(End), Ink.Rule));
-        spans.Add(new Span($" {left} ", Ink.Strong));
-        spans.Add(new Span(InkedText.Rule(Math.Max(1, room - (fits ? between : 0))), Ink.Rule));
-        if (fits)
-        {
-            spans.Add(new Span($" {middle} ", Ink.Quiet));
-        }
-
-        spans.Add(new Span(InkedText.Rule(fits ? End - 1 : End), Ink.Rule));
-        if (right.Length > 0)
-        {
-            spans.Add(new Span($" {right} ", Ink.Strong));
-            spans.Add(new Span(InkedText.Rule(1), Ink.Rule));
-        }
-
-        return new FrameLine(spans.ToImmutable()).Fit(width);
+        Span[] after =
+        [
+            .. middle.Length == 0 ? Array.Empty<Span>() : [new Span($" {middle} ", Ink.Quiet), new Span(InkedText.Rule(End), Ink.Rule)],
+            .. right.Length == 0 ? Array.Empty<Span>() : [new Span($" {right} ", Ink.Strong), new Span(InkedText.Rule(1), Ink.Rule)],
+        ];
+        Span[] before = [new Span(InkedText.Rule(End), Ink.Rule), new Span($" {left} ", Ink.Strong)];
+        int room = width - before.Concat(after).Sum(span => TextColumns.Width(span.Text));
+        return new FrameLine([.. before, new Span(InkedText.Rule(Math.Max(1, room)), Ink.Rule), .. after]).Fit(width);
     }
 
     /// <summary>Two lines one after the other.</summary>

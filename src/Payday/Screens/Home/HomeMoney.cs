@@ -12,6 +12,9 @@ namespace Payday.Screens.Home;
 /// <summary>Account and cash as one strip: how much there is, what it is for, and when the bank last agreed.</summary>
 internal static class HomeMoney
 {
+    // What the rule itself and the blanks around its words take at least.
+    private const int Rules = 12;
+
     private static readonly ImmutableArray<(string Word, PurposeKind[] Kinds)> Sorts =
     [
         ("bills", [PurposeKind.SetAside]), ("debts", [PurposeKind.ForDebt, PurposeKind.ForCard]), ("pots", [PurposeKind.Pot]), ("wallet", [PurposeKind.Wallet]),
@@ -25,17 +28,28 @@ internal static class HomeMoney
         Balances balances = book.Ledger.Balances;
         NumberStyle style = book.Household.Settings.Numbers;
 
-        // A difference that isn't explained is among what needs doing.
-        string agreed = bank is { IsExplained: false } ? "" : ReconcileTexts.Short(bank, style);
-        yield return FrameLine.Headed(width, $"Account {balances.In(Place.Account).ToString(style)}", agreed, $"Cash {balances.In(Place.Cash).ToString(style)}");
-        foreach ((string name, Place place) in ((string, Place)[])[("account", Place.Account), ("cash", Place.Cash)])
+        string account = $"Account {balances.In(Place.Account).ToString(style)}";
+        string cash = $"Cash {balances.In(Place.Cash).ToString(style)}";
+
+        // A difference that isn't explained is among what needs doing; one that is takes a sentence.
+        bool isShort = bank is null or { Difference.IsZero: true };
+        string agreed = ReconcileTexts.Short(bank, style);
+        bool fits = isShort && TextColumns.Width(account) + TextColumns.Width(agreed) + TextColumns.Width(cash) + Rules <= width;
+        yield return FrameLine.Headed(width, account, fits ? agreed : "", cash);
+        if (!fits && bank is not { IsExplained: false })
+        {
+            foreach (string line in TextWrap.Lines(ReconcileTexts.Whole(bank, style), width - 2))
+            {
+                yield return FrameLine.Of(" " + line);
+            }
+        }
+
+        foreach ((string lead, Place place) in ((string, Place)[])[("", Place.Account), ("cash: ", Place.Cash)])
         {
             string[] parts = [.. Sorts.Select(sort => (sort.Word, Amount: Sum(balances, place, sort.Kinds))).Where(sort => !sort.Amount.IsZero).Select(sort => Word(sort.Word, place) + " " + sort.Amount.ToString(style))];
-            string lead = $" {TextColumns.PadRight(name, 9)}";
-            foreach (string line in Wrapped(parts.Length == 0 ? ["nothing"] : parts, width - lead.Length - 1))
+            foreach (string line in Wrapped([lead + parts.FirstOrDefault("nothing"), .. parts.Skip(1)], width - 2))
             {
-                yield return new FrameLine([new Span(lead, Ink.Quiet), new Span(line, Ink.Plain)]);
-                lead = new string(' ', lead.Length);
+                yield return FrameLine.Of(" " + line);
             }
         }
     }

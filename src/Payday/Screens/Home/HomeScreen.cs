@@ -56,6 +56,9 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     protected override string Aside => DateText.Long(session.Today);
 
     /// <inheritdoc/>
+    protected override bool HasRule => false;
+
+    /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
         .. ReadAgain is { } again ? [again(this)] : Array.Empty<Binding>(),

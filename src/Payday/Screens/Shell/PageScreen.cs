@@ -33,6 +33,9 @@ internal abstract class PageScreen : Screen
     /// <summary>What stands at the right end of the title.</summary>
     protected virtual string Aside => "";
 
+    /// <summary>Whether a rule stands under the title.</summary>
+    protected virtual bool HasRule => true;
+
     /// <summary>How many lines of the page are in view.</summary>
     protected int Room => room;
 
@@ -43,17 +46,21 @@ internal abstract class PageScreen : Screen
     public override TextFrame Draw(Size size)
     {
         string[] message = [.. TextWrap.Lines(Message, size.Width - 2)];
-        room = Math.Max(1, size.Height - 3 - Math.Max(1, message.Length));
+        FrameLine[] head = [FrameLine.Of(TextColumns.Ends(" " + CleanText.OneLine(Title), Aside + " ", size.Width), Ink.Strong), .. HasRule ? [FrameLine.Rule(size.Width)] : Array.Empty<FrameLine>()];
+        room = Math.Max(1, size.Height - head.Length - 1 - message.Length);
         ImmutableArray<FrameLine> lines = [.. Lines(size.Width)];
+
+        // The line that says how much is below has room of its own only where something is.
+        room = lines.Length > room && message.Length == 0 ? Math.Max(1, room - 1) : room;
         first = Math.Clamp(first, 0, Math.Max(0, lines.Length - room));
         int below = Math.Max(0, lines.Length - first - room);
-        string note = below > 0 ? $" {"more line".ToQuantity(below)} below (Down, PgDn)" : "";
+        string[] note = below > 0 ? [$" {"more line".ToQuantity(below)} below (Down, PgDn)"] : lines.Length > room ? [""] : [];
         return TextFrame.Of(
             size,
-            [FrameLine.Of(TextColumns.Ends(" " + CleanText.OneLine(Title), Aside + " ", size.Width), Ink.Strong), Rule(size.Width)],
+            head,
             lines.Skip(first).Take(room),
             [
-                .. message.Length > 0 ? message.Select(line => FrameLine.Of(" " + line, Ink.Alert)) : [FrameLine.Of(note, Ink.Quiet)],
+                .. message.Length > 0 ? message.Select(line => FrameLine.Of(" " + line, Ink.Alert)) : note.Select(line => FrameLine.Of(line, Ink.Quiet)),
                 KeyBar.Of(Bindings, size.Width),
             ]);
     }
