@@ -168,7 +168,7 @@ internal static class TakeAnswers
             yield return notice;
         }
 
-        foreach (string gap in plan.Gaps.Select(gap => PlanText.Gap(gap, style)))
+        foreach (string gap in plan.Gaps.Select(gap => StatementTexts.Gap(gap, style)))
         {
             yield return gap;
         }

@@ -90,29 +90,6 @@ internal static class PlanText
         _ => "The book has nothing for it. Enter picks what it is for, x leaves it.",
     };
 
-    /// <summary>What a file asks before it can be read, in a sentence.</summary>
-    public static string Asked(string path, CsvQuestion question)
-    {
-        string what = question.Kind switch
-        {
-            CsvQuestionKind.DateOrder => "which figure is the day",
-            CsvQuestionKind.DecimalMark => "which mark stands before the decimals",
-            CsvQuestionKind.Direction => "which way the money went",
-            CsvQuestionKind.Currency => "its currency",
-            _ => "which column is the amount",
-        };
-        return $"{path}: line {question.Line} doesn't say {what}: {CleanText.OneLine(question.Written)}";
-    }
-
-    /// <summary>Where a statement may be missing, in a sentence.</summary>
-    public static string Gap(StatementStep step, NumberStyle style)
-    {
-        string count = step.MissingCount is { } number ? "statement".ToQuantity(number) : "A statement";
-        string from = step.MissingFrom is { } day ? $" from {DateText.Long(day)} on" : "";
-        string worth = step.Missing is { } missing ? $", with {missing.ToString(style)} in all" : "";
-        return $"{count} in between may be missing{from}{worth}.";
-    }
-
     private static string Of(Household household, PlannedLine line, Proposal proposal) => proposal.Lines.IsEmpty
         ? TargetText.Of(household, proposal.Target, proposal.Due, line.Line.Amount)
         : $"{(proposal.Lines.Length == 1 ? "line" : "lines")} {proposal.Lines.Select(number => number.ToString(CultureInfo.InvariantCulture)).Humanize()}";

@@ -92,7 +92,7 @@ internal static class AllKeys
         (string Name, Screen Screen)[] screens =
         [
             ("count", new Hand(new CountScreen(session)).Type("1").Top), ("by notes", new Hand(new CountScreen(session)).Press("n").Type("1").Top),
-            ("differences", new DifferencesScreen(session)), ("dues", new Hand(new DuesScreen(session)).To("Sofa card").Top), ("free a due", new Hand(new DuesScreen(session)).To("Sofa card").Press("x").Top),
+            ("differences", new DifferencesScreen(session)), ("dues", new Hand(new DuesScreen(session)).To("Sofa card").Top), ("a due", new Hand(new DuesScreen(session)).To("Sofa card").Press("Space").Type("1").Top), ("free a due", new Hand(new DuesScreen(session)).To("Sofa card").Press("x").Top),
             ("fills", new FillsScreen(session)), ("notes received", received.Top), ("card purchases", purchases.Top),
             ("undo purchase", undo), ("card purchase", new PurchaseForm(session, null)), ("purchase list", list), ("cash return", new ReturnScreen(session)),
             ("deposit slip", new Hand(new ReturnScreen(session)).Press("c").Top), ("history", new HistoryScreen(session, session.Book.Household.Pots[0])),
@@ -113,6 +113,11 @@ internal static class AllKeys
     private static IEnumerable<(string Screen, Binding Binding)> OfTheSetup()
     {
         using var demo = new DemoBook();
+        foreach (Binding binding in ((Way.To)new ScreenMap().Lead(new Goal.Household(demo.Session))).Screen.Bindings.Where(key => key.Name == "i"))
+        {
+            yield return ("household", binding);
+        }
+
         demo.Hand.To("Bills");
         foreach (string name in (string[])["household", "a list", "a form"])
         {
@@ -130,7 +135,25 @@ internal static class AllKeys
         using var folder = new ScratchFolder();
         using BookStore store = BookStore.Open(new StoreFolder(folder.Path));
         var start = new StartScreen(new StartDoor(store, () => new(2026, 3, 2), _ => new HouseholdOffer(null, []), _ => throw new InvalidOperationException("No demo here.")));
-        return [.. start.Bindings.Select(binding => ("first start", binding))];
+        string bank = Directory.CreateDirectory(folder.In("bank")).FullName;
+        foreach ((string name, string text) in HalfYearExport.Before(new DateOnly(2026, 3, 2)))
+        {
+            File.WriteAllText(Path.Combine(bank, name), text);
+        }
+
+        var guide = new Hand(start).Press("Enter");
+        var files = new Hand(start).To("Begin from bank").Press("Enter");
+        Binding[] noFile = [.. files.Top.Bindings];
+        files.Press("Enter").Type(bank, "");
+        Binding[] read = [.. files.Top.Bindings];
+        var found = files.Press("Right");
+        return
+        [
+            .. start.Bindings.Select(binding => ("first start", binding)),
+            .. guide.Top.Bindings.Select(binding => ("setting up", binding)),
+            .. noFile.Concat(read).Select(binding => ("bank statements", binding)),
+            .. found.To("Harbour").Top.Bindings.Concat(found.To("Northlane").Press("Enter").To("Northlane").Top.Bindings).Select(binding => ("found in statements", binding)),
+        ];
     }
 
     // Of a look only the keys that are its own: the others are those of the same screens.

@@ -9,6 +9,7 @@ using Payday.Screens.Dues;
 using Payday.Screens.Entries;
 using Payday.Screens.Fills;
 using Payday.Screens.Home;
+using Payday.Screens.Learning;
 using Payday.Screens.Watching;
 using Payday.Screens.Outlooks;
 using Payday.Screens.Moves;
@@ -54,7 +55,7 @@ internal sealed class ScreenMap
             Goal.Movements => new Way.To(new LedgerScreen(session)),
             Goal.Papers papers => new Way.To(new PapersScreen(session, papers.Payday)),
             Goal.Reopening => new Way.To(new ReopenScreen(session)),
-            Goal.Household => new Way.To(new SetupScreen(new BookWork(session))),
+            Goal.Household => new Way.To(Household(new BookWork(session))),
             _ => throw new ArgumentException("No screen is known for it.", nameof(goal)),
         };
     }
@@ -65,6 +66,8 @@ internal sealed class ScreenMap
         ArgumentNullException.ThrowIfNull(looking);
         return new HomeScreen(looking.Session) { ReadAgain = looking.ReadAgain };
     }
+
+    private static SetupScreen Household(BookWork work) => new(work, () => new StatementFilesScreen(work, new Onward("household", () => Way.Back)));
 
     private static Way Routine(BookSession session)
     {

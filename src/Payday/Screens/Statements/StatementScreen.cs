@@ -98,7 +98,7 @@ internal sealed class StatementScreen(BookSession session) : CursorScreen
             _ => null,
         };
 
-    private string Question => work.Input.Question is { } asked ? PlanText.Asked(asked.Path, asked.Question) : work.Plan is { Ok: false } refused ? FaultTexts.Of(refused.Fault, session.Style) + " Enter says which is the household's." : "";
+    private string Question => work.Input.Question is { } asked ? StatementTexts.Asked(asked.Path, asked.Question) : work.Plan is { Ok: false } refused ? FaultTexts.Of(refused.Fault, session.Style) + " Enter says which is the household's." : "";
 
     private string Refusal => string.Join(' ', new[]
     {
@@ -119,7 +119,7 @@ internal sealed class StatementScreen(BookSession session) : CursorScreen
         [
             PlanText.Summary(plan, session.Style),
             .. work.Input.Noticed.Take(1).Select(notice => Said.Alert(Payday.Statements.Faults.FaultTexts.Of(notice.Fault))),
-            .. plan.Gaps.Take(1).Select(gap => Said.Alert(PlanText.Gap(gap, session.Style))),
+            .. plan.Gaps.Take(1).Select(gap => Said.Alert(StatementTexts.Gap(gap, session.Style))),
         ];
         return Said.Lines(said, width);
     }
