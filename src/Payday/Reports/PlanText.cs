@@ -38,6 +38,7 @@ internal static class PlanText
         { State: PlannedState.Unsure } => "taken before?",
         { State: PlannedState.Unclear } => $"{line.Partners.Select(partner => Short(household, partner)).Humanize("or")}?",
         { Proposal: { } guess } => Of(household, line, guess) + "?",
+        { Line.Kind: LineKind.Cash } => line.Line.Amount.IsNegative ? "new: cash fetched" : "new: cash brought",
         _ => Looks(line.Looks),
     };
 
@@ -82,6 +83,8 @@ internal static class PlanText
             ProposalReason.Sum => $"Together they are it: {line.Partners.Select(partner => TargetText.Of(household, partner)).Humanize()}.",
             _ => "",
         },
+        { Line.Kind: LineKind.Cash, Line.Amount.IsNegative: true } => "Cash fetched that the book doesn't have: leave it, move the cash on home with t, with its notes, and take the file again.",
+        { Line.Kind: LineKind.Cash } => "Cash brought that the book doesn't have: leave it, enter it on home with r or t, and take the file again.",
         { Looks: LeftoverKind.Refund } => "It looks like money back. Enter picks what it was for.",
         { Looks: LeftoverKind.StandingPayment } => "It looks like a bill that the household doesn't have. Enter picks what it is for.",
         _ => "The book has nothing for it. Enter picks what it is for, x leaves it.",
