@@ -24,6 +24,24 @@ public class LookJourneys
     }
 
     [Fact]
+    public void Second_LooksAtMovesEntriesAndDues_WhileTheFirstWritesThem()
+    {
+        using ScratchFolder folder = new ScratchFolder().WithWeeks(withReserve: true, WeekHousehold.Rent);
+        using var first = TerminalSession.Home(folder);
+        using var second = TerminalSession.Home(folder).WaitFor(Standing + first.Program);
+        second.Press("t", "No money was moved yet").Press("a", "Nothing can be changed").Press("Escape", "Esc leave");
+        second.Press("$", "Nothing came in or went out").Press("a", "Nothing can be changed").Press("Escape", "Esc leave");
+        second.Press("q", "Bills and minimums").Press("Space", "Nothing can be changed").Press("Escape", "Esc leave");
+        second.Press("@", "Nothing can be changed");
+
+        first.Press("t", "No money was moved yet").Press("a", "Move money").Press("r", "From    Reserve").Press("Down", "What gets it")
+            .Press("b", "To      Birthdays").Press("Down", "How much").Fill("Amount", "30", "Amount  30.00").Press("Right", "from Reserve to Birthdays").Press("Escape", "Esc leave");
+        first.Press("q", "Bills and minimums").Press("Space", "Rent, paid").Press("Right", "Ticked.");
+
+        second.Press("C-r", "new movements.").Press("t", "30.00 from Reserve to Birthdays").Press("Escape", "Esc leave").Press("q", "paid ");
+    }
+
+    [Fact]
     public void Second_AfterTheFirstWasKilled_CanOpenIt()
     {
         using ScratchFolder folder = new ScratchFolder().WithDemoHousehold();

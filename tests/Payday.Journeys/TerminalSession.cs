@@ -115,6 +115,9 @@ internal sealed class TerminalSession : IDisposable
         return this;
     }
 
+    /// <summary>The first row of the screen that has a text, from 0; the cursor's is that with <c>&gt;</c>.</summary>
+    public int RowOf(string text) => Array.FindIndex(Settled().Split('\n'), line => line.Contains(text, StringComparison.Ordinal));
+
     /// <summary>What the screen shows once it stands still.</summary>
     public string Settled()
     {

@@ -75,7 +75,7 @@ internal static class StatementAnswers
             yield break;
         }
 
-        yield return $"{path}: line {question.Line} doesn't say {Texts.StatementTexts.Asked(question.Kind)}: {CleanText.OneLine(question.Written)}";
+        yield return Texts.StatementTexts.Asked(path, question);
         for (int i = 0; i < question.Choices.Length; i++)
         {
             yield return $"  --choose {i + 1}: {CleanText.OneLine(question.Choices[i].Reads)}";

@@ -43,7 +43,7 @@ public sealed class ReconcileCommandTests
         decimal here = decimal.Parse(System.Text.Json.JsonDocument.Parse(shell.Run("reconcile", "--json").Fine().Out).RootElement.GetProperty("here").GetString()!, System.Globalization.CultureInfo.InvariantCulture);
         string bank = (here - 3.10m).ToString(System.Globalization.CultureInfo.InvariantCulture);
         Equal(shell, "reconcile-named", 0, ["reconcile", "--balance", bank, .. at, "--accept", "--name", "a \u001b[31mfee?"]);
-        Assert.EndsWith("bank 3.10 less on Sun 8 Mar (\"a [31mfee?\")", Assert.Single(shell.Run("status").Lines), StringComparison.Ordinal);
+        Assert.EndsWith("bank 3.10 less on Sun 8 Mar (\"a ?[31mfee?\")", Assert.Single(shell.Run("status").Lines), StringComparison.Ordinal);
         Assert.Equal(("-3.10", false), (Status(shell).Bank!.Difference, Status(shell).Bank!.Explained));
         Assert.Contains("! The bank had 3.10 less than it should on Sun 8 Mar", shell.Run("show").Fine().Out, StringComparison.Ordinal);
 
@@ -54,6 +54,27 @@ public sealed class ReconcileCommandTests
         Assert.EndsWith("agreed with the bank on Sun 8 Mar", Assert.Single(shell.Run("status").Lines), StringComparison.Ordinal);
         Assert.Equal(2, shell.Run("reconcile", "--balance", bank, "--name", "fee").Exit);
         Assert.Equal(2, shell.Run("reconcile", "--balance", bank, "--accept", "--name", new string('x', 61)).Exit);
+    }
+
+    // A machine that gives 300 a visit: the bank shows each by itself; the last one brought less than its slip asked for.
+    [Fact]
+    public void Lines_OfTripsToAMachine_AreOneADay_AlsoOnceOtherNotesWereReceived()
+    {
+        using TestShell shell = TestShell.WithDemo();
+        shell.Today = new LocalDate(2026, 3, 6);
+        shell.Run("run", "--accept", "--bank", "20 10 / 300").Fine();
+        string[] trips = Fetched(shell);
+        Assert.Equal("-300.00", trips[0]);
+        Assert.True(trips.Length > 1);
+
+        System.Text.Json.JsonElement asked = System.Text.Json.JsonDocument.Parse(shell.Run("slip", "--json").Fine().Out).RootElement.GetProperty("withdraw");
+        string got = string.Join(',', asked.EnumerateObject().Select(note => $"{note.Name}={note.Value.GetInt32() - (note.Name == "10" ? 1 : 0)}"));
+        shell.Run("fill", "--got", got).Fine();
+        string[] less = Fetched(shell);
+        Assert.Equal(trips[..^1], less[..^1]);
+        Assert.Equal(Cents(trips[^1]) + 1000, Cents(less[^1]));
+        shell.Run("fill", "--got", "slip").Fine();
+        Assert.Equal(trips, Fetched(shell));
     }
 
     [Fact]
@@ -73,6 +94,15 @@ public sealed class ReconcileCommandTests
         shell.Run("spend", "Food", "12.34", "--what", "Corner shop").Fine();
         return shell;
     }
+
+    private static long Cents(string plain) => (long)(decimal.Parse(plain, System.Globalization.CultureInfo.InvariantCulture) * 100);
+
+    private static string[] Fetched(TestShell shell) =>
+    [
+        .. System.Text.Json.JsonDocument.Parse(shell.Run("reconcile", "--json").Fine().Out).RootElement.GetProperty("lines").EnumerateArray()
+            .Where(line => line.GetProperty("what").GetString()!.StartsWith("Cash fetched", StringComparison.Ordinal))
+            .Select(line => line.GetProperty("amount").GetString()!),
+    ];
 
     private static StatusResult Status(TestShell shell) =>
         System.Text.Json.JsonSerializer.Deserialize(shell.Run("status", "--json").Out, ResultJson.Readable.StatusResult)!;

@@ -82,7 +82,7 @@ public class WeekCommandTests
 
         Assert.Equal((1, ""), shell.Run("status") is var waiting ? (waiting.Exit, waiting.Error) : default);
         shell.Run("fill", "--on", "2026-03-06", "--done").Fine();
-        Assert.Equal("payday Fri 20 Mar", shell.Run("status").Fine().Out.TrimEnd());
+        Assert.Equal("payday Fri 20 Mar · bank not looked at yet", shell.Run("status").Fine().Out.TrimEnd());
         shell.Today = new(2026, 3, 13);
         Assert.StartsWith("payday Fri 20 Mar · count open since Fri 6 Mar", shell.Run("status").Out, StringComparison.Ordinal);
     }

@@ -15,6 +15,7 @@ internal sealed class Life : IDisposable
     private readonly ModelWeeks weeks;
     private readonly ModelViews views;
     private readonly List<string> played = [];
+    private long seenAtTheBank;
 
     public Life()
     {
@@ -122,6 +123,64 @@ internal sealed class Life : IDisposable
         ReturnIs(stays, ["return", .. leaves]);
         string[] going = ReturnIs(stays, ["return", "--confirm", .. leaves]);
         weeks.Return(Today, going);
+    }
+
+    /// <summary>Moves money; undone, it is as if it had not been.</summary>
+    public void Move(string from, string to, long amount, bool isUndone = false)
+    {
+        Run("move", from, to, ModelViews.Plain(amount), "--why", "better there").Fine();
+        weeks.Move(from, to, amount, Today);
+        if (isUndone)
+        {
+            LedgerIs();
+            Run("move", "--undo", $"{book.Moves}").Fine();
+            book.Ledger.Undo($"move {book.Moves}");
+        }
+    }
+
+    /// <summary>Enters what came in, or what went out, which is below zero.</summary>
+    public void Enter(string kind, string purpose, long amount, bool isUndone = false)
+    {
+        Run("entry", amount > 0 ? "in" : "out", ModelViews.Plain(Math.Abs(amount)), "--for", purpose, "--kind", kind, "--what", kind).Fine();
+        weeks.Enter(kind, purpose, amount, Today);
+        if (isUndone)
+        {
+            LedgerIs();
+            Run("entry", "--undo", $"{book.Entries}").Fine();
+            book.Ledger.Undo($"entry {book.Entries}");
+        }
+    }
+
+    /// <summary>The bank gave the same in fives: no amount changes by it.</summary>
+    public void GetFives()
+    {
+        JsonObject asked = Json("slip")["withdraw"]!.AsObject();
+        if (asked.Any(note => note.Key != "5"))
+        {
+            Run("fill", "--got", $"5={ModelNotes.Worth(asked) / 500}").Fine();
+        }
+    }
+
+    /// <summary>Holds the account against a bank that shows what is older than some days.</summary>
+    /// <param name="days">How many days a line is on its way.</param>
+    /// <param name="off">What the bank has more than that, as by a fee that nobody entered.</param>
+    /// <param name="name">What that is called.</param>
+    public void Reconcile(int days, long off = 0, string? name = null)
+    {
+        JsonNode open = Json("reconcile");
+        long here = book.Ledger.In("account").Sum(end => end.Has);
+        JsonNode[] lines = [.. open["lines"]!.AsArray().Select(line => line!)];
+        string[] at = [.. lines.Where(line => DateOnly.Parse((string)line["date"]!, null) <= Today.AddDays(-days)).SelectMany(line => (string[])["--at", line["number"]!.ToString()])];
+        long onItsWay = lines.Where(line => DateOnly.Parse((string)line["date"]!, null) > Today.AddDays(-days)).Sum(line => Cents((string)line["amount"]!));
+        JsonNode done = Json(["reconcile", "--balance", ModelViews.Plain(here - onItsWay + off), .. at, "--accept", .. name is null ? [] : (string[])["--name", name]]);
+        Assert.Equal(
+            (ModelViews.Plain(here), ModelViews.Plain(onItsWay), ModelViews.Plain(off), name, true),
+            ((string)done["here"]!, (string)done["onItsWay"]!, (string)done["difference"]!, (string?)done["name"], (bool)done["stored"]!));
+
+        // Whatever was at the bank before, and what is open, is all that ever passed the account.
+        seenAtTheBank += lines.Where(line => at.Contains(line["number"]!.ToString())).Sum(line => Cents((string)line["amount"]!));
+        Assert.Equal(here, LifeHousehold.Account + seenAtTheBank + onItsWay);
+        book.Bank = (Today, off, name);
     }
 
     /// <summary>A bill comes to something else from now on.</summary>

@@ -22,6 +22,7 @@ public sealed class LifeTests
 
         life.Look();
         life.Check();
+        Assert.True(life.Book is { Moves: > 15, Entries: > 20, Bank: not null }, $"{life.Book.Moves} moves, {life.Book.Entries} entries");
     }
 
     private static void Payday(Life life, int turn)
@@ -47,6 +48,11 @@ public sealed class LifeTests
             life.Reopen();
             life.Look();
             life.Close(null, came, gift);
+        }
+
+        if (turn % 6 == 1)
+        {
+            life.GetFives();
         }
 
         if (turn % 4 != 2)
@@ -81,7 +87,44 @@ public sealed class LifeTests
             case DayOfWeek.Wednesday:
                 Regret(life, day);
                 break;
+            case DayOfWeek.Saturday when turn % 2 == 0:
+                // Now and then with a fee that nobody entered; at the next one it is gone, as the bank gave it back.
+                life.Reconcile(4, turn % 10 == 6 ? -100 : 0, turn % 10 == 6 ? "odd" : null);
+                break;
+            case DayOfWeek.Sunday:
+                Tidy(life, turn);
+                break;
         }
+    }
+
+    // Money finds better places, and the account has what no payday brought.
+    private static void Tidy(Life life, int turn)
+    {
+        long reserve = life.Book.Ledger.InItsPlace("Reserve");
+        long buffer = life.Book.Ledger.Has(ModelLedger.Buffer);
+        switch (turn % 8)
+        {
+            case 0 when reserve > 5000:
+                life.Move("Reserve", "Clothes", 1250, isUndone: turn % 3 == 1);
+                life.Enter("interest", "buffer", 135);
+                break;
+            case 1 when buffer > 5000:
+                life.Enter("fee", "buffer", -290, isUndone: turn % 3 == 0);
+                life.Move("buffer", "Odds", 1000);
+                break;
+            case 2 when reserve > 5000:
+                life.Enter("payment", "Reserve", -1875);
+                life.Enter("gift", "Clothes", 2000, isUndone: turn % 3 == 2);
+                break;
+            case 3 when reserve > 5000 && life.Book.Ledger.OwedOn("Blue card") > 20000:
+                life.Move("Reserve", "Blue card", 1500);
+                break;
+            case 4 when life.Book.Ledger.Has(ModelLedger.Wallet("Food")) > 3000:
+                life.Move("Food", "Reserve", 1000);
+                break;
+        }
+
+        life.Look();
     }
 
     // One purchase that stays, and one that is undone two days later.

@@ -49,6 +49,15 @@ internal sealed class ModelBook
     /// <summary>Counts whose difference is cleared up.</summary>
     public HashSet<int> Explained { get; } = [];
 
+    /// <summary>How many moves and account entries there were, undone ones too.</summary>
+    public int Moves { get; set; }
+
+    /// <inheritdoc cref="Moves"/>
+    public int Entries { get; set; }
+
+    /// <summary>The last reconciliation: its day, its difference and what that is called.</summary>
+    public (DateOnly On, long Difference, string? Name)? Bank { get; set; }
+
     /// <summary>What is owed back, oldest first.</summary>
     public List<ModelOwed> Owed { get; } = [];
 

@@ -11,6 +11,9 @@ internal sealed class ModelLedger
     public const string Unplaced = "account: left to place";
     public const string Before = "before the start";
 
+    /// <summary>Where what comes in or goes out outside a payday comes from and goes to, other than for a pot.</summary>
+    public static readonly string[] EntryKinds = ["fee", "interest", "gift"];
+
     private readonly List<Fact> facts = [];
 
     /// <summary>In the order of entry.</summary>

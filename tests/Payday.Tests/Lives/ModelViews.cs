@@ -124,7 +124,9 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
             ["fillsWaiting"] = fills,
             ["owedBack"] = Plain(owed),
             ["openDifferences"] = book.Counts.Count(count => count.Difference != 0 && !book.Explained.Contains(count.Number)),
-            ["bank"] = null,
+            ["bank"] = book.Bank is { } bank
+                ? new JsonObject { ["date"] = Iso(bank.On), ["difference"] = Plain(bank.Difference), ["name"] = bank.Name, ["explained"] = bank.Difference == 0 }
+                : null,
         };
     }
 
@@ -245,13 +247,13 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
         return new JsonObject
         {
             ["month"] = Iso(month)[..7],
-            ["cameIn"] = Plain(-Into(end => Is(end, "income: "))),
+            ["cameIn"] = Plain(-Into(end => Is(end, "income: ")) + during.Where(fact => ModelLedger.EntryKinds.Contains(fact.From)).Sum(fact => fact.Amount)),
             ["bills"] = Plain(Into(end => Is(end, "paid: "))),
             ["debtPayments"] = Plain(Into(end => Is(end, "owed: "), fact => Held(fact.From) || Held(fact.To))),
             ["interest"] = Plain(Into(end => Is(end, "interest: "))),
             ["fills"] = Plain(Into(InPot, fact => Held(fact.From) && Held(fact.To) && fact.Act != "rounding")),
             ["rounding"] = Plain(during.Where(fact => fact.Act == "rounding").Sum(fact => fact.Amount)),
-            ["spent"] = Plain(Into(end => Is(end, "spent: "))),
+            ["spent"] = Plain(Into(end => Is(end, "spent: ")) + during.Where(fact => ModelLedger.EntryKinds.Contains(fact.To)).Sum(fact => fact.Amount)),
             ["owed"] = Plain(-book.Debts.Sum(debt => book.Ledger.Has(ModelLedger.Owed(debt.Name), month.AddMonths(1).AddDays(-1)))),
         };
     }

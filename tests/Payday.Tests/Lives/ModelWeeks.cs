@@ -52,14 +52,7 @@ internal sealed class ModelWeeks(ModelBook book)
         }
 
         book.Ledger.Move(on, ModelLedger.OwedBack(name), ModelLedger.Spent(name), amount, purchase.Act);
-        long left = purchase.OwedBack;
-        foreach (string end in (string[])[ModelLedger.Wallet(name), ModelLedger.Home(name)])
-        {
-            long part = Math.Min(left, book.Ledger.Has(end));
-            left -= part;
-            book.Ledger.Move(DayFor(end, part, NotBefore(name, on)), end, ModelLedger.OwedCash(name), part, purchase.Act);
-        }
-
+        Apart(name, purchase.OwedBack, on, purchase.Act);
         book.Owed.Add(new ModelOwed(name, on, purchase.OwedBack, amount, null));
         return purchase;
     }
@@ -70,6 +63,43 @@ internal sealed class ModelWeeks(ModelBook book)
         book.Ledger.Undo(purchase.Act);
         book.Purchases[purchase.Number - 1] = purchase with { Undone = true };
         book.Owed.RemoveAll(owed => owed.Pot == purchase.Pot && owed.On == purchase.On && owed.Short == purchase.Amount && owed.Then is null);
+    }
+
+    /// <summary>
+    /// Money goes from a purpose of the account to another, to a debt, or to a cash pot, which gets it with its next withdrawal;
+    /// or cash from the wallet to a purpose in the account, which gets it when the cash is at the bank (design, 5.12).
+    /// </summary>
+    public void Move(string from, string to, long amount, DateOnly on)
+    {
+        string act = $"move {++book.Moves}";
+        if (book.Pots.FirstOrDefault(pot => pot.Name == from) is { InWallet: true } pot)
+        {
+            TakeUp(pot, on);
+            Apart(pot.Name, amount, on, act);
+            book.Owed.Add(new ModelOwed(from, on, amount, 0, to));
+            return;
+        }
+
+        string end = InAccount(from);
+        string goal = book.Debts.Any(debt => debt.Name == to) ? ModelLedger.Owed(to)
+            : book.Pots.Any(known => known.Name == to && known.Cash) ? ModelLedger.KeptBack(to)
+            : InAccount(to);
+        book.Ledger.Move(DayFor(end, amount, on), end, goal, amount, act);
+    }
+
+    /// <summary>Money comes in to a purpose of the account, or goes out of one; what a pot pays is spent from it (design, 5.13).</summary>
+    public void Enter(string kind, string purpose, long amount, DateOnly on)
+    {
+        string act = $"entry {++book.Entries}";
+        string end = InAccount(purpose);
+        if (amount > 0)
+        {
+            book.Ledger.Move(on, kind, end, amount, act);
+        }
+        else
+        {
+            book.Ledger.Move(DayFor(end, -amount, on), end, kind == "payment" ? ModelLedger.Spent(purpose) : kind, -amount, act);
+        }
     }
 
     /// <summary>What a count for a day expects, and from what.</summary>
@@ -224,6 +254,19 @@ internal sealed class ModelWeeks(ModelBook book)
         .Where(fact => fact.On > from && (fact.From == end || fact.To == end)).Select(fact => fact.On).Append(from).Distinct().Order()
         .Where(day => book.Ledger.LeastFrom(end, day) >= amount)
         .DefaultIfEmpty(from).First();
+
+    // Cash of the wallet first, then of home.
+    private void Apart(string pot, long amount, DateOnly on, string act)
+    {
+        foreach (string end in (string[])[ModelLedger.Wallet(pot), ModelLedger.Home(pot)])
+        {
+            long part = Math.Min(amount, book.Ledger.Has(end));
+            amount -= part;
+            book.Ledger.Move(DayFor(end, part, NotBefore(pot, on)), end, ModelLedger.OwedCash(pot), part, act);
+        }
+    }
+
+    private static string InAccount(string purpose) => purpose == "buffer" ? ModelLedger.Buffer : ModelLedger.InAccount(purpose);
 
     private static string Counted(ModelPot pot) => pot.InWallet ? ModelLedger.Wallet(pot.Name) : ModelLedger.Home(pot.Name);
 }

@@ -18,6 +18,7 @@ using Payday.Screens.Returns;
 using Payday.Screens.Reviews;
 using Payday.Screens.Routines;
 using Payday.Screens.Shell;
+using Payday.Screens.Statements;
 using Payday.Screens.Start;
 using Payday.Store;
 using Payday.Store.Folders;
@@ -79,18 +80,34 @@ internal static class AllKeys
         var list = new PurchaseListScreen(session);
         list.Pasted("2026-03-10, 8.20, Corner shop");
         var reconciling = new Hand(new ReconcileScreen(session)).Press("Enter").Type("1");
+        using var files = new ScratchFolder();
+        File.WriteAllText(files.In("march.csv"), "Date;Party;Amount\n2026-03-10;Inhaler refill;-36.80\n2026-03-12;Account fee;-4.50\n");
+        IReadOnlyList<Binding> ofNoFile = new StatementScreen(session).Bindings;
+        var statement = new Hand(new StatementScreen(session)).Press("Enter").Type(files.In("march.csv"));
+        IReadOnlyList<Binding> ofStatement = statement.To("Account fee").Top.Bindings;
+        statement.Press("@").Type("1").Press("#").Leave();
+        var rules = new Hand(new RulesScreen(session)).Press("a").Type("shop");
+        var taking = new Hand(statement.Top).Press("Ctrl+A", "c");
+        IReadOnlyList<Binding> ofTaking = taking.Top.Bindings;
         (string Name, Screen Screen)[] screens =
         [
             ("count", new Hand(new CountScreen(session)).Type("1").Top), ("by notes", new Hand(new CountScreen(session)).Press("n").Type("1").Top),
-            ("differences", new DifferencesScreen(session)), ("dues", new Hand(new DuesScreen(session)).To("Sofa card").Top), ("free a due", new Hand(new DuesScreen(session)).To("Sofa card").Press("x").Top),
+            ("differences", new DifferencesScreen(session)), ("dues", new Hand(new DuesScreen(session)).To("Sofa card").Top), ("a due", new Hand(new DuesScreen(session)).To("Sofa card").Press("Space").Type("1").Top), ("free a due", new Hand(new DuesScreen(session)).To("Sofa card").Press("x").Top),
             ("fills", new FillsScreen(session)), ("notes received", received.Top), ("card purchases", purchases.Top),
             ("undo purchase", undo), ("card purchase", new PurchaseForm(session, null)), ("purchase list", list), ("cash return", new ReturnScreen(session)),
             ("deposit slip", new Hand(new ReturnScreen(session)).Press("c").Top), ("history", new HistoryScreen(session, session.Book.Household.Pots[0])),
             ("the bank", reconciling.Top), ("a difference", new Hand(new ReconcileScreen(session)).Press("Space", "c").Top),
+            ("rules", rules.Top),
             ("moves", moves.Top), ("undo move", new Hand(new MovesScreen(session)).Press("u").Top), ("move", new MoveScreen(session)),
             ("entries", entries.Top), ("entry", new EntryScreen(session)), ("take back", new Hand(new CountScreen(session)).Press("u", "Enter").Top),
         ];
-        return [.. screens.SelectMany(screen => screen.Screen.Bindings.Select(binding => (screen.Name, binding)))];
+        return
+        [
+            .. screens.SelectMany(screen => screen.Screen.Bindings.Select(binding => (screen.Name, binding))),
+            .. ofNoFile.Select(binding => ("statement file", binding)),
+            .. ofStatement.Select(binding => ("statements", binding)),
+            .. ofTaking.Select(binding => ("take statement", binding)),
+        ];
     }
 
     private static IEnumerable<(string Screen, Binding Binding)> OfTheSetup()

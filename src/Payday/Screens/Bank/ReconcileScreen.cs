@@ -8,6 +8,7 @@ using Payday.Core.Reconciling;
 using Payday.Core.Status;
 using Payday.Reports;
 using Payday.Screens.Asking;
+using Payday.Screens.Entries;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
@@ -58,7 +59,8 @@ internal sealed class ReconcileScreen : CursorScreen
     [
         .. Here is { } line ? [new(Key.Space, "Space", Plan.IsAtBank(line) ? "not yet" : "at the bank", "Whether the bank shows this line; on to the next one.", Tick)] : Array.Empty<Binding>(),
         new(Key.Enter, "Enter", "balance", "Type the bank's balance at the end of that day.", () => new Way.Edit(new CellEdit("The bank's balance", Plan.Draft.Balance?.ToString(session.Style) ?? "", Balance))),
-        .. Plan.Lines.IsEmpty ? Array.Empty<Binding>() : [new(Key.A.WithCtrl, "Ctrl+A", "all", "The bank shows all lines; Space then takes off what it doesn't. Where all are ticked, none is any more.", All)],
+        .. Plan.Lines.IsEmpty ? Array.Empty<Binding>() : [new(Key.A.WithCtrl, "Ctrl+A", Plan.Difference is null ? "all" : "", "The bank shows all lines; Space then takes off what it doesn't. Where all are ticked, none is any more.", All)],
+        Letters.Entry.Does(Plan.Difference is { IsZero: false } ? "enter" : "", "Enter what the bank shows and isn't here: the difference is proposed as it stands.", () => new Way.To(new EntryScreen(session, Plan.Difference is { IsZero: false } missing ? missing : null))),
         Letters.Days.Does("day", "The day of the bank's balance.", () => new Way.Edit(new CellEdit("Day of the balance", DateText.Day(Plan.Draft.Date), Day))),
         Letters.Undo.Does(Plan.Lines.IsEmpty ? "take back" : "", "Take back the last reconciliation, after a question.", ToQuestion),
     ];
@@ -81,8 +83,24 @@ internal sealed class ReconcileScreen : CursorScreen
         : BankAgreement.Of(session.Book) is { } bank ? ReconcileTexts.Whole(bank, session.Style)
         : "";
 
-    // Another screen may have changed the book since, as taking back does.
-    private ReconciliationPlan Plan => ReferenceEquals(plan.Book, session.Book) ? plan : plan = ReconciliationPlan.Of(session.Book, session.Today);
+    // Another screen may have changed the book since, as taking back does; what was entered there is the line to tick next.
+    private ReconciliationPlan Plan
+    {
+        get
+        {
+            if (!ReferenceEquals(plan.Book, session.Book))
+            {
+                int before = plan.Lines.Length;
+                plan = ReconciliationPlan.Of(session.Book, session.Today);
+                if (plan.Lines.Length > before)
+                {
+                    Cursor = plan.Lines.IndexOf(plan.Lines.MaxBy(line => line.Number)!);
+                }
+            }
+
+            return plan;
+        }
+    }
 
     private AccountLine? Here => Plan.Lines.IsEmpty ? null : Plan.Lines[Math.Clamp(Cursor, 0, Plan.Lines.Length - 1)];
 

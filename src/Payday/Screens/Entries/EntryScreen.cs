@@ -16,8 +16,7 @@ using Payday.Screens.Shell;
 namespace Payday.Screens.Entries;
 
 /// <summary>What came in or went out outside a payday, or the loose notes counted.</summary>
-internal sealed class EntryScreen(BookSession session)
-    : BookFormScreen(session, "entry", "enter it", "Write it to the ledger, as the lines under the fields say.")
+internal sealed class EntryScreen : BookFormScreen
 {
     private const string Ways = "way";
     private const string AmountName = "amount";
@@ -29,6 +28,17 @@ internal sealed class EntryScreen(BookSession session)
     private const string Cheque = "cheque";
     private const string Day = "day";
     private const string Source = "source:";
+
+    private readonly Money? missing;
+
+    /// <param name="session">The book.</param>
+    /// <param name="missing">What is proposed while nothing else is typed: above zero what came in, below what went out; null for nothing.</param>
+    public EntryScreen(BookSession session, Money? missing = null)
+        : base(session, "entry", "enter it", "Write it to the ledger, as the lines under the fields say.")
+    {
+        this.missing = missing;
+        Cursor = missing is null || Form.IsBegun ? 0 : Fields.ToList().FindIndex(field => field.Name == For);
+    }
 
     /// <inheritdoc/>
     public override string Title => "Came in or went out";
@@ -44,7 +54,7 @@ internal sealed class EntryScreen(BookSession session)
     /// <inheritdoc/>
     protected override ImmutableArray<FormField> Fields =>
     [
-        new(Ways, "Way", "Came in, went out, or the loose notes at home counted.") { Picks = [new("in", "Came in", ""), new("out", "Went out", ""), new("counted", "Loose notes counted", "")], Usual = "in" },
+        new(Ways, "Way", "Came in, went out, or the loose notes at home counted.") { Picks = [new("in", "Came in", ""), new("out", "Went out", ""), new("counted", "Loose notes counted", "")], Usual = UsualWay },
         .. IsCount ? [Notes("All the loose notes at home, as you find them.")] : OfMoney(),
         TypedFields.Line(What, "What", IsCount ? "What the difference is called, where there is one." : "What it was, in a few words."),
         Session.Day(Day, "Day", "The day, like 2026-03-12 or 12 Mar; yesterday works too."),
@@ -89,7 +99,9 @@ internal sealed class EntryScreen(BookSession session)
 
     private bool IsCount => Form[Ways] == "counted";
 
-    private bool ComesIn => (Form[Ways] ?? "in") == "in";
+    private bool ComesIn => (Form[Ways] ?? UsualWay) == "in";
+
+    private string UsualWay => missing is { IsNegative: true } ? "out" : "in";
 
     private SourceId? Pays => Form[For] is { } key && key.StartsWith(Source, StringComparison.Ordinal) ? new SourceId(key[Source.Length..]) : null;
 
@@ -105,7 +117,7 @@ internal sealed class EntryScreen(BookSession session)
 
     private IEnumerable<FormField> OfMoney() =>
     [
-        Session.Amount(AmountName, "Amount", $"How much, above zero; a sum like {Session.Style.Written("12.50+3")} is taken."),
+        Session.Amount(AmountName, "Amount", $"How much, above zero; a sum like {Session.Style.Written("12.50+3")} is taken.") with { Usual = missing is { IsNegative: var isLess } amount ? (isLess ? -amount : amount).ToString(Session.Style) : "" },
         new(For, "For", "What it is for: who paid, what gets or gives it, or the debt it belongs to.") { Picks = Purposes() },
         .. CanBeCash ? [new FormField(Where, "Where", "Money of the account, or cash.") { Picks = [new("account", "Account", ""), new("cash", "Cash", "")], Usual = UsualWhere }] : Array.Empty<FormField>(),
         new(Kind, "Kind", "What sort of money; the usual one for it stands there.") { Picks = [.. Enum.GetValues<EntryKind>().Select(kind => new PickItem<string>(kind.ToString(), EntryKindText.Of(kind), ""))], Usual = End is null ? "" : Usual.ToString() },

@@ -19,6 +19,7 @@ using Payday.Screens.Reviews;
 using Payday.Screens.Routines;
 using Payday.Screens.Setup;
 using Payday.Screens.Shell;
+using Payday.Screens.Statements;
 using Payday.Texts;
 
 namespace Payday.Screens.Leading;
@@ -46,6 +47,7 @@ internal sealed class ScreenMap
             Goal.Dues => new Way.To(new DuesScreen(session)),
             Goal.Return => new Way.To(new ReturnScreen(session)),
             Goal.Bank => new Way.To(new ReconcileScreen(session)),
+            Goal.Statements => new Way.To(new StatementScreen(session)),
             Goal.History => new Way.To(Histories(session)),
             Goal.Calendar => new Way.To(new CalendarScreen(session)),
             Goal.Outlook => new Way.To(new OutlookScreen(session)),

@@ -53,7 +53,8 @@ public sealed class ReconcileScreenTests : IDisposable
         hand.Press("@", "Space", "Space", "Enter").Type(Plan.Expected.ToString(demo.Session.Style)).Press("c");
         Assert.Equal("Agreed with the bank on Fri 13 Mar.", hand.Message);
         hand.Press("Down");
-        Assert.Contains(hand.Shown(new Size(80, 60)), line => line == " Agreed with the bank on Fri 13 Mar.");
+        Assert.Contains(hand.Shown(new Size(80, 60)), line => line.Contains("── agreed with the bank on Fri 13 Mar ──", StringComparison.Ordinal));
+        Assert.Contains(hand.Shown(new Size(60, 60)), line => line == " Agreed with the bank on Fri 13 Mar.");
         Assert.Null(demo.Stored.Weeks.Reconciling);
     }
 
@@ -73,18 +74,37 @@ public sealed class ReconcileScreenTests : IDisposable
     public void Accept_WithAName_ShowsItUntilItIsExplained()
     {
         var hand = new Hand(new HomeScreen(demo.Session));
-        hand.Press("@", "Ctrl+A", "Enter").Type((Plan.TickAll().Expected - Money.FromMinorUnits(310, Plan.Expected.Currency)).ToString(demo.Session.Style)).Press("c", "e");
+        hand.Press("@", "Ctrl+A", "Enter").Type((Plan.Expected - Money.FromMinorUnits(310, Plan.Expected.Currency)).ToString(demo.Session.Style)).Press("c", "e");
         Assert.Equal("At most 60 characters, please.", hand.Try(new string('x', 61)));
         hand.Press("e").Type("an account fee?");
         Assert.Equal("an account fee?", demo.Stored.Weeks.Reconciling!.Name);
         Assert.Contains(hand.Shown(new Size(80, 24)), line => line.Contains("It is called \"an account fee?\".", StringComparison.Ordinal));
         hand.Press("Enter", "Down");
         string[] shown = hand.Shown(new Size(80, 60));
-        Assert.Contains("The bank had 3.10 less than it should on Fri 13 Mar (\"an account fee?\") (@).", string.Join(' ', shown.Select(line => line.Trim())), StringComparison.Ordinal);
+        Assert.True(InOneLine(shown).Contains("The bank had 3.10 less than it should on Fri 13 Mar (\"an account fee?\") (@).", StringComparison.Ordinal), string.Join('\n', shown));
         Assert.Contains("(\"an account fee?\").", string.Join(' ', hand.Press("@").Shown(new Size(100, 24))), StringComparison.Ordinal);
 
         hand.Press("Esc", "$", "a").Pick("w").To("Amount").Type("3.10").To("For").Pick("b").Pick("b").Press("Right", "Esc");
-        Assert.Contains("(\"an account fee?\"); what was entered since explains it.", string.Join(' ', hand.Shown(new Size(80, 60)).Select(line => line.Trim())), StringComparison.Ordinal);
+        shown = hand.Shown(new Size(80, 60));
+        Assert.True(InOneLine(shown).Contains("(\"an account fee?\"); what was entered since explains it.", StringComparison.Ordinal), string.Join('\n', shown));
+    }
+
+    // The difference is what is proposed: its way, its amount; what it is for is all that is asked. Then its line is the one to tick.
+    [Theory]
+    [InlineData(-310, "Went out")]
+    [InlineData(125, "Came in")]
+    public void Enter_WhatIsMissing_ProposesTheDifference(int cents, string way)
+    {
+        Hand hand = new Hand(new ReconcileScreen(demo.Session)).Press("Ctrl+A", "Enter");
+        hand.Type((Plan.Expected + Money.FromMinorUnits(cents, Plan.Expected.Currency)).ToString(demo.Session.Style)).Press("$");
+        Assert.Contains(hand.Shown(new Size(80, 24)), line => line.Contains(way, StringComparison.Ordinal));
+        hand.Pick("b").Pick("b").Press("Right");
+        Assert.Equal("Account against the bank", hand.Top.Title);
+        Assert.Equal(cents, Assert.Single(demo.Session.Book.Weeks.Entries).Amount.MinorUnits);
+        hand.Press("Space");
+        Assert.Equal(0, Plan.Difference!.Value.MinorUnits);
+        hand.Press("c");
+        Assert.Single(demo.Stored.Weeks.Reconciliations);
     }
 
     [Fact]
@@ -117,6 +137,8 @@ public sealed class ReconcileScreenTests : IDisposable
         Assert.NotNull(hand.Press("d").Try("14 Mar 2026"));
         Assert.Equal("The account was not held against the bank yet.", hand.Press("u").Message);
     }
+
+    private static string InOneLine(string[] shown) => string.Join(' ', shown.SelectMany(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries)));
 
     private ReconciliationPlan Plan => ReconciliationPlan.Of(demo.Session.Book, demo.Session.Today);
 
