@@ -12,9 +12,9 @@ public class FirstStartJourneys
         terminal.Press("Enter", "0 of 8 parts done").Press("Enter", "part 1 of 8");
         terminal.Fill("Name", "Alder flat", ">Currency").Fill("Currency", "eur", ">Numbers");
         terminal.Press("Right", "part 2 of 8").Press("Right", "part 3 of 8");
-        terminal.Press("a", "! Expected").Fill("Name", "Mira, bakery", ">Expected").Fill("Expected", "1,840.50", ">Changes to").Press("Down", ">Comes").Press("Down", ">Day").Fill("Day", "25", "Stored.");
+        terminal.Press("a", "! Expected").Fill("Name", "Mira, bakery", ">Expected").Fill("Expected", "1,840.50", ">Comes").Press("Down", ">Day").Fill("Day", "25", "Stored.");
         terminal.Press("Escape", "part 3 of 8").Press("Right", "part 4 of 8");
-        terminal.Press("a", "! Amount").Fill("Name", "Rent", ">Amount").Fill("Amount", "640", ">Changes to").Press("Down", ">Falls due").Press("Down", ">Day").Fill("Day", "1", "Stored.");
+        terminal.Press("a", "! Amount").Fill("Name", "Rent", ">Amount").Fill("Amount", "640", ">Falls due").Press("Down", ">Day").Fill("Day", "1", "Stored.");
         terminal.Press("Escape", "part 4 of 8").Press("Right", "part 5 of 8").Press("Right", "part 6 of 8");
         terminal.Press("a", "! Amount").Fill("Name", "Food", ">Kind").Press("Down", ">Amount").Fill("Amount", "90", "Stored.");
         terminal.Press("Escape", "part 6 of 8").Press("Right", "part 7 of 8").Press("Right", "part 8 of 8");

@@ -144,10 +144,13 @@ internal sealed class FoundScreen : CursorScreen
         ProposedItem.Bill { MayBeDebt: true } bill => $"It reads like a debt: Enter asks whether it is one. {Series(bill.Series, "to hold")}",
         ProposedItem.Bill bill => Series(bill.Series, "to hold"),
         ProposedItem.Pot { Habit: var habit } pot => Spent(habit, pot),
-        ProposedItem.NewAmount amount => $"{Amount(amount.Here)} here, {Amount(amount.Found)} at the bank. Taken, it holds from {DateText.Long(amount.From)} on. {Series(amount.Series, amount.Series.IsIncome ? "at least" : "to hold")}",
+        ProposedItem.NewAmount amount => $"{Amount(amount.Here)} here, {Amount(amount.Found)} at the bank{Since(amount.Series)}. Taken, it holds from {DateText.Long(amount.From)} on. {LearningReport.Hits(amount.Series)} times, up to {DateText.Day(amount.Series.Last)}.",
         ProposedItem.Account account => $"What the bank says was there at the end of {DateText.Long(account.ClosedOn)}. Taken, the household begins with it on {DateText.Long(account.Start)}.",
         _ => throw new ArgumentOutOfRangeException(nameof(item)),
     };
+
+    private static string Since(Recurring series) =>
+        series.Changes.FirstOrDefault(change => change.Kind == RecurringChangeKind.Amount) is { } change ? $" since {DateText.Long(change.Since)}" : "";
 
     private string Series(Recurring series, string hold)
     {
