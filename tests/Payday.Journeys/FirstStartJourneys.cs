@@ -12,9 +12,9 @@ public class FirstStartJourneys
         terminal.Press("Enter", "0 of 8 parts done").Press("Enter", "part 1 of 8");
         terminal.Fill("Name", "Alder flat", ">Currency").Fill("Currency", "eur", ">Numbers");
         terminal.Press("Right", "part 2 of 8").Press("Right", "part 3 of 8");
-        terminal.Press("a", "! Expected").Fill("Name", "Mira, bakery", ">Expected").Fill("Expected", "1,840.50", ">Comes").Press("Down", ">Day").Fill("Day", "25", "Stored.");
+        terminal.Press("a", "! Expected").Fill("Name", "Mira, bakery", ">Expected").Fill("Expected", "1,840.50", ">Changes to").Press("Down", ">Comes").Press("Down", ">Day").Fill("Day", "25", "Stored.");
         terminal.Press("Escape", "part 3 of 8").Press("Right", "part 4 of 8");
-        terminal.Press("a", "! Amount").Fill("Name", "Rent", ">Amount").Fill("Amount", "640", ">Falls due").Press("Down", ">Day").Fill("Day", "1", "Stored.");
+        terminal.Press("a", "! Amount").Fill("Name", "Rent", ">Amount").Fill("Amount", "640", ">Changes to").Press("Down", ">Falls due").Press("Down", ">Day").Fill("Day", "1", "Stored.");
         terminal.Press("Escape", "part 4 of 8").Press("Right", "part 5 of 8").Press("Right", "part 6 of 8");
         terminal.Press("a", "! Amount").Fill("Name", "Food", ">Kind").Press("Down", ">Amount").Fill("Amount", "90", "Stored.");
         terminal.Press("Escape", "part 6 of 8").Press("Right", "part 7 of 8").Press("Right", "part 8 of 8");
@@ -27,5 +27,35 @@ public class FirstStartJourneys
         Assert.Contains("Withdrawal", papers, StringComparison.Ordinal);
         Assert.Contains("Filling sheet", papers, StringComparison.Ordinal);
         terminal.Press("Escape", "Esc leave").Press("Escape", "Leave Payday?").Press("Enter", "[ended 0]");
+    }
+
+    // Half a year of CSV, a file a month in one folder: only what no statement says is typed.
+    [Fact]
+    public void FirstStart_FromHalfAYearOfStatements_EndsInAClosedPayday()
+    {
+        using var folder = new ScratchFolder();
+        Directory.CreateDirectory(folder.In("bank"));
+        foreach ((string name, string text) in HalfYearExport.Before(DateOnly.FromDateTime(DateTime.Now)))
+        {
+            File.WriteAllText(Path.Combine(folder.In("bank"), name), text);
+        }
+
+        using var terminal = TerminalSession.Home(folder);
+        terminal.Press("Down", ">Begin from bank statements").Press("Enter", "No file yet").Press("Enter", "Path of a file or folder:");
+        terminal.Type(folder.In("bank"), "/bank").Press("Enter", "Another path").Press("Enter", "adds up");
+        terminal.Press("Right", "Found in the statements").Press("i", "Look at each");
+        terminal.Press("Down", ">bill  Northlane Rent").Press("Down", ">bill  Harbour Loan Office").Press("t", "!>Owed");
+        terminal.Fill("Owed", "3000", ">Yearly rate").Fill("Yearly rate, %", "5", "Stored.").Press("Escape", "0 open");
+        terminal.Press("Right", ">1  Name and currency").Press("Enter", ">Name").Fill("Name", "Alder flat", ">Currency").Press("Escape", "All that is needed is there");
+        for (int part = 2; part <= 8; part++)
+        {
+            terminal.Press("Down", $">{part}  ");
+        }
+
+        terminal.Press("Down", ">   Begin").Press("Enter", "The household is stored.");
+
+        // What fell due before the first payday is paid by it, and the balance that was taken helps.
+        terminal.To(1).Press("Down", ">From the buffer").Change("1000", "1,000.00").On(1, 7).Press("c", "Enter close it").Press("Enter", "The payday is closed.");
+        terminal.Press("Escape", "Leave Payday?").Press("Enter", "[ended 0]");
     }
 }

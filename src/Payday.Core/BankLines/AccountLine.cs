@@ -24,4 +24,8 @@ public sealed record AccountLine(
     string What,
     LocalDate? Payday,
     long? Cheque,
-    ImmutableArray<long> Movements);
+    ImmutableArray<long> Movements)
+{
+    /// <summary>Where the rest was spent, of a purchase over several pots; empty for one.</summary>
+    public ImmutableArray<LedgerEnd> Further { get; init; } = [];
+}

@@ -141,12 +141,16 @@ public sealed class AccountLines
             record is { What.Length: > 0 } ? record.What : first.Reason,
             first.Payday,
             record?.Cheque,
-            [.. movements.Select(movement => movement.Number)]);
+            [.. movements.Select(movement => movement.Number)])
+        {
+            Further = [.. movements.Skip(1).Select(Other).Where(end => end != Other(first) && end is LedgerEnd.Outside { Kind: OutsideKind.Spending }).Distinct()],
+        };
     }
 
-    // One payment that the money of several purposes makes up.
+    // One payment that the money of several purposes makes up; one on a debt begins with what was held for its minimum.
     private static bool GoesOn(Movement before, Movement movement) =>
         movement.Number == before.Number + 1 && movement.Payday is not null && movement.Payday == before.Payday && IsAccount(before.From) && IsAccount(movement.From)
+        && movement.From is not LedgerEnd.At { Purpose.Kind: PurposeKind.ForDebt }
         && movement.To == before.To && movement.From != before.From && (movement.Date, movement.Reason) == (before.Date, before.Reason);
 
     private static bool Crosses(Movement movement) => IsAccount(movement.From) != IsAccount(movement.To)

@@ -97,9 +97,9 @@ internal sealed class ClosingMovements
             Move(Unplaced, waits, cover.Taken, "for a minimum");
             foreach (DebtRow row in debts.Rows.Where(row => row.DebtId == cover.DebtId && row.Paid))
             {
-                // One payment, of two purposes.
+                // One payment, of two purposes; where it is of one, it is none with the minimum before.
                 Move(waits, new LedgerEnd.Owed(row.DebtId), row.Own, "minimum payment", row.PaidOn);
-                Move(bought, new LedgerEnd.Owed(row.DebtId), row.Bought, "minimum payment", row.PaidOn);
+                Move(bought, new LedgerEnd.Owed(row.DebtId), row.Bought, row.Own.IsZero ? "card payment" : "minimum payment", row.PaidOn);
             }
         }
     }

@@ -4,7 +4,7 @@ using System.Text;
 namespace Payday.Core.Drafts;
 
 /// <summary>The id of a source, bill, debt or pot: what the ledger calls it, whatever its name becomes.</summary>
-internal static class ItemId
+public static class ItemId
 {
     private const int LongestBase = 50;
 
@@ -18,6 +18,8 @@ internal static class ItemId
     /// <param name="taken">The ids there are.</param>
     public static string From(string name, string noun, HashSet<string> taken)
     {
+        ArgumentNullException.ThrowIfNull(name);
+        ArgumentNullException.ThrowIfNull(taken);
         var plain = new StringBuilder();
         foreach (char c in name.ToLowerInvariant())
         {

@@ -29,6 +29,11 @@ public static class StatementBooking
             return Result.Refused<Book>(fault);
         }
 
+        if (LineFault(book, wish) is { } wrong)
+        {
+            return Result.Refused<Book>(wrong);
+        }
+
         Book after = book;
         var lines = new List<TakenLine>();
         foreach (LineDecision decision in wish.Lines)
@@ -89,6 +94,37 @@ public static class StatementBooking
             WrittenKind.Entry => (weeks.Entries[at].FirstMovement, weeks.Entries[at].LastMovement),
             _ => (weeks.Moves[at].FirstMovement, weeks.Moves[at].LastMovement),
         };
+    }
+
+    // Each account line is one line of one statement, and of its amount.
+    private static TakingFault.AtLine? LineFault(Book book, StatementWish wish)
+    {
+        Dictionary<long, AccountLine> free = AccountLines.Of(book).All.ToDictionary(line => line.Number);
+        foreach (long number in book.Weeks.StandingTakings.SelectMany(taking => taking.Lines).SelectMany(line => line.Lines))
+        {
+            free.Remove(number);
+        }
+
+        foreach (LineDecision decision in wish.Lines.Where(decision => !decision.Lines.IsEmpty))
+        {
+            Money here = Money.Zero(book.Household.Currency);
+            foreach (long number in decision.Lines)
+            {
+                if (!free.Remove(number, out AccountLine? line))
+                {
+                    return new TakingFault.AtLine(decision.Line, new TakingFault.NoSuchLine(number));
+                }
+
+                here += line.Amount;
+            }
+
+            if (here != decision.Line.Amount)
+            {
+                return new TakingFault.AtLine(decision.Line, new TakingFault.OtherAmount(here, decision.Line.Amount));
+            }
+        }
+
+        return null;
     }
 
     private static Result<Book> Reconciled(Book book, StatementWish wish, IEnumerable<long> shown)

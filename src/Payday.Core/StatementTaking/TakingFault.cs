@@ -1,4 +1,5 @@
 using NodaTime;
+using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Faults;
 
@@ -23,6 +24,15 @@ public abstract record TakingFault : Fault
     /// <param name="Line">The line.</param>
     /// <param name="Why">What it says.</param>
     public sealed record AtLine(TakenLine Line, Fault Why) : TakingFault;
+
+    /// <summary>There is no account line of that number that no line of a statement is yet.</summary>
+    /// <param name="Number">The number.</param>
+    public sealed record NoSuchLine(long Number) : TakingFault;
+
+    /// <summary>The account lines that a line was to be come to something else.</summary>
+    /// <param name="Here">What they come to.</param>
+    /// <param name="Bank">What the bank shows.</param>
+    public sealed record OtherAmount(Money Here, Money Bank) : TakingFault;
 
     /// <summary>A line was to be something that money of its way can't be.</summary>
     /// <param name="Target">What it was to be.</param>

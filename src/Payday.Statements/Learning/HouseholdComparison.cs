@@ -38,9 +38,9 @@ public static class HouseholdComparison
         }
 
         var holidays = BankHolidays.From(household.Settings.Holidays);
-        Known[] bills = [.. household.Bills.Select(bill => new Known(bill.Name, bill.Amount, bill.Schedule, bill.Shift, bill.Until))];
-        Known[] sources = [.. household.Sources.Select(source => new Known(source.Name, source.Expected, source.Schedule, source.Shift, source.Until))];
-        Known[] debts = [.. household.Debts.Select(debt => new Known(debt.Name, Money.Zero(household.Currency), debt.Schedule, Shift.None, null))];
+        Known[] bills = [.. household.Bills.Select(bill => new Known(bill.Id.Text, bill.Name, bill.AmountOn, bill.Schedule, bill.Shift, bill.Until))];
+        Known[] sources = [.. household.Sources.Select(source => new Known(source.Id.Text, source.Name, source.ExpectedOn, source.Schedule, source.Shift, source.Until))];
+        Known[] debts = [.. household.Debts.Select(debt => new Known(debt.Id.Text, debt.Name, _ => Money.Zero(household.Currency), debt.Schedule, Shift.None, null))];
         return [.. Of(lessons, lessons.Bills, bills, debts, holidays), .. Of(lessons, lessons.Incomes, sources, [], holidays)];
     }
 
@@ -97,12 +97,14 @@ public static class HouseholdComparison
             return new HouseholdFinding.NoLine(here.Name, stopped.Since);
         }
 
+        // What it is after the last line: a change that the household has planned already is none.
+        Money amount = here.AmountOn(series.Last.PlusDays(1));
         Money usual = series.UsualSize;
         Money hold = series.HoldSize;
-        bool isWithin = here.Amount >= Money.Min(usual, hold) && here.Amount <= Money.Max(Money.Max(usual, hold), series.Lines.Select(line => Size(line.Amount)).Max());
-        return (usual == hold ? here.Amount == usual : isWithin) || here.Amount.IsZero
+        bool isWithin = amount >= Money.Min(usual, hold) && amount <= Money.Max(Money.Max(usual, hold), series.Lines.Select(line => Size(line.Amount)).Max());
+        return (usual == hold ? amount == usual : isWithin) || amount.IsZero
             ? null
-            : new HouseholdFinding.OtherAmount(here.Name, here.Amount, series.IsIncome ? usual : hold, series);
+            : new HouseholdFinding.OtherAmount(here.Name, here.Id, amount, series.IsIncome ? usual : hold, series);
     }
 
     private static int Points(Recurring series, Known known, BankHolidays holidays)
@@ -110,7 +112,7 @@ public static class HouseholdComparison
         List<string> words = LineWords.Of(known.Name);
         int shared = words.Count(word => series.Lines.Count(line => LineWords.Of(line.Party, line.Text).Contains(word)) * 2 > series.Lines.Length);
         return (shared > 0 ? Shared + (EachWord * shared) : 0)
-            + (series.UsualSize == known.Amount || series.HoldSize == known.Amount ? SameAmount : 0)
+            + (known.AmountOn(series.Last) is var amount && (series.UsualSize == amount || series.HoldSize == amount) ? SameAmount : 0)
             + (IsOnDays(series, known, holidays) ? SameDays : 0);
     }
 
@@ -125,7 +127,7 @@ public static class HouseholdComparison
     {
         List<string> words = LineWords.Of(known.Name);
         bool isSaid = lessons.Histories.SelectMany(history => history.Lines)
-            .Any(line => (words.Count > 0 && LineWords.Of(line.Party, line.Text).Exists(words.Contains)) || Size(line.Amount) == known.Amount);
+            .Any(line => (words.Count > 0 && LineWords.Of(line.Party, line.Text).Exists(words.Contains)) || Size(line.Amount) == known.AmountOn(line.Date));
         return !isSaid && Occurrences.Between(known.Schedule, known.Shift, holidays, lessons.Span.Start, lessons.Span.End, known.Until).Length >= MissingTimes;
     }
 
@@ -133,5 +135,5 @@ public static class HouseholdComparison
 
     private static Money Size(Money amount) => amount.IsNegative ? -amount : amount;
 
-    private sealed record Known(string Name, Money Amount, Schedule Schedule, Shift Shift, LocalDate? Until);
+    private sealed record Known(string Id, string Name, Func<LocalDate, Money> AmountOn, Schedule Schedule, Shift Shift, LocalDate? Until);
 }

@@ -15,10 +15,11 @@ public abstract record HouseholdFinding(string Name)
 
     /// <summary>The household has it with another amount.</summary>
     /// <param name="Name">The household's name.</param>
-    /// <param name="Here">What the household has.</param>
+    /// <param name="Id">The household's id of it.</param>
+    /// <param name="Here">What the household has after the last line.</param>
     /// <param name="Found">What the lines have: the usual amount, of a bill that varies the amount to hold; above zero.</param>
     /// <param name="Series">Its lines.</param>
-    public sealed record OtherAmount(string Name, Money Here, Money Found, Recurring Series) : HouseholdFinding(Name)
+    public sealed record OtherAmount(string Name, string Id, Money Here, Money Found, Recurring Series) : HouseholdFinding(Name)
     {
         /// <summary>The day since which the lines have it; null where they have had it all along or vary.</summary>
         public LocalDate? Since => Series.Changes.Where(change => change.Kind == RecurringChangeKind.Amount).Select(change => (LocalDate?)change.Since).FirstOrDefault();

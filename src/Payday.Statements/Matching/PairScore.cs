@@ -18,6 +18,7 @@ internal sealed class PairScore(WordRarity words, Func<long, bool> isCommon)
 
     private const int RareAmount = 500;
     private const int CommonAmount = 250;
+    private const int SilentAmount = 100;
     private const int NearAmount = 150;
     private const int DayEarly = 60;
     private const int DayLate = 25;
@@ -49,7 +50,10 @@ internal sealed class PairScore(WordRarity words, Func<long, bool> isCommon)
             return null;
         }
 
-        int points = (apart > 0 ? NearAmount : isCommon(entry.MinorUnits) ? CommonAmount : RareAmount) + (isKnown ? Known : 0) + KindPoints(line, entry);
+        // An amount that comes up often may be of anything where one side says nothing: it is shown and not sure, unless the bank's kind agrees.
+        bool isSilent = lineWords.Count == 0 || entryWords.Count == 0;
+        int kind = KindPoints(line, entry);
+        int points = (apart > 0 ? NearAmount : !isCommon(entry.MinorUnits) ? RareAmount : isSilent && kind <= 0 ? SilentAmount : CommonAmount) + (isKnown ? Known : 0) + kind;
         points += overlap > 0 ? AllWords * overlap / 100 : lineWords.Count > 0 && entryWords.Count > 0 ? NoWords : 0;
         points -= hasCheque ? 0 : DayPoints(line.Date, entry);
         return points > 0 ? points : null;

@@ -90,6 +90,12 @@ public sealed record StatementPlan(
     public StatementPlan With(string key, Proposal? choice) =>
         this with { Lines = [.. Lines.Select(line => line.Key == key && line.State != PlannedState.Matched ? line with { Choice = choice } : line)] };
 
+    /// <summary>The same in which nothing becomes anything but what the person chose: what is proposed as sure is left too.</summary>
+    public StatementPlan OnlyChosen() => this with
+    {
+        Lines = [.. Lines.Select(line => line.Choice is null ? line with { Choice = new Proposal(LineTarget.Leave, ProposalReason.Chosen, true) } : line)],
+    };
+
     /// <summary>What is to be taken as things stand.</summary>
     public StatementWish Wish() => new(
         [

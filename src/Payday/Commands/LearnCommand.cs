@@ -7,45 +7,42 @@ using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Drafts;
-using Payday.Core.Faults;
+using Payday.Files;
 using Payday.Json;
 using Payday.Reports;
-using Payday.Statements.Faults;
 using Payday.Statements.Files;
 using Payday.Statements.Habits;
 using Payday.Statements.Learning;
 using Payday.Statements.Lines;
-using Payday.Statements.Reading;
 using Payday.Statements.Sums;
+using Payday.Statements.Taking;
 using Payday.Store;
 using Payday.Store.Files;
 using Payday.Store.HouseholdFiles;
 using Payday.Text;
 using Payday.Texts;
-using FaultTexts = Payday.Texts.FaultTexts;
 
 namespace Payday.Commands;
 
 /// <summary><c>payday learn</c>: what a bank's files say of bills, pay and spending. It changes nothing; a household that is there is only looked at.</summary>
 internal static class LearnCommand
 {
-    private const int MostBytes = 16 * 1024 * 1024;
     private const int MostChoices = 20;
 
     public static Command Build(CommandShell shell)
     {
         var files = new Argument<string[]>("FILE") { Description = "Files from the bank of 3 to 24 months: CSV, OFX, camt.053, camt.052 or MT940.", Arity = ArgumentArity.OneOrMore };
         var currency = new Option<string>("--currency") { Description = "The accounts' currency, where a file names none. Default: the household's, where one is there.", HelpName = "CODE" };
-        Option<int[]> choose = OptionValues.Counts("--choose", "The reading to take where a file leaves more than one: its number; given again for what is asked next.", 1, MostChoices, "N");
+        Option<int[]> choose = OptionValues.Counts("--choose", "The reading to take where a file leaves more than one: its number. Once more for each further question.", 1, MostChoices, "N");
         var command = new PaydayCommand(
             "learn",
             "Learn from bank statements: bills and pay that come round, what changed, what is usually spent, and where the household differs. Nothing is stored.",
             "payday learn january.csv february.csv march.csv") { files, currency, choose };
         return Invocation.Does(command, shell, call => Learn(
-            call, call.Parsed.GetRequiredValue(files), call.Parsed.GetValue(currency), [.. (call.Parsed.GetValue(choose) ?? []).Select(number => number - 1)]));
+            call, call.Parsed.GetRequiredValue(files), call.Parsed.GetValue(currency), call.Parsed.GetValue(choose) ?? []));
     }
 
-    private static Answer Learn(Invocation call, string[] paths, string? code, ImmutableArray<int> choices)
+    private static Answer Learn(Invocation call, string[] paths, string? code, int[] choices)
     {
         if (code is not null && !Currency.KnownCodes.Contains(code))
         {
@@ -55,34 +52,19 @@ internal static class LearnCommand
         var notes = new List<string>();
         Book? book = Look(call, notes);
         Currency? currency = code is null ? book?.Household.Currency : Currency.FromCode(code);
-        var files = new List<(ReadOnlyMemory<byte> Bytes, ImmutableArray<int> Answers)>();
-        var refusals = new List<string>();
-        foreach (string path in paths)
+        var options = new ReadingOptions
         {
-            Result<byte[]> bytes = CommandInput.Bytes(call.Shell, path, MostBytes);
-            if (bytes.Ok)
-            {
-                files.Add((bytes.Value, choices));
-            }
-            else
-            {
-                refusals.Add(FaultTexts.Of(bytes.Fault));
-            }
-        }
-
-        if (refusals.Count > 0)
+            Currency = currency,
+            Today = call.Shell.Today(),
+            Profiles = [.. (book?.Weeks.Readings ?? []).Select(KeptReadings.ProfileOf)],
+        };
+        var input = StatementInput.Read(paths, path => CommandInput.Bytes(call.Shell, path, StatementInput.MostBytes), options, choices);
+        if (StatementAnswers.Refusals(input) is [_, ..] refusals)
         {
             return new Answer.Refused(refusals);
         }
 
-        ImmutableArray<StatementFile> read = StatementSet.Read(files, new ReadingOptions { Currency = currency, Today = call.Shell.Today() });
-        refusals.AddRange(read.SelectMany((file, i) => Refusals(CleanText.OneLine(paths[i]), file)));
-        if (refusals.Count > 0)
-        {
-            return new Answer.Refused(refusals);
-        }
-
-        Statement[] statements = [.. read.SelectMany(file => file.Statements)];
+        Statement[] statements = [.. input.Statements];
         PotLabels? labels = book is null ? null : new PotLabels(book);
         NumberStyle style = book?.Household.Settings.Numbers ?? NumberStyle.CommaPoint;
         Lessons? lessons = LessonFinder.Of(statements, currency, labels is null ? null : labels.Of);
@@ -102,7 +84,7 @@ internal static class LearnCommand
                 .. LearningReport.Lines(lessons, style),
                 .. findings is { } differences ? ["", .. Household(book!, differences, style)] : ImmutableArray<string>.Empty,
                 "",
-                .. Doubts(statements, paths, read, style).Concat(LearningTexts.Left(lessons)).Concat(notes).SelectMany(Report.Prose),
+                .. Doubts(input, style).Concat(LearningTexts.Left(lessons)).Concat(notes).SelectMany(Report.Prose),
                 "All of this is only what the lines look like. Nothing was stored.",
             ],
             JsonSerializer.Serialize(Json(lessons, findings), ResultJson.Readable.LearningResult));
@@ -127,39 +109,13 @@ internal static class LearnCommand
         }
     }
 
-    private static IEnumerable<string> Refusals(string path, StatementFile file)
-    {
-        foreach (CsvQuestion question in file.Questions)
-        {
-            if (question.Kind == CsvQuestionKind.Currency)
-            {
-                yield return $"{path}: the file doesn't say its currency; name it with --currency CODE.";
-                continue;
-            }
-
-            yield return $"{path}: line {question.Line} doesn't say {StatementTexts.Asked(question.Kind)}: {CleanText.OneLine(question.Written)}";
-            for (int i = 0; i < question.Choices.Length; i++)
-            {
-                yield return $"  --choose {i + 1}: {CleanText.OneLine(question.Choices[i].Reads)}";
-            }
-        }
-
-        if (file.Statements.IsEmpty)
-        {
-            foreach (StatementFault fault in file.Faults)
-            {
-                yield return $"{path}: {Payday.Statements.Faults.FaultTexts.Of(fault)}";
-            }
-        }
-    }
-
     // What doesn't add up, and what is missing in between, makes all the rest less sure: it is said with its file.
-    private static IEnumerable<string> Doubts(Statement[] statements, string[] paths, ImmutableArray<StatementFile> read, NumberStyle style) =>
+    private static IEnumerable<string> Doubts(StatementInput input, NumberStyle style) =>
     [
-        .. read.SelectMany((file, i) => file.Statements
+        .. input.Files.SelectMany(file => file.File.Statements
             .Where(statement => AddingUp.Of(statement).AddsUp == false)
-            .Select(statement => $"{CleanText.OneLine(paths[i])}: {StatementTexts.AddsUp(statement, style)}")),
-        .. StatementChain.Of(statements).Where(step => step.Link == ChainLink.Missing).Select(step => StatementTexts.Gap(step, style)),
+            .Select(statement => $"{file.Path}: {StatementTexts.AddsUp(statement, style)}")),
+        .. StatementChain.Of(input.Statements).Where(step => step.Link == ChainLink.Missing).Select(step => StatementTexts.Gap(step, style)),
     ];
 
     private static IEnumerable<string> Household(Book book, ImmutableArray<HouseholdFinding> findings, NumberStyle style) =>

@@ -46,7 +46,8 @@ internal static class RoutineJson
                 row.Minimum.ToPlain(),
                 row.Payment.ToPlain(),
                 row.NewBalance.ToPlain(),
-                row.Due is null ? null : row.Paid))],
+                row.Due is null ? null : row.Paid,
+                row.Bought.ToPlain()))],
             plan.Pots.Total.ToPlain(),
             [.. plan.Pots.Rows.Select(row => new PotRowResult(
                 row.Pot.Name, row.HasNow.ToPlain(), row.Proposed.ToPlain(), row.Fill.ToPlain(), row.Why, PotQuestion.Word(row)))],

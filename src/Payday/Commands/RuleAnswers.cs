@@ -26,7 +26,7 @@ internal static class RuleAnswers
         {
             if (weeks.StatementRules.FirstOrDefault(rule => string.Equals(rule.Words, words.Trim(), StringComparison.OrdinalIgnoreCase)) is not { } rule)
             {
-                return Answer.Because(FaultTexts.Of(new TakingFault.NoSuchRule(CleanText.OneLine(words)), style));
+                return Answer.Because(FaultTexts.Of(new TakingFault.NoSuchRule(CleanText.OneLine(words)), style) + " payday statement --rules lists them.");
             }
 
             weeks = weeks with { StatementRules = weeks.StatementRules.Remove(rule) };

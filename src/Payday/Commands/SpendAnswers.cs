@@ -81,7 +81,7 @@ internal static class SpendAnswers
             .. list.Lines.Any(line => line.IsRefund)
                 ? Report.Prose("! What is below zero came in: as a refund it lowers what its pot owes back, and the rest is the pot's again. Leave out what is none.")
                 : [],
-            .. list.Lines is [{ Entry.Card: { } card }, ..] ? [$"Paid by the card of {EndText.Debt(book.Household, card)}."] : Array.Empty<string>(),
+            .. list.Lines is [{ Entry.Card: { } card }, ..] ? [$"Paid by {EndText.Debt(book.Household, card)}."] : Array.Empty<string>(),
             "Name a pot with --pot LINE=POT; leave a line out with --leave LINE.",
             "Nothing is stored. Enter it with --accept.",
         ],
@@ -116,6 +116,8 @@ internal static class SpendAnswers
                         PotName(book, purchase.PotId),
                         purchase.OwedBack.ToString(style),
                         IsFurther(purchase) ? "" : purchase.What))),
+                .. all.Where(part => part is { Undone: false, Whole: not null }).GroupBy(part => part.Whole)
+                    .Select(whole => $"{Money.Sum(whole.Select(part => part.Amount), book.Household.Currency).ToString(style)} in one purchase; payday spend --undo {whole.Key} takes all of it back."),
                 .. all is [{ Card: { } card }, ..] ? Report.Prose(ByCard(book, all, card)) : [],
                 last,
             ],
@@ -145,10 +147,11 @@ internal static class SpendAnswers
     {
         NumberStyle style = book.Household.Settings.Numbers;
         string name = EndText.Debt(book.Household, card);
-        string owed = $"{book.Ledger.Balances.OwedOn(card).ToString(style)} is owed on {name} now";
+        string owed = $"{book.Ledger.Balances.OwedOn(card).ToString(style)} is owed on {name} now{(all[0].Undone || all[0].IsRefund ? "" : "; nothing left the account")}.";
         Money waits = book.Ledger.Balances[LedgerEnd.InAccount(Purpose.ForCard(card))];
-        return all[0].Undone || all[0].IsRefund ? $"{owed}, and {waits.ToString(style)} waits in the account for its next payment."
-            : $"{owed}; nothing left the account, where {waits.ToString(style)} waits for its next payment{(all.Any(part => part.OwedBack.IsPositive) ? ", and what is owed back once it is at the bank" : "")}.";
+        return owed
+            + (waits.IsPositive ? $" {waits.ToString(style)} waits in the account for its next payment." : "")
+            + (all.Any(part => part is { Undone: false, OwedBack.IsPositive: true }) ? " What is owed back waits for it once it is at the bank." : "");
     }
 
     private static string PotName(Book book, PotId? potId) => potId is null

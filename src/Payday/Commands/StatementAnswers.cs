@@ -30,7 +30,7 @@ internal static class StatementAnswers
         }
 
         Statement[] statements = [.. input.Statements];
-        string[] gaps = [.. StatementChain.Of(statements).Where(step => step.Link == ChainLink.Missing).Select(step => PlanText.Gap(step, NumberStyle.CommaPoint))];
+        string[] gaps = [.. StatementChain.Of(statements).Where(step => step.Link == ChainLink.Missing).Select(step => Texts.StatementTexts.Gap(step, NumberStyle.CommaPoint))];
         return new Answer.Done(
             [.. lines, .. gaps.SelectMany(Report.Prose), "Nothing was stored."],
             SummaryJson.Of(StatementSummary.Of(statements)));
@@ -47,7 +47,6 @@ internal static class StatementAnswers
     /// <summary>A statement with its period, its sums, and whether it adds up.</summary>
     public static IEnumerable<string> Lines(string path, Statement statement)
     {
-        AddingUp sum = AddingUp.Of(statement);
         NumberStyle style = NumberStyle.CommaPoint;
         string from = statement.From is { } first ? DateText.Long(first) : "an unknown day";
         string to = statement.To is { } last ? DateText.Long(last) : "an unknown day";
@@ -65,16 +64,8 @@ internal static class StatementAnswers
             yield return "  " + line;
         }
 
-        yield return "  " + Sentence(statement, sum, style);
+        yield return "  " + Texts.StatementTexts.AddsUp(statement, style);
     }
-
-    private static string Sentence(Statement statement, AddingUp sum, NumberStyle style) => sum switch
-    {
-        { AddsUp: true } => "It adds up.",
-        { AddsUp: null } => "Whether it adds up can't be known: a balance is missing.",
-        { Breaks: { } broken } => $"It doesn't add up: before line {broken.Place} of the file {broken.Missing.ToString(style)} is missing.",
-        _ => $"It doesn't add up: the lines lead to {sum.Expected!.Value.ToString(style)}, and it closes with {statement.Closing!.Amount.ToString(style)}.",
-    };
 
     private static IEnumerable<string> Asked(string path, CsvQuestion question)
     {
@@ -84,14 +75,7 @@ internal static class StatementAnswers
             yield break;
         }
 
-        string what = question.Kind switch
-        {
-            CsvQuestionKind.DateOrder => "which figure is the day",
-            CsvQuestionKind.DecimalMark => "which mark stands before the decimals",
-            CsvQuestionKind.Direction => "which way the money went",
-            _ => "which column is the amount",
-        };
-        yield return $"{path}: line {question.Line} doesn't say {what}: {CleanText.OneLine(question.Written)}";
+        yield return Texts.StatementTexts.Asked(path, question);
         for (int i = 0; i < question.Choices.Length; i++)
         {
             yield return $"  --choose {i + 1}: {CleanText.OneLine(question.Choices[i].Reads)}";

@@ -52,7 +52,13 @@ internal static class TakeAnswers
         Result<StatementPlan> plan = StatementPlan.Of(ruled, [.. input.Statements], new PlanOptions { Account = wish.Account, Balance = wish.Balance is null ? null : balance.Value }, today);
         if (!plan.Ok)
         {
-            return new Answer.Refused([FaultTexts.Of(plan.Fault, style), "Nothing was stored."]);
+            string option = plan.Fault switch
+            {
+                PlanFault.WhichAccount => " Name the household's with --account NUMBER.",
+                PlanFault.OtherAccount or PlanFault.OfACard => " If it is the household's account, name it with --account NUMBER.",
+                _ => "",
+            };
+            return new Answer.Refused([FaultTexts.Of(plan.Fault, style) + option, "Nothing was stored."]);
         }
 
         Result<StatementPlan> chosen = wish.Chosen(plan.Value);
@@ -162,7 +168,7 @@ internal static class TakeAnswers
             yield return notice;
         }
 
-        foreach (string gap in plan.Gaps.Select(gap => PlanText.Gap(gap, style)))
+        foreach (string gap in plan.Gaps.Select(gap => StatementTexts.Gap(gap, style)))
         {
             yield return gap;
         }
@@ -178,15 +184,10 @@ internal static class TakeAnswers
             yield return "Pay waits for its payday: close that first, then take the statement, or leave the line and take the statement again.";
         }
 
-        yield return taken.Ok ? Difference(taken.Value.Weeks.Reconciliations[^1], style) : Refusal(plan, taken.Fault, style);
+        yield return taken.Ok ? Agreement(taken.Value.Weeks.Reconciliations[^1], style) : Refusal(plan, taken.Fault, style);
     }
 
-    private static string Difference(Reconciliation one, NumberStyle style) => one.Difference switch
-    {
-        { IsZero: true } => $"So the account agrees with the bank on {DateText.Day(one.Date)}.",
-        { IsNegative: true } less => $"So the bank has {(-less).ToString(style)} less than it should on {DateText.Day(one.Date)}; that stays in view.",
-        var more => $"So the bank has {more.ToString(style)} more than it should on {DateText.Day(one.Date)}; that stays in view.",
-    };
+    private static string Agreement(Reconciliation one, NumberStyle style) => PlanText.Difference(one, style) + (one.Difference.IsZero ? "" : " That stays in view.");
 
     private static string Refusal(StatementPlan plan, Fault fault, NumberStyle style)
     {

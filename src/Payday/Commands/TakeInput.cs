@@ -36,7 +36,7 @@ internal sealed record TakeInput(string? Account, string? Balance, string[] Take
 
             Result<Proposal> choice = what is not null ? TargetInput.Choice(plan.Book, what)
                 : Proposed(line) is { } proposed ? Result.Of(proposed)
-                : Result.Refused<Proposal>(new ArgumentFault.NothingProposed($"--take {number}"));
+                : Result.Refused<Proposal>(new ArgumentFault.NothingProposed());
             if (!choice.Ok)
             {
                 return Result.Refused<StatementPlan>(new ArgumentFault.Of($"--take {number}", choice.Fault));

@@ -38,31 +38,28 @@ internal sealed record StatementInput(ImmutableArray<(string Path, StatementFile
     /// <param name="answers">The numbers of the answers to what the files ask, in the order in which they ask.</param>
     public static StatementInput Read(IEnumerable<string> paths, Func<string, Result<byte[]>> bytes, ReadingOptions options, IReadOnlyList<int> answers)
     {
-        var files = ImmutableArray.CreateBuilder<(string, StatementFile)>();
-        var refused = ImmutableArray.CreateBuilder<Fault>();
-        int answered = 0;
-        foreach (string path in paths)
-        {
-            Result<byte[]> read = bytes(path);
-            if (!read.Ok)
-            {
-                refused.Add(read.Fault);
-                continue;
-            }
+        (string Path, Result<byte[]> Bytes)[] all = [.. paths.Select(path => (path, bytes(path)))];
+        (string Path, byte[] Bytes)[] there = [.. all.Where(one => one.Bytes.Ok).Select(one => (one.Path, one.Bytes.Value!))];
 
-            // Each answer leads to the next question; what was answered for one file answers for others of its header.
-            StatementFile file = StatementReader.Read(read.Value, options);
+        // What is plain in one file answers for others of its header.
+        ImmutableArray<StatementFile> first = StatementSet.Read([.. there.Select(one => ((ReadOnlyMemory<byte>)one.Bytes, ImmutableArray<int>.Empty))], options);
+        var files = ImmutableArray.CreateBuilder<(string, StatementFile)>();
+        int answered = 0;
+        foreach (((string path, byte[] content), StatementFile plain) in there.Zip(first))
+        {
+            // Each answer leads to the next question; what was answered for one file answers for others of its header too.
+            StatementFile file = plain.Questions.IsEmpty ? plain : StatementReader.Read(content, options);
             while (answered < answers.Count && file.Questions is [var question, ..] && answers[answered] <= question.Choices.Length)
             {
                 CsvProfile answer = question.Choices[answers[answered] - 1].Profile;
                 answered++;
                 options = options with { Profiles = [answer, .. options.Profiles.Where(known => known.Header != answer.Header)] };
-                file = StatementReader.Read(read.Value, options);
+                file = StatementReader.Read(content, options);
             }
 
             files.Add((CleanText.OneLine(path), file));
         }
 
-        return new StatementInput(files.ToImmutable(), refused.ToImmutable());
+        return new StatementInput(files.ToImmutable(), [.. all.Where(one => !one.Bytes.Ok).Select(one => one.Bytes.Fault!)]);
     }
 }

@@ -35,7 +35,7 @@ internal sealed record DueResult(string Bill, string Date, string Amount, bool P
 internal sealed record SetAsideForResult(string Bill, string Before, string SetAside, string Paid, string After);
 
 /// <summary>A debt in a routine.</summary>
-internal sealed record DebtRowResult(string Name, string? Due, string Balance, string Interest, string Minimum, string Payment, string NewBalance, bool? Paid);
+internal sealed record DebtRowResult(string Name, string? Due, string Balance, string Interest, string Minimum, string Payment, string NewBalance, bool? Paid, string Bought);
 
 /// <summary>A pot in a routine; what it asks is <c>bought</c> or <c>date</c>, or null.</summary>
 internal sealed record PotRowResult(string Name, string HasNow, string Proposed, string Fill, string Why, string? Asks);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Humanizer;
 using Payday.Core.BankLines;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
@@ -17,19 +18,21 @@ internal static class AccountLineText
         {
             AccountLineKind.Withdrawal => "Cash fetched",
             AccountLineKind.Deposit => "Cash brought",
-            _ => line.Other switch
-            {
-                LedgerEnd.Outside { SourceId: { } source } => EndText.Source(household, source),
-                LedgerEnd.Outside { BillId: { } bill } => EndText.Bill(household, bill),
-                LedgerEnd.Outside { Kind: OutsideKind.Spending, PotId: { } pot } => EndText.Pot(household, pot),
-                LedgerEnd.Outside { Kind: OutsideKind.Spending } => "buffer",
-                LedgerEnd.Owed owed => EndText.Debt(household, owed.DebtId),
-                var other => EndText.Of(household, other),
-            },
+            _ => line.Further.Prepend(line.Other).Select(end => Of(household, end)).Humanize(),
         };
         string cheque = line.Cheque is { } number ? $", cheque {number.ToString(CultureInfo.InvariantCulture)}" : "";
         return CleanText.OneLine((what.Length == 0 || what == name ? name : $"{name}, {what}") + cheque);
     }
+
+    private static string Of(Household household, LedgerEnd end) => end switch
+    {
+        LedgerEnd.Outside { SourceId: { } source } => EndText.Source(household, source),
+        LedgerEnd.Outside { BillId: { } bill } => EndText.Bill(household, bill),
+        LedgerEnd.Outside { Kind: OutsideKind.Spending, PotId: { } pot } => EndText.Pot(household, pot),
+        LedgerEnd.Outside { Kind: OutsideKind.Spending } => "buffer",
+        LedgerEnd.Owed owed => EndText.Debt(household, owed.DebtId),
+        var other => EndText.Of(household, other),
+    };
 
     // The ledger's own words where they say more than the kind of line does.
     private static string Words(AccountLine line) => line switch

@@ -56,8 +56,8 @@ internal static class LedgerGroupText
     }
 
     private static string Purchase(Book book, ImmutableArray<CardPurchase> parts) =>
-        $"{parts.Select(part => WeekText.PotName(book, part.PotId)).Humanize()}, {(parts[0].IsRefund ? "refund" : "by card")}"
-        + $"{(parts[0].Card is { } card ? $" of {EndText.Debt(book.Household, card)}" : "")}{(parts[0].What.Length == 0 ? "" : ": " + parts[0].What)}";
+        $"{parts.Select(part => WeekText.PotName(book, part.PotId)).Humanize()}, {(parts[0].IsRefund ? "refund" : $"by {(parts[0].Card is { } card ? EndText.Debt(book.Household, card) : "card")}")}"
+        + $"{(parts[0].What.Length == 0 ? "" : ": " + parts[0].What)}";
 
     // In the household's order of their first movements.
     private static string Pots(Book book, LedgerGroup group) => group.Movements

@@ -3,6 +3,7 @@ using Humanizer;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Households;
+using Payday.Statements.Files;
 using Payday.Statements.Lines;
 using Payday.Statements.Matching;
 using Payday.Statements.Sums;
@@ -25,11 +26,14 @@ internal static class PlanText
     }
 
     /// <summary>What becomes of a line as things stand; with a question mark what might.</summary>
-    public static string Becomes(Household household, PlannedLine line) => line switch
+    /// <param name="household">The household.</param>
+    /// <param name="line">The line.</param>
+    /// <param name="isSureTaken">Whether what is proposed as sure counts without being chosen.</param>
+    public static string Becomes(Household household, PlannedLine line, bool isSureTaken = true) => line switch
     {
         { State: PlannedState.Matched } => TargetText.Of(household, line.Partners[0]),
         { Choice: { } chosen } => Of(household, line, chosen),
-        { Proposal: { IsSure: true } sure } => Of(household, line, sure),
+        { Proposal: { IsSure: true } sure } => Of(household, line, sure) + (isSureTaken ? "" : "?"),
         { State: PlannedState.Waits } => $"waits for {TargetText.Of(household, line.Partners[0])}",
         { State: PlannedState.Unsure } => "taken before?",
         { State: PlannedState.Unclear } => $"{line.Partners.Select(partner => Short(household, partner)).Humanize("or")}?",
@@ -42,14 +46,46 @@ internal static class PlanText
         ? line.Partners.Select(partner => TargetText.Of(household, partner))
         : [];
 
-    /// <summary>Where a statement may be missing, in a sentence.</summary>
-    public static string Gap(StatementStep step, NumberStyle style)
+    /// <summary>What was read, how much of it the book has, and whether it adds up, in a sentence or two.</summary>
+    public static string Summary(StatementPlan plan, NumberStyle style)
     {
-        string count = step.MissingCount is { } number ? "statement".ToQuantity(number) : "A statement";
-        string from = step.MissingFrom is { } day ? $" from {DateText.Long(day)} on" : "";
-        string worth = step.Missing is { } missing ? $", with {missing.ToString(style)} in all" : "";
-        return $"{count} in between may be missing{from}{worth}.";
+        string opens = plan.Statements[0].Opening is { } opening ? $"opens with {opening.Amount.ToString(style)}, " : "";
+        string closes = plan.Closing is { } closing ? $"closes with {closing.ToString(style)}" : "no closing balance";
+        string adds = plan.Statements.All(statement => AddingUp.Of(statement).AddsUp == true) ? "; it adds up" : "";
+        string known = plan.Known > 0 ? $", {plan.Known} taken before" : "";
+        string early = plan.BeforeStart > 0 ? $", {plan.BeforeStart} from before the start" : "";
+        return $"{plan.Matched.Count()} matched, {plan.Others.Count()} new or unclear{known}{early}. It {opens}{closes}{adds}.".Replace("It no closing", "It has no closing", StringComparison.Ordinal);
     }
+
+    /// <summary>What the bank's balance says once statements are taken so.</summary>
+    public static string Difference(Reconciliation one, NumberStyle style) => one.Difference switch
+    {
+        { IsZero: true } => $"So the account agrees with the bank on {DateText.Short(one.Date)}.",
+        { IsNegative: true } less => $"So the bank has {(-less).ToString(style)} less than it should on {DateText.Short(one.Date)}.",
+        var more => $"So the bank has {more.ToString(style)} more than it should on {DateText.Short(one.Date)}.",
+    };
+
+    /// <summary>Why a line becomes what it does, or what it may be, in a sentence; empty where nothing is known.</summary>
+    public static string Why(Household household, PlannedLine line) => line switch
+    {
+        { Choice: { Reason: ProposalReason.Chosen } } => "As you chose.",
+        { State: PlannedState.Waits } => $"It looks like {TargetText.Of(household, line.Partners[0])}: close that first, or leave the line and take the file again then.",
+        { State: PlannedState.Unsure } => "A line of that day and amount was taken before, with other words: it may be that one. Leave it then.",
+        { State: PlannedState.Unclear } => $"It may be {line.Partners.Select(partner => TargetText.Of(household, partner)).Humanize("or")}. Enter picks.",
+        { Proposal: { } proposal } => proposal.Reason switch
+        {
+            ProposalReason.Rule => "By a rule that is kept.",
+            ProposalReason.Due => "Amount and day, or amount and words, are those of the due.",
+            ProposalReason.Before => "Lines of this party became that before.",
+            ProposalReason.Words => "A card purchase had these words.",
+            ProposalReason.Bank => "The bank's own word for it.",
+            ProposalReason.Sum => $"Together they are it: {line.Partners.Select(partner => TargetText.Of(household, partner)).Humanize()}.",
+            _ => "",
+        },
+        { Looks: LeftoverKind.Refund } => "It looks like money back. Enter picks what it was for.",
+        { Looks: LeftoverKind.StandingPayment } => "It looks like a bill that the household doesn't have. Enter picks what it is for.",
+        _ => "The book has nothing for it. Enter picks what it is for, x leaves it.",
+    };
 
     private static string Of(Household household, PlannedLine line, Proposal proposal) => proposal.Lines.IsEmpty
         ? TargetText.Of(household, proposal.Target, proposal.Due, line.Line.Amount)

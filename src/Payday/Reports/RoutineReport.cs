@@ -79,7 +79,7 @@ internal static class RoutineReport
 
     private static IEnumerable<string> Overdraft(OverdraftPayoff overdraft, NumberStyle style) => overdraft.Owed.IsZero
         ? []
-        : Report.Prose($"{overdraft.Amount.ToString(style)} pays off the overdraft of {overdraft.Owed.ToString(style)} first{(overdraft.Rest.IsZero ? "" : $", and {overdraft.Rest.ToString(style)} of it is left")}. {Cautions.Overdraft}");
+        : Report.Prose($"{(overdraft.Amount.IsZero ? $"Nothing of the overdraft of {overdraft.Owed.ToString(style)} is paid off" : $"{overdraft.Amount.ToString(style)} pays off the overdraft of {overdraft.Owed.ToString(style)} first{(overdraft.Rest.IsZero ? "" : $", and {overdraft.Rest.ToString(style)} of it is left")}")}. {Cautions.Overdraft}");
 
     private static IEnumerable<string> Buffer(BufferHelp buffer, NumberStyle style) => (buffer.Amount.IsPositive, buffer.IsAsked) switch
     {

@@ -76,8 +76,7 @@ internal abstract record ArgumentFault(string Given) : EdgeFault
     public sealed record NoSuchBankLine(string Given, int Lines) : ArgumentFault(Given);
 
     /// <summary>Nothing is proposed for a line of a statement.</summary>
-    /// <param name="Given">The option and the line.</param>
-    public sealed record NothingProposed(string Given) : ArgumentFault(Given);
+    public sealed record NothingProposed() : ArgumentFault("");
 
     /// <summary>There is no such bill or debt.</summary>
     /// <param name="Given">What was given.</param>

@@ -24,6 +24,7 @@ internal static class EdgeTexts
     {
         ReadingFault.IsFolder => $"{fault.Shown} is a folder; name a file in it.",
         ReadingFault.NeverEnds never => $"{never.Shown} is a {(never.IsDevice ? "device" : "pipe")}; name a file, or pass its content on with -.",
+        ReadingFault.Several several => $"There is {string.Join(", ", several.Names)}{(several.More > 0 ? $", and {several.More} more" : "")}; type more of the name.",
         ReadingFault.NotThere => $"There is no file {fault.Shown}.",
         ReadingFault.Denied => $"{fault.Shown} can't be read, for lack of permission.",
         ReadingFault.Failed failed => $"{failed.Shown} can't be read: {TroubleTexts.Of(failed.Trouble)}",
@@ -91,8 +92,9 @@ internal static class EdgeTexts
         ArgumentFault.EntryUnfinished => "Give in or out, an amount and --for NAME; or --undo NUMBER.",
         ArgumentFault.CountedUnfinished => "Write payday entry counted --notes 20=2,10=1, with all the loose notes.",
         ArgumentFault.NoSuchBankLine { Lines: 0 } => "All lines are matched; there is none to take or leave.",
+        ArgumentFault.NoSuchBankLine { Lines: 1 } no => $"There is no line {no.Given} to take or leave; only 1 isn't matched.",
         ArgumentFault.NoSuchBankLine no => $"There is no line {no.Given} to take or leave; those that aren't matched are 1 to {no.Lines}.",
-        ArgumentFault.NothingProposed not => $"{not.Given}: nothing is proposed for it; say what it becomes, as N=WHAT.",
+        ArgumentFault.NothingProposed => "Nothing is proposed for it; say what it becomes, as N=WHAT.",
         ArgumentFault.NoSuchPurpose no => $"There is nothing called '{no.Given}' here; there is {string.Join("; ", no.Known)}.",
         ArgumentFault.NoSuchDebt no => $"{no.Given}: there is no debt of that name; there {(no.Debts.IsEmpty ? "are none" : $"is {string.Join(", ", no.Debts)}")}.",
         ArgumentFault.NoPart => $"'{fault.Given}': write a pot with its amount, like Food=12.50.",

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Payday.Store.Files;
 
 namespace Payday.Texts;
@@ -16,6 +17,12 @@ internal abstract record ReadingFault(string Shown) : EdgeFault
 
     /// <summary>There is none.</summary>
     public sealed record NotThere(string Shown) : ReadingFault(Shown);
+
+    /// <summary>Several files begin so.</summary>
+    /// <param name="Shown">What was typed.</param>
+    /// <param name="Names">Some of their names.</param>
+    /// <param name="More">How many more there are.</param>
+    public sealed record Several(string Shown, ImmutableArray<string> Names, int More) : ReadingFault(Shown);
 
     /// <summary>The permissions don't allow it.</summary>
     public sealed record Denied(string Shown) : ReadingFault(Shown);

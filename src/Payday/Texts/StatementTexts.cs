@@ -29,6 +29,10 @@ internal static class StatementTexts
         return $"{count} in between may be missing{from}{worth}.";
     }
 
+    /// <summary>What a file asks before it can be read, in a sentence.</summary>
+    public static string Asked(string path, CsvQuestion question) =>
+        $"{path}: line {question.Line} doesn't say {Asked(question.Kind)}: {CleanText.OneLine(question.Written)}";
+
     /// <summary>What only the person can say, as the end of <c>it doesn't say …</c>.</summary>
     public static string Asked(CsvQuestionKind kind) => kind switch
     {

@@ -2,6 +2,7 @@ using CsCheck;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.BankLines;
+using Payday.Core.Calendar;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
 using Payday.Core.CashReturns;
@@ -66,6 +67,21 @@ public class DebtCardTests
         Assert.Equal((Usd(0), Usd(0), Usd(-4866.84m)), (closed.Has("account/for-card:card"), closed.Has("account/for-debt:card"), closed.Has("owed/card")));
         Assert.Contains(AccountLines.Of(closed).All, line => line.Amount == Usd(-79.20m) && line.Date == new LocalDate(2026, 3, 15));
         Assert.Equal(Usd(79.20m), DueLines.Paid(closed, Tenth).Single(paid => paid.Key.Debt == Card).Amount);
+    }
+
+    // Two minimums paid on one payday are two payments, each with what was bought for it.
+    [Fact]
+    public void Close_TwoMinimumsOnOneDay_AreTwoLinesAtTheBank()
+    {
+        Book begun = Core.Books.Book.Begin(House with { Debts = [Debt("Card", 6400, 0.12m, 25, due: 15) with { Schedule = new Schedule.EveryWeeks(1, Friday6March.PlusDays(4)) }] });
+        Book book = By("gifts", 5, Tenth, Close(begun, Friday6March));
+        RoutineDraft draft = new(Second);
+        draft = draft with { PaidMinimums = Routine.Plan(book, draft).Value!.Debts.Rows.Aggregate(draft.PaidMinimums, (ticks, row) => ticks.SetItem(row.Key!.Value, true)) };
+        RoutinePlan plan = Routine.Plan(book, draft).Value!;
+
+        Assert.Equal(
+            plan.Debts.Rows.Select(row => -row.Payment).Append(-Money.Sum(plan.Surplus.Placements.Where(placement => placement.Target == MoveTarget.Debt(Card)).Select(placement => placement.Amount), Dollars)).Where(amount => !amount.IsZero).Order(),
+            AccountLines.Of(Closing.Of(plan).Value!).All.Where(line => line.Payday == Second && line.Other == new LedgerEnd.Owed(Card)).Select(line => line.Amount).Order());
     }
 
     [Fact]

@@ -17,6 +17,7 @@ using Payday.Core.NotesAtHome;
 using Payday.Core.Pots;
 using Payday.Core.Reconciling;
 using Payday.Core.Routines;
+using Payday.Core.StatementTaking;
 using Payday.Core.Status;
 using static Payday.Core.Tests.Amounts.Amount;
 
@@ -106,6 +107,11 @@ internal sealed class Answers
         foreach (AccountLine line in bank.Lines.OrderBy(line => line.Date).ThenBy(line => line.Amount.MinorUnits).ThenBy(line => line.What, StringComparer.Ordinal))
         {
             Say($"line {line.Date} {line.Amount} {line.Kind} {line.Other.Key} {line.What} {line.Cheque}");
+        }
+
+        foreach (TakenLine line in TakenLines.Of(book))
+        {
+            Say($"taken {line.Date} {line.Amount} {line.Text} {line.IsLeft}");
         }
 
         PotNotes notes = PotNotes.Of(book);

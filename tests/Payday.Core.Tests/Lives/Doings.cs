@@ -16,6 +16,7 @@ using Payday.Core.Pots;
 using Payday.Core.Receiving;
 using Payday.Core.Reconciling;
 using Payday.Core.Routines;
+using Payday.Core.StatementTaking;
 using static Payday.Core.Tests.Amounts.Amount;
 
 namespace Payday.Core.Tests.Lives;
@@ -79,6 +80,7 @@ internal static class Doings
             ? Made(book, to => ReceivingPlan.Of(to, got).Then(plan => plan.Confirm(to.LastClosed!.Payday)), ReceivingUndo.Of)
             : null),
         new("reconciliation", Reconcile),
+        new("statement", TakeStatement),
         new("one-off income", (book, _, _) => Close(book, draft => draft with { OneOffs = draft.OneOffs.Add("Jumble sale", Usd(35)) })),
     ];
 
@@ -167,6 +169,23 @@ internal static class Doings
         ReconciliationPlan plan = ReconciliationPlan.Of(book, new ReconciliationDraft(today, Usd(chance.Next(2000)), []));
         ReconciliationDraft draft = plan.Draft with { AtBank = [.. plan.Lines.Where(_ => chance.Next(2) == 0).Select(line => line.Number)] };
         return Made(book, to => ReconciliationPlan.Of(to, draft).Accept(), (from, _) => ReconciliationUndo.Of(from, ReconciliationUndo.Last(from)!));
+    }
+
+    // Some lines that the bank shows, a fee and a purchase that nobody had written down, and a line that is left.
+    private static Done? TakeStatement(Book book, Random chance, LocalDate today)
+    {
+        LineDecision New(decimal amount, string text, LineTarget? target) => new(new TakenLine(today, Usd(amount), "", text), [], target);
+        ReconciliationPlan plan = ReconciliationPlan.Of(book, new ReconciliationDraft(today, null, []));
+        var wish = new StatementWish(
+            [new TakenStatement("77", book.Household.Start, today) { Closing = Usd(chance.Next(2000)) }],
+            [
+                .. plan.Lines.Where(_ => chance.Next(2) == 0).Select(line => new LineDecision(new TakenLine(line.Date, line.Amount, "", line.What), [line.Number], null)),
+                New(-1.25m, "fee", new LineTarget(LineUse.Fee)),
+                New(-2.5m, "shop", new LineTarget(LineUse.For, LedgerEnd.InCash(Purpose.Pot(new PotId("food"))))),
+                New(12, "aunt", new LineTarget(LineUse.Gift)),
+                New(-3.33m, "zorblatt", null),
+            ]);
+        return Made(book, to => StatementBooking.Take(to, wish, today), (from, day) => TakingUndo.Of(from, TakingUndo.Last(from)!, day));
     }
 
     private static Done? Settle(Book book, DifferenceEnd how, LocalDate today) => Differences.Open(book) is [var open, ..]

@@ -4,10 +4,13 @@ using System.Text.Json.Nodes;
 namespace Payday.Faults.Households;
 
 /// <summary>What must hold of a book at any time, read from what its commands say.</summary>
-internal sealed class BookChecks(CommandPlayer player, OddMoney money)
+internal sealed class BookChecks(CommandPlayer player, OddMoney money, long limit)
 {
     private const string OwedBack = "owed back by ";
     private const string Overdraft = "overdraft";
+
+    /// <summary>Whether the account has an overdraft.</summary>
+    public bool IsOverdrawn => Rows(player.Fine("show").Json, "purposes").Any(purpose => Field(purpose, "purpose") == Overdraft);
 
     /// <summary>Purposes add up to their places, nothing is below zero but what is owed back, and the same from the ledger, on each day.</summary>
     public void Balances()
@@ -24,6 +27,7 @@ internal sealed class BookChecks(CommandPlayer player, OddMoney money)
             {
                 string word = Field(purpose, "purpose");
                 Must(MayBeOwed(place, word) || !Field(purpose, "amount").StartsWith('-'), "NEGATIVE", $"{place}: {word} has {Field(purpose, "amount")}");
+                Must(word != Overdraft || Field(purpose, "amount").StartsWith('-'), "OVERDRAFT", $"more was paid off than the overdraft was: {Field(purpose, "amount")}");
                 Must(now.GetValueOrDefault($"{place}: {word}") == money.Minor(Field(purpose, "amount")), "LEDGER", $"{place}: {word} is {Field(purpose, "amount")}, but its movements come to {money.Plain(now.GetValueOrDefault($"{place}: {word}"))}");
             }
 
@@ -71,13 +75,14 @@ internal sealed class BookChecks(CommandPlayer player, OddMoney money)
         Must(money.Minor(Field(run, "leftToPlace")) == 0, "PLACE", $"closed with {Field(run, "leftToPlace")} left to place");
         Must(Rows(run, "unpayable").Count == 0, "PLACE", "closed with something that can't be paid");
         long came = ((string[])["cameIn", "carriedOver", "fromBuffer"]).Sum(part => money.Minor(Field(run, part)));
-        long gone = ((string[])["bills", "debtPayments", "fills", "placed"]).Sum(part => money.Minor(Field(run, part)));
+        long gone = ((string[])["toOverdraft", "bills", "debtPayments", "fills", "placed"]).Sum(part => money.Minor(Field(run, part)));
         Must(came == gone, "PLACE", $"{money.Plain(came)} came in, {money.Plain(gone)} has a purpose");
         JsonNode slip = player.Fine("slip").Json;
         long filled = Rows(slip, "filling").Sum(part => Worth(part["notes"]!));
         long withdrawn = money.Minor(Field(slip, "withdrawTotal"));
         Must(Worth(slip["withdraw"]!) == withdrawn, "NOTES", "the slip's notes don't come to its total");
         Must(filled - withdrawn == money.Minor(Field(run["withdrawal"]!, "reused")), "NOTES", $"{money.Plain(filled)} is in the pots, {money.Plain(withdrawn)} withdrawn, {Field(run["withdrawal"]!, "reused")} reused");
+        Must(withdrawn == 0 || !IsOverdrawn || money.Minor(Field(player.Fine("show").Json, "account")) + limit >= 0, "OVERDRAFT", $"{money.Plain(withdrawn)} was withdrawn from an account that had less");
         Must(withdrawn == money.Minor(Field(run["withdrawal"]!, "total")), "NOTES", "the slip is another than what was closed");
     }
 

@@ -26,7 +26,7 @@ internal sealed class HouseholdYear
         this.player = player;
         this.most = most;
         player.Today = household.Start;
-        checks = new BookChecks(player, household.Money);
+        checks = new BookChecks(player, household.Money, household.Limit);
         calendarUntil = household.Start.AddDays(-1);
         coversTo = calendarUntil;
     }
@@ -71,7 +71,7 @@ internal sealed class HouseholdYear
         string on = OddSchedules.Iso(payday);
         return chance.Next(12) > 0
             && player.Run("run", "--on", on, "--json").Exit == 0
-            && (Accept("--on", on) || Accept("--on", on, "--one-off", $"Gift={household.Money.Plain(4000 * household.Money.Size)}"));
+            && (Accept("--on", on) || (checks.IsOverdrawn && Accept("--on", on, "--overdraft", "0")) || Accept("--on", on, "--one-off", $"Gift={household.Money.Plain(4000 * household.Money.Size)}"));
     }
 
     private bool Accept(params string[] more)

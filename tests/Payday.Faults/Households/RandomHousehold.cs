@@ -12,11 +12,15 @@ internal sealed class RandomHousehold
         [new(2026, 3, 5), new(2027, 12, 31), new(2028, 2, 29), new(2026, 1, 31), new(2028, 1, 1), new(2026, 4, 30), new(2027, 2, 28)];
 
     private readonly Random chance;
+
+    // Of its own, so that households are otherwise what they were before amounts changed and accounts began below zero.
+    private readonly Random more;
     private readonly JsonObject file;
 
     private RandomHousehold(int seed)
     {
         chance = new Random(seed);
+        more = new Random(seed + 7);
         Start = Starts[chance.Next(Starts.Length)];
         Money = OddMoney.Pick(chance);
         file = Settings();
@@ -25,6 +29,11 @@ internal sealed class RandomHousehold
         file["debts"] = Items(Count(4), Debt);
         file["pots"] = Items(Count(9), Pot);
         file["opening"] = Opening();
+        ChangeAmounts();
+        if (more.Next(4) == 0)
+        {
+            BeginBelowZero();
+        }
     }
 
     public DateOnly Start { get; }
@@ -34,6 +43,9 @@ internal sealed class RandomHousehold
     /// <summary>The file.</summary>
     public string Text => file.ToJsonString(Indented);
 
+    /// <summary>How far below zero the bank lets the account go, in minor units.</summary>
+    public long Limit => file["overdraft"] is { } limit ? Money.Minor((string)limit!) : 0;
+
     public static RandomHousehold Of(int seed) => new(seed);
 
     // None, few, or now and then many.
@@ -41,7 +53,7 @@ internal sealed class RandomHousehold
 
     private JsonObject Settings() => new()
     {
-        ["version"] = 2,
+        ["version"] = 3,
         ["name"] = OddNames.Pick(chance, 0),
         ["start"] = OddSchedules.Iso(Start),
         ["currency"] = Money.Code,
@@ -139,6 +151,39 @@ internal sealed class RandomHousehold
         }
 
         return opening;
+    }
+
+    private void ChangeAmounts()
+    {
+        foreach (JsonNode? item in file["sources"]!.AsArray().Concat(file["bills"]!.AsArray()).Concat(file["pots"]!.AsArray()).Where(item => (string?)item!["kind"] != "ladder"))
+        {
+            if (more.Next(4) > 0)
+            {
+                continue;
+            }
+
+            double least = item!["expected"] is null ? 0 : 8;
+            item["later"] = new JsonArray([.. Enumerable.Range(0, more.Next(1, 4)).Select(_ => more.Next(0, 400)).Distinct().Order().Select(days => (JsonNode)new JsonObject
+            {
+                ["from"] = OddSchedules.Iso(Start.AddDays(days)),
+                ["amount"] = Money.Plain(Money.Amount(more, least)),
+            })]);
+        }
+    }
+
+    // What is below zero holds nothing for a pot.
+    private void BeginBelowZero()
+    {
+        foreach (JsonNode? pot in file["pots"]!.AsArray().Where(pot => (string?)pot!["held"] == "account"))
+        {
+            pot!.AsObject().Remove("has");
+        }
+
+        file["opening"]!["account"] = Money.Plain(-more.Next(1, 12) * Money.Amount(more));
+        if (more.Next(2) == 0)
+        {
+            file["overdraft"] = Money.Plain(5 * Money.Amount(more));
+        }
     }
 
     private static JsonArray Items(int count, Func<int, JsonObject> make) => new([.. Enumerable.Range(0, count).Select(make)]);

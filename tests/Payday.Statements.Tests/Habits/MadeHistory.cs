@@ -15,14 +15,26 @@ internal sealed class MadeHistory
 {
     private readonly Random random;
     private readonly LocalDate first = new(2024, 1, 1);
+    private readonly int late;
+    private readonly int gaps;
 
-    public MadeHistory(int seed)
+    /// <summary>Makes one.</summary>
+    /// <param name="seed">Of all that chance decides.</param>
+    /// <param name="late">How many lines in a hundred come up to two days late, beside those that move off a weekend.</param>
+    /// <param name="gaps">How many in a hundred don't come at all.</param>
+    /// <param name="habits">How often each habit is there, under names of their own.</param>
+    public MadeHistory(int seed, int late = 15, int gaps = 4, int habits = 1)
     {
+        (this.late, this.gaps) = (late, gaps);
         random = new Random(seed);
         To = first.PlusMonths(random.Next(4, 25)).PlusDays(random.Next(28) - 1);
         Bills();
         Incomes();
-        Habits();
+        for (int copy = 1; copy <= habits; copy++)
+        {
+            Habits(copy == 1 ? "" : " " + new string((char)('A' + copy), 3));
+        }
+
         Lines = [.. Lines.OrderBy(line => line.Date)];
     }
 
@@ -68,20 +80,20 @@ internal sealed class MadeHistory
         Put("Family Office", RhythmUnit.Months, 1, 10, 25_000, vary: 0, LineKind.Transfer, "");
     }
 
-    private void Habits()
+    private void Habits(string behind)
     {
-        Habit("Corner Grocer", 5, 9, () => -random.Next(3_000, 12_000), LineKind.Card);
-        Habit("Millers Market", 6, 8, () => -random.Next(1_000, 6_000), Chance(50) ? LineKind.Card : LineKind.Other);
-        Habit("Lumiere Cafe", 1, 6, () => -320, LineKind.Card);
-        Habit("Harbour Fuel", 8, 18, () => -random.Next(4_000, 7_000), LineKind.Card);
-        Habit("Cash machine", 6, 9, () => -10_000, LineKind.Cash);
-        Habit("Dot Hair", 27, 44, () => -3_500, LineKind.Card);
-        Habit("City Tickets", 4, 22, () => -2_000, Chance(50) ? LineKind.Card : LineKind.Other);
-        Habit("Webshop", 2, 40, () => -random.Next(500, 20_000), Chance(50) ? LineKind.Card : LineKind.Other);
-        Habit("Pharmacy Dale", 10, 60, () => -random.Next(300, 4_000), LineKind.Other);
-        Habit("Canteen", 1, 3, () => -450 - (50 * random.Next(3)), LineKind.Card);
-        Habit("Gift of Anna", 20, 90, () => random.Next(10, 60) * 100, LineKind.Transfer);
-        Habit("Deposit", 20, 45, () => random.Next(5, 30) * 1000, LineKind.Cash);
+        Habit("Corner Grocer" + behind, 5, 9, () => -random.Next(3_000, 12_000), LineKind.Card);
+        Habit("Millers Market" + behind, 6, 8, () => -random.Next(1_000, 6_000), Chance(50) ? LineKind.Card : LineKind.Other);
+        Habit("Lumiere Cafe" + behind, 1, 6, () => -320, LineKind.Card);
+        Habit("Harbour Fuel" + behind, 8, 18, () => -random.Next(4_000, 7_000), LineKind.Card);
+        Habit("Cash machine" + behind, 6, 9, () => -10_000, LineKind.Cash);
+        Habit("Dot Hair" + behind, 27, 44, () => -3_500, LineKind.Card);
+        Habit("City Tickets" + behind, 4, 22, () => -2_000, Chance(50) ? LineKind.Card : LineKind.Other);
+        Habit("Webshop" + behind, 2, 40, () => -random.Next(500, 20_000), Chance(50) ? LineKind.Card : LineKind.Other);
+        Habit("Pharmacy Dale" + behind, 10, 60, () => -random.Next(300, 4_000), LineKind.Other);
+        Habit("Canteen" + behind, 1, 3, () => -450 - (50 * random.Next(3)), LineKind.Card);
+        Habit("Gift of Anna" + behind, 20, 90, () => random.Next(10, 60) * 100, LineKind.Transfer);
+        Habit("Deposit" + behind, 20, 45, () => random.Next(5, 30) * 1000, LineKind.Cash);
     }
 
     private void Put(
@@ -96,14 +108,14 @@ internal sealed class MadeHistory
         for (int round = 0; ; round++)
         {
             LocalDate date = unit == RhythmUnit.Weeks ? start.PlusWeeks(every * round) : OnDay(start.PlusMonths(every * round), day);
-            bool isLate = Chance(15);
+            bool isLate = Chance(late);
             date = OffWeekend(date.PlusDays(isLate && unit == RhythmUnit.Months ? random.Next(jitter + 1) : 0));
             if (date > To || round > stopRound)
             {
                 break;
             }
 
-            if (Chance(4))
+            if (Chance(gaps))
             {
                 continue;
             }
@@ -127,7 +139,7 @@ internal sealed class MadeHistory
             {
                 LocalDate date = OnDay(month, day);
                 date = date.DayOfWeek > IsoDayOfWeek.Friday ? date.PlusDays(IsoDayOfWeek.Friday - date.DayOfWeek) : date;
-                if (date <= To && !Chance(4))
+                if (date <= To && !Chance(gaps))
                 {
                     lines.Add(Line(date, amount + (amount * random.Next(-3, 4) / 100), name, LineKind.Transfer));
                 }

@@ -78,6 +78,61 @@ public sealed class HouseholdComparisonTests
             HouseholdCheck.Of(draft).Value!));
     }
 
+    // What the household has planned from a day on counts from that day: nothing is said of it twice.
+    [Theory]
+    [InlineData("2026-05-01", 34, false)]
+    [InlineData("2026-06-13", 34, false)]
+    [InlineData("2026-06-14", 34, true)]
+    [InlineData("2026-05-01", 35, true)]
+    public void Of_AnAmountThatChangesInTheHousehold_IsThatAfterTheLastLine(string from, int amount, bool differs)
+    {
+        BillDraft internet = Bill("Internet", 30m, 12) with { Later = [new() { From = Day(from), Amount = amount }] };
+
+        Assert.Equal(differs, Of([internet], Wages, Internet).Any(finding => finding is HouseholdFinding.OtherAmount));
+    }
+
+    [Fact]
+    public void Beside_WhatIsNewOrDiffers_IsProposedAndLeadsToNoDifference()
+    {
+        HouseholdDraft draft = Draft([Bill("Internet", 30m, 12), Bill("Rent", 640m, 1)]);
+        Lessons lessons = LessonFinder.Of([HalfYearStatement()])!;
+
+        ImmutableArray<ProposedItem> items = HouseholdProposals.Beside(lessons, HouseholdCheck.Of(draft).Value!);
+        Assert.Equal(["amount Internet"], items.Select(item => item.Key));
+        HouseholdDraft taken = items[0].In(HouseholdDraft.Of(HouseholdCheck.Of(draft).Value!));
+        Household household = HouseholdCheck.Of(taken).Value!;
+
+        Assert.Equal(Euros(30m), household.Bills[0].AmountOn(Day("2026-06-12")));
+        Assert.Equal(Euros(34m), household.Bills[0].AmountOn(Day("2026-06-13")));
+        Assert.Empty(HouseholdProposals.Beside(lessons, household));
+        Assert.Null(((ProposedItem.NewAmount)items[0]).OutOf(taken).Bills!.Value[0].Later);
+    }
+
+    // A household that names one of its own like what was found gets another name and id.
+    [Fact]
+    public void Beside_ANameThatIsThere_GetsAnother()
+    {
+        HouseholdDraft draft = Draft([Bill("Internet", 34m, 12), Bill("Rent", 640m, 1)]) with { Bills = [Bill("Internet", 34m, 12), Bill("Rent", 640m, 1), Bill("Tunebox", 9m, 2)] };
+        IEnumerable<StatementLine> two = [.. Monthly(6, 2, -9m, "Tunebox", LineKind.DirectDebit), .. Monthly(6, 20, -27m, "TUNEBOX", LineKind.DirectDebit).Select(line => line with { Mandate = "M-9", Party = "" })];
+
+        ImmutableArray<ProposedItem> items = HouseholdProposals.Beside(
+            LessonFinder.Of([MadeAccount.Of("", "2026-01-01", "2026-06-30", [.. Wages, .. Internet, .. two.Select(line => line with { Text = line.Party.Length == 0 ? "Choir" : "" })])])!,
+            HouseholdCheck.Of(draft).Value!);
+
+        Assert.Equal(["bill Choir"], items.Select(item => item.Key));
+        Assert.True(HouseholdCheck.Of(items[0].In(HouseholdDraft.Of(HouseholdCheck.Of(draft).Value!))).Ok);
+    }
+
+    [Fact]
+    public void Beside_AChangePlannedForLater_IsLeftAlone()
+    {
+        BillDraft internet = Bill("Internet", 30m, 12) with { Later = [new() { From = Day("2026-09-01"), Amount = 33m }] };
+
+        Assert.DoesNotContain(HouseholdProposals.Beside(LessonFinder.Of([HalfYearStatement()])!, HouseholdCheck.Of(Draft([internet])).Value!), item => item is ProposedItem.NewAmount);
+    }
+
+    private static IEnumerable<StatementLine> Internet => HalfYear().Where(line => line.Party == "Farnet Internet");
+
     private static ImmutableArray<HouseholdFinding> Of(BillDraft[] bills, params IEnumerable<StatementLine>[] lines)
     {
         StatementLine[] all = [.. lines.SelectMany(some => some)];

@@ -79,6 +79,7 @@ internal static partial class GenBook
             Notes = chosen.DistinctBy(part => (part.Item1, part.Item2))
                 .ToImmutableSortedDictionary(part => new PartKey(new PotId(part.Item1), part.Item2), part => part.Item3),
             FromBuffer = ways.Item1 == ways.Item2 ? named.Item1.Values.FirstOrDefault() is { MinorUnits: not 0 } some ? some : null : null,
+            ToOverdraft = ways.Item1 && !ways.Item2 ? named.Item2.Values.FirstOrDefault() is { MinorUnits: not 0 } paid ? paid : null : null,
             Minimums = ticked.Zip(named.Item2.Values).DistinctBy(pair => pair.First)
                 .ToImmutableSortedDictionary(pair => new DueKey(new DebtId(pair.First), payday), pair => pair.Second),
             LeavesNotesAtHome = ways.Item1,

@@ -47,6 +47,9 @@ internal static class GenHousehold
 
     private static readonly Gen<Shift> Shifts = Gen.Enum<Shift>();
 
+    private static Gen<LaterAmounts> Laters(Currency currency) => Gen.Select(Gen.Int[0, 36_500], AmountsAboveZero(currency)).Array[0, 3].Select(changes =>
+        LaterAmounts.Of([.. changes.DistinctBy(change => change.Item1).OrderBy(change => change.Item1).Select(change => new LaterAmount(Start.PlusDays(change.Item1), change.Item2))]));
+
     private static readonly Gen<LocalDate?> Untils = Gen.OneOf(Gen.Const((LocalDate?)null), LaterDates.Select(date => (LocalDate?)date));
 
     /// <summary>Households that a file takes.</summary>
@@ -55,10 +58,10 @@ internal static class GenHousehold
     private static Gen<Household> InCurrency(Currency currency) =>
         from settings in Settings(currency)
         from name in Names
-        from sources in List(1, Gen.Select(Schedules, Shifts, Amounts(currency), Untils),
-            (id, label, part) => new IncomeSource(new SourceId(id), label, part.Item1, part.Item2, part.Item3, part.Item4))
-        from bills in List(0, Gen.Select(Schedules, Shifts, Amounts(currency), Untils, Gen.Bool),
-            (id, label, part) => new Bill(new BillId(id), label, part.Item3, part.Item1, part.Item2, part.Item5, part.Item4))
+        from sources in List(1, Gen.Select(Schedules, Shifts, Amounts(currency), Untils, Laters(currency)),
+            (id, label, part) => new IncomeSource(new SourceId(id), label, part.Item1, part.Item2, part.Item3, part.Item4) { Later = part.Item5 })
+        from bills in List(0, Gen.Select(Schedules, Shifts, Amounts(currency), Untils, Gen.Bool, Laters(currency)),
+            (id, label, part) => new Bill(new BillId(id), label, part.Item3, part.Item1, part.Item2, part.Item5, part.Item4) { Later = part.Item6 })
         from debts in List(0, Gen.Select(Amounts(currency), Fractions(10), Minimums(currency), Gen.Select(MonthDays, Schedules, Gen.Bool)),
             (id, label, part) => new Debt(new DebtId(id), label, part.Item1, part.Item2, part.Item3, part.Item4.Item3 ? part.Item4.Item2 : new Schedule.Monthly(part.Item4.Item1)))
         from pots in List(0, Pots(currency, settings.Cash), (id, label, pot) => pot with { Id = new PotId(id), Name = label })
@@ -76,7 +79,12 @@ internal static class GenHousehold
         from modes in Gen.Select(Gen.Enum<SetAsideMode>(), Gen.Enum<CardRounding>(), Gen.Enum<DebtOrder>())
         from bank in Bank(currency, cash)
         from lines in Names.Array[0, 6]
-        select new HouseholdSettings(currency, numbers, cash, fillDay, new HolidayRules(set, [.. extra]), modes.Item1, bank, modes.Item2, modes.Item3, [.. lines]);
+        from limits in Gen.Select(Amounts(currency), Gen.Bool, Gen.Bool)
+        select new HouseholdSettings(currency, numbers, cash, fillDay, new HolidayRules(set, [.. extra]), modes.Item1, bank, modes.Item2, modes.Item3, [.. lines])
+        {
+            BufferKeeps = limits.Item2 ? limits.Item1 : null,
+            Overdraft = limits.Item3 ? limits.Item1 : null,
+        };
 
     private static Gen<CashPieces> Cash(Currency currency) =>
         Gen.Select(Pieces(currency, 1), Pieces(currency, 0)).Select((notes, coins) => new CashPieces(notes, coins));
@@ -103,13 +111,13 @@ internal static class GenHousehold
         select new Pot(new PotId(""), "", held, 0, floor, kind, wishes) { MovesOnTo = toBuffer && held == Place.Cash ? MoveTarget.Buffer : null };
 
     private static Gen<PotKind> Purposes(Currency currency, Place held) => Gen.OneOf<PotKind>(
-        Gen.Select(Amounts(currency), Gen.Enum<FillPer>(), Gen.Bool).Select((amount, per, splits) =>
-            (PotKind)new PotKind.Spending(amount, per) { SplitsOverWeeks = splits && held == Place.Cash }),
-        Gen.Select(AmountsAboveZero(currency), LaterDates, Schedules, Gen.Bool, Untils, Gen.Bool).Select((target, by, repeats, does, settled, finished) =>
-            (PotKind)new PotKind.Sinking(target, by) { Repeats = does ? repeats : null, SettledTo = settled, Finished = finished }),
+        Gen.Select(Amounts(currency), Gen.Enum<FillPer>(), Gen.Bool, Laters(currency)).Select((amount, per, splits, later) =>
+            (PotKind)new PotKind.Spending(amount, per) { SplitsOverWeeks = splits && held == Place.Cash, Later = later }),
+        Gen.Select(AmountsAboveZero(currency), LaterDates, Schedules, Gen.Bool, Untils, Gen.Bool, Laters(currency)).Select((target, by, repeats, does, settled, finished, later) =>
+            (PotKind)new PotKind.Sinking(target, by) { Repeats = does ? repeats : null, SettledTo = settled, Finished = finished, Later = later }),
         Gen.Select(Gen.Long[1, 10_000], Gen.Int[1, 1_000], Gen.Enum<LadderOrder>())
             .Select((unit, steps, order) => (PotKind)new PotKind.Ladder(Money.FromMinorUnits(unit, currency), steps, order)),
-        Gen.Select(AmountsAboveZero(currency), AmountsAboveZero(currency)).Select((level, each) => (PotKind)new PotKind.Reserve(level, each)));
+        Gen.Select(AmountsAboveZero(currency), AmountsAboveZero(currency), Laters(currency)).Select((level, each, later) => (PotKind)new PotKind.Reserve(level, each) { Later = later }));
 
     private static Gen<NoteWishes> Wishes(Currency currency, CashPieces cash, PotKind kind)
     {
@@ -134,10 +142,11 @@ internal static class GenHousehold
         from buffer in Amounts(currency)
         from counts in Gen.Int[0, 50].Array[cash.Notes.Length]
         from counted in Gen.Bool.Array[cash.Notes.Length]
+        from below in Gen.Int[0, 4].Select(chance => chance == 0)
         select new OpeningBalances(
-            Money.Sum([buffer, .. setAside.Values, .. held.Values], currency),
-            setAside,
-            held,
+            below ? -buffer : Money.Sum([buffer, .. setAside.Values, .. held.Values], currency),
+            below ? setAside.Clear() : setAside,
+            below ? held.RemoveRange(pots.Where(pot => pot.Place == Place.Account).Select(pot => pot.Id)) : held,
             Notes.Of(cash.Notes.Select((note, i) => (note, i)).Where(entry => counted[entry.i]).Select(entry => (entry.note.MinorUnits, counts[entry.i]))));
 
     private static Gen<ImmutableSortedDictionary<TId, Money>> Parts<TId>(Currency currency, IEnumerable<TId> ids)

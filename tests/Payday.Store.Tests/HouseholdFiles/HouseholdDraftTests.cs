@@ -53,7 +53,7 @@ public sealed class HouseholdDraftTests
         }
 
         Assert.Equal(
-            "{\"version\":2,\"name\":\"Reed house\",\"bills\":[{\"name\":\"Rent\",\"amount\":\"12.5\",\"schedule\":{\"kind\":\"monthly\"}}]}",
+            "{\"version\":3,\"name\":\"Reed house\",\"bills\":[{\"name\":\"Rent\",\"amount\":\"12.5\",\"schedule\":{\"kind\":\"monthly\"}}]}",
             Encoding.UTF8.GetString(stream.ToArray()));
     }
 }

@@ -8,8 +8,8 @@ public sealed class HouseholdFileFaultTests
 {
     [Theory]
     // Settings.
-    [InlineData("\"version\": 2", "\"version\": 3", "version, line 2: This file has version 3 and this program reads versions 1 to 2; use a newer program.")]
-    [InlineData("\"version\": 2", "\"version\": \"2\"", "version, line 2: A text stands here; write a whole number from 1 to 2147483647, without quotes.")]
+    [InlineData("\"version\": 3", "\"version\": 4", "version, line 2: This file has version 4 and this program reads versions 1 to 3; use a newer program.")]
+    [InlineData("\"version\": 3", "\"version\": \"2\"", "version, line 2: A text stands here; write a whole number from 1 to 2147483647, without quotes.")]
     [InlineData("\"Reed house\"", "\"   \"", "name, line 3: This text is empty; write something.")]
     [InlineData("\"Reed house\"", "\"Reed\\u202Ehouse\"", "name, line 3: This text holds a character that can't be shown (U+202E); take it out.")]
     [InlineData("\"Reed house\"", "\"Reed\\u001b[2Jhouse\"", "name, line 3: This text holds a character that can't be shown (U+001B); take it out.")]
@@ -35,7 +35,7 @@ public sealed class HouseholdFileFaultTests
     [InlineData("\"up\"", "\"down\"", "cardRounding, line 30: \"down\" is not known here; write \"up\" or \"exact\".")]
     [InlineData("\"surplusOrder\": \"balance\"", "\"surplusOrder\": 1", "surplusOrder, line 31: A number stands here; write \"balance\" or \"rate\".")]
     [InlineData("\"Thank you\"", "\"a\", \"b\", \"c\", \"d\", \"e\", \"f\", \"g\"", "slipLines, line 32: There are 7 entries here; at most 6 are taken.")]
-    [InlineData("\"surplusOrder\"", "\"surplusOder\"", "surplusOder, line 31: This field is not known here; take it out, or write one of version, name, start, currency, notes, coins, numbers, fillDay, holidays, setAsides, bank, cardRounding, surplusOrder, slipLines, bufferKeeps, opening, sources, bills, debts, pots.")]
+    [InlineData("\"surplusOrder\"", "\"surplusOder\"", "surplusOder, line 31: This field is not known here; take it out, or write one of version, name, start, currency, notes, coins, numbers, fillDay, holidays, setAsides, bank, cardRounding, surplusOrder, slipLines, bufferKeeps, overdraft, opening, sources, bills, debts, pots.")]
     // The opening.
     [InlineData("\"20\": 3", "\"50\": 3", "opening.notesOnHand.50, line 38: There is no note of 50 in use; write one of 100, 20, 5.")]
     [InlineData("\"20\": 3", "\"20\": -1", "opening.notesOnHand.20, line 38: -1 doesn't fit here; write a whole number from 0 to 1000000, without quotes.")]

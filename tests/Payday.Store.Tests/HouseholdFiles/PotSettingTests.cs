@@ -44,13 +44,13 @@ public sealed class PotSettingTests
     [Fact]
     public void Read_Version1_MeansWhatItSays()
     {
-        string old = SmallHousehold.With("\"version\": 2", "\"version\": 1").Replace("\"per\": \"week\"", Month, StringComparison.Ordinal);
+        string old = SmallHousehold.With("\"version\": 3", "\"version\": 1").Replace("\"per\": \"week\"", Month, StringComparison.Ordinal);
 
         Household household = Sound(old);
 
         Assert.False(((PotKind.Spending)household.Pots[0].Kind).GoesWeekByWeek);
         Assert.Equal((null, null, false), household.Pots[1].Kind is PotKind.Sinking kind ? (kind.Repeats, kind.SettledTo, kind.Finished) : default);
-        Assert.Contains("\"version\": 2", HouseholdFile.Write(household), StringComparison.Ordinal);
+        Assert.Contains("\"version\": 3", HouseholdFile.Write(household), StringComparison.Ordinal);
     }
 
     private static Household Sound(string json)

@@ -5,7 +5,7 @@ internal static class SmallHousehold
 {
     public const string Json = """
         {
-          "version": 2,
+          "version": 3,
           "name": "Reed house",
           "start": "2026-03-05",
           "currency": "USD",

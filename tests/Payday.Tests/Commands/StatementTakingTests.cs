@@ -61,7 +61,7 @@ public sealed class StatementTakingTests
         Ran joined = shell.Run("statement", middle, "--take", "1=Food", "--accept").Fine();
         Assert.DoesNotContain("missing", joined.Out, StringComparison.Ordinal);
         Assert.Contains("19.99 less", joined.Out, StringComparison.Ordinal);
-        Assert.Contains("on 31 Mar 2026", joined.Out, StringComparison.Ordinal);
+        Assert.Contains("on 31 Mar.", joined.Out, StringComparison.Ordinal);
         Assert.All(new[] { early, middle, MarchFile(shell) }, file => Assert.DoesNotContain("Stored.", shell.Run("statement", file, "--accept").Fine().Lines));
     }
 

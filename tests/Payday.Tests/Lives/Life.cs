@@ -201,7 +201,7 @@ internal sealed class Life : IDisposable
         JsonNode shown = Json("show");
         shown["purposes"] = new JsonArray([.. shown["purposes"]!.AsArray().Select(purpose => purpose!.DeepClone()).OrderBy(purpose => purpose.ToJsonString(), StringComparer.Ordinal)]);
         Holds(Same.Differences(views.Overview(), shown, "show"));
-        Is(views.Pots(), "show", "pots");
+        Is(views.Pots(Today), "show", "pots");
         Is(views.Bills(), "show", "bills");
         Is(views.Debts(Today), "show", "debts");
         JsonNode calendar = Json("show", "calendar");

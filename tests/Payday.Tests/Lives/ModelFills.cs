@@ -5,13 +5,13 @@ internal static class ModelFills
 {
     public static long Wanted(ModelBook book, ModelPayday payday, ModelPot pot) => pot.Kind switch
     {
-        "week" => pot.Amount * payday.FillDays.Length,
+        "week" => payday.FillDays.Sum(pot.On),
         "payday" => pot.Amount,
         "month" => Month(book, payday, pot, spread: false),
         "spread" => Month(book, payday, pot, spread: true),
         "sinking" => Sinking(book, payday, pot),
         "ladder" => Ladder(book, pot),
-        _ => Math.Min(pot.Amount, Math.Max(0, pot.Most - book.Ledger.HasNow(pot.Name))),
+        _ => Math.Min(pot.Amount, Math.Max(0, pot.On(payday.On) - book.Ledger.HasNow(pot.Name))),
     };
 
     /// <summary>The fills once so much is cut: the highest rank number first, in whole units down to the floors, then the odd parts above them.</summary>
@@ -41,8 +41,18 @@ internal static class ModelFills
             .TakeWhile(other => other.On.Month == payday.On.Month && other.On.Year == payday.On.Year)
             .Select(other => (other.On, other.Extra))];
         long filled = book.Closed.Where(closed => month.Any(other => other.On == closed.On)).Sum(closed => closed.Fills[pot.Name]);
-        int left = month.Count(other => other.On >= payday.On && (spread || !other.Extra));
-        return Share(Math.Max(0, pot.Amount - filled), Math.Max(1, left), pot.Unit);
+        DateOnly[] shares = [.. month.Where(other => spread || !other.Extra).Select(other => other.On)];
+        int at = Array.IndexOf(shares, payday.On);
+        long[] planned = [.. shares.Select((day, i) => PlannedShare(pot.On(day), i, shares.Length, pot.Unit))];
+        if (at >= 0 && planned[at..].Length > 1 && pot.On(shares[at]) != pot.On(shares[^1]))
+        {
+            // It changes within the month: what holds today, with a part of what was missed, or less what was too much.
+            long missed = planned[..at].Sum() - filled;
+            return Math.Max(0, planned[at] + (missed < 0 ? missed : Share(missed, shares.Length - at, pot.Unit)));
+        }
+
+        int left = at < 0 ? 0 : shares.Length - at;
+        return Share(Math.Max(0, planned.Sum() - filled), Math.Max(1, left), pot.Unit);
     }
 
     /// <summary>What a sinking pot asks: spent before its date it counts as bought; past its date, and not full, it waits for another date.</summary>
@@ -79,6 +89,13 @@ internal static class ModelFills
     }
 
     private static long PutIn(ModelBook book, ModelPot pot) => book.Ledger.HasNow(pot.Name) + book.Ledger.Has(ModelLedger.Spent(pot.Name)) + book.Ledger.Has(ModelLedger.Missing(pot.Name));
+
+    // Level shares in whole units, the spare ones first; the last one has what is less than a unit.
+    private static long PlannedShare(long amount, int at, int count, long unit)
+    {
+        long units = amount / unit;
+        return (((units / count) + (at < units % count ? 1 : 0)) * unit) + (at == count - 1 ? amount % unit : 0);
+    }
 
     // The first of so many level shares in whole units; the last one is exact.
     private static long Share(long amount, int shares, long unit)

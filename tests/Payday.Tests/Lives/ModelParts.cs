@@ -1,10 +1,22 @@
 namespace Payday.Tests.Lives;
 
 /// <summary>Who pays; amounts are in cents.</summary>
-internal sealed record ModelSource(string Name, long Expected, DateOnly[] Dates, bool InWeeks);
+internal sealed record ModelSource(string Name, long Expected, DateOnly[] Dates, bool InWeeks)
+{
+    /// <summary>What it pays from a payday on.</summary>
+    public (DateOnly From, long Amount)? Later { get; init; }
+
+    public long On(DateOnly payday) => Later is { } later && payday >= later.From ? later.Amount : Expected;
+}
 
 /// <summary>A bill, with every date on which it is due.</summary>
-internal sealed record ModelBill(string Name, long Amount, bool Essential, DateOnly[] Dates, long SetAside);
+internal sealed record ModelBill(string Name, long Amount, bool Essential, DateOnly[] Dates, long SetAside)
+{
+    /// <summary>What it comes to from a due on, by the day on which that is there.</summary>
+    public (DateOnly From, long Amount)? Later { get; init; }
+
+    public long On(DateOnly due) => Later is { } later && due >= later.From ? later.Amount : Amount;
+}
 
 /// <summary>A debt; its minimum is the larger of a floor and a part of the balance.</summary>
 internal sealed record ModelDebt(string Name, long Balance, decimal Rate, decimal Percent, long Floor, int Day)
@@ -32,6 +44,11 @@ internal sealed record ModelPot(string Name, string Kind, long Amount, bool Cash
 
     /// <summary>A ladder's steps, a reserve's level in cents.</summary>
     public long Most { get; init; }
+
+    /// <summary>What a spending amount, or a reserve's level, is from a day on.</summary>
+    public (DateOnly From, long Amount)? Later { get; init; }
+
+    public long On(DateOnly day) => Later is { } later && day >= later.From ? later.Amount : Kind == "reserve" ? Most : Amount;
 
     /// <summary>The largest note it takes, or zero.</summary>
     public long TopNote { get; init; }

@@ -18,7 +18,7 @@ internal sealed class ModelPayday
         FillDays = [.. Enumerable.Range(0, Until.DayNumber - On.DayNumber + 1).Select(On.AddDays).Where(day => day.DayOfWeek == DayOfWeek.Friday)];
         Income =
         [
-            .. paydays[0].Pays.Select(source => (source.Name, source.Expected, came?.GetValueOrDefault(source.Name, source.Expected) ?? source.Expected)),
+            .. paydays[0].Pays.Select(source => (source.Name, source.On(on), came?.GetValueOrDefault(source.Name, source.On(on)) ?? source.On(on))),
             .. (oneOffs ?? new Dictionary<string, long>()).Select(income => (income.Key, 0L, income.Value)),
         ];
         CarriedOver = book.Ledger.Has(ModelLedger.Unplaced);
@@ -29,7 +29,7 @@ internal sealed class ModelPayday
         Held = book.Bills.ToDictionary(bill => bill.Name, bill => book.Ledger.Has(ModelLedger.SetAside(bill.Name)));
         long planned = ModelSetAside.Level(
             Held.Values.Sum(),
-            [(On, toPlace), .. paydays.Skip(1).Select(payday => (payday.On, payday.Pays.Sum(source => source.Expected)))],
+            [(On, toPlace), .. paydays.Skip(1).Select(payday => (payday.On, payday.Pays.Sum(source => source.On(payday.On))))],
             [.. Dues.Select(due => (due.Date > On ? due.Date : On, due.Amount)), .. later.Select(due => (due.On, due.Amount))]);
         long needed = Math.Max(0, Dues.Sum(due => due.Amount) - Held.Values.Sum());
         Debts = ModelMinimums.Of(book, On, Until);
@@ -164,13 +164,13 @@ internal sealed class ModelPayday
         from i in Enumerable.Range(0, bill.Dates.Length)
         where bill.Dates[i] >= LifeHousehold.Start && bill.Dates[i] <= until
             && !book.IsPaid(bill.Name, i)
-        select new ModelDue(bill.Name, i, bill.Dates[i], bill.Amount, bill.Dates[i] <= On);
+        select new ModelDue(bill.Name, i, bill.Dates[i], bill.On(bill.Dates[i]), bill.Dates[i] <= On);
 
     private IEnumerable<(string Bill, DateOnly On, long Amount)> Later() =>
         from bill in book.Bills
         from date in bill.Dates
         where date > Until && date <= On.AddMonths(MonthsAhead)
-        select (bill.Name, date, bill.Amount);
+        select (bill.Name, date, bill.On(date));
 
     // The smallest balance first, in a tie the higher rate; what no debt needs is buffer.
     private (string? Debt, long Amount)[] Place()
@@ -196,9 +196,18 @@ internal sealed class ModelPayday
     {
         long units = InNotes(pot) / pot.Unit;
         int weeks = pot.Kind == "week" ? Math.Max(1, FillDays.Length) : 1;
+        long[] wants = [.. Enumerable.Range(0, weeks).Select(week => pot.Kind == "week" && FillDays.Length > 0 ? pot.On(FillDays[week]) : 1)];
+        long[] shares = [.. wants.Select(want => units * want / wants.Sum())];
+
+        // What is left of the units goes one by one to those that lack most of their part.
+        foreach (int week in Enumerable.Range(0, weeks).OrderByDescending(week => (units * wants[week]) - (shares[week] * wants.Sum())).Take((int)(units - shares.Sum())).ToArray())
+        {
+            shares[week]++;
+        }
+
         for (int week = 0; week < weeks; week++)
         {
-            long share = (units / weeks) + (week < units % weeks ? 1 : 0);
+            long share = shares[week];
             if (InNotes(pot) > 0)
             {
                 yield return new ModelPart(On, pot.Spends && FillDays.Length > 0 ? FillDays[week] : null, pot.Name, share * pot.Unit);

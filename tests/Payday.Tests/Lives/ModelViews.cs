@@ -24,7 +24,7 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
         }).OrderBy(purpose => purpose.ToJsonString(), StringComparer.Ordinal)),
     };
 
-    public JsonObject Pots() => new()
+    public JsonObject Pots(DateOnly today) => new()
     {
         ["pots"] = List(book.Pots.Select(pot => new JsonObject
         {
@@ -37,7 +37,7 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
             {
                 "sinking" => Plain(pot.Amount),
                 "ladder" => Plain(pot.Amount * pot.Most * (pot.Most + 1) / 2),
-                "reserve" => Plain(pot.Most),
+                "reserve" => Plain(pot.On(today)),
                 _ => null,
             },
         })),
@@ -49,10 +49,12 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
         {
             ["name"] = bill.Name,
             ["held"] = Plain(book.Ledger.Has(ModelLedger.SetAside(bill.Name))),
-            ["nextDue"] = Iso(bill.Dates.Where((date, i) => date >= LifeHousehold.Start && !book.IsPaid(bill.Name, i)).First()),
-            ["amount"] = Plain(bill.Amount),
+            ["nextDue"] = Iso(Next(bill)),
+            ["amount"] = Plain(bill.On(Next(bill))),
         })),
     };
+
+    private DateOnly Next(ModelBill bill) => bill.Dates.Where((date, i) => date >= LifeHousehold.Start && !book.IsPaid(bill.Name, i)).First();
 
     public JsonObject Debts(DateOnly today)
     {
@@ -91,7 +93,7 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
                     null))
                 .Concat(ModelDates.Every(7, new(2026, 1, 9)).Where(day => day >= today && day <= until).Select(day => Event(day, "fill day", "", null)))
                 .Concat(book.Bills.SelectMany(bill => bill.Dates.Select((day, i) => (day, i)).Where(due => due.day >= today && due.day <= until)
-                    .Select(due => Event(due.day, book.IsPaid(bill.Name, due.i) ? "paid" : "due", bill.Name, book.PaidAs(bill.Name, due.i) ?? bill.Amount))))
+                    .Select(due => Event(due.day, book.IsPaid(bill.Name, due.i) ? "paid" : "due", bill.Name, book.PaidAs(bill.Name, due.i) ?? bill.On(due.day)))))
                 .Concat(book.Debts.SelectMany(debt => Minimums(debt, today, until)));
         return new JsonObject { ["events"] = List(Events().OrderBy(day => day.ToJsonString(), StringComparer.Ordinal)) };
     }
@@ -174,7 +176,7 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
         ["closed"] = closed,
         ["cameIn"] = Plain(payday.Income.Sum(income => income.Came)),
         ["carriedOver"] = Plain(payday.CarriedOver),
-        ["toOverdraft"] = "0.00",
+        ["toOverdraft"] = Plain(0),
         ["fromBuffer"] = Plain(payday.FromBuffer),
         ["income"] = List(payday.Income.Select(income => new JsonObject { ["name"] = income.Name, ["expected"] = Plain(income.Expected), ["amount"] = Plain(income.Came) })),
         ["bills"] = Plain(payday.SetAside),

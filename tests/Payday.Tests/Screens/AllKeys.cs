@@ -18,6 +18,7 @@ using Payday.Screens.Returns;
 using Payday.Screens.Reviews;
 using Payday.Screens.Routines;
 using Payday.Screens.Shell;
+using Payday.Screens.Statements;
 using Payday.Screens.Start;
 using Payday.Store;
 using Payday.Store.Folders;
@@ -79,6 +80,15 @@ internal static class AllKeys
         var list = new PurchaseListScreen(session);
         list.Pasted("2026-03-10, 8.20, Corner shop");
         var reconciling = new Hand(new ReconcileScreen(session)).Press("Enter").Type("1");
+        using var files = new ScratchFolder();
+        File.WriteAllText(files.In("march.csv"), "Date;Party;Amount\n2026-03-10;Inhaler refill;-36.80\n2026-03-12;Account fee;-4.50\n");
+        IReadOnlyList<Binding> ofNoFile = new StatementScreen(session).Bindings;
+        var statement = new Hand(new StatementScreen(session)).Press("Enter").Type(files.In("march.csv"));
+        IReadOnlyList<Binding> ofStatement = statement.To("Account fee").Top.Bindings;
+        statement.Press("@").Type("1").Press("#").Leave();
+        var rules = new Hand(new RulesScreen(session)).Press("a").Type("shop");
+        var taking = new Hand(statement.Top).Press("Ctrl+A", "c");
+        IReadOnlyList<Binding> ofTaking = taking.Top.Bindings;
         (string Name, Screen Screen)[] screens =
         [
             ("count", new Hand(new CountScreen(session)).Type("1").Top), ("by notes", new Hand(new CountScreen(session)).Press("n").Type("1").Top),
@@ -87,15 +97,27 @@ internal static class AllKeys
             ("undo purchase", undo), ("card purchase", new PurchaseForm(session, null)), ("purchase list", list), ("cash return", new ReturnScreen(session)),
             ("deposit slip", new Hand(new ReturnScreen(session)).Press("c").Top), ("history", new HistoryScreen(session, session.Book.Household.Pots[0])),
             ("the bank", reconciling.Top), ("a difference", new Hand(new ReconcileScreen(session)).Press("Space", "c").Top),
+            ("rules", rules.Top),
             ("moves", moves.Top), ("undo move", new Hand(new MovesScreen(session)).Press("u").Top), ("move", new MoveScreen(session)),
             ("entries", entries.Top), ("entry", new EntryScreen(session)), ("take back", new Hand(new CountScreen(session)).Press("u", "Enter").Top),
         ];
-        return [.. screens.SelectMany(screen => screen.Screen.Bindings.Select(binding => (screen.Name, binding)))];
+        return
+        [
+            .. screens.SelectMany(screen => screen.Screen.Bindings.Select(binding => (screen.Name, binding))),
+            .. ofNoFile.Select(binding => ("statement file", binding)),
+            .. ofStatement.Select(binding => ("statements", binding)),
+            .. ofTaking.Select(binding => ("take statement", binding)),
+        ];
     }
 
     private static IEnumerable<(string Screen, Binding Binding)> OfTheSetup()
     {
         using var demo = new DemoBook();
+        foreach (Binding binding in ((Way.To)new ScreenMap().Lead(new Goal.Household(demo.Session))).Screen.Bindings.Where(key => key.Name == "i"))
+        {
+            yield return ("household", binding);
+        }
+
         demo.Hand.To("Bills");
         foreach (string name in (string[])["household", "a list", "a form"])
         {
@@ -113,7 +135,25 @@ internal static class AllKeys
         using var folder = new ScratchFolder();
         using BookStore store = BookStore.Open(new StoreFolder(folder.Path));
         var start = new StartScreen(new StartDoor(store, () => new(2026, 3, 2), _ => new HouseholdOffer(null, []), _ => throw new InvalidOperationException("No demo here.")));
-        return [.. start.Bindings.Select(binding => ("first start", binding))];
+        string bank = Directory.CreateDirectory(folder.In("bank")).FullName;
+        foreach ((string name, string text) in HalfYearExport.Before(new DateOnly(2026, 3, 2)))
+        {
+            File.WriteAllText(Path.Combine(bank, name), text);
+        }
+
+        var guide = new Hand(start).Press("Enter");
+        var files = new Hand(start).To("Begin from bank").Press("Enter");
+        Binding[] noFile = [.. files.Top.Bindings];
+        files.Press("Enter").Type(bank, "");
+        Binding[] read = [.. files.Top.Bindings];
+        var found = files.Press("Right");
+        return
+        [
+            .. start.Bindings.Select(binding => ("first start", binding)),
+            .. guide.Top.Bindings.Select(binding => ("setting up", binding)),
+            .. noFile.Concat(read).Select(binding => ("bank statements", binding)),
+            .. found.To("Harbour").Top.Bindings.Concat(found.To("Northlane").Press("Enter").To("Northlane").Top.Bindings).Select(binding => ("found in statements", binding)),
+        ];
     }
 
     // Of a look only the keys that are its own: the others are those of the same screens.

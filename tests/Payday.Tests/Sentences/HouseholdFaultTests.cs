@@ -22,7 +22,7 @@ public sealed class HouseholdFaultTests
     [
         // What kind of value stands there, and what should.
         "version", "name", "start", "currency", "fillDay", "holidays", "sources", "notes[0] = 100", "notes = {}", "notes = \"100\"", "notes = []", "notes = [\"20\",\"20\"]",
-        "notes = null", "notes = true", "notes = false", "version = \"2\"", "version = {}", "version = 0", "version = 3", "version = 2.5", "version = 99999999999", "name = 5", "name = []", "name = {}", "name = null",
+        "notes = null", "notes = true", "notes = false", "version = \"2\"", "version = {}", "version = 0", "version = 4", "version = 2.5", "version = 99999999999", "name = 5", "name = []", "name = {}", "name = null",
         "name = true", "start = 20260305", "start = {}", "start = null", "currency = 5", "currency = \"usd\"", "currency = \"XXX\"", "currency = null", "opening = []", "opening = null", "opening = \"0\"",
         "fillDay = 5", "fillDay = \"friday\"", "numbers = \"1.234.56\"", "numbers = 1", "setAsides = \"even\"", "cardRounding = \"down\"", "surplusOrder = \"name\"", "bills[0].shift = \"later\"", "bills[0].shift = null",
         "bills[0].essential = \"yes\"", "bills[0].essential = 1", "bills[0].essential", "bills[0].amount = 410", "bills[0].amount = 1e3", "bills[0].amount = {}", "bills[0].amount = null", "bills[0].amount = false", "bills[0].amount",
@@ -51,6 +51,13 @@ public sealed class HouseholdFaultTests
         "start = \"5.3.2026\"", "start = \"2026-3-5\"", "start = \"2026-13-05\"", "start = \"2026-00-05\"", "start = \"2026-02-30\"", "start = \"2026-04-31\"", "start = \"2026-04-00\"", "start = \"1899-12-31\"", "start = \"2200-01-01\"", "start = \"\\u001b2026\"",
         "sources[1].until = \"2026-01-30\"", "sources[1].until = \"2126-02-01\"", "bills[2].until = \"2026-01-30\"", "pots[5].by = \"2026-01-30\"", "pots[5].by = \"2126-02-01\"", "pots[6].settledTo = \"2026-01-01\"", "pots[5].by",
         "pots[7].finished = \"yes\"", "holidays.extra[0] = \"2026-08-32\"", "holidays.extra = \"2026-08-03\"", "holidays.set = \"DE\"", "holidays.set", "holidays = \"DE\"", "holidays = 5", "holidays = [\"2026-01-01\"]",
+
+        // Amounts that change.
+        "bills[0].later = \"1480\"", "bills[0].later = {\"from\":\"2027-01-01\",\"amount\":\"1480\"}", "bills[0].later = [5]", "bills[0].later = [{\"from\":\"2027-01-01\"}]", "bills[0].later = [{\"amount\":\"1480\"}]",
+        "bills[0].later = [{\"from\":\"1.1.2027\",\"amount\":\"1480\"}]", "bills[0].later = [{\"from\":\"2027-01-01\",\"amount\":1480}]", "bills[0].later = [{\"from\":\"2027-01-01\",\"amount\":\"-1\"}]",
+        "bills[0].later = [{\"from\":\"2026-01-30\",\"amount\":\"1480\"}]", "sources[0].later = [{\"from\":\"2126-02-01\",\"amount\":\"1480\"}]", "bills[0].later = [{\"from\":\"2027-01-01\",\"amount\":\"1480\",\"until\":\"2028-01-01\"}]",
+        "bills[0].later = [{\"from\":\"2027-01-01\",\"amount\":\"1480\"},{\"from\":\"2027-01-01\",\"amount\":\"1500\"}]", "sources[0].later = [{\"from\":\"2027-01-01\",\"amount\":\"1480\"},{\"from\":\"2026-12-31\",\"amount\":\"1500\"}]",
+        "pots[5].later = [{\"from\":\"2027-01-01\",\"amount\":\"0\"}]", "pots[8].later = [{\"from\":\"2027-01-01\",\"amount\":\"6\"}]", "debts[0].later = [{\"from\":\"2027-01-01\",\"amount\":\"6\"}]", "overdraft = \"-1\"", "overdraft = 300", "opening.account = \"-1.005\"",
 
         // Schedules.
         "sources[0].schedule", "sources[0].schedule = \"weekly\"", "sources[0].schedule.kind", "sources[0].schedule.kind = \"daily\"", "sources[0].schedule.kind = 7", "sources[0].schedule.anchor", "sources[0].schedule.anchor = \"Friday\"",

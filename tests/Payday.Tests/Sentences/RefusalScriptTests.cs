@@ -22,6 +22,7 @@ public sealed class RefusalScriptTests
     [InlineData("changed-household")]
     [InlineData("few-paydays")]
     [InlineData("notes-received")]
+    [InlineData("statements")]
     public void OnAHousehold_IsAsRecorded(string script)
     {
         using var shell = new TestShell { Today = new(2026, 3, 5) };

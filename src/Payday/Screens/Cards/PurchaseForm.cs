@@ -132,9 +132,12 @@ internal sealed class PurchaseForm : CursorScreen
 
     private string PotsText => parts.Length == 1
         ? WeekText.PotName(session.Book, parts[0].PotId)
-        : string.Join(", ", parts.Select(part => $"{WeekText.PotName(session.Book, part.PotId)} {part.Amount?.ToString(session.Style) ?? "the rest"}"));
+        : string.Join(", ", parts.Select(part => $"{WeekText.PotName(session.Book, part.PotId)} {(part.Amount ?? Rest)?.ToString(session.Style) ?? "the rest"}"));
 
-    private string PaidBy => card is { } debt ? $"the card of {EndText.Debt(session.Book.Household, debt)}" : "the account";
+    // Of one part alone.
+    private Money? Rest => amount - Money.Sum(parts.Select(part => part.Amount).OfType<Money>(), session.Book.Household.Currency);
+
+    private string PaidBy => card is { } debt ? EndText.Debt(session.Book.Household, debt) : "the account";
 
     // Today is asked for anew until a day is typed: a form begun yesterday is of today.
     private LocalDate Date => typed ?? session.Today;

@@ -48,10 +48,10 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     protected override IReadOnlyList<Binding> Keys =>
     [
         .. Here is null ? Array.Empty<Binding>() : [new Binding(Key.Enter, "Enter", "pot", "Pick the pot of this line, and of the same shop's other lines; a letter goes to the next pot that begins with it.", () => new Way.To(Picks(Here!)))],
-        .. Here is null ? Array.Empty<Binding>() : [new Binding(Key.N.WithCtrl, "Ctrl+N", "several pots", "Split this line over several pots, each with its part.", Split)],
+        .. Here is null ? Array.Empty<Binding>() : [new Binding(Key.N.WithCtrl, "Ctrl+N", "split", "Split this line over several pots, each with its part.", Split)],
         .. Count == 0 ? Array.Empty<Binding>() : [new Binding(new Key('x').WithCtrl, "Ctrl+X", "leave out", "Leave this line out.", LeaveOut)],
-        .. Lines.IsEmpty || session.Book.Household.Debts.IsEmpty ? Array.Empty<Binding>() : [new Binding(Key.B.WithCtrl, "Ctrl+B", "paid by", "Whose card paid all of the list: the account's, or that of a debt.", () => new Way.To(Cards()))],
-        new(new Key('f').WithCtrl, "Ctrl+F", "file", "Read the list from a file.", () => new Way.Edit(new CellEdit("File", "", FromFile) { Most = CellEdit.Long })),
+        .. Lines.IsEmpty || session.Book.Household.Debts.IsEmpty ? Array.Empty<Binding>() : [new Binding(Key.B.WithCtrl, "Ctrl+B", "", "Whose card paid all of the list: the account's, or that of a debt.", () => new Way.To(Cards()))],
+        new(new Key('f').WithCtrl, "Ctrl+F", Lines.IsEmpty ? "file" : "", "Read the list from a file.", () => new Way.Edit(new CellEdit("File", "", FromFile) { Most = CellEdit.Long })),
     ];
 
     /// <inheritdoc/>
@@ -76,7 +76,9 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
 
     /// <inheritdoc/>
     protected override string Status => Faults.IsEmpty
-        ? !Lines.IsEmpty && card is { } debt ? $"Paid by the card of {EndText.Debt(session.Book.Household, debt)}: its balance rises, and nothing leaves the account." : ""
+        ? !Lines.IsEmpty && card is { } debt ? $"Paid by {EndText.Debt(session.Book.Household, debt)}: its balance rises, and nothing leaves the account."
+            : Lines.IsEmpty || session.Book.Household.Debts.IsEmpty ? ""
+            : "The account paid; Ctrl+B names a debt whose card did."
         : $"{"line".ToQuantity(Faults.Length)} at the top not read: mend and paste the list again, or leave {(Faults.Length == 1 ? "it" : "them")} out.";
 
     private ImmutableArray<PurchaseLine> Lines => list.Lines;

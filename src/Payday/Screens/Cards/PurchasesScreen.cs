@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -54,7 +55,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override string Detail => Row is { } row
         ? CleanText.OneLine($"{DateText.Long(row.Parts[0].Date)}: {string.Join(", ", row.Of.Select(From))}"
-            + $"{(row.Parts[0].What.Length == 0 ? "" : ", " + row.Parts[0].What)}{ByCard(row.Parts[0])}. {string.Join(" ", row.Of.Select(part => State(part) + ".").Distinct())}")
+            + $"{(row.Parts[0].What.Length == 0 ? "" : ", " + row.Parts[0].What)}{ByCard(row.Parts[0])}. {State(row)}.")
         : "";
 
     /// <inheritdoc/>
@@ -95,17 +96,18 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
         ? $"{(-part.Amount).ToString(session.Style)} back to {WeekText.PotName(session.Book, part.PotId)}"
         : $"{part.Amount.ToString(session.Style)} from {WeekText.PotName(session.Book, part.PotId)}";
 
-    private string ByCard(CardPurchase purchase) => purchase.Card is { } card ? $", by the card of {EndText.Debt(session.Book.Household, card)}" : "";
+    private string ByCard(CardPurchase purchase) => purchase.Card is { } card ? $", by {EndText.Debt(session.Book.Household, card)}" : "";
 
-    private string State(CardPurchase purchase) => purchase switch
+    private string State(ShownPurchases.Row row) => row.Parts[0] switch
     {
         { Undone: true } => "Undone",
-        { IsRefund: true, OwedBack.IsZero: true, Card: not null } => "A refund: less is owed on the card",
-        { IsRefund: true, OwedBack.IsZero: true } => "A refund, there again for what it was bought for",
-        { IsRefund: true } => $"A refund: {(-purchase.OwedBack).ToString(session.Style)} is not owed back any more",
-        { OwedBack.IsZero: true, Card: not null } => "Owed on the card; its money is in the account for the next payment",
-        { OwedBack.IsZero: true } => "Paid from the account",
-        _ => Shown.IsBack(purchase) ? $"{purchase.OwedBack.ToString(session.Style)} came back" : $"{purchase.OwedBack.ToString(session.Style)} is owed back",
+        { IsRefund: true, Card: not null } when row.OwedBack.IsZero => "A refund: less is owed on the card",
+        { IsRefund: true } when row.OwedBack.IsZero => "A refund, there again for what it was bought for",
+        { IsRefund: true } => $"A refund: {(-row.OwedBack).ToString(session.Style)} is not owed back any more",
+        { Card: not null } when row.OwedBack.IsZero => "Owed on the card; its money is in the account for the next payment",
+        _ when row.OwedBack.IsZero => "Paid from the account",
+        _ => string.Join(", ", row.Of.Where(part => part.OwedBack.IsPositive).GroupBy(Shown.IsBack)
+            .Select(same => $"{Money.Sum(same.Select(part => part.OwedBack), row.OwedBack.Currency).ToString(session.Style)} {(same.Key ? "came back" : "is owed back")}")),
     };
 
     private PurchaseForm Another() => another = another.IsEntered ? new PurchaseForm(session, null) : another;

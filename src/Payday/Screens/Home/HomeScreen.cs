@@ -63,6 +63,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         Changing(Letters.Return.Does("", "Take cash that is owed back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
         Letters.Dues.Does("bills", "Bills and minimums: tick what has left the account.", () => new Way.Visit(new Goal.Dues(session))),
         Changing(Letters.Bank.Does("", "Hold the account against the bank's balance, line by line.", () => new Way.Visit(new Goal.Bank(session)))),
+        Changing(Letters.Statement.Does("", "Read the bank's statements, take what is new in them, and reconcile by them.", () => new Way.Visit(new Goal.Statements(session)))),
         Letters.One.Does(Looks("history"), "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.Visit(new Goal.History(session))),
         Letters.Days.Does(Looks("calendar"), "Paydays, fill days and dues of the next months.", () => new Way.Visit(new Goal.Calendar(session))),
         Letters.Outlook.Does(Looks("ahead"), "The outlook: the paydays to come, and what a change would do.", () => new Way.Visit(new Goal.Outlook(session))),

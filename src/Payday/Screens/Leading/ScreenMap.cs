@@ -9,6 +9,7 @@ using Payday.Screens.Dues;
 using Payday.Screens.Entries;
 using Payday.Screens.Fills;
 using Payday.Screens.Home;
+using Payday.Screens.Learning;
 using Payday.Screens.Watching;
 using Payday.Screens.Outlooks;
 using Payday.Screens.Moves;
@@ -18,6 +19,7 @@ using Payday.Screens.Reviews;
 using Payday.Screens.Routines;
 using Payday.Screens.Setup;
 using Payday.Screens.Shell;
+using Payday.Screens.Statements;
 using Payday.Texts;
 
 namespace Payday.Screens.Leading;
@@ -45,6 +47,7 @@ internal sealed class ScreenMap
             Goal.Dues => new Way.To(new DuesScreen(session)),
             Goal.Return => new Way.To(new ReturnScreen(session)),
             Goal.Bank => new Way.To(new ReconcileScreen(session)),
+            Goal.Statements => new Way.To(new StatementScreen(session)),
             Goal.History => new Way.To(Histories(session)),
             Goal.Calendar => new Way.To(new CalendarScreen(session)),
             Goal.Outlook => new Way.To(new OutlookScreen(session)),
@@ -52,7 +55,7 @@ internal sealed class ScreenMap
             Goal.Movements => new Way.To(new LedgerScreen(session)),
             Goal.Papers papers => new Way.To(new PapersScreen(session, papers.Payday)),
             Goal.Reopening => new Way.To(new ReopenScreen(session)),
-            Goal.Household => new Way.To(new SetupScreen(new BookWork(session))),
+            Goal.Household => new Way.To(Household(new BookWork(session))),
             _ => throw new ArgumentException("No screen is known for it.", nameof(goal)),
         };
     }
@@ -63,6 +66,8 @@ internal sealed class ScreenMap
         ArgumentNullException.ThrowIfNull(looking);
         return new HomeScreen(looking.Session) { ReadAgain = looking.ReadAgain };
     }
+
+    private static SetupScreen Household(BookWork work) => new(work, () => new StatementFilesScreen(work, new Onward("household", () => Way.Back)));
 
     private static Way Routine(BookSession session)
     {

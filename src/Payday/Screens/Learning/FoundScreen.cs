@@ -54,14 +54,16 @@ internal sealed class FoundScreen : CursorScreen
     [
         .. Count == 0 ? Array.Empty<Binding>() : OfItem,
         .. Sure.Length > 1
-            ? [Letters.List.Does(string.Create(CultureInfo.InvariantCulture, $"take all {Sure.Length}"), $"Take the {Sure.Length} that are open and ask nothing, all at once; each can be changed or taken out again.", TakeAll)]
+            ? [Letters.List.Does(string.Create(CultureInfo.InvariantCulture, $"take all {Sure.Length}"), "Take all that are open and ask nothing, as many as the key says, at once; each can be changed or taken out again.", TakeAll)]
             : Array.Empty<Binding>(),
         new(Key.CursorLeft, "Left", "files", "Back to the files; what was taken stays.", () => new Way.Instead(new StatementFilesScreen(work, onward))),
         new(Key.CursorRight, "Right", onward.Name, "On with what was taken; it can be changed there too.", onward.Lead),
     ];
 
     /// <inheritdoc/>
-    protected override string Empty => "Nothing comes round in these lines that is sure enough to be proposed. More months show more; Left leads back to the files.";
+    protected override string Empty => work.Household.TakesParts
+        ? "Nothing comes round in these lines that is sure enough to be proposed. More months show more; Left leads back to the files."
+        : "No bill, pay or amount in these lines is sure to be missing in your household. Left leads back to the files.";
 
     /// <inheritdoc/>
     protected override string Detail => Count == 0 ? "" : Sentence(Here);
@@ -75,7 +77,7 @@ internal sealed class FoundScreen : CursorScreen
             int left = work.Items.Count(item => work.StateOf(item) == ItemState.Left);
             return Count == 0 ? "" : string.Create(
                 CultureInfo.InvariantCulture,
-                $"{taken} taken, {left} left out, {Count - taken - left} open. Only what you take is in your household.");
+                $"{taken} taken, {left} left out, {Count - taken - left} open; only what you take counts.");
         }
     }
 
@@ -128,9 +130,10 @@ internal sealed class FoundScreen : CursorScreen
 
     private ImmutableArray<string> Cells(ProposedItem item) => item switch
     {
-        ProposedItem.Source source => ["pay", source.Name, When(source.Series), Amount(source.Item.Expected), LearningReport.Hits(source.Series)],
-        ProposedItem.Bill bill => ["bill", bill.Name, When(bill.Series), Amount(bill.Item.Amount), LearningReport.Hits(bill.Series)],
-        ProposedItem.Pot pot => ["pot", pot.Name, pot.Item.Per == FillPer.Week ? "a week" : "a month", Amount(pot.Item.Amount), ""],
+        ProposedItem.Source source => ["pay", CleanText.OneLine(work.NameOf(source)), When(source.Series), Amount(source.Item.Expected), LearningReport.Hits(source.Series)],
+        ProposedItem.Bill bill => ["bill", CleanText.OneLine(work.NameOf(bill)), When(bill.Series), Amount(bill.Item.Amount), LearningReport.Hits(bill.Series)],
+        ProposedItem.Pot pot => ["pot", CleanText.OneLine(work.NameOf(pot)), pot.Item.Per == FillPer.Week ? "a week" : "a month", Amount(pot.Item.Amount), ""],
+        ProposedItem.NewAmount amount => ["new", CleanText.OneLine(amount.Name), When(amount.Series), Amount(amount.Found), LearningReport.Hits(amount.Series)],
         ProposedItem.Account account => ["", account.Name, DateText.Day(account.ClosedOn), Amount(account.Amount), ""],
         _ => throw new ArgumentOutOfRangeException(nameof(item)),
     };
@@ -141,6 +144,7 @@ internal sealed class FoundScreen : CursorScreen
         ProposedItem.Bill { MayBeDebt: true } bill => $"It reads like a debt: Enter asks whether it is one. {Series(bill.Series, "to hold")}",
         ProposedItem.Bill bill => Series(bill.Series, "to hold"),
         ProposedItem.Pot { Habit: var habit } pot => Spent(habit, pot),
+        ProposedItem.NewAmount amount => $"{Amount(amount.Here)} here, {Amount(amount.Found)} at the bank. Taken, it holds from {DateText.Long(amount.From)} on. {Series(amount.Series, amount.Series.IsIncome ? "at least" : "to hold")}",
         ProposedItem.Account account => $"What the bank says was there at the end of {DateText.Long(account.ClosedOn)}. Taken, the household begins with it on {DateText.Long(account.Start)}.",
         _ => throw new ArgumentOutOfRangeException(nameof(item)),
     };
@@ -259,12 +263,12 @@ internal sealed class FoundScreen : CursorScreen
             return new Way.To(new FormScreen(work.Household, list.Form(work.Household, index), list.Noun));
         }
 
-        if (work.Household.Begun.Debt is { } begun && string.Equals(begun.Name, item.Name, StringComparison.OrdinalIgnoreCase))
+        if (work.IsBegun(item))
         {
             return new Way.To(NewDebt);
         }
 
-        Message = "It has another name in the household by now, or was taken out there; x puts it among the open ones again.";
+        Message = "It was taken out of the household; x puts it among the open ones again.";
         return Way.Stay;
     }
 

@@ -100,8 +100,8 @@ internal sealed class LearningWork
     /// <summary>The list that something belongs in; null for what is in the account.</summary>
     public static SetupList? ListOf(ProposedItem item) => item switch
     {
-        ProposedItem.Source => Of(HouseholdDraft.Members.Sources),
-        ProposedItem.Bill => Of(HouseholdDraft.Members.Bills),
+        ProposedItem.Source or ProposedItem.NewAmount { Series.IsIncome: true } => Of(HouseholdDraft.Members.Sources),
+        ProposedItem.Bill or ProposedItem.NewAmount => Of(HouseholdDraft.Members.Bills),
         ProposedItem.Pot => Of(HouseholdDraft.Members.Pots),
         _ => null,
     };
@@ -109,7 +109,7 @@ internal sealed class LearningWork
     /// <summary>The list of debts.</summary>
     public static SetupList Debts => Of(HouseholdDraft.Members.Debts);
 
-    /// <summary>Where something that was taken stands: its list and its place there; null where it has another name by now or is gone.</summary>
+    /// <summary>Where something that was taken stands, whatever its name is by now: its list and its place there; null where it was taken out.</summary>
     public (SetupList List, int Index)? PlaceOf(ProposedItem item)
     {
         SetupList[] lists = ListOf(item) is not { } list ? [] : item is ProposedItem.Bill ? [list, Debts] : [list];
@@ -117,7 +117,7 @@ internal sealed class LearningWork
         {
             foreach ((int index, ItemDraft there) in one.Ordered(Household.Draft))
             {
-                if (string.Equals(there.Name, item.Name, StringComparison.OrdinalIgnoreCase))
+                if (there.Id is { } id && id == item.Id)
                 {
                     return (one, index);
                 }
@@ -126,6 +126,14 @@ internal sealed class LearningWork
 
         return null;
     }
+
+    /// <summary>Whether it is a debt that was begun and isn't whole yet.</summary>
+    public bool IsBegun(ProposedItem item) => item is ProposedItem.Bill && Household.Begun.Debt?.Id is { } id && id == item.Id;
+
+    /// <summary>What it is called now.</summary>
+    public string NameOf(ProposedItem item) => StateOf(item) == ItemState.Taken && PlaceOf(item) is var (list, index)
+        ? list.Ordered(Household.Draft).First(one => one.Index == index).Item.Name ?? item.Name
+        : item.Name;
 
     /// <summary>Takes something into the household; in the same write it is marked as taken.</summary>
     /// <returns>Why not, a sentence, or null.</returns>
@@ -137,7 +145,9 @@ internal sealed class LearningWork
         }
 
         HouseholdDraft next = item.In(draft);
-        DraftPlace place = ListOf(item) is { } list ? DraftPlace.Of(list.Member, list.Ordered(next).Length - 1) : DraftPlace.Of(HouseholdDraft.Members.Opening);
+        DraftPlace place = ListOf(item) is not { } list ? DraftPlace.Of(HouseholdDraft.Members.Opening)
+            : item is ProposedItem.NewAmount ? DraftPlace.Of(list.Member)
+            : DraftPlace.Of(list.Member, list.Ordered(next).Length - 1);
         return Put(next, place, Household.Statements.Take(item.Key));
     }
 
@@ -181,9 +191,14 @@ internal sealed class LearningWork
             return Put(without, DraftPlace.Of(HouseholdDraft.Members.Opening), left);
         }
 
+        if (item is ProposedItem.NewAmount amount)
+        {
+            return Put(amount.OutOf(Household.Draft), DraftPlace.Of(ListOf(item)!.Member), left);
+        }
+
         if (PlaceOf(item) is not var (list, index))
         {
-            if (Household.Begun.Debt is { } begun && string.Equals(begun.Name, item.Name, StringComparison.OrdinalIgnoreCase))
+            if (IsBegun(item))
             {
                 Household.KeepBegun(Household.Begun with { Debt = null });
             }
@@ -242,7 +257,7 @@ internal sealed class LearningWork
         int[] there = [.. Enumerable.Range(0, kept.Length).Where(i => read[i].Ok)];
         ImmutableArray<StatementFile> found = StatementSet.Read(
             [.. there.Select(i => ((ReadOnlyMemory<byte>)read[i].Value!, kept[i].Answers))],
-            new ReadingOptions { Currency = Household.Draft.Settings.Currency, Today = Household.Today });
+            new ReadingOptions { Currency = Household.Draft.Settings.Currency, Today = Household.Today, Profiles = Household.Readings });
         var nothing = new StatementFile([], []);
         Files =
         [
@@ -252,8 +267,8 @@ internal sealed class LearningWork
                 read[i].Ok ? found[Array.IndexOf(there, i)] : nothing)),
         ];
         Lessons = LessonFinder.Of(Statements, Household.Draft.Settings.Currency);
-        Items = Lessons is { IsTooShort: false } lessons
-            ? HouseholdProposals.Of(lessons, UsualOfCurrency.SmallestNote(Household.Draft, lessons.Currency), Household.Today)
-            : [];
+        Items = Lessons is not { IsTooShort: false } lessons ? []
+            : Household.TakesParts ? HouseholdProposals.Of(lessons, UsualOfCurrency.SmallestNote(Household.Draft, lessons.Currency), Household.Today)
+            : HouseholdProposals.Beside(lessons, HouseholdCheck.Of(Household.Draft).Value!);
     }
 }

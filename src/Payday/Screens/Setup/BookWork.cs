@@ -7,6 +7,8 @@ using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Screens.Setup.Forms;
 using Payday.Screens.Shell;
+using Payday.Statements.Files;
+using Payday.Statements.Taking;
 using Payday.Store.Starts;
 using Payday.Text;
 using Payday.Texts;
@@ -51,6 +53,9 @@ internal sealed class BookWork(BookSession session) : SetupWork
 
     /// <inheritdoc/>
     public override void MarkStatements(StartStatements statements) => session.Statements = statements;
+
+    /// <inheritdoc/>
+    public override ImmutableArray<CsvProfile> Readings => [.. session.Book.Weeks.Readings.Select(KeptReadings.ProfileOf)];
 
     /// <inheritdoc/>
     public override string? FaultAt(HouseholdDraft next, DraftPlace place) => FaultAt(HouseholdCheck.Of(next).Faults, place);

@@ -9,7 +9,9 @@ using Terminal.Gui.Input;
 namespace Payday.Screens.Setup;
 
 /// <summary>All parts of a household: its settings and its lists.</summary>
-internal sealed class SetupScreen(SetupWork work) : CursorScreen
+/// <param name="work">The household.</param>
+/// <param name="statements">The screen that finds bills, pay and new amounts in bank statements; null for none.</param>
+internal sealed class SetupScreen(SetupWork work, Func<Screen>? statements = null) : CursorScreen
 {
     private readonly ImmutableArray<SetupPart> parts =
     [
@@ -29,7 +31,12 @@ internal sealed class SetupScreen(SetupWork work) : CursorScreen
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
-        [new(Key.Enter, "Enter", "open", "This part of the household.", () => new Way.To(parts[Cursor].Open(null)))];
+    [
+        new(Key.Enter, "Enter", "open", "This part of the household.", () => new Way.To(parts[Cursor].Open(null))),
+        .. statements is null
+            ? Array.Empty<Binding>()
+            : [Letters.List.Does("statements", "Find bills, pay and new amounts in bank statements, and take them line by line.", () => new Way.To(statements()))],
+    ];
 
     /// <inheritdoc/>
     protected override string Detail => parts[Cursor].Help;

@@ -41,6 +41,9 @@ internal abstract record Goal(BookSession Session)
     /// <summary>The account held against the bank.</summary>
     public sealed record Bank(BookSession Session) : Goal(Session);
 
+    /// <summary>Statements of the bank's.</summary>
+    public sealed record Statements(BookSession Session) : Goal(Session);
+
     /// <summary>What happened to a pot, which is picked first.</summary>
     public sealed record History(BookSession Session) : Goal(Session);
 

@@ -33,6 +33,8 @@ internal static class Letters
     public static readonly Letter Years = new('y', "Months and years.");
     public static readonly Letter Reopen = new('z', "Take the last closed payday up again.");
     public static readonly Letter Bank = new('@', "The account at the bank.");
+    public static readonly Letter Statement = new('%', "The bank's statements.");
+    public static readonly Letter Rule = new('#', "Rules: what lines of the bank's become.");
     public static readonly Letter Even = new('=', "Hold back evenly, or only what falls due.");
     public static readonly Letter TurnedUp = new('+', "What was missing is there again.");
     public static readonly Letter EachYear = new('*', "It is needed again each year.");
@@ -45,6 +47,6 @@ internal static class Letters
     public static ImmutableArray<Letter> All { get; } =
     [
         Add, Card, Confirm, Days, Explain, Fill, Gaps, Household, List, Outlook, Entry, KeepAtHome, Ledger, Machine, Notes, One, Proposal, Dues, Return, Save, To,
-        Undo, View, Week, TakeOut, Years, Reopen, Bank, Even, TurnedUp, EachYear, GoOn, Up, Down, Help,
+        Undo, View, Week, TakeOut, Years, Reopen, Bank, Statement, Rule, Even, TurnedUp, EachYear, GoOn, Up, Down, Help,
     ];
 }

@@ -71,9 +71,10 @@ internal sealed class DraftWork : SetupWork
     /// <inheritdoc/>
     public override void MarkStatements(StartStatements statements) => start = start with { Statements = statements };
 
+    // What isn't there yet may still come: also a first source, whose like was taken out.
     /// <inheritdoc/>
     public override string? FaultAt(HouseholdDraft next, DraftPlace place) => HouseholdCheck.Of(next).Faults
-        .Where(fault => fault is DraftFault found && found is not DraftFault.Missing && place.Holds(found.Place))
+        .Where(fault => fault is DraftFault found && found is not (DraftFault.Missing or DraftFault.NoSource) && place.Holds(found.Place))
         .Select(fault => FormTexts.Of(fault, Style))
         .FirstOrDefault();
 

@@ -16,8 +16,9 @@ public sealed class FormMemberTests : IDisposable
     [Fact]
     public void Fields_OfAllForms_HaveEachMember()
     {
-        // An id is the ledger's, a rank is the order of the list; where left-over money goes is one choice.
-        DraftMember[] without = [PotDraft.Members.Rank, LeftOverDraft.Members.Pot, LeftOverDraft.Members.Debt];
+        // An id is the ledger's, a rank is the order of the list; where left-over money goes is one choice; an amount and the date
+        // from which it holds are typed as one.
+        DraftMember[] without = [PotDraft.Members.Rank, LeftOverDraft.Members.Pot, LeftOverDraft.Members.Debt, LaterDraft.Members.From, LaterDraft.Members.Amount];
         DraftMember[] members =
         [
             .. typeof(HouseholdDraft).Assembly.GetTypes()

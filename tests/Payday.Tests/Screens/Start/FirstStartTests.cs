@@ -169,7 +169,7 @@ public sealed class FirstStartTests : IDisposable
     public void Form_EachOfItsFields_HasAWordOnItsHelpPage()
     {
         Hand hand = Begun().Press("Enter").Type("Alder flat", "USD").Press("Right", "Right", "a");
-        Assert.Equal(["Name", "Expected", "Comes", "Day", "On a closed day", "Until"], hand.Top.Words.Select(word => word.Word));
+        Assert.Equal(["Name", "Expected", "Comes", "Day", "On a closed day", "Changes to", "Until"], hand.Top.Words.Select(word => word.Word));
         Assert.All(hand.Top.Words, word => Assert.NotEmpty(word.Meaning));
     }
 

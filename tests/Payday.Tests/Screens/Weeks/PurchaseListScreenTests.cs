@@ -63,6 +63,23 @@ public sealed class PurchaseListScreenTests : IDisposable
     }
 
     [Fact]
+    public void List_LineOverTwoPots_ByTheCardOfADebt_IsEnteredAsOne()
+    {
+        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("i");
+        hand.Top.Pasted("2026-03-10, 54.20, Market hall\n2026-03-11, 4, Bus\n");
+        hand.Press("Ctrl+N", "Down").Pick("h").Type("14.20");
+        Golden.Equal("purchase-list-split-80x24", hand.Shown(Complete));
+        hand.Press("Right");
+        Assert.Contains("Food, Household goods", string.Join('\n', hand.Shown(Complete)), StringComparison.Ordinal);
+        hand.To("Bus").Press("Ctrl+X").Press("Ctrl+B").To("Sofa card").Press("Enter");
+        Golden.Equal("purchase-list-by-card-80x24", hand.Shown(Complete));
+        hand.Press("Right");
+
+        Assert.Equal([(40m, "food"), (14.20m, "household-goods")], demo.Session.Book.Weeks.Purchases.Select(part => (part.Amount.MinorUnits / 100m, part.PotId!.Value.Text)));
+        Assert.All(demo.Session.Book.Weeks.Purchases, part => Assert.Equal((1L, "sofa-card"), (part.Whole, part.Card!.Value.Text)));
+    }
+
+    [Fact]
     public void List_FromAFile_SaysWhatIsInTheWay()
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "Devices are files on Unix.");

@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using Payday.Core.Drafts;
 using Payday.Screens.Setup.Fields;
+using Payday.Statements.Files;
 using Payday.Store.Starts;
 
 namespace Payday.Screens.Setup.Forms;
@@ -39,4 +41,7 @@ internal abstract class SetupWork : SetupFacts
 
     /// <summary>Keeps them with the next thing that is stored: what was taken is marked in the same write.</summary>
     public abstract void MarkStatements(StartStatements statements);
+
+    /// <summary>How the bank's CSV files were read before.</summary>
+    public virtual ImmutableArray<CsvProfile> Readings => [];
 }

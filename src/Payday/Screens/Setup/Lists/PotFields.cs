@@ -17,14 +17,8 @@ internal static class PotFields
         SetupFields.Of("Kind", Members.Kind, ChoiceTypes.Of((PotUse.Spending, "spending"), (PotUse.Sinking, "sinking"), (PotUse.Ladder, "ladder"), (PotUse.Reserve, "reserve")), "Spending is used up each period; sinking reaches a target by a date; a ladder saves in steps; a reserve is kept for trouble."),
         SetupFields.Of("Amount", Members.Amount, new AmountType(), "What goes in, for each week, payday or month as chosen below."),
         Per,
-        LaterField.Of(Members.Later) with { Applies = (pot, _) => pot.Kind == PotUse.Spending },
         SetupFields.Of("Target", Members.Target, new AmountType(), "What must be there by the date."),
         By,
-        LaterField.Of(Members.Later) with
-        {
-            Applies = (pot, _) => pot.Kind == PotUse.Sinking,
-            Help = "What must be there from a date on, like 720 from 1 Jan 2027: the target that holds on the date by which it must be there. Empty while it stays as it is.",
-        },
         .. ScheduleFields.Again("Needed again", "When the target is needed again once it was spent: another year's holiday, the next insurance.", Members.Repeats, Members.By),
         SetupFields.Of("Settled up to", Members.SettledTo, new DateType(), "What was spent up to this day doesn't count as bought: the pot goes on. Empty for nothing.").Optional(),
         SetupFields.Of("Finished", Members.Finished, ChoiceTypes.OneOrNone("no", true, "yes"), "Whether it has done what it was for and gets nothing any more.").Optional(),
@@ -32,13 +26,18 @@ internal static class PotFields
         Steps,
         Order,
         SetupFields.Of("Level", Members.Level, new AmountType(), "Where the reserve is full."),
-        LaterField.Of(Members.Later) with { Applies = (pot, _) => pot.Kind == PotUse.Reserve },
         SetupFields.Of("Each payday", Members.PerPayday, new AmountType(), "What a payday adds until it is full."),
         Held,
         (SetupFields.Of("In the wallet", Members.SplitsOverWeeks, ChoiceTypes.OneOrNone("at once", true, "week by week"), "Whether a payday's or month's cash goes in the wallet on the first fill day, or part by part on each.") with
         {
             Applies = (pot, _) => InCash(pot) && pot.Kind == PotUse.Spending && pot.Per != FillPer.Week,
         }).Optional(),
+        LaterField.Of(Members.Later) with { Applies = (pot, _) => pot.Kind is PotUse.Spending or PotUse.Reserve },
+        LaterField.Of(Members.Later) with
+        {
+            Applies = (pot, _) => pot.Kind == PotUse.Sinking,
+            Help = "What must be there from a date on, like 720 from 1 Jan 2027: the target that holds on the date by which it must be there. Empty while it stays as it is.",
+        },
         SetupFields.Of("Floor", Members.Floor, new AmountType(), "The least that a cut leaves of a fill when money is short; empty for nothing.").Optional(),
         (SetupFields.Of("Has already", Members.Has, new AmountType(), "What was in it at the start; empty for nothing.") with { Locked = StartLock.SinceStart }).Optional(),
         (SetupFields.Of("Top note", Members.TopNote, ChoiceTypes.Note("any"), "The largest note that the pot takes.") with { Applies = (pot, _) => InCash(pot) }).Optional(),

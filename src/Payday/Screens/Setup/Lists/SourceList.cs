@@ -21,8 +21,8 @@ internal sealed class SourceList : ListOf<SourceDraft>
         [
             SetupFields.Name<SourceDraft>(NameHelp),
             SetupFields.Of("Expected", Members.Expected, new AmountType(), "What usually comes each time; 0 where it can't be foreseen. What really came is entered on the payday."),
-            LaterField.Of(Members.Later),
             .. ScheduleFields.Of("Comes", Members.Schedule, Members.Shift),
+            LaterField.Of(Members.Later),
             Until,
         ]))
     {
