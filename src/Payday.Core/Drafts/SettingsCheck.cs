@@ -30,6 +30,7 @@ internal static class SettingsCheck
             SlipLines(settings.SlipLines ?? [], check))
         {
             BufferKeeps = check.AmountOrNone(settings.BufferKeeps, DraftPlace.Of(Members.BufferKeeps)),
+            Look = settings.Look ?? ScreenLook.Automatic,
             Overdraft = check.AmountOrNone(settings.Overdraft, DraftPlace.Of(Members.Overdraft)),
         };
     }

@@ -43,6 +43,9 @@ public sealed record SettingsDraft
     /// <summary>What the account's buffer keeps at least, in whole units; it may be missing.</summary>
     public decimal? BufferKeeps { get; init; }
 
+    /// <summary>How the full screen shows; it may be missing.</summary>
+    public ScreenLook? Look { get; init; }
+
     /// <summary>How far below zero the bank lets the account go, in whole units; it may be missing.</summary>
     public decimal? Overdraft { get; init; }
 
@@ -66,6 +69,7 @@ public sealed record SettingsDraft
             CardRounding = settings.CardRounding,
             SurplusOrder = settings.SurplusOrder,
             BufferKeeps = settings.BufferKeeps?.ToDecimal(),
+            Look = settings.Look == ScreenLook.Automatic ? null : settings.Look,
             Overdraft = settings.Overdraft?.ToDecimal(),
             SlipLines = settings.SlipLines,
         };
@@ -103,6 +107,9 @@ public sealed record SettingsDraft
 
         /// <inheritdoc cref="SettingsDraft.SurplusOrder"/>
         public static DraftMember<SettingsDraft, DebtOrder?> SurplusOrder { get; } = new(settings => settings.SurplusOrder, (settings, value) => settings with { SurplusOrder = value });
+
+        /// <inheritdoc cref="SettingsDraft.Look"/>
+        public static DraftMember<SettingsDraft, ScreenLook?> Look { get; } = new(settings => settings.Look, (settings, value) => settings with { Look = value });
 
         /// <inheritdoc cref="SettingsDraft.BufferKeeps"/>
         public static DraftMember<SettingsDraft, decimal?> BufferKeeps { get; } = new(settings => settings.BufferKeeps, (settings, value) => settings with { BufferKeeps = value });

@@ -37,6 +37,9 @@ public sealed record HouseholdSettings(
     /// </summary>
     public Money? BufferKeeps { get; init; }
 
+    /// <summary>How the full screen shows.</summary>
+    public ScreenLook Look { get; init; }
+
     /// <summary>How far below zero the bank lets the account go, by its terms, zero or more; null for not at all.</summary>
     public Money? Overdraft { get; init; }
 

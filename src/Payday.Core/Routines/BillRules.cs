@@ -43,11 +43,15 @@ internal static class BillRules
         ];
         Money held = Money.Sum(HeldByBill(book).Select(bill => bill.Held.ClampToZero()), book.Household.Currency);
         Money needed = (Money.Sum(dues.Take(dues.Length - later.Length).Select(due => due.Amount), held.Currency) - held).ClampToZero();
-        SetAsidePlan plan = SetAsidePlanner.Plan(mode, held, Paydays(facts, income, needed), dues);
+        ImmutableArray<PlannedPayday> paydays = Paydays(facts, income, needed);
+        SetAsidePlan plan = SetAsidePlanner.Plan(mode, held, paydays, dues);
         Money planned = Money.Max(plan.Rows[0].SetAside, needed);
         Money total = planned - less;
         return new BillsStep(
-            rows, Lines(facts, rows, later, total), mode, held, planned, total, [.. plan.Late.Where(late => late.Due.Date > facts.Period.Last)]);
+            rows, Lines(facts, rows, later, total), mode, held, planned, total, [.. plan.Late.Where(late => late.Due.Date > facts.Period.Last)])
+        {
+            Reason = mode == SetAsideMode.Level && total == plan.Rows[0].SetAside ? SetAsideReason.Of(plan, paydays[0].Income, dues) : null,
+        };
     }
 
     private static ImmutableArray<DueRow> Rows(RoutineFacts facts, ImmutableArray<OpenDue> open)

@@ -23,6 +23,9 @@ public sealed record BillsStep(
     Money Total,
     ImmutableArray<LateDue> Late)
 {
+    /// <summary>Why so much is set aside; null where it is just what this period needs, or less than planned.</summary>
+    public SetAsideReason? Reason { get; init; }
+
     /// <summary>What is due in this period, paid or not.</summary>
     public Money Due => Money.Sum(Dues.Select(row => row.Amount), Total.Currency);
 

@@ -47,6 +47,10 @@ public static class Words
     public static JsonChoices<CardRounding> CardRoundings { get; } =
         new(("up", CardRounding.Up), ("exact", CardRounding.Exact));
 
+    /// <summary>How the full screen shows.</summary>
+    public static JsonChoices<ScreenLook> Looks { get; } =
+        new(("automatic", ScreenLook.Automatic), ("dark", ScreenLook.Dark), ("light", ScreenLook.Light), ("highContrast", ScreenLook.HighContrast), ("plain", ScreenLook.Plain));
+
     /// <summary>Which debt comes first.</summary>
     public static JsonChoices<DebtOrder> DebtOrders { get; } =
         new(("balance", DebtOrder.SmallestBalance), ("rate", DebtOrder.HighestRate));

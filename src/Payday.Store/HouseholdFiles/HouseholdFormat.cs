@@ -31,6 +31,7 @@ internal static class HouseholdFormat
         FileField.OfSetting(Settings.SurplusOrder, SurplusOrder, new WordValue<DebtOrder>(Words.DebtOrders)),
         FileField.OfSetting(Settings.SlipLines, "slipLines", new LinesValue(HouseholdLimits.MostSlipLines)),
         FileField.OfSetting(Settings.BufferKeeps, "bufferKeeps", FileValues.Amount) with { WrittenAfter = SurplusOrder },
+        FileField.OfSetting(Settings.Look, "look", new WordValue<ScreenLook>(Words.Looks)),
         FileField.OfSetting(Settings.Overdraft, "overdraft", FileValues.Amount) with { WrittenAfter = "bufferKeeps" },
         FileField.Of(Members.Opening, "opening", OpeningFormat.Value),
         FileField.Of(Members.Sources, "sources", new ItemsValue<SourceDraft>(SourceFormat.Fields)),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Routines;
@@ -21,8 +22,16 @@ internal static class BillsReport
         IEnumerable<string> eased = bills.Total < bills.Planned
             ? [$"! It doesn't fit: {(bills.Planned - bills.Total).ToString(style)} less than planned is set aside for later bills."]
             : [];
-        return [.. Report.Heading("2 Bills", mode), .. dues, .. held, .. eased, .. Late(bills, style)];
+        return [.. Report.Heading("2 Bills", mode), .. dues, .. held, .. bills.Reason is null ? [] : Report.Prose(Reason(bills, style)), .. eased, .. Late(bills, style)];
     }
+
+    /// <summary>Why so much is set aside, in a sentence with its figures.</summary>
+    public static string Reason(BillsStep bills, NumberStyle style) => bills.Reason is { } reason
+        ? $"{Percent(reason.Share, style)} of each pay to {DateText.Short(reason.Payday)} keeps bills on time; {reason.Sets.Name}, {DateText.Short(reason.Sets.Date)}, sets it."
+        : bills.Total.IsPositive ? $"{bills.Total.ToString(style)} set aside today is what this payday's bills lack." : "What is held covers this payday's bills; nothing is set aside today.";
+
+    private static string Percent(decimal share, NumberStyle style) =>
+        style.Written((share * 100).ToString("0.00", CultureInfo.InvariantCulture)) + " %";
 
     private static IEnumerable<string> Dues(BillsStep bills, NumberStyle style, string until) => Report.Table(
         style,

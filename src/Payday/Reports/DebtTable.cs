@@ -30,6 +30,13 @@ internal static class DebtTable
         row.Due is null ? "" : row.Paid ? "paid" : "to pay",
     ];
 
+    /// <summary>What they come to.</summary>
+    public static ImmutableArray<string> Totals(DebtsStep debts, NumberStyle style)
+    {
+        string Sum(Func<DebtRow, Money> of) => Money.Sum(debts.Rows.Select(of), debts.Total.Currency).ToString(style);
+        return ["Together", "", "", Sum(row => row.Balance), Sum(row => row.Interest), Sum(row => row.Minimum), debts.Due.ToString(style), Sum(row => row.NewBalance), ""];
+    }
+
     /// <summary>A yearly rate, e.g. 19.99 %, with at most four decimals, as a household has it.</summary>
     public static string Percent(decimal rate, NumberStyle style) => style.Written((rate * 100).ToString("0.####", CultureInfo.InvariantCulture)) + " %";
 }

@@ -202,6 +202,9 @@ public sealed class StoredWordTests
     public void FileSetAsideModes() => Files(Words.SetAsideModes, (SetAsideMode.Level, "level"), (SetAsideMode.AsTheyFall, "asTheyFall"));
 
     [Fact]
+    public void Looks() => Files(Words.Looks, (ScreenLook.Automatic, "automatic"), (ScreenLook.Dark, "dark"), (ScreenLook.Light, "light"), (ScreenLook.HighContrast, "highContrast"), (ScreenLook.Plain, "plain"));
+
+    [Fact]
     public void CardRoundings() => Files(Words.CardRoundings, (CardRounding.Up, "up"), (CardRounding.Exact, "exact"));
 
     [Fact]
@@ -264,7 +267,7 @@ public sealed class StoredWordTests
             ["DifferenceEnds", "EntryKinds", "FillStates", "LineUses", "OwedKinds", "SetAsideModes", "Steps", "Targets", "WrittenKinds"],
             Lists(typeof(StoredChoices), typeof(StoredWords<>)));
         Assert.Equal(
-            ["Banks", "CardRoundings", "DayWords", "DebtOrders", "FillPers", "HolidaySets", "LadderOrders", "LeftOvers", "NumberStyles", "Places", "PotUses", "Schedules", "SetAsideModes", "Shifts", "WeekUses", "Weekdays"],
+            ["Banks", "CardRoundings", "DayWords", "DebtOrders", "FillPers", "HolidaySets", "LadderOrders", "LeftOvers", "Looks", "NumberStyles", "Places", "PotUses", "Schedules", "SetAsideModes", "Shifts", "WeekUses", "Weekdays"],
             Lists(typeof(Words), typeof(JsonChoices<>)));
     }
 

@@ -35,7 +35,7 @@ internal sealed class DemoTerminal : IDisposable
         app = Application.Create(new VirtualTimeProvider());
         app.Init("ansi");
         Resize(width, height);
-        view = new ShellView(first?.Invoke(Session) ?? new HomeScreen(Session), new ScreenMap().Lead, new Look(ascii), standing);
+        view = new ShellView(first?.Invoke(Session) ?? new HomeScreen(Session), new ScreenMap().Lead, new Look(ascii ? TerminalSigns.Ascii : TerminalSigns.All), standing);
         token = app.Begin(view)!;
         app.LayoutAndDraw();
     }

@@ -15,8 +15,36 @@ internal readonly record struct FrameLine(ImmutableArray<Span> Spans)
     /// <summary>An empty line.</summary>
     public static FrameLine Empty { get; } = new([]);
 
-    /// <summary>A line of one ink.</summary>
-    public static FrameLine Of(string text, Ink ink = Ink.Plain) => new([new Span(text, ink)]);
+    /// <summary>A line of one ink; rules have their own, and in plain text bars and changed figures.</summary>
+    public static FrameLine Of(string text, Ink ink = Ink.Plain) => new(InkedText.Spans(text, ink));
+
+    /// <summary>A rule over a width.</summary>
+    /// <param name="width">In columns.</param>
+    /// <param name="after">What stands at its right end; may be empty.</param>
+    public static FrameLine Rule(int width, string after = "") => after.Length == 0
+        ? new([new Span(InkedText.Rule(width), Ink.Rule)])
+        : new([new Span(InkedText.Rule(Math.Max(0, width - TextColumns.Width(after) - 1)), Ink.Rule), new Span(after, Ink.Quiet), new Span(InkedText.Rule(1), Ink.Rule)]);
+
+    /// <summary>A rule over a width with words in it: at its beginning, before its end, and in between.</summary>
+    /// <param name="width">In columns.</param>
+    /// <param name="left">At its beginning.</param>
+    /// <param name="middle">Before the right one; may be empty.</param>
+    /// <param name="right">Before its end; may be empty.</param>
+    public static FrameLine Headed(int width, string left, string middle = "", string right = "")
+    {
+        const int End = 2;
+        Span[] after =
+        [
+            .. middle.Length == 0 ? Array.Empty<Span>() : [new Span($" {middle} ", Ink.Quiet), new Span(InkedText.Rule(End), Ink.Rule)],
+            .. right.Length == 0 ? Array.Empty<Span>() : [new Span($" {right} ", Ink.Strong), new Span(InkedText.Rule(1), Ink.Rule)],
+        ];
+        Span[] before = [new Span(InkedText.Rule(End), Ink.Rule), new Span($" {left} ", Ink.Strong)];
+        int room = width - before.Concat(after).Sum(span => TextColumns.Width(span.Text));
+        return new FrameLine([.. before, new Span(InkedText.Rule(Math.Max(1, room)), Ink.Rule), .. after]).Fit(width);
+    }
+
+    /// <summary>Two lines one after the other.</summary>
+    public static FrameLine operator +(FrameLine left, FrameLine right) => new([.. left.Spans, .. right.Spans]);
 
     /// <summary>The text alone.</summary>
     public string Text => string.Concat(Spans.Select(span => span.Text));

@@ -12,12 +12,21 @@ internal enum Ink
     /// <summary>A title or a total.</summary>
     Strong,
 
+    /// <summary>A line between parts.</summary>
+    Rule,
+
     /// <summary>The row or cell under the cursor.</summary>
     Here,
 
-    /// <summary>Done.</summary>
+    /// <summary>Done, or as it should be.</summary>
     Done,
 
     /// <summary>Needs doing, is missing or was refused; its line begins with !.</summary>
     Alert,
+
+    /// <summary>A figure that the person changed; it begins with *.</summary>
+    Changed,
+
+    /// <summary>A bar or a line of a chart.</summary>
+    Bar,
 }

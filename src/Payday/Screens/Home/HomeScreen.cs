@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using Humanizer;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Faults;
+using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Status;
 using Payday.Reports;
@@ -18,7 +20,7 @@ namespace Payday.Screens.Home;
 /// <summary>What is next, whether the money agrees, and what needs doing - in that order.</summary>
 internal sealed class HomeScreen(BookSession session) : PageScreen
 {
-    private const int BarWidth = 12;
+    private readonly HomeOutlook outlook = new();
 
     /// <summary>Makes the key that reads the book anew, where it is only looked at.</summary>
     public Func<Screen, Binding>? ReadAgain { get; init; }
@@ -35,6 +37,9 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     };
 
     /// <inheritdoc/>
+    public override ScreenLook Look => session.Book.Household.Settings.Look;
+
+    /// <inheritdoc/>
     public override string Title => session.Book.Household.Name;
 
     /// <inheritdoc/>
@@ -49,6 +54,9 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
 
     /// <inheritdoc/>
     protected override string Aside => DateText.Long(session.Today);
+
+    /// <inheritdoc/>
+    protected override bool HasRule => false;
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
@@ -83,18 +91,20 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     ];
 
     /// <inheritdoc/>
-    protected override IEnumerable<FrameLine> Lines(int width) =>
-    [
-        .. NextLines(width - 2).Select(line => FrameLine.Of(" " + line, Ink.Strong)),
-        .. Needs(width),
-        FrameLine.Empty,
-        .. Money(width),
-        .. Bank(width),
-        FrameLine.Empty,
-        .. Pots(width),
-        FrameLine.Empty,
-        .. Dues(width),
-    ];
+    protected override IEnumerable<FrameLine> Lines(int width)
+    {
+        Book book = session.Book;
+        FrameLine[] lines =
+        [
+            .. NextLines(width - 2).Select(line => FrameLine.Of(" " + line, Ink.Strong)),
+            .. Needs(width),
+            .. HomeMoney.Lines(book, BookStatus.Of(book, session.Today).Bank, width),
+            .. HomePots.Lines(book, session.Today, width),
+            .. HomeDues.Lines(book, session.Today, width),
+            .. HomePots.Debts(book, width),
+        ];
+        return [.. lines, .. outlook.Lines(book, width, Room - lines.Length)];
+    }
 
     // What Enter does has a line of its own where it doesn't fit beside the date.
     private IEnumerable<string> NextLines(int width)
@@ -130,73 +140,6 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         {
             yield return FrameLine.Of(" " + need, Ink.Alert);
         }
-    }
-
-    private IEnumerable<FrameLine> Money(int width)
-    {
-        Balances balances = session.Book.Ledger.Balances;
-        ImmutableArray<string> Row(string what, Func<PurposeKind, bool> which) =>
-            [what, Sum(Place.Account, which), Sum(Place.Cash, which)];
-        string Sum(Place place, Func<PurposeKind, bool> which) => Core.Amounts.Money.Sum(
-            balances.PurposesIn(place).Where(purpose => which(purpose.Purpose.Kind)).Select(purpose => purpose.Amount), balances.Currency).ToString(session.Style);
-        return Lines(
-            width,
-            [Report.Names("Money"), Report.Amounts("in the account"), Report.Amounts("in cash")],
-            [
-                Row("Set aside for bills", kind => kind == PurposeKind.SetAside),
-                .. balances.PurposesIn(Place.Account).Any(purpose => purpose.Purpose.Kind is PurposeKind.ForDebt or PurposeKind.ForCard) ? [Row("For debts", kind => kind is PurposeKind.ForDebt or PurposeKind.ForCard)] : Array.Empty<ImmutableArray<string>>(),
-                Row("In pots", kind => kind == PurposeKind.Pot),
-                .. balances.PurposesIn(Place.Cash).Any(purpose => purpose.Purpose.Kind == PurposeKind.Wallet) ? [Row("In the wallet", kind => kind == PurposeKind.Wallet)] : Array.Empty<ImmutableArray<string>>(),
-                Row("Kept back for pots", kind => kind == PurposeKind.KeptBack),
-                Row("Buffer", kind => kind == PurposeKind.Buffer),
-                .. balances.All.Any(end => end.Key is LedgerEnd.At { Purpose.Kind: PurposeKind.OwedBack }) ? [Row("Owed back", kind => kind == PurposeKind.OwedBack)] : Array.Empty<ImmutableArray<string>>(),
-                .. balances.Overdrawn.IsZero ? Array.Empty<ImmutableArray<string>>() : [Row("Overdraft", kind => kind == PurposeKind.Overdraft)],
-                Row("Left to place", kind => kind == PurposeKind.LeftToPlace),
-            ],
-            [["Together", balances.In(Place.Account).ToString(session.Style), balances.In(Place.Cash).ToString(session.Style)]]);
-    }
-
-    // A difference that isn't explained is among what needs doing.
-    private IEnumerable<FrameLine> Bank(int width) => BookStatus.Of(session.Book, session.Today).Bank is { IsExplained: true } bank
-        ? TextWrap.Lines(ReconcileTexts.Whole(bank, session.Style), width - 2).Select(line => FrameLine.Of(" " + line))
-        : [];
-
-    private IEnumerable<FrameLine> Pots(int width) => Lines(
-        width,
-        [Report.Names("Pot"), new("held"), Report.Amounts("has"), new(""), Report.Amounts("towards")],
-        session.Book.Household.Pots.Select(pot =>
-        {
-            Money has = PotsReport.HasNow(session.Book.Ledger.Balances, pot);
-            Money? target = PotsReport.Target(session.Book, pot, session.Today);
-            return ImmutableArray.Create(
-                pot.Name,
-                PotsReport.Place(pot),
-                has.ToString(session.Style),
-                target is { } level ? Bar(has, level) : "",
-                target is { } wanted ? wanted.ToString(session.Style) : "");
-        }));
-
-    private IEnumerable<FrameLine> Dues(int width)
-    {
-        Result<LocalDate> next = Core.Routines.Routine.Next(session.Book);
-        LocalDate to = next.Ok && next.Value > session.Today ? next.Value.PlusDays(-1) : session.Today.PlusDays(13);
-        ImmutableArray<ComingDue> dues = ComingDues.Waiting(session.Book, session.Today, to);
-        return dues.IsEmpty
-            ? [FrameLine.Of(to == session.Today ? " Nothing falls due today." : $" Nothing falls due until {DateText.Weekday(to)}.")]
-            : Lines(
-                width,
-                DueTable.Columns(DateText.Weekday(to)),
-                dues.Select(due => DueTable.Cells(due.Name, due.Date, due.Amount.ToString(session.Style), (due.Kind == DueKind.Minimum ? "minimum" : "") + (due.Date >= session.Today ? "" : due.Kind == DueKind.Minimum ? ", not ticked" : "not ticked"))));
-    }
-
-    private IEnumerable<FrameLine> Lines(
-        int width, ImmutableArray<TextColumn> columns, IEnumerable<ImmutableArray<string>> rows, params ImmutableArray<ImmutableArray<string>> totals) =>
-        new TextTable(columns, [.. rows], totals, decimalMark: session.Style.DecimalMark).Lay(width - 2).All.Select(line => FrameLine.Of(" " + line));
-
-    private static string Bar(Money has, Money target)
-    {
-        int filled = (int)Int128.Clamp((Int128)has.MinorUnits * BarWidth / target.MinorUnits, 0, BarWidth);
-        return "[" + new string('#', filled) + new string('.', BarWidth - filled) + "]";
     }
 
     private Way ToSlip()

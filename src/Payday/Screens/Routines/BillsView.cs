@@ -38,7 +38,7 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
 
     /// <inheritdoc/>
     public override Said Note => Plan.Bills.Late.IsEmpty
-        ? Said.Quiet($"{Shown(Plan.Bills.Due)} due, {Shown(Plan.Bills.Held)} held before, {Shown(Plan.Bills.Total)} set aside today")
+        ? Said.Quiet(BillsReport.Reason(Plan.Bills, Style))
         : Said.Alert($"{Plan.Bills.Late[0].Due.Name}, {DateText.Weekday(Plan.Bills.Late[0].Due.Date)}: {Shown(Plan.Bills.Late[0].Short)} short with the pay expected");
 
     /// <inheritdoc/>
@@ -48,6 +48,9 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     protected override ImmutableArray<TextColumn> Columns =>
         [Report.Names("Bill"), new("due"), Report.Amounts("amount"), Report.Amounts("held"), Report.Amounts("set aside"), new("")];
+
+    /// <inheritdoc/>
+    protected override ImmutableArray<string> Totals => ["Together", "", "", Shown(Plan.Bills.Held), Shown(Plan.Bills.Total), ""];
 
     private SetAsideParts Parts => parts.Of(Plan);
 

@@ -40,6 +40,9 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     protected override ImmutableArray<TextColumn> Columns => DebtTable.Columns;
 
+    /// <inheritdoc/>
+    protected override ImmutableArray<string> Totals => DebtTable.Totals(Plan.Debts, Style);
+
     private StepRow Row(DebtRow row) => new(DebtTable.Cells(row, Style))
     {
         Rule = RuleTexts.Minimum,

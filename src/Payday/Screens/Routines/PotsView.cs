@@ -55,6 +55,10 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
         Report.Amounts("proposed"), Report.Amounts("fill"), new("why") { Shrinks = true, MinWidth = width < Roomy ? 16 : 31 },
     ];
 
+    /// <inheritdoc/>
+    protected override ImmutableArray<string> Totals =>
+        ["Together", "", "", Shown(Money.Sum(Plan.Pots.Rows.Select(row => row.Proposed), Plan.Pots.Total.Currency)), Shown(Plan.Pots.Total), ""];
+
     private StepRow Row(PotRow row) => new(PotsReport.Cells(row, Style))
     {
         Rule = RuleTexts.Of(row.Pot.Kind),

@@ -117,13 +117,13 @@ internal sealed class RoutineScreen : Screen
     {
         int width = size.Width;
         ImmutableArray<StepRow> rows = View.Rows;
-        (ImmutableArray<string> header, ImmutableArray<string> lines) = View.Table(rows, width - 2);
-        FrameLine[] foot = [.. Foot(width)];
+        (ImmutableArray<string> header, ImmutableArray<string> lines, string totals) = View.Table(rows, width - 2);
+        FrameLine[] foot = [.. totals.Length == 0 ? Array.Empty<FrameLine>() : [FrameLine.Of("  " + totals, Ink.Strong)], .. Foot(width)];
         int here = cursor.Of(rows.Length);
         cursor.Show(rows.Length, size.Height - HeadLines - foot.Length - 1);
         return TextFrame.Of(
             size,
-            [.. Head(width), .. header.Take(1).Select(line => FrameLine.Of("  " + line, Ink.Strong)), Rule(width)],
+            [.. Head(width), .. header.Take(1).Select(line => FrameLine.Of("  " + line, Ink.Strong)), FrameLine.Rule(width)],
             lines.IsEmpty
                 ? [FrameLine.Of(" Nothing here this time. Right goes on.")]
                 : lines.Select((line, i) => Line(rows[i], line, i == here)).Skip(cursor.First).Take(cursor.Room),
@@ -154,13 +154,13 @@ internal sealed class RoutineScreen : Screen
 
         int gap = text.IndexOf("  ", StringComparison.Ordinal);
         int name = gap < 0 ? text.Length : gap;
-        return new FrameLine([new Span(row.Sign.ToString(), row.Ink), new Span(">" + text[..name], Ink.Here), new Span(text[name..], row.Ink)]);
+        return new FrameLine([new Span(row.Sign.ToString(), row.Ink), new Span(">" + text[..name], Ink.Here), .. FrameLine.Of(text[name..], row.Ink).Spans]);
     }
 
     private FrameLine Below(int rows, int width)
     {
         int below = cursor.Below(rows);
-        return FrameLine.Of(below > 0 ? TextColumns.Ends("", $"{below} more below ", width).Replace(' ', '-') : new string('-', width), Ink.Quiet);
+        return FrameLine.Rule(width, below > 0 ? $" {below} more below " : "");
     }
 
     private IEnumerable<FrameLine> Foot(int width)
@@ -184,8 +184,6 @@ internal sealed class RoutineScreen : Screen
             yield return line;
         }
     }
-
-    private static FrameLine Rule(int width) => FrameLine.Of(new string('-', width), Ink.Quiet);
 
     private Way Tick()
     {

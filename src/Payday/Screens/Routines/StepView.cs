@@ -51,11 +51,16 @@ internal abstract class StepView(RoutineWork work)
     /// <summary>A line under the table, such as a total; empty for none.</summary>
     public virtual Said Note => Said.Quiet("");
 
-    /// <summary>The table as lines: header first, then a line a row.</summary>
-    public (ImmutableArray<string> Header, ImmutableArray<string> Rows) Table(ImmutableArray<StepRow> rows, int width)
+    /// <summary>What the columns come to, a cell each; empty for nothing. It stays in view under the table.</summary>
+    protected virtual ImmutableArray<string> Totals => [];
+
+    /// <summary>The table as lines: header first, then a line a row; and the line of its totals, empty for none.</summary>
+    public (ImmutableArray<string> Header, ImmutableArray<string> Rows, string Totals) Table(ImmutableArray<StepRow> rows, int width)
     {
-        TextTableLines lines = new TextTable(ColumnsIn(width), [.. rows.Select(row => row.Cells)], gap: width < Roomy ? 1 : 2, decimalMark: Style.DecimalMark).Lay(width);
-        return (lines.Header, lines.Rows);
+        ImmutableArray<string> totals = rows.IsEmpty ? [] : Totals;
+        TextTableLines lines = new TextTable(
+            ColumnsIn(width), [.. rows.Select(row => row.Cells)], totals.IsEmpty ? [] : [totals], gap: width < Roomy ? 1 : 2, decimalMark: Style.DecimalMark).Lay(width);
+        return (lines.Header, lines.Rows, lines.Totals.LastOrDefault(""));
     }
 
     /// <summary>An amount as this household writes it.</summary>

@@ -26,7 +26,7 @@ internal static class SumLine
         Money left = plan.LeftToPlace;
         string result = left.IsZero ? $"= {left.ToString(style)}, all placed " : left.IsNegative ? $"= {left.ToString(style)}, more is placed than there is " : $"= {left.ToString(style)} left to place ";
         Ink ink = left.IsZero ? Ink.Done : left.IsNegative ? Ink.Alert : Ink.Strong;
-        yield return FrameLine.Of(new string('-', width), Ink.Quiet);
+        yield return FrameLine.Rule(width);
         string line = "";
         bool full = false;
         foreach (string term in terms)

@@ -82,6 +82,22 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
         Report.Amounts("open"),
     ];
 
+    /// <inheritdoc/>
+    protected override ImmutableArray<string> Totals
+    {
+        get
+        {
+            WeekPart[] parts = [.. Plan.Withdrawal.Pots.SelectMany(row => row.Weeks)];
+            Money nothing = Money.Zero(Plan.Withdrawal.Plan.Currency);
+            return
+            [
+                "Together", "", Shown(Money.Sum(parts.Select(part => part.Share), nothing.Currency)),
+                .. Values.Select(note => parts.Sum(part => part.Notes[note]) is > 0 and var count ? count.ToString(CultureInfo.InvariantCulture) : "."),
+                Shown(Money.Sum(parts.Select(part => part.Share - part.Amount), nothing.Currency)),
+            ];
+        }
+    }
+
     private string OfferText(OwedBackOffer both)
     {
         (BankTrip now, BankTrip other) = Plan.Draft.UsesOwedBack ? (both.Together, both.Apart) : (both.Apart, both.Together);

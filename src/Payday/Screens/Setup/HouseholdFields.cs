@@ -54,6 +54,7 @@ internal static class HouseholdFields
         SetupFields.OfSetting("Card purchases", Members.CardRounding, ChoiceTypes.Of((CardRounding.Up, "rounded up to a note"), (CardRounding.Exact, "exact")), "How a purchase by card is owed back by its pot.").Optional(),
         SetupFields.OfSetting("Surplus goes first", Members.SurplusOrder, ChoiceTypes.Of((DebtOrder.SmallestBalance, "to the smallest debt"), (DebtOrder.HighestRate, "to the highest rate")), "Which debt is proposed for what is left over.").Optional(),
         SetupFields.OfSetting("Buffer keeps", Members.BufferKeeps, new AmountType(), "When a payday falls short the buffer helps by itself down to this; empty asks each time.").Optional(),
+        SetupFields.OfSetting("Look", Members.Look, ChoiceTypes.Of((ScreenLook.Automatic, "automatic"), (ScreenLook.Dark, "dark"), (ScreenLook.Light, "light"), (ScreenLook.HighContrast, "high contrast"), (ScreenLook.Plain, "plain")), "Colours of the full screen: automatic asks the terminal for its background; plain has none, and only simple characters.").Optional(),
         SetupFields.OfSetting("Slip lines", Members.SlipLines, new LinesType(), $"Up to {HouseholdLimits.MostSlipLines} lines for the top of the slip, with | between them. Nothing private is on it otherwise.").Optional(),
     ];
 

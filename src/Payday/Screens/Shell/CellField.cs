@@ -13,7 +13,7 @@ internal sealed class CellField : TextField
     private const int StartsAtPercent = 55;
     private bool isWhole;
 
-    public CellField()
+    public CellField(Look look)
     {
         Visible = false;
         Height = 1;
@@ -22,8 +22,7 @@ internal sealed class CellField : TextField
         X = Pos.Percent(StartsAtPercent);
         Width = Dim.Fill();
         Y = Pos.AnchorEnd(1);
-        var plain = Look.Of(Ink.Plain);
-        SetScheme(new Scheme(plain) { Editable = plain, Focus = plain, Active = Look.Of(Ink.Here), ReadOnly = plain });
+        Show(look);
         BindKeys();
         Pasting += OnPasting;
     }
@@ -54,6 +53,13 @@ internal sealed class CellField : TextField
 
         isWhole = replaces;
         SetFocus();
+    }
+
+    /// <summary>Shows as a look has it from now on.</summary>
+    public void Show(Look look)
+    {
+        Terminal.Gui.Drawing.Attribute plain = look.Of(Ink.Plain);
+        SetScheme(new Scheme(plain) { Editable = plain, Focus = plain, Active = look.Of(Ink.Here), ReadOnly = plain });
     }
 
     /// <summary>Goes on with what was typed, after the field was out of view.</summary>

@@ -71,19 +71,19 @@ internal abstract class CursorScreen : Screen
             FrameLine.Of(TextColumns.Ends(" " + CleanText.OneLine(Title), Aside + " ", width), Ink.Strong),
             .. Under(width),
             .. header.Take(1).Select(line => FrameLine.Of("  " + line, Ink.Strong)),
-            FrameLine.Of(new string('-', width), Ink.Quiet),
+            FrameLine.Rule(width),
         ];
         FrameLine[] foot = [.. Foot(width)];
         cursor.Show(rows.Count, size.Height - head.Length - foot.Length - 1);
         int below = cursor.Below(rows.Count);
-        string more = below > 0 ? $" {below} more below -" : "";
+        string more = below > 0 ? $" {below} more below " : "";
         return TextFrame.Of(
             size,
             head,
             Count == 0
                 ? TextWrap.Lines(Empty, width - 2).Select(line => FrameLine.Of(" " + line))
                 : Enumerable.Range(cursor.First, Math.Min(cursor.Room, rows.Count - cursor.First)).Select(i => Row(rows[i], i, width)),
-            [FrameLine.Of(new string('-', width - more.Length) + more, Ink.Quiet), .. foot]);
+            [FrameLine.Rule(width, more), .. foot]);
     }
 
     private FrameLine Row(string text, int row, int width)

@@ -43,13 +43,13 @@ internal sealed class FrameCanvas(View view, Look look)
 
             if (send[start])
             {
-                view.SetAttribute(Look.Of(cells[start].Ink));
+                view.SetAttribute(look.Of(cells[start].Ink));
                 view.AddStr(start, row, string.Concat(cells[start..end].Select(cell => cell.Text)));
             }
         }
     }
 
-    private static bool[] ToSend(int row, ImmutableArray<Cell> cells, Held[,] held)
+    private bool[] ToSend(int row, ImmutableArray<Cell> cells, Held[,] held)
     {
         var send = new bool[Math.Min(cells.Length, held.GetLength(1))];
 
@@ -61,7 +61,7 @@ internal sealed class FrameCanvas(View view, Look look)
             bool second = cell.Text.Length == 0;
             send[column] = second
                 ? column > 0 && send[column - 1]
-                : held[row, column].Grapheme != cell.Text || held[row, column].Attribute != Look.Of(cell.Ink);
+                : held[row, column].Grapheme != cell.Text || held[row, column].Attribute != look.Of(cell.Ink);
             if (!send[column])
             {
                 continue;

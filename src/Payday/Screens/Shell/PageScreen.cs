@@ -33,24 +33,34 @@ internal abstract class PageScreen : Screen
     /// <summary>What stands at the right end of the title.</summary>
     protected virtual string Aside => "";
 
+    /// <summary>Whether a rule stands under the title.</summary>
+    protected virtual bool HasRule => true;
+
+    /// <summary>How many lines of the page are in view.</summary>
+    protected int Room => room;
+
     /// <inheritdoc/>
     public override void ToTop() => first = 0;
 
     /// <inheritdoc/>
     public override TextFrame Draw(Size size)
     {
-        ImmutableArray<FrameLine> lines = [.. Lines(size.Width)];
         string[] message = [.. TextWrap.Lines(Message, size.Width - 2)];
-        room = Math.Max(1, size.Height - 3 - Math.Max(1, message.Length));
+        FrameLine[] head = [FrameLine.Of(TextColumns.Ends(" " + CleanText.OneLine(Title), Aside + " ", size.Width), Ink.Strong), .. HasRule ? [FrameLine.Rule(size.Width)] : Array.Empty<FrameLine>()];
+        room = Math.Max(1, size.Height - head.Length - 1 - message.Length);
+        ImmutableArray<FrameLine> lines = [.. Lines(size.Width)];
+
+        // The line that says how much is below has room of its own only where something is.
+        room = lines.Length > room && message.Length == 0 ? Math.Max(1, room - 1) : room;
         first = Math.Clamp(first, 0, Math.Max(0, lines.Length - room));
         int below = Math.Max(0, lines.Length - first - room);
-        string note = below > 0 ? $" {"more line".ToQuantity(below)} below (Down, PgDn)" : "";
+        string[] note = below > 0 ? [$" {"more line".ToQuantity(below)} below (Down, PgDn)"] : lines.Length > room ? [""] : [];
         return TextFrame.Of(
             size,
-            [FrameLine.Of(TextColumns.Ends(" " + CleanText.OneLine(Title), Aside + " ", size.Width), Ink.Strong), Rule(size.Width)],
+            head,
             lines.Skip(first).Take(room),
             [
-                .. message.Length > 0 ? message.Select(line => FrameLine.Of(" " + line, Ink.Alert)) : [FrameLine.Of(note, Ink.Quiet)],
+                .. message.Length > 0 ? message.Select(line => FrameLine.Of(" " + line, Ink.Alert)) : note.Select(line => FrameLine.Of(line, Ink.Quiet)),
                 KeyBar.Of(Bindings, size.Width),
             ]);
     }
@@ -59,7 +69,7 @@ internal abstract class PageScreen : Screen
     protected abstract IEnumerable<FrameLine> Lines(int width);
 
     /// <summary>A rule over the whole width.</summary>
-    protected static FrameLine Rule(int width) => FrameLine.Of(new string('-', width), Ink.Quiet);
+    protected static FrameLine Rule(int width) => FrameLine.Rule(width);
 
     private Way Scroll(int by)
     {

@@ -1,4 +1,5 @@
 using System.Drawing;
+using Payday.Core.Households;
 using Payday.Screens.Frames;
 
 namespace Payday.Screens.Shell;
@@ -25,6 +26,9 @@ internal abstract class Screen
 
     /// <summary>The question at leaving the program, where this is the first screen: it knows what is kept.</summary>
     public virtual LeaveScreen Leaving => new();
+
+    /// <summary>The look that is chosen, where this is the first screen.</summary>
+    public virtual ScreenLook Look => ScreenLook.Automatic;
 
     /// <summary>The screen as text.</summary>
     public abstract TextFrame Draw(Size size);

@@ -1,7 +1,9 @@
 using System.Drawing;
+using Payday.Core.Households;
 using Payday.Screens.Frames;
 using Payday.Screens.Terminals;
 using Payday.Store.Files;
+using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -25,6 +27,8 @@ internal sealed class ShellView : Runnable
     private readonly ShellFrame frame;
     private readonly CellField field;
     private readonly HalfTyped halfTyped = new();
+    private readonly Look look;
+    private IDriver? driver;
 
     /// <param name="first">The screen at the bottom.</param>
     /// <param name="lead">Says which screen a goal is.</param>
@@ -32,9 +36,10 @@ internal sealed class ShellView : Runnable
     /// <param name="standing">A sentence that stands on every screen; null or empty for none.</param>
     public ShellView(Screen first, Func<Goal, Way> lead, Look look, Func<string>? standing = null)
     {
+        this.look = look;
         frame = new ShellFrame(standing ?? (() => ""));
         canvas = new FrameCanvas(this, look);
-        field = new CellField();
+        field = new CellField(look);
         screens = new ScreenStack(first, goal => Guarded(() => lead(goal)));
         field.KeyDown += OnFieldKey;
         field.Pasting += OnFieldPaste;
@@ -65,6 +70,7 @@ internal sealed class ShellView : Runnable
     /// <inheritdoc/>
     protected override bool OnDrawingContent(DrawContext? context)
     {
+        TakeLook();
         canvas.Show(HasRoom ? frame.Draw(Top, field, Viewport.Size) : TooSmall.Draw(Viewport.Size));
         return true;
     }
@@ -122,6 +128,24 @@ internal sealed class ShellView : Runnable
             {
                 app.Paste += OnPaste;
             }
+        }
+    }
+
+    // The terminal may say its background late, or never; a household may choose another look at any time.
+    private void TakeLook()
+    {
+        if (driver is null && App?.Driver is { } known)
+        {
+            driver = known;
+            driver.DefaultAttributeChanged += (_, _) => SetNeedsDraw();
+        }
+
+        (ScreenLook, Background) before = (look.Chosen, look.Background);
+        look.Chosen = screens.First.Look;
+        look.Background = driver?.DefaultAttribute is { } own ? Contrast.Of(own.Background) : Background.Unknown;
+        if (before != (look.Chosen, look.Background))
+        {
+            field.Show(look);
         }
     }
 

@@ -53,7 +53,8 @@ public sealed class ReconcileScreenTests : IDisposable
         hand.Press("@", "Space", "Space", "Enter").Type(Plan.Expected.ToString(demo.Session.Style)).Press("c");
         Assert.Equal("Agreed with the bank on Fri 13 Mar.", hand.Message);
         hand.Press("Down");
-        Assert.Contains(hand.Shown(new Size(80, 60)), line => line == " Agreed with the bank on Fri 13 Mar.");
+        Assert.Contains(hand.Shown(new Size(80, 60)), line => line.Contains("── agreed with the bank on Fri 13 Mar ──", StringComparison.Ordinal));
+        Assert.Contains(hand.Shown(new Size(60, 60)), line => line == " Agreed with the bank on Fri 13 Mar.");
         Assert.Null(demo.Stored.Weeks.Reconciling);
     }
 

@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Ids;
+using Payday.Core.Ledgers;
+using Payday.Core.Pots;
+using Payday.Core.Routines;
+
+namespace Payday.Core.Status;
+
+/// <summary>A pot at a glance: what it has, and of how much.</summary>
+/// <param name="Pot">The pot.</param>
+/// <param name="Has">What it has, wherever it is; below zero where it owes.</param>
+/// <param name="Whole">
+/// What it is held against, zero or more: the target of a sinking pot, all steps of a ladder, the level of a reserve; of spending what the last
+/// closed payday put in, or what it has where that is more.
+/// </param>
+public sealed record PotGlance(Pot Pot, Money Has, Money Whole)
+{
+    /// <summary>Whether there is something to reach.</summary>
+    public bool HasTarget => Pot.Kind is not PotKind.Spending;
+
+    /// <summary>How much of the whole is there, in hundredths, rounded down; 0 to 100.</summary>
+    public int Percent => Has >= Whole ? 100 : Has.IsPositive ? (int)((Int128)Has.MinorUnits * 100 / Whole.MinorUnits) : 0;
+
+    /// <summary>All pots of a book, in the household's order.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="today">The day on which it is looked at: targets may change from a date on.</param>
+    public static ImmutableArray<PotGlance> Of(Book book, LocalDate today)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        Dictionary<PotId, Money> filled = Filled(book);
+        Money nothing = Money.Zero(book.Household.Currency);
+        return
+        [
+            .. book.Household.Pots.Select(pot =>
+            {
+                Money has = PotMoney.HasNow(book.Ledger.Balances, pot.Id);
+                return new PotGlance(pot, has, pot.Kind switch
+                {
+                    PotKind.Ladder ladder => LadderSteps.SumOf(ladder, ladder.Steps),
+                    PotKind.Sinking or PotKind.Reserve => PotTarget.Of(book, pot, today)!.Value,
+                    _ => Money.Max(has.ClampToZero(), filled.GetValueOrDefault(pot.Id, nothing)),
+                });
+            }),
+        ];
+    }
+
+    private static Dictionary<PotId, Money> Filled(Book book)
+    {
+        var filled = new Dictionary<PotId, Money>();
+        if (book.LastClosed is { } closed)
+        {
+            foreach (Movement movement in book.Ledger.Movements.Skip((int)closed.FirstMovement - 1).Take((int)(closed.LastMovement - closed.FirstMovement + 1)).Where(book.Ledger.Stands))
+            {
+                if (movement.To is LedgerEnd.At { Purpose: { Kind: PurposeKind.Pot or PurposeKind.KeptBack, PotId: { } pot } } && !IsOf(movement.From, pot))
+                {
+                    filled[pot] = filled.TryGetValue(pot, out Money before) ? before + movement.Amount : movement.Amount;
+                }
+            }
+        }
+
+        return filled;
+    }
+
+    private static bool IsOf(LedgerEnd end, PotId pot) => end is LedgerEnd.At { Purpose.PotId: { } its } && its == pot;
+}
