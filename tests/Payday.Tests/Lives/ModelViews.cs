@@ -199,6 +199,7 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
             ["interest"] = Plain(debt.Interest),
             ["minimum"] = Plain(debt.Minimum),
             ["payment"] = Plain(debt.Payment),
+            ["bought"] = Plain(0),
             ["newBalance"] = Plain(debt.Then),
             ["paid"] = debt.Due is null ? null : debt.Paid,
         })),

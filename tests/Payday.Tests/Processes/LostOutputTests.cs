@@ -50,7 +50,7 @@ public sealed class LostOutputTests : IDisposable
     public static TheoryData<string> Looks() =>
     [
         "demo", "", "run", "run --one-off Cake=5", "slip", "slip --filling", "show", "show pots", "show ledger", "fill --on 2026-03-06", "count", "spend --list list --pot 1=Food", "return", "due", "reconcile", "ahead", "export", "check", "restore",
-        "split 70 --weeks 4 --unit 10", "notes notes.json", "setaside setaside.json", "debts", "paydays --from 2026-01-01 --to 2026-12-31", "completion bash", "statement march.csv --read --currency USD", "--help", "spend --help", "--version", "run --json",
+        "split 70 --weeks 4 --unit 10", "notes notes.json", "setaside setaside.json", "debts", "paydays --from 2026-01-01 --to 2026-12-31", "completion bash", "statement march.csv --read --currency USD", "learn year.csv --currency USD", "--help", "spend --help", "--version", "run --json",
     ];
 
     [Theory]
@@ -142,6 +142,7 @@ public sealed class LostOutputTests : IDisposable
         shell.File("household.json", HouseholdFile.Write(DemoCommand.Household()));
         shell.File("list", "2026-03-07,4.00,Bakery\n");
         shell.File("march.csv", "Date,Text,Amount,Balance\n2026-03-07,Corner shop,-4.00,96.00\n2026-03-28,Pay,50.00,146.00\n");
+        shell.File("year.csv", "Date,Text,Amount\n" + string.Concat(Enumerable.Range(1, 12).Select(month => $"2025-{month:00}-10,Bay internet,-34.00\n2025-{month:00}-28,Pay,50.00\n")));
         shell.File("notes.json", """{"currency":"USD","notes":["50","20"],"pots":[{"name":"Sixty","amount":"60.00"}]}""");
         shell.File("setaside.json", """{"currency":"USD","held":"0.00","paydays":[{"date":"2026-01-02","income":"500.00"}],"dues":[{"bill":"Rent","date":"2026-01-20","amount":"60.00"}]}""");
         foreach (string line in lines.Split('|', StringSplitOptions.RemoveEmptyEntries))

@@ -80,7 +80,7 @@ public sealed class LookTests : IDisposable
     {
         Screen home = ScreenMap.Home(Looked());
         string[] waiting = [.. home.Bindings.Where(key => key.Help.StartsWith(ReadOnlyKeys.Waits, StringComparison.Ordinal)).Select(key => key.Name)];
-        Assert.Equal(["Enter", "w", "f", "r", "@", "h"], waiting);
+        Assert.Equal(["Enter", "w", "f", "r", "@", "%", "h"], waiting);
         Assert.All(home.Bindings.Where(key => waiting.Contains(key.Name)), key => Assert.Empty(key.Label));
         Assert.StartsWith("Nothing can be changed", new Hand(home).Press("Enter").Message, StringComparison.Ordinal);
     }
