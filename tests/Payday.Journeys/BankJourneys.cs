@@ -43,7 +43,7 @@ public class BankJourneys
         Assert.Contains("880.00", terminal.Settled(), StringComparison.Ordinal);
         Assert.DoesNotContain("!", terminal.Shown, StringComparison.Ordinal);
         terminal.On(4, 7).Press("c", "Enter close it").Press("Enter", "The payday is closed.");
-        terminal.Press("Down", "Buffer 240.00");
+        terminal.Press("Down", "buffer 240.00");
     }
 
     // The teller has other notes than the slip asks for: they are entered, and the sheet is made anew; then all is taken back.

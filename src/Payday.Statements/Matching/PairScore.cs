@@ -28,6 +28,9 @@ internal sealed class PairScore(WordRarity words, Func<long, bool> isCommon)
     private const int KindAgrees = 120;
     private const int KindSpeaksAgainst = -400;
 
+    // Folded; where a bank gives no kind its words may. Common practice of banks' texts, no source.
+    private static readonly string[] CashWords = ["CASH", "ATM", "WITHDRAWAL", "DEPOSIT", "BARGELD", "GELDAUTOMAT", "GELDAUTOMAAT", "EINZAHLUNG", "RETRAIT", "CAJERO", "BANCOMAT", "PRELIEVO", "UTTAG", "BANKOMAT"];
+
     /// <summary>The first and the last day on which the bank may show a line of a day.</summary>
     public static (LocalDate First, LocalDate Last) Window(AccountLine entry) =>
         (entry.Date.PlusDays(-DaysBefore - WeekendBehind(entry.Date)), entry.Date.PlusDays(entry.Kind == AccountLineKind.Cheque ? ChequeDays : DaysAfter + WeekendBehind(entry.Date)));
@@ -52,12 +55,15 @@ internal sealed class PairScore(WordRarity words, Func<long, bool> isCommon)
 
         // An amount that comes up often may be of anything where one side says nothing: it is shown and not sure, unless the bank's kind agrees.
         bool isSilent = lineWords.Count == 0 || entryWords.Count == 0;
-        int kind = KindPoints(line, entry);
+        int kind = IsCash(line, lineWords, entry) ? KindAgrees : KindPoints(line, entry);
         int points = (apart > 0 ? NearAmount : !isCommon(entry.MinorUnits) ? RareAmount : isSilent && kind <= 0 ? SilentAmount : CommonAmount) + (isKnown ? Known : 0) + kind;
         points += overlap > 0 ? AllWords * overlap / 100 : lineWords.Count > 0 && entryWords.Count > 0 ? NoWords : 0;
         points -= hasCheque ? 0 : DayPoints(line.Date, entry);
         return points > 0 ? points : null;
     }
+
+    private static bool IsCash(StatementLine line, IReadOnlyList<string> lineWords, AccountLine entry) =>
+        line.Kind == LineKind.Other && (entry.Kind is AccountLineKind.Withdrawal or AccountLineKind.Deposit) && lineWords.Any(CashWords.Contains);
 
     // Days count in working days: a Friday's payment shown on Monday is a day late.
     private static int DayPoints(LocalDate shown, AccountLine entry)

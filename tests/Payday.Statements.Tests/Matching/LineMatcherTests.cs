@@ -55,6 +55,21 @@ public sealed class LineMatcherTests
         Assert.Empty(result.Open);
     }
 
+    // Each trip to a machine is a line of its own, of one amount each time, and has no name here: a bank's word for cash makes it sure, where it gives no kind.
+    [Theory]
+    [InlineData("Cash machine 4", 3)]
+    [InlineData("GELDAUTOMAT 0815", 3)]
+    [InlineData("Zorblatt 4", 0)]
+    public void Match_WithdrawalsOfACommonAmount_AreSureByTheBanksWord(string text, int matched)
+    {
+        MatchResult result = Match(
+            [Line(2, -8000, text), Line(14, -8000, text), Line(28, -8000, text)],
+            [Entry(1, 2, -8000, "", AccountLineKind.Withdrawal), Entry(2, 14, -8000, "", AccountLineKind.Withdrawal), Entry(3, 28, -8000, "", AccountLineKind.Withdrawal)]);
+
+        Assert.Equal(matched, result.Matched.Length);
+        Assert.Equal(3 - matched, result.Unclear.Length);
+    }
+
     [Fact]
     public void Match_TwoDifferentEntriesOfOneAmount_WordsDecide()
     {

@@ -35,7 +35,7 @@ public sealed class HouseholdFileFaultTests
     [InlineData("\"up\"", "\"down\"", "cardRounding, line 30: \"down\" is not known here; write \"up\" or \"exact\".")]
     [InlineData("\"surplusOrder\": \"balance\"", "\"surplusOrder\": 1", "surplusOrder, line 31: A number stands here; write \"balance\" or \"rate\".")]
     [InlineData("\"Thank you\"", "\"a\", \"b\", \"c\", \"d\", \"e\", \"f\", \"g\"", "slipLines, line 32: There are 7 entries here; at most 6 are taken.")]
-    [InlineData("\"surplusOrder\"", "\"surplusOder\"", "surplusOder, line 31: This field is not known here; take it out, or write one of version, name, start, currency, notes, coins, numbers, fillDay, holidays, setAsides, bank, cardRounding, surplusOrder, slipLines, bufferKeeps, overdraft, opening, sources, bills, debts, pots.")]
+    [InlineData("\"surplusOrder\"", "\"surplusOder\"", "surplusOder, line 31: This field is not known here; take it out, or write one of version, name, start, currency, notes, coins, numbers, fillDay, holidays, setAsides, bank, cardRounding, surplusOrder, slipLines, bufferKeeps, look, overdraft, opening, sources, bills, debts, pots.")]
     // The opening.
     [InlineData("\"20\": 3", "\"50\": 3", "opening.notesOnHand.50, line 38: There is no note of 50 in use; write one of 100, 20, 5.")]
     [InlineData("\"20\": 3", "\"20\": -1", "opening.notesOnHand.20, line 38: -1 doesn't fit here; write a whole number from 0 to 1000000, without quotes.")]
