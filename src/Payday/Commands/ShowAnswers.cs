@@ -75,7 +75,7 @@ internal static class ShowAnswers
         int year = today.Year;
         ImmutableArray<MonthSummary> months = MonthSummary.OfYear(book.Ledger, year, book.Household.Start, today, Roundings.Of(book));
         return new Answer.Done(
-            [.. YearReport.Lines(months, year, book, Report.Width)],
+            [.. Pictured(book, today), .. YearReport.Lines(months, year, book, Report.Width)],
             JsonSerializer.Serialize(
                 new YearResult(year, [.. months.Select(month => new MonthResult(
                     month.Month.ToString("uuuu-MM", CultureInfo.InvariantCulture),
@@ -88,6 +88,18 @@ internal static class ShowAnswers
                     month.Owed.ToPlain(),
                     month.Rounding.ToPlain()))]),
                 ResultJson.Readable.YearResult));
+    }
+
+    private static IEnumerable<string> Pictured(Book book, LocalDate today)
+    {
+        YearMonth month = today.ToYearMonth();
+        return
+        [
+            .. Report.Heading("Where the money went"), .. MonthsReport.Month(book, month, today, Report.Width), "",
+            .. MonthsReport.Year(book, month, Report.Width), "",
+            .. Report.Heading("Income against outgoings"), .. MonthsReport.InAndOut(book, month, Report.Width), "",
+            .. MonthsReport.Curves(book, month, Report.Width).SelectMany(curve => (IEnumerable<string>)[.. Report.Heading(curve.Heading), .. curve.Lines, ""]),
+        ];
     }
 
     public static Answer Ledger(Book book, bool whole)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using NodaTime;
 using Payday.Core.CashReturns;
 using Payday.Core.Ledgers;
 using Payday.Reports;
@@ -10,17 +11,22 @@ using Terminal.Gui.Input;
 
 namespace Payday.Screens.Reviews;
 
-/// <summary>A year month by month: income, outgoings, savings and debts.</summary>
+/// <summary>Months and years: where money went as bars, income against outgoings, savings and debts as lines, a year as figures.</summary>
 internal sealed class YearScreen(BookSession session) : PageScreen
 {
-    private int year = session.Today.Year;
+    private YearMonth month = session.Today.ToYearMonth();
+    private bool byYear;
 
     /// <inheritdoc/>
-    public override string Title => $"Year {year.ToString(CultureInfo.InvariantCulture)}";
+    public override string Title => byYear ? $"Year {month.Year.ToString(CultureInfo.InvariantCulture)}" : MonthsReport.Title(month, session.Today);
 
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
+        ("Usual", "the lower median of the whole months before: one of their amounts, and at least half of them had no more."),
+        ("In, out", "into and out of the account and cash; moving money between pots is neither."),
+        ("By card", "bought with a card that is a debt: counts for its pot on that day, and in All of it when the card is paid."),
+        ("Saved", "in pots with a target, ladders, reserves and the buffer."),
         ("To pots", "put in pots, less what was taken from them again for another purpose."),
         ("Spent", "spent from pots, in cash once it is counted, and by card."),
         ("Owed", "what is owed on all debts at the month's end."),
@@ -29,27 +35,50 @@ internal sealed class YearScreen(BookSession session) : PageScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
-        .. year > session.Book.Household.Start.Year ? [new Binding(Key.CursorLeft, "Left", "year before", "The year before.", () => Turn(-1))] : Array.Empty<Binding>(),
-        .. year < session.Today.Year ? [new Binding(Key.CursorRight, "Right", "year after", "The year after.", () => Turn(1))] : Array.Empty<Binding>(),
+        .. month > First ? [byYear ? new Binding(Key.CursorLeft, "Left", "year before", "The year before.", () => Turn(-12)) : new Binding(Key.CursorLeft, "Left", "month before", "The month before.", () => Turn(-1))] : Array.Empty<Binding>(),
+        .. month < Last ? [byYear ? new Binding(Key.CursorRight, "Right", "year after", "The year after.", () => Turn(12)) : new Binding(Key.CursorRight, "Right", "month after", "The month after.", () => Turn(1))] : Array.Empty<Binding>(),
+        new(Key.Enter, "Enter", byYear ? "month" : "year", "The month shown, or its whole year.", Switch),
     ];
+
+    private YearMonth First => byYear ? new YearMonth(Begun.Year, 12) : Begun;
+
+    private YearMonth Last => byYear ? new YearMonth(session.Today.Year, 1) : session.Today.ToYearMonth();
+
+    private YearMonth Begun => session.Book.Household.Start.ToYearMonth();
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width)
     {
-        ImmutableArray<MonthSummary> months = MonthSummary.OfYear(session.Book.Ledger, year, session.Book.Household.Start, session.Today, Roundings.Of(session.Book));
+        // A year that goes on is shown to this month, one that is over to its end.
+        YearMonth end = month.Year == session.Today.Year ? session.Today.ToYearMonth() : new YearMonth(month.Year, 12);
+        YearMonth last = byYear ? end : month;
+        ImmutableArray<MonthSummary> months = MonthSummary.OfYear(session.Book.Ledger, month.Year, session.Book.Household.Start, session.Today, Roundings.Of(session.Book));
         return months.IsEmpty
             ? [FrameLine.Of(" The household begins later.")]
             :
             [
-                .. YearReport.Lines(months, year, session.Book, width - 2).Select(line => FrameLine.Of(" " + line)),
-                FrameLine.Empty,
+                .. Part("Where the money went", byYear ? MonthsReport.Year(session.Book, end, width - 2) : MonthsReport.Month(session.Book, month, session.Today, width - 2)),
+                .. Part("Income against outgoings", MonthsReport.InAndOut(session.Book, end, width - 2)),
+                .. MonthsReport.Curves(session.Book, last, width - 2).SelectMany(curve => Part(curve.Heading, curve.Lines)),
+                .. byYear ? [] : Part($"The year to {month.ToString("MMMM", CultureInfo.InvariantCulture)}", MonthsReport.Year(session.Book, month, width - 2)),
+                .. Part("In figures", YearReport.Lines(months, month.Year, session.Book, width - 2)),
                 .. TextWrap.Lines("By the dates of the movements; what was undone doesn't count.", width - 2).Select(line => FrameLine.Of(" " + line, Ink.Quiet)),
             ];
+
+        IEnumerable<FrameLine> Part(string heading, IEnumerable<string> lines) =>
+            [FrameLine.Headed(width, heading), .. lines.Select(line => FrameLine.Of(" " + line)), FrameLine.Empty];
     }
 
     private Way Turn(int by)
     {
-        year += by;
+        YearMonth to = month.PlusMonths(by);
+        month = to < Begun ? Begun : to > session.Today.ToYearMonth() ? session.Today.ToYearMonth() : to;
+        return Way.Stay;
+    }
+
+    private Way Switch()
+    {
+        byYear = !byYear;
         ToTop();
         return Way.Stay;
     }

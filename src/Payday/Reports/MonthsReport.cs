@@ -1,0 +1,152 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Humanizer;
+using NodaTime;
+using Payday.Charts;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Histories;
+using Payday.Core.Households;
+using Payday.Core.Ledgers;
+using Payday.Text;
+
+namespace Payday.Reports;
+
+/// <summary>Months and years as bars and lines: where money went, what came in and went out, what is saved and owed.</summary>
+internal static class MonthsReport
+{
+    private const int ChartHeight = 4;
+    private const int LeastBar = 6;
+    private const int MostBar = 30;
+    private const int LongestName = 18;
+    private const int Gap = 2;
+
+    /// <summary>E.g. <c>March 2026, so far</c>.</summary>
+    public static string Title(YearMonth month, LocalDate today) =>
+        month.ToString("MMMM uuuu", CultureInfo.InvariantCulture) + (month == today.ToYearMonth() ? ", so far" : "");
+
+    /// <summary>Where the money of a month went, against the usual.</summary>
+    public static IEnumerable<string> Month(Book book, YearMonth month, LocalDate today, int width)
+    {
+        var months = MonthFlows.Of(book);
+        Flow flow = months.At(month).Flow;
+        Row[] rows = [.. Went(book, flow.Where).Select(to => new Row(to.Name, to.Amount, Said(months.UsualTo(to.End, month))))];
+        Row total = new("All of it", flow.WentOut, Said(months.UsualOf(one => one.WentOut, month)));
+        return
+        [
+            .. Where(rows, total, "usual", Title(month, today), book, width),
+            .. rows.Any(row => row.Beside is not null)
+                ? TextWrap.Lines($"Usual: half of the whole months before had no more, at most {Usual.Most} of them; behind it how many they are.", width)
+                : rows.Length == 0 ? [] : TextWrap.Lines($"What is usual is said once there are {Usual.Fewest.ToWords(CultureInfo.InvariantCulture)} whole months before.", width),
+        ];
+    }
+
+    /// <summary>Where the money of a year went up to a month, against the same months of the year before where there are any.</summary>
+    public static IEnumerable<string> Year(Book book, YearMonth to, int width)
+    {
+        var months = MonthFlows.Of(book);
+        YearMonth before = to.PlusMonths(-12);
+        Flow flow = months.YearTo(to);
+        Flow? last = before < months.First ? null : months.YearTo(before);
+        string year = to.Year.ToString(CultureInfo.InvariantCulture);
+        Row[] rows = [.. Went(book, last is null ? flow.Where : flow.Where.AddRange(last.Where.Keys.Where(end => !flow.Where.ContainsKey(end)).Select(end => KeyValuePair.Create(end, flow.To(end))))).Select(went => new Row(went.Name, went.Amount, last is null ? null : (last.To(went.End), "")))];
+        return
+        [
+            .. Where(rows, new Row("All of it", flow.WentOut, last is null ? null : (last.WentOut, "")), before.Year.ToString(CultureInfo.InvariantCulture), year, book, width),
+            .. last is null ? [] : TextWrap.Lines(Against(months, to, before, flow, last, book.Household.Settings.Numbers), width),
+        ];
+    }
+
+    /// <summary>What came in and what went out, two bars a month.</summary>
+    public static IEnumerable<string> InAndOut(Book book, YearMonth last, int width)
+    {
+        ImmutableArray<MonthFlow> months = MonthFlows.Of(book).Between(new YearMonth(last.Year, 1), last.OnDayOfMonth(1));
+        if (months.IsEmpty)
+        {
+            return [];
+        }
+
+        NumberStyle style = book.Household.Settings.Numbers;
+        Money most = months.Max(month => Money.Max(month.Flow.CameIn, month.Flow.WentOut));
+        (string Head, Money Amount)[] rows = [.. months.SelectMany(month => new[] { (month.Month.ToString("MMM", CultureInfo.InvariantCulture) + " in ", month.Flow.CameIn), ("    out", month.Flow.WentOut) })];
+        int amounts = rows.Max(row => TextColumns.Width(row.Amount.ToString(style)));
+        int bar = Math.Clamp(width - 7 - amounts - (2 * Gap), LeastBar, 2 * MostBar);
+        return rows.Select(row => row.Head + "  " + TextColumns.PadLeft(row.Amount.ToString(style), amounts) + "  " + Bars.Of(row.Amount, most, bar));
+    }
+
+    /// <summary>What is saved and what is owed, at the end of each month up to one.</summary>
+    /// <returns>Nothing where there is one month only, or never anything saved or owed.</returns>
+    public static IEnumerable<(string Heading, ImmutableArray<string> Lines)> Curves(Book book, YearMonth last, int width)
+    {
+        var all = MonthFlows.Of(book);
+        ImmutableArray<MonthFlow> months = all.Between(all.First, last.OnDayOfMonth(1));
+        if (months.Length < 2)
+        {
+            yield break;
+        }
+
+        string time = $"{Short(all.First)} to {Short(last)}";
+        foreach ((string what, Func<MonthFlow, Money> amount) in new (string, Func<MonthFlow, Money>)[] { ("Saved", month => month.Saved), ("Owed on debts", month => month.Owed) })
+        {
+            if (months.Any(month => !amount(month).IsZero))
+            {
+                yield return ($"{what} at each month's end, {time}: now {amount(months[^1]).ToString(book.Household.Settings.Numbers)}", LineChart.Lines([.. months.Select(amount)], width, ChartHeight, book.Household.Settings.Numbers));
+            }
+        }
+    }
+
+    private static string Short(YearMonth month) => month.ToString("MMM uuuu", CultureInfo.InvariantCulture);
+
+    private static string Against(MonthFlows months, YearMonth to, YearMonth before, Flow flow, Flow last, NumberStyle style)
+    {
+        string time = to.Month == 12 ? "" : $", both to {to.ToString("MMMM", CultureInfo.InvariantCulture)}";
+        string began = months.First.Year == before.Year && months.First.Month > 1 ? $" {before.Year} begins in {months.First.ToString("MMMM", CultureInfo.InvariantCulture)}." : "";
+        return $"Came in {flow.CameIn.ToString(style)}, in {before.Year} {last.CameIn.ToString(style)}{time}.{began}";
+    }
+
+    private static IEnumerable<string> Where(Row[] rows, Row total, string beside, string title, Book book, int width)
+    {
+        if (rows.Length == 0)
+        {
+            return [$"{title}: nothing went out."];
+        }
+
+        NumberStyle style = book.Household.Settings.Numbers;
+        Row[] all = [.. rows, total];
+        Money most = rows.Max(row => Money.Max(row.Amount, row.Beside?.Amount ?? row.Amount));
+        bool isBeside = all.Any(row => row.Beside is not null);
+        int names = Math.Clamp(all.Max(row => TextColumns.Width(row.Name)), 1, LongestName);
+        int amounts = all.Max(row => TextColumns.Width(row.Amount.ToString(style)));
+        int asides = isBeside ? Math.Max(TextColumns.Width(beside), all.Max(row => row.Beside is { } other ? TextColumns.Width(other.Amount.ToString(style)) : 0)) : 0;
+        int notes = all.Max(row => TextColumns.Width(row.Beside?.Note ?? ""));
+        int bar = Math.Clamp(width - names - amounts - (2 * Gap) - (isBeside ? Gap + asides + notes + 1 : 0), LeastBar, MostBar);
+        return
+        [
+            (TextColumns.PadRight(TextColumns.Truncate(title, names + Gap + amounts), names + Gap + amounts) + new string(' ', Gap + bar) + (isBeside ? new string(' ', Gap) + TextColumns.PadLeft(beside, asides) : "")).TrimEnd(),
+            .. rows.Select(row => Line(row, Bars.Of(row.Amount, most, bar))),
+            Line(total, new string(' ', bar)),
+        ];
+
+        string Line(Row row, string drawn) => (TextColumns.PadRight(TextColumns.Truncate(row.Name, names), names)
+            + new string(' ', Gap) + TextColumns.PadLeft(row.Amount.ToString(style), amounts)
+            + new string(' ', Gap) + drawn
+            + (row.Beside is { } other ? new string(' ', Gap) + TextColumns.PadLeft(other.Amount.ToString(style), asides) + " " + TextColumns.PadLeft(other.Note, notes) : "")).TrimEnd();
+    }
+
+    private static (Money Amount, string Note)? Said(Usual? usual) => usual is null ? null : (usual.Amount, $"({usual.Months})");
+
+    private static IEnumerable<(LedgerEnd End, string Name, Money Amount)> Went(Book book, ImmutableDictionary<LedgerEnd, Money> where) => where
+        .Select(pair => (pair.Key, Name(book.Household, pair.Key), pair.Value))
+        .OrderByDescending(to => to.Value).ThenBy(to => to.Item2, StringComparer.Ordinal);
+
+    private static string Name(Household household, LedgerEnd end) => end switch
+    {
+        LedgerEnd.Owed owed => EndText.Debt(household, owed.DebtId),
+        LedgerEnd.Outside { BillId: { } bill } => EndText.Bill(household, bill),
+        LedgerEnd.Outside { PotId: { } pot } => EndText.Pot(household, pot),
+        LedgerEnd.Outside { Entry: { } entry } => EntryKindText.Of(entry).Humanize(LetterCasing.Sentence),
+        _ => "Buffer",
+    };
+
+    private sealed record Row(string Name, Money Amount, (Money Amount, string Note)? Beside);
+}
