@@ -54,9 +54,14 @@ public sealed record PotGlance(Pot Pot, Money Has, Money Whole)
         {
             foreach (Movement movement in book.Ledger.Movements.Skip((int)closed.FirstMovement - 1).Take((int)(closed.LastMovement - closed.FirstMovement + 1)).Where(book.Ledger.Stands))
             {
-                if (movement.To is LedgerEnd.At { Purpose: { Kind: PurposeKind.Pot or PurposeKind.KeptBack, PotId: { } pot } } && !IsOf(movement.From, pot))
+                Money nothing = Money.Zero(movement.Amount.Currency);
+                foreach ((PotId? pot, Money change) in new[] { (Of(movement.To), movement.Amount), (Of(movement.From), -movement.Amount) })
                 {
-                    filled[pot] = filled.TryGetValue(pot, out Money before) ? before + movement.Amount : movement.Amount;
+                    // From one place of a pot to another is nothing new, and what a loose note pays goes out of the account again.
+                    if (pot is { } its)
+                    {
+                        filled[its] = filled.GetValueOrDefault(its, nothing) + change;
+                    }
                 }
             }
         }
@@ -64,5 +69,5 @@ public sealed record PotGlance(Pot Pot, Money Has, Money Whole)
         return filled;
     }
 
-    private static bool IsOf(LedgerEnd end, PotId pot) => end is LedgerEnd.At { Purpose.PotId: { } its } && its == pot;
+    private static PotId? Of(LedgerEnd end) => end is LedgerEnd.At { Purpose: { Kind: PurposeKind.Pot or PurposeKind.KeptBack or PurposeKind.Wallet, PotId: { } pot } } ? pot : null;
 }

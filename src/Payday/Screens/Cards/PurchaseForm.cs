@@ -6,6 +6,7 @@ using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.CardPurchases;
 using Payday.Core.Faults;
+using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Reports;
 using Payday.Screens.Shell;
@@ -86,12 +87,12 @@ internal sealed class PurchaseForm : CursorScreen
         Amount => $"What the card paid; a sum like {session.Style.Written("12.50+3")} is taken. Below zero, like {session.Style.Written("-12.50")}, is a refund.",
         Pot when parts.Length > 1 => "Each pot has its part; Ctrl+N changes them, Enter gives all to one pot.",
         Pot => potChosen
-            ? "The pot it is for; a letter goes to the next one that begins with it. For a cash pot that cash is owed back to the account."
+            ? $"The pot it is for; a letter goes to the next one that begins with it. A cash pot owes it back to the account{(session.Book.Household.Settings.CardRounding == CardRounding.Up ? ", rounded up to a note; the rest goes to the buffer" : "")}."
             : "A guess from what was bought before; a letter goes to the next pot that begins with it.",
         Day => "The day of the purchase, like 2026-03-12 or 12 Mar; yesterday works too.",
         _ => card is null
             ? "The account paid. Enter or a letter picks a debt whose card did."
-            : "Nothing leaves the account: the balance rises, and the pot's money waits for the debt's next payment.",
+            : "Nothing leaves the account: the balance rises, and the pot's money waits for the debt's next payment. A refund lowers it again.",
     };
 
     /// <inheritdoc/>

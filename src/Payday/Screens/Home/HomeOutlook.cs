@@ -22,7 +22,7 @@ internal sealed class HomeOutlook
     /// <param name="room">How many lines are left.</param>
     public IEnumerable<FrameLine> Lines(Book book, int width, int room)
     {
-        if (room <= LeastHeight || !(Remembered(book) is { Ok: true, Value: { Paydays.IsEmpty: false } outlook }))
+        if (room <= LeastHeight || !(Remembered(book) is { Ok: true, Value: { Paydays.Length: > 1 } outlook }))
         {
             return [];
         }

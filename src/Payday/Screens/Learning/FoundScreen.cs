@@ -131,7 +131,7 @@ internal sealed class FoundScreen : CursorScreen
     private ImmutableArray<string> Cells(ProposedItem item) => item switch
     {
         ProposedItem.Source source => ["pay", CleanText.OneLine(work.NameOf(source)), When(source.Series), Amount(source.Item.Expected), LearningReport.Hits(source.Series)],
-        ProposedItem.Bill bill => ["bill", CleanText.OneLine(work.NameOf(bill)), When(bill.Series), Amount(bill.Item.Amount), LearningReport.Hits(bill.Series)],
+        ProposedItem.Bill bill => [work.IsDebt(bill) ? "debt" : "bill", CleanText.OneLine(work.NameOf(bill)), When(bill.Series), Amount(bill.Item.Amount), LearningReport.Hits(bill.Series)],
         ProposedItem.Pot pot => ["pot", CleanText.OneLine(work.NameOf(pot)), pot.Item.Per == FillPer.Week ? "a week" : "a month", Amount(pot.Item.Amount), ""],
         ProposedItem.NewAmount amount => ["new", CleanText.OneLine(amount.Name), When(amount.Series), Amount(amount.Found), LearningReport.Hits(amount.Series)],
         ProposedItem.Account account => ["", account.Name, DateText.Day(account.ClosedOn), Amount(account.Amount), ""],
@@ -141,7 +141,8 @@ internal sealed class FoundScreen : CursorScreen
     private string Sentence(ProposedItem item) => item switch
     {
         ProposedItem.Source source => Series(source.Series, "at least"),
-        ProposedItem.Bill { MayBeDebt: true } bill => $"It reads like a debt: Enter asks whether it is one. {Series(bill.Series, "to hold")}",
+        ProposedItem.Bill bill when work.IsDebt(bill) => $"Taken as a debt; Right leads on to its fields in the household. {Series(bill.Series, "to hold")}",
+        ProposedItem.Bill { MayBeDebt: true } bill when work.StateOf(bill) != ItemState.Taken => $"It reads like a debt: Enter asks whether it is one. {Series(bill.Series, "to hold")}",
         ProposedItem.Bill bill => Series(bill.Series, "to hold"),
         ProposedItem.Pot { Habit: var habit } pot => Spent(habit, pot),
         ProposedItem.NewAmount amount => $"{Amount(amount.Here)} here, {Amount(amount.Found)} at the bank{Since(amount.Series)}. Taken, it holds from {DateText.Long(amount.From)} on. {LearningReport.Hits(amount.Series)} times, up to {DateText.Day(amount.Series.Last)}.",

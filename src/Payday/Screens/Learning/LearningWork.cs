@@ -135,6 +135,9 @@ internal sealed class LearningWork
         ? list.Ordered(Household.Draft).First(one => one.Index == index).Item.Name ?? item.Name
         : item.Name;
 
+    /// <summary>Whether what was found as a bill was taken as a debt: it is then none of the household's bills.</summary>
+    public bool IsDebt(ProposedItem.Bill item) => StateOf(item) == ItemState.Taken && PlaceOf(item) is null;
+
     /// <summary>Takes something into the household; in the same write it is marked as taken.</summary>
     /// <returns>Why not, a sentence, or null.</returns>
     public string? Take(ProposedItem item)

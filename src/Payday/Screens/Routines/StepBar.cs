@@ -23,7 +23,7 @@ internal static class StepBar
         .. Enumerable.Range(1, Names.Length).Select(number =>
         {
             var step = (RoutineStep)number;
-            bool alert = step == RoutineStep.Surplus && plan.LeftToPlace.IsNegative;
+            bool alert = (step == RoutineStep.Surplus && plan.LeftToPlace.IsNegative) || (step == RoutineStep.Income && plan.Income.Buffer.IsAsked);
             string sign = step == here ? ">" : alert ? "!" : step < here ? "v" : " ";
             return new Span(width < Roomy ? $" {sign}{Short(step)}" : $" {sign} {Name(step)}", step == here ? Ink.Strong : alert ? Ink.Alert : step < here ? Ink.Done : Ink.Quiet);
         }),

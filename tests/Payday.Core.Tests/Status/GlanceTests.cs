@@ -1,0 +1,55 @@
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Ids;
+using Payday.Core.Status;
+using static Payday.Core.Tests.Amounts.Amount;
+using static Payday.Core.Tests.Lives.Homes;
+using static Payday.Core.Tests.Lives.WeekHomes;
+
+namespace Payday.Core.Tests.Status;
+
+public class GlanceTests
+{
+    // Before anything is filled a spending pot is of what it has; then of what the payday put in, loose notes or not.
+    [Fact]
+    public void Pots_AfterAPayday_AreFullOfWhatItPutIn()
+    {
+        Book begun = Book.Begin(House with { Opening = House.Opening with { LooseNotes = Notes((5, 6), (10, 2)) } });
+        Book closed = Close(begun, Friday6March);
+
+        Assert.NotEmpty(Spending(closed));
+        Assert.All(Spending(closed), pot => Assert.Equal(pot.Has, pot.Whole));
+        Assert.All(Spending(closed), pot => Assert.Equal(100, pot.Percent));
+    }
+
+    [Fact]
+    public void Pots_WithATarget_AreOfIt()
+    {
+        Book book = Book.Begin(House);
+
+        Assert.All(PotGlance.Of(book, Friday6March).Where(pot => pot.HasTarget), pot =>
+        {
+            Assert.True(pot.Whole.IsPositive);
+            Assert.Equal((int)(pot.Has.MinorUnits * 100 / pot.Whole.MinorUnits), pot.Percent);
+        });
+    }
+
+    [Theory]
+    [InlineData(100, 0)]
+    [InlineData(75, 25)]
+    [InlineData(1, 99)]
+    [InlineData(0, 100)]
+    [InlineData(130, 0)] // more was borrowed
+    public void Debt_OwingSoMuchOfAHundred_IsPaidByTheRest(decimal owed, int percent)
+    {
+        var debt = new DebtGlance(House.Debts[0], Usd(owed), Usd(100));
+
+        Assert.Equal((percent, Usd(Math.Max(0, 100 - owed))), (debt.Percent, debt.Paid));
+    }
+
+    [Fact]
+    public void Debts_OfABook_BeginWithNothingPaid() =>
+        Assert.All(DebtGlance.Of(Book.Begin(House)), debt => Assert.Equal((0, debt.Debt.Opening), (debt.Percent, debt.Balance)));
+
+    private static IEnumerable<PotGlance> Spending(Book book) => PotGlance.Of(book, Friday6March).Where(pot => !pot.HasTarget);
+}
