@@ -74,17 +74,18 @@ internal static class ShowAnswers
             return answer;
         }
 
-        // The figures of the projection stay as they are for programs; people see the way there and beside it.
+        // For programs the projection is all; people see the way out beside it. What never ends is said above, and who decides below.
         DebtsAhead ahead = DebtsAhead.Of(book, today);
         return done with
         {
             Lines =
             [
+                .. done.Lines.SkipLast(1),
+                "",
                 .. DebtsAheadReport.Table(ahead, style, Report.Width),
                 "",
-                .. DebtsAheadReport.Curves(ahead, style, Report.Width),
-                "",
-                .. DebtsAheadReport.Notes(ahead, style).SelectMany(Report.Prose),
+                .. DebtsAheadReport.HasWay(ahead) ? [.. DebtsAheadReport.Curves(ahead, style, Report.Width), ""] : Array.Empty<string>(),
+                .. DebtsAheadReport.Notes(ahead, style).Where(note => note[0] != '!').SelectMany(Report.Prose),
                 DebtsAheadReport.Caution,
             ],
         };

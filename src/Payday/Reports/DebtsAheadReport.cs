@@ -23,13 +23,13 @@ internal static class DebtsAheadReport
 
     // A debt without an end is followed for ten years, or as long as the others take.
     private const int MonthsOfEndless = 120;
-    private const int BarWidth = 10;
+    private const int BarWidth = 8;
 
     /// <summary>A line for each debt: what is paid of what was owed, with a bar; interest so far and to come; the end.</summary>
     public static ImmutableArray<string> Table(DebtsAhead ahead, NumberStyle style, int width) =>
     [
         .. new TextTable(
-            [Report.Names("Debt"), new("") { Drops = 3 }, Report.Amounts("paid"), Report.Amounts("of"), Report.Amounts("interest") with { Drops = 2 }, Report.Amounts("to come"), new("paid off")],
+            [Report.Names("Debt"), new("") { Drops = 4 }, Report.Amounts("owed") with { Drops = 3 }, Report.Amounts("paid"), Report.Amounts("of"), Report.Amounts("interest") with { Drops = 2 }, Report.Amounts("to come"), new("paid off")],
             [.. ahead.Debts.Select(debt => Cells(debt, style))],
             decimalMark: style.DecimalMark).Lay(width).All,
     ];
@@ -52,9 +52,18 @@ internal static class DebtsAheadReport
             : [.. first.Zip(second, (one, two) => TextColumns.PadRight(one, each + Gap) + two)];
     }
 
+    /// <summary>Whether anything is owed, so that there is a way out of it to show.</summary>
+    public static bool HasWay(DebtsAhead ahead) => ahead.Debts.Any(debt => debt.Glance.Balance.IsPositive);
+
     /// <summary>What the proposal does, and the other order would, a sentence each.</summary>
     public static IEnumerable<string> Notes(DebtsAhead ahead, NumberStyle style)
     {
+        if (!HasWay(ahead))
+        {
+            yield return "Nothing is owed any more.";
+            yield break;
+        }
+
         yield return $"At minimums alone{End(ahead.AtMinimums, style)}";
         if (ahead.Extra.IsPositive)
         {
@@ -96,6 +105,7 @@ internal static class DebtsAheadReport
     [
         debt.Glance.Debt.Name,
         Bars.Of(debt.Glance.Paid, debt.Glance.AtStart, BarWidth),
+        debt.Glance.Balance.ToString(style),
         debt.Glance.Paid.ToString(style),
         debt.Glance.AtStart.ToString(style),
         debt.InterestSoFar.ToString(style),

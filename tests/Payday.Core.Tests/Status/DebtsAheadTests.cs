@@ -70,10 +70,10 @@ public sealed class DebtsAheadTests
     {
         Book book = Book.Begin(Home);
         var car = new LedgerEnd.Owed(new DebtId("car"));
-        Ledger ledger = book.Ledger.Adding(
+        Ledger ledger = book.Ledger.Add([
             new Movement(0, Friday6March, car, LedgerEnd.InterestOn(new DebtId("car")), Usd(3), "Interest"),
             new Movement(0, Friday6March, car, LedgerEnd.Entered(EntryKind.Interest), Usd(1), "Interest"),
-            new Movement(0, Friday6March, car, LedgerEnd.Entered(EntryKind.Fee), Usd(7), "Fee"));
+            new Movement(0, Friday6March, car, LedgerEnd.Entered(EntryKind.Fee), Usd(7), "Fee")]);
 
         Assert.Equal([Usd(4), Usd(0)], DebtsAhead.Of(book with { Ledger = ledger }, Friday6March).Debts.Select(debt => debt.InterestSoFar));
     }

@@ -20,7 +20,7 @@ internal sealed class DebtsScreen(BookSession session) : PageScreen
     [
         ("Paid, of", "how much less is owed than when the household began to write it down, and what was owed then."),
         ("Interest", "what the lender has charged since then, by the ledger."),
-        ("To come", "what the lender will charge until the debt is paid off, as the routine proposes to pay."),
+        ("To come", "what the lender will charge until the debt is paid off, as the routine proposes to pay; that of the next payday's minimums is in it, while the months and sums below begin after them."),
         ("Minimums alone", "the least that must be paid; what a paid-off debt asked for goes to the next one."),
         ("Proposed", "the same, with what the Surplus step of the next payday proposes for debts."),
     ];
@@ -38,8 +38,7 @@ internal sealed class DebtsScreen(BookSession session) : PageScreen
         [
             .. DebtsAheadReport.Table(ahead, session.Style, width - 2).Select((line, i) => FrameLine.Of(" " + line, i == 0 ? Ink.Quiet : Ink.Plain)),
             FrameLine.Empty,
-            .. DebtsAheadReport.Curves(ahead, session.Style, width - 2).Select(line => FrameLine.Of(" " + line)),
-            FrameLine.Empty,
+            .. DebtsAheadReport.HasWay(ahead) ? [.. DebtsAheadReport.Curves(ahead, session.Style, width - 2).Select(line => FrameLine.Of(" " + line)), FrameLine.Empty] : Array.Empty<FrameLine>(),
             .. DebtsAheadReport.Notes(ahead, session.Style).SelectMany(note => TextWrap.Lines(note, width - 2).Select(line => FrameLine.Of(" " + line, note[0] == '!' ? Ink.Alert : Ink.Plain))),
             FrameLine.Of(" " + DebtsAheadReport.Caution, Ink.Quiet),
         ];
