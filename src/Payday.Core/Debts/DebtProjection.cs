@@ -21,6 +21,12 @@ public sealed record DebtProjection(
     /// <summary>A debt that is still owed after so many months counts as never ending.</summary>
     public const int LongestMonths = 1_200;
 
+    /// <summary>
+    /// What is owed on all debts together: first before anything is paid, then at the end of each month, until no further
+    /// month changes anything. More than 64 bits hold counts as the most they hold.
+    /// </summary>
+    public ImmutableArray<Money> Owed { get; init; } = [];
+
     /// <summary>Projects payments on debts to their end.</summary>
     /// <param name="from">The first month in which interest accrues and payments are made.</param>
     /// <param name="debts">The debts now.</param>
@@ -48,23 +54,33 @@ public sealed record DebtProjection(
         DebtId? chosenId = null)
     {
         ArgumentNullException.ThrowIfNull(debts);
-        PayoffRun run = RunToTheEnd(new(from, debts, extraMonthly, onceNow, new(order, chosenId)));
+        ImmutableArray<Money>.Builder owed = ImmutableArray.CreateBuilder<Money>();
+        owed.Add(Together(debts.Select(debt => debt.Balance.ClampToZero()), extraMonthly.Currency));
+        PayoffRun run = RunToTheEnd(new(from, debts, extraMonthly, onceNow, new(order, chosenId)), owed);
         return new(
             run.Debts.Max(debt => debt.PaidInMonth) ?? 0,
             Money.Sum(run.Debts.Where(debt => debt.IsPaid).Select(debt => debt.Interest), extraMonthly.Currency),
             [.. run.Debts.Select(debt => Outcome(debt, from))],
-            [.. run.Debts.Where(debt => !debt.IsPaid).Select(debt => debt.State.Id)]);
+            [.. run.Debts.Where(debt => !debt.IsPaid).Select(debt => debt.State.Id)])
+        {
+            Owed = owed.ToImmutable(),
+        };
     }
 
-    private static PayoffRun RunToTheEnd(PayoffRun run)
+    private static PayoffRun RunToTheEnd(PayoffRun run, ImmutableArray<Money>.Builder owed)
     {
         while (!run.IsOver && run.Month < LongestMonths)
         {
             run.PayMonth();
+            owed.Add(Together(run.Debts.Select(debt => debt.Balance), owed[0].Currency));
         }
 
         return run;
     }
+
+    // A debt that never ends may grow beyond every amount there is, and two of them beyond their sum.
+    private static Money Together(IEnumerable<Money> balances, Currency currency) => Money.FromMinorUnits(
+        (long)Int128.Min(long.MaxValue, balances.Aggregate((Int128)0, (sum, balance) => sum + balance.MinorUnits)), currency);
 
     private static ProjectedDebt Outcome(RunningDebt debt, YearMonth from) => new(
         debt.State.Id,

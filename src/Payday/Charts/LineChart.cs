@@ -22,15 +22,16 @@ internal static class LineChart
     /// <param name="width">The columns there are, the scale included.</param>
     /// <param name="height">How many lines, from 2.</param>
     /// <param name="style">How numbers are written.</param>
+    /// <param name="most">The least that the scale goes up to, so that two charts can be held against each other; null for what the values need.</param>
     /// <returns>The lines from top to bottom, at most as wide as asked.</returns>
-    public static ImmutableArray<string> Lines(IReadOnlyList<Money> values, int width, int height, NumberStyle style)
+    public static ImmutableArray<string> Lines(IReadOnlyList<Money> values, int width, int height, NumberStyle style, Money? most = null)
     {
         ArgumentOutOfRangeException.ThrowIfZero(values.Count);
         ArgumentOutOfRangeException.ThrowIfLessThan(height, 2);
         Money nothing = Money.Zero(values[0].Currency);
 
         // From zero, so that the height of a line says how much it is; a scale that begins at the lowest would make any change look large.
-        long top = Math.Max(values.Max().MinorUnits, 0);
+        long top = Math.Max(values.Max().MinorUnits, most?.MinorUnits ?? 0);
         long bottom = Math.Min(values.Min().MinorUnits, 0);
         string[] scale = [Money.FromMinorUnits(top, nothing.Currency).ToString(style), Money.FromMinorUnits(bottom, nothing.Currency).ToString(style)];
         int margin = scale.Max(text => text.Length);

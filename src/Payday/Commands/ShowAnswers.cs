@@ -12,6 +12,7 @@ using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Core.Status;
 using Payday.Json;
 using Payday.Reports;
 using Payday.Store.Fields;
@@ -66,8 +67,28 @@ internal static class ShowAnswers
     public static Answer Debts(Book book, LocalDate today)
     {
         DebtOutlook outlook = DebtOutlook.Of(book, today);
-        return DebtsCommand.Project(
-            book.Household.Currency, book.Household.Settings.Numbers, outlook.From, outlook.Debts, "0", "0", book.Household.Settings.SurplusOrder);
+        NumberStyle style = book.Household.Settings.Numbers;
+        Answer answer = DebtsCommand.Project(book.Household.Currency, style, outlook.From, outlook.Debts, "0", "0", book.Household.Settings.SurplusOrder);
+        if (book.Household.Debts.IsEmpty || answer is not Answer.Done done)
+        {
+            return answer;
+        }
+
+        // For programs the projection is all; people see the way out beside it. What never ends is said above, and who decides below.
+        DebtsAhead ahead = DebtsAhead.Of(book, today);
+        return done with
+        {
+            Lines =
+            [
+                .. done.Lines.SkipLast(1),
+                "",
+                .. DebtsAheadReport.Table(ahead, style, Report.Width),
+                "",
+                .. DebtsAheadReport.HasWay(ahead) ? [.. DebtsAheadReport.Curves(ahead, style, Report.Width), ""] : Array.Empty<string>(),
+                .. DebtsAheadReport.Notes(ahead, style).Where(note => note[0] != '!').SelectMany(Report.Prose),
+                DebtsAheadReport.Caution,
+            ],
+        };
     }
 
     public static Answer Year(Book book, LocalDate today)

@@ -99,7 +99,8 @@ public class RunCommandTests
         Assert.Contains("write it like 12,55", shell.Run("run", "--income", "Odette, joinery=2300.50").Error, StringComparison.Ordinal);
         string debts = shell.Run("show", "debts").Fine().Out;
         Assert.Contains("1.846,19  23,49 %", debts, StringComparison.Ordinal);
-        Assert.Equal(debts, shell.Run("debts", "--extra", "0,00").Fine().Out);
+        IReadOnlyList<string> projected = shell.Run("debts", "--extra", "0,00").Fine().Lines;
+        Assert.Equal(projected.SkipLast(1), shell.Run("show", "debts").Fine().Lines.Take(projected.Count - 1));
     }
 
     [Fact]

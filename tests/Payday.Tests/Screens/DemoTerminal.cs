@@ -99,6 +99,7 @@ internal sealed class DemoTerminal : IDisposable
         "papers" => [.. Way("slip"), new Key('v')],
         "help" => [.. Way("pots"), new Key('?')],
         "calendar" => [new Key('d')],
+        "debts-ahead" => [new Key('-')],
         "outlook" => [new Key('j')],
         "ledger" => [new Key('l')],
         "ledger-filter" => [new Key('l'), new Key('o')],

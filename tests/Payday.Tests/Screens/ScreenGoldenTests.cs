@@ -6,7 +6,7 @@ namespace Payday.Tests.Screens;
 public class ScreenGoldenTests
 {
     public static TheoryData<string> Names =>
-        ["home", "income", "bills", "debts", "pots", "surplus", "withdrawal", "slip", "close", "papers", "help", "calendar", "outlook", "ledger", "ledger-filter", "undo", "reopen", "leave"];
+        ["home", "income", "bills", "debts", "pots", "surplus", "withdrawal", "slip", "close", "papers", "help", "calendar", "outlook", "debts-ahead", "ledger", "ledger-filter", "undo", "reopen", "leave"];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -24,6 +24,9 @@ public class ScreenGoldenTests
     [InlineData("ledger")]
     [InlineData("outlook")]
     public void Screen_At120By40_IsAsRecorded(string name) => Check(name, 120, 40);
+
+    [Fact]
+    public void DebtsAhead_At132By40_IsAsRecorded() => Check("debts-ahead", 132, 40);
 
     [Fact]
     public void Pots_WithoutColour_ShowByWeightAlone()

@@ -75,6 +75,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         Letters.One.Does(Looks("history"), "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.Visit(new Goal.History(session))),
         Letters.Days.Does(Looks("calendar"), "Paydays, fill days and dues of the next months.", () => new Way.Visit(new Goal.Calendar(session))),
         Letters.Outlook.Does(Looks("ahead"), "The outlook: the paydays to come, and what a change would do.", () => new Way.Visit(new Goal.Outlook(session))),
+        Letters.Debts.Does("", "Debts: how far each has come, and the way out of them.", () => new Way.Visit(new Goal.Debts(session))),
         Letters.Years.Does("", "Months and years: income, outgoings, savings and debts.", () => new Way.Visit(new Goal.Years(session))),
         Letters.Ledger.Does(Looks("ledger"), "Every movement of money.", () => new Way.Visit(new Goal.Movements(session))),
         Letters.View.Does("", "The papers of the last closed payday.", ToSlip),

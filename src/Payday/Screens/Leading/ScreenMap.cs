@@ -51,6 +51,7 @@ internal sealed class ScreenMap
             Goal.History => new Way.To(Histories(session)),
             Goal.Calendar => new Way.To(new CalendarScreen(session)),
             Goal.Outlook => new Way.To(new OutlookScreen(session)),
+            Goal.Debts => new Way.To(new DebtsScreen(session)),
             Goal.Years => new Way.To(new YearScreen(session)),
             Goal.Movements => new Way.To(new LedgerScreen(session)),
             Goal.Papers papers => new Way.To(new PapersScreen(session, papers.Payday)),

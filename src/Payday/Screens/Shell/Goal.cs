@@ -53,6 +53,9 @@ internal abstract record Goal(BookSession Session)
     /// <summary>The paydays to come.</summary>
     public sealed record Outlook(BookSession Session) : Goal(Session);
 
+    /// <summary>How far the debts have come, and the way out of them.</summary>
+    public sealed record Debts(BookSession Session) : Goal(Session);
+
     /// <summary>Months and years.</summary>
     public sealed record Years(BookSession Session) : Goal(Session);
 

@@ -15,6 +15,7 @@ internal static class Letters
     public static readonly Letter Household = new('h', "The household's settings and lists.");
     public static readonly Letter List = new('i', "Take many in at once, from a list.");
     public static readonly Letter Outlook = new('j', "The outlook: the paydays to come.");
+    public static readonly Letter Debts = new('-', "What is owed, and the way out of it.");
     public static readonly Letter Entry = new('$', "What came in or went out outside a payday.");
     public static readonly Letter KeepAtHome = new('k', "Keep cash at home that would go elsewhere.");
     public static readonly Letter Ledger = new('l', "The ledger.");
@@ -46,7 +47,7 @@ internal static class Letters
     /// <summary>All of them.</summary>
     public static ImmutableArray<Letter> All { get; } =
     [
-        Add, Card, Confirm, Days, Explain, Fill, Gaps, Household, List, Outlook, Entry, KeepAtHome, Ledger, Machine, Notes, One, Proposal, Dues, Return, Save, To,
+        Add, Card, Confirm, Days, Explain, Fill, Gaps, Household, List, Outlook, Debts, Entry, KeepAtHome, Ledger, Machine, Notes, One, Proposal, Dues, Return, Save, To,
         Undo, View, Week, TakeOut, Years, Reopen, Bank, Statement, Rule, Even, TurnedUp, EachYear, GoOn, Up, Down, Help,
     ];
 }

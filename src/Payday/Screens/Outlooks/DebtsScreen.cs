@@ -1,0 +1,57 @@
+using Payday.Core.Books;
+using Payday.Core.Status;
+using Payday.Reports;
+using Payday.Screens.Frames;
+using Payday.Screens.Shell;
+using Payday.Text;
+
+namespace Payday.Screens.Outlooks;
+
+/// <summary>The debts: how far each has come, and the way out of them.</summary>
+internal sealed class DebtsScreen(BookSession session) : PageScreen
+{
+    private (Book Book, DebtsAhead Ahead)? worked;
+
+    /// <inheritdoc/>
+    public override string Title => "Debts";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<(string Word, string Meaning)> Words =>
+    [
+        ("Paid, of", "how much less is owed than when the household began to write it down, and what was owed then."),
+        ("Interest", "what the lender has charged since then, by the ledger."),
+        ("To come", "what the lender will charge until the debt is paid off, as the routine proposes to pay; that of the next payday's minimums is in it, while the months and sums below begin after them."),
+        ("Minimums alone", "the least that must be paid; what a paid-off debt asked for goes to the next one."),
+        ("Proposed", "the same, with what the Surplus step of the next payday proposes for debts."),
+    ];
+
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Lines(int width)
+    {
+        DebtsAhead ahead = Worked();
+        if (ahead.Debts.IsEmpty)
+        {
+            return [FrameLine.Of(" No debts.")];
+        }
+
+        return
+        [
+            .. DebtsAheadReport.Table(ahead, session.Style, width - 2).Select((line, i) => FrameLine.Of(" " + line, i == 0 ? Ink.Quiet : Ink.Plain)),
+            FrameLine.Empty,
+            .. DebtsAheadReport.HasWay(ahead) ? [.. DebtsAheadReport.Curves(ahead, session.Style, width - 2).Select(line => FrameLine.Of(" " + line)), FrameLine.Empty] : Array.Empty<FrameLine>(),
+            .. DebtsAheadReport.Notes(ahead, session.Style).SelectMany(note => TextWrap.Lines(note, width - 2).Select(line => FrameLine.Of(" " + line, note[0] == '!' ? Ink.Alert : Ink.Plain))),
+            FrameLine.Of(" " + DebtsAheadReport.Caution, Ink.Quiet),
+        ];
+    }
+
+    // Worked out once for each book: every key would ask again.
+    private DebtsAhead Worked()
+    {
+        if (worked is not { } known || !ReferenceEquals(known.Book, session.Book))
+        {
+            worked = known = (session.Book, DebtsAhead.Of(session.Book, session.Today));
+        }
+
+        return known.Ahead;
+    }
+}
