@@ -116,8 +116,8 @@ internal static class ShowAnswers
         YearMonth month = today.ToYearMonth();
         return
         [
-            .. Report.Heading("Where the money went"), .. MonthsReport.Month(book, month, today, Report.Width), "",
-            .. MonthsReport.Year(book, month, Report.Width), "",
+            .. Report.Heading($"Where the money went in {MonthsReport.Title(month, today)}"), .. MonthsReport.Month(book, month, Report.Width), "",
+            .. Report.Heading($"Where it went in {month.Year.ToString(CultureInfo.InvariantCulture)}"), .. MonthsReport.Year(book, month, Report.Width), "",
             .. Report.Heading("Income against outgoings"), .. MonthsReport.InAndOut(book, month, Report.Width), "",
             .. MonthsReport.Curves(book, month, Report.Width).SelectMany(curve => (IEnumerable<string>)[.. Report.Heading(curve.Heading), .. curve.Lines, ""]),
         ];

@@ -26,17 +26,21 @@ internal static class MonthsReport
         month.ToString("MMMM uuuu", CultureInfo.InvariantCulture) + (month == today.ToYearMonth() ? ", so far" : "");
 
     /// <summary>Where the money of a month went, against the usual.</summary>
-    public static IEnumerable<string> Month(Book book, YearMonth month, LocalDate today, int width)
+    public static IEnumerable<string> Month(Book book, YearMonth month, int width)
     {
         var months = MonthFlows.Of(book);
         Flow flow = months.At(month).Flow;
-        Row[] rows = [.. Went(book, flow.Where).Select(to => new Row(to.Name, to.Amount, Said(months.UsualTo(to.End, month))))];
+
+        // What is usual and didn't happen says as much as what did.
+        Row[] rows = [.. Went(book, flow, months.YearTo(month) + months.YearTo(month.PlusMonths(-12)))
+            .Select(to => new Row(to.Name, to.Amount, Said(months.UsualTo(to.End, month))))
+            .Where(row => !row.Amount.IsZero || row.Beside is { Amount.IsZero: false })];
         Row total = new("All of it", flow.WentOut, Said(months.UsualOf(one => one.WentOut, month)));
         return
         [
-            .. Where(rows, total, "usual", Title(month, today), book, width),
+            .. Where(rows, total, "usual", book, width),
             .. rows.Any(row => row.Beside is not null)
-                ? TextWrap.Lines($"Usual: half of the whole months before had no more, at most {Usual.Most} of them; behind it how many they are.", width)
+                ? TextWrap.Lines($"Usual: the middle one of the whole months before, by amount; in brackets how many they are, at most {Usual.Most}.", width)
                 : rows.Length == 0 ? [] : TextWrap.Lines($"What is usual is said once there are {Usual.Fewest.ToWords(CultureInfo.InvariantCulture)} whole months before.", width),
         ];
     }
@@ -48,11 +52,10 @@ internal static class MonthsReport
         YearMonth before = to.PlusMonths(-12);
         Flow flow = months.YearTo(to);
         Flow? last = before < months.First ? null : months.YearTo(before);
-        string year = to.Year.ToString(CultureInfo.InvariantCulture);
-        Row[] rows = [.. Went(book, last is null ? flow.Where : flow.Where.AddRange(last.Where.Keys.Where(end => !flow.Where.ContainsKey(end)).Select(end => KeyValuePair.Create(end, flow.To(end))))).Select(went => new Row(went.Name, went.Amount, last is null ? null : (last.To(went.End), "")))];
+        Row[] rows = [.. Went(book, flow, last ?? flow).Select(went => new Row(went.Name, went.Amount, last is null ? null : (last.To(went.End), "")))];
         return
         [
-            .. Where(rows, new Row("All of it", flow.WentOut, last is null ? null : (last.WentOut, "")), before.Year.ToString(CultureInfo.InvariantCulture), year, book, width),
+            .. Where(rows, new Row("All of it", flow.WentOut, last is null ? null : (last.WentOut, "")), before.Year.ToString(CultureInfo.InvariantCulture), book, width),
             .. last is null ? [] : TextWrap.Lines(Against(months, to, before, flow, last, book.Household.Settings.Numbers), width),
         ];
     }
@@ -86,11 +89,11 @@ internal static class MonthsReport
         }
 
         string time = $"{Short(all.First)} to {Short(last)}";
-        foreach ((string what, Func<MonthFlow, Money> amount) in new (string, Func<MonthFlow, Money>)[] { ("Saved", month => month.Saved), ("Owed on debts", month => month.Owed) })
+        foreach ((string what, Func<MonthFlow, Money> amount) in new (string, Func<MonthFlow, Money>)[] { ("Saved", month => month.Saved), ("Owed", month => month.Owed) })
         {
             if (months.Any(month => !amount(month).IsZero))
             {
-                yield return ($"{what} at each month's end, {time}: now {amount(months[^1]).ToString(book.Household.Settings.Numbers)}", LineChart.Lines([.. months.Select(amount)], width, ChartHeight, book.Household.Settings.Numbers));
+                yield return ($"{what}, {time}: {amount(months[^1]).ToString(book.Household.Settings.Numbers)}", LineChart.Lines([.. months.Select(amount)], width, ChartHeight, book.Household.Settings.Numbers));
             }
         }
     }
@@ -104,11 +107,11 @@ internal static class MonthsReport
         return $"Came in {flow.CameIn.ToString(style)}, in {before.Year} {last.CameIn.ToString(style)}{time}.{began}";
     }
 
-    private static IEnumerable<string> Where(Row[] rows, Row total, string beside, string title, Book book, int width)
+    private static IEnumerable<string> Where(Row[] rows, Row total, string beside, Book book, int width)
     {
         if (rows.Length == 0)
         {
-            return [$"{title}: nothing went out."];
+            return ["Nothing went out."];
         }
 
         NumberStyle style = book.Household.Settings.Numbers;
@@ -122,7 +125,7 @@ internal static class MonthsReport
         int bar = Math.Clamp(width - names - amounts - (2 * Gap) - (isBeside ? Gap + asides + notes + 1 : 0), LeastBar, MostBar);
         return
         [
-            (TextColumns.PadRight(TextColumns.Truncate(title, names + Gap + amounts), names + Gap + amounts) + new string(' ', Gap + bar) + (isBeside ? new string(' ', Gap) + TextColumns.PadLeft(beside, asides) : "")).TrimEnd(),
+            .. isBeside ? [TextColumns.PadLeft(beside, names + Gap + amounts + Gap + bar + Gap + asides)] : Array.Empty<string>(),
             .. rows.Select(row => Line(row, Bars.Of(row.Amount, most, bar))),
             Line(total, new string(' ', bar)),
         ];
@@ -135,9 +138,10 @@ internal static class MonthsReport
 
     private static (Money Amount, string Note)? Said(Usual? usual) => usual is null ? null : (usual.Amount, $"({usual.Months})");
 
-    private static IEnumerable<(LedgerEnd End, string Name, Money Amount)> Went(Book book, ImmutableDictionary<LedgerEnd, Money> where) => where
-        .Select(pair => (pair.Key, Name(book.Household, pair.Key), pair.Value))
-        .OrderByDescending(to => to.Value).ThenBy(to => to.Item2, StringComparer.Ordinal);
+    // With what something else went to.
+    private static IEnumerable<(LedgerEnd End, string Name, Money Amount)> Went(Book book, Flow flow, Flow other) => flow.Where.Keys.Union(other.Where.Keys)
+        .Select(end => (End: end, Name: Name(book.Household, end), Amount: flow.To(end)))
+        .OrderByDescending(to => to.Amount).ThenBy(to => to.Name, StringComparer.Ordinal);
 
     private static string Name(Household household, LedgerEnd end) => end switch
     {

@@ -57,10 +57,10 @@ internal sealed class YearScreen(BookSession session) : PageScreen
             ? [FrameLine.Of(" The household begins later.")]
             :
             [
-                .. Part("Where the money went", byYear ? MonthsReport.Year(session.Book, end, width - 2) : MonthsReport.Month(session.Book, month, session.Today, width - 2)),
+                .. Part("Where the money went", byYear ? MonthsReport.Year(session.Book, end, width - 2) : MonthsReport.Month(session.Book, month, width - 2)),
                 .. Part("Income against outgoings", MonthsReport.InAndOut(session.Book, end, width - 2)),
                 .. MonthsReport.Curves(session.Book, last, width - 2).SelectMany(curve => Part(curve.Heading, curve.Lines)),
-                .. byYear ? [] : Part($"The year to {month.ToString("MMMM", CultureInfo.InvariantCulture)}", MonthsReport.Year(session.Book, month, width - 2)),
+                .. byYear || month.Month == 1 || month == Begun ? [] : Part($"The year to {month.ToString("MMMM", CultureInfo.InvariantCulture)}", MonthsReport.Year(session.Book, month, width - 2)),
                 .. Part("In figures", YearReport.Lines(months, month.Year, session.Book, width - 2)),
                 .. TextWrap.Lines("By the dates of the movements; what was undone doesn't count.", width - 2).Select(line => FrameLine.Of(" " + line, Ink.Quiet)),
             ];
