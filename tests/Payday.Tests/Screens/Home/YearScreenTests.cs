@@ -54,7 +54,7 @@ public sealed class YearScreenTests : IDisposable
         Assert.Equal(("Year 2027", "Left"), (Title("Enter", "Right"), Turns()));
     }
 
-    private string Turns() => string.Join(' ', new[] { "Left", "Right" }.Where(key => hand.Shown(new Size(132, 24))[^1].Contains(key, StringComparison.Ordinal)));
+    private string Turns() => string.Join(' ', ((IEnumerable<string>)["Left", "Right"]).Where(key => hand.Shown(new Size(132, 24))[^1].Contains(key, StringComparison.Ordinal)));
 
     private string Title(params string[] keys) => hand.Press(keys).Shown(new Size(80, 24))[0].Trim();
 }
