@@ -10,13 +10,23 @@ internal static class Bars
     public const char Empty = '\u00B7';
 
     private const char Full = '\u2588';
+    private const char Half = '\u258C';
     private const int Eighths = 8;
 
     /// <summary>Whether a character is a part of a bar or a chart of dots.</summary>
     public static bool IsPart(char one) => one is (>= '\u2588' and <= '\u258F') or (>= '\u2801' and <= '\u28FF') or Empty;
 
     /// <summary>Whether a character is one of those that simple fonts lack: eighths of a block and patterns of dots.</summary>
-    public static bool IsFine(char one) => one is (> Full and <= '\u258F' and not '\u258C') or (>= '\u2801' and <= '\u28FF');
+    public static bool IsFine(char one) => one is (> Full and <= '\u258F' and not Half) or (>= '\u2801' and <= '\u28FF');
+
+    /// <summary>A text with the eighths of its bars as halves, which simple fonts have.</summary>
+    public static string InHalves(string text) => string.Create(text.Length, text, static (halves, eighths) =>
+    {
+        for (int i = 0; i < eighths.Length; i++)
+        {
+            halves[i] = eighths[i] is > Full and < Half ? Half : eighths[i] is > Half and <= '\u258F' ? Empty : eighths[i];
+        }
+    });
 
     /// <summary>A bar.</summary>
     /// <param name="part">What is there; below zero it counts as nothing, above the whole as the whole.</param>

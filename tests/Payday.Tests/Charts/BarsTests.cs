@@ -35,5 +35,8 @@ public class BarsTests
         Assert.DoesNotContain('?', TextFold.ToAscii(bar));
     });
 
+    [Fact]
+    public void InHalves_EighthsOfABar_AreHalvesOrNothing() => Assert.Equal("█▌▌▌▌···· a", Bars.InHalves("█▉▊▋▌▍▎▏· a"));
+
     private static Money Cents(long amount) => Money.FromMinorUnits(amount, Usd);
 }

@@ -104,7 +104,7 @@ public class LookTests
 
     [Theory]
     [InlineData("C.UTF-8", "xterm-256color", "── ██▎··· ⣀")]
-    [InlineData("C.UTF-8", "linux", "── ██.··· .")]
+    [InlineData("C.UTF-8", "linux", "── ██···· .")]
     [InlineData("C", "xterm", "-- ##.... .")]
     public void Fold_LinesAndBars_AreWhatTheTerminalHas(string locale, string terminal, string shown)
     {

@@ -48,7 +48,7 @@ internal sealed class Look(TerminalSigns signs, bool noColour = false)
     public string Fold(string text) => (Chosen == ScreenLook.Plain ? TerminalSigns.Ascii : signs) switch
     {
         TerminalSigns.Ascii => TextFold.ToAscii(text),
-        TerminalSigns.Console => TextFold.To(text, one => !Bars.IsFine(one)),
+        TerminalSigns.Console => TextFold.To(Bars.InHalves(text), one => !Bars.IsFine(one)),
         _ => text,
     };
 
