@@ -139,5 +139,5 @@ internal static class CountCommand
     }
 
     private static string Then(Household household, CountRow row) =>
-        row.MovesOnTo?.NameIn(household) is { } target ? $"moves on to {target}" : "stays";
+        row.MovesOnTo?.NameIn(household) is { } target ? $"goes to {target}" : "stays";
 }

@@ -30,7 +30,7 @@ internal static class ReturnCommand
         var undo = new Option<bool>("--undo") { Description = "Take back the last cash return." };
         var command = new PaydayCommand(
             "return",
-            "Show what the pots owe back, which notes to pull and what to swap, with the deposit slip; with --confirm write it.",
+            "Show what the pots have to pay back, which notes to pull and what to swap, with the deposit slip; with --confirm write it.",
             "payday return --confirm") { confirm, on, leave, undo };
         return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
         {

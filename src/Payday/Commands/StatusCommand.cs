@@ -49,7 +49,7 @@ internal static class StatusCommand
             : "no payday known";
         if (status.CountOpenSince is { } week)
         {
-            yield return $"count open since {DateText.Weekday(week)}";
+            yield return $"not counted since {DateText.Weekday(week)}";
         }
 
         if (status.FillsWaiting > 0)
@@ -59,7 +59,7 @@ internal static class StatusCommand
 
         if (status.OwedBack.IsPositive)
         {
-            yield return $"{status.OwedBack.ToString(style)} owed back";
+            yield return $"{status.OwedBack.ToString(style)} to pay back";
         }
 
         if (status.OpenDifferences > 0)

@@ -11,7 +11,7 @@ internal static class CountTable
     /// <summary>The columns.</summary>
     public static ImmutableArray<TextColumn> Columns =>
     [
-        Report.Names("Pot"), Report.Amounts("filled"), Report.Amounts("owed back") with { Drops = 1 }, Report.Amounts("expected"),
+        Report.Names("Pot"), Report.Amounts("filled"), Report.Amounts("to pay back") with { Drops = 1 }, Report.Amounts("expected"),
         Report.Amounts("left"), Report.Amounts("spent"), new("then") { Shrinks = true, MinWidth = 5 },
     ];
 

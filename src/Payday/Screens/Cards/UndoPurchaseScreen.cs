@@ -28,7 +28,7 @@ internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purch
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => undone.Ok
-        ? [new(Key.Enter, "Enter", "undo it", "Undo the purchase: write the reverse of its movements to the ledger.", Undo)]
+        ? [new(Key.Enter, "Enter", "undo it", "Undo the purchase: write the reverse of its lines to the ledger.", Undo)]
         : [];
 
     /// <inheritdoc/>
@@ -55,7 +55,7 @@ internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purch
             : owedBack.IsZero
                 ? purchase.Card is null ? "The account has the money again, for what it was for before." : "What waits for the card is there again for what it was for before."
                 : $"{(parts.Length > 1 ? $"{owedBack.ToString(session.Style)} less is owed back" : $"The pot owes {owedBack.ToString(session.Style)} less")}, and {(purchase.Card is null ? "the account is" : "the debt is")} as if the card had not paid.";
-        yield return "The purchase stays in the list, marked as undone, and its movements stay in the ledger beside their reverse.";
+        yield return "The purchase stays in the list, marked as undone, and its lines stay in the ledger beside their reverse.";
     }
 
     private Way Undo()

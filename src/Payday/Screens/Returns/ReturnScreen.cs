@@ -43,7 +43,7 @@ internal sealed class ReturnScreen : CursorScreen
     protected override int Count => plan.Lines.Length;
 
     /// <inheritdoc/>
-    protected override string Empty => "No pot owes the account any cash. Esc leads back.";
+    protected override string Empty => "No pot has cash to pay back. Esc leads back.";
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => Here is not { } line
@@ -154,7 +154,7 @@ internal sealed class ReturnScreen : CursorScreen
             [
                 $"{DateText.Long(back.Date)}: {total.ToString(session.Style)} to the bank.",
                 "It will be as if it had not been there: the pots owe that cash again, and notes that were swapped are where they were.",
-                "The movements stay in the ledger beside their reverses.",
+                "The lines stay in the ledger beside their reverses.",
             ],
             ReturnUndo.InTheWay(session.Book, back),
             () => ReturnUndo.Of(session.Book, back, session.Today),

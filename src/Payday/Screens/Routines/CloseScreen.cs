@@ -73,6 +73,6 @@ internal sealed class CloseScreen : PageScreen
     private Way Close()
     {
         work.Session.Take(closed.Value!);
-        return new Way.Home($"The payday is closed. v shows its papers. {work.Session.News()}".TrimEnd());
+        return new Way.Home($"The payday is closed. v shows its slip and sheet. {work.Session.News()}".TrimEnd());
     }
 }
