@@ -15,7 +15,7 @@ internal static class BillsReport
     public static IEnumerable<string> Step(RoutinePlan plan, NumberStyle style)
     {
         BillsStep bills = plan.Bills;
-        string mode = bills.Mode == SetAsideMode.Level ? "an even part of every pay" : "set aside when due";
+        string mode = bills.Mode == SetAsideMode.Level ? "set aside evenly" : "set aside when due";
         string until = DateText.Short(plan.Period.Last);
         IEnumerable<string> dues = bills.Dues.IsEmpty ? [$"Nothing is due until {until}."] : Dues(bills, style, until);
         IEnumerable<string> held = bills.SetAsides.IsEmpty ? [] : ["", .. SetAsides(bills, style)];

@@ -7,7 +7,7 @@ namespace Payday.Reports;
 /// <summary>What of a cash pot no notes bring, said with its amount and why.</summary>
 internal static class NotInNotesText
 {
-    /// <summary>E.g. <c>1.40 of Fares is not in notes: the least note is 5. It waits in the account for Fares.</c>; empty where all of it is.</summary>
+    /// <summary>E.g. <c>1.40 of Fares is not in notes: the least note is 5; it waits in the account.</c>; empty where all of it is.</summary>
     public static string Of(RoutinePlan plan, CashPotRow row, NumberStyle style)
     {
         if (!row.KeptBack.IsPositive)
@@ -17,8 +17,12 @@ internal static class NotInNotesText
 
         Money least = LeastNote(plan);
         string why = row.KeptBack < least ? $": the least note is {NoteText.Value(least.MinorUnits, least.Currency, style)}" : "";
-        return $"{row.KeptBack.ToString(style)} of {row.Pot.Name} is not in notes{why}. It waits in the account for {row.Pot.Name}.";
+        return $"{row.KeptBack.ToString(style)} of {row.Pot.Name} is not in notes{why}; it waits in the account.";
     }
+
+    /// <summary>The same of the first pot that it is so with: the words are explained once.</summary>
+    public static string First(RoutinePlan plan, NumberStyle style) =>
+        plan.Withdrawal.Pots.Select(row => Of(plan, row, style)).FirstOrDefault(text => text.Length > 0, "");
 
     // Notes at home may be smaller, but the bank can't be asked for them.
     private static Money LeastNote(RoutinePlan plan) =>

@@ -34,7 +34,7 @@ internal static class WithdrawalReport
                 [Report.Names("Pot"), new("week of"), .. notes.Select(note => new TextColumn(NoteText.Value(note, step.Plan.Currency, style), Align.Right)), Report.Amounts("amount"), Report.Amounts("not in notes")],
                 step.Pots.SelectMany(row => Rows(row, notes, style))),
             .. Report.Prose($"{step.Plan.WithdrawTotal.ToString(style)} withdrawn ({"note".ToQuantity(step.Plan.Withdraw.Pieces)}){reused}, {step.KeptBack.ToString(style)} not in notes{best}."),
-            .. step.Pots.Select(row => NotInNotesText.Of(plan, row, style)).Where(text => text.Length > 0).SelectMany(Report.Prose),
+            .. NotInNotesText.First(plan, style) is { Length: > 0 } why ? Report.Prose(why) : [],
             .. WithdrawalRoom.Of(plan) is { IsTooLittle: true } room ? Report.Prose("! " + ClosingTexts.Of(new ClosingFault.AccountHasLess(room.Has, room.Asked), style)) : [],
             .. step.Plan.Faults.SelectMany(fault => Report.Prose("! " + NoteTexts.Of(fault, style))),
         ];

@@ -24,7 +24,7 @@ internal static class CountTexts
         CountFault.MovesOnToItself moves => $"What is left of {moves.Pot} can't go to {moves.Pot} itself; say where else, or that it stays.",
         CountFault.NoSuchTarget no => $"What is left of {no.Pot} can't go to '{no.TargetId}', which there isn't.",
         CountFault.MoreGoneThanCan gone =>
-            $"At most {gone.Most.ToString(style)} of {gone.Pot} can be gone by {DateText.Day(gone.Date)}, for the rest was to pay back or moved since; look at its card purchases.",
+            $"At most {gone.Most.ToString(style)} of {gone.Pot} can be gone by {DateText.Day(gone.Date)}, for the rest is to be paid back or was moved since; look at its card purchases.",
         CountFault.LeftUsedSince used => $"What was left of {used.Pot} on {DateText.Day(used.Date)} was used since, so it can't go to another; let it stay.",
         CountFault.NoOpenDifference no => $"Count {no.Number} has no open difference.",
         CountFault.FoundNotMissing found => $"Nothing is missing in count {found.Number}: {found.Name} was found.",

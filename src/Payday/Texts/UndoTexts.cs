@@ -93,7 +93,7 @@ internal static class UndoTexts
 
     private static string Upper(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 
-    private static string Cash(BookEntry what) => what is BookEntry.Count ? "what went to another by " + Name(what) : Name(what);
+    private static string Cash(BookEntry what) => what is BookEntry.Count ? $"what {Name(what)} sent elsewhere" : Name(what);
 
     // Among a movement's owners a difference goes by the number of its count, as the ledger's list has it.
     private static string Owner(BookEntry entry) => entry is BookEntry.Difference difference ? $"the difference of count {difference.Number}" : Name(entry);

@@ -49,7 +49,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
                 Changing(Letters.Undo.Does("undo", "Undo this purchase, after a question: account and pot are as if it had not been.", () => new Way.To(new UndoPurchaseScreen(session, Here!)))),
             ]
             : Array.Empty<Binding>(),
-        Changing(Letters.Return.Does("", "Take cash that is to pay back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
+        Changing(Letters.Return.Does("", "Take the cash that pots have to pay back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
     ];
 
     /// <inheritdoc/>
@@ -59,7 +59,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
         : "";
 
     /// <inheritdoc/>
-    protected override string Status => $"{Shown.OwedBack.ToString(session.Style)} in cash is to pay back{(session.IsReadOnly ? "." : "; r takes it to the bank.")}";
+    protected override string Status => $"{Shown.OwedBack.ToString(session.Style)} in cash to pay back{(session.IsReadOnly ? "." : "; r takes it to the bank.")}";
 
     private ShownPurchases Shown => shown?.AreOf(session.Book) == true ? shown : shown = new ShownPurchases(session.Book);
 

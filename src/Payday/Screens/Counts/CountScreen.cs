@@ -61,7 +61,7 @@ internal sealed class CountScreen : CursorScreen
         [
             new(Key.Enter, "Enter", "left", $"Type what is left; a sum like {session.Style.Written("12.50+3")} is taken, and nothing at all leaves the pot uncounted.", () => new Way.Edit(cells.Left(Here!, Typed(Here!)))),
             Letters.Notes.Does("notes", "Count what is left note by note.", () => new Way.To(ByNotes(Here!))),
-            new(Key.Space, "Space", Here!.MovesOnTo is null ? "to another" : "stays", "What is left stays in the pot, or goes to where the pot proposes.", Turn),
+            new(Key.Space, "Space", Here!.MovesOnTo is null ? "goes to" : "stays", "What is left stays in the pot, or goes to where the pot proposes.", Turn),
             Letters.To.Does("", "What is left goes to another pot, a debt or the account.", () => new Way.To(Targets(Here!))),
             Letters.Explain.Does("", "Name what is missing from what was spent, or what was found.", () => new Way.Edit(cells.Difference(Here!))),
             Letters.Gaps.Does("", "Differences of earlier counts that are still open.", () => new Way.To(new DifferencesScreen(session))),
@@ -102,9 +102,9 @@ internal sealed class CountScreen : CursorScreen
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
-            CountTable.Columns,
+            CountTable.Columns(width),
             [.. Plan.Rows.Select(row => CountTable.Cells(row, Then(row), session.Style))],
-            gap: width < 74 ? 1 : 2,
+            gap: width < CountTable.Roomy ? 1 : 2,
             decimalMark: session.Style.DecimalMark).Lay(width);
         return (lines.Header, lines.Rows);
     }

@@ -68,7 +68,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         Letters.To.Does("", session.IsReadOnly ? "Moves." : "Move money from one purpose to another; the moves so far.", () => new Way.Visit(new Goal.Moves(session))),
         Letters.Entry.Does("", session.IsReadOnly ? "What came in or went out outside a payday." : "Enter what came in or went out outside a payday: a fee, interest, a gift, a cheque, cash lost.", () => new Way.Visit(new Goal.Entries(session))),
         Changing(Letters.Fill.Does("", "Fill the wallet for the week.", () => new Way.Visit(new Goal.Fills(session)))),
-        Changing(Letters.Return.Does("", "Take cash that is to pay back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
+        Changing(Letters.Return.Does("", "Take the cash that pots have to pay back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
         Letters.Dues.Does("bills", "Bills and minimums: tick what has left the account.", () => new Way.Visit(new Goal.Dues(session))),
         Changing(Letters.Bank.Does("", "Compare the account with the bank's balance, line by line.", () => new Way.Visit(new Goal.Bank(session)))),
         Changing(Letters.Statement.Does("", "Read the bank's statements, take what is new in them, and reconcile by them.", () => new Way.Visit(new Goal.Statements(session)))),

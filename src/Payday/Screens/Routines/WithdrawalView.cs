@@ -133,7 +133,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
             Detail =
             [
                 $"{row.Pot.Name} {day}: {NoteText.Listed(week.Notes, row.Amount.Currency, Style)} = {Shown(week.Amount)}.",
-                row.KeptBack.IsNegative ? "These notes are more than the pot has; lower one." : NotInNotesText.Of(Plan, row, Style),
+                row.KeptBack.IsNegative ? "These notes are more than the pot has; lower one." : row.KeptBack.IsZero ? NotInNotesText.First(Plan, Style) : NotInNotesText.Of(Plan, row, Style),
             ],
             Edit = new CellEdit(
                 $"How many {NoteText.Value(value, row.Amount.Currency, Style)} for {row.Pot.Name} {day}".TrimEnd(),

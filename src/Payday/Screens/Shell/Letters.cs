@@ -24,7 +24,7 @@ internal static class Letters
     public static readonly Letter One = new('o', "Look at one thing alone.");
     public static readonly Letter Proposal = new('p', "Take what is proposed again.");
     public static readonly Letter Dues = new('q', "Bills and minimums: what has left the account, and what is to.");
-    public static readonly Letter Return = new('r', "Cash that is to pay back, and the bank.");
+    public static readonly Letter Return = new('r', "Cash to pay back, and the bank.");
     public static readonly Letter Save = new('s', "Save as a file.");
     public static readonly Letter To = new('t', "To another purpose: where what is left goes to, and money that is moved.");
     public static readonly Letter Undo = new('u', "Undo.");
