@@ -92,7 +92,7 @@ internal static class ReturnCommand
         return new Answer.Done(
             [
                 .. Report.Heading("Cash return"),
-                .. plan.Lines.IsEmpty ? ["No pot owes any cash."] : Lines(plan, household, style),
+                .. plan.Lines.IsEmpty ? ["No pot has cash to pay back."] : Lines(plan, household, style),
                 last,
             ],
             JsonSerializer.Serialize(
@@ -115,7 +115,7 @@ internal static class ReturnCommand
     [
         .. Report.Table(
             style,
-            [Report.Names("Pot"), Report.Amounts("owes"), new("pull")],
+            [Report.Names("Pot"), Report.Amounts("to pay back"), new("pull")],
             plan.Lines.Select(line => ImmutableArray.Create(
                 line.Pot.Name,
                 line.Owes.ToString(style),

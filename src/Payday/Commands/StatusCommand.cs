@@ -18,7 +18,7 @@ internal static class StatusCommand
     public static Command Build(CommandShell shell) => Invocation.Does(
         new PaydayCommand(
             "status",
-            "Say in one line what is next and what waits. Exit code 1: a payday, a count, a fill or owed-back cash waits; 0: nothing does; 3: it can't be read.",
+            "Say in one line what is next and what waits. Exit code 1: a payday, a count, a fill or cash to pay back waits; 0: nothing does; 3: it can't be read.",
             "payday status"),
         shell,
         call => call.OnLook(book => Of(book, call.Shell.Today())),
@@ -64,7 +64,7 @@ internal static class StatusCommand
 
         if (status.OpenDifferences > 0)
         {
-            yield return $"{"difference".ToQuantity(status.OpenDifferences)} open";
+            yield return $"{"difference".ToQuantity(status.OpenDifferences)} to clear up";
         }
 
         yield return ReconcileTexts.Short(status.Bank, style);

@@ -24,7 +24,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
-        ("Card purchase", "bought by card for a pot; for a cash pot the account paid, and the pot owes it that cash."),
+        ("Card purchase", "bought by card for a pot; for a cash pot the account paid, and the pot has that cash to pay back."),
         ("Refund", "what came back for something bought by card, below zero here; while its cash is still to pay back, that gets less; else the pot has it again."),
         ("Several pots", "one purchase at the bank, a part for each pot; changed and undone as a whole."),
         ("A debt's card", "nothing leaves the account: the balance of the debt rises, and what the pot gives waits for its next payment."),
@@ -107,7 +107,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
         { Card: not null } when row.OwedBack.IsZero => "Owed on the card; its money is in the account for the next payment",
         _ when row.OwedBack.IsZero => "Paid from the account",
         _ => string.Join(", ", row.Of.Where(part => part.OwedBack.IsPositive).GroupBy(Shown.IsBack)
-            .Select(same => $"{Money.Sum(same.Select(part => part.OwedBack), row.OwedBack.Currency).ToString(session.Style)} {(same.Key ? "came back" : "is owed back")}")),
+            .Select(same => $"{Money.Sum(same.Select(part => part.OwedBack), row.OwedBack.Currency).ToString(session.Style)} {(same.Key ? "came back" : "to pay back")}")),
     };
 
     private PurchaseForm Another() => another = another.IsEntered ? new PurchaseForm(session, null) : another;

@@ -82,7 +82,7 @@ internal sealed class CountScreen : CursorScreen
         ? ""
         : row.Fault is { } fault
             ? row.Left > row.Expected && !(row.Since > Plan.Draft.Date) ? $"{CountTexts.Of(fault, session.Style)} e names it." : CountTexts.Of(fault, session.Style)
-            : $"{row.Pot.Name}: {Shown(row.Expected)} should be there, {(row.Since is { } since ? $"since the count of {DateText.Weekday(since)}" : "not counted before")}.{Split(row)}{Open(row)}";
+            : $"{row.Pot.Name}: {Shown(row.Expected)} should be there{(row.StillOwed.IsPositive ? $" beside the {Shown(row.StillOwed)} to pay back to the account" : "")}, {(row.Since is { } since ? $"since the count of {DateText.Weekday(since)}" : "not counted before")}.{Split(row)}{Open(row)}";
 
     /// <inheritdoc/>
     protected override string Status => $"Spent so far {Shown(Plan.Spent)}.{Later()}";

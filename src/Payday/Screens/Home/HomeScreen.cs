@@ -45,12 +45,25 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
-        ("Set aside", "money in the account for a bill's next due dates."),
+        ("Set aside", "money in the account that is for a bill or a debt until that is paid." + Now(PurposeKind.SetAside)),
         ("Buffer", "account money deliberately left without another purpose."),
-        ("To pay back", "cash that goes from a pot to the account after a card purchase; below zero in the account, because the account has paid already."),
+        ("To pay back", "cash that goes from a pot to the account after a card purchase; below zero in the account, because the account has paid already." + Now(PurposeKind.OwedBack)),
         ("Overdraft", "what the account is below zero beside what is set aside in it; what comes in pays it off first, and the bank's terms decide what it costs."),
-        ("Not in notes", "the part of a fill that no note can make; it waits in the account and joins the pot's next fill."),
+        ("Not in notes", "the part of a fill that no note can make; it waits in the account and joins the pot's next fill." + Now(PurposeKind.KeptBack)),
     ];
+
+    // The household's own figure, the largest with its name.
+    private string Now(PurposeKind kind)
+    {
+        (Purpose Purpose, Money Amount)[] all = [.. session.Book.Ledger.Balances.PurposesIn(kind == PurposeKind.OwedBack ? Place.Cash : Place.Account).Where(one => one.Purpose.Kind == kind && one.Amount.IsPositive)];
+        if (all.Length == 0)
+        {
+            return "";
+        }
+
+        (Purpose purpose, Money amount) = all.MaxBy(one => one.Amount.MinorUnits);
+        return $" Now {Money.Sum(all.Select(one => one.Amount), amount.Currency).ToString(session.Style)}{(all.Length == 1 ? "" : $", the most of it {amount.ToString(session.Style)}")}: {EndText.Of(session.Book.Household, purpose)}.";
+    }
 
     /// <inheritdoc/>
     protected override string Aside => DateText.Long(session.Today);

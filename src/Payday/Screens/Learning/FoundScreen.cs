@@ -218,7 +218,7 @@ internal sealed class FoundScreen : CursorScreen
             taken++;
         }
 
-        Message = $"{taken} taken. Look at each: Enter changes it, x takes it out.";
+        Message = $"{taken} taken. Look at each: Enter changes it, x removes it.";
         return Way.Stay;
     }
 

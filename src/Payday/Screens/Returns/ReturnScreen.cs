@@ -32,7 +32,7 @@ internal sealed class ReturnScreen : CursorScreen
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
-        ("Cash return", "taking owed-back cash to the bank, with its own slip."),
+        ("Cash return", "taking the cash to pay back to the bank, with its own slip."),
         ("Swap", "notes of equal worth that change places between two pots, so that both are right and the sum can be made."),
     ];
 
@@ -80,13 +80,13 @@ internal sealed class ReturnScreen : CursorScreen
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
-            [Report.Names("Pot"), Report.Amounts("owes"), new("pull") { Shrinks = true, MinWidth = 12 }, new("swap first") { Shrinks = true, MinWidth = 10 }, new("")],
+            [Report.Names("Pot"), Report.Amounts(width < 74 ? "pay back" : "to pay back"), new("pull") { Shrinks = true, MinWidth = 12 }, new("swap first") { Shrinks = true, MinWidth = 10 }, new("")],
             [.. plan.Lines.Select(line => ImmutableArray.Create(
                 line.Pot.Name,
                 line.Owes.ToString(session.Style),
                 line.Notes is { } notes ? NoteText.Listed(notes, line.Owes.Currency, session.Style) : line.Way == ReturnWay.NoWay ? "no way" : "pick them",
                 line.Swap is { } swap ? $"{NoteText.Listed(swap.Gives, line.Owes.Currency, session.Style)} for {NoteText.Listed(swap.Gets, line.Owes.Currency, session.Style)}" : "",
-                line.Goes ? "" : "stays owed"))],
+                line.Goes ? "" : "stays"))],
             gap: width < 74 ? 1 : 2,
             decimalMark: session.Style.DecimalMark).Lay(width);
         return (lines.Header, lines.Rows);
@@ -122,7 +122,7 @@ internal sealed class ReturnScreen : CursorScreen
     private NotesScreen Notes(ReturnLine line) => new(
         session,
         $"Notes to pull from {line.Pot.Name}",
-        $"{line.Owes.ToString(session.Style)} is owed.",
+        $"{line.Owes.ToString(session.Style)} to pay back.",
         line.Notes ?? Core.Cash.Notes.None,
         notes => Decide(plan.Draft with { Picked = plan.Draft.Picked.SetItem(line.Pot.Id, notes) }));
 

@@ -25,7 +25,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override IReadOnlyList<Binding> Keys =>
     [
-        Letters.Add.Does("add", "Add income that no source pays, as Name=AMOUNT; zero takes it out again.", () => new Way.Edit(OneOff())),
+        Letters.Add.Does("add", "Add income that no source pays, as Name=AMOUNT; zero removes it again.", () => new Way.Edit(OneOff())),
     ];
 
     /// <inheritdoc/>

@@ -92,7 +92,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
             { Small: { } small } => $"Notes: at least {Shown(small.AtLeast)} in {Value(small.Note)} or smaller",
             _ => "Notes: any",
         };
-        return [$"{row.Pot.Name}: {weeks}. {NotInNotesText.Of(Plan, cash, Style)}".TrimEnd(), $"{row.Why}. {wishes}"];
+        return [$"{row.Pot.Name}: {weeks}. {NotInNotesText.Of(Plan, cash, Style)}".TrimEnd(), $"{row.Why}. {(row.Cut.IsPositive && row.Pot.Floor.IsPositive ? $"A cut leaves at least {Shown(row.Pot.Floor)}. " : "")}{wishes}"];
     }
 
     private string Value(Money note) => NoteText.Value(note.MinorUnits, note.Currency, Style);
