@@ -119,7 +119,7 @@ internal static class ReturnCommand
             plan.Lines.Select(line => ImmutableArray.Create(
                 line.Pot.Name,
                 line.Owes.ToString(style),
-                !line.Goes ? "stays owed" : line.Notes is { } notes ? NoteText.Listed(notes, household.Currency, household.Settings.Numbers) : "?")),
+                !line.Goes ? "stays" : line.Notes is { } notes ? NoteText.Listed(notes, household.Currency, household.Settings.Numbers) : "?")),
             [["To the bank", plan.Total.ToString(style), ""]]),
         .. plan.Swaps.SelectMany(swap => Report.Prose($"First swap: {Swap(household, swap)}.")),
         .. plan.Lines.Select(line => ReturnTexts.Advice(line, style)).OfType<string>().SelectMany(advice => Report.Prose("! " + advice)),

@@ -16,7 +16,7 @@ public class WeekCommandTests
         Assert.Equal("Counted and stored.", shell.Run("count", "food=21.50", "Fares=3+2", "--move", "Food=buffer").Fine().Lines[^1]);
         Assert.Contains("to pay back", shell.Run("status").Out, StringComparison.Ordinal);
         Assert.Equal("Returned and stored.", shell.Run("return", "--confirm").Fine().Lines[^1]);
-        Assert.Equal(new Ran(1, "", "payday: No pot owes any cash.\n"), shell.Run("return", "--confirm"));
+        Assert.Equal(new Ran(1, "", "payday: No pot has cash to pay back.\n"), shell.Run("return", "--confirm"));
     }
 
     [Fact]

@@ -30,7 +30,7 @@ public class PlainWordTests
             @"\.(held|level|floor)\b|\bheld(?=, line \d)", // places in it and in a calculator's file
             @"(?<=write one of [^.]*)\b(held|level|floor)\b", // its fields, listed
             @"--movement|`?level`?(?=\\?\||,? or |, an even| for even)|`?as-they-fall`?", // options
-            @"""kept-back""|kept back(?=\{?""?, name)|moved on(?=$)", // names that aren't free, and what older books say
+            @"""kept-back""|(?<=^0, )kept back|^moved on$", // names that aren't free, and what older books say
             @"\b[Oo]ne level back\b", // of screens
             @"\bPapers\b", // a pot of the tests' household
         ]));

@@ -50,7 +50,7 @@ internal sealed class ReturnScreen : CursorScreen
         ? [TakeBack]
         :
         [
-            new(Key.Space, "Space", line.Goes ? "leave owed" : "take along", "Whether this pot's cash goes to the bank this time.", Turn),
+            new(Key.Space, "Space", line.Goes ? "leave" : "take along", "Whether this pot's cash goes to the bank this time.", Turn),
             new(Key.Enter, "Enter", "notes", "Say which notes you pull from this pot.", () => new Way.To(Notes(line))),
             Letters.Proposal.Does("", "The notes of this pot as planned.", () => Decide(plan.Draft with { Picked = plan.Draft.Picked.Remove(line.Pot.Id) })),
             TakeBack,
