@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Payday.Core.ItemLines;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Learning;
@@ -14,7 +15,11 @@ namespace Payday.Screens.Start;
 /// <summary>Setting up a household for the first time, part after part.</summary>
 internal sealed class GuideScreen : CursorScreen
 {
+    // Behind name and notes.
+    private const int FirstList = 2;
+
     private readonly DraftWork work;
+    private readonly MonthLine month;
     private readonly ImmutableArray<GuidePart> parts;
     private bool asked;
 
@@ -22,6 +27,7 @@ internal sealed class GuideScreen : CursorScreen
     public GuideScreen(DraftWork work)
     {
         this.work = work;
+        month = new MonthLine(work);
         parts =
         [
             new(SetupPart.Of(work, "Name and currency", "What the household is called, and the currency of every amount.", () => HouseholdFields.Name, 0, 1), true, () => work.Draft is { Name: not null, Settings.Currency: not null }),
@@ -64,6 +70,23 @@ internal sealed class GuideScreen : CursorScreen
     protected override string Status => parts.FirstOrDefault(part => part.IsNeeded && !part.IsFilled()) is { } needed
         ? $"Needed before the first payday: {needed.Part.Name}."
         : "All that is needed is there; each field is kept as it is entered.";
+
+    /// <inheritdoc/>
+    public override bool Pasted(string text)
+    {
+        if (!parts[0].IsFilled())
+        {
+            Message = "Name and currency come first: Enter.";
+            return true;
+        }
+
+        Message = PastedLines.Add(work, text, ItemSection.Sources);
+        Cursor = SetupList.All.ToList().FindIndex(list => !list.Lines(work.Begun).IsEmpty) is >= 0 and int first ? FirstList + first : Cursor;
+        return true;
+    }
+
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Under(int width) => month.Lines(work.Draft, width);
 
     private int FirstOpen => parts.ToList().FindIndex(part => !IsDone(part)) is >= 0 and int at ? at : parts.Length;
 
@@ -135,6 +158,13 @@ internal sealed class GuideScreen : CursorScreen
         {
             Cursor = parts.IndexOf(needed);
             Message = $"{needed.Part.Name} is still needed: Enter.";
+            return Way.Stay;
+        }
+
+        if (!asked && SetupList.All.FirstOrDefault(list => !list.Lines(work.Begun).IsEmpty) is { } written)
+        {
+            asked = true;
+            Message = $"In {written.Title} there are lines that aren't taken yet. Enter once more begins without them.";
             return Way.Stay;
         }
 
