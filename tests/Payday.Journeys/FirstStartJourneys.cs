@@ -100,13 +100,8 @@ public class FirstStartJourneys
         terminal.Press("Right", "Found in the statements").Press("i", "Look at each");
         terminal.Press("Down", ">bill  Northlane Rent").Press("Down", ">bill  Harbour Loan Office").Press("t", "!>Owed");
         terminal.Fill("Owed", "3000", ">Yearly rate").Fill("Yearly rate, %", "5", "Stored.").Press("Escape", "0 open");
-        terminal.Press("Right", ">1  Name and currency").Press("Enter", ">Name").Fill("Name", "Alder flat", ">Currency").Press("Escape", "All that is needed is there");
-        for (int part = 2; part <= 8; part++)
-        {
-            terminal.Press("Down", $">{part}  ");
-        }
-
-        terminal.Press("Down", ">   Begin").Press("Enter", "The household is stored.");
+        terminal.Press("Right", "All that is needed is there").WaitFor(">7  Fill day");
+        terminal.Press("Down", ">8  ").Press("Down", ">   Begin").Press("Enter", "The household is stored.");
 
         // What fell due before the first payday is paid by it, and the balance that was taken helps.
         terminal.To(1).Press("Down", ">From the buffer").Change("1000", "1,000.00").On(1, 7).Press("c", "Enter close it").Press("Enter", "The payday is closed.");

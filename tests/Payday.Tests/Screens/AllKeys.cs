@@ -128,6 +128,14 @@ internal static class AllKeys
 
             demo.Hand.Press("Enter");
         }
+
+        demo.Hand.Press("Esc", "i");
+        Binding[] none = [.. demo.Hand.Top.Bindings];
+        demo.Hand.Press("Enter").Type("Choir 9 1st", "");
+        foreach (Binding binding in none.Concat(demo.Hand.Top.Bindings).DistinctBy(key => (key.Name, key.Help)))
+        {
+            yield return ("lines", binding);
+        }
     }
 
     private static IEnumerable<(string Screen, Binding Binding)> OfTheStart()

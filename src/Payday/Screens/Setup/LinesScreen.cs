@@ -28,7 +28,7 @@ internal sealed class LinesScreen(SetupWork work, SetupList list, ISetupGuide? g
     public override string Title => $"{list.Title} as lines";
 
     /// <inheritdoc/>
-    public override IReadOnlyList<(string Word, string Meaning)> Words => SetupWords.All;
+    public override IReadOnlyList<(string Word, string Meaning)> Words => SetupWords.Lines;
 
     /// <inheritdoc/>
     protected override string Aside => guide?.Here ?? "";
@@ -159,7 +159,6 @@ internal sealed class LinesScreen(SetupWork work, SetupList list, ISetupGuide? g
             string line = text.Trim();
             Keep(at is { } changed ? Lines.SetItem(changed, line) : Lines.Add(line));
             Cursor = at ?? Count - 1;
-            Message = Here.Fault is { } fault ? CleanText.OneLine(fault) : "";
             return null;
         })
         {

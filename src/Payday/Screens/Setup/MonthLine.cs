@@ -31,10 +31,32 @@ internal sealed class MonthLine(SetupFacts facts)
             return [];
         }
 
-        string left = month.Left < Money.Zero(month.Left.Currency) ? $"missing {Shown(-month.Left)}" : $"left {Shown(month.Left)}";
-        string text = $"A month: in {Shown(month.ComesIn)}, bills {Shown(month.Bills)}, minimums {Shown(month.Minimums)}, pots {Shown(month.Pots)}: {left}";
-        Ink ink = month.Left < Money.Zero(month.Left.Currency) ? Ink.Alert : Ink.Plain;
-        return TextWrap.Lines(text, width - 2).Select(line => FrameLine.Of(" " + line, ink));
+        bool isMissing = month.Left < Money.Zero(month.Left.Currency);
+        string[] parts =
+        [
+            $"A month: in {Shown(month.ComesIn)}", $"bills {Shown(month.Bills)}", $"minimums {Shown(month.Minimums)}", $"pots {Shown(month.Pots)}",
+            isMissing ? $"missing {Shown(-month.Left)}" : $"left {Shown(month.Left)}",
+        ];
+        return Wrapped(parts, width - 2).Select(line => FrameLine.Of(" " + line, isMissing ? Ink.Alert : Ink.Plain));
+    }
+
+    // A word stays with its figure.
+    private static IEnumerable<string> Wrapped(IEnumerable<string> parts, int width)
+    {
+        string line = "";
+        foreach (string part in parts)
+        {
+            string longer = line.Length == 0 ? part : $"{line}, {part}";
+            if (line.Length > 0 && TextColumns.Width(longer) > width)
+            {
+                yield return line + ",";
+                longer = part;
+            }
+
+            line = longer;
+        }
+
+        yield return line;
     }
 
     // What the account holds is often entered last: it doesn't matter here.

@@ -30,11 +30,11 @@ internal sealed class GuideScreen : CursorScreen
         month = new MonthLine(work);
         parts =
         [
-            new(SetupPart.Of(work, "Name and currency", "What the household is called, and the currency of every amount.", () => HouseholdFields.Name, 0, 1), true, () => work.Draft is { Name: not null, Settings.Currency: not null }),
+            new(SetupPart.Of(work, "Name and currency", "What the household is called, and the currency of every amount.", () => HouseholdFields.Name, 0, 1, 2), true, () => work.Draft is { Name: not null, Settings.Currency: not null }),
             new(SetupPart.Of(work, "Notes and coins", "The notes and coins you use; those usual for the currency are there to begin with.", () => HouseholdFields.Cash, 0), true, () => work.Draft.Settings.Notes is not null),
             .. SetupList.All.Select(list => new GuidePart(
                 SetupPart.Of(work, list, list.IsNeeded ? "Who pays, and when" : null), list.IsNeeded, () => !list.Ordered(work.Draft).IsEmpty)),
-            new(SetupPart.Of(work, "Fill day and bank", "When the wallet is filled, and whether notes come from a teller or a machine.", () => HouseholdFields.Bank, 0, 1), false, () => false),
+            new(SetupPart.Of(work, "Fill day and bank", "When the wallet is filled, and whether notes come from a teller or a machine.", () => HouseholdFields.Bank, 0, 1, 5), false, () => false),
             new(SetupPart.Of(work, "What is there now", "What is in the account and at home today.", () => HouseholdFields.Opening(work), 1), false, () => false),
         ];
         Cursor = FirstOpen;
@@ -63,7 +63,7 @@ internal sealed class GuideScreen : CursorScreen
 
     /// <inheritdoc/>
     protected override string Detail => Cursor == parts.Length
-        ? "Stores the household with what is there now, and goes home: Enter there begins the first payday's routine. Everything but the currency can be changed later."
+        ? "Stores the household and goes home, where Enter begins the first payday's routine. What was taken as usual stands above: change it there, or later; only the currency stays."
         : parts[Cursor].Part.Help;
 
     /// <inheritdoc/>
