@@ -42,19 +42,19 @@ internal sealed class LinesScreen(SetupWork work, SetupList list, ISetupGuide? g
         Count == 0
             ? new(Key.Enter, "Enter", "type", $"Type {list.Noun}s as lines, one after the other; a letter begins one too, Enter alone ends. Lines can be pasted.", () => new Way.Edit(Line(null)))
             : new(Key.Enter, "Enter", "change", "Change this line; a letter begins another one. Lines can be pasted.", () => new Way.Edit(Line(At))),
-        .. Count == 0
-            ? guide is null ? Array.Empty<Binding>() : [new(Key.CursorRight, "Right", "go on without", $"On to the next part, {guide.NextName}.", guide.Next)]
-            : [new(Key.CursorRight, "Right", guide is null ? "take them" : "take them, go on", $"Take all that was read{(guide is null ? "" : $" and go on to {guide.NextName}")}; a line that can't be read stays here.", Take)],
         .. guide is null ? Array.Empty<Binding>() : [new(Key.CursorLeft, "Left", "", $"Back to {guide.BeforeName}; the lines are kept.", guide.Before)],
         .. Count == 0 ? Array.Empty<Binding>() : [new Binding(Key.X.WithCtrl, "Ctrl+X", "leave out", "Leave this line out.", LeaveOut)],
         .. Count == 0 ? Array.Empty<Binding>() : [new Binding(Key.Delete, "Del", "", "Forget all of these lines, after a question.", () => new Way.To(Forgetting()))],
-        .. Count == 0 && Taken is null ? Array.Empty<Binding>() : [new Binding(Key.U.WithCtrl, "Ctrl+U", "take back", "Take back what was added last: the last line, then the items taken from lines, which are lines again.", TakeBack)],
+        .. Count == 0 && Taken is null ? Array.Empty<Binding>() : [new Binding(Key.U.WithCtrl, "Ctrl+U", Count == 0 ? "take back" : "", "Take back what was added last: the last line, then the items taken from lines, which are lines again.", TakeBack)],
         new(Key.N.WithCtrl, "Ctrl+N", Count == 0 ? "form" : "", $"Fill in a form for another {list.Noun} instead.", () => new Way.To(new FormScreen(work, list.NewForm(work), list.Noun))),
     ];
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> LastKeys =>
     [
+        .. Count == 0
+            ? guide is null ? Array.Empty<Binding>() : [new(Key.CursorRight, "Right", "go on without", $"On to the next part, {guide.NextName}.", guide.Next)]
+            : [new(Key.CursorRight, "Right", guide is null ? "take" : "take, go on", $"Take all that was read{(guide is null ? "" : $" and go on to {guide.NextName}")}; a line that can't be read stays here.", Take)],
         ShellKeys.Help(this),
         ShellKeys.Back with { Help = "To the list; the lines are kept until they are taken.", Do = () => guide is null ? Way.Back : new Way.Instead(new ListScreen(work, list, guide)) },
     ];
@@ -163,6 +163,7 @@ internal sealed class LinesScreen(SetupWork work, SetupList list, ISetupGuide? g
         })
         {
             Most = CellEdit.Long,
+            GoesOn = at is not null,
             Next = () => ended ? null : Line(null),
         };
     }

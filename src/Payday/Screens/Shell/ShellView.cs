@@ -283,7 +283,7 @@ internal sealed class ShellView : Runnable
         if (move is Way.Edit start)
         {
             string? before = halfTyped.Of(Top, start.Cell);
-            field.Begin(start.Cell, before ?? start.Cell.Text, replaces: before is null);
+            field.Begin(start.Cell, before ?? start.Cell.Text, replaces: before is null && !start.Cell.GoesOn);
         }
         else if (!screens.Follow(move))
         {

@@ -136,7 +136,7 @@ internal abstract class ListOf<TItem>(ItemList<TItem> items) : SetupList
     {
         if (!read.Ok)
         {
-            return new(line, null, FormTexts.Of(read.Fault, work.Style));
+            return new(line, null, read.Fault is LineFault.NoAmount ? LineTexts.NoAmount(line, LineExample) : FormTexts.Of(read.Fault, work.Style));
         }
 
         string[] open = [.. items.Fields.Where(field => field.Applies(read.Value, work) && field.Needed && field.IsEmpty(read.Value, work)).Select(field => field.Label)];
