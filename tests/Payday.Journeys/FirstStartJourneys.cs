@@ -46,7 +46,7 @@ public class FirstStartJourneys
                 terminal.Type(line, line[^5..]).Press("Enter", $"Read as: {line[..line.IndexOf(' ', StringComparison.Ordinal)]}");
             }
 
-            terminal.Press("Enter", "Right take them, go on").Press("Right", "Left part before");
+            terminal.Press("Enter", "Right take, go on").Press("Right", "Left part before");
         }
 
         EndsInTheRoutine(terminal, folder);

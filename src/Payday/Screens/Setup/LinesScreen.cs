@@ -56,7 +56,7 @@ internal sealed class LinesScreen(SetupWork work, SetupList list, ISetupGuide? g
             ? guide is null ? Array.Empty<Binding>() : [new(Key.CursorRight, "Right", "go on without", $"On to the next part, {guide.NextName}.", guide.Next)]
             : [new(Key.CursorRight, "Right", guide is null ? "take" : "take, go on", $"Take all that was read{(guide is null ? "" : $" and go on to {guide.NextName}")}; a line that can't be read stays here.", Take)],
         ShellKeys.Help(this),
-        ShellKeys.Back with { Help = "Back to the list; the lines are kept until they are taken.", Do = () => guide is null ? Way.Back : new Way.Instead(new ListScreen(work, list, guide)) },
+        ShellKeys.Back with { Help = "Back; the lines are kept until they are taken.", Do = () => guide is null ? Way.Back : new Way.Instead(new ListScreen(work, list, guide)) },
     ];
 
     /// <inheritdoc/>
