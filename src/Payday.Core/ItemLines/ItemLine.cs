@@ -199,10 +199,10 @@ public static class ItemLine
         if (words.Percent() is { } part)
         {
             bool? plus = words.TakeAny("plus interest", "and interest", "+ interest") ? true : null;
-            words.TakeAny("or", "at least", "but at least", "but");
+            bool isSaid = words.TakeAny("or", "at least", "but at least", "but");
             ImmutableArray<string> before = words.Now;
             decimal? least = words.Amount();
-            if (least is not null && words.Left == 0 && before.Length == 1 && words.IsADay(before))
+            if (!isSaid && least is not null && words.Left == 0 && before.Length == 1 && words.IsADay(before))
             {
                 // The last figure alone is the day: there may be no least.
                 words.Now = before;
@@ -318,7 +318,7 @@ public static class ItemLine
     private static int ChangesAt(ImmutableArray<string> words, int from, LineFacts facts)
     {
         ImmutableArray<string> plain = [.. words.Select(Word)];
-        for (int at = from + 1; at < words.Length; at++)
+        for (int at = from; at < words.Length; at++)
         {
             if (words[at - 1].Length > plain[at - 1].Length && LineWords.IsChange(plain, at, facts))
             {

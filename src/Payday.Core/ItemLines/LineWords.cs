@@ -345,8 +345,10 @@ internal sealed class LineWords
     // A day and a month, such as 9/11, without a year.
     private LocalDate? InFigures()
     {
+        // With a point it is an amount where numbers have one, and where it changes to that.
+        bool isPointed = Front.TrimEnd('.').Contains('.', StringComparison.Ordinal);
         string[] parts = Front.TrimEnd('.').Split(['/', '.']);
-        if (parts.Length != 2 || parts.Any(part => part.Length is 0 or > 2 || !part.All(char.IsAsciiDigit)))
+        if (parts.Length != 2 || (isPointed && (facts.Numbers.DecimalMark == "." || IsChange(words, 0, facts))) || parts.Any(part => part.Length is 0 or > 2 || !part.All(char.IsAsciiDigit)))
         {
             return null;
         }

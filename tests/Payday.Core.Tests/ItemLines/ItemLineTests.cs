@@ -59,6 +59,7 @@ public sealed class ItemLineTests
     [InlineData("Milk 6.20 every two weeks from 12 March, 7 from 1 May", "Milk | 6.2 | fortnightly 2026-03-12", "7 2026-05-01")]
     [InlineData("Tax 90 yearly from 2 Feb, 1900 from 3 Feb 2028", "Tax | 90 | yearly 2027-02-02", "1900 2028-02-03")]
     [InlineData("Internet 62.99, 65 from Jun 2026", "Internet | 62.99 | -", "65 2026-06-01")]
+    [InlineData("\"Net 5\" 62.99, 5.16 from 30 Jan 2021, 39.71 from 28 Dec 2023", "Net 5 | 62.99 | -", "5.16 2021-01-30, 39.71 2023-12-28")]
     public void Bill_ThatChanges_IsRead(string line, string expected, string changes)
     {
         BillDraft bill = ItemLine.Bill(line, Facts).Value!;
@@ -112,6 +113,7 @@ public sealed class ItemLineTests
     [InlineData("Car loan 8400 6.9% 210 15", "Car loan | 8400 | 0.069 | 210 | 15")]
     [InlineData("Sofa card 1846 23.5% 2% 12", "Sofa card | 1846 | 0.235 | 0.02 or 0 | 12")]
     [InlineData("Sofa card 1846 23.5% 2% 25 12", "Sofa card | 1846 | 0.235 | 0.02 or 25 | 12")]
+    [InlineData("Sofa card 1846 23.5% 2% or 12", "Sofa card | 1846 | 0.235 | 0.02 or 12 | -")]
     [InlineData("Sofa card 1846 23.5% 12th", "Sofa card | 1846 | 0.235 | - | 12")]
     [InlineData("Sofa card 1846 23.5% 40", "Sofa card | 1846 | 0.235 | 40 | -")]
     public void Debt_AsItIsNoted_IsRead(string line, string expected)
@@ -203,6 +205,7 @@ public sealed class ItemLineTests
     {
         LineFacts euro = new(Currency.FromCode("EUR"), NumberStyle.PointComma, DateOrder.DayFirst, new(2026, 3, 5));
 
+        Assert.Equal("Strom | 118.4 | every 2 months 2026-06-01", Said(ItemLine.Bill("Strom 118,40 every 2 months from 1.6.", euro).Value!));
         Assert.Equal("Strom | 118.4 | every 2 months 2026-06-01", Said(ItemLine.Bill("Strom 118,40 every 2 months from 1.6.2026", euro).Value!));
     }
 
