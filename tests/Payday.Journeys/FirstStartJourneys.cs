@@ -2,6 +2,8 @@ namespace Payday.Journeys;
 
 public class FirstStartJourneys
 {
+    private static readonly string[] ListNames = ["sources", "bills", "debts", "pots"];
+
     [Fact]
     public void FirstStart_FromNothing_EndsInAPrintedSlip()
     {
@@ -78,7 +80,7 @@ public class FirstStartJourneys
         terminal.Press("Enter", "The household is stored.").Press("Enter", Steps.Mark(1));
         terminal.Press("Escape", "Esc leave").Press("Escape", "Leave Payday?").Press("Enter", "[ended 0]");
         using var household = System.Text.Json.JsonDocument.Parse(ProgramUnderTest.Run("export", "--data", folder.Data));
-        Assert.Equal(QuickStart.Count, new[] { "sources", "bills", "debts", "pots" }.Sum(list => household.RootElement.GetProperty(list).GetArrayLength()));
+        Assert.Equal(QuickStart.Count, ListNames.Sum(list => household.RootElement.GetProperty(list).GetArrayLength()));
         Assert.Equal(["account", "cash"], household.RootElement.GetProperty("pots").EnumerateArray().Select(pot => pot.GetProperty("held").GetString()).Distinct().Order());
         Assert.Equal(["ladder", "reserve", "sinking", "spending"], household.RootElement.GetProperty("pots").EnumerateArray().Select(pot => pot.GetProperty("kind").GetString()).Distinct().Order());
     }
