@@ -58,7 +58,11 @@ internal sealed class BookWork(BookSession session) : SetupWork
     public override ImmutableArray<CsvProfile> Readings => [.. session.Book.Weeks.Readings.Select(KeptReadings.ProfileOf)];
 
     /// <inheritdoc/>
-    public override string? FaultAt(HouseholdDraft next, DraftPlace place) => FaultAt(HouseholdCheck.Of(next).Faults, place);
+    public override Func<DraftPlace, string?> FaultsOf(HouseholdDraft next)
+    {
+        ImmutableArray<Fault> faults = [.. HouseholdCheck.Of(next).Faults];
+        return place => FaultAt(faults, place);
+    }
 
     /// <inheritdoc/>
     public override string? Put(HouseholdDraft next, DraftPlace place)
