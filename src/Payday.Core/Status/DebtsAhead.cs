@@ -26,7 +26,7 @@ public sealed record DebtsAhead(
     ImmutableArray<DebtAhead> Debts, DebtOrder Order, Money Extra, DebtProjection AtMinimums, DebtProjection AsProposed, DebtProjection OtherOrder)
 {
     /// <summary>The order that the household doesn't follow.</summary>
-    public DebtOrder Other => OtherThan(Order);
+    public DebtOrder Other => OtherWay.Than(Order);
 
     /// <summary>What the other order costs more in interest, below zero where less; null where the two leave different debts without an end.</summary>
     public Money? OtherCosts => AsProposed.Never.SequenceEqual(OtherOrder.Never) ? OtherOrder.Interest - AsProposed.Interest : null;
@@ -44,7 +44,7 @@ public sealed record DebtsAhead(
         RoutinePlan? plan = Plan(book);
         DebtProjection minimums = plan?.Surplus.Without ?? Bare(book, today, order);
         DebtProjection proposed = plan?.Surplus.With ?? minimums;
-        DebtProjection other = plan is null ? Bare(book, today, OtherThan(order)) : Plan(In(book, OtherThan(order)))!.Surplus.With;
+        DebtProjection other = plan is null ? Bare(book, today, OtherWay.Than(order)) : OtherWay.Of(plan.Surplus).Course;
         Money nothing = Money.Zero(book.Household.Currency);
         return new DebtsAhead(
             [.. DebtGlance.Of(book).Select((glance, i) => new DebtAhead(
@@ -69,12 +69,6 @@ public sealed record DebtsAhead(
         Money nothing = Money.Zero(book.Household.Currency);
         return DebtProjection.Project(outlook.From, outlook.Debts, nothing, nothing, order);
     }
-
-    private static Book In(Book book, DebtOrder order) =>
-        book with { Household = book.Household with { Settings = book.Household.Settings with { SurplusOrder = order } } };
-
-    private static DebtOrder OtherThan(DebtOrder order) =>
-        order == DebtOrder.SmallestBalance ? DebtOrder.HighestRate : DebtOrder.SmallestBalance;
 
     // What is charged until the course begins.
     private static Money Soon(RoutinePlan? plan, DebtId debt, Money nothing) =>
