@@ -76,16 +76,18 @@ internal sealed class SetAsideRun
         }
     }
 
-    // What this period needs comes from the day, or from what the household has else, as in the routine.
+    // What this period needs is planned for whether the day brings it or not, as in the routine; what it doesn't bring isn't there.
     private ImmutableDictionary<BillId, Money> After(ImmutableDictionary<BillId, Money> holds, int k, Due[] now, Due[] later)
     {
         Money held = Money.Sum(holds.Values, plan.Bills.Total.Currency);
         Money needed = (Money.Sum(now.Select(due => due.Amount), held.Currency) - held).ClampToZero();
         LocalDate to = paydays[k].Date.PlusMonths(BillDues.MonthsAhead);
         PlannedPayday[] ahead = [.. paydays.Skip(k + 1).TakeWhile(payday => payday.Date <= to)];
-        PlannedPayday today = ahead.Any(payday => payday.Income.IsPositive) ? paydays[k] with { Income = Money.Max(paydays[k].Income, needed) } : paydays[k];
+        bool isKnown = ahead.Any(payday => payday.Income.IsPositive);
+        PlannedPayday today = isKnown ? paydays[k] with { Income = Money.Max(paydays[k].Income, needed) } : paydays[k];
         Money planned = Money.Max(
             SetAsidePlanner.Plan(plan.Book.Household.Settings.SetAsides, held, [today, .. ahead], [.. now, .. later]).Rows[0].SetAside, needed);
+        planned = isKnown ? Money.Min(planned, paydays[k].Income) : planned;
         BillNeed[] needs = [.. plan.Book.Household.Bills.Select(bill => new BillNeed(
             bill.Id, holds[bill.Id], Money.Sum(now.Where(due => due.BillId == bill.Id).Select(due => due.Amount), held.Currency)))];
         ImmutableArray<Money> after = SetAsideShares.After(needs, planned, later);
