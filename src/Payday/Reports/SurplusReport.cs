@@ -14,6 +14,9 @@ namespace Payday.Reports;
 /// <summary>Where the rest goes and what it does; or what can't be paid.</summary>
 internal static class SurplusReport
 {
+    // A day without its year can't be the one a year later.
+    private const int MonthsByDay = 11;
+
     /// <summary>Step 5 of the routine.</summary>
     public static IEnumerable<string> Step(RoutinePlan plan, NumberStyle style) =>
     [
@@ -111,8 +114,13 @@ internal static class SurplusReport
     /// <summary>When a debt ends, e.g. <c>today</c>, <c>Jan 2027</c>.</summary>
     public static string End(ProjectedDebt debt) => debt.AtOnce ? "today" : debt.PaidOff is { } month ? Month(month) : "never";
 
-    /// <summary>When a pot or a bill has it all, e.g. <c>today</c>, <c>6 Mar 2026</c>; empty where it isn't in sight.</summary>
-    public static string End(LocalDate? date, LocalDate today) => date is { } day ? day == today ? "today" : Day(day) : "";
+    /// <summary>When a pot or a bill has it all, e.g. <c>today</c>, <c>6 Mar</c>, <c>Mar 2027</c>; empty where it isn't in sight.</summary>
+    public static string End(LocalDate? date, LocalDate today) => date is { } day
+        ? day == today ? "today" : day < today.PlusMonths(MonthsByDay) ? DateText.Short(day) : Month(day.ToYearMonth())
+        : "";
+
+    /// <summary>E.g. <c>6 Mar 2026</c>.</summary>
+    public static string Day(LocalDate date) => $"{DateText.Short(date)} {date.Year}";
 
     /// <summary>What a course does to a debt, against another one, e.g. <c>3 months sooner, saves 45.20</c>; empty for nothing.</summary>
     public static string Change(DebtChange change, NumberStyle style)
@@ -120,7 +128,7 @@ internal static class SurplusReport
         string saves = change.Saved switch
         {
             { IsPositive: true } saved => $"saves {saved.ToString(style)}",
-            { IsNegative: true } saved => $"costs {(-saved).ToString(style)}",
+            { IsNegative: true } saved => $"costs {(-saved).ToString(style)} more",
             _ => "",
         };
         string time = change switch
@@ -170,8 +178,6 @@ internal static class SurplusReport
     private static string Full(LocalDate? date, LocalDate today) => date is not { } day ? "not full in time" : day == today ? "full today" : $"full on {Day(day)}";
 
     private static string Whole(LocalDate? date, LocalDate today) => date is not { } day ? "not whole in time" : day == today ? "whole today" : $"whole on {Day(day)}";
-
-    private static string Day(LocalDate date) => $"{DateText.Short(date)} {date.Year}";
 
     private static IEnumerable<string> Shortfall(RoutinePlan plan, NumberStyle style) =>
     [

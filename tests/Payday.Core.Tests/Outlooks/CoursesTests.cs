@@ -53,7 +53,7 @@ public sealed class CoursesTests
             LocalDate? reached = outlook.Reached.FirstOrDefault(pot => pot.PotId == course.PotId)?.On;
             Assert.Equal((course.PotId, course.With <= outlook.Paydays[^1].Date ? course.With : null), (course.PotId, reached));
         }
-    }, iter: 150);
+    }, iter: 60);
 
     [Fact]
     public void BillCourse_AnyHousehold_IsThatOfTheRoutinePlayedForward() => SomePlaced.Sample((home, placed) =>
@@ -84,7 +84,7 @@ public sealed class CoursesTests
         Assert.All(courses, course => Assert.Equal(
             (course.BillId, course.With <= last ? course.With : null),
             (course.BillId, whole.TryGetValue(course.BillId, out LocalDate day) ? (LocalDate?)day : null)));
-    }, iter: 150);
+    }, iter: 60);
 
     private static RoutineDraft Placed(Book book, int[] placed)
     {

@@ -152,7 +152,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
         return [$"{name}: Space puts {what} here, {Shown(trial.Amount)} in all{does}.", .. SurplusReport.Elsewhere(Plan.Surplus, trial.Debts, target).Take(1)];
     }
 
-    private string On(LocalDate day) => day == Plan.Period.First ? "today" : $"on {SurplusReport.End(day, Plan.Period.First)}";
+    private string On(LocalDate day) => day == Plan.Period.First ? "today" : $"on {SurplusReport.Day(day)}";
 
     private string? Place(MoveTarget target, Money amount)
     {
