@@ -56,7 +56,7 @@ internal sealed class PotRun
     /// <param name="outside">What was put in and isn't there any more.</param>
     public PotRunEnd On(Pot pot, LocalDate? by, Money has, Money outside)
     {
-        Money next = paydays.IsEmpty ? Money.Zero(has.Currency) : Fill(pot, by, has, outside, 0);
+        Money next = paydays.IsEmpty ? Money.Zero(has.Currency) : Fill(0);
         if (Lacks(pot, by, has, outside, today).IsZero)
         {
             return new PotRunEnd(today, next);
@@ -64,7 +64,7 @@ internal sealed class PotRun
 
         for (int i = 0; i < paydays.Length && !(paydays[i] >= by); i++)
         {
-            has += Fill(pot, by, has, outside, i);
+            has += Fill(i);
             if (Lacks(pot, by, has, outside, paydays[i]).IsZero)
             {
                 return new PotRunEnd(paydays[i], next);
@@ -72,18 +72,28 @@ internal sealed class PotRun
         }
 
         return new PotRunEnd(null, next);
+
+        Money Fill(int payday) => FillOn(
+            household, pot, paydays[payday], has, outside, by is { } until ? new(until, [.. paydays.Skip(payday).TakeWhile(day => day < until)]) : null);
     }
 
     /// <summary>What the rule of a pot asks for on a payday.</summary>
-    private Money Fill(Pot pot, LocalDate? by, Money has, Money outside, int payday) => PotFills.Propose(pot, new PotFacts(
+    /// <param name="household">The household.</param>
+    /// <param name="pot">A sinking pot that saves, a ladder or a reserve.</param>
+    /// <param name="payday">The payday.</param>
+    /// <param name="has">What it has before.</param>
+    /// <param name="outside">What was put in and isn't there any more.</param>
+    /// <param name="until">Of a sinking pot its date, and the paydays before that from this one on.</param>
+    public static Money FillOn(
+        Household household, Pot pot, LocalDate payday, Money has, Money outside, (LocalDate By, ImmutableArray<LocalDate> Paydays)? until) => PotFills.Propose(pot, new PotFacts(
         has,
         has + outside,
         [],
-        paydays[payday],
+        payday,
         [],
         household.Start,
-        by is { } date ? new SinkingState(SinkingStage.Saving, date, Money.Zero(has.Currency)) : null,
-        by is { } until ? [.. paydays.Skip(payday).TakeWhile(day => day < until)] : [],
+        until is { By: var by } ? new SinkingState(SinkingStage.Saving, by, Money.Zero(has.Currency)) : null,
+        until?.Paydays ?? [],
         PotUnit.Of(pot, household.Settings.Cash),
         household.Settings.Numbers)).Amount;
 }

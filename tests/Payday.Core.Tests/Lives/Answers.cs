@@ -139,6 +139,7 @@ internal sealed class Answers
         ComingDues.Between(book, from, to.PlusMonths(2)).ToList().ForEach(due => Say($"{due}"));
         DebtOutlook outlook = DebtOutlook.Of(book, to);
         Say($"{outlook.From} {string.Join("; ", outlook.Debts.Select(debt => $"{debt with { PaidAhead = [] }} {string.Join(' ', debt.PaidAhead)}"))}");
+        PotPlan.Of(book).ToList().ForEach(plan => Say($"{plan.Pot.Id} {plan.Has} {plan.Planned} {plan.Lacks} {plan.Done}"));
         Debts(to);
         Months(from, to);
         Differences.Open(book).ToList().ForEach(open => Say($"open {open.PotId} {open.Date} {open.Difference} {open.DifferenceName}"));

@@ -12,6 +12,7 @@ using Payday.Core.Ledgers;
 using Payday.Core.Outlooks;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Core.Status;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
 
@@ -84,6 +85,28 @@ public sealed class CoursesTests
         Assert.All(courses, course => Assert.Equal(
             (course.BillId, course.With <= last ? course.With : null),
             (course.BillId, whole.TryGetValue(course.BillId, out LocalDate day) ? (LocalDate?)day : null)));
+    }, iter: 60);
+
+    // Lived as the outlook does it: each payday as proposed, pots spent on their dates. What was placed by hand makes them ahead at once.
+    [Fact]
+    public void PotPlan_AnyHousehold_IsOnPlanAndDoneWhenTheOutlookSaysSo() => SomePlaced.Sample((home, placed) =>
+    {
+        Book book = Book.Begin(home);
+        Outlook outlook = Outlook.Of(book, Ahead).Value!;
+        foreach (PotPlan plan in PotPlan.Of(book).Where(plan => plan.Lacks.IsPositive))
+        {
+            Assert.Equal(plan.Done <= outlook.Paydays[^1].Date ? plan.Done : null, outlook.Reached.FirstOrDefault(pot => pot.PotId == plan.Pot.Id)?.On);
+        }
+
+        for (int count = 1; count <= Ahead; count += 4)
+        {
+            Assert.All(PotPlan.Of(Outlook.Of(book, count).Value!.Book), plan => Assert.Equal((plan.Pot.Id, Usd(0)), (plan.Pot.Id, plan.Ahead)));
+        }
+
+        RoutineDraft draft = Placed(book, placed);
+        Book closed = Closing.Of(Routine.Plan(book, draft).Value!).Value!;
+        Assert.All(PotPlan.Of(closed), plan => Assert.Equal(
+            (plan.Pot.Id, Placing.On(draft.Placements!.Value, MoveTarget.Pot(plan.Pot.Id), Dollars)), (plan.Pot.Id, plan.Ahead)));
     }, iter: 60);
 
     private static RoutineDraft Placed(Book book, int[] placed)
