@@ -43,7 +43,7 @@ public class PotCommandTests
         Assert.Equal(before, shell.Run("export").Fine().Out);
     }
 
-    // Food has nothing before the first payday; what is bought the day before is paid from its first fill, and that is said.
+    // It has 400 before the first payday and 484 from then on: what is bought the day before is paid with its first fill, and that is said.
     [Theory]
     [InlineData("2026-03-05", true)]
     [InlineData("2026-03-06", false)]
@@ -52,7 +52,7 @@ public class PotCommandTests
         using TestShell shell = TestShell.WithDemo();
         shell.Run("run", "--accept").Fine();
 
-        string said = shell.Run("spend", "Week at the lake", "84", "--on", day) is { Exit: 0 } ran ? ran.Out : "";
+        string said = shell.Run("spend", "Week at the lake", "450", "--on", day) is { Exit: 0 } ran ? ran.Out : "";
 
         Assert.Equal(early, said.Contains("hadn't that much by 5 Mar 2026; what it got by 6 Mar 2026 pays for it.", StringComparison.Ordinal));
     }
