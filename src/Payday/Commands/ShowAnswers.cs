@@ -41,7 +41,7 @@ internal static class ShowAnswers
         return new Answer.Done(
             [.. Report.Table(
                 style,
-                [Report.Names("Pot"), new("kind"), new("held"), Report.Amounts("has"), Report.Amounts("kept back"), Report.Amounts("target"), new("full")],
+                [Report.Names("Pot"), new("kind"), new("where"), Report.Amounts("has"), Report.Amounts("not in notes"), Report.Amounts("target"), new("full")],
                 book.Household.Pots.Zip(pots, (pot, result) => ImmutableArray.Create(
                     result.Name, result.Kind, result.Held, Shown(book, result.Balance), Shown(book, result.KeptBack), result.Target is { } target ? Shown(book, target) : "",
                     plans.TryGetValue(pot.Id, out PotPlan? plan) ? PotPlanText.Done(plan) : ""))),
@@ -65,7 +65,7 @@ internal static class ShowAnswers
         return new Answer.Done(
             [.. Report.Table(
                 book.Household.Settings.Numbers,
-                [Report.Names("Bill"), Report.Amounts("amount"), new("next due"), Report.Amounts("held")],
+                [Report.Names("Bill"), Report.Amounts("amount"), new("next due"), Report.Amounts("set aside")],
                 bills.Select(bill => ImmutableArray.Create(bill.Name, Shown(book, bill.Amount), bill.NextDue is { } date ? DateText.Long(LocalDatePattern.Iso.Parse(date).Value) : "none", Shown(book, bill.Held))))],
             JsonSerializer.Serialize(new BillsResult(bills), ResultJson.Readable.BillsResult));
     }

@@ -18,7 +18,7 @@ internal static class ShowCommand
             Arity = ArgumentArity.ZeroOrOne,
         };
         what.LimitTo("pots", "bills", "debts", "calendar", "months", "year", "ledger");
-        var whole = new Option<bool>("--whole") { Description = "Of the ledger every movement, not what was done." };
+        var whole = new Option<bool>("--whole") { Description = "Of the ledger every line, not what was done." };
         var month = new Option<string?>("--month") { Description = "Of months the last one that is shown, e.g. 2026-04. Default: this one.", HelpName = "MONTH" };
         month.Validators.Add(result =>
         {
