@@ -52,7 +52,9 @@ public class PotCommandTests
         using TestShell shell = TestShell.WithDemo();
         shell.Run("run", "--accept").Fine();
 
-        string said = shell.Run("spend", "Week at the lake", "450", "--on", day) is { Exit: 0 } ran ? ran.Out : "";
+        string said = shell.Run("spend", "Week at the lake", "450", "--on", day) is { Exit: 0 } ran
+            ? string.Join(' ', ran.Out.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))
+            : "";
 
         Assert.Equal(early, said.Contains("hadn't that much by 5 Mar 2026; what it got by 6 Mar 2026 pays for it.", StringComparison.Ordinal));
     }
