@@ -24,7 +24,7 @@ internal static class StoredChoices
         new(("Level", SetAsideMode.Level), ("AsTheyFall", SetAsideMode.AsTheyFall));
 
     public static StoredWords<PlacementTarget> Targets { get; } =
-        new(("Debt", PlacementTarget.Debt), ("Pot", PlacementTarget.Pot), ("Buffer", PlacementTarget.Buffer));
+        new(("Debt", PlacementTarget.Debt), ("Pot", PlacementTarget.Pot), ("Buffer", PlacementTarget.Buffer), ("Bill", PlacementTarget.Bill));
 
     public static StoredWords<FillState> FillStates { get; } = new(("Done", FillState.Done), ("Skipped", FillState.Skipped));
 

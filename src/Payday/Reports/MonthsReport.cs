@@ -138,6 +138,9 @@ internal static class MonthsReport
 
     private static (Money Amount, string Note)? Said(Usual? usual) => usual is null ? null : (usual.Amount, $"({usual.Months})");
 
+    /// <summary>Where it went, the most first.</summary>
+    public static IEnumerable<(LedgerEnd End, string Name, Money Amount)> Went(Book book, Flow flow) => Went(book, flow, flow);
+
     // With what something else went to.
     private static IEnumerable<(LedgerEnd End, string Name, Money Amount)> Went(Book book, Flow flow, Flow other) => flow.Where.Keys.Union(other.Where.Keys)
         .Select(end => (End: end, Name: Name(book.Household, end), Amount: flow.To(end)))

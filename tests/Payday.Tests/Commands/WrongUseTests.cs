@@ -6,7 +6,7 @@ public class WrongUseTests(DemoShell demo) : IClassFixture<DemoShell>
     [InlineData("frob", "Unrecognized command or argument 'frob'. See payday --help.")]
     [InlineData("slip --nope", "Unrecognized command or argument '--nope'. See payday slip --help.")]
     [InlineData("import", "Required argument 'FILE' missing for command: 'import'. See payday import --help.")]
-    [InlineData("show frob", "WHAT frob: write pots, bills, debts, calendar, year or ledger. See payday show --help.")]
+    [InlineData("show frob", "WHAT frob: write pots, bills, debts, calendar, months, year or ledger. See payday show --help.")]
     [InlineData("split 70 --weeks 4", "Option '--unit' is required. See payday split --help.")]
     [InlineData("split 70 --weeks 0 --unit 10", "--weeks 0: write a whole number from 1 to 520. See payday split --help.")]
     [InlineData("split 70 --weeks 2.5 --unit 10", "--weeks 2.5: write a whole number from 1 to 520. See payday split --help.")]
