@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Payday.Core.Amounts;
 using Payday.Drawing;
 using Payday.Printing;
+using Payday.Reports;
 using Payday.Slips;
 
 namespace Payday.Pages;
@@ -40,6 +41,12 @@ internal sealed record PrintedPaper(byte[] Pdf, int Pages, string? Lacks)
             ? Of(pages, Title, fonts)
             : AsText(FillingSheetLayout.Lay(data, Columns(columns, size, print)), Title, size, print, fonts);
     }
+
+    /// <summary>The report of a month or year, on one page.</summary>
+    /// <param name="report">What it says.</param>
+    /// <param name="size">A full sheet.</param>
+    /// <param name="fonts">The fonts of the machine.</param>
+    public static PrintedPaper Report(PeriodReport report, PaperSize size, MachineFonts fonts) => Of([ReportPage.Draw(report, size)], report.Period.Name, fonts);
 
     /// <summary>Drawn pages.</summary>
     public static PrintedPaper Of(ImmutableArray<DrawnPage> pages, string title, MachineFonts fonts) =>

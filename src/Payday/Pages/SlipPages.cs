@@ -16,7 +16,7 @@ internal static class SlipPages
     private const double Step = 0.5;
 
     // So that note, count and amount aren't too far apart for the eye on a full sheet.
-    private const double WidestTable = 23;
+    private const double WidestTable = 30;
 
     /// <summary>The pages.</summary>
     /// <param name="data">What it says.</param>
