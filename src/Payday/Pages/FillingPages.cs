@@ -20,6 +20,9 @@ internal static class FillingPages
     private const double LargeEnough = 10.5;
     private const double Step = 0.5;
 
+    // Upright, and across.
+    private static readonly bool[] Ways = [false, true];
+
     /// <summary>The pages.</summary>
     /// <param name="data">What the sheet says.</param>
     /// <param name="paper">The paper.</param>
@@ -32,7 +35,7 @@ internal static class FillingPages
         var matrix = FillingMatrix.Of(data);
         FillingDraft[] drafts =
         [
-            .. Sizes(print).SelectMany(size => new[] { false, true }.Select(across => FillingDraft.Of(data, matrix, paper, across, size))).OfType<FillingDraft>(),
+            .. Sizes(print).SelectMany(size => Ways.Select(across => FillingDraft.Of(data, matrix, paper, across, size))).OfType<FillingDraft>(),
         ];
 
         // Fewest pages; then all weeks beside each other; then upright where the type is as large as one reads well; then the largest type.

@@ -12,6 +12,7 @@ namespace Payday.Pages;
 internal sealed class ReportBars
 {
     private const double Size = 10;
+    private const double Small = 8.5;
     private const double Gap = 10;
     private const double LongestName = 150;
     private const double ShortestBar = 60;
@@ -34,10 +35,22 @@ internal sealed class ReportBars
     /// <summary>How many rows it takes, with the total.</summary>
     public int Rows => rows.Length + 1;
 
-    /// <summary>What bars and posts are.</summary>
-    public string Legend => !HasBeside ? "" : report.Period.IsYear
-        ? $"Post and right column: the same months of {report.BesideName}"
-        : "Post and right column: the usual, the middle one of the months before";
+    /// <summary>Draws what bars and posts are, before some end of a line.</summary>
+    public void Legend(Sketch page, double right, double line)
+    {
+        if (!HasBeside)
+        {
+            return;
+        }
+
+        string post = report.Period.IsYear ? $"the same months of {report.BesideName}" : "usual: the middle one of the months before";
+        double x = right - TypeWidths.Of(post, Small);
+        page.Words(x, line, post, Small, shade: Sketch.Quiet);
+        page.Post(x - 6, line - 8, line + 1, 1.6, Sketch.Black);
+        x -= 22 + TypeWidths.Of(report.Period.Name, Small);
+        page.Words(x, line, report.Period.Name, Small, shade: Sketch.Quiet);
+        page.Area(x - 18, line - 6, 14, 6, BarShade);
+    }
 
     private bool HasBeside => report.Went.Rows.Any(row => row.Beside is not null) || report.Went.Total.Beside is not null;
 

@@ -43,7 +43,11 @@ internal static class ReportLists
         {
             bool total = line == sum;
             double at = y + (height * 0.5) + (Size * 0.35);
-            page.Rule(left, right, y, total ? 0.7 : 0.3, total ? Sketch.Black : Sketch.Hairline);
+            if (line != shown[0])
+            {
+                page.Rule(left, right, y, total ? 0.7 : 0.3, total ? Sketch.Black : Sketch.Hairline);
+            }
+
             if (line.IsToTick)
             {
                 page.Box(left, at, Size);

@@ -30,7 +30,7 @@ internal static class ReportPage
         var page = new Sketch(paper.Width, paper.Height, paper.Margin);
         double y = Title(page, report);
         y = ReportFigures.Draw(page, y, report) + 8;
-        double foot = page.Bottom - (Size * 1.2);
+        double foot = page.Bottom - (Size * 1.4);
 
         // What is listed below takes what it needs, up to a limit; the bars take the rest.
         int listed = Math.Min(MostListed, Math.Max(report.SetAside.Length, report.Dues.Length) + 1);
@@ -41,23 +41,24 @@ internal static class ReportPage
         double charts = Charts + Math.Max(0, Math.Min(70, room - (row * (bars.Rows + listed))));
         double middle = (page.Left + page.Right) / 2;
 
-        y = Headed(page, page.Left, page.Right, y, "Where the money went", bars.Legend);
+        bars.Legend(page, page.Right, y + 13);
+        y = Headed(page, page.Left, page.Right, y, "Where the money went");
         y = bars.Draw(page, y, row) + 12;
 
         double charted = y;
         double left = middle - (Between / 2);
         double right = middle + (Between / 2);
-        double start = Headed(page, page.Left, left, charted, "Income against outgoings", "");
+        double start = Headed(page, page.Left, left, charted, "Income against outgoings");
         MonthBars.Draw(page, page.Left, left, start, charted + Heading + charts, report);
-        start = Headed(page, right, page.Right, charted, "Saved and owed", "");
+        start = Headed(page, right, page.Right, charted, "Saved and owed");
         MonthCurves.Draw(page, right, page.Right, start, charted + Heading + charts, report);
         y = charted + Heading + charts + 12;
 
-        start = Headed(page, page.Left, left, y, $"Set aside on {DateText.Short(report.Today)}", "");
+        start = Headed(page, page.Left, left, y, $"Set aside on {DateText.Short(report.Today)}");
         ReportLists.SetAside(page, page.Left, left, start, row, listed, report);
-        start = Headed(page, right, page.Right, y, $"Due until {DateText.Short(report.DuesTo)}", "");
+        start = Headed(page, right, page.Right, y, $"Due until {DateText.Short(report.DuesTo)}");
         ReportLists.Dues(page, right, page.Right, start, row, listed, report);
-        page.Words(page.Left, page.Bottom, $"Made on {DateText.Day(report.Today)}, by the dates in the ledger; what was undone doesn't count.", Size * 0.8, shade: Sketch.Quiet);
+        page.Words(page.Left, page.Bottom - 2, $"Made on {DateText.Day(report.Today)}, by the dates in the ledger; what was undone doesn't count.", Size * 0.8, shade: Sketch.Quiet);
         return page.Page;
     }
 
@@ -73,14 +74,9 @@ internal static class ReportPage
         return y + 14;
     }
 
-    private static double Headed(Sketch page, double left, double right, double y, string heading, string legend)
+    private static double Headed(Sketch page, double left, double right, double y, string heading)
     {
-        double end = page.Words(left, y + 13, heading, 12, bold: true);
-        if (legend.Length > 0)
-        {
-            page.Ending(right, y + 13, TypeWidths.Cut(legend, right - end - 12, Size * 0.85), Size * 0.85, shade: Sketch.Quiet);
-        }
-
+        page.Words(left, y + 13, heading, 12, bold: true);
         page.Rule(left, right, y + 17, 0.7, Sketch.Black);
         return y + Heading;
     }

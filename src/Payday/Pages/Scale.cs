@@ -29,7 +29,7 @@ internal sealed record Scale(Money Lowest, Money Highest, Money Step)
     /// <summary>The scale of some amounts: steps of 1, 2 or 5 times a power of ten, whole units where the amounts are (common practice, no source).</summary>
     /// <param name="amounts">At least one.</param>
     /// <param name="mostSteps">How many steps it has at most.</param>
-    public static Scale Of(IReadOnlyCollection<Money> amounts, int mostSteps = 4)
+    public static Scale Of(IReadOnlyCollection<Money> amounts, int mostSteps = 5)
     {
         ArgumentOutOfRangeException.ThrowIfZero(amounts.Count);
         Currency currency = amounts.First().Currency;
