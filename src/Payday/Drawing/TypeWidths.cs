@@ -10,8 +10,10 @@ namespace Payday.Drawing;
 /// <remarks>All its digits have one width, so amounts that end at one line stand digit under digit.</remarks>
 internal static class TypeWidths
 {
-    /// <summary>The room of a sign that Helvetica lacks, in ems a column: nearly that of a letter of a wide script, which takes two.</summary>
-    public const double OfForeignColumn = 0.55;
+    // The room of a sign that Helvetica lacks, in ems a column: that of the question mark which may stand there, and of a letter of a wide
+    // script, which takes two.
+    private const double OfForeignColumn = 0.557;
+    private const double OfBoldForeignColumn = 0.612;
 
     private const double ThousandthsOfEm = 1000;
     private const string Ellipsis = "\u2026";
@@ -39,7 +41,7 @@ internal static class TypeWidths
     {
         // What Helvetica lacks may become plain letters, or signs of another font: in room that both fit.
         FrozenDictionary<char, double> widths = isBold ? Bold : Regular;
-        return sign.Length == 1 && widths.TryGetValue(sign[0], out double width) ? width : OfForeignColumn * TextColumns.ClusterWidth(sign);
+        return sign.Length == 1 && widths.TryGetValue(sign[0], out double width) ? width : (isBold ? OfBoldForeignColumn : OfForeignColumn) * TextColumns.ClusterWidth(sign);
     }
 
     /// <summary>The words, cut where they are too wide so that an ellipsis is seen.</summary>

@@ -49,7 +49,7 @@ internal sealed record FillingDraft(double Size, bool IsAcross, int Bands, Immut
         Tally(pages, data, size);
         Sentences(pages, data, room, size);
         return new FillingDraft(size, across, fitting.Length, pages.Finished((page, number, of) => page.Ending(
-            page.Right, page.Bottom, string.Create(CultureInfo.InvariantCulture, $"Page {number} of {of}"), size * 0.85, shade: Sketch.Quiet)));
+            page.Right, page.Bottom - (size * 0.2), string.Create(CultureInfo.InvariantCulture, $"Page {number} of {of}"), size * 0.85, shade: Sketch.Quiet)));
     }
 
     private static ImmutableArray<FillingBand>? BandsOf(FillingSheetData data, FillingMatrix matrix, double room, double size)

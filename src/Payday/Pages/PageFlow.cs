@@ -97,9 +97,14 @@ internal sealed class PageFlow(Func<Sketch> blank, Func<Sketch, double> head, do
         return [.. pages.Select(page => page.Page)];
     }
 
+    // A head that takes half a page stands on the first alone.
+    private bool IsLow(Sketch page) => head(blank()) < (page.Top + page.Bottom) / 2;
+
     private void Begin()
     {
-        pages.Add(blank());
-        y = head(pages[^1]);
+        Sketch page = blank();
+        bool hasHead = pages.Count == 0 || IsLow(page);
+        pages.Add(page);
+        y = hasHead ? head(page) : page.Top;
     }
 }

@@ -29,7 +29,7 @@ internal sealed class ReportBars
         this.report = report;
         ImmutableArray<WentRow> all = report.Went.Rows;
         rows = all.Length <= room ? all : [.. all[..(room - 1)], Together(all[(room - 1)..])];
-        most = all.IsEmpty ? Money.Zero(report.Currency) : all.Max(row => Money.Max(row.Amount, row.Beside ?? row.Amount));
+        most = rows.IsEmpty ? Money.Zero(report.Currency) : rows.Max(row => Money.Max(row.Amount, row.Beside ?? row.Amount));
     }
 
     /// <summary>How many rows it takes, with the total.</summary>

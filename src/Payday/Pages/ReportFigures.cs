@@ -28,7 +28,7 @@ internal static class ReportFigures
             page.Words(x, y + 14 + (Largest * 1.1) + 15, figures[i][2], beside, shade: Sketch.Quiet);
         }
 
-        return y + 14 + (Largest * 1.1) + 19;
+        return y + 14 + (Largest * 1.1) + (figures.Any(cells => cells[2].Length > 0) ? 19 : 4);
     }
 
     // An amount is never cut: it gets smaller.
