@@ -13,10 +13,11 @@ internal static class ReportPage
 {
     private const double Size = 10;
     private const double LeastRow = 13.5;
-    private const double MostRow = 17;
+    private const double MostRow = 19;
     private const double Heading = 24;
     private const double Between = 26;
     private const double Charts = 118;
+    private const double MoreCharts = 90;
     private const int MostListed = 10;
     private const int LeastWent = 3;
 
@@ -38,7 +39,7 @@ internal static class ReportPage
         int most = Math.Max(LeastWent, (int)(room / LeastRow) - listed - 1);
         ReportBars bars = new(report, most);
         double row = Math.Clamp(room / (bars.Rows + listed), LeastRow, MostRow);
-        double charts = Charts + Math.Max(0, Math.Min(70, room - (row * (bars.Rows + listed))));
+        double charts = Charts + Math.Max(0, Math.Min(MoreCharts, room - (row * (bars.Rows + listed))));
         double middle = (page.Left + page.Right) / 2;
 
         bars.Legend(page, page.Right, y + 13);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
@@ -49,11 +50,11 @@ internal static class PeriodReportText
 
     private static string Change(PeriodReport report, Money? more)
     {
-        string time = report.Period.IsYear ? "this year" : "this month";
+        string time = "in " + report.Period.Last.ToString(report.Period.IsYear ? "uuuu" : "MMMM", CultureInfo.InvariantCulture);
         return more switch
         {
             null => "",
-            { IsZero: true } => $"as before {time}",
+            { IsZero: true } => $"unchanged {time}",
             { IsPositive: true } amount => $"{amount.ToString(report.Style)} more {time}",
             { } amount => $"{(-amount).ToString(report.Style)} less {time}",
         };

@@ -23,6 +23,8 @@ public class CommandGoldenTests(DemoShell demo) : IClassFixture<DemoShell>
     [InlineData("show-debts", "show debts")]
     [InlineData("show-calendar", "show calendar")]
     [InlineData("show-year", "show year")]
+    [InlineData("report", "report")]
+    [InlineData("report-year", "report --year 2026")]
     [InlineData("ahead", "ahead")]
     [InlineData("ahead-if", "ahead --paydays 6 --if Rent=2900")]
     [InlineData("show-ledger", "show ledger")]
