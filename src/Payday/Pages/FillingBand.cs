@@ -26,9 +26,11 @@ internal sealed class FillingBand
     /// <param name="matrix">The same as a matrix.</param>
     /// <param name="groups">Which groups of it.</param>
     /// <param name="size">In points.</param>
-    public FillingBand(FillingSheetData data, FillingMatrix matrix, ImmutableArray<int> groups, double size)
+    /// <param name="leading">From row to row, in that size.</param>
+    public FillingBand(FillingSheetData data, FillingMatrix matrix, ImmutableArray<int> groups, double size, double leading)
     {
         (this.data, this.matrix, this.groups, this.size) = (data, matrix, groups, size);
+        RowHeight = size * leading;
         Rows = [.. matrix.Rows.Where(row => groups.Any(group => !row.Groups[group].IsEmpty))];
         name = Math.Clamp(Rows.Select(row => Width(row.Pot)).Append(Width(Together, bold: true)).Max(), ShortestName * size, LongestName * size);
         columns = [.. groups.Select(Measured)];
@@ -45,7 +47,7 @@ internal sealed class FillingBand
     public double Across => name + columns.Sum(column => column.Across) + total + (total > 0 ? GroupGap * size : 0);
 
     /// <summary>From row to row.</summary>
-    public double RowHeight => size * 1.75;
+    public double RowHeight { get; }
 
     /// <summary>The height of the two lines above the rows.</summary>
     public double HeadHeight => size * 3.1;
@@ -85,8 +87,8 @@ internal sealed class FillingBand
     /// <summary>Draws a pot.</summary>
     public void Row(Sketch page, double y, double wide, FillingMatrixRow row)
     {
-        double line = y + (size * 1.2);
-        page.Words(page.Left, line, row.Pot, size, room: name);
+        double line = y + (RowHeight / 2) + (size * 0.33);
+        page.Words(page.Left, line, row.Pot, size, room: Placed(page, wide).First().X - (size * 0.5) - page.Left);
         foreach ((Column column, double x) in Placed(page, wide))
         {
             ImmutableArray<NoteLine> notes = row.Groups[column.Group];
@@ -110,7 +112,7 @@ internal sealed class FillingBand
     /// <summary>Draws the sums of the weeks.</summary>
     public void Sums(Sketch page, double y, double wide)
     {
-        double line = y + (size * 1.2);
+        double line = y + (RowHeight / 2) + (size * 0.33);
         page.Rule(page.Left, page.Left + wide, y, 1, Sketch.Black);
         page.Words(page.Left, line, Together, size, bold: true);
         foreach ((Column column, double x) in Placed(page, wide))
@@ -138,7 +140,7 @@ internal sealed class FillingBand
         return new Column(group, Math.Max(Sketch.BoxOf(size) + notes.Sum() + amount, Width(title, bold: true)), notes, amount, GroupGap * size);
     }
 
-    // What is wider than needed goes between the name and the first week, so that the weeks stay together.
+    // What is wider than needed goes before the weeks, alike.
     private IEnumerable<(Column Column, double X)> Placed(Sketch page, double wide)
     {
         double more = (wide - Across) / (columns.Length + (total > 0 ? 1 : 0));

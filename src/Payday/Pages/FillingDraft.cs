@@ -11,10 +11,11 @@ namespace Payday.Pages;
 
 /// <summary>The filling sheet in one size of type on one way of laying the paper.</summary>
 /// <param name="Size">Of the type, in points.</param>
+/// <param name="Leading">From row to row, in that size.</param>
 /// <param name="IsAcross">Whether the paper lies on its long side.</param>
 /// <param name="Bands">How many tables the weeks take.</param>
 /// <param name="Pages">The pages.</param>
-internal sealed record FillingDraft(double Size, bool IsAcross, int Bands, ImmutableArray<DrawnPage> Pages)
+internal sealed record FillingDraft(double Size, double Leading, bool IsAcross, int Bands, ImmutableArray<DrawnPage> Pages)
 {
     private const double MostStretch = 1.35;
 
@@ -24,13 +25,14 @@ internal sealed record FillingDraft(double Size, bool IsAcross, int Bands, Immut
     /// <param name="paper">The paper.</param>
     /// <param name="across">Whether it lies on its long side.</param>
     /// <param name="size">Of the type, in points.</param>
+    /// <param name="leading">From row to row, in that size.</param>
     /// <returns>Null where not even one week fits the width.</returns>
-    public static FillingDraft? Of(FillingSheetData data, FillingMatrix matrix, PaperSize paper, bool across, double size)
+    public static FillingDraft? Of(FillingSheetData data, FillingMatrix matrix, PaperSize paper, bool across, double size, double leading)
     {
         (int width, int height) = across ? (paper.Height, paper.Width) : (paper.Width, paper.Height);
         double room = width - (2 * paper.Margin);
-        ImmutableArray<FillingBand>? bands = BandsOf(data, matrix, room, size);
-        if (bands is not { } fitting || TallyTable(data, size).Across > room)
+        ImmutableArray<FillingBand>? bands = BandsOf(data, matrix, room, size, leading);
+        if (bands is not { } fitting || TallyTable(data, size, leading).Across > room)
         {
             return null;
         }
@@ -46,20 +48,20 @@ internal sealed record FillingDraft(double Size, bool IsAcross, int Bands, Immut
             pages.Take(size * 1.6, (page, y) => page.Words(page.Left, y + size, "No notes to fill in.", size));
         }
 
-        Tally(pages, data, size);
+        Tally(pages, data, size, leading);
         Sentences(pages, data, room, size);
-        return new FillingDraft(size, across, fitting.Length, pages.Finished((page, number, of) => page.Ending(
-            page.Right, page.Bottom - (size * 0.2), string.Create(CultureInfo.InvariantCulture, $"Page {number} of {of}"), size * 0.85, shade: Sketch.Quiet)));
+        return new FillingDraft(size, leading, across, fitting.Length, pages.Finished((page, number, of) => page.Ending(
+            page.Right, page.Bottom - (size * 0.2), string.Create(CultureInfo.InvariantCulture, $"Page {number} of {of}"), size, shade: Sketch.Quiet)));
     }
 
-    private static ImmutableArray<FillingBand>? BandsOf(FillingSheetData data, FillingMatrix matrix, double room, double size)
+    private static ImmutableArray<FillingBand>? BandsOf(FillingSheetData data, FillingMatrix matrix, double room, double size, double leading)
     {
         var bands = ImmutableArray.CreateBuilder<FillingBand>();
         ImmutableArray<int> left = [.. Enumerable.Range(0, matrix.Groups.Length)];
         while (!left.IsEmpty)
         {
             int many = left.Length;
-            FillingBand band = new(data, matrix, left, size);
+            FillingBand band = new(data, matrix, left, size, leading);
             while (band.Across > room)
             {
                 many--;
@@ -68,7 +70,7 @@ internal sealed record FillingDraft(double Size, bool IsAcross, int Bands, Immut
                     return null;
                 }
 
-                band = new FillingBand(data, matrix, left[..many], size);
+                band = new FillingBand(data, matrix, left[..many], size, leading);
             }
 
             bands.Add(band);
@@ -85,7 +87,8 @@ internal sealed record FillingDraft(double Size, bool IsAcross, int Bands, Immut
         Head();
         foreach (FillingMatrixRow row in band.Rows)
         {
-            if (pages.Turns(band.RowHeight))
+            // The sums never stand alone under a head.
+            if (pages.Turns(row == band.Rows[^1] ? 2 * band.RowHeight : band.RowHeight))
             {
                 Head();
             }
@@ -93,18 +96,14 @@ internal sealed record FillingDraft(double Size, bool IsAcross, int Bands, Immut
             pages.Take(band.RowHeight, (page, y) => band.Row(page, y, wide, row));
         }
 
-        if (pages.Turns(band.RowHeight))
-        {
-            Head();
-        }
-
-        pages.Take(band.RowHeight * 1.4, (page, y) => band.Sums(page, y, wide));
+        pages.Take(band.RowHeight, (page, y) => band.Sums(page, y, wide));
+        pages.Skip(band.RowHeight * 0.4);
     }
 
     // That the notes in the pots are those that are there, value by value.
-    private static void Tally(PageFlow pages, FillingSheetData data, double size)
+    private static void Tally(PageFlow pages, FillingSheetData data, double size, double leading)
     {
-        FillingTally table = TallyTable(data, size);
+        FillingTally table = TallyTable(data, size, leading);
         if (table.IsEmpty)
         {
             return;
@@ -114,7 +113,7 @@ internal sealed record FillingDraft(double Size, bool IsAcross, int Bands, Immut
         pages.Take(table.Height + size, table.Draw);
     }
 
-    private static FillingTally TallyTable(FillingSheetData data, double size) => new(FillingTotal.Of(data), data, size);
+    private static FillingTally TallyTable(FillingSheetData data, double size, double leading) => new(FillingTotal.Of(data), data, size, leading);
 
     private static void Sentences(PageFlow pages, FillingSheetData data, double room, double size)
     {

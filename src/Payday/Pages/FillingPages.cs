@@ -20,6 +20,10 @@ internal static class FillingPages
     private const double LargeEnough = 10.5;
     private const double Step = 0.5;
 
+    private const double Roomy = 1.75;
+    private const double Tight = 1.4;
+    private static readonly double[] Leadings = [Roomy, Tight];
+
     // Upright, and across.
     private static readonly bool[] Ways = [false, true];
 
@@ -35,12 +39,17 @@ internal static class FillingPages
         var matrix = FillingMatrix.Of(data);
         FillingDraft[] drafts =
         [
-            .. Sizes(print).SelectMany(size => Ways.Select(across => FillingDraft.Of(data, matrix, paper, across, size))).OfType<FillingDraft>(),
+            .. from size in Sizes(print)
+               from leading in Leadings
+               from across in Ways
+               let draft = FillingDraft.Of(data, matrix, paper, across, size, leading)
+               where draft is not null
+               select draft,
         ];
 
-        // Fewest pages; then all weeks beside each other; then upright where the type is as large as one reads well; then the largest type.
+        // Fewest pages; then all weeks beside each other; then upright where that reads well; then the largest type with its room.
         return drafts.OrderBy(draft => draft.Pages.Length).ThenBy(draft => draft.Bands)
-            .ThenBy(draft => !(draft.Size >= LargeEnough && !draft.IsAcross)).ThenByDescending(draft => draft.Size)
+            .ThenBy(draft => !(draft.Size >= LargeEnough && draft.Leading == Roomy && !draft.IsAcross)).ThenByDescending(draft => draft.Size * draft.Leading)
             .FirstOrDefault()?.Pages;
     }
 

@@ -19,9 +19,10 @@ internal sealed class FillingTally
     private readonly double amount;
 
     /// <summary>Measures it.</summary>
-    public FillingTally(ImmutableArray<FillingTotal> totals, FillingSheetData data, double size)
+    public FillingTally(ImmutableArray<FillingTotal> totals, FillingSheetData data, double size, double leading)
     {
         (this.data, this.size) = (data, size);
+        RowHeight = size * leading;
 
         // What there is comes first here, and what it comes to in the pots last.
         this.totals = [.. totals[1..], totals[0]];
@@ -42,29 +43,30 @@ internal sealed class FillingTally
     public double Across => IsEmpty ? 0 : label + notes.Sum() + amount;
 
     /// <summary>How high it is.</summary>
-    public double Height => RowHeight * (totals.Length + 1.3);
+    public double Height => (size * 2) + (RowHeight * totals.Length);
 
-    private double RowHeight => size * 1.75;
+    private double RowHeight { get; }
 
     /// <summary>Draws it.</summary>
     public void Draw(Sketch page, double y)
     {
-        double line = y + (size * 1.5);
-        page.Words(page.Left, line, "Notes", size, bold: true);
+        double head = y + (size * 1.5);
+        page.Words(page.Left, head, "Notes", size, bold: true);
         foreach ((NoteLine value, double right) in Placed(page))
         {
-            page.Ending(right, line, NoteCounts.Name(value.Value, data.Style), size, bold: true);
+            page.Ending(right, head, NoteCounts.Name(value.Value, data.Style), size, bold: true);
         }
 
-        page.Ending(page.Left + Across, line, data.Currency.Code, size, shade: Sketch.Quiet);
-        page.Rule(page.Left, page.Left + Across, line + (size * 0.5), 1, Sketch.Black);
+        page.Ending(page.Left + Across, head, data.Currency.Code, size, shade: Sketch.Quiet);
+        page.Rule(page.Left, page.Left + Across, y + (size * 2), 1, Sketch.Black);
+        double top = y + (size * 2);
         foreach (FillingTotal total in totals)
         {
             bool last = total == totals[^1];
-            line += RowHeight;
+            double line = top + (RowHeight / 2) + (size * 0.33);
             if (last)
             {
-                page.Rule(page.Left, page.Left + Across, line - (size * 1.25), 1, Sketch.Black);
+                page.Rule(page.Left, page.Left + Across, top, 1, Sketch.Black);
             }
             else
             {
@@ -81,6 +83,7 @@ internal sealed class FillingTally
             }
 
             page.Ending(page.Left + Across, line, total.Amount.ToString(data.Style), size, bold: last);
+            top += RowHeight;
         }
     }
 

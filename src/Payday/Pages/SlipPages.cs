@@ -79,6 +79,6 @@ internal static class SlipPages
         }
 
         return pages.Finished((page, number, of) => page.Ending(
-            page.Right, page.Bottom - (size * 0.2), string.Create(CultureInfo.InvariantCulture, $"Page {number} of {of}"), size * 0.85, shade: Sketch.Quiet));
+            page.Right, page.Bottom - (size * 0.2), string.Create(CultureInfo.InvariantCulture, $"Page {number} of {of}"), size, shade: Sketch.Quiet));
     }
 }

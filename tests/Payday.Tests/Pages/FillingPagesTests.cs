@@ -79,7 +79,7 @@ public sealed class FillingPagesTests
         PrintedPaper printed = PrintedPaper.Filling(data, size, print, NoFonts);
         ImmutableArray<ReadPage> pages = ReadPage.Of(printed.Pdf);
         Assert.Equal(printed.Pages, pages.Length);
-        double least = print == PrintSize.Large ? PrintSizes.LeastLarge * 0.85 : 7.5;
+        double least = print == PrintSize.Large ? PrintSizes.LeastLarge : 9;
         foreach (ReadPage page in pages)
         {
             page.IsClean(size.Margin);

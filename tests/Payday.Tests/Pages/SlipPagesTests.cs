@@ -69,7 +69,7 @@ public sealed class SlipPagesTests
         foreach (ReadPage page in pages)
         {
             page.IsClean(size.Margin);
-            Assert.True(page.SmallestType >= (print == PrintSize.Large ? PrintSizes.LeastLarge * 0.85 : 7.5));
+            Assert.True(page.SmallestType >= (print == PrintSize.Large ? PrintSizes.LeastLarge : 9));
             Assert.DoesNotContain(page.Words, words => words.Any(char.IsControl));
         }
 

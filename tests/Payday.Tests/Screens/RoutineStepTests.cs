@@ -133,7 +133,7 @@ public class RoutineStepTests
             Assert.All(ReadPage.Of(File.ReadAllBytes(Path.Combine(folder.Path, file))), page =>
             {
                 Assert.Equal((612, 792), page.Size);
-                Assert.InRange(page.SmallestType, 13, 18); // the page number
+                Assert.InRange(page.SmallestType, 16, 18);
             });
         }
 

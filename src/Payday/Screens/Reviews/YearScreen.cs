@@ -40,8 +40,8 @@ internal sealed class YearScreen(BookSession session) : PageScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
-        .. month > First ? [byYear ? new Binding(Key.CursorLeft, "Left", "year before", "The year before.", () => Turn(-12)) : new Binding(Key.CursorLeft, "Left", "month before", "The month before.", () => Turn(-1))] : Array.Empty<Binding>(),
-        .. month < Last ? [byYear ? new Binding(Key.CursorRight, "Right", "year after", "The year after.", () => Turn(12)) : new Binding(Key.CursorRight, "Right", "month after", "The month after.", () => Turn(1))] : Array.Empty<Binding>(),
+        .. month > First ? [byYear ? new Binding(Key.CursorLeft, "Left", "before", "The year before.", () => Turn(-12)) : new Binding(Key.CursorLeft, "Left", "before", "The month before.", () => Turn(-1))] : Array.Empty<Binding>(),
+        .. month < Last ? [byYear ? new Binding(Key.CursorRight, "Right", "after", "The year after.", () => Turn(12)) : new Binding(Key.CursorRight, "Right", "after", "The month after.", () => Turn(1))] : Array.Empty<Binding>(),
         new(Key.Enter, "Enter", byYear ? "month" : "year", "The month shown, or its whole year.", Switch),
         Letters.Save.Does("PDF", "Save it as a page to pin up: a PDF file.", () => new Way.Edit(new CellEdit("Save as", $"payday-{Shown.Short}.pdf", Save) { Most = CellEdit.Long })),
     ];
