@@ -118,7 +118,7 @@ public class ReconcilingTests
         ReconciliationPlan plan = Plan(Bought);
         Assert.Equal("The bank's balance is missing; give it first.", plan.Accept().Fault.Said());
         Book done = Ticked(Bought).Accept().Value!;
-        Assert.Contains("held against the bank on 13 Mar", ReconciliationPlan.Of(done, new ReconciliationDraft(Friday6March, Usd(1), [])).Accept().Fault.Said(), StringComparison.Ordinal);
+        Assert.Contains("compared with the bank on 13 Mar", ReconciliationPlan.Of(done, new ReconciliationDraft(Friday6March, Usd(1), [])).Accept().Fault.Said(), StringComparison.Ordinal);
         Assert.Contains("before the household's first day", Plan(Bought).With(new ReconciliationDraft(Friday6March.PlusDays(-1), Usd(1), [])).Accept().Fault.Said(), StringComparison.Ordinal);
     }
 

@@ -42,7 +42,7 @@ internal static class AllKeys
             using var terminal = new DemoTerminal();
             foreach (Binding binding in terminal.Open(name).Top.Bindings)
             {
-                yield return (name, binding);
+                yield return (name == "papers" ? "slip and sheet" : name, binding);
             }
         }
     }

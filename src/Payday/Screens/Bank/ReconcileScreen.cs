@@ -204,7 +204,7 @@ internal sealed class ReconcileScreen : CursorScreen
     {
         if (ReconciliationUndo.Last(session.Book) is not { } last)
         {
-            Message = "The account was not held against the bank yet.";
+            Message = "The account was not compared with the bank yet.";
             return Way.Stay;
         }
 

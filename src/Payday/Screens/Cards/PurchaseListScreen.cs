@@ -66,7 +66,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
     protected override string Detail => (Fault, Here) switch
     {
         ({ } fault, _) => CleanText.OneLine(FaultTexts.Of(fault, session.Style)),
-        (_, { IsRefund: true, IsOpen: true }) => "This money came in. Was it a refund, pick the pot it is for: it owes less, or has it again; else leave it out.",
+        (_, { IsRefund: true, IsOpen: true }) => "This money came in. Was it a refund, pick the pot it is for: it has less to pay back, or has it again; else leave it out.",
         (_, { Entry.Others.IsEmpty: false } line) => $"{string.Join(", ", line.Entry.Parts.Select(part => $"{part.Amount.ToString(session.Style)} {(line.IsRefund ? "back to" : "from")} {WeekText.PotName(session.Book, part.PotId)}"))}.",
         (_, { Choice: PotChoice.Guessed, Guess: { } guess }) => $"Like purchase {guess.LikeNumber}, {CleanText.OneLine(session.Book.Weeks.Purchases[(int)guess.LikeNumber - 1].What)}.",
         (_, { Choice: PotChoice.Alike }) => "As chosen for another line of this shop.",

@@ -38,7 +38,7 @@ internal sealed class FoundScreen : CursorScreen
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
         ("Usual", "the amount in the middle of those that came, since the last lasting change."),
-        ("To hold", "what covered the bill eight times out of ten, of the last twelve."),
+        ("To set aside", "what covered the bill eight times out of ten, of the last twelve."),
         ("Hits", "how often it came, of how often it should have."),
         .. SetupWords.All,
     ];
@@ -54,7 +54,7 @@ internal sealed class FoundScreen : CursorScreen
     [
         .. Count == 0 ? Array.Empty<Binding>() : OfItem,
         .. Sure.Length > 1
-            ? [Letters.List.Does(string.Create(CultureInfo.InvariantCulture, $"take all {Sure.Length}"), "Take all that are open and ask nothing, as many as the key says, at once; each can be changed or taken out again.", TakeAll)]
+            ? [Letters.List.Does(string.Create(CultureInfo.InvariantCulture, $"take all {Sure.Length}"), "Take all that are open and ask nothing, as many as the key says, at once; each can be changed or removed again.", TakeAll)]
             : Array.Empty<Binding>(),
         new(Key.CursorLeft, "Left", "files", "Back to the files; what was taken stays.", () => new Way.Instead(new StatementFilesScreen(work, onward))),
         new(Key.CursorRight, "Right", onward.Name, "On with what was taken; it can be changed there too.", onward.Lead),
@@ -98,7 +98,7 @@ internal sealed class FoundScreen : CursorScreen
             if (state != ItemState.Left)
             {
                 yield return isTaken
-                    ? Letters.TakeOut.Does("take out", "Take it out of the household again.", Leave)
+                    ? Letters.TakeOut.Does("remove", "Remove it from the household again.", Leave)
                     : Letters.TakeOut.Does("leave", "Leave it out.", Leave);
             }
 
@@ -141,11 +141,11 @@ internal sealed class FoundScreen : CursorScreen
     private string Sentence(ProposedItem item) => item switch
     {
         ProposedItem.Source source => Series(source.Series, "at least"),
-        ProposedItem.Bill bill when work.IsDebt(bill) => $"Taken as a debt; Right leads on to its fields in the household. {Series(bill.Series, "to hold")}",
-        ProposedItem.Bill { MayBeDebt: true } bill when work.StateOf(bill) != ItemState.Taken => $"It reads like a debt: Enter asks whether it is one. {Series(bill.Series, "to hold")}",
-        ProposedItem.Bill bill => Series(bill.Series, "to hold"),
+        ProposedItem.Bill bill when work.IsDebt(bill) => $"Taken as a debt; Right leads on to its fields in the household. {Series(bill.Series, "to set aside")}",
+        ProposedItem.Bill { MayBeDebt: true } bill when work.StateOf(bill) != ItemState.Taken => $"It reads like a debt: Enter asks whether it is one. {Series(bill.Series, "to set aside")}",
+        ProposedItem.Bill bill => Series(bill.Series, "to set aside"),
         ProposedItem.Pot { Habit: var habit } pot => Spent(habit, pot),
-        ProposedItem.NewAmount amount => $"{Amount(amount.Here)} here, {Amount(amount.Found)} at the bank{Since(amount.Series)}. Taken, it holds from {DateText.Long(amount.From)} on. {LearningReport.Hits(amount.Series)} times, up to {DateText.Day(amount.Series.Last)}.",
+        ProposedItem.NewAmount amount => $"{Amount(amount.Here)} here, {Amount(amount.Found)} at the bank{Since(amount.Series)}. Taken, it counts from {DateText.Long(amount.From)} on. {LearningReport.Hits(amount.Series)} times, up to {DateText.Day(amount.Series.Last)}.",
         ProposedItem.Account account => $"What the bank says was there at the end of {DateText.Long(account.ClosedOn)}. Taken, the household begins with it on {DateText.Long(account.Start)}.",
         _ => throw new ArgumentOutOfRangeException(nameof(item)),
     };
@@ -186,7 +186,7 @@ internal sealed class FoundScreen : CursorScreen
             true,
             isDebt => isDebt ? DebtForm(bill) is { } form ? new Way.Instead(form) : Way.Back : TakeHere(Way.Back))
         {
-            Asked = Series(bill.Series, "to hold"),
+            Asked = Series(bill.Series, "to set aside"),
         })
         : TakeHere(Way.Stay);
 
@@ -218,7 +218,7 @@ internal sealed class FoundScreen : CursorScreen
             taken++;
         }
 
-        Message = $"{taken} taken. Look at each: Enter changes it, x takes it out.";
+        Message = $"{taken} taken. Look at each: Enter changes it, x removes it.";
         return Way.Stay;
     }
 
@@ -272,7 +272,7 @@ internal sealed class FoundScreen : CursorScreen
             return new Way.To(NewDebt);
         }
 
-        Message = "It was taken out of the household; x puts it among the open ones again.";
+        Message = "It was removed from the household; x puts it among the open ones again.";
         return Way.Stay;
     }
 

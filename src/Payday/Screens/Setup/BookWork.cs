@@ -91,7 +91,7 @@ internal sealed class BookWork(BookSession session) : SetupWork
         Movement[] movements = [.. session.Book.Ledger.Movements.Where(Subject(list, id).IsIn)];
         return movements.Length == 0
             ? null
-            : $"{"movement".ToQuantity(movements.Length)} of the ledger, the last of {DateText.Long(movements[^1].Date)}, {(movements.Length == 1 ? "names" : "name")} it, so it stays.";
+            : $"{"ledger line".ToQuantity(movements.Length)}, the last of {DateText.Long(movements[^1].Date)}, {(movements.Length == 1 ? "names" : "name")} it, so it stays.";
     }
 
     /// <inheritdoc/>

@@ -54,7 +54,7 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
     private IReadOnlyList<Binding> Moves =>
     [
         .. list.HasEnd ? [Letters.Days.Does("end", $"The last date of this {list.Noun}; empty lets it go on.", End)] : Array.Empty<Binding>(),
-        Letters.TakeOut.Does("take out", $"Take this {list.Noun} out of the list, after a question; one that the ledger names stays.", TakeOut),
+        Letters.TakeOut.Does("remove", $"Remove this {list.Noun} from the list, after a question; one that the ledger names stays.", TakeOut),
         Letters.Up.Does("move", list.IsRanked ? "Move up: cut later than the one above." : "Move up or down in the order.", () => Move(-1)) with { Name = "< >" },
         Letters.Down.Does("", list.IsRanked ? "Move down: cut sooner than the one below." : "Move down in the order.", () => Move(1)),
         new(Key.CursorUp.WithShift, "Shift+Up", "", "Move up, like <.", () => Move(-1)),

@@ -23,7 +23,7 @@ internal sealed class BillList : ListOf<BillDraft>
             SetupFields.Of("Amount", Members.Amount, new AmountType(), "What is usually due; the actual amount is confirmed each time."),
             .. ScheduleFields.Of("Falls due", Members.Schedule, Members.Shift),
             SetupFields.Of("Essential", Members.Essential, ChoiceTypes.Of((true, "yes"), (false, "no")), "Whether it keeps the household going, like shelter and power: it comes before all else when money is short."),
-            (SetupFields.Of("Set aside already", Members.SetAside, new AmountType(), "What the account already held for it at the start; empty for nothing.") with { Locked = StartLock.SinceStart }).Optional(),
+            (SetupFields.Of("Set aside already", Members.SetAside, new AmountType(), "What was set aside for it in the account at the start; empty for nothing.") with { Locked = StartLock.SinceStart }).Optional(),
             LaterField.Of(Members.Later),
             Until,
         ]))

@@ -37,7 +37,7 @@ internal sealed class PotList : ListOf<PotDraft>
     public override bool IsRanked => true;
 
     /// <inheritdoc/>
-    public override ImmutableArray<TextColumn> Columns => [new("", Align.Right), Report.Names("Pot"), new("for"), new("held")];
+    public override ImmutableArray<TextColumn> Columns => [new("", Align.Right), Report.Names("Pot"), new("for"), new("where")];
 
     /// <inheritdoc/>
     protected override ImmutableArray<string> Cells(PotDraft item, SetupFacts facts) =>

@@ -23,7 +23,7 @@ internal abstract class SetupList
     public abstract string Instead { get; }
 
     /// <summary>What the name of an item is for.</summary>
-    protected static string NameHelp => $"What you call it, 1 to {HouseholdLimits.LongestName} characters; it also stands on papers.";
+    protected static string NameHelp => $"What you call it, 1 to {HouseholdLimits.LongestName} characters; it also stands on slips and sheets.";
 
     /// <summary>Whether a household needs at least one.</summary>
     public virtual bool IsNeeded => false;
