@@ -120,7 +120,7 @@ public sealed record StatementPlan(
             WasLeft = line.WasLeft,
         };
         return line.State == PlannedState.Matched && line.Partners[0] is Partner.Entered entered ? new LineDecision(taken, [entered.Line.Number], null)
-            : line.Effective is { } effective ? new LineDecision(taken, effective.Lines, effective.Lines.IsEmpty ? effective.Target : null) { Due = effective.Due }
+            : line.Effective is { } effective ? new LineDecision(taken, effective.Lines, effective.Lines.IsEmpty ? effective.Target : null) { Due = effective.Due, Notes = effective.Notes }
             : new LineDecision(taken, [], null);
     }
 
