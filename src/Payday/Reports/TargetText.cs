@@ -33,7 +33,7 @@ internal static class TargetText
     public static string Name(Household household, LineTarget target) => target switch
     {
         { Use: LineUse.For, End: { } end } => PurposeNames.Of(household, end),
-        { Use: LineUse.Cash, End: { } end } => Cash + PurposeNames.Of(household, end),
+        { Use: LineUse.Cash, End: { } end } => Cash + (end == MoveEnds.Loose ? PurposeNames.Of(household, end).ToLowerInvariant() : PurposeNames.Of(household, end)),
         { Use: LineUse.Income, End: LedgerEnd.Outside { SourceId: { } source } } => EndText.Source(household, source),
         _ => Array.Find(Words, pair => pair.Target.Use == target.Use).Word,
     } + (target.Other is { } other ? From + PurposeNames.Of(household, other) : "");
@@ -79,7 +79,7 @@ internal static class TargetText
     }
 
     private static string Cashed(Household household, LedgerEnd cash, LedgerEnd? other, bool isBrought) =>
-        (isBrought ? "cash brought from " : "cash fetched for ") + EndName(household, cash)
+        (isBrought ? "cash from " : "cash for ") + EndName(household, cash)
         + (other is null ? "" : (isBrought ? ", to " : ", from ") + EndName(household, other));
 
     private static string EndName(Household household, LedgerEnd end) =>

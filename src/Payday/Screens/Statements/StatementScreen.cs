@@ -81,12 +81,12 @@ internal sealed class StatementScreen : CursorScreen
 
     /// <inheritdoc/>
     protected override string Detail => Asks is not null ? Question
-        : Here is { } line ? CleanText.OneLine($"{PlanText.What(line.Line)}. {PlanText.Why(session.Book.Household, line)}{lineKeys.Notes(line)}".TrimEnd())
+        : Here is { } line ? CleanText.OneLine($"{PlanText.What(line.Line)}: {PlanText.Becomes(session.Book.Household, line, isSureTaken: false)}. {PlanText.Why(session.Book.Household, line)}{lineKeys.Notes(line)}".TrimEnd())
         : "";
 
     /// <inheritdoc/>
     protected override string Status => Plan is { } plan && work.Taken(plan) is var after
-        ? after.Ok ? PlanText.Difference(after.Value.Weeks.Reconciliations[^1], session.Style) : FaultTexts.Of(after.Fault, session.Style)
+        ? after.Ok ? PlanText.Difference(after.Value.Weeks.Reconciliations[^1], session.Style) : TextOf(after.Fault)
         : "";
 
     private StatementPlan? Plan => work.Plan is { Ok: true } plan ? plan.Value : null;
@@ -159,6 +159,8 @@ internal sealed class StatementScreen : CursorScreen
         : Lines[row] is { Choice: { } chosen } ? chosen is { Target.Use: LineUse.Leave, Lines.IsEmpty: true } ? ('x', Ink.Quiet) : ('v', Ink.Plain)
         : (' ', Ink.Plain);
 
+    private string TextOf(Fault fault) => FaultTexts.Of(fault, session.Style) + (fault is TakingFault.NoBalance ? " @ types it." : "");
+
     private static bool IsSure(PlannedLine line) => line is { Choice: null, Proposal.IsSure: true };
 
     private Way File() => new Way.Edit(new CellEdit("Path of the file", "", text =>
@@ -219,7 +221,7 @@ internal sealed class StatementScreen : CursorScreen
                 Cursor = Math.Max(0, Lines.ToList().FindIndex(line => line.Line.Date == at.Line.Date && line.Line.Amount == at.Line.Amount && line.Line.Party == at.Line.Party && line.Line.Text == at.Line.Text));
             }
 
-            Message = FaultTexts.Of(after.Fault, session.Style) + (after.Fault is TakingFault.NoBalance ? " @ types it." : "");
+            Message = TextOf(after.Fault);
             return Way.Stay;
         }
 
