@@ -70,6 +70,16 @@ public class ReconcilingTests
         Assert.Equal(("a fee?", null), (back.Weeks.Reconciling!.Name, BankAgreement.Of(back)));
     }
 
+    // A name taken back with its difference is that difference's: another has none yet.
+    [Fact]
+    public void With_AnotherDifference_LetsTheNameGo()
+    {
+        Book named = OffBy("a fee?");
+        ReconciliationPlan back = ReconciliationPlan.Of(ReconciliationUndo.Of(named, ReconciliationUndo.Last(named)!).Value!, Friday13March);
+        Assert.Equal("a fee?", back.With(back.Draft with { Date = back.Draft.Date.PlusDays(1) }).Name);
+        Assert.Equal(("", ""), (Off(back, 100).Name, Off(Off(back, 100), -100).Name));
+    }
+
     // Of that day or before, alone or all together; what comes a day later can't have been in that balance.
     [Theory]
     [InlineData(true, 0, -4.50)]

@@ -17,8 +17,9 @@ namespace Payday.Screens.Asking;
 /// <param name="obstacle">What is in the way, or null.</param>
 /// <param name="take">Takes it back.</param>
 /// <param name="done">What is said once it is.</param>
+/// <param name="endsAtHome">Whether home is next, as where it came from shows what is gone; else that screen is.</param>
 internal sealed class TakeBackScreen(
-    BookSession session, string title, IEnumerable<string> texts, Obstacle? obstacle, Func<Result<Book>> take, string done) : PageScreen
+    BookSession session, string title, IEnumerable<string> texts, Obstacle? obstacle, Func<Result<Book>> take, string done, bool endsAtHome = false) : PageScreen
 {
     private string? fault = obstacle is null ? null : UndoTexts.WithKeys(obstacle, session.Style);
 
@@ -46,6 +47,6 @@ internal sealed class TakeBackScreen(
         }
 
         session.Take(after.Value);
-        return new Way.Home(done);
+        return endsAtHome ? new Way.Home(done) : new Way.Done(done);
     }
 }

@@ -218,6 +218,6 @@ internal sealed class ReconcileScreen : CursorScreen
             ],
             ReconciliationUndo.InTheWay(session.Book, last),
             () => ReconciliationUndo.Of(session.Book, last),
-            "The reconciliation is taken back; @ goes on with what was ticked."));
+            "The reconciliation is taken back; what was ticked is here again."));
     }
 }

@@ -48,6 +48,7 @@ internal static class CountsBack
             ],
             CountUndo.InTheWay(session.Book, counts),
             () => CountUndo.Of(session.Book, counts, session.Today),
-            "The count is taken back; w goes on with what was entered.");
+            "The count is taken back; w goes on with what was entered.",
+            endsAtHome: true);
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.DuePayments;
 using Payday.Reports;
@@ -56,6 +57,7 @@ internal sealed class DuesScreen : CursorScreen
         [
             session.Changing(this, new(Key.Space, "Space", "paid", "It has left the account: Right takes all of it today, or type another amount or day first.", () => new Way.To(new DueScreen(session, due, Ticked)))),
             session.Changing(this, Letters.TakeOut.Does("free", "What is to be paid of it needs no more money; after a question.", () => new Way.To(Free(due)))),
+            session.Changing(this, Letters.Undo.Does("", "Take back the last payment that was ticked, after a question.", ToLast)),
         ],
         (_, { Number: { } number }) => [session.Changing(this, Letters.Undo.Does("undo", "Take back this payment, after a question.", () => new Way.To(TakeBack(number))))],
         _ => [],
@@ -146,13 +148,17 @@ internal sealed class DuesScreen : CursorScreen
         Message = payment.Completes ? "Ticked." : $"{Shown(payment.Amount)} paid; {Shown(payment.Asked!.Value - payment.Amount)} is still to pay. x frees it.";
     }
 
+    private string NameOf(DueOwner owner) => owner.Bill is { } bill ? EndText.Bill(session.Book.Household, bill) : EndText.Debt(session.Book.Household, owner.Debt!.Value);
+
+    private Way ToLast() => session.Book.Weeks.StandingPayments.LastOrDefault() is { } last ? new Way.To(TakeBack(last.Number)) : new Way.Says("Nothing was ticked yet.");
+
     private TakeBackScreen TakeBack(long number)
     {
         DuePayment payment = session.Book.Weeks.Payments[(int)number - 1];
         return new TakeBackScreen(
             session,
             "Take a payment back",
-            [$"{Shown(payment.Amount)} of {DateText.Day(payment.Date)}.", "It is to be paid again, and the account has its money for it, as if it had not been ticked."],
+            [$"{NameOf(payment.Key.Owner)}: {Shown(payment.Amount)} of {DateText.Day(payment.Date)}.", "It is to be paid again, and the account has its money for it, as if it had not been ticked."],
             Paying.InTheWay(session.Book, number),
             () => Paying.Undo(session.Book, number, session.Today),
             "The payment is taken back.");

@@ -116,5 +116,6 @@ internal sealed class ReceivedScreen : KeptFormScreen
         ["What the slip asked for stands again, and the filling as the payday planned it."],
         ReceivingUndo.InTheWay(Session.Book),
         () => ReceivingUndo.Of(Session.Book, Session.Today),
-        "Taken back: the filling is as the slip asked for it."));
+        "Taken back: the filling is as the slip asked for it.",
+        endsAtHome: true));
 }

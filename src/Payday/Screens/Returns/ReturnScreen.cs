@@ -37,10 +37,10 @@ internal sealed class ReturnScreen : CursorScreen
     ];
 
     /// <inheritdoc/>
-    protected override string Aside => $"{plan.Total.ToString(session.Style)} to the bank";
+    protected override string Aside => $"{Plan.Total.ToString(session.Style)} to the bank";
 
     /// <inheritdoc/>
-    protected override int Count => plan.Lines.Length;
+    protected override int Count => Plan.Lines.Length;
 
     /// <inheritdoc/>
     protected override string Empty => "No pot owes the account any cash. Esc leads back.";
@@ -52,14 +52,14 @@ internal sealed class ReturnScreen : CursorScreen
         [
             new(Key.Space, "Space", line.Goes ? "leave owed" : "take along", "Whether this pot's cash goes to the bank this time.", Turn),
             new(Key.Enter, "Enter", "notes", "Say which notes you pull from this pot.", () => new Way.To(Notes(line))),
-            Letters.Proposal.Does("", "The notes of this pot as planned.", () => Decide(plan.Draft with { Picked = plan.Draft.Picked.Remove(line.Pot.Id) })),
+            Letters.Proposal.Does("", "The notes of this pot as planned.", () => Decide(Plan.Draft with { Picked = Plan.Draft.Picked.Remove(line.Pot.Id) })),
             TakeBack,
         ];
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> LastKeys =>
     [
-        .. plan.Total.IsPositive ? [Letters.Confirm.Does("slip", "The slip for the bank, to print or to save; there it is confirmed too.", ToSlip)] : Array.Empty<Binding>(),
+        .. Plan.Total.IsPositive ? [Letters.Confirm.Does("slip", "The slip for the bank, to print or to save; there it is confirmed too.", ToSlip)] : Array.Empty<Binding>(),
         ShellKeys.Help(this),
         ShellKeys.Back,
     ];
@@ -68,20 +68,23 @@ internal sealed class ReturnScreen : CursorScreen
     protected override string Detail => Here is { } line ? $"{line.Pot.Name}: {WayText(line)}" : "";
 
     /// <inheritdoc/>
-    protected override string Status => plan.Total.IsZero
+    protected override string Status => Plan.Total.IsZero
         ? ""
-        : $"Slip: {NoteText.Listed(plan.SlipNotes, plan.Total.Currency, session.Style)}{(plan.Unlisted.IsZero ? "" : $", and {plan.Unlisted.ToString(session.Style)} in notes not known")}";
+        : $"Slip: {NoteText.Listed(Plan.SlipNotes, Plan.Total.Currency, session.Style)}{(Plan.Unlisted.IsZero ? "" : $", and {Plan.Unlisted.ToString(session.Style)} in notes not known")}";
 
     private Binding TakeBack => Letters.Undo.Does(Here is null ? "take back" : "", "Take back the last cash return, after a question.", ToQuestion);
 
-    private ReturnLine? Here => plan.Lines.IsEmpty ? null : plan.Lines[Math.Clamp(Cursor, 0, plan.Lines.Length - 1)];
+    // Another screen may have changed the book since, as taking back does.
+    private ReturnPlan Plan => ReferenceEquals(plan.Book, session.Book) ? plan : plan = ReturnPlan.Of(session.Book, session.Return);
+
+    private ReturnLine? Here => Plan.Lines.IsEmpty ? null : Plan.Lines[Math.Clamp(Cursor, 0, Plan.Lines.Length - 1)];
 
     /// <inheritdoc/>
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
             [Report.Names("Pot"), Report.Amounts("owes"), new("pull") { Shrinks = true, MinWidth = 12 }, new("swap first") { Shrinks = true, MinWidth = 10 }, new("")],
-            [.. plan.Lines.Select(line => ImmutableArray.Create(
+            [.. Plan.Lines.Select(line => ImmutableArray.Create(
                 line.Pot.Name,
                 line.Owes.ToString(session.Style),
                 line.Notes is { } notes ? NoteText.Listed(notes, line.Owes.Currency, session.Style) : line.Way == ReturnWay.NoWay ? "no way" : "pick them",
@@ -93,7 +96,7 @@ internal sealed class ReturnScreen : CursorScreen
     }
 
     /// <inheritdoc/>
-    protected override (char Sign, Ink Ink) Mark(int row) => plan.Lines[row] switch
+    protected override (char Sign, Ink Ink) Mark(int row) => Plan.Lines[row] switch
     {
         { Fault: not null } => ('!', Ink.Alert),
         { Way: ReturnWay.NoWay or ReturnWay.NotesUnknown } => ('!', Ink.Alert),
@@ -124,12 +127,12 @@ internal sealed class ReturnScreen : CursorScreen
         $"Notes to pull from {line.Pot.Name}",
         $"{line.Owes.ToString(session.Style)} is owed.",
         line.Notes ?? Core.Cash.Notes.None,
-        notes => Decide(plan.Draft with { Picked = plan.Draft.Picked.SetItem(line.Pot.Id, notes) }));
+        notes => Decide(Plan.Draft with { Picked = Plan.Draft.Picked.SetItem(line.Pot.Id, notes) }));
 
     private Way Turn()
     {
         ReturnLine line = Here!;
-        return Decide(plan.Draft with { Leaves = line.Goes ? plan.Draft.Leaves.Add(line.Pot.Id) : plan.Draft.Leaves.Remove(line.Pot.Id) });
+        return Decide(Plan.Draft with { Leaves = line.Goes ? Plan.Draft.Leaves.Add(line.Pot.Id) : Plan.Draft.Leaves.Remove(line.Pot.Id) });
     }
 
     private Way Decide(ReturnDraft draft)
@@ -163,7 +166,7 @@ internal sealed class ReturnScreen : CursorScreen
 
     private Way ToSlip()
     {
-        Message = string.Join(' ', plan.Lines.Where(line => line.Fault is not null).Select(line => ReturnTexts.Of(line.Fault!, session.Style)));
-        return Message.Length > 0 ? Way.Stay : new Way.To(new DepositScreen(session, plan));
+        Message = string.Join(' ', Plan.Lines.Where(line => line.Fault is not null).Select(line => ReturnTexts.Of(line.Fault!, session.Style)));
+        return Message.Length > 0 ? Way.Stay : new Way.To(new DepositScreen(session, Plan));
     }
 }

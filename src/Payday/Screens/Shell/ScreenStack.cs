@@ -46,7 +46,11 @@ internal sealed class ScreenStack
             case Way.Goes when screens.Count > 1:
                 screens.Pop();
                 break;
-            case Way.Goes or Way.Quits:
+            case Way.Done done when screens.Count > 1:
+                screens.Pop();
+                Top.Message = done.Message;
+                break;
+            case Way.Goes or Way.Done or Way.Quits:
                 return false;
             case Way.Home home:
                 while (screens.Count > 1)

@@ -34,6 +34,10 @@ internal abstract record Way
     /// <summary>To a screen with nothing behind it: it is the first one from now on.</summary>
     public sealed record Afresh(Screen Screen) : Way;
 
+    /// <summary>One level back, where it is said what was done.</summary>
+    /// <param name="Message">What the screen there says then.</param>
+    public sealed record Done(string Message) : Way;
+
     /// <summary>All the way back to the first screen.</summary>
     /// <param name="Message">What the first screen says then.</param>
     public sealed record Home(string Message) : Way;

@@ -113,7 +113,18 @@ public sealed class DuesScreenTests : IDisposable
     {
         Hand hand = On().To("Sofa card").Press("Space", "Right").To("paid 13 Mar").Press("u", "Enter");
 
-        Assert.IsType<HomeScreen>(hand.Top);
+        Assert.Equal("The payment is taken back.", Assert.IsType<DuesScreen>(hand.Top).Message);
+        Assert.Empty(demo.Session.Book.Weeks.StandingPayments);
+    }
+
+    // The cursor is on the next one by then.
+    [Fact]
+    public void Undo_OnADueThatWaits_AsksForTheLastTicked()
+    {
+        Assert.Equal("Nothing was ticked yet.", On().To("Sofa card").Press("u").Message);
+        Hand hand = On().To("Sofa card").Press("Space", "Right", "u");
+        Assert.Contains(hand.Shown(new Size(80, 24)), line => line.Contains("Sofa card: ", StringComparison.Ordinal));
+        hand.Press("Enter");
         Assert.Empty(demo.Session.Book.Weeks.StandingPayments);
     }
 
