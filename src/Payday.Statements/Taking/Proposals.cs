@@ -1,4 +1,5 @@
 using Payday.Core.Books;
+using Payday.Core.Calendar;
 using Payday.Core.DuePayments;
 using Payday.Core.Households;
 using Payday.Core.Ids;
@@ -26,6 +27,7 @@ internal sealed class Proposals
     private readonly PartyHabits habits;
     private readonly Lazy<(List<string> Words, PotId? Pot)[]> bought;
     private readonly Lazy<DueLine[]> dues;
+    private readonly Lazy<(SourceId Source, LocalDate Date)[]> pays;
 
     public Proposals(Book book, PartyHabits habits, LocalDate last)
     {
@@ -38,6 +40,11 @@ internal sealed class Proposals
                 .Where(purchase => purchase.Amount.IsPositive && (purchase.PotId is not { } pot || pots.Contains(pot)))
                 .Select(purchase => (LineWords.Of(purchase.What), purchase.PotId))
                 .Where(pair => pair.Item1.Count > 0),
+        ]);
+        pays = new(() =>
+        [
+            .. PayCalendar.Paydays(book.Household.Sources, BankHolidays.From(book.Household.Settings.Holidays), book.OpenFrom, LocalDate.Max(book.OpenFrom, last).PlusDays(DaysAround))
+                .SelectMany(payday => payday.Sources.Select(source => (source, payday.Date))),
         ]);
         dues = new(() => [.. DueLines.Of(book, last.PlusDays(DaysAround))]);
     }
@@ -55,8 +62,9 @@ internal sealed class Proposals
         };
 
     /// <summary>What the person's rules say of a line; null for nothing.</summary>
+    /// <remarks>A bill without a due about then can't be paid, and pay about an open payday comes with that: neither is sure.</remarks>
     public Proposal? ByRule(StatementLine line) => RuleMatch.Of(book.Weeks.StatementRules, line) is { } rule && IsThere(rule.Target) && FitsWay(rule.Target, line)
-        ? new Proposal(rule.Target, ProposalReason.Rule, true)
+        ? new Proposal(rule.Target, ProposalReason.Rule, IsDue(rule.Target, line) && !WaitsForAPayday(rule.Target, line))
         : null;
 
     private Proposal? ByHabit(StatementLine line) => habits.Of(line) is { } before && IsThere(before.Target) && FitsWay(before.Target, line) && IsDue(before.Target, line)
@@ -111,6 +119,9 @@ internal sealed class Proposals
         { Use: LineUse.For, End: LedgerEnd.Owed } => line.Amount.IsNegative,
         _ => true,
     };
+
+    private bool WaitsForAPayday(LineTarget target, StatementLine line) => target is { Use: LineUse.Income, End: LedgerEnd.Outside { SourceId: { } source } }
+        && pays.Value.Any(pay => pay.Source == source && Math.Abs(Period.DaysBetween(pay.Date, line.Date)) <= DaysAround);
 
     private bool IsDue(LineTarget target, StatementLine line) => target is not { Use: LineUse.For, End: LedgerEnd.At { Purpose.BillId: { } bill } } || line.Amount.IsPositive
         || Array.Exists(dues.Value, due => due.Key.Bill == bill && Math.Abs(Period.DaysBetween(due.Date, line.Date)) <= DaysAround);

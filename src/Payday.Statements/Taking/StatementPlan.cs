@@ -159,7 +159,7 @@ public sealed record StatementPlan(
             (PlannedState state, Proposal? proposal) = partner switch
             {
                 Partner.Entered => (PlannedState.Matched, (Proposal?)null),
-                Partner.Pay => (PlannedState.Waits, rule),
+                Partner.Pay => (PlannedState.Waits, rule is null ? null : rule with { IsSure = false }),
                 Partner.Due due when rule is null || rule.Target == BookLines.TargetOf(due.Line.Key.Owner) =>
                     (PlannedState.New, new Proposal(BookLines.TargetOf(due.Line.Key.Owner), ProposalReason.Due, true) { Due = due.Line.Key }),
                 _ => (PlannedState.New, rule),

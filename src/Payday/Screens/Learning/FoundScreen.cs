@@ -141,7 +141,7 @@ internal sealed class FoundScreen : CursorScreen
     private string Sentence(ProposedItem item) => item switch
     {
         ProposedItem.Source source => Series(source.Series, "at least"),
-        ProposedItem.Bill bill when work.IsDebt(bill) => $"Taken as a debt; Right leads on to its fields in the household. {Series(bill.Series, "to hold")}",
+        ProposedItem.Bill bill when work.IsDebt(bill) => $"Taken as a debt; {(work.PlaceOf(bill) is null ? "Right leads on to its fields in the household" : "Enter changes it")}. {Series(bill.Series, "the least")}",
         ProposedItem.Bill { MayBeDebt: true } bill when work.StateOf(bill) != ItemState.Taken => $"It reads like a debt: Enter asks whether it is one. {Series(bill.Series, "to hold")}",
         ProposedItem.Bill bill => Series(bill.Series, "to hold"),
         ProposedItem.Pot { Habit: var habit } pot => Spent(habit, pot),

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Drafts;
 using Payday.Core.Faults;
+using Payday.Core.Households;
 using Payday.Files;
 using Payday.Screens.Setup;
 using Payday.Screens.Setup.Forms;
@@ -10,6 +12,7 @@ using Payday.Statements.Files;
 using Payday.Statements.Learning;
 using Payday.Statements.Lines;
 using Payday.Statements.Reading;
+using Payday.Statements.Taking;
 using Payday.Store.Starts;
 using Payday.Texts;
 
@@ -136,7 +139,18 @@ internal sealed class LearningWork
         : item.Name;
 
     /// <summary>Whether what was found as a bill was taken as a debt: it is then none of the household's bills.</summary>
-    public bool IsDebt(ProposedItem.Bill item) => StateOf(item) == ItemState.Taken && PlaceOf(item) is null;
+    public bool IsDebt(ProposedItem.Bill item) => Household.Statements.Debts.Contains(item.Key);
+
+    /// <summary>What is kept of the files beside the household: rules for lines like those that were taken, and how each bank's CSV is read.</summary>
+    /// <param name="household">The household, with what was taken in it.</param>
+    public Func<WeekRecords, WeekRecords> Learned(Household household)
+    {
+        ImmutableArray<StatementRule> rules = Lessons is { IsTooShort: false } lessons && lessons.Currency == household.Currency
+            ? LearnedRules.Of(lessons, household, Items.Where(item => StateOf(item) == ItemState.Taken))
+            : [];
+        KeptReading[] readings = [.. Files.Select(file => file.Found.Profile).OfType<CsvProfile>().Select(KeptReadings.Of)];
+        return weeks => rules.Where(rule => weeks.StatementRules.All(kept => kept.Words != rule.Words)).Aggregate(readings.Aggregate(weeks, (with, reading) => with.With(reading)), (with, rule) => with.With(rule));
+    }
 
     /// <summary>Takes something into the household; in the same write it is marked as taken.</summary>
     /// <returns>Why not, a sentence, or null.</returns>
@@ -173,7 +187,7 @@ internal sealed class LearningWork
             return refusal;
         }
 
-        Household.KeepStatements(Household.Statements.Take(item.Key));
+        Household.KeepStatements(Household.Statements.TakeAsDebt(item.Key));
         return null;
     }
 
@@ -212,7 +226,7 @@ internal sealed class LearningWork
 
         return list.Ordered(Household.Draft).First(one => one.Index == index).Item.Id is { } id && Household.WhyKept(list.Member, id) is { } why
             ? why
-            : Put(list.Without(Household.Draft, index), DraftPlace.Of(list.Member), left);
+            : Put(list.Without(Household.Draft, index), DraftPlace.Of(list.Member), left, Forgotten(item));
     }
 
     private string OtherCurrency => $"The household is in {Household.Draft.Settings.Currency}, these statements in {Lessons!.Currency}: nothing of them fits.";
@@ -229,10 +243,18 @@ internal sealed class LearningWork
             : UsualOfCurrency.Put(draft with { Settings = draft.Settings with { Currency = currency } });
     }
 
-    private string? Put(HouseholdDraft next, DraftPlace place, StartStatements marked)
+    // The rule that was kept with something goes with it, where it is as it was.
+    private Func<Household, Func<WeekRecords, WeekRecords>> Forgotten(ProposedItem item)
+    {
+        ImmutableArray<StatementRule> rules = HouseholdCheck.Of(Household.Draft) is { Ok: true } whole ? LearnedRules.Of(Lessons!, whole.Value, [item]) : [];
+        return _ => weeks => weeks with { StatementRules = [.. weeks.StatementRules.Except(rules)] };
+    }
+
+    private string? Put(HouseholdDraft next, DraftPlace place, StartStatements marked, Func<Household, Func<WeekRecords, WeekRecords>>? learned = null)
     {
         StartStatements before = Household.Statements;
         Household.MarkStatements(marked);
+        Household.MarkLearned(learned ?? Learned);
         string? fault = Household.Put(next, place);
         if (fault is not null)
         {
