@@ -147,7 +147,7 @@ public static class StatementBooking
 
         if (IsKnown(book, wish))
         {
-            return new TakingFault.AllKnown();
+            return new TakingFault.AllKnown(wish.Lines.Length);
         }
 
         return wish.Balance is null && !(book.Weeks.StandingReconciliations.LastOrDefault()?.Date > wish.Last.To) ? new TakingFault.NoBalance(wish.Last.To) : null;

@@ -62,9 +62,9 @@ internal sealed class Proposals
         };
 
     /// <summary>What the person's rules say of a line; null for nothing.</summary>
-    /// <remarks>A bill without a due about then can't be paid, and pay about an open payday comes with that: neither is sure.</remarks>
+    /// <remarks>A bill without a due about then can't be paid, pay about an open payday comes with that, and a cash return is what is owed back: else none of them is sure.</remarks>
     public Proposal? ByRule(StatementLine line) => RuleMatch.Of(book.Weeks.StatementRules, line) is { } rule && IsThere(rule.Target) && FitsWay(rule.Target, line)
-        ? new Proposal(rule.Target, ProposalReason.Rule, IsDue(rule.Target, line) && !WaitsForAPayday(rule.Target, line))
+        ? new Proposal(rule.Target, ProposalReason.Rule, IsDue(rule.Target, line) && !WaitsForAPayday(rule.Target, line) && (rule.Target.Use != LineUse.Return || CashLine.ReturnOf(book, line.Amount) is not null))
         : null;
 
     private Proposal? ByHabit(StatementLine line) => habits.Of(line) is { } before && IsThere(before.Target) && FitsWay(before.Target, line) && IsDue(before.Target, line)

@@ -76,6 +76,23 @@ public sealed class StatementCashTests
         Assert.Equal(target, Line(shell.Run("statement", shell.File("cash.csv", Csv), "--json").Fine(), number).GetProperty("proposal").GetString());
     }
 
+    [Fact]
+    public void Export_HasTheLinesAndTheRules()
+    {
+        using TestShell shell = MarchStatement.Lived();
+        shell.Run("statement", shell.File("cash.csv", Csv.Replace("ATM", "=ATM", StringComparison.Ordinal)), "--take", "1=cash Food", "--rule", "deposit=cash return", "--accept").Fine();
+        shell.Run("export", "--csv", shell.In("csv")).Fine();
+        string[] lines = File.ReadAllLines(Path.Combine(shell.In("csv"), "statements.csv"));
+        Assert.Equal("statement,to,taken back,date,amount,currency,party,text,mandate,became,ledger lines", lines[0]);
+        Assert.Matches("^1,2026-03-30,,2026-03-27,-60.00,USD,\"?'=ATM High Street\"?,,,move,\\d+$", lines[1]);
+        Assert.EndsWith(",left,", lines[2], StringComparison.Ordinal);
+        Assert.Equal(["lines with,become", "deposit,cash return"], File.ReadAllLines(Path.Combine(shell.In("csv"), "statement-rules.csv")));
+
+        shell.Run("statement", "--undo").Fine();
+        shell.Run("export", "--csv", shell.In("csv"), "--replace").Fine();
+        Assert.Contains(",yes,2026-03-27,", File.ReadAllLines(Path.Combine(shell.In("csv"), "statements.csv"))[1], StringComparison.Ordinal);
+    }
+
     private static JsonElement Line(Ran ran, string number) => JsonDocument.Parse(ran.Out).RootElement.GetProperty("lines").EnumerateArray()
         .Single(line => line.GetProperty("number").GetInt32().ToString(System.Globalization.CultureInfo.InvariantCulture) == number);
 }

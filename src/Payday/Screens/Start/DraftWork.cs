@@ -114,7 +114,7 @@ internal sealed class DraftWork : SetupWork
         }
 
         // Read before anything is stored: files that are gone by now teach nothing, and are in no way.
-        Func<WeekRecords, WeekRecords>? learned = Statements.IsEmpty ? null : new LearningWork(this).Learned(household.Value);
+        Func<WeekRecords, WeekRecords>? learned = Statements.IsEmpty ? null : KeptLessons.Of(new LearningWork(this), household.Value);
         BookSession session = NewBook.Store(store, household.Value, today, learned);
         file.Delete();
         return (session, []);

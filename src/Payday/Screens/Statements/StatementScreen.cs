@@ -25,12 +25,14 @@ internal sealed class StatementScreen : CursorScreen
     private readonly BookSession session;
     private readonly StatementWork work;
     private readonly LineKeys lineKeys;
+    private readonly PathsAsked paths;
 
     public StatementScreen(BookSession session)
     {
         this.session = session;
         work = new StatementWork(session);
         lineKeys = new LineKeys(session, Chosen);
+        paths = new PathsAsked(work.Add, () => Cursor = 0);
     }
 
     /// <inheritdoc/>
@@ -53,7 +55,7 @@ internal sealed class StatementScreen : CursorScreen
     protected override int Count => Asks is { } asks ? asks.Length : Lines.Length;
 
     /// <inheritdoc/>
-    protected override string Empty => !work.IsBegun ? "No file yet: Enter types the path of one from the bank, in CSV, OFX, camt.053, camt.052 or MT940. The beginning of a name is enough where only one file has it."
+    protected override string Empty => !work.IsBegun ? "No file yet: Enter types the path of one from the bank, or of a folder with some, in CSV, OFX, camt.053, camt.052 or MT940. The beginning of a name is enough where only one file has it, and paths can be pasted."
         : Plan is not null ? "All lines are matched; c takes the statement."
         : Refusal;
 
@@ -117,6 +119,13 @@ internal sealed class StatementScreen : CursorScreen
     }.SelectMany(texts => texts).Append("Del forgets the file; a adds another."));
 
     /// <inheritdoc/>
+    public override bool Pasted(string text)
+    {
+        Message = paths.Pasted(text) ?? Message;
+        return text.Trim().Length > 0;
+    }
+
+    /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Under(int width)
     {
         if (Plan is not { } plan)
@@ -163,12 +172,7 @@ internal sealed class StatementScreen : CursorScreen
 
     private static bool IsSure(PlannedLine line) => line is { Choice: null, Proposal.IsSure: true };
 
-    private Way File() => new Way.Edit(new CellEdit("Path of the file", "", text =>
-    {
-        Fault? fault = work.Add(text);
-        Cursor = 0;
-        return fault is null ? null : FaultTexts.Of(fault, session.Style);
-    }) { Most = CellEdit.Long });
+    private Way File() => new Way.Edit(paths.One());
 
     private Way TakeSure()
     {

@@ -314,6 +314,19 @@ public sealed class StatementStartTests : IDisposable
         Assert.IsType<SetupScreen>(hand.Press("Right").Top);
     }
 
+    // What the household has and the bank doesn't show any more stands above what was found.
+    [Fact]
+    public void Household_WithABillThatStopped_SaysSince()
+    {
+        HouseholdDraft locker = There with
+        {
+            Bills = [.. There.Bills!.Value, new() { Name = "Storage locker", Amount = 42, Schedule = new() { Kind = ScheduleKind.Monthly, Day = new MonthDay.Numbered(3) }, Shift = Shift.After, Essential = false }],
+        };
+        BookSession session = NewBook.Store(store, HouseholdCheck.Of(locker).Value!, () => Today);
+        Hand hand = new Hand(new HomeScreen(session)).Press("h", "i", "Enter").Type(Bank, "").Press("Right");
+        Assert.Contains(" Storage locker: no line since", string.Join('\n', hand.Shown(Complete)), StringComparison.Ordinal);
+    }
+
     private static HouseholdDraft There => new()
     {
         Name = "Alder flat",
