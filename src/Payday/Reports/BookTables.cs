@@ -63,16 +63,18 @@ internal static class BookTables
     }
 
     // Each line of each taking, as it came: one that was left and taken later is there twice, as are those that were taken back.
+    // In and out apart: a cell that begins with a minus is marked as text, as it could be a formula.
     private static CsvTable Statements(Book book) => new(
         "statements",
-        ["statement", "to", "taken back", "date", "amount", "currency", "party", "text", "mandate", "became", "ledger lines"],
+        ["statement", "to", "taken back", "date", "in", "out", "currency", "party", "text", "mandate", "became", "ledger lines"],
         [
             .. book.Weeks.Takings.SelectMany(taking => taking.Lines.Select(line => ImmutableArray.Create(
                 taking.Number.ToString(CultureInfo.InvariantCulture),
                 LocalDatePattern.Iso.Format(taking.To),
                 taking.Undone ? "yes" : "",
                 LocalDatePattern.Iso.Format(line.Date),
-                line.Amount.ToPlain(),
+                line.Amount.IsPositive ? line.Amount.ToPlain() : "",
+                line.Amount.IsPositive ? "" : (-line.Amount).ToPlain(),
                 line.Amount.Currency.Code,
                 line.Party,
                 line.Text,

@@ -83,8 +83,8 @@ public sealed class StatementCashTests
         shell.Run("statement", shell.File("cash.csv", Csv.Replace("ATM", "=ATM", StringComparison.Ordinal)), "--take", "1=cash Food", "--rule", "deposit=cash return", "--accept").Fine();
         shell.Run("export", "--csv", shell.In("csv")).Fine();
         string[] lines = File.ReadAllLines(Path.Combine(shell.In("csv"), "statements.csv"));
-        Assert.Equal("statement,to,taken back,date,amount,currency,party,text,mandate,became,ledger lines", lines[0]);
-        Assert.Matches("^1,2026-03-30,,2026-03-27,-60.00,USD,\"?'=ATM High Street\"?,,,move,\\d+$", lines[1]);
+        Assert.Equal("statement,to,taken back,date,in,out,currency,party,text,mandate,became,ledger lines", lines[0]);
+        Assert.Matches("^1,2026-03-30,,2026-03-27,,60.00,USD,,\"'=ATM High Street\",,move,\\d+$", lines[1]);
         Assert.EndsWith(",left,", lines[2], StringComparison.Ordinal);
         Assert.Equal(["lines with,become", "deposit,cash return"], File.ReadAllLines(Path.Combine(shell.In("csv"), "statement-rules.csv")));
 
