@@ -131,7 +131,7 @@ public sealed class StatementScreenTests : IDisposable
         Hand hand = new Hand(new HomeScreen(demo.Session)).Press("%", "Enter").Type(files.In("cash"));
         Assert.Contains("cash for the loose notes", string.Join('\n', hand.Shown(new Size(80, 24))), StringComparison.Ordinal);
         Assert.Contains(hand.Press("Enter").Shown(new Size(80, 24)), line => line.Contains(">Cash loose notes", StringComparison.Ordinal));
-        hand.Press("PgUp", "PgUp").To("Cash Food").Press("Enter", "PgUp", "PgUp").To("ATM").Press("n").Type("0", "2").Press("Down").Type("2").Press("Right");
+        hand.Press("PgUp", "PgUp").To("Cash Food").Press("Enter", "PgUp", "PgUp").To("ATM").Press("n").Type("0", "0", "3", "0").Press("Right");
         Assert.Contains(hand.To("Savings").Press("Enter").Shown(new Size(80, 24)), line => line.Contains("more below", StringComparison.Ordinal));
         hand.Press("PgDn", "PgDn", "PgDn", "PgDn", "Enter").To("Reserve").Press("Enter", "PgUp", "PgUp").To("Another account").Press("Enter");
         string shown = string.Join('\n', hand.Shown(new Size(80, 24)));
