@@ -15,7 +15,7 @@ public class LookJourneys
 
         first.To(7).Press("c", "Enter close it").Press("Enter", "The payday is closed.");
         Assert.DoesNotContain("The payday is closed.", second.Shown, StringComparison.Ordinal);
-        second.Press("v", "No payday has been closed yet").Press("C-r", "new movements.").Press("v", "Slip and filling sheet").WaitFor(Standing).Press("Escape", "Esc leave");
+        second.Press("v", "No payday has been closed yet").Press("C-r", "new ledger lines.").Press("v", "Slip and filling sheet").WaitFor(Standing).Press("Escape", "Esc leave");
 
         first.Press("Escape", "Leave Payday?").Press("Enter", "[ended 0]");
         second.Press("C-r", "Open it for changes?").Press("Enter", "Enter payday");
@@ -38,7 +38,7 @@ public class LookJourneys
             .Press("b", "To      Birthdays").Press("Down", "How much").Fill("Amount", "30", "Amount  30.00").Press("Right", "from Reserve to Birthdays").Press("Escape", "Esc leave");
         first.Press("q", "Bills and minimums").Press("Space", "Rent, paid").Press("Right", "Ticked.");
 
-        second.Press("C-r", "new movements.").Press("t", "30.00 from Reserve to Birthdays").Press("Escape", "Esc leave").Press("q", "paid ");
+        second.Press("C-r", "new ledger lines.").Press("t", "30.00 from Reserve to Birthdays").Press("Escape", "Esc leave").Press("q", "paid ");
     }
 
     [Fact]

@@ -57,7 +57,7 @@ public static class CardRefunds
         {
             writer.Move(entry.Date, LedgerEnd.SpentFrom(pot.Id), entry.Card is { } owed ? new LedgerEnd.Owed(owed) : LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), lowered, reason);
             LedgerEnd apart = LedgerEnd.InCash(Purpose.OwedBack(pot.Id));
-            writer.Move(PotCash.Day(book, pot, apart, cash, entry.Date), apart, WalletFills.SpentFrom(pot), cash, "not owed back any more");
+            writer.Move(PotCash.Day(book, pot, apart, cash, entry.Date), apart, WalletFills.SpentFrom(pot), cash, "no longer to pay back");
         }
 
         Rest(writer, entry, pot, entry.Amount - lowered, reason);

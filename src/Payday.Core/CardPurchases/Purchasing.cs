@@ -189,7 +189,7 @@ public static class Purchasing
         Money owedBack = Money.Min(OwedAmount.Of(writer.Book.Household, entry.Amount), has);
         writer.Move(
             entry.Date, entry.Card is { } card ? new LedgerEnd.Owed(card) : LedgerEnd.InAccount(Purpose.OwedBack(pot.Id)), LedgerEnd.SpentFrom(pot.Id), entry.Amount, Reason(entry));
-        PotCash.TakeOut(writer, pot, LedgerEnd.InCash(Purpose.OwedBack(pot.Id)), owedBack, entry.Date, "owed back");
+        PotCash.TakeOut(writer, pot, LedgerEnd.InCash(Purpose.OwedBack(pot.Id)), owedBack, entry.Date, "to pay back");
         return owedBack;
     }
 

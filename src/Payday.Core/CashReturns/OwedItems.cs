@@ -131,12 +131,12 @@ public static class OwedItems
 
         // A debt may have been paid off, or a pot have gone, since it was promised the money.
         return target.NameIn(book.Household) is null
-            ? (LedgerEnd.InAccount(Purpose.Buffer), item.Left, "moved on")
+            ? (LedgerEnd.InAccount(Purpose.Buffer), item.Left, "moved")
             : target switch
             {
-                MoveTarget.ToDebt to => (new LedgerEnd.Owed(to.Id), book.Ledger.Balances.OwedOn(to.Id).ClampToZero(), "moved on"),
-                MoveTarget.ToPot to => (LedgerEnd.InAccount(Purpose.Pot(to.Id)), item.Left, "moved on"),
-                _ => (LedgerEnd.InAccount(Purpose.Buffer), item.Left, "moved on"),
+                MoveTarget.ToDebt to => (new LedgerEnd.Owed(to.Id), book.Ledger.Balances.OwedOn(to.Id).ClampToZero(), "moved"),
+                MoveTarget.ToPot to => (LedgerEnd.InAccount(Purpose.Pot(to.Id)), item.Left, "moved"),
+                _ => (LedgerEnd.InAccount(Purpose.Buffer), item.Left, "moved"),
             };
     }
 }

@@ -72,7 +72,7 @@ internal static class CountConfirmation
             return new CountFault.LeftUsedSince(row.Pot.Name, plan.Draft.Date);
         }
 
-        long move = writer.Move(day, from, to, row.Left, $"moves on to {target.NameIn(plan.Book.Household)}")!.Value;
+        long move = writer.Move(day, from, to, row.Left, $"goes to {target.NameIn(plan.Book.Household)}")!.Value;
         writer.Record(weeks => weeks with { Counts = weeks.Counts.SetItem(index, weeks.Counts[index] with { Move = move }) });
         return null;
     }

@@ -14,7 +14,7 @@ namespace Payday.Core.Drafts;
 internal static class NameRule
 {
     // Where money of a household can be, and stand in a list beside bills, debts and pots.
-    private static readonly FrozenSet<string> Purposes = Words("buffer", "kept back", "owed back", "left to place");
+    private static readonly FrozenSet<string> Purposes = Words("buffer", "kept back", "owed back", "not in notes", "to pay back", "left to place");
 
     // What stands in a list beside pots alone; a debt may well be an overdraft.
     private static readonly FrozenSet<string> BesidePots = Words("overdraft", "wallet", "loose notes", "set aside");

@@ -11,9 +11,9 @@ public static class LedgerTexts
     /// <param name="style">How the household writes numbers.</param>
     public static string Of(LedgerFault fault, NumberStyle style) => fault switch
     {
-        LedgerFault.NoSuchMovement no => $"There is no movement {no.Number}.",
-        LedgerFault.UndoneAlready undone => $"Movement {undone.Number} is undone already.",
-        LedgerFault.UndoesAnother undoes => $"Movement {undoes.Number} itself undoes another; enter the movement again instead.",
+        LedgerFault.NoSuchMovement no => $"There is no ledger line {no.Number}.",
+        LedgerFault.UndoneAlready undone => $"Ledger line {undone.Number} is undone already.",
+        LedgerFault.UndoesAnother undoes => $"Ledger line {undoes.Number} itself undoes another; enter what it undid again instead.",
         LedgerFault.PurposesDiffer differ =>
             $"The purposes in {Word(differ.Place)} add up to {differ.Purposes.ToString(style)}, but {differ.There.ToString(style)} is there.",
         LedgerFault.NotBalanced total => $"All ends of the ledger should add up to zero, but come to {total.Total.ToString(style)}.",

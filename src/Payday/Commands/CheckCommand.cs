@@ -31,7 +31,7 @@ internal static class CheckCommand
         string[] lines =
         [
             .. mended.SelectMany(Report.Prose),
-            $"Checked: {"change".ToQuantity(report.Changes)}, {"movement".ToQuantity(report.Movements)}, {"closed payday".ToQuantity(report.ClosedPaydays)}, {"backup".ToQuantity(report.Backups)}.",
+            $"Checked: {"change".ToQuantity(report.Changes)}, {"ledger line".ToQuantity(report.Movements)}, {"closed payday".ToQuantity(report.ClosedPaydays)}, {"backup".ToQuantity(report.Backups)}.",
             .. report.Findings.SelectMany(Told),
             .. report.Findings.IsEmpty ? ["Nothing is wrong."] : Array.Empty<string>(),
         ];

@@ -114,7 +114,7 @@ internal static class CountCommand
                 .. Report.Heading($"Week of {DateText.Long(plan.Week)}, counted for {DateText.Long(plan.Draft.Date)}"),
                 .. plan.Rows.IsEmpty ? ["No cash pot has anything to count."] : Report.Table(
                     style,
-                    CountTable.Columns,
+                    CountTable.Columns(CountTable.Roomy),
                     plan.Rows.Select(row => CountTable.Cells(row, Then(household, row), style)),
                     [["Spent", "", "", "", "", plan.Spent.ToString(style), ""]]),
                 .. plan.Rows.Where(row => !row.Difference.IsZero).Select(row => row.Difference.IsPositive
@@ -139,5 +139,5 @@ internal static class CountCommand
     }
 
     private static string Then(Household household, CountRow row) =>
-        row.MovesOnTo?.NameIn(household) is { } target ? $"moves on to {target}" : "stays";
+        row.MovesOnTo?.NameIn(household) is { } target ? $"goes to {target}" : "stays";
 }

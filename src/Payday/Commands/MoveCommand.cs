@@ -26,7 +26,7 @@ internal static class MoveCommand
 
     public static Command Build(CommandShell shell)
     {
-        var from = new Argument<string?>("FROM") { Description = "What gives it: a pot, a bill, buffer or loose notes; \"Food, kept back\" for what waits in the account for a cash pot.", Arity = ArgumentArity.ZeroOrOne };
+        var from = new Argument<string?>("FROM") { Description = "What gives it: a pot, a bill, buffer or loose notes; \"Food, not in notes\" for what waits in the account for a cash pot.", Arity = ArgumentArity.ZeroOrOne };
         var to = new Argument<string?>("TO") { Description = "What gets it: a pot, a bill, a debt, buffer or loose notes.", Arity = ArgumentArity.ZeroOrOne };
         var amount = new Argument<string?>("AMOUNT") { Description = "How much.", Arity = ArgumentArity.ZeroOrOne };
         var why = new Option<string?>("--why") { Description = "What for.", HelpName = "TEXT" };

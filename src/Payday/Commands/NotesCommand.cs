@@ -74,5 +74,5 @@ internal static class NotesCommand
     }
 
     private static string Kept(PartNotes part, NumberStyle style) =>
-        part.KeptBack.IsZero ? "" : $"  (kept back {part.KeptBack.ToString(style)})";
+        part.KeptBack.IsZero ? "" : $"  ({part.KeptBack.ToString(style)} not in notes)";
 }

@@ -31,7 +31,7 @@ internal static class ReconcileCommand
         var undo = new Option<bool>("--undo") { Description = "Take back the last reconciliation." };
         var command = new PaydayCommand(
             "reconcile",
-            "Hold the account against the bank's balance: the lines that the bank has yet to show, what is on its way, and where to look for a difference.",
+            "Compare the account with the bank's balance: the lines that the bank has yet to show, what is on its way, and where to look for a difference.",
             "payday reconcile --balance 1840.20 --at 12 --at 15 --accept") { balance, on, at, accept, name, undo };
         return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
         {
@@ -52,7 +52,7 @@ internal static class ReconcileCommand
 
     private static Answer Undo(BookStore store, Book book) => ReconciliationUndo.Last(book) switch
     {
-        null => Answer.Because("The account was not held against the bank yet."),
+        null => Answer.Because("The account was not compared with the bank yet."),
         var last when ReconciliationUndo.InTheWay(book, last) is { } obstacle => UndoOption.Refused(book, obstacle),
         var last => UndoOption.Stored(store, book, ReconciliationUndo.Of(book, last), [("reconciliation", null, last.Date)]),
     };

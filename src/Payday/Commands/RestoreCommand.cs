@@ -85,11 +85,11 @@ internal static class RestoreCommand
             return $"It is of another household{(then.Book is { } other ? $", {other.Household.Name}" : "")}, which would take the place of the one here.";
         }
 
-        (string Thing, int Count)[] gone = [("movement", Movements(now) - Movements(then)), ("closed payday", Paydays(now) - Paydays(then))];
+        (string Thing, int Count)[] gone = [("ledger line", Movements(now) - Movements(then)), ("closed payday", Paydays(now) - Paydays(then))];
         string[] changes = [.. Changes("take off", gone), .. Changes("bring back", gone.Select(thing => (thing.Thing, -thing.Count)))];
         return changes.Length > 0
             ? $"It would {string.Join(" and ", changes)}."
-            : "It has as many movements and closed paydays as what is there now.";
+            : "It has as many ledger lines and closed paydays as what is there now.";
     }
 
     private static IEnumerable<string> Changes(string verb, IEnumerable<(string Thing, int Count)> things)
@@ -102,7 +102,7 @@ internal static class RestoreCommand
         [
             .. Report.Table(
                 NumberStyle.CommaPoint,
-                [new("last change"), new("movements", Align.Right), new("paydays", Align.Right), new("choice")],
+                [new("last change"), new("ledger lines", Align.Right), new("paydays", Align.Right), new("choice")],
                 candidates.Select(one => ImmutableArray.Create(
                     Minutes(one.At), Number(Movements(one)), Number(Paydays(one)), Short(one.Choice)))),
             .. Report.Prose(last),

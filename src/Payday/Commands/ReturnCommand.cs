@@ -30,7 +30,7 @@ internal static class ReturnCommand
         var undo = new Option<bool>("--undo") { Description = "Take back the last cash return." };
         var command = new PaydayCommand(
             "return",
-            "Show what the pots owe back, which notes to pull and what to swap, with the deposit slip; with --confirm write it.",
+            "Show what the pots have to pay back, which notes to pull and what to swap, with the deposit slip; with --confirm write it.",
             "payday return --confirm") { confirm, on, leave, undo };
         return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
         {
@@ -92,7 +92,7 @@ internal static class ReturnCommand
         return new Answer.Done(
             [
                 .. Report.Heading("Cash return"),
-                .. plan.Lines.IsEmpty ? ["No pot owes any cash."] : Lines(plan, household, style),
+                .. plan.Lines.IsEmpty ? ["No pot has cash to pay back."] : Lines(plan, household, style),
                 last,
             ],
             JsonSerializer.Serialize(
@@ -115,11 +115,11 @@ internal static class ReturnCommand
     [
         .. Report.Table(
             style,
-            [Report.Names("Pot"), Report.Amounts("owes"), new("pull")],
+            [Report.Names("Pot"), Report.Amounts("to pay back"), new("pull")],
             plan.Lines.Select(line => ImmutableArray.Create(
                 line.Pot.Name,
                 line.Owes.ToString(style),
-                !line.Goes ? "stays owed" : line.Notes is { } notes ? NoteText.Listed(notes, household.Currency, household.Settings.Numbers) : "?")),
+                !line.Goes ? "stays" : line.Notes is { } notes ? NoteText.Listed(notes, household.Currency, household.Settings.Numbers) : "?")),
             [["To the bank", plan.Total.ToString(style), ""]]),
         .. plan.Swaps.SelectMany(swap => Report.Prose($"First swap: {Swap(household, swap)}.")),
         .. plan.Lines.Select(line => ReturnTexts.Advice(line, style)).OfType<string>().SelectMany(advice => Report.Prose("! " + advice)),

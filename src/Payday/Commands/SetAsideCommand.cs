@@ -18,11 +18,11 @@ internal static class SetAsideCommand
     public static Command Build(CommandShell shell)
     {
         var file = new Argument<string>("FILE") { Description = "Paydays and dues as JSON, - for standard input." };
-        var mode = new Option<string>("--mode") { Description = "How money is held back: level, or as-they-fall.", HelpName = "MODE", DefaultValueFactory = _ => "level" };
+        var mode = new Option<string>("--mode") { Description = "How money is set aside: level, an even part of every pay; or as-they-fall, when due.", HelpName = "MODE", DefaultValueFactory = _ => "level" };
         mode.LimitTo("level", "as-they-fall");
         var command = new PaydayCommand(
             "setaside",
-            "Plan what each payday sets aside so that every due is held in time.",
+            "Plan what each payday sets aside so that every due is there in time.",
             "payday setaside dues.json") { file, mode };
         return Invocation.Does(command, shell, call => CommandInput.WithJson(
             shell,
@@ -38,7 +38,7 @@ internal static class SetAsideCommand
             [
                 .. Report.Table(
                     NumberStyle.CommaPoint,
-                    [new("Payday"), Report.Amounts("due"), Report.Amounts("set aside"), Report.Amounts("held after")],
+                    [new("Payday"), Report.Amounts("due"), Report.Amounts("set aside"), Report.Amounts("in all")],
                     plan.Rows.Select(row => ImmutableArray.Create(
                         DateText.Long(row.Date), Shown(row.Due), Shown(row.SetAside), Shown(row.HeldAfter)))),
                 .. plan.Late.SelectMany(late => Report.Prose($"! {late.Due.Name}, {DateText.Long(late.Due.Date)}: {Shown(late.Short)} short")),

@@ -37,7 +37,7 @@ internal static class ShowAnswers
         return new Answer.Done(
             [.. Report.Table(
                 style,
-                [Report.Names("Pot"), new("kind"), new("held"), Report.Amounts("has"), Report.Amounts("kept back"), Report.Amounts("target")],
+                [Report.Names("Pot"), new("kind"), new("where"), Report.Amounts("has"), Report.Amounts("not in notes"), Report.Amounts("target")],
                 pots.Select(pot => ImmutableArray.Create(
                     pot.Name, pot.Kind, pot.Held, Shown(book, pot.Balance), Shown(book, pot.KeptBack), pot.Target is { } target ? Shown(book, target) : "")))],
             JsonSerializer.Serialize(new PotsResult(pots), ResultJson.Readable.PotsResult));
@@ -59,7 +59,7 @@ internal static class ShowAnswers
         return new Answer.Done(
             [.. Report.Table(
                 book.Household.Settings.Numbers,
-                [Report.Names("Bill"), Report.Amounts("amount"), new("next due"), Report.Amounts("held")],
+                [Report.Names("Bill"), Report.Amounts("amount"), new("next due"), Report.Amounts("set aside")],
                 bills.Select(bill => ImmutableArray.Create(bill.Name, Shown(book, bill.Amount), bill.NextDue is { } date ? DateText.Long(LocalDatePattern.Iso.Parse(date).Value) : "none", Shown(book, bill.Held))))],
             JsonSerializer.Serialize(new BillsResult(bills), ResultJson.Readable.BillsResult));
     }

@@ -15,7 +15,7 @@ internal static class ShowCommand
             Arity = ArgumentArity.ZeroOrOne,
         };
         what.LimitTo("pots", "bills", "debts", "calendar", "year", "ledger");
-        var whole = new Option<bool>("--whole") { Description = "Of the ledger every movement, not what was done." };
+        var whole = new Option<bool>("--whole") { Description = "Of the ledger every line, not what was done." };
         var command = new PaydayCommand(
             "show",
             "Show the household: an overview, or one part of it.",

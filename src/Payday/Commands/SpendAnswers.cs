@@ -79,7 +79,7 @@ internal static class SpendAnswers
                     line.IsOpen ? "?" : PotName(book, part.PotId),
                     i > 0 ? "" : line.Entry.What)))),
             .. list.Lines.Any(line => line.IsRefund)
-                ? Report.Prose("! What is below zero came in: as a refund it lowers what its pot owes back, and the rest is the pot's again. Leave out what is none.")
+                ? Report.Prose("! What is below zero came in: as a refund it lowers what its pot has to pay back, and the rest is the pot's again. Leave out what is none.")
                 : [],
             .. list.Lines is [{ Entry.Card: { } card }, ..] ? [$"Paid by {EndText.Debt(book.Household, card)}."] : Array.Empty<string>(),
             "Name a pot with --pot LINE=POT; leave a line out with --leave LINE.",
@@ -108,7 +108,7 @@ internal static class SpendAnswers
             [
                 .. Report.Table(
                     style,
-                    [new("number", Align.Right), new("date"), Report.Amounts("amount"), new("pot"), Report.Amounts("owes back"), Report.Names("what")],
+                    [new("number", Align.Right), new("date"), Report.Amounts("amount"), new("pot"), Report.Amounts("to pay back"), Report.Names("what")],
                     all.Select(purchase => ImmutableArray.Create(
                         IsFurther(purchase) ? "" : purchase.Number.ToString(CultureInfo.InvariantCulture),
                         IsFurther(purchase) ? "" : DateText.Weekday(purchase.Date),
@@ -151,7 +151,7 @@ internal static class SpendAnswers
         Money waits = book.Ledger.Balances[LedgerEnd.InAccount(Purpose.ForCard(card))];
         return owed
             + (waits.IsPositive ? $" {waits.ToString(style)} waits in the account for its next payment." : "")
-            + (all.Any(part => part is { Undone: false, OwedBack.IsPositive: true }) ? " What is owed back waits for it once it is at the bank." : "");
+            + (all.Any(part => part is { Undone: false, OwedBack.IsPositive: true }) ? " What is to pay back waits for it once it is at the bank." : "");
     }
 
     private static string PotName(Book book, PotId? potId) => potId is null

@@ -36,7 +36,7 @@ internal static class SpendCommand
         Option<int?> undo = OptionValues.Count("--undo", "Take back the purchase of this number.", 1, int.MaxValue);
         var command = new PaydayCommand(
             "spend",
-            "Enter what was bought by card instead of cash; the pot owes it back.",
+            "Enter what was bought by card instead of cash; the pot has it to pay back.",
             "payday spend Food 12.50 --what \"Corner shop\"") { said, total, card, what, on, list, accept, ofLine, leave, undo };
         return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
         {

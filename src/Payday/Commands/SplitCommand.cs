@@ -26,7 +26,7 @@ internal static class SplitCommand
         var currency = new Option<string>("--currency") { Description = "The currency, which sets the decimals.", HelpName = "CODE", DefaultValueFactory = _ => "USD" };
         var command = new PaydayCommand(
             "split",
-            "Divide an amount over weeks in whole notes; what is less than a note is kept back.",
+            "Divide an amount over weeks in whole notes; what is less than a note is not in notes.",
             "payday split 70 --weeks 4 --unit 10") { amount, weeks, unit, currency };
         return Invocation.Does(command, shell, call => Run(
             call.Parsed.GetRequiredValue(amount),
@@ -61,7 +61,7 @@ internal static class SplitCommand
                 [new("Week"), Report.Amounts("amount")],
                 split.Shares.Select((share, i) => ImmutableArray.Create(
                     (i + 1).ToString(CultureInfo.InvariantCulture), share.ToString(NumberStyle.CommaPoint))),
-                [["Kept back", split.KeptBack.ToString(NumberStyle.CommaPoint)]])],
+                [["Not in notes", split.KeptBack.ToString(NumberStyle.CommaPoint)]])],
             JsonSerializer.Serialize(
                 new SplitResult([.. split.Shares.Select(share => share.ToPlain())], split.KeptBack.ToPlain()),
                 ResultJson.Readable.SplitResult));

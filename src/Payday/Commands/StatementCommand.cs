@@ -32,7 +32,7 @@ internal static class StatementCommand
         var undo = new Option<bool>("--undo") { Description = "Take back the statements taken last, as a whole." };
         var command = new PaydayCommand(
             "statement",
-            "Read bank statements, hold them against the book, and take them into it: what the book has, what is new, and what that becomes. It reconciles the account.",
+            "Read bank statements, compare them with the book, and take them into it: what the book has, what is new, and what that becomes. It reconciles the account.",
             "payday statement march.csv --take 3=Food --accept")
         {
             files, read, currency, choose, account, balance, take, leave, rule, drop, rules, accept, undo,

@@ -18,7 +18,7 @@ internal static class StatusCommand
     public static Command Build(CommandShell shell) => Invocation.Does(
         new PaydayCommand(
             "status",
-            "Say in one line what is next and what waits. Exit code 1: a payday, a count, a fill or owed-back cash waits; 0: nothing does; 3: it can't be read.",
+            "Say in one line what is next and what waits. Exit code 1: a payday, a count, a fill or cash to pay back waits; 0: nothing does; 3: it can't be read.",
             "payday status"),
         shell,
         call => call.OnLook(book => Of(book, call.Shell.Today())),
@@ -49,7 +49,7 @@ internal static class StatusCommand
             : "no payday known";
         if (status.CountOpenSince is { } week)
         {
-            yield return $"count open since {DateText.Weekday(week)}";
+            yield return $"not counted since {DateText.Weekday(week)}";
         }
 
         if (status.FillsWaiting > 0)
@@ -59,12 +59,12 @@ internal static class StatusCommand
 
         if (status.OwedBack.IsPositive)
         {
-            yield return $"{status.OwedBack.ToString(style)} owed back";
+            yield return $"{status.OwedBack.ToString(style)} to pay back";
         }
 
         if (status.OpenDifferences > 0)
         {
-            yield return $"{"difference".ToQuantity(status.OpenDifferences)} open";
+            yield return $"{"difference".ToQuantity(status.OpenDifferences)} to clear up";
         }
 
         yield return ReconcileTexts.Short(status.Bank, style);

@@ -125,7 +125,7 @@ internal static class TakeAnswers
     }
 
     private static string Title(StatementPlan plan) =>
-        $"{"statement".ToQuantity(plan.Statements.Length, ShowQuantityAs.None)} held against the account".Transform(To.SentenceCase);
+        $"{"statement".ToQuantity(plan.Statements.Length, ShowQuantityAs.None)} compared with the account".Transform(To.SentenceCase);
 
     private static IEnumerable<string> Lines(StatementPlan plan, NumberStyle style)
     {

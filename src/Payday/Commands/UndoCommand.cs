@@ -19,11 +19,11 @@ internal static class UndoCommand
         var payday = new Option<bool>("--payday") { Description = "Take the last closed payday up again: all that it wrote is undone." };
         var drop = new Option<bool>("--drop") { Description = "With --payday: what was decided for a later payday that is begun goes." };
         var difference = new Option<bool>("--difference") { Description = "Open the difference of a count again that was cleared up last." };
-        var movement = OptionValues.Count("--movement", "Undo a movement that belongs to nothing else, by its number.", 1, int.MaxValue);
+        var movement = OptionValues.Count("--movement", "Undo a ledger line that belongs to nothing else, by its number.", 1, int.MaxValue);
         var why = new Option<string?>("--why") { Description = "With --movement: why, in a few words.", HelpName = "TEXT" };
         var command = new PaydayCommand(
             "undo",
-            "Take back a closed payday, a difference that was cleared up, or a single movement; counts, fills, purchases, returns and reconciliations have --undo of their own.",
+            "Take back a closed payday, a difference that was cleared up, or a single ledger line; counts, fills, purchases, returns and reconciliations have --undo of their own.",
             "payday undo --movement 31 --why \"typed twice\"") { payday, drop, difference, movement, why };
         return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
         {
@@ -67,5 +67,5 @@ internal static class UndoCommand
     private static Answer Movement(BookStore store, Book book, int number, LocalDate today, string reason) => Undoing.InTheWay(book, number) is { } obstacle
         ? UndoOption.Refused(book, obstacle)
         : UndoOption.Stored(
-            store, book, Undoing.Of(book, number, today, reason), [($"movement {number.ToString(CultureInfo.InvariantCulture)}", null, number <= book.Ledger.Movements.Count ? book.Ledger.Movements[number - 1].Date : today)]);
+            store, book, Undoing.Of(book, number, today, reason), [($"ledger line {number.ToString(CultureInfo.InvariantCulture)}", null, number <= book.Ledger.Movements.Count ? book.Ledger.Movements[number - 1].Date : today)]);
 }

@@ -38,7 +38,7 @@ internal static class AccountLineText
     private static string Words(AccountLine line) => line switch
     {
         { Kind: AccountLineKind.Withdrawal, Payday: { } payday } => $"payday of {DateText.Short(payday)}",
-        { Kind: AccountLineKind.Withdrawal or AccountLineKind.Deposit } => line.What is "cash return" or "moved on" or "withdrawal" ? "" : line.What,
+        { Kind: AccountLineKind.Withdrawal or AccountLineKind.Deposit } => line.What is "cash return" or "moved" or "moved on" or "withdrawal" ? "" : line.What,
         { What: "income" or "card purchase" } => "",
         { What: var what } => what,
     };

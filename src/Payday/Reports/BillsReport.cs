@@ -15,7 +15,7 @@ internal static class BillsReport
     public static IEnumerable<string> Step(RoutinePlan plan, NumberStyle style)
     {
         BillsStep bills = plan.Bills;
-        string mode = bills.Mode == SetAsideMode.Level ? "set aside level" : "set aside as they fall";
+        string mode = bills.Mode == SetAsideMode.Level ? "set aside evenly" : "set aside when due";
         string until = DateText.Short(plan.Period.Last);
         IEnumerable<string> dues = bills.Dues.IsEmpty ? [$"Nothing is due until {until}."] : Dues(bills, style, until);
         IEnumerable<string> held = bills.SetAsides.IsEmpty ? [] : ["", .. SetAsides(bills, style)];
@@ -28,7 +28,7 @@ internal static class BillsReport
     /// <summary>Why so much is set aside, in a sentence with its figures.</summary>
     public static string Reason(BillsStep bills, NumberStyle style) => bills.Reason is { } reason
         ? $"{Percent(reason.Share, style)} of each pay to {DateText.Short(reason.Payday)} keeps bills on time; {reason.Sets.Name}, {DateText.Short(reason.Sets.Date)}, sets it."
-        : bills.Total.IsPositive ? $"{bills.Total.ToString(style)} set aside today is what this payday's bills lack." : "What is held covers this payday's bills; nothing is set aside today.";
+        : bills.Total.IsPositive ? $"{bills.Total.ToString(style)} set aside today is what this payday's bills lack." : "What is set aside covers this payday's bills; nothing is added today.";
 
     private static string Percent(decimal share, NumberStyle style) =>
         style.Written((share * 100).ToString("0.00", CultureInfo.InvariantCulture)) + " %";
@@ -36,7 +36,7 @@ internal static class BillsReport
     private static IEnumerable<string> Dues(BillsStep bills, NumberStyle style, string until) => Report.Table(
         style,
         DueTable.Columns(until),
-        bills.Dues.Select(due => DueTable.Cells(due.Name, due.Date, Report.Marked(due.Amount, due.Changed, style), due.Paid ? "paid" : "held until due")),
+        bills.Dues.Select(due => DueTable.Cells(due.Name, due.Date, Report.Marked(due.Amount, due.Changed, style), due.Paid ? "paid" : "set aside")),
         [["Due", "", bills.Due.ToString(style), ""]]);
 
     private static IEnumerable<string> SetAsides(BillsStep bills, NumberStyle style)
@@ -44,7 +44,7 @@ internal static class BillsReport
         Money paid = PaidOf(bills, bills.Dues);
         return Report.Table(
             style,
-            [Report.Names("Held in the account"), Report.Amounts("before"), Report.Amounts("set aside"), Report.Amounts("paid"), Report.Amounts("now"), new("next") { Drops = 1 }],
+            [Report.Names("Set aside for"), Report.Amounts("before"), Report.Amounts("today"), Report.Amounts("paid"), Report.Amounts("now"), new("next") { Drops = 1 }],
             bills.ByNextDue.Select(line => ImmutableArray.Create(
                 line.Name,
                 line.HeldBefore.ToString(style),

@@ -32,7 +32,7 @@ internal static class BookTables
                     movement.Payday is { } payday ? LocalDatePattern.Iso.Format(payday) : "",
                     movement.Reverses?.ToString(CultureInfo.InvariantCulture) ?? "")),
             ]),
-            new("pots", ["pot", "held", "has", "kept back", "currency"],
+            new("pots", ["pot", "where", "has", "not in notes", "currency"],
             [
                 .. household.Pots.Select(pot => ImmutableArray.Create(
                     pot.Name,
@@ -41,7 +41,7 @@ internal static class BookTables
                     balances[LedgerEnd.InAccount(Purpose.KeptBack(pot.Id))].ToPlain(),
                     household.Currency.Code)),
             ]),
-            new("bills", ["bill", "amount", "held", "currency"],
+            new("bills", ["bill", "amount", "set aside", "currency"],
             [
                 .. household.Bills.Select(bill => ImmutableArray.Create(
                     bill.Name,

@@ -8,10 +8,13 @@ namespace Payday.Reports;
 /// <summary>The week-end count pot by pot, for the command and the screen alike.</summary>
 internal static class CountTable
 {
-    /// <summary>The columns.</summary>
-    public static ImmutableArray<TextColumn> Columns =>
+    /// <summary>From this width on each column has its whole name, and two blanks before it.</summary>
+    public const int Roomy = 74;
+
+    /// <summary>The columns in a width.</summary>
+    public static ImmutableArray<TextColumn> Columns(int width) =>
     [
-        Report.Names("Pot"), Report.Amounts("filled"), Report.Amounts("owed back") with { Drops = 1 }, Report.Amounts("expected"),
+        Report.Names("Pot"), Report.Amounts("filled"), Report.Amounts(width < Roomy ? "pay back" : "to pay back") with { Drops = 1 }, Report.Amounts("expected"),
         Report.Amounts("left"), Report.Amounts("spent"), new("then") { Shrinks = true, MinWidth = 5 },
     ];
 

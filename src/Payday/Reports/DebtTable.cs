@@ -20,7 +20,7 @@ internal static class DebtTable
     public static ImmutableArray<string> Cells(DebtRow row, NumberStyle style) =>
     [
         row.Name,
-        row.Due is { } due ? DateText.Short(due) : row.Balance.IsZero ? "paid off" : "later",
+        row.Due is { } due ? DateText.Short(due) : row.Balance.IsZero ? "paid off" : "not yet",
         Percent(row.YearlyRate, style),
         row.Balance.ToString(style),
         row.Interest.ToString(style),

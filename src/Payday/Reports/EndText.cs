@@ -25,9 +25,9 @@ internal static class EndText
         { Kind: PurposeKind.ForCard, DebtId: { } card } => "bought with " + Debt(household, card),
         { DebtId: { } debt } => "set aside for " + Debt(household, debt),
         { Kind: PurposeKind.Overdraft } => "overdraft",
-        { Kind: PurposeKind.KeptBack, PotId: { } pot } => "kept back for " + Pot(household, pot),
+        { Kind: PurposeKind.KeptBack, PotId: { } pot } => "not in notes, " + Pot(household, pot),
         { Kind: PurposeKind.Wallet, PotId: { } pot } => "wallet, " + Pot(household, pot),
-        { Kind: PurposeKind.OwedBack, PotId: { } pot } => "owed back by " + Pot(household, pot),
+        { Kind: PurposeKind.OwedBack, PotId: { } pot } => "to pay back, " + Pot(household, pot),
         { PotId: { } pot } => Pot(household, pot),
         _ => "",
     };

@@ -26,7 +26,7 @@ internal static class LearningReport
             lessons.Currency.Code),
         .. lessons.Incomes.IsEmpty ? ["No income comes round in these lines."] : Series(lessons.Incomes, "Income", "comes", "count on", style),
         "",
-        .. lessons.Bills.IsEmpty ? ["No bill comes round in these lines."] : Series(lessons.Bills, "Bill", "falls due", "hold", style),
+        .. lessons.Bills.IsEmpty ? ["No bill comes round in these lines."] : Series(lessons.Bills, "Bill", "falls due", "set aside", style),
         .. Changes(lessons, style),
         "",
         .. Spending(lessons, style),

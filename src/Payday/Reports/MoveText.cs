@@ -25,8 +25,8 @@ internal static class MoveText
         {
             MoveWay.InAccount => "Nothing to fetch or take to the bank.",
             MoveWay.InCash => effect.Notes is { } notes ? $"From one to the other: {Notes(household, notes)}." : $"Put {amount} from one to the other; which notes isn't known.",
-            MoveWay.OwedBack => $"{amount} in cash is owed back; {to} gets it when it is at the bank (r, or payday return).",
-            MoveWay.NextWithdrawal => $"{amount} is kept back in the account; the next withdrawal brings it. With notes named it counts as fetched.",
+            MoveWay.OwedBack => $"{amount} in cash to pay back: {to} gets it when it is at the bank (r, or payday return).",
+            MoveWay.NextWithdrawal => $"{amount} waits in the account, not in notes yet; the next withdrawal brings it. With notes named it counts as fetched.",
             MoveWay.Fetched => $"Fetched from the bank: {Notes(household, effect.Notes ?? Core.Cash.Notes.None)}.",
             _ => $"Taken to the bank: {Notes(household, effect.Notes ?? Core.Cash.Notes.None)}.",
         };

@@ -14,8 +14,8 @@ internal static class MovementText
         Movement? undoing = book.Ledger.UndoneBy(movement.Number);
         string payday = movement.Payday is { } date ? $", payday of {DateText.Weekday(date)}" : "";
         return CleanText.OneLine($"{Ends(book, movement)}. {Reason(movement)}{payday}."
-            + (movement.Reverses is { } undone ? $" It undoes movement {Number(undone)}." : "")
-            + (undoing is null ? "" : $" Undone by movement {Number(undoing.Number)} on {DateText.Weekday(undoing.Date)}."));
+            + (movement.Reverses is { } undone ? $" It undoes ledger line {Number(undone)}." : "")
+            + (undoing is null ? "" : $" Undone by ledger line {Number(undoing.Number)} on {DateText.Weekday(undoing.Date)}."));
     }
 
     /// <summary>E.g. <c>12.50 from account: left to place to account: Gifts</c>.</summary>

@@ -16,7 +16,14 @@ internal static class OutlookReport
     /// <param name="trial">With a change, or null.</param>
     /// <param name="style">How numbers are written.</param>
     /// <param name="width">The columns there are.</param>
-    public static IEnumerable<string> Lines(Outlook plan, Outlook? trial, NumberStyle style, int width)
+    public static IEnumerable<string> Lines(Outlook plan, Outlook? trial, NumberStyle style, int width) => Table(plan, trial, style).Lay(width).All;
+
+    /// <summary>What the table leaves out where there is so little room; nothing where it is whole.</summary>
+    public static IEnumerable<string> LeftOut(Outlook plan, Outlook? trial, NumberStyle style, int width) => Table(plan, trial, style).LeftOut(width) is { IsEmpty: false } headers
+        ? [$"A wider window shows {headers.Humanize()} too."]
+        : [];
+
+    private static TextTable Table(Outlook plan, Outlook? trial, NumberStyle style)
     {
         Outlook shown = trial ?? plan;
         ImmutableArray<TextColumn> columns =
@@ -26,12 +33,11 @@ internal static class OutlookReport
                 ? [Report.Amounts("over"), Report.Amounts("account"), Drops("cash", 4)]
                 : ImmutableArray.Create(Report.Amounts("over"), Report.Amounts("before"), Report.Amounts("account")),
         ];
-        var rows = new TextTable(
+        return new TextTable(
             columns,
             [.. shown.Paydays.Select((payday, i) => Cells(payday, plan.Paydays.ElementAtOrDefault(i), trial is not null, style))],
             gap: 1,
             decimalMark: style.DecimalMark);
-        return rows.Lay(width).All;
     }
 
     /// <summary>What is to be said beneath it: the tightest payday, what is reached, paid off, or can't be paid.</summary>

@@ -31,7 +31,7 @@ internal static class PotsReport
 
         ImmutableArray<TextColumn> columns =
         [
-            Report.Names("Pot"), new("held") { Drops = 2 }, Report.Amounts("has now"),
+            Report.Names("Pot"), new("where") { Drops = 2 }, Report.Amounts("has now"),
             .. changed ? [Report.Amounts("proposed")] : Array.Empty<TextColumn>(),
             Report.Amounts("fill"), new("why") { Drops = 1 },
         ];

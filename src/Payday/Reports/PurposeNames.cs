@@ -12,10 +12,10 @@ namespace Payday.Reports;
 /// <summary>What a person calls the purposes that money is moved between or comes in for.</summary>
 internal static class PurposeNames
 {
-    /// <summary>E.g. <c>Food</c>, <c>Buffer</c>, <c>Food, kept back</c>.</summary>
+    /// <summary>E.g. <c>Food</c>, <c>Buffer</c>, <c>Food, not in notes</c>.</summary>
     public static string Of(Household household, LedgerEnd end) => end switch
     {
-        LedgerEnd.At { Purpose.Kind: PurposeKind.KeptBack } => $"{LedgerEnds.NameIn(household, end)}, kept back",
+        LedgerEnd.At { Purpose.Kind: PurposeKind.KeptBack } => $"{LedgerEnds.NameIn(household, end)}, not in notes",
         LedgerEnd.At { Purpose.Kind: PurposeKind.LeftToPlace } => "Left to place",
         _ when end == MoveEnds.Loose => "Loose notes",
         _ => LedgerEnds.NameIn(household, end) ?? (end == MoveEnds.Buffer ? "Buffer" : EndText.Of(household, end)),
@@ -38,12 +38,16 @@ internal static class PurposeNames
         string name = text.Trim();
         LedgerEnd? found = ends.FirstOrDefault(end => string.Equals(Of(book.Household, end), name, StringComparison.OrdinalIgnoreCase))
             ?? ends.FirstOrDefault(end => Id(end) == name)
+            ?? ends.FirstOrDefault(end => IsKeptBack(end) && string.Equals($"{LedgerEnds.NameIn(book.Household, end)}, kept back", name, StringComparison.OrdinalIgnoreCase))
             ?? (string.Equals(name, "loose", StringComparison.OrdinalIgnoreCase) && ends.Contains(MoveEnds.Loose) ? MoveEnds.Loose : null)
             ?? (string.Equals(name, "to place", StringComparison.OrdinalIgnoreCase) && ends.Contains(EntryEnds.ToPlace) ? EntryEnds.ToPlace : null);
         return found is not null
             ? Result.Of(found)
-            : Result.Refused<LedgerEnd>(new ArgumentFault.NoSuchPurpose(name, [.. ends.Where(end => end is not LedgerEnd.At { Purpose.Kind: PurposeKind.KeptBack }).Select(end => Of(book.Household, end))]));
+            : Result.Refused<LedgerEnd>(new ArgumentFault.NoSuchPurpose(name, [.. ends.Where(end => !IsKeptBack(end)).Select(end => Of(book.Household, end))]));
     }
+
+    // What isn't in notes had another name once, and scripts may still use it.
+    private static bool IsKeptBack(LedgerEnd end) => end is LedgerEnd.At { Purpose.Kind: PurposeKind.KeptBack };
 
     private static string Id(LedgerEnd end) => end switch
     {

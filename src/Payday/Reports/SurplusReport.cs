@@ -83,7 +83,7 @@ internal static class SurplusReport
 
     private static IEnumerable<string> Shortfall(RoutinePlan plan, NumberStyle style) =>
     [
-        .. Report.Prose($"! {(-plan.Surplus.Before).ToString(style)} is missing, with every pot that was not set by hand at its floor."),
+        .. Report.Prose($"! {(-plan.Surplus.Before).ToString(style)} is missing, with every pot that was not set by hand cut to the least it needs."),
         .. plan.Unpayable.SelectMany(unpaid => Report.Prose(
             $"  {ClosingTexts.Name(unpaid.Obligation)}, {DateText.Long(unpaid.Obligation.Due)}: {unpaid.Short.ToString(style)} short of {unpaid.Obligation.Amount.ToString(style)}")),
         .. Cautions.CannotPay,

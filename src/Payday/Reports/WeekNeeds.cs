@@ -36,7 +36,7 @@ internal static class WeekNeeds
 
         if (status.OwedBack.IsPositive)
         {
-            yield return $"{status.OwedBack.ToString(style)} in cash is owed back to the account{ways.Return}.";
+            yield return $"{status.OwedBack.ToString(style)} in cash to pay back to the account{ways.Return}.";
         }
 
         if (status.Bank is { IsExplained: false } bank)

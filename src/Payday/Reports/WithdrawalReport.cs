@@ -31,9 +31,10 @@ internal static class WithdrawalReport
             .. Report.Heading("6 Withdrawal", from),
             .. Report.Table(
                 style,
-                [Report.Names("Pot"), new("week of"), .. notes.Select(note => new TextColumn(NoteText.Value(note, step.Plan.Currency, style), Align.Right)), Report.Amounts("amount"), Report.Amounts("kept back")],
+                [Report.Names("Pot"), new("week of"), .. notes.Select(note => new TextColumn(NoteText.Value(note, step.Plan.Currency, style), Align.Right)), Report.Amounts("amount"), Report.Amounts("not in notes")],
                 step.Pots.SelectMany(row => Rows(row, notes, style))),
-            .. Report.Prose($"{step.Plan.WithdrawTotal.ToString(style)} withdrawn ({"note".ToQuantity(step.Plan.Withdraw.Pieces)}){reused}, {step.KeptBack.ToString(style)} kept back{best}."),
+            .. Report.Prose($"{step.Plan.WithdrawTotal.ToString(style)} withdrawn ({"note".ToQuantity(step.Plan.Withdraw.Pieces)}){reused}, {step.KeptBack.ToString(style)} not in notes{best}."),
+            .. NotInNotesText.First(plan, style) is { Length: > 0 } why ? Report.Prose(why) : [],
             .. WithdrawalRoom.Of(plan) is { IsTooLittle: true } room ? Report.Prose("! " + ClosingTexts.Of(new ClosingFault.AccountHasLess(room.Has, room.Asked), style)) : [],
             .. step.Plan.Faults.SelectMany(fault => Report.Prose("! " + NoteTexts.Of(fault, style))),
         ];

@@ -61,6 +61,6 @@ internal static class FillingSheetLayout
             [.. lines.Select(line => ImmutableArray.Create(line.Pot, line.Amount.ToString(data.Style)))],
             [["Total", Money.Sum(lines.Select(line => line.Amount), data.Currency).ToString(data.Style)]]);
         TextTableLines laid = table.Lay(width);
-        return [["", .. TextWrap.Lines("Kept back in the account for the next fill", width), .. lines.Length > 1 ? laid.All : laid.Rows]];
+        return [["", .. TextWrap.Lines("Not in notes: in the account for the next fill", width), .. lines.Length > 1 ? laid.All : laid.Rows]];
     }
 }

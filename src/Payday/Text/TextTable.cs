@@ -68,6 +68,9 @@ internal sealed class TextTable
             totals.IsEmpty ? [] : [rule, .. totals.Select(row => Line(row, kept, widths))]);
     }
 
+    /// <summary>The headers of the columns that are left out in a width.</summary>
+    public ImmutableArray<string> LeftOut(int width) => [.. Enumerable.Range(0, columns.Length).Except(Kept(width)).Select(i => header[i])];
+
     private ImmutableArray<int> Kept(int width)
     {
         ImmutableArray<int> kept = [.. Enumerable.Range(0, columns.Length)];

@@ -19,7 +19,7 @@ internal static class CheckTexts
         CheckFault.OpenToOthers open => $"{open.Path} can be read by other users of this machine.",
         CheckFault.NoBook => "What is stored doesn't make a book.",
         CheckFault.BelowZero below => LedgerTexts.Of(below.Fault, below.Style),
-        CheckFault.NoSuchMovements none => $"The payday of {Date(none.Payday)} names movements {none.First} to {none.Last}, which are none.",
+        CheckFault.NoSuchMovements none => $"The payday of {Date(none.Payday)} names ledger lines {none.First} to {none.Last}, which are none.",
         CheckFault.SlipDiffers slip =>
             $"The slip of {Date(slip.Payday)} and the notes used again come to {slip.Notes.ToString(slip.Style)}, but {slip.Pots.ToString(slip.Style)} went into the pots.",
         CheckFault.SheetDiffers sheet =>

@@ -45,7 +45,7 @@ internal static class ClosingTexts
     public static string Name(Obligation obligation) => (obligation.IsOverdrawn, obligation.Name) switch
     {
         (true, "") => "What was placed before",
-        (true, var name) => $"{name}, paid beyond what was held,",
+        (true, var name) => $"{name}, paid beyond what was set aside,",
         (_, var name) => name,
     };
 
@@ -61,8 +61,8 @@ internal static class ClosingTexts
     public static string Of(UndoingFault fault, NumberStyle style) => fault switch
     {
         UndoingFault.ReasonLength reason => $"Say why it is undone, in 1 to {reason.Most} characters.",
-        UndoingFault.MovesNotes moves => $"Movement {moves.Number} moves notes, so it isn't undone alone; reopen its payday, or count the pot instead.",
-        UndoingFault.IsOpening opening => $"Movement {opening.Number} is an opening balance; until a payday is closed or a pot counted, correct it in the household, under Opening balances.",
+        UndoingFault.MovesNotes moves => $"Ledger line {moves.Number} moves notes, so it isn't undone alone; reopen its payday, or count the pot instead.",
+        UndoingFault.IsOpening opening => $"Ledger line {opening.Number} is an opening balance; until a payday is closed or a pot counted, correct it in the household, under Opening balances.",
         UndoingFault.GoneOn gone =>
             $"Part of that money has gone on since: undoing it would leave {gone.Rest.ToString(style)} there; undo first what took it.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),

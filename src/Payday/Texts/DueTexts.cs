@@ -15,7 +15,7 @@ internal static class DueTexts
         DueFault.BeforeStart before => $"{DateText.Day(before.Date)} is before the household began, {DateText.Day(before.Start)}.",
         DueFault.NotAboveZero => "What was paid is above zero; to waive what is due, free it.",
         DueFault.NotEnough few =>
-            $"The account holds {few.Held.ToString(style)} for {few.Name} and {few.Buffer.ToString(style)} in the buffer, less than {few.Amount.ToString(style)}; enter what they have, or move money to it first.",
+            $"{few.Held.ToString(style)} is set aside for {few.Name} and the buffer has {few.Buffer.ToString(style)}, together less than {few.Amount.ToString(style)}; enter what they have, or move money to it first.",
         DueFault.MoreThanOwed more => $"{more.Owed.ToString(style)} is owed on {more.Name}; enter no more than that.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };

@@ -101,7 +101,7 @@ internal static class EdgeTexts
         ArgumentFault.NoSuchOwner no => $"There is no bill or debt '{no.Given}'; there {(no.Known.IsEmpty ? "are none" : $"is {string.Join(", ", no.Known)}")}.",
         ArgumentFault.TwoOwners two => $"A bill and a debt are called '{two.Given}'; give its id.",
         ArgumentFault.NoTarget => $"--move: '{fault.Given}' is no pot and no debt; name one, or write buffer or stays.",
-        ArgumentFault.NotInCash => $"{fault.Given} is held in the account, so there is no cash to count.",
+        ArgumentFault.NotInCash => $"{fault.Given} is in the account, so there is no cash to count.",
         ArgumentFault.NoSuchSource no => $"{no.Given}: there is no income source '{no.Name}'. {Known(no)} Money from nobody on the list is --one-off \"Name=AMOUNT\".",
         ArgumentFault.SourceTwice twice => $"{twice.Given}: {twice.Source} is there twice; give what came from it together.",
         ArgumentFault.IsSource source => $"{source.Given}: {source.Source} is an income source; correct what came from it with --income.",

@@ -46,7 +46,7 @@ internal static class MoveTexts
 
     private static string Name(LedgerEnd end, string? name) => end switch
     {
-        LedgerEnd.At { Purpose.Kind: PurposeKind.KeptBack } => $"What is kept back for {name}",
+        LedgerEnd.At { Purpose.Kind: PurposeKind.KeptBack } => $"What is not in notes for {name}",
         LedgerEnd.At { Purpose.Kind: PurposeKind.LeftToPlace } => "What is left to place",
         _ when IsLoose(end) => "The loose notes",
         _ => name ?? "The buffer",

@@ -18,7 +18,7 @@ internal static class ReceivingTexts
             $"No note or coin of {piece.Value.ToString(style)} is in use; write one that is, or add it in the household's settings.",
         ReceivingFault.AsAsked asked => $"That is what the slip of {DateText.Day(asked.Payday)} asks for, so nothing has to be entered.",
         ReceivingFault.TooMuch much =>
-            $"The bank gave {much.More.ToString(style)} more than the slip asks for, and the buffer in the account and what it keeps back for cash pots lack {much.Lacking.ToString(style)} of that. "
+            $"The bank gave {much.More.ToString(style)} more than the slip asks for, and the buffer in the account and what is not in notes for cash pots lack {much.Lacking.ToString(style)} of that. "
             + "Count again; if it is right, move money to the buffer first, then enter it.",
         ReceivingFault.NothingEntered => "No other notes were entered for the last closed payday, so there is nothing to take back.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),

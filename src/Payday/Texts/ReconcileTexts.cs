@@ -14,7 +14,7 @@ internal static class ReconcileTexts
         ReconcileFault.NoBalance => "The bank's balance is missing; give it first.",
         ReconcileFault.NoSuchLine no => $"There is no line {no.Number} that the bank has yet to show.",
         ReconcileFault.BeforeStart before => $"{DateText.Day(before.Date)} is before the household's first day, {DateText.Day(before.Start)}.",
-        ReconcileFault.BeforeLast before => $"The account was held against the bank on {DateText.Day(before.Last)} already; give that day or a later one.",
+        ReconcileFault.BeforeLast before => $"The account was compared with the bank on {DateText.Day(before.Last)} already; give that day or a later one.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
 
@@ -29,7 +29,7 @@ internal static class ReconcileTexts
     /// <summary>The same as a sentence of its own, which also says whether a difference is explained; or that the account was never held against the bank.</summary>
     public static string Whole(BankAgreement? bank, NumberStyle style) => bank switch
     {
-        null => "The account was not held against the bank yet.",
+        null => "The account was not compared with the bank yet.",
         { Difference.IsZero: false, IsExplained: true } => $"{Of(bank, style)}; what was entered since explains it.",
         _ => $"{Of(bank, style)}.",
     };

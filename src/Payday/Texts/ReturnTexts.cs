@@ -10,11 +10,11 @@ internal static class ReturnTexts
     /// <summary>One sentence.</summary>
     public static string Of(ReturnFault fault, NumberStyle style) => fault switch
     {
-        ReturnFault.NothingOwed => "No pot owes any cash.",
-        ReturnFault.NothingGoes => "Nothing of what is owed goes to the bank this time.",
+        ReturnFault.NothingOwed => "No pot has cash to pay back.",
+        ReturnFault.NothingGoes => "Nothing of what is to pay back goes to the bank this time.",
         ReturnFault.NotesDiffer differ =>
-            $"The notes for {differ.Pot} come to {differ.Notes.ToString(style)}, but it owes {differ.Owes.ToString(style)}.",
-        ReturnFault.NotOwedYet not => $"{not.Pot} did not owe all of it yet on {DateText.Day(not.Date)}; give a later day.",
+            $"The notes for {differ.Pot} come to {differ.Notes.ToString(style)}, but it has {differ.Owes.ToString(style)} to pay back.",
+        ReturnFault.NotOwedYet not => $"{not.Pot} did not have all of it to pay back yet on {DateText.Day(not.Date)}; give a later day.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
 
@@ -22,7 +22,7 @@ internal static class ReturnTexts
     public static string? Advice(ReturnLine line, NumberStyle style) => line.Way switch
     {
         ReturnWay.NotesUnknown => $"The notes of {line.Pot.Name} aren't known: pick {line.Owes.ToString(style)} from it, or count it by notes first.",
-        ReturnWay.NoWay => $"No notes of {line.Pot.Name}, nor a swap with another pot, make {line.Owes.ToString(style)}: leave it owed, or bring change.",
+        ReturnWay.NoWay => $"No notes of {line.Pot.Name}, nor a swap with another pot, make {line.Owes.ToString(style)}: leave it for later, or bring change.",
         _ => null,
     };
 }

@@ -16,10 +16,10 @@ internal static class RuleTexts
     public const string Overdraft = "What comes in is on the account, so it pays off what the account is below zero before anything is placed; less only by hand, as that spends into the overdraft again.";
 
     /// <summary>A bill that is due; see <see cref="BillRules"/>.</summary>
-    public const string Due = "What falls due before the next payday has to be there today: what is held for it counts first, the rest is set aside.";
+    public const string Due = "What falls due before the next payday has to be there today: what is set aside for it already counts first, the rest is added today.";
 
     /// <summary>A bill that is due later; see <see cref="Core.Bills.SetAsidePlanner"/>.</summary>
-    public const string Later = "Level is the most even plan over the next 13 months that is never late, in shares of the pay expected; it may lend what is held for one bill to another due sooner.";
+    public const string Later = "Even is the evenest plan over the next 13 months that is never late, in shares of the pay expected; it may lend what is set aside for one bill to another due sooner.";
 
     /// <summary>A debt's minimum; see <see cref="DebtRules"/>.</summary>
     public const string Minimum = "Interest of a month is the balance times the yearly rate over twelve, charged on the first due date of the month; the minimum is never more than balance and interest, and pays interest first. Ticked, it has left the account; else it waits there.";
@@ -28,10 +28,10 @@ internal static class RuleTexts
     public const string Surplus = "What is left goes to one debt first, by the household's order, and what a debt paid off sets free goes on to the next; any of it can be placed elsewhere.";
 
     /// <summary>What is missing; see <see cref="UnpayableRules"/>.</summary>
-    public const string Unpayable = "What there is goes to the floors of the pots, then to bills, then to minimums, then to what was put in pots by hand; what that leaves without money is named here.";
+    public const string Unpayable = "What there is goes to the least that each pot needs, then to bills, then to minimums, then to what was put in pots by hand; what that leaves without money is named here.";
 
     /// <summary>The notes of a pot; see <see cref="WithdrawalRules"/>.</summary>
-    public const string Notes = "The least is fetched that pays every pot and week in whole notes it likes, notes at home used first, then with the fewest notes; what no note can make is kept back.";
+    public const string Notes = "The least is fetched that pays every pot and week in whole notes it likes, notes at home used first, then with the fewest notes; what no note can make waits in the account, not in notes.";
 
     /// <summary>The slip; see <see cref="WithdrawalStep"/>.</summary>
     public const string Slip = "The slip asks for the notes of the Withdrawal step, added up over pots and weeks.";
@@ -45,7 +45,7 @@ internal static class RuleTexts
         PotKind.Spending => "The month's amount less its fills so far, over the usual paydays that the month still has; an extra payday gets only what was missed.",
         PotKind.Sinking => "What is missing of the target, spread evenly over the paydays left before its date, in whole pieces where it is cash, exact by the date.",
         PotKind.Ladder => "One step a payday, rising, falling or even; what was put in so far says which step is next.",
-        PotKind.Reserve => "The same amount each payday up to its level, then nothing.",
+        PotKind.Reserve => "The same amount each payday until it is full, then nothing.",
         _ => throw new ArgumentException("The pot is of an unknown kind.", nameof(kind)),
     };
 }

@@ -47,7 +47,7 @@ internal static class StoreTexts
         LedgerDamage.DoesNotAddUp not =>
             $"The ledger in {not.Path} doesn't add up: {LedgerTexts.Of(not.Fault, not.Style)} Nothing was changed; keep a copy of the folder, then put back a copy from before.",
         LedgerDamage.MovementMissing missing =>
-            $"Movement {missing.Number} is missing from the ledger in {missing.Path}. Nothing was changed; keep a copy of the folder, then put back a copy from before.",
+            $"Ledger line {missing.Number} is missing from the ledger in {missing.Path}. Nothing was changed; keep a copy of the folder, then put back a copy from before.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
 

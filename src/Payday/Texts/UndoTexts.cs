@@ -26,18 +26,18 @@ internal static class UndoTexts
         Obstacle.CashAtBank cash => $"The cash for {Cash(cash.What)} was taken to the bank on {DateText.Day(cash.Return.Date)}; take that cash return back first.",
         Obstacle.RefundSince refund => $"Refund {refund.Refund.Number} came after {Name(refund.Return)}; undo the refund first.",
         Obstacle.LaterRefund later => $"Refund {later.Later.Number} of the same pot came after it; undo that first.",
-        Obstacle.Refunded refunded => $"A refund lowered what {Name(refunded.Purchase)} owes back; undo the refund first.",
+        Obstacle.Refunded refunded => $"A refund lowered what {Name(refunded.Purchase)} leaves to pay back; undo the refund first.",
         Obstacle.RefundReturned returned =>
             returned.Return is BookEntry.Payday
                 ? $"What was left of refund {returned.Refund.Number}'s purchase went into pots on {Name(returned.Return)}; reopen that payday first."
                 : $"What was left of refund {returned.Refund.Number}'s purchase was taken to the bank by {Name(returned.Return)}; take that back first.",
         Obstacle.RefundSpent spent => $"{spent.Pot} has less by now than the {spent.Needed.ToString(style)} that the refund gave back to it, so it can't be undone.",
         Obstacle.AtBank seen => $"{Upper(Name(seen.What))} is at the bank by the reconciliation of {DateText.Day(seen.Reconciliation.Date)}; take that back first.",
-        Obstacle.OfStatement of => $"The account was held against the bank on {DateText.Day(of.Reconciliation.Date)} by {Name(of.Statement)}; take that back as a whole.",
+        Obstacle.OfStatement of => $"The account was compared with the bank on {DateText.Day(of.Reconciliation.Date)} by {Name(of.Statement)}; take that back as a whole.",
         Obstacle.StatementSince since => $"{Upper(Name(since.Statement))} can't be taken back yet: {Name(since.Later)} came later; take that back first.",
-        Obstacle.ReconciledSince since => $"The account was held against the bank again on {DateText.Day(since.Later.Date)}; take that back first.",
+        Obstacle.ReconciledSince since => $"The account was compared with the bank again on {DateText.Day(since.Later.Date)}; take that back first.",
         Obstacle.DifferenceCleared cleared => $"The difference of {Name(cleared.Difference.Counted)} was cleared up since; take that back first.",
-        Obstacle.PartOf part => $"Movement {part.Number} belongs to {Owner(part.Whole)}, so it isn't undone alone; take that back as a whole.",
+        Obstacle.PartOf part => $"Ledger line {part.Number} belongs to {Owner(part.Whole)}, so it isn't undone alone; take that back as a whole.",
         Obstacle.NotesGoneOn gone =>
             $"The notes of the payday of {DateText.Day(gone.Payday)} have gone on: {Owner(gone.Later)} was entered since; take that back first.",
         Obstacle.WrittenSince since => $"The payday of {DateText.Day(since.Payday)} can't be reopened: {Owner(since.Later)} {(since.Later is BookEntry.Received ? "were" : "was")} written since and may depend on it; "
@@ -93,7 +93,7 @@ internal static class UndoTexts
 
     private static string Upper(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 
-    private static string Cash(BookEntry what) => what is BookEntry.Count ? "what moved on by " + Name(what) : Name(what);
+    private static string Cash(BookEntry what) => what is BookEntry.Count ? $"what {Name(what)} sent elsewhere" : Name(what);
 
     // Among a movement's owners a difference goes by the number of its count, as the ledger's list has it.
     private static string Owner(BookEntry entry) => entry is BookEntry.Difference difference ? $"the difference of count {difference.Number}" : Name(entry);
@@ -114,7 +114,7 @@ internal static class UndoTexts
         BookEntry.Entered entered => $"account entry {entered.Number}",
         BookEntry.Statement statement => $"the statement to {DateText.Day(statement.To)}",
         BookEntry.Reconciliation one => $"the reconciliation of {DateText.Day(one.Date)}",
-        BookEntry.Movement movement => $"movement {movement.Number}",
+        BookEntry.Movement movement => $"ledger line {movement.Number}",
         _ => throw new ArgumentOutOfRangeException(nameof(entry), entry, "There is no text for it."),
     };
 }

@@ -181,7 +181,7 @@ public class CardPurchaseTests
             .Spend("fares", 12, new(2026, 3, 14));
         Result<Book> changed = HouseholdChange.Of(book, House with { Debts = [], Pots = [] });
 
-        Assert.Contains("Fares (id fares) owes 15.00 back; return it to the account first.", changed.Faults.Select(refusal => refusal.InAFile()));
+        Assert.Contains("Fares (id fares) has 15.00 to pay back; return it to the account first.", changed.Faults.Select(refusal => refusal.InAFile()));
         Assert.Contains("25.00 is on its way to Card (id card); return it to the account first.", changed.Faults.Select(refusal => refusal.InAFile()));
     }
 }

@@ -115,7 +115,7 @@ public class CardRefundTests
     {
         Book book = Refund(Refund(Closed.Spend("food", 12.34m, Sunday8), 5), 2);
 
-        Assert.Equal("A refund lowered what card purchase 1 owes back; undo the refund first.", Purchasing.Undo(book, 1, Tuesday10).Fault.Said());
+        Assert.Equal("A refund lowered what card purchase 1 leaves to pay back; undo the refund first.", Purchasing.Undo(book, 1, Tuesday10).Fault.Said());
         Assert.Equal("Refund 3 of the same pot came after it; undo that first.", Purchasing.Undo(book, 2, Tuesday10).Fault.Said());
         Assert.Equal("A refund can't be changed; undo it, and enter it again.", Purchasing.Change(book, 3, new PurchaseEntry(Tuesday10, new PotId("food"), Usd(1), ""), Tuesday10).Fault.Said());
     }

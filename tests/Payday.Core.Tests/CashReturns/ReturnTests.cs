@@ -43,7 +43,7 @@ public class ReturnTests
         Assert.Equal((Usd(0), Usd(0), Usd(502.66m)), (back.Has("cash/owed-back:food"), back.Has("account/owed-back:food"), back.Has("account/buffer")));
         Assert.Equal(Usd(15), Assert.Single(back.Weeks.Returns).Pots.Single().Amount);
         Assert.Empty(OwedItems.Of(back));
-        Assert.Equal("No pot owes any cash.", ReturnPlan.Of(back, ReturnDraft.AsPlanned).Confirm(Friday20).Fault.Said());
+        Assert.Equal("No pot has cash to pay back.", ReturnPlan.Of(back, ReturnDraft.AsPlanned).Confirm(Friday20).Fault.Said());
         AssertSound(back);
     }
 
@@ -73,8 +73,8 @@ public class ReturnTests
         ReturnPlan plan = ReturnPlan.Of(book, ReturnDraft.AsPlanned);
 
         Assert.Equal((ReturnWay.NoWay, false, Usd(0)), (plan.Lines[0].Way, plan.Lines[0].Goes, plan.Total));
-        Assert.Equal("No notes of Food, nor a swap with another pot, make 15.00: leave it owed, or bring change.", Payday.Texts.ReturnTexts.Advice(plan.Lines[0], NumberStyle.Plain));
-        Assert.Equal("Nothing of what is owed goes to the bank this time.", plan.Confirm(Friday13March).Fault.Said());
+        Assert.Equal("No notes of Food, nor a swap with another pot, make 15.00: leave it for later, or bring change.", Payday.Texts.ReturnTexts.Advice(plan.Lines[0], NumberStyle.Plain));
+        Assert.Equal("Nothing of what is to pay back goes to the bank this time.", plan.Confirm(Friday13March).Fault.Said());
     }
 
     [Fact]
@@ -88,7 +88,7 @@ public class ReturnTests
         Assert.Equal(Usd(0), ReturnPlan.Of(book, picked).Unlisted);
         Assert.Equal(Notes((10, 1), (5, 1)), ReturnPlan.Of(book, picked).SlipNotes);
         ReturnDraft wrong = picked with { Picked = picked.Picked.SetItem(new PotId("food"), Notes((20, 1))) };
-        Assert.Equal("The notes for Food come to 20.00, but it owes 15.00.", ReturnPlan.Of(book, wrong).Confirm(Friday13March).Fault.Said());
+        Assert.Equal("The notes for Food come to 20.00, but it has 15.00 to pay back.", ReturnPlan.Of(book, wrong).Confirm(Friday13March).Fault.Said());
     }
 
     [Fact]
@@ -97,7 +97,7 @@ public class ReturnTests
         Book book = Closed.Spend("food", 12, new(2026, 3, 8)).Spend("fares", 5, new(2026, 3, 9));
         ReturnDraft draft = ReturnDraft.AsPlanned with { Leaves = ReturnDraft.AsPlanned.Leaves.Add(new PotId("food")) };
 
-        Assert.Equal("Fares did not owe all of it yet on 8 Mar 2026; give a later day.", ReturnPlan.Of(book, draft).Confirm(new(2026, 3, 8)).Fault.Said());
+        Assert.Equal("Fares did not have all of it to pay back yet on 8 Mar 2026; give a later day.", ReturnPlan.Of(book, draft).Confirm(new(2026, 3, 8)).Fault.Said());
         Book back = ReturnPlan.Of(book, draft).Confirm(Thursday12).Value!;
         Assert.Equal((Usd(15), Usd(0)), (back.Has("cash/owed-back:food"), back.Has("cash/owed-back:fares")));
     }

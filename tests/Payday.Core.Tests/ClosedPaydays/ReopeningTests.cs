@@ -65,7 +65,7 @@ public class ReopeningTests
         int number = spent.Movements.Count;
 
         Assert.Equal(
-            $"The payday of 6 Mar 2026 can't be reopened: movement {number} was written since and may depend on it; undo that first.",
+            $"The payday of 6 Mar 2026 can't be reopened: ledger line {number} was written since and may depend on it; undo that first.",
             Reopening.Of(closed with { Ledger = spent }, Today).Fault.Said());
         Book undone = Undoing.Of(closed with { Ledger = spent }, number, Today, "typed twice").Value!;
         Assert.True(Reopening.Of(undone, Today).Ok);

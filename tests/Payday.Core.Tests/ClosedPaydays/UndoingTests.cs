@@ -59,20 +59,20 @@ public class UndoingTests
         long number = Number(LedgerEnd.InCash(Purpose.Pot(new PotId("food"))));
 
         Assert.Equal(
-            $"Movement {number} moves notes, so it isn't undone alone; reopen its payday, or count the pot instead.",
+            $"Ledger line {number} moves notes, so it isn't undone alone; reopen its payday, or count the pot instead.",
             Undoing.Of(Closed, number, Today, "wrong").Fault.Said());
     }
 
     [Fact]
     public void Of_OpeningBalance_IsRefused() =>
-        Assert.Equal("Movement 1 is an opening balance; until a payday is closed or a pot counted, correct it in the household, under Opening balances.", Undoing.Of(Closed, 1, Today, "wrong").Fault.Said());
+        Assert.Equal("Ledger line 1 is an opening balance; until a payday is closed or a pot counted, correct it in the household, under Opening balances.", Undoing.Of(Closed, 1, Today, "wrong").Fault.Said());
 
     [Fact]
     public void Of_UnknownOrUndone_IsRefused()
     {
-        Assert.Equal("There is no movement 999.", Undoing.Of(Closed, 999, Today, "wrong").Fault.Said());
+        Assert.Equal("There is no ledger line 999.", Undoing.Of(Closed, 999, Today, "wrong").Fault.Said());
         long number = Number(LedgerEnd.InAccount(Purpose.Pot(new PotId("gifts"))));
-        Assert.Equal($"Movement {number} is undone already.", Undoing.Of(Undoing.Of(Closed, number, Today, "wrong").Value!, number, Today, "wrong").Fault.Said());
+        Assert.Equal($"Ledger line {number} is undone already.", Undoing.Of(Undoing.Of(Closed, number, Today, "wrong").Value!, number, Today, "wrong").Fault.Said());
     }
 
     [Fact]

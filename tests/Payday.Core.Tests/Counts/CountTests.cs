@@ -73,7 +73,7 @@ public class CountTests
             "70.00 is more than the 60.00 that Food should have: perhaps a fill wasn't recorded, or was marked skipped; mend that, or name it as found.",
             Closed.Row(Thursday12, "food", new CountEntry(Usd(70))).Fault.Said());
         Assert.Equal(
-            "60.00 is more than the 45.00 that Food should have: perhaps a fill wasn't recorded, or the 15.00 it owes back is still among it; mend that, or name it as found.",
+            "60.00 is more than the 45.00 that Food should have: perhaps a fill wasn't recorded, or the 15.00 it has to pay back is still among it; mend that, or name it as found.",
             Closed.Spend("food", 12, new(2026, 3, 8)).Row(Thursday12, "food", new CountEntry(Usd(60))).Fault.Said());
     }
 
@@ -86,7 +86,7 @@ public class CountTests
 
     [Fact]
     public void Of_FewerNotesThanOwedBack_IsRefused() => Assert.Equal(
-        "The notes of Food come to less than the 15.00 it owes back; count those among them, or type what is left without them.",
+        "The notes of Food come to less than the 15.00 it has to pay back; count those among them, or type what is left without them.",
         Closed.Spend("food", 12, new(2026, 3, 8)).Row(Thursday12, "food", ByNotes((10, 1))).Fault.Said());
 
     [Fact]
@@ -100,7 +100,7 @@ public class CountTests
             .Spend("food", 40, new(2026, 3, 16));
 
         Assert.Equal(
-            "At most 20.00 of Food can be gone by 12 Mar 2026, for the rest was owed back or moved since; look at its card purchases.",
+            "At most 20.00 of Food can be gone by 12 Mar 2026, for the rest is to be paid back or was moved since; look at its card purchases.",
             book.Row(Thursday12, "food", new CountEntry(Usd(10))).Fault.Said());
     }
 
@@ -178,8 +178,8 @@ public class CountTests
     [Fact]
     public void Of_TargetThatIsNotThere_IsRefused()
     {
-        Assert.Equal("Food can't move on to itself; say where else, or that it stays.", Closed.Row(Thursday12, "food", Moving(5, MoveTarget.Pot(new PotId("food")))).Fault.Said());
-        Assert.Equal("What is left of Food can't move on to 'hats', which there isn't.", Closed.Row(Thursday12, "food", Moving(5, MoveTarget.Pot(new PotId("hats")))).Fault.Said());
+        Assert.Equal("What is left of Food can't go to Food itself; say where else, or that it stays.", Closed.Row(Thursday12, "food", Moving(5, MoveTarget.Pot(new PotId("food")))).Fault.Said());
+        Assert.Equal("What is left of Food can't go to 'hats', which there isn't.", Closed.Row(Thursday12, "food", Moving(5, MoveTarget.Pot(new PotId("hats")))).Fault.Said());
     }
 
     [Fact]

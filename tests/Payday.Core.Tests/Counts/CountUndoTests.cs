@@ -66,7 +66,7 @@ public class CountUndoTests
         Book returned = ReturnPlan.Of(counted, ReturnDraft.AsPlanned).Confirm(Friday13March).Value!;
 
         Assert.Equal(
-            "The cash for what moved on by the count of Food on 12 Mar 2026 was taken to the bank on 13 Mar 2026; take that cash return back first.",
+            "The cash for what the count of Food on 12 Mar 2026 sent elsewhere was taken to the bank on 13 Mar 2026; take that cash return back first.",
             CountUndo.Of(returned, CountUndo.Last(returned), Friday13March).Fault.Said());
         Book back = ReturnUndo.Of(returned, ReturnUndo.Last(returned)!, Friday13March).Value!;
         Assert.True(CountUndo.Of(back, CountUndo.Last(back), Friday13March).Ok);
@@ -110,6 +110,6 @@ public class CountUndoTests
         Book counted = Closed.Count(Thursday12, "food", 35);
         long spent = counted.Weeks.Counts[0].LastMovement;
 
-        Assert.Equal($"Movement {spent} belongs to the count of Food on 12 Mar 2026, so it isn't undone alone; take that back as a whole.", Undoing.Of(counted, spent, Friday13March, "wrong").Fault.Said());
+        Assert.Equal($"Ledger line {spent} belongs to the count of Food on 12 Mar 2026, so it isn't undone alone; take that back as a whole.", Undoing.Of(counted, spent, Friday13March, "wrong").Fault.Said());
     }
 }

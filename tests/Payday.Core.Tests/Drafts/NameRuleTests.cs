@@ -41,9 +41,11 @@ public sealed class NameRuleTests
     [InlineData("Buffer")]
     [InlineData("BUFFER")]
     [InlineData("kept back")]
+    [InlineData("not in notes")]
     [InlineData("Kept  Back")]
     [InlineData("kept-back")]
     [InlineData("Owed back")]
+    [InlineData("To pay back")]
     [InlineData("left to place")]
     [InlineData("Left-to-place")]
     public void Fault_WhatPaydayCallsSomethingElse_SaysSo(string name)

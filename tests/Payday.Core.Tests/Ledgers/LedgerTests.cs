@@ -69,9 +69,9 @@ public class LedgerTests
         Ledger ledger = Ledger.Empty(Dollars).Add([new Movement(0, Day, Ends[10], Ends[0], Usd(5), "income")]);
         Ledger undone = ledger.Add(ledger.Reverse([1], Day, "typed wrong").Value);
 
-        Assert.Equal("Movement 1 is undone already.", undone.Reverse([1], Day, "again").Fault.Said());
-        Assert.Equal("Movement 2 itself undoes another; enter the movement again instead.", undone.Reverse([2], Day, "again").Fault.Said());
-        Assert.Equal("There is no movement 3.", undone.Reverse([3], Day, "again").Fault.Said());
+        Assert.Equal("Ledger line 1 is undone already.", undone.Reverse([1], Day, "again").Fault.Said());
+        Assert.Equal("Ledger line 2 itself undoes another; enter what it undid again instead.", undone.Reverse([2], Day, "again").Fault.Said());
+        Assert.Equal("There is no ledger line 3.", undone.Reverse([3], Day, "again").Fault.Said());
     }
 
     [Fact]

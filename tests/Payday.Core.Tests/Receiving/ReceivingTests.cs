@@ -120,7 +120,7 @@ public class ReceivingTests
 
     [Fact]
     public void Receive_MoreThanTheBufferHas_IsRefusedWithWhatLacks() => Assert.Equal(
-        "The bank gave 1,000.00 more than the slip asks for, and the buffer in the account and what it keeps back for cash pots lack 500.00 of that. Count again; if it is right, move money to the buffer first, then enter it.",
+        "The bank gave 1,000.00 more than the slip asks for, and the buffer in the account and what is not in notes for cash pots lack 500.00 of that. Count again; if it is right, move money to the buffer first, then enter it.",
         ReceivingPlan.Of(Closed, Closed.LastClosed!.Withdraw.Plus(Notes((50, 20)))).Fault.Said());
 
     [Fact]

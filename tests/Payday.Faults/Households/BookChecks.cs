@@ -6,7 +6,7 @@ namespace Payday.Faults.Households;
 /// <summary>What must hold of a book at any time, read from what its commands say.</summary>
 internal sealed class BookChecks(CommandPlayer player, OddMoney money, long limit)
 {
-    private const string OwedBack = "owed back by ";
+    private const string OwedBack = "to pay back, ";
     private const string Overdraft = "overdraft";
 
     /// <summary>Whether the account has an overdraft.</summary>

@@ -66,7 +66,7 @@ public sealed class SlipCheckTests
     [InlineData(1, 100_000)]
     public void Of_MovementsThatAreNone_SaysSoAndNothingElse(long first, long last) =>
         Assert.Equal(
-            $"The payday of 2026-03-06 names movements {first} to {last}, which are none.",
+            $"The payday of 2026-03-06 names ledger lines {first} to {last}, which are none.",
             Assert.Single(SlipCheck.Of(With(0, ThreeClosed.Value.Closed[0] with { FirstMovement = first, LastMovement = last }))).Said());
 
     private static Book With(int index, ClosedPayday closed) =>

@@ -26,7 +26,7 @@ public sealed class JsonCursorTests
     [Fact]
     public void RefuseOthers_HarmfulName_IsShownHarmless() =>
         Assert.Equal(
-            ["a?[2Jb, line 1: This field is not known here; take it out, or write one of c."],
+            ["a?[2Jb, line 1: This field is not known here; remove it, or write one of c."],
             Faults("{\"a\\u001b[2Jb\": 1}", root =>
             {
                 JsonFields fields = root.Fields();

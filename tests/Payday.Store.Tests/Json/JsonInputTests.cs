@@ -12,7 +12,7 @@ public sealed class JsonInputTests
     [InlineData("{\n  \"é😀\": 1x\n}", "line 2, column 10: The JSON is broken here; look just before for a missing comma, quote or bracket.")]
     [InlineData("{\"a\": [1, 2}", "line 1, column 12: There is a comma too many before this bracket, or it closes one of the other kind.")]
     [InlineData("{\"a\": 1,}", "line 1, column 9: There is a comma too many before this bracket, or it closes one of the other kind.")]
-    [InlineData("{\n\"a\": 1, // rent\n\"b\": 2}", "line 2, column 9: JSON has no comments; take this one out.")]
+    [InlineData("{\n\"a\": 1, // rent\n\"b\": 2}", "line 2, column 9: JSON has no comments; remove this one.")]
     [InlineData("{'a': 1}", "line 1, column 2: JSON has double quotes only; write \" here.")]
     [InlineData("{\"a\": 1", "line 1, column 8: The text ends too early; a bracket or a quote is not closed.")]
     [InlineData("{\"a\": [{\"b\": 1,\n\"b\": 2}]}", "a[0].b, line 2: This field stands here twice; keep one of them.")]

@@ -29,7 +29,7 @@ public sealed class ReconcileCommandTests
             shell.Run("spend", "--undo", "1"));
         Assert.Equal(["The reconciliation, Sun 8 Mar.", "Taken back."], shell.Run("reconcile", "--undo").Fine().Lines);
         shell.Run("spend", "--undo", "1").Fine();
-        Assert.Equal(new Ran(1, "", "payday: The account was not held against the bank yet.\n"), shell.Run("reconcile", "--undo"));
+        Assert.Equal(new Ran(1, "", "payday: The account was not compared with the bank yet.\n"), shell.Run("reconcile", "--undo"));
     }
 
     // A fee that isn't entered yet: its difference has a name, in view in every answer until the fee is entered.

@@ -10,7 +10,7 @@ public class SafetyCommandTests
         using TestShell shell = TestShell.WithDemo();
         shell.Run("run", "--accept").Fine();
 
-        Assert.Equal(["Checked: 2 changes, 63 movements, 1 closed payday, 1 backup.", "Nothing is wrong."], shell.Run("check").Fine().Lines);
+        Assert.Equal(["Checked: 2 changes, 63 ledger lines, 1 closed payday, 1 backup.", "Nothing is wrong."], shell.Run("check").Fine().Lines);
         Assert.StartsWith("{\"sound\":true,\"changes\":2,", shell.Run("check", "--json").Fine().Out, StringComparison.Ordinal);
     }
 
@@ -68,7 +68,7 @@ public class SafetyCommandTests
         string backup = Path.GetFileName(Assert.Single(Directory.GetFiles(shell.Data.Backups)));
 
         Ran look = shell.Run("restore", backup).Fine();
-        Assert.Contains("It would take off 39 movements and 1 closed payday.", look.Out.Replace("\n  ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("It would take off 39 ledger lines and 1 closed payday.", look.Out.Replace("\n  ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.Equal(63, int.Parse(shell.Run("check").Fine().Lines[0].Split(", ")[1].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture));
 
         shell.Run("restore", backup, "--accept").Fine();

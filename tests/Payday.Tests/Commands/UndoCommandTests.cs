@@ -61,7 +61,7 @@ public sealed class UndoCommandTests
         Assert.Equal(2, shell.Run("undo", "--movement", "30").Exit);
         Assert.Equal(2, shell.Run("undo").Exit);
         Assert.Equal(1, shell.Run("undo", "--movement", "9999", "--why", "odd").Exit);
-        Assert.Equal(["The movement 30, Fri 6 Mar.", "Taken back."], shell.Run("undo", "--movement", "30", "--why", "typed twice").Fine().Lines);
+        Assert.Equal(["The ledger line 30, Fri 6 Mar.", "Taken back."], shell.Run("undo", "--movement", "30", "--why", "typed twice").Fine().Lines);
         Assert.Equal(new Ran(1, "", "payday: No difference was cleared up yet.\n"), shell.Run("undo", "--difference"));
     }
 

@@ -14,9 +14,9 @@ public class WeekCommandTests
 
         Assert.Equal("Stored.", shell.Run("spend", "Food", "12.34", "--what", "Corner shop", "--on", "2026-03-07").Fine().Lines[^1]);
         Assert.Equal("Counted and stored.", shell.Run("count", "food=21.50", "Fares=3+2", "--move", "Food=buffer").Fine().Lines[^1]);
-        Assert.Contains("owed back", shell.Run("status").Out, StringComparison.Ordinal);
+        Assert.Contains("to pay back", shell.Run("status").Out, StringComparison.Ordinal);
         Assert.Equal("Returned and stored.", shell.Run("return", "--confirm").Fine().Lines[^1]);
-        Assert.Equal(new Ran(1, "", "payday: No pot owes any cash.\n"), shell.Run("return", "--confirm"));
+        Assert.Equal(new Ran(1, "", "payday: No pot has cash to pay back.\n"), shell.Run("return", "--confirm"));
     }
 
     [Fact]
@@ -84,7 +84,7 @@ public class WeekCommandTests
         shell.Run("fill", "--on", "2026-03-06", "--done").Fine();
         Assert.Equal("payday Fri 20 Mar · bank not looked at yet", shell.Run("status").Fine().Out.TrimEnd());
         shell.Today = new(2026, 3, 13);
-        Assert.StartsWith("payday Fri 20 Mar · count open since Fri 6 Mar", shell.Run("status").Out, StringComparison.Ordinal);
+        Assert.StartsWith("payday Fri 20 Mar · not counted since Fri 6 Mar", shell.Run("status").Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -112,7 +112,7 @@ public class WeekCommandTests
     [InlineData(1, "with --found POT or --missing POT=AMOUNT, and --name TEXT", "count", "Food=99999")]
     [InlineData(2, "There is no pot 'Hats'", "count", "Hats=1")]
     [InlineData(2, "write what is left like Food=21.50", "count", "Food")]
-    [InlineData(2, "Reserve is held in the account", "count", "Reserve=1")]
+    [InlineData(2, "Reserve is in the account", "count", "Reserve=1")]
     [InlineData(2, "that day is still to come", "count", "Food=1", "--on", "2026-04-01")]
     [InlineData(2, "'Moon' is no pot and no debt", "count", "Food=1", "--move", "Food=Moon")]
     [InlineData(1, "Name what is missing from Food", "count", "Food=1", "--missing", "Food=5")]

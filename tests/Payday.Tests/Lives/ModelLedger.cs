@@ -21,7 +21,7 @@ internal sealed class ModelLedger
 
     public static string SetAside(string bill) => $"account: set aside for {bill}";
 
-    public static string KeptBack(string pot) => $"account: kept back for {pot}";
+    public static string KeptBack(string pot) => $"account: not in notes, {pot}";
 
     public static string InAccount(string pot) => $"account: {pot}";
 
@@ -30,10 +30,10 @@ internal sealed class ModelLedger
     public static string Wallet(string pot) => $"cash: wallet, {pot}";
 
     /// <summary>Cash that waits to be taken to the bank.</summary>
-    public static string OwedCash(string pot) => $"cash: owed back by {pot}";
+    public static string OwedCash(string pot) => $"cash: to pay back, {pot}";
 
     /// <summary>What the account paid in a pot's stead: below zero.</summary>
-    public static string OwedBack(string pot) => $"account: owed back by {pot}";
+    public static string OwedBack(string pot) => $"account: to pay back, {pot}";
 
     public static string ForDebt(string debt) => $"account: set aside for {debt}";
 

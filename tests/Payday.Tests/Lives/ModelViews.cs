@@ -158,7 +158,7 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
                 ["left"] = null,
                 ["spent"] = null,
                 ["difference"] = "0.00",
-                ["then"] = row.Pot.Then is { } then ? $"moves on to {(then == "buffer" ? "the buffer" : then)}" : "stays",
+                ["then"] = row.Pot.Then is { } then ? $"goes to {(then == "buffer" ? "the buffer" : then)}" : "stays",
             })),
     };
 

@@ -64,7 +64,7 @@ public sealed class NumberStyleTests : IDisposable
         Money amount(string text) => Money.ParsePlain(text, Currency.FromCode("EUR")).Value;
 
         Assert.Equal(
-            "The set-asides of bills and the pots held in the account already have 1.350,00, but the account has 0,50; raise what is in the account, or lower what a bill or pot has of it.",
+            "The set-asides of bills and the pots in the account already have 1.350,00, but the account has 0,50; raise what is in the account, or lower what a bill or pot has of it.",
             FormTexts.Of(new DraftFault.AccountTooLow(DraftPlace.Whole, amount("1350"), amount("0.5")), NumberStyle.PointComma));
         Assert.Equal(
             "There is no note of 0,50 in use; write one of 20.",

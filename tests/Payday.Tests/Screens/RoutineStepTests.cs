@@ -23,7 +23,7 @@ public class RoutineStepTests
     public void Bills_ThoseOfLater_AreInTheOrderOfTheirDates()
     {
         using var terminal = new DemoTerminal(80, 40);
-        string[] later = [.. terminal.Open("bills").Lines.Where(line => line.TrimEnd().EndsWith(" later", StringComparison.Ordinal)).Select(line => line.Trim())];
+        string[] later = [.. terminal.Open("bills").Lines.Where(line => line.TrimEnd().EndsWith(" not yet", StringComparison.Ordinal)).Select(line => line.Trim())];
         int[] after = [.. later.Select(line => Array.FindIndex(Months, month => line.Contains($" {month} ", StringComparison.Ordinal)))];
         Assert.True(after.Length > 5, string.Join('\n', later));
         Assert.Equal(after.Order(), after);

@@ -67,6 +67,9 @@ public class TextTableTests
         Assert.Equal("Loan  6 %   80.00", table.Lay(20).Rows[0]);
         Assert.Equal("Loan  80.00", table.Lay(12).Rows[0]);
         Assert.Equal(11, table.NarrowestWidth);
+        Assert.Empty(table.LeftOut(30));
+        Assert.Equal(["interest"], table.LeftOut(20));
+        Assert.Equal(["rate", "interest"], table.LeftOut(12));
     }
 
     [Fact]

@@ -53,7 +53,7 @@ internal sealed class NotesScreen : CursorScreen
     protected override IReadOnlyList<Binding> Keys =>
     [
         new(Key.Enter, "Enter", "how many", "Type how many there are of this value.", () => new Way.Edit(HowMany(Number(values[Cursor])))),
-        .. touched ? [Letters.TakeOut.Does("as it was", "Take out what was typed here, and go back.", LeaveOut)] : Array.Empty<Binding>(),
+        .. touched ? [Letters.TakeOut.Does("as it was", "Clear what was typed here, and go back.", LeaveOut)] : Array.Empty<Binding>(),
     ];
 
     /// <inheritdoc/>

@@ -28,7 +28,7 @@ internal sealed class TakeBackScreen(
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => fault is null
-        ? [new(Key.Enter, "Enter", "take it back", "Take it back: write the reverse of its movements to the ledger.", Take)]
+        ? [new(Key.Enter, "Enter", "take it back", "Take it back: write the reverse of its lines to the ledger.", Take)]
         : [];
 
     /// <inheritdoc/>

@@ -39,7 +39,7 @@ internal sealed class AcceptDifferenceScreen(BookSession session, Reconciliation
         }
 
         yield return plan.Name.Length == 0 ? "It has no name yet; e gives it one, a few words for what it may be." : $"It is called \"{CleanText.OneLine(plan.Name)}\".";
-        yield return "What is ticked is at the bank from then on. The difference stays in view on home until it is explained: enter what is missing, or undo what is wrong, and hold the account against the bank again.";
+        yield return "What is ticked is at the bank from then on. The difference stays in view on home until it is explained: enter what is missing, or undo what is wrong, and compare the account with the bank again.";
     }
 
     private CellEdit Name(string text) => new("Name of the difference", text, typed =>

@@ -150,7 +150,7 @@ internal sealed class ReconcileScreen : CursorScreen
             return FaultTexts.Of(balance.Fault, session.Style);
         }
 
-        Keep(Plan.With(Plan.Draft with { Balance = balance.Value }));
+        Keep(Plan.WithBalance(balance.Value));
         return null;
     }
 
@@ -204,7 +204,7 @@ internal sealed class ReconcileScreen : CursorScreen
     {
         if (ReconciliationUndo.Last(session.Book) is not { } last)
         {
-            Message = "The account was not held against the bank yet.";
+            Message = "The account was not compared with the bank yet.";
             return Way.Stay;
         }
 

@@ -69,7 +69,7 @@ internal sealed class PurchaseForm : CursorScreen
             Card => new Way.To(Cards()),
             _ => new Way.Edit(Edit(Typed())),
         }),
-        new(Key.N.WithCtrl, "Ctrl+N", "several pots", "Split it over several pots: each has its part, and owes back its own.", Split),
+        new(Key.N.WithCtrl, "Ctrl+N", "several pots", "Split it over several pots: each has its part, and its own to pay back.", Split),
     ];
 
     /// <inheritdoc/>
@@ -87,7 +87,7 @@ internal sealed class PurchaseForm : CursorScreen
         Amount => $"What the card paid; a sum like {session.Style.Written("12.50+3")} is taken. Below zero, like {session.Style.Written("-12.50")}, is a refund.",
         Pot when parts.Length > 1 => "Each pot has its part; Ctrl+N changes them, Enter gives all to one pot.",
         Pot => potChosen
-            ? $"The pot it is for; a letter goes to the next one that begins with it. A cash pot owes it back to the account{(session.Book.Household.Settings.CardRounding == CardRounding.Up ? ", rounded up to a note; the rest goes to the buffer" : "")}."
+            ? $"The pot it is for; a letter goes to the next one that begins with it. A cash pot has it to pay back to the account{(session.Book.Household.Settings.CardRounding == CardRounding.Up ? ", rounded up to a note; the rest goes to the buffer" : "")}."
             : "A guess from what was bought before; a letter goes to the next pot that begins with it.",
         Day => "The day of the purchase, like 2026-03-12 or 12 Mar; yesterday works too.",
         _ => card is null

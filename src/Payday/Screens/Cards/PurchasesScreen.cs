@@ -24,11 +24,11 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
-        ("Card purchase", "bought by card for a pot; for a cash pot the account paid, and the pot owes it that cash."),
-        ("Refund", "what came back for something bought by card, below zero here; while its cash is still owed back, the pot owes less; else it has it again."),
+        ("Card purchase", "bought by card for a pot; for a cash pot the account paid, and the pot has that cash to pay back."),
+        ("Refund", "what came back for something bought by card, below zero here; while its cash is still to pay back, that gets less; else the pot has it again."),
         ("Several pots", "one purchase at the bank, a part for each pot; changed and undone as a whole."),
         ("A debt's card", "nothing leaves the account: the balance of the debt rises, and what the pot gives waits for its next payment."),
-        ("Owed back", "rounded up to the smallest note, or exact, as the household's settings say; the rounding goes to the buffer."),
+        ("To pay back", "cash that goes to the bank for what was bought by card: rounded up to the smallest note, or exact, as the household's settings say; the rounding goes to the buffer."),
     ];
 
     /// <inheritdoc/>
@@ -49,7 +49,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
                 Changing(Letters.Undo.Does("undo", "Undo this purchase, after a question: account and pot are as if it had not been.", () => new Way.To(new UndoPurchaseScreen(session, Here!)))),
             ]
             : Array.Empty<Binding>(),
-        Changing(Letters.Return.Does("", "Take cash that is owed back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
+        Changing(Letters.Return.Does("", "Take the cash that pots have to pay back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
     ];
 
     /// <inheritdoc/>
@@ -59,7 +59,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
         : "";
 
     /// <inheritdoc/>
-    protected override string Status => $"{Shown.OwedBack.ToString(session.Style)} in cash is owed back{(session.IsReadOnly ? "." : "; r takes it to the bank.")}";
+    protected override string Status => $"{Shown.OwedBack.ToString(session.Style)} in cash to pay back{(session.IsReadOnly ? "." : "; r takes it to the bank.")}";
 
     private ShownPurchases Shown => shown?.AreOf(session.Book) == true ? shown : shown = new ShownPurchases(session.Book);
 
@@ -73,7 +73,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
         var table = new LongTable(
             [
                 new("", Align.Right) { Drops = 1 }, new("date"), Report.Names("pot"), new("what") { Shrinks = true, MinWidth = 8 },
-                Report.Amounts("amount"), Report.Amounts("owed back"),
+                Report.Amounts("amount"), Report.Amounts("to pay back"),
             ],
             Shown.Widest,
             Count,
@@ -103,11 +103,11 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
         { Undone: true } => "Undone",
         { IsRefund: true, Card: not null } when row.OwedBack.IsZero => "A refund: less is owed on the card",
         { IsRefund: true } when row.OwedBack.IsZero => "A refund, there again for what it was bought for",
-        { IsRefund: true } => $"A refund: {(-row.OwedBack).ToString(session.Style)} is not owed back any more",
+        { IsRefund: true } => $"A refund: {(-row.OwedBack).ToString(session.Style)} is no longer to pay back",
         { Card: not null } when row.OwedBack.IsZero => "Owed on the card; its money is in the account for the next payment",
         _ when row.OwedBack.IsZero => "Paid from the account",
         _ => string.Join(", ", row.Of.Where(part => part.OwedBack.IsPositive).GroupBy(Shown.IsBack)
-            .Select(same => $"{Money.Sum(same.Select(part => part.OwedBack), row.OwedBack.Currency).ToString(session.Style)} {(same.Key ? "came back" : "is owed back")}")),
+            .Select(same => $"{Money.Sum(same.Select(part => part.OwedBack), row.OwedBack.Currency).ToString(session.Style)} {(same.Key ? "came back" : "to pay back")}")),
     };
 
     private PurchaseForm Another() => another = another.IsEntered ? new PurchaseForm(session, null) : another;

@@ -40,8 +40,8 @@ internal sealed class CountScreen : CursorScreen
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
         ("Filled", "what was in the pot since its last count: what stayed, what was filled in, what came from other pots."),
-        ("Owed back", "bought by card against a cash pot: that cash goes to the bank, so it isn't spent here."),
-        ("Stays, moves on", "what is left remains in the pot, or goes to another pot, a debt or the account."),
+        ("To pay back", "bought by card against a cash pot: that cash goes to the bank, so it isn't spent here."),
+        ("Stays, goes to", "what is left remains in the pot, or goes to another pot, a debt or the account."),
         ("Difference", "money that is missing, or was found, under a name, until it is cleared up."),
     ];
 
@@ -61,8 +61,8 @@ internal sealed class CountScreen : CursorScreen
         [
             new(Key.Enter, "Enter", "left", $"Type what is left; a sum like {session.Style.Written("12.50+3")} is taken, and nothing at all leaves the pot uncounted.", () => new Way.Edit(cells.Left(Here!, Typed(Here!)))),
             Letters.Notes.Does("notes", "Count what is left note by note.", () => new Way.To(ByNotes(Here!))),
-            new(Key.Space, "Space", Here!.MovesOnTo is null ? "moves on" : "stays", "What is left stays in the pot, or moves on to where the pot proposes.", Turn),
-            Letters.To.Does("", "What is left moves on to another pot, a debt or the account.", () => new Way.To(Targets(Here!))),
+            new(Key.Space, "Space", Here!.MovesOnTo is null ? "goes to" : "stays", "What is left stays in the pot, or goes to where the pot proposes.", Turn),
+            Letters.To.Does("", "What is left goes to another pot, a debt or the account.", () => new Way.To(Targets(Here!))),
             Letters.Explain.Does("", "Name what is missing from what was spent, or what was found.", () => new Way.Edit(cells.Difference(Here!))),
             Letters.Gaps.Does("", "Differences of earlier counts that are still open.", () => new Way.To(new DifferencesScreen(session))),
             BackKey,
@@ -82,7 +82,7 @@ internal sealed class CountScreen : CursorScreen
         ? ""
         : row.Fault is { } fault
             ? row.Left > row.Expected && !(row.Since > Plan.Draft.Date) ? $"{CountTexts.Of(fault, session.Style)} e names it." : CountTexts.Of(fault, session.Style)
-            : $"{row.Pot.Name}: {Shown(row.Expected)} should be there, {(row.Since is { } since ? $"since the count of {DateText.Weekday(since)}" : "not counted before")}.{Split(row)}{Open(row)}";
+            : $"{row.Pot.Name}: {Shown(row.Expected)} should be there{(row.StillOwed.IsPositive ? $" beside the {Shown(row.StillOwed)} to pay back to the account" : "")}, {(row.Since is { } since ? $"since the count of {DateText.Weekday(since)}" : "not counted before")}.{Split(row)}{Open(row)}";
 
     /// <inheritdoc/>
     protected override string Status => $"Spent so far {Shown(Plan.Spent)}.{Later()}";
@@ -102,9 +102,9 @@ internal sealed class CountScreen : CursorScreen
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
-            CountTable.Columns,
+            CountTable.Columns(width),
             [.. Plan.Rows.Select(row => CountTable.Cells(row, Then(row), session.Style))],
-            gap: width < 74 ? 1 : 2,
+            gap: width < CountTable.Roomy ? 1 : 2,
             decimalMark: session.Style.DecimalMark).Lay(width);
         return (lines.Header, lines.Rows);
     }
@@ -143,7 +143,7 @@ internal sealed class CountScreen : CursorScreen
     private NotesScreen ByNotes(CountRow row) => new(
         session,
         $"Count {row.Pot.Name} by notes",
-        $"{Shown(row.Expected + row.StillOwed)} should be there{(row.StillOwed.IsZero ? "" : $", with the {Shown(row.StillOwed)} it owes back")}.",
+        $"{Shown(row.Expected + row.StillOwed)} should be there{(row.StillOwed.IsZero ? "" : $", with the {Shown(row.StillOwed)} it has to pay back")}.",
         row.Entry?.Notes ?? Notes.None,
         notes =>
         {

@@ -43,8 +43,8 @@ internal static class CountsBack
             $"Take back the count of {DateText.Weekday(counts[0].Date)}",
             [
                 $"{DateText.Long(counts[0].Date)}: {pots}.",
-                "It will be as if it had not been counted: what was spent, missing or moved on is in the pot again, and fills that were taken as done wait again.",
-                "What was entered stays for the next count. The movements stay in the ledger beside their reverses.",
+                "It will be as if it had not been counted: what was spent, missing or went to another is in the pot again, and fills that were taken as done wait again.",
+                "What was entered stays for the next count. The lines stay in the ledger beside their reverses.",
             ],
             CountUndo.InTheWay(session.Book, counts),
             () => CountUndo.Of(session.Book, counts, session.Today),

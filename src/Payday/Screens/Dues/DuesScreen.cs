@@ -35,10 +35,10 @@ internal sealed class DuesScreen : CursorScreen
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
-        ("Has", "what the account holds for it now, the earliest due first; of a bill the money of its later dues pays too, then the buffer."),
+        ("Has", "what is set aside for it now, the earliest due first; of a bill the money of its later dues pays too, then the buffer."),
         ("Minimum", "the least that must be paid on a debt by a day; its money waits in the account until it is ticked."),
         ("In part", "an amount below what is to be paid leaves the rest to pay, until that is paid or freed."),
-        ("Freed", "it needs no more money: what the account held for it is left to place on the next payday."),
+        ("Freed", "it needs no more money: what was set aside for it is left to place on the next payday."),
     ];
 
     /// <inheritdoc/>
@@ -131,7 +131,7 @@ internal sealed class DuesScreen : CursorScreen
         return known;
     }
 
-    private string State(DueLine due) => due.Paid.IsPositive ? "rest to pay" : due.Date <= session.Today ? "to pay" : "later";
+    private string State(DueLine due) => due.Paid.IsPositive ? "rest to pay" : due.Date <= session.Today ? "to pay" : "not yet";
 
     private static string State(PaidDue paid) => paid switch
     {

@@ -35,7 +35,7 @@ internal sealed class FreeScreen(BookSession session, DueLine due) : PageScreen
         ?
         [
             $"{due.Own.ToString(session.Style)} of {due.Name} is to be paid by {DateText.Weekday(due.Date)}{(due.Paid.IsZero ? "" : $"; {due.Paid.ToString(session.Style)} was paid")}.",
-            $"Freed, it is asked for no more, and {(due.Has - due.Bought).ToString(session.Style)} that the account holds for it is left to place on the next payday.{(due.Bought.IsPositive ? $" {due.Bought.ToString(session.Style)} for what was bought with the card goes on waiting." : "")}",
+            $"Freed, it is asked for no more, and {(due.Has - due.Bought).ToString(session.Style)} that is set aside for it is left to place on the next payday.{(due.Bought.IsPositive ? $" {due.Bought.ToString(session.Style)} for what was bought with the card goes on waiting." : "")}",
         ]
         : [Said.Alert(FaultTexts.Of(after.Fault!, session.Style))];
 

@@ -46,7 +46,7 @@ internal sealed class EntryScreen : BookFormScreen
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
-        ("Refund", "what came back: while it is still owed back the pot owes less; else a cash pot's next fill has it more, and what is in the account has it at once."),
+        ("Refund", "what came back: while it is still to pay back, that gets less; else a cash pot's next fill has it more, and what is in the account has it at once."),
         ("Left to place", "money that waits for the next payday, which places it."),
         ("Loose notes", "notes at home that are in no pot; counted, they stand as they were found."),
     ];

@@ -119,7 +119,7 @@ internal sealed class FillsScreen : CursorScreen
         FillState.Done => "done",
         FillState.Skipped => "skipped",
         _ when part.Moves.IsZero => "nothing left",
-        _ => part.Key.Day > session.Today ? "later" : WalletFills.IsOver(session.Book.Household, part, session.Today) ? Over : ToFill,
+        _ => part.Key.Day > session.Today ? "not yet" : WalletFills.IsOver(session.Book.Household, part, session.Today) ? Over : ToFill,
     };
 
     private string Detailed(FillPart part) => part.Moves == part.Amount

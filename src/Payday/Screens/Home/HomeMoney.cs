@@ -18,7 +18,7 @@ internal static class HomeMoney
     private static readonly ImmutableArray<(string Word, PurposeKind[] Kinds)> Sorts =
     [
         ("bills", [PurposeKind.SetAside]), ("debts", [PurposeKind.ForDebt, PurposeKind.ForCard]), ("pots", [PurposeKind.Pot]), ("wallet", [PurposeKind.Wallet]),
-        ("kept back", [PurposeKind.KeptBack]), ("buffer", [PurposeKind.Buffer]), ("owed back", [PurposeKind.OwedBack]),
+        ("not in notes", [PurposeKind.KeptBack]), ("buffer", [PurposeKind.Buffer]), ("to pay back", [PurposeKind.OwedBack]),
         ("left to place", [PurposeKind.LeftToPlace]), ("overdraft", [PurposeKind.Overdraft]),
     ];
 

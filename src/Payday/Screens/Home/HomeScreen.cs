@@ -45,12 +45,25 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
-        ("Set aside", "money held in the account for a bill's next due dates."),
+        ("Set aside", "money in the account that is for a bill or a debt until that is paid." + Now(PurposeKind.SetAside)),
         ("Buffer", "account money deliberately left without another purpose."),
-        ("Owed back", "cash that a pot owes the account after a card purchase; below zero in the account, because the account has paid already."),
-        ("Overdraft", "what the account is below zero beside what it holds; what comes in pays it off first, and the bank's terms decide what it costs."),
-        ("Kept back", "the part of a fill that no note can make; it stays in the account and joins the pot's next fill."),
+        ("To pay back", "cash that goes from a pot to the account after a card purchase; below zero in the account, because the account has paid already." + Now(PurposeKind.OwedBack)),
+        ("Overdraft", "what the account is below zero beside what is set aside in it; what comes in pays it off first, and the bank's terms decide what it costs."),
+        ("Not in notes", "the part of a fill that no note can make; it waits in the account and joins the pot's next fill." + Now(PurposeKind.KeptBack)),
     ];
+
+    // The household's own figure, the largest with its name.
+    private string Now(PurposeKind kind)
+    {
+        (Purpose Purpose, Money Amount)[] all = [.. session.Book.Ledger.Balances.PurposesIn(kind == PurposeKind.OwedBack ? Place.Cash : Place.Account).Where(one => one.Purpose.Kind == kind && one.Amount.IsPositive)];
+        if (all.Length == 0)
+        {
+            return "";
+        }
+
+        (Purpose purpose, Money amount) = all.MaxBy(one => one.Amount.MinorUnits);
+        return $" Now {Money.Sum(all.Select(one => one.Amount), amount.Currency).ToString(session.Style)}{(all.Length == 1 ? "" : $", the most of it {amount.ToString(session.Style)}")}: {EndText.Of(session.Book.Household, purpose)}.";
+    }
 
     /// <inheritdoc/>
     protected override string Aside => DateText.Long(session.Today);
@@ -68,17 +81,17 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         Letters.To.Does("", session.IsReadOnly ? "Moves." : "Move money from one purpose to another; the moves so far.", () => new Way.Visit(new Goal.Moves(session))),
         Letters.Entry.Does("", session.IsReadOnly ? "What came in or went out outside a payday." : "Enter what came in or went out outside a payday: a fee, interest, a gift, a cheque, cash lost.", () => new Way.Visit(new Goal.Entries(session))),
         Changing(Letters.Fill.Does("", "Fill the wallet for the week.", () => new Way.Visit(new Goal.Fills(session)))),
-        Changing(Letters.Return.Does("", "Take cash that is owed back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
+        Changing(Letters.Return.Does("", "Take the cash that pots have to pay back to the bank.", () => new Way.Visit(new Goal.Return(session)))),
         Letters.Dues.Does("bills", "Bills and minimums: tick what has left the account.", () => new Way.Visit(new Goal.Dues(session))),
-        Changing(Letters.Bank.Does("", "Hold the account against the bank's balance, line by line.", () => new Way.Visit(new Goal.Bank(session)))),
+        Changing(Letters.Bank.Does("", "Compare the account with the bank's balance, line by line.", () => new Way.Visit(new Goal.Bank(session)))),
         Changing(Letters.Statement.Does("", "Read the bank's statements, take what is new in them, and reconcile by them.", () => new Way.Visit(new Goal.Statements(session)))),
         Letters.One.Does(Looks("history"), "What happened to a pot: fills, spending, card purchases, moves.", () => new Way.Visit(new Goal.History(session))),
         Letters.Days.Does(Looks("calendar"), "Paydays, fill days and dues of the next months.", () => new Way.Visit(new Goal.Calendar(session))),
         Letters.Outlook.Does(Looks("ahead"), "The outlook: the paydays to come, and what a change would do.", () => new Way.Visit(new Goal.Outlook(session))),
         Letters.Debts.Does("", "Debts: how far each has come, and the way out of them.", () => new Way.Visit(new Goal.Debts(session))),
         Letters.Years.Does("", "Months and years: income, outgoings, savings and debts.", () => new Way.Visit(new Goal.Years(session))),
-        Letters.Ledger.Does(Looks("ledger"), "Every movement of money.", () => new Way.Visit(new Goal.Movements(session))),
-        Letters.View.Does("", "The papers of the last closed payday.", ToSlip),
+        Letters.Ledger.Does(Looks("ledger"), "The ledger: every line of it, what went where and why.", () => new Way.Visit(new Goal.Movements(session))),
+        Letters.View.Does("", "The slip and the filling sheet of the last closed payday.", ToSlip),
         Changing(Letters.Household.Does("household", "Settings, income sources, bills, debts and pots.", () => new Way.Visit(new Goal.Household(session)))),
     ];
 

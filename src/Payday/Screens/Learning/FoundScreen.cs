@@ -38,7 +38,7 @@ internal sealed class FoundScreen : CursorScreen
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
         ("Usual", "the amount in the middle of those that came, since the last lasting change."),
-        ("To hold", "what covered the bill eight times out of ten, of the last twelve."),
+        ("To set aside", "what covered the bill eight times out of ten, of the last twelve."),
         ("Hits", "how often it came, of how often it should have."),
         .. SetupWords.All,
     ];
@@ -54,7 +54,7 @@ internal sealed class FoundScreen : CursorScreen
     [
         .. Count == 0 ? Array.Empty<Binding>() : OfItem,
         .. Sure.Length > 1
-            ? [Letters.List.Does(string.Create(CultureInfo.InvariantCulture, $"take all {Sure.Length}"), "Take all that are open and ask nothing, as many as the key says, at once; each can be changed or taken out again.", TakeAll)]
+            ? [Letters.List.Does(string.Create(CultureInfo.InvariantCulture, $"take all {Sure.Length}"), "Take all that are open and ask nothing, as many as the key says, at once; each can be changed or removed again.", TakeAll)]
             : Array.Empty<Binding>(),
         new(Key.CursorLeft, "Left", "files", "Back to the files; what was taken stays.", () => new Way.Instead(new StatementFilesScreen(work, onward))),
         new(Key.CursorRight, "Right", onward.Name, "On with what was taken; it can be changed there too.", onward.Lead),
@@ -101,7 +101,7 @@ internal sealed class FoundScreen : CursorScreen
             if (state != ItemState.Left)
             {
                 yield return isTaken
-                    ? Letters.TakeOut.Does("take out", "Take it out of the household again.", Leave)
+                    ? Letters.TakeOut.Does("remove", "Remove it from the household again.", Leave)
                     : Letters.TakeOut.Does("leave", "Leave it out.", Leave);
             }
 
@@ -139,7 +139,7 @@ internal sealed class FoundScreen : CursorScreen
             true,
             isDebt => isDebt ? DebtForm(bill) is { } form ? new Way.Instead(form) : Way.Back : TakeHere(Way.Back))
         {
-            Asked = texts.Series(bill.Series, "to hold"),
+            Asked = texts.Series(bill.Series, "to set aside"),
         })
         : TakeHere(Way.Stay);
 
@@ -171,7 +171,7 @@ internal sealed class FoundScreen : CursorScreen
             taken++;
         }
 
-        Message = $"{taken} taken. Look at each: Enter changes it, x takes it out.";
+        Message = $"{taken} taken. Look at each: Enter changes it, x removes it.";
         return Way.Stay;
     }
 
@@ -225,7 +225,7 @@ internal sealed class FoundScreen : CursorScreen
             return new Way.To(NewDebt);
         }
 
-        Message = "It was taken out of the household; x puts it among the open ones again.";
+        Message = "It was removed from the household; x puts it among the open ones again.";
         return Way.Stay;
     }
 

@@ -47,10 +47,10 @@ internal sealed class FoundTexts(LearningWork work)
     {
         ProposedItem.Source source => Series(source.Series, "at least"),
         ProposedItem.Bill bill when work.IsDebt(bill) => $"Taken as a debt; {(work.PlaceOf(bill) is null ? "Right leads on to its fields in the household" : "Enter changes it")}. {Series(bill.Series, "the least")}",
-        ProposedItem.Bill { MayBeDebt: true } bill when work.StateOf(bill) != ItemState.Taken => $"It reads like a debt: Enter asks whether it is one. {Series(bill.Series, "to hold")}",
-        ProposedItem.Bill bill => Series(bill.Series, "to hold"),
+        ProposedItem.Bill { MayBeDebt: true } bill when work.StateOf(bill) != ItemState.Taken => $"It reads like a debt: Enter asks whether it is one. {Series(bill.Series, "to set aside")}",
+        ProposedItem.Bill bill => Series(bill.Series, "to set aside"),
         ProposedItem.Pot { Habit: var habit } pot => Spent(habit, pot),
-        ProposedItem.NewAmount amount => $"{Amount(amount.Here)} here, {Amount(amount.Found)} at the bank{Since(amount.Series)}. Taken, it holds from {DateText.Long(amount.From)} on. {LearningReport.Hits(amount.Series)} times, up to {DateText.Day(amount.Series.Last)}.",
+        ProposedItem.NewAmount amount => $"{Amount(amount.Here)} here, {Amount(amount.Found)} at the bank{Since(amount.Series)}. Taken, it counts from {DateText.Long(amount.From)} on. {LearningReport.Hits(amount.Series)} times, up to {DateText.Day(amount.Series.Last)}.",
         ProposedItem.Account account => $"What the bank says was there at the end of {DateText.Long(account.ClosedOn)}. Taken, the household begins with it on {DateText.Long(account.Start)}.",
         _ => throw new ArgumentOutOfRangeException(nameof(item)),
     };

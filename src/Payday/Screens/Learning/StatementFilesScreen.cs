@@ -63,7 +63,7 @@ internal sealed class StatementFilesScreen : CursorScreen
         : Here.Question is not null ? new(Key.Enter, "Enter", "answer", "Say what this file leaves open.", Ask)
         : new(Key.Enter, "Enter", "what it says", "All that is said of this file.", () => new Way.To(new FileSaysScreen(Here.Name, [.. Sentences(Here)]))),
         Letters.Add.Does("add", "Another file, or a folder with files; Enter alone ends. Paths can be pasted too.", Add),
-        .. Count == 0 ? Array.Empty<Binding>() : [Letters.TakeOut.Does("take out", "Take this file out; what was taken of it into the household stays there.", TakeOut)],
+        .. Count == 0 ? Array.Empty<Binding>() : [Letters.TakeOut.Does("remove", "Remove this file; what was taken of it into the household stays there.", TakeOut)],
         new(Key.CursorRight, "Right", "what was found", "On to what was found in the files.", Next),
     ];
 

@@ -26,8 +26,8 @@ internal sealed class MoveScreen(BookSession session)
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
-        ("Owed back", "cash on its way to the account: its purpose there gets it when the cash return is at the bank."),
-        ("Kept back", "money in the account for a cash pot; the next withdrawal brings it."),
+        ("To pay back", "cash on its way to the account: its purpose there gets it when the cash return is at the bank."),
+        ("Not in notes", "money that waits in the account for a cash pot; the next withdrawal brings it."),
         ("Loose notes", "notes at home that are in no pot."),
     ];
 

@@ -62,6 +62,7 @@ internal sealed class OutlookScreen(BookSession session) : PageScreen
             FrameLine.Empty,
             .. OutlookReport.Lines(plan.Value, isTried ? shown : null, session.Style, width - 2).Select((line, i) => FrameLine.Of(" " + line, InkOf(shown, i))),
             FrameLine.Empty,
+            .. Prose(OutlookReport.LeftOut(plan.Value, isTried ? shown : null, session.Style, width - 2), width, Ink.Quiet),
             .. Prose(OutlookReport.Notes(shown, isTried ? plan.Value : null, session.Style), width, Ink.Plain),
             .. Prose(["Spending pots are taken as used up by the period's end. Pay and prices will differ."], width, Ink.Quiet),
         ];

@@ -32,7 +32,7 @@ internal sealed class ReturnScreen : CursorScreen
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
-        ("Cash return", "taking owed-back cash to the bank, with its own slip."),
+        ("Cash return", "taking the cash to pay back to the bank, with its own slip."),
         ("Swap", "notes of equal worth that change places between two pots, so that both are right and the sum can be made."),
     ];
 
@@ -43,14 +43,14 @@ internal sealed class ReturnScreen : CursorScreen
     protected override int Count => Plan.Lines.Length;
 
     /// <inheritdoc/>
-    protected override string Empty => "No pot owes the account any cash. Esc leads back.";
+    protected override string Empty => "No pot has cash to pay back. Esc leads back.";
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => Here is not { } line
         ? [TakeBack]
         :
         [
-            new(Key.Space, "Space", line.Goes ? "leave owed" : "take along", "Whether this pot's cash goes to the bank this time.", Turn),
+            new(Key.Space, "Space", line.Goes ? "leave" : "take along", "Whether this pot's cash goes to the bank this time.", Turn),
             new(Key.Enter, "Enter", "notes", "Say which notes you pull from this pot.", () => new Way.To(Notes(line))),
             Letters.Proposal.Does("", "The notes of this pot as planned.", () => Decide(Plan.Draft with { Picked = Plan.Draft.Picked.Remove(line.Pot.Id) })),
             TakeBack,
@@ -83,13 +83,13 @@ internal sealed class ReturnScreen : CursorScreen
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
-            [Report.Names("Pot"), Report.Amounts("owes"), new("pull") { Shrinks = true, MinWidth = 12 }, new("swap first") { Shrinks = true, MinWidth = 10 }, new("")],
+            [Report.Names("Pot"), Report.Amounts(width < 74 ? "pay back" : "to pay back"), new("pull") { Shrinks = true, MinWidth = 12 }, new("swap first") { Shrinks = true, MinWidth = 10 }, new("")],
             [.. Plan.Lines.Select(line => ImmutableArray.Create(
                 line.Pot.Name,
                 line.Owes.ToString(session.Style),
                 line.Notes is { } notes ? NoteText.Listed(notes, line.Owes.Currency, session.Style) : line.Way == ReturnWay.NoWay ? "no way" : "pick them",
                 line.Swap is { } swap ? $"{NoteText.Listed(swap.Gives, line.Owes.Currency, session.Style)} for {NoteText.Listed(swap.Gets, line.Owes.Currency, session.Style)}" : "",
-                line.Goes ? "" : "stays owed"))],
+                line.Goes ? "" : "stays"))],
             gap: width < 74 ? 1 : 2,
             decimalMark: session.Style.DecimalMark).Lay(width);
         return (lines.Header, lines.Rows);
@@ -125,7 +125,7 @@ internal sealed class ReturnScreen : CursorScreen
     private NotesScreen Notes(ReturnLine line) => new(
         session,
         $"Notes to pull from {line.Pot.Name}",
-        $"{line.Owes.ToString(session.Style)} is owed.",
+        $"{line.Owes.ToString(session.Style)} to pay back.",
         line.Notes ?? Core.Cash.Notes.None,
         notes => Decide(Plan.Draft with { Picked = Plan.Draft.Picked.SetItem(line.Pot.Id, notes) }));
 
@@ -157,7 +157,7 @@ internal sealed class ReturnScreen : CursorScreen
             [
                 $"{DateText.Long(back.Date)}: {total.ToString(session.Style)} to the bank.",
                 "It will be as if it had not been there: the pots owe that cash again, and notes that were swapped are where they were.",
-                "The movements stay in the ledger beside their reverses.",
+                "The lines stay in the ledger beside their reverses.",
             ],
             ReturnUndo.InTheWay(session.Book, back),
             () => ReturnUndo.Of(session.Book, back, session.Today),

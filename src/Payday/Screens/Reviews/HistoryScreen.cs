@@ -25,7 +25,7 @@ internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
-        ("Has", "what the pot had at the end of that day, in the account and in cash, without cash that it owes back."),
+        ("Has", "what the pot had at the end of that day, in the account and in cash, without cash that it has to pay back."),
         ("Opening", "what it had when the household began."),
     ];
 
@@ -88,7 +88,7 @@ internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
         PotEvent.Skipped => "skipped",
         PotEvent.Counted => "counted, spent",
         PotEvent.Card => "by card",
-        PotEvent.OwedBack => "owed back",
+        PotEvent.OwedBack => "to pay back",
         PotEvent.Returned => "brought back",
         PotEvent.Move => "moved",
         PotEvent.Entry => "entered",

@@ -28,7 +28,7 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
-        ("Movement", "an amount that goes from one place and purpose to another. It is never changed; a mistake is undone by its reverse."),
+        ("Ledger line", "an amount that goes from one place and purpose to another. It is never changed; a mistake is undone by its reverse."),
         ("Undone", "what was done and what undid it; neither is in any figure."),
         ("Left to place", "money that waits for a purpose; the next payday carries it over."),
     ];
@@ -41,10 +41,10 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
-        .. Row is { } row ? [new(Key.Enter, "Enter", Rows.IsUnfolded(row.Group) ? "fold" : "unfold", "The movements of what was done, or no more.", () => Turn(row))] : Array.Empty<Binding>(),
-        Letters.One.Does("only one", "Only movements about one source, bill, debt or pot.", () => new Way.To(Subjects())),
-        Letters.Days.Does("dates", "Only movements of a day, a month or some days; empty for all.", () => new Way.Edit(new CellEdit("Day, month, or one to another", "", Between))),
-        .. Here is null && Row is null ? Array.Empty<Binding>() : [session.Changing(this, Letters.Undo.Does("undo", "Undo this movement by its reverse, with a reason; of what was entered as a whole it says what leads there.", Undo))],
+        .. Row is { } row ? [new(Key.Enter, "Enter", Rows.IsUnfolded(row.Group) ? "fold" : "unfold", "The ledger lines of what was done, or no more.", () => Turn(row))] : Array.Empty<Binding>(),
+        Letters.One.Does("only one", "Only lines about one source, bill, debt or pot.", () => new Way.To(Subjects())),
+        Letters.Days.Does("dates", "Only lines of a day, a month or some days; empty for all.", () => new Way.Edit(new CellEdit("Day, month, or one to another", "", Between))),
+        .. Here is null && Row is null ? Array.Empty<Binding>() : [session.Changing(this, Letters.Undo.Does("undo", "Undo this ledger line by its reverse, with a reason; of what was entered as a whole it says what leads there.", Undo))],
         session.Reopens(this),
     ];
 
@@ -52,11 +52,11 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
     protected override int Count => IsGrouped ? Rows.Count : Shown.Movements.Length;
 
     /// <inheritdoc/>
-    protected override string Empty => filter == new MovementFilter() ? "Nothing has moved yet." : "No movement is like that; o and d change what is shown.";
+    protected override string Empty => filter == new MovementFilter() ? "Nothing has moved yet." : "No ledger line is like that; o and d change what is shown.";
 
     /// <inheritdoc/>
     protected override string Detail => Here is { } movement ? MovementText.Sentence(session.Book, movement)
-        : Row is { } row ? $"{LedgerGroupText.Of(session.Book, row.Group)}: {"movement".ToQuantity(row.Group.Movements.Length)}."
+        : Row is { } row ? $"{LedgerGroupText.Of(session.Book, row.Group)}: {"ledger line".ToQuantity(row.Group.Movements.Length)}."
         : "";
 
     private ShownMovements Shown => shown?.IsOf(session.Book, filter) == true ? shown : shown = new ShownMovements(session.Book, filter);
@@ -90,7 +90,7 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
     }
 
     private PickScreen<LedgerSubject?> Subjects() => new(
-        "Show movements about",
+        "Show ledger lines about",
         [
             new PickItem<LedgerSubject?>(null, "Everything", ""),
             .. SubjectText.All(session.Book.Household).Select(subject =>
@@ -139,7 +139,7 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
         }
 
         Message = group.Kind == LedgerGroupKind.Payday
-            ? "Enter unfolds it; u undoes one of its movements, z takes the last payday up again."
+            ? "Enter unfolds it; u undoes one of its lines, z takes the last payday up again."
             : "Enter unfolds it.";
         return Way.Stay;
     }

@@ -37,7 +37,7 @@ internal sealed class ReopenScreen(BookSession session) : PageScreen
         }
 
         yield return $"The payday of {DateText.Long(before.LastClosed!.Payday)} will be open again, with all that was decided for it.";
-        yield return $"{"movement".ToQuantity(reopened.Value.Ledger.Since(before.Ledger).Count())} will be written to the ledger: the reverse of each that it wrote. Both stay there.";
+        yield return $"{"ledger line".ToQuantity(reopened.Value.Ledger.Since(before.Ledger).Count())} will be written: the reverse of each that it wrote. Both stay there.";
         if (Reopening.Drops(before) is { } dropped)
         {
             yield return Said.Alert($"The payday of {DateText.Long(dropped.Payday)} is begun; what was decided for it goes.");

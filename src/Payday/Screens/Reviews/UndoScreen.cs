@@ -22,7 +22,7 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
     private bool done;
 
     /// <inheritdoc/>
-    public override string Title => $"Undo movement {movement.Number}";
+    public override string Title => $"Undo ledger line {movement.Number}";
 
     /// <inheritdoc/>
     protected override string Aside => DateText.Long(movement.Date);
@@ -63,10 +63,10 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
 
         if (MovementPair.Of(session.Book, movement) is { } other)
         {
-            yield return Said.Alert($"Movement {other.Number} goes with it and stays as it is: {MovementText.Ends(session.Book, other)}. Undo that one too where both are wrong{(IsCash(other) ? "; as it moves notes, by taking the whole payday up again (z in the ledger)" : "")}.");
+            yield return Said.Alert($"Ledger line {other.Number} goes with it and stays as it is: {MovementText.Ends(session.Book, other)}. Undo that one too where both are wrong{(IsCash(other) ? "; as it moves notes, by taking the whole payday up again (z in the ledger)" : "")}.");
         }
 
-        yield return "The movement and its reverse both stay in the ledger.";
+        yield return "The line and its reverse both stay in the ledger.";
     }
 
     private static bool IsCash(Movement other) => other.From is LedgerEnd.At { Place: Place.Cash } || other.To is LedgerEnd.At { Place: Place.Cash };

@@ -62,7 +62,7 @@ internal sealed class YearScreen(BookSession session) : PageScreen
                 .. MonthsReport.Curves(session.Book, last, width - 2).SelectMany(curve => Part(curve.Heading, curve.Lines)),
                 .. byYear || month.Month == 1 || month == Begun ? [] : Part($"The year to {month.ToString("MMMM", CultureInfo.InvariantCulture)}", MonthsReport.Year(session.Book, month, width - 2)),
                 .. Part("In figures", YearReport.Lines(months, month.Year, session.Book, width - 2)),
-                .. TextWrap.Lines("By the dates of the movements; what was undone doesn't count.", width - 2).Select(line => FrameLine.Of(" " + line, Ink.Quiet)),
+                .. TextWrap.Lines("By the dates of the ledger lines; what was undone doesn't count.", width - 2).Select(line => FrameLine.Of(" " + line, Ink.Quiet)),
             ];
 
         IEnumerable<FrameLine> Part(string heading, IEnumerable<string> lines) =>

@@ -24,16 +24,17 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override IReadOnlyList<Binding> Keys =>
     [
-        Letters.Even.Does(Plan.Bills.Mode == SetAsideMode.Level ? "as they fall" : "level", "Hold back evenly over the paydays, or only what falls due in this period; what changes is shown first.", Switch),
+        Letters.Even.Does(Plan.Bills.Mode == SetAsideMode.Level ? "when due" : "even", "Set aside an even part of every pay, or only what falls due in this period; what changes is shown first.", Switch),
     ];
 
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
-        ("0.00", "as a bill's amount waives it this time: nothing is due and what was held for it goes on to later bills."),
-        ("Set aside", "added today to what the account holds for a bill; below zero where a bill due sooner needs it."),
-        ("Level", "the most even plan over the paydays of the next 13 months that is never late."),
-        ("As they fall", "each payday holds back only what falls due in its own period."),
+        ("0.00", "as a bill's amount waives it this time: nothing is due and what was set aside for it goes to later bills."),
+        ("Set aside", "money in the account for a bill, before today."),
+        ("Today", "added today to what is set aside for the bill; below zero where a bill due sooner needs it."),
+        ("Even", "an even part of every pay: the evenest plan over the next 13 months that is never late."),
+        ("When due", "each payday sets aside only what falls due before the next one."),
     ];
 
     /// <inheritdoc/>
@@ -47,7 +48,7 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
 
     /// <inheritdoc/>
     protected override ImmutableArray<TextColumn> Columns =>
-        [Report.Names("Bill"), new("due"), Report.Amounts("amount"), Report.Amounts("held"), Report.Amounts("set aside"), new("")];
+        [Report.Names("Bill"), new("due"), Report.Amounts("amount"), Report.Amounts("set aside"), Report.Amounts("today"), new("")];
 
     /// <inheritdoc/>
     protected override ImmutableArray<string> Totals => ["Together", "", "", Shown(Plan.Bills.Held), Shown(Plan.Bills.Total), ""];
@@ -67,7 +68,7 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
         Rule = RuleTexts.Due,
         Sign = row.Paid ? 'v' : row.Changed ? '*' : ' ',
         Ink = row.Paid ? Ink.Done : Ink.Plain,
-        Detail = [$"{row.Name}, due {DateText.Long(row.Date)}, usually {Shown(row.Usual)}.", row.Paid ? "Paid: it leaves the account when the payday is closed." : "Held in the account until it is paid; taken up again at the next payday."],
+        Detail = [$"{row.Name}, due {DateText.Long(row.Date)}, usually {Shown(row.Usual)}.", row.Paid ? "Paid: it leaves the account when the payday is closed." : "It stays set aside until it is paid; the next payday asks again."],
         Edit = Amount($"{row.Name} comes to", row.Amount, (draft, amount) => draft with
         {
             Dues = draft.Dues.SetItem(row.Key, new DueDecision(amount, draft.Dues.GetValueOrDefault(row.Key)?.Paid)),
@@ -85,7 +86,7 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
         line.NextDue is null ? "" : Shown(line.NextAmount),
         Shown(Parts.Later(line.BillId).Held),
         Shown(Parts.Later(line.BillId).SetAside),
-        "later",
+        "not yet",
     ])
     {
         Rule = RuleTexts.Later,
@@ -95,8 +96,8 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
         Detail =
         [
             line.NextDue is { } date
-                ? $"{line.Name}: {Shown(ForLater(line))} held for it from today; next {Shown(line.NextAmount)} on {DateText.Long(date)}."
-                : $"{line.Name}: {Shown(ForLater(line))} held for it from today; no later due is known.",
+                ? $"{line.Name}: {Shown(ForLater(line))} set aside for it from today; next {Shown(line.NextAmount)} on {DateText.Long(date)}."
+                : $"{line.Name}: {Shown(ForLater(line))} set aside for it from today; no later due is known.",
             line.SetAside.IsNegative ? "A bill due sooner needs a part of it; it is made up again in time." : "",
         ],
     };

@@ -61,7 +61,7 @@ internal sealed class CloseScreen : PageScreen
             $"{plan.Withdrawal.Plan.WithdrawTotal.ToString(style)} is to be withdrawn, {"note".ToQuantity(plan.Withdrawal.Plan.Withdraw.Pieces)}.",
             "",
             $"Afterwards {after.In(Core.Ledgers.Place.Account).ToString(style)} is in the account and {after.In(Core.Ledgers.Place.Cash).ToString(style)} in cash.",
-            $"{"movement".ToQuantity(closed.Value.Ledger.Since(plan.Book.Ledger).Count())} will be written to the ledger. They stay: a mistake is undone by its reverse.",
+            $"{"ledger line".ToQuantity(closed.Value.Ledger.Since(plan.Book.Ledger).Count())} will be written. They stay: a mistake is undone by its reverse.",
             "",
             Cautions.Advice,
             .. plan.Income.Overdraft.Owed.IsPositive ? [Cautions.Overdraft] : Array.Empty<Said>(),
@@ -73,6 +73,6 @@ internal sealed class CloseScreen : PageScreen
     private Way Close()
     {
         work.Session.Take(closed.Value!);
-        return new Way.Home($"The payday is closed. v shows its papers. {work.Session.News()}".TrimEnd());
+        return new Way.Home($"The payday is closed. v shows its slip and sheet. {work.Session.News()}".TrimEnd());
     }
 }

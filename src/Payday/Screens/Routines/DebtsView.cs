@@ -65,7 +65,7 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
         string split = $"{row.Name}: {Shown(row.Payment)} pays {Shown(row.Interest)} interest and {Shown(row.Payment - row.Interest)} of the balance{(row.Bought.IsPositive ? $"; {Shown(row.Bought)} of it was bought with the card and waits in the account for it" : "")}.";
         bool never = Plan.Surplus.Without.Never.Contains(row.DebtId);
         string end = row.NewBalance.IsZero ? "That is all that is owed, so it is paid off. " : "";
-        return [split, end + (row.Payment < row.Minimum ? "That is below the minimum." : never ? "At its minimum it never ends. Pay more, or talk to the lender." : row.Paid ? "Paid: it leaves the account when the payday is closed." : "Held in the account until it is paid; taken up again at the next payday.")];
+        return [split, end + (row.Payment < row.Minimum ? "That is below the minimum." : never ? "At its minimum it never ends. Pay more, or talk to the lender." : row.Paid ? "Paid: it leaves the account when the payday is closed." : "It stays set aside until it is paid; the next payday asks again.")];
     }
 
     private Way TakeAll()

@@ -25,7 +25,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override IReadOnlyList<Binding> Keys =>
     [
-        Letters.Add.Does("add", "Add income that no source pays, as Name=AMOUNT; zero takes it out again.", () => new Way.Edit(OneOff())),
+        Letters.Add.Does("add", "Add income that no source pays, as Name=AMOUNT; zero removes it again.", () => new Way.Edit(OneOff())),
     ];
 
     /// <inheritdoc/>
@@ -33,7 +33,7 @@ internal sealed class IncomeView(RoutineWork work) : StepView(work)
     [
         ("Carried over", "money that was still waiting for a purpose from before."),
         ("One-off", "income that no source pays regularly."),
-        ("Overdraft", "what the account is below zero beside what it holds; what comes in pays it off first."),
+        ("Overdraft", "what the account is below zero beside what is set aside in it; what comes in pays it off first."),
         ("From the buffer", "money without a purpose in the account; it helps by itself down to what the buffer keeps."),
     ];
 

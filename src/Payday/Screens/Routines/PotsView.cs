@@ -33,7 +33,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
         ("Fill", "what goes in; * marks what was changed by hand."),
         ("Week share", "a cash pot's part for one week, in whole notes."),
         ("?", "a pot with a target that was spent, or whose date is past: it gets nothing until you say what becomes of it."),
-        ("Kept back", "what no note can make; it stays in the account for the same pot and joins its next fill."),
+        ("Not in notes", "what no note can make; it waits in the account for the same pot and joins its next fill."),
     ];
 
     /// <inheritdoc/>
@@ -51,7 +51,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
     /// <remarks>Where a pot is held and what it has give way to its name and the reason; all of it stands below the table too.</remarks>
     protected override ImmutableArray<TextColumn> ColumnsIn(int width) =>
     [
-        Report.Names("Pot") with { MinWidth = 15 }, new("held") { Drops = 2 }, Report.Amounts("has now") with { Drops = 1 },
+        Report.Names("Pot") with { MinWidth = 15 }, new("where") { Drops = 2 }, Report.Amounts("has now") with { Drops = 1 },
         Report.Amounts("proposed"), Report.Amounts("fill"), new("why") { Shrinks = true, MinWidth = width < Roomy ? 16 : 31 },
     ];
 
@@ -74,7 +74,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
     {
         if (row.Pot.Place == Place.Account)
         {
-            return [$"{row.Pot.Name}: held in the account; {Shown(row.HasNow + row.Fill)} from today.", row.Why];
+            return [$"{row.Pot.Name}: in the account; {Shown(row.HasNow + row.Fill)} from today.", row.Why];
         }
 
         CashPotRow? cash = Plan.Withdrawal.Pots.FirstOrDefault(pot => pot.Pot.Id == row.Pot.Id);
@@ -92,7 +92,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
             { Small: { } small } => $"Notes: at least {Shown(small.AtLeast)} in {Value(small.Note)} or smaller",
             _ => "Notes: any",
         };
-        return [$"{row.Pot.Name}: {weeks}, kept back {Shown(cash.KeptBack)}", $"{row.Why}. {wishes}"];
+        return [$"{row.Pot.Name}: {weeks}. {NotInNotesText.Of(Plan, cash, Style)}".TrimEnd(), $"{row.Why}. {(row.Cut.IsPositive && row.Pot.Floor.IsPositive ? $"A cut leaves at least {Shown(row.Pot.Floor)}. " : "")}{wishes}"];
     }
 
     private string Value(Money note) => NoteText.Value(note.MinorUnits, note.Currency, Style);

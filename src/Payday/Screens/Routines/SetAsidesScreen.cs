@@ -28,11 +28,11 @@ internal sealed class SetAsidesScreen : PageScreen
     }
 
     /// <inheritdoc/>
-    public override string Title => mode == SetAsideMode.Level ? "Hold back level this time" : "Hold back as they fall this time";
+    public override string Title => mode == SetAsideMode.Level ? "Set aside evenly this time" : "Set aside when due this time";
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => trial.Ok
-        ? [new(Key.Enter, "Enter", "do it", "Hold back in this way for this payday.", Switch)]
+        ? [new(Key.Enter, "Enter", "do it", "Set aside in this way for this payday.", Switch)]
         : [];
 
     /// <inheritdoc/>
@@ -49,8 +49,8 @@ internal sealed class SetAsidesScreen : PageScreen
         NumberStyle style = work.Session.Style;
         RoutinePlan now = work.Plan;
         yield return mode == SetAsideMode.Level
-            ? "Level: the most even plan over the paydays of the next 13 months that is never late."
-            : "As they fall: each payday holds back only what falls due in its own period.";
+            ? "Even: an even part of every pay, planned over the next 13 months so that no bill is late."
+            : "When due: each payday sets aside only what falls due before the next one.";
         yield return "";
         yield return $"Set aside today: {now.Bills.Total.ToString(style)} now, {trial.Value.Bills.Total.ToString(style)} then.";
         yield return $"Left once the pots have theirs: {now.Surplus.Before.ToString(style)} now, {trial.Value.Surplus.Before.ToString(style)} then.";

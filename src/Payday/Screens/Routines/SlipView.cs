@@ -22,7 +22,7 @@ internal sealed class SlipView(RoutineWork work) : StepView(work)
     public override IReadOnlyList<Binding> Keys =>
     [
         Letters.Confirm.Does("close payday", "Close the payday: shows what will be written, and asks.", () => new Way.To(new CloseScreen(Work))),
-        Letters.View.Does("papers", "The slip and the filling sheet, to print or to save as PDF.", () => new Way.Visit(new Goal.Papers(Work.Session, Record))),
+        Letters.View.Does("slip and sheet", "The slip and the filling sheet, to print or to save as PDF.", () => new Way.Visit(new Goal.Papers(Work.Session, Record))),
     ];
 
     /// <inheritdoc/>
@@ -30,7 +30,7 @@ internal sealed class SlipView(RoutineWork work) : StepView(work)
     [
         ("Slip", "notes to fetch, by value: the paper for the teller."),
         ("Filling sheet", "which notes go in which pot for which week."),
-        ("Closed payday", "a completed routine; its movements stand in the ledger."),
+        ("Closed payday", "a completed routine; its lines stand in the ledger."),
     ];
 
     /// <inheritdoc/>

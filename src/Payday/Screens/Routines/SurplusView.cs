@@ -28,7 +28,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     [
         Letters.Proposal.Does("proposal", "Take the proposal again.", () => Placed(null)),
         .. Idle.IsPositive ? [Letters.To.Does("", $"Take the {Shown(Idle)} that lie idle in the buffer, to be placed here.", PlaceIdle)] : Array.Empty<Binding>(),
-        Letters.TakeOut.Does("", "Take out all that is placed, and begin anew.", () => Placed([])),
+        Letters.TakeOut.Does("", "Clear all that is placed, and begin anew.", () => Placed([])),
     ];
 
     /// <inheritdoc/>

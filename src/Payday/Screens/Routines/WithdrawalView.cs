@@ -37,7 +37,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
         Letters.KeepAtHome.Does("", "Keep the loose notes at home, or use them.", () => Decided(draft => draft with { LeavesNotesAtHome = !draft.LeavesNotesAtHome })),
         .. offer.Of(Plan) is null
             ? Array.Empty<Binding>()
-            : [Letters.Return.Does("owed back", "Take the notes that pots owe back to the bank, or use them for the withdrawal.", () => Decided(draft => draft with { UsesOwedBack = !draft.UsesOwedBack }))],
+            : [Letters.Return.Does("to pay back", "Take the notes that pots have to pay back to the bank, or use them for the withdrawal.", () => Decided(draft => draft with { UsesOwedBack = !draft.UsesOwedBack }))],
         Plan.Book.Household.Settings.Bank is CashSource.Machine
             ? Letters.Machine.Does("", "From the machine, or from a teller this time.", () => Decided(draft => draft with { AsksATeller = !draft.AsksATeller }))
             : Letters.Machine.Does("", "From the teller, or from a machine this time.", Machine),
@@ -47,7 +47,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
         ("Note plan", "which notes go to which pot and week: least value withdrawn, then fewest notes."),
-        ("Open", "what the row's notes lack of its share, or have above it (-)."),
+        ("Not in notes (left)", "what the row's notes lack of its share, or have above it (-); it waits in the account for the same pot."),
         ("Loose notes", "notes at home that are in no pot; they are used again before new ones are fetched."),
     ];
 
@@ -66,7 +66,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
                 : room.Of(Plan) is { IsTooLittle: true } less
                     ? Said.Alert(ClosingTexts.Of(new ClosingFault.AccountHasLess(less.Has, less.Asked), Style))
                 : plan.Faults.IsEmpty
-                    ? Said.Quiet($"{Shown(plan.WithdrawTotal)} withdrawn{count}{reused}, {Shown(Plan.Withdrawal.KeptBack)} kept back.{ways}")
+                    ? Said.Quiet($"{Shown(plan.WithdrawTotal)} withdrawn{count}{reused}, {Shown(Plan.Withdrawal.KeptBack)} not in notes.{ways}")
                     : Said.Alert(NoteTexts.Of(plan.Faults[0], Style));
         }
     }
@@ -75,11 +75,14 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
     public override ImmutableArray<StepRow> Rows => [.. Plan.Withdrawal.Pots.SelectMany(row => row.Weeks.Select((week, i) => Row(row, week, i)))];
 
     /// <inheritdoc/>
-    protected override ImmutableArray<TextColumn> Columns =>
+    protected override ImmutableArray<TextColumn> Columns => ColumnsIn(Roomy);
+
+    /// <inheritdoc/>
+    protected override ImmutableArray<TextColumn> ColumnsIn(int width) =>
     [
         Report.Names("Pot"), new("week of"), Report.Amounts("share") with { Drops = 1 },
         .. Values.Select((note, i) => new TextColumn((i == Column ? ">" : "") + NoteText.Value(note, Plan.Withdrawal.Plan.Currency, Style), Align.Right) { MinWidth = 4 }),
-        Report.Amounts("open"),
+        Report.Amounts(width < Roomy ? "left" : "not in notes"),
     ];
 
     /// <inheritdoc/>
@@ -102,7 +105,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
     {
         (BankTrip now, BankTrip other) = Plan.Draft.UsesOwedBack ? (both.Together, both.Apart) : (both.Apart, both.Together);
         (string here, string there) = Plan.Draft.UsesOwedBack ? ("used here", "taken to the bank") : ("taken to the bank", "used here");
-        return $"Owed-back notes {here}: {now.NotesCarried} notes carried, {Shown(now.Withdrawn)} withdrawn. "
+        return $"Notes to pay back {here}: {now.NotesCarried} notes carried, {Shown(now.Withdrawn)} withdrawn. "
             + $"With r, {there}: {other.NotesCarried} notes and {Shown(other.Withdrawn)}.";
     }
 
@@ -129,8 +132,8 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
             Ink = row.KeptBack.IsNegative ? Ink.Alert : Ink.Plain,
             Detail =
             [
-                $"{row.Pot.Name} {day}: {NoteText.Listed(week.Notes, row.Amount.Currency, Style)} = {Shown(week.Amount)}; {Shown(row.KeptBack)} of {Shown(row.Amount)} kept back in all",
-                row.KeptBack.IsNegative ? "These notes are more than the pot has; lower one." : "",
+                $"{row.Pot.Name} {day}: {NoteText.Listed(week.Notes, row.Amount.Currency, Style)} = {Shown(week.Amount)}.",
+                row.KeptBack.IsNegative ? "These notes are more than the pot has; lower one." : row.KeptBack.IsZero ? NotInNotesText.First(Plan, Style) : NotInNotesText.Of(Plan, row, Style),
             ],
             Edit = new CellEdit(
                 $"How many {NoteText.Value(value, row.Amount.Currency, Style)} for {row.Pot.Name} {day}".TrimEnd(),
@@ -142,7 +145,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
         };
     }
 
-    // Money isn't kept back below zero: what goes in one envelope has to come out of another first.
+    // What isn't in notes is never below zero: what goes in one envelope has to come out of another first.
     private string? TooMany(CashPotRow row, long value, int more)
     {
         Money added = Money.FromMinorUnits(value, row.Amount.Currency) * more;

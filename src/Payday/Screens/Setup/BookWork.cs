@@ -63,7 +63,11 @@ internal sealed class BookWork(BookSession session) : SetupWork
     public override ImmutableArray<CsvProfile> Readings => [.. session.Book.Weeks.Readings.Select(KeptReadings.ProfileOf)];
 
     /// <inheritdoc/>
-    public override string? FaultAt(HouseholdDraft next, DraftPlace place) => FaultAt(HouseholdCheck.Of(next).Faults, place);
+    public override Func<DraftPlace, string?> FaultsOf(HouseholdDraft next)
+    {
+        ImmutableArray<Fault> faults = [.. HouseholdCheck.Of(next).Faults];
+        return place => FaultAt(faults, place);
+    }
 
     /// <inheritdoc/>
     public override string? Put(HouseholdDraft next, DraftPlace place)
@@ -98,7 +102,7 @@ internal sealed class BookWork(BookSession session) : SetupWork
         Movement[] movements = [.. session.Book.Ledger.Movements.Where(Subject(list, id).IsIn)];
         return movements.Length == 0
             ? null
-            : $"{"movement".ToQuantity(movements.Length)} of the ledger, the last of {DateText.Long(movements[^1].Date)}, {(movements.Length == 1 ? "names" : "name")} it, so it stays.";
+            : $"{"ledger line".ToQuantity(movements.Length)}, the last of {DateText.Long(movements[^1].Date)}, {(movements.Length == 1 ? "names" : "name")} it, so it stays.";
     }
 
     /// <inheritdoc/>

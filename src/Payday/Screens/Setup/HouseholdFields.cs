@@ -50,8 +50,8 @@ internal static class HouseholdFields
     /// <summary>Habits that have a usual answer.</summary>
     public static ImmutableArray<SetupField<HouseholdDraft>> Habits { get; } =
     [
-        SetupFields.OfSetting("Set-asides", Members.SetAsides, ChoiceTypes.Of((SetAsideMode.Level, "level"), (SetAsideMode.AsTheyFall, "as they fall")), "Level holds money back for bills as evenly as can be; as they fall, each payday pays its own period.").Optional(),
-        SetupFields.OfSetting("Card purchases", Members.CardRounding, ChoiceTypes.Of((CardRounding.Up, "rounded up to a note"), (CardRounding.Exact, "exact")), "How a purchase by card is owed back by its pot.").Optional(),
+        SetupFields.OfSetting("Set-asides", Members.SetAsides, ChoiceTypes.Of((SetAsideMode.Level, "even"), (SetAsideMode.AsTheyFall, "when due")), "Even: every pay sets aside an even part for the bills to come; when due: each payday sets aside only for the bills before the next one.").Optional(),
+        SetupFields.OfSetting("Card purchases", Members.CardRounding, ChoiceTypes.Of((CardRounding.Up, "rounded up to a note"), (CardRounding.Exact, "exact")), "How much cash its pot has to pay back for a purchase by card.").Optional(),
         SetupFields.OfSetting("Surplus goes first", Members.SurplusOrder, ChoiceTypes.Of((DebtOrder.SmallestBalance, "to the smallest debt"), (DebtOrder.HighestRate, "to the highest rate")), "Which debt is proposed for what is left over.").Optional(),
         SetupFields.OfSetting("Buffer keeps", Members.BufferKeeps, new AmountType(), "When a payday falls short the buffer helps by itself down to this; empty asks each time.").Optional(),
         SetupFields.OfSetting("Look", Members.Look, ChoiceTypes.Of((ScreenLook.Automatic, "automatic"), (ScreenLook.Dark, "dark"), (ScreenLook.Light, "light"), (ScreenLook.HighContrast, "high contrast"), (ScreenLook.Plain, "plain")), "Colours of the full screen: automatic asks the terminal for its background; plain has none, and only simple characters.").Optional(),
@@ -65,7 +65,7 @@ internal static class HouseholdFields
     public static ImmutableArray<SetupField<HouseholdDraft>> Opening(SetupFacts facts) =>
     [
         SetupFields.Of("Counted on", HouseholdDraft.Members.Start, new DateType(), "The date of these figures, like 2026-03-05; the first payday is on it or after.") with { Locked = StartLock.SinceStart },
-        SetupFields.Of("In the account", DraftPath.To(HouseholdDraft.Members.Opening, OpeningDraft.Members.Account), new AmountType(), "All of it, with what is set aside for bills and held in pots there. The rest is the buffer. Below zero, like -200, where it is overdrawn.") with { Locked = StartLock.SinceStart },
+        SetupFields.Of("In the account", DraftPath.To(HouseholdDraft.Members.Opening, OpeningDraft.Members.Account), new AmountType(), "All of it, with what is set aside for bills and what pots have there. The rest is the buffer. Below zero, like -200, where it is overdrawn.") with { Locked = StartLock.SinceStart },
         .. facts.Notes.Select(note => (SetupFields.Of(
             $"Notes of {PiecesType.Shown(note, facts)}",
             DraftPath.To(HouseholdDraft.Members.Opening, OpeningDraft.CountOf(note)),

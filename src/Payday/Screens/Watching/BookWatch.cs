@@ -61,7 +61,7 @@ internal sealed class BookWatch
         }
 
         int more = Session.Book.Ledger.Movements.Count - before;
-        on.Message = more > 0 ? $"It is read again: {"new movement".ToQuantity(more)}." : "It is read again: no new movement.";
+        on.Message = more > 0 ? $"It is read again: {"new ledger line".ToQuantity(more)}." : "It is read again: no new ledger line.";
         return Way.Stay;
     }
 }

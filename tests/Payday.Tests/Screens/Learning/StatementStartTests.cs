@@ -78,7 +78,7 @@ public sealed class StatementStartTests : IDisposable
         story.AddRange(hand.Shown(Complete));
         Assert.Null(store.Load());
 
-        hand.Press("Enter").Type("Alder flat").Press("Esc").To("Begin").Press("Enter");
+        hand.To("Name and currency").Press("Enter").Type("Alder flat").Press("Esc").To("Begin").Press("Enter");
         Assert.IsType<HomeScreen>(hand.Top);
         Book book = store.Load()!;
         Assert.Equal(["Northlane Rent", "Brightwire Power", "Farnet Internet"], book.Household.Bills.Select(bill => bill.Name));
@@ -274,7 +274,7 @@ public sealed class StatementStartTests : IDisposable
     [Fact]
     public void Found_ANameThatIsThere_IsRefusedWithASentence()
     {
-        Hand hand = new Hand(Door()).Press("Enter", "Enter").Type("Alder flat", "eur").Press("Esc").To("Bills").Press("Enter", "i").Type("Northlane Rent 640 1st", "").Press("Esc");
+        Hand hand = new Hand(Door()).Press("Enter", "Enter").Type("Alder flat", "eur").Press("Esc").To("Bills").Press("Enter", "i", "Enter").Type("Northlane Rent 640 1st", "").Press("Right", "Esc");
         hand.Press("i", "Enter").Type(Bank, "").Press("Right").To("Northlane").Press("Enter");
 
         Assert.Contains("Northlane Rent", hand.Message, StringComparison.Ordinal);

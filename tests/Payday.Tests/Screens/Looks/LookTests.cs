@@ -90,10 +90,10 @@ public sealed class LookTests : IDisposable
     {
         BookWatch looking = Looked();
         var hand = new Hand(ScreenMap.Home(looking));
-        Assert.Equal("It is read again: no new movement.", hand.Press("Ctrl+R").Message);
+        Assert.Equal("It is read again: no new ledger line.", hand.Press("Ctrl+R").Message);
         CloseOne();
         Assert.Empty(looking.Session.Book.Closed);
-        Assert.Contains("new movements.", hand.Press("Ctrl+R").Message, StringComparison.Ordinal);
+        Assert.Contains("new ledger lines.", hand.Press("Ctrl+R").Message, StringComparison.Ordinal);
         Assert.Single(looking.Session.Book.Closed);
     }
 

@@ -8,8 +8,8 @@ public sealed class FieldInputTests : IDisposable
 
     [Theory]
     [InlineData("Bills", "Name", "", "Nothing stands here; write something.")]
-    [InlineData("Bills", "Name", "two\nlines", "There is a character in it that can't be shown (U+000A); take it out.")]
-    [InlineData("Bills", "Name", "bell\a", "There is a character in it that can't be shown (U+0007); take it out.")]
+    [InlineData("Bills", "Name", "two\nlines", "There is a character in it that can't be shown (U+000A); remove it.")]
+    [InlineData("Bills", "Name", "bell\a", "There is a character in it that can't be shown (U+0007); remove it.")]
     [InlineData("Bills", "Name", "1234567890123456789012345678901234567890123456789012345678901", "That has 61 characters; shorten it to 60.")]
     [InlineData("Bills", "Amount", "", "An amount is missing.")]
     [InlineData("Bills", "Amount", "twelve", "'twelve' is not an amount; write it like 12.55.")]

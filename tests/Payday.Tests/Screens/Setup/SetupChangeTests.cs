@@ -139,7 +139,7 @@ public sealed class SetupChangeTests : IDisposable
         demo.CloseOne();
         Hand.To(part).Press("Enter", "x");
 
-        Assert.Matches($"movements? of the ledger, the last of .*, names? it, so it stays. {instead}$", Hand.Message);
+        Assert.Matches($"ledger lines?, the last of .*, names? it, so it stays. {instead}$", Hand.Message);
     }
 
     [Fact]

@@ -57,7 +57,7 @@ public sealed class MoveScreenTests : IDisposable
     public void Move_ToACashPot_IsFetchedByTheNotes()
     {
         Hand hand = new Hand(new MoveScreen(demo.Session)).Pick("r").To("To").Pick("f").To("Amount").Type("40");
-        Assert.Contains(hand.Shown(Complete), line => line.Contains("40.00 is kept back in the account", StringComparison.Ordinal));
+        Assert.Contains(hand.Shown(Complete), line => line.Contains("40.00 waits in the account, not in notes yet", StringComparison.Ordinal));
         hand.To("Notes").Press("Enter").To(" 20 ").Type("2").Press("Right");
         Assert.Contains(hand.Shown(Complete), line => line.Contains("Fetched from the bank: 2 x 20.", StringComparison.Ordinal));
         hand.Press("Right");

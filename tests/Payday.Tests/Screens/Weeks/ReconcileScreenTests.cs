@@ -135,7 +135,7 @@ public sealed class ReconcileScreenTests : IDisposable
         Assert.NotNull(hand.Press("Enter").Try("twelve"));
         Assert.NotNull(hand.Press("d").Try("1 Jan 2026"));
         Assert.NotNull(hand.Press("d").Try("14 Mar 2026"));
-        Assert.Equal("The account was not held against the bank yet.", hand.Press("u").Message);
+        Assert.Equal("The account was not compared with the bank yet.", hand.Press("u").Message);
     }
 
     private static string InOneLine(string[] shown) => string.Join(' ', shown.SelectMany(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries)));

@@ -368,7 +368,7 @@ public sealed class WeekScreenTests : IDisposable
     public void Count_WithAFigure_NamesSpaceAndConfirmOnTheBottomLine(int width, int height)
     {
         Hand hand = On(new CountScreen(demo.Session)).Type("21.50").To("Food");
-        string[] keys = ["Space moves on", "c confirm"];
+        string[] keys = ["Space goes to", "c confirm"];
         Assert.All(keys, key => Assert.Contains(key, hand.Shown(new Size(width, height))[^1], StringComparison.Ordinal));
         hand.Press("t").To("Sofa card").Press("Enter");
         Assert.Contains("Space stays", hand.Shown(new Size(width, height))[^1], StringComparison.Ordinal);

@@ -15,7 +15,13 @@ internal abstract class SetupWork : SetupFacts
     public virtual string Notice => "";
 
     /// <summary>What is wrong at a place of a household, a sentence, or null.</summary>
-    public abstract string? FaultAt(HouseholdDraft next, DraftPlace place);
+    public string? FaultAt(HouseholdDraft next, DraftPlace place) => FaultsOf(next)(place);
+
+    /// <summary>Checks a household once, and says what is wrong at each place of it: a sentence, or null.</summary>
+    public abstract Func<DraftPlace, string?> FaultsOf(HouseholdDraft next);
+
+    /// <summary>The items that were taken last from lines, as long as nothing else was; null for none.</summary>
+    public TakenLines? LastTaken { get; set; }
 
     /// <summary>Stores a household in the place of this one.</summary>
     /// <param name="next">The household.</param>

@@ -25,7 +25,7 @@ internal static class PotFields
         SetupFields.Of("Unit", Members.Unit, new AmountType(), "The smallest step, such as 5."),
         Steps,
         Order,
-        SetupFields.Of("Level", Members.Level, new AmountType(), "Where the reserve is full."),
+        SetupFields.Of("Full at", Members.Level, new AmountType(), "What the reserve has when it is full."),
         SetupFields.Of("Each payday", Members.PerPayday, new AmountType(), "What a payday adds until it is full."),
         Held,
         (SetupFields.Of("In the wallet", Members.SplitsOverWeeks, ChoiceTypes.OneOrNone("at once", true, "week by week"), "Whether a payday's or month's cash goes in the wallet on the first fill day, or part by part on each.") with
@@ -38,7 +38,7 @@ internal static class PotFields
             Applies = (pot, _) => pot.Kind == PotUse.Sinking,
             Help = "What must be there from a date on, like 720 from 1 Jan 2027: the target that holds on the date by which it must be there. Empty while it stays as it is.",
         },
-        SetupFields.Of("Floor", Members.Floor, new AmountType(), "The least that a cut leaves of a fill when money is short; empty for nothing.").Optional(),
+        SetupFields.Of("At least", Members.Floor, new AmountType(), "What a cut leaves of a fill when money is short; empty for nothing.").Optional(),
         (SetupFields.Of("Has already", Members.Has, new AmountType(), "What was in it at the start; empty for nothing.") with { Locked = StartLock.SinceStart }).Optional(),
         (SetupFields.Of("Top note", Members.TopNote, ChoiceTypes.Note("any"), "The largest note that the pot takes.") with { Applies = (pot, _) => InCash(pot) }).Optional(),
         (SetupFields.Of("Small money up to", DraftPath.To(Members.Small, Small.Note), ChoiceTypes.Note("none wanted"), "Whether each fill should hold some small notes: the largest note that counts as small.") with
@@ -49,7 +49,7 @@ internal static class PotFields
         {
             Applies = (pot, _) => InCash(pot) && pot.Small?.Note is not null,
         },
-        (SetupFields.Of("Left over", Members.LeftOver, new ChoiceType<LeftOverDraft?>(LeftOver), "What the week-end count proposes for what is left: it stays in the pot, or moves on.") with
+        (SetupFields.Of("Left over", Members.LeftOver, new ChoiceType<LeftOverDraft?>(LeftOver), "What the week-end count proposes for what is left: it stays in the pot, or goes to another, a debt or the account.") with
         {
             Applies = (pot, _) => InCash(pot),
             Offers = (pot, left) => left?.Pot is not { } named || named != (pot.Id ?? pot.Name),
@@ -69,7 +69,7 @@ internal static class PotFields
     public static SetupField<PotDraft> Order => SetupFields.Of("Order", Members.Order, ChoiceTypes.Of((LadderOrder.Rising, "rising"), (LadderOrder.Falling, "falling"), (LadderOrder.Even, "even")), "Rising saves 1, 2, 3 times the unit and so on; falling the other way round; even the unit each time.");
 
     /// <summary>Where it is held.</summary>
-    public static SetupField<PotDraft> Held => SetupFields.Of("Held", Members.Place, ChoiceTypes.Of((Core.Ledgers.Place.Cash, "in cash"), (Core.Ledgers.Place.Account, "in the account")), "In notes in an envelope, or as a part of the account.");
+    public static SetupField<PotDraft> Held => SetupFields.Of("Where", Members.Place, ChoiceTypes.Of((Core.Ledgers.Place.Cash, "in cash"), (Core.Ledgers.Place.Account, "in the account")), "In notes in an envelope, or as a part of the account.");
 
     private static ImmutableArray<Choice<LeftOverDraft?>> LeftOver(SetupFacts facts) =>
     [

@@ -1,12 +1,12 @@
 #!/usr/bin/env python3
-"""Draws a terminal's screen, as `tmux capture-pane -e -p` gives it, as SVG: to-svg.py COLUMNS ROWS <screen >picture.svg"""
+"""Draws a terminal's screen, as `tmux capture-pane -e -p` gives it, as SVG: picture.py COLUMNS ROWS [light] <screen >picture.svg"""
 import re
 import sys
 import unicodedata
 from xml.sax.saxutils import escape
 
 CELL, LINE, MARGIN, SIZE = 8.4, 17, 12, 14
-INK, PAPER = "#d8d8d8", "#1c1c1c"
+DARK, LIGHT = ("#d8d8d8", "#1c1c1c"), ("#202020", "#ffffff")
 COLOURS = ["#000000", "#c04040", "#50a050", "#c0a030", "#5080c0", "#a060a0", "#40a0a0", "#d0d0d0"]
 BRIGHT = ["#707070", "#ff6060", "#70d070", "#f0d050", "#80b0f0", "#d090d0", "#60d0d0", "#ffffff"]
 PLAIN = {"ink": None, "paper": None, "bold": False, "reverse": False}
@@ -36,10 +36,11 @@ def cells(text):
     return sum(0 if unicodedata.combining(c) else 2 if unicodedata.east_asian_width(c) in "WF" else 1 for c in text)
 
 
-def drawn(text, style, column, row):
-    ink, paper = style["ink"] or INK, style["paper"]
+def drawn(text, style, column, row, look):
+    """The elements of a text of one style."""
+    ink, paper = style["ink"] or look[0], style["paper"]
     if style["reverse"]:
-        ink, paper = paper or PAPER, ink
+        ink, paper = paper or look[1], ink
     x, width = MARGIN + column * CELL, cells(text) * CELL
     if paper:
         yield f'<rect x="{x:.1f}" y="{MARGIN + row * LINE}" width="{width:.1f}" height="{LINE}" fill="{paper}"/>'
@@ -49,23 +50,37 @@ def drawn(text, style, column, row):
                f'lengthAdjust="spacingAndGlyphs">{escape(text)}</text>')
 
 
-def main():
-    columns, rows = int(sys.argv[1]), int(sys.argv[2])
-    width, height = columns * CELL + 2 * MARGIN, rows * LINE + 2 * MARGIN
-    print(f'<svg xmlns="http://www.w3.org/2000/svg" width="{width:.0f}" height="{height}" viewBox="0 0 {width:.0f} {height}" '
-          f'font-family="DejaVu Sans Mono, Menlo, Consolas, monospace" font-size="{SIZE}" xml:space="preserve">')
-    print(f'<rect width="100%" height="100%" rx="6" fill="{PAPER}"/>')
+def rows(screen, look=DARK):
+    """The elements of each row; a style goes on from one row to the next."""
     style = PLAIN
-    for row, line in enumerate(sys.stdin.read().split("\n")[:rows]):
-        column = 0
+    for row, line in enumerate(screen.split("\n")):
+        column, elements = 0, []
         for part in re.split(r"(\x1b\[[0-9;]*m)", line):
             if part.startswith("\x1b["):
                 style = turned(style, [int(code or 0) for code in part[2:-1].split(";")])
             elif part:
-                for element in drawn(part, style, column, row):
-                    print(element)
+                elements += drawn(part, style, column, row, look)
                 column += cells(part)
+        yield elements
+
+
+def beginning(columns, lines, look=DARK):
+    """What a picture begins with, its paper drawn."""
+    width, height = columns * CELL + 2 * MARGIN, lines * LINE + 2 * MARGIN
+    yield (f'<svg xmlns="http://www.w3.org/2000/svg" width="{width:.0f}" height="{height}" viewBox="0 0 {width:.0f} {height}" '
+           f'font-family="DejaVu Sans Mono, Menlo, Consolas, monospace" font-size="{SIZE}" xml:space="preserve">')
+    yield f'<rect width="100%" height="100%" rx="6" fill="{look[1]}"/>'
+
+
+def main():
+    columns, lines = int(sys.argv[1]), int(sys.argv[2])
+    look = LIGHT if "light" in sys.argv[3:] else DARK
+    print(*beginning(columns, lines, look), sep="\n")
+    for elements in list(rows(sys.stdin.read(), look))[:lines]:
+        for element in elements:
+            print(element)
     print("</svg>")
 
 
-main()
+if __name__ == "__main__":
+    main()
