@@ -50,7 +50,7 @@ public class WeekJourneys
             .Type("1", ": 1").Press("Enter", "Together 10.00").Type("1", ": 1").Press("Enter", "Together 15.00").Press("Right", "1 of 8 counted");
         terminal.Press("c", "1 pot counted");
 
-        terminal.To(6).WaitFor("Owed-back notes taken to the bank:").Press("r", "Owed-back notes used here:");
+        terminal.To(6).WaitFor("Notes to pay back taken to the bank:").Press("r", "Notes to pay back used here:");
         terminal.Press("Right", Steps.Mark(7)).Press("c", "Enter close it").Press("Enter", "The payday is closed.");
         Assert.DoesNotContain("to pay back to the account", terminal.Settled(), StringComparison.Ordinal);
     }
