@@ -23,6 +23,12 @@ public class InterruptedJourneys
                 first.Change(entered, shows);
             }
 
+            if (step == 5)
+            {
+                // What gave way is said once, until the next key.
+                first.WaitFor("Taken from Dental plan").Press("Down", ">Car loan").Press("Up", ">Sofa card");
+            }
+
             before = first.Settled();
             first.Signal("KILL").WaitForEnd(137);
         }
