@@ -83,7 +83,7 @@ internal sealed class StatementScreen : CursorScreen
 
     /// <inheritdoc/>
     protected override string Detail => Asks is not null ? Question
-        : Here is { } line ? CleanText.OneLine($"{PlanText.What(line.Line)}: {PlanText.Becomes(session.Book.Household, line, isSureTaken: false)}. {PlanText.Why(session.Book.Household, line)}{lineKeys.Notes(line)}".TrimEnd())
+        : Here is { } line ? CleanText.OneLine($"{PlanText.What(line.Line)}: {Ended(PlanText.Becomes(session.Book.Household, line, isSureTaken: false))} {PlanText.Why(session.Book.Household, line)}{lineKeys.Notes(line)}".TrimEnd())
         : "";
 
     /// <inheritdoc/>
@@ -200,6 +200,9 @@ internal sealed class StatementScreen : CursorScreen
         work.Say(balance.Value);
         return null;
     }
+
+    // What is a question needs no stop behind it.
+    private static string Ended(string text) => text.EndsWith('?') ? text : text + ".";
 
     private static Way Done(Action act)
     {

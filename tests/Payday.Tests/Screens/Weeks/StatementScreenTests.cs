@@ -130,6 +130,7 @@ public sealed class StatementScreenTests : IDisposable
         File.WriteAllText(files.In("cash.csv"), "Date;Party;Amount;Balance\n2026-03-27;ATM High Street;-60;940\n2026-03-30;Savings bank;-25;915\n");
         Hand hand = new Hand(new HomeScreen(demo.Session)).Press("%", "Enter").Type(files.In("cash"));
         Assert.Contains("cash for the loose notes", string.Join('\n', hand.Shown(new Size(80, 24))), StringComparison.Ordinal);
+        Assert.DoesNotContain(hand.Shown(new Size(80, 24)), line => line.Contains("?.", StringComparison.Ordinal));
         Assert.Contains(hand.Press("Enter").Shown(new Size(80, 24)), line => line.Contains(">Cash loose notes", StringComparison.Ordinal));
         hand.Press("PgUp", "PgUp").To("Cash Food").Press("Enter", "PgUp", "PgUp").To("ATM").Press("n").Type("0", "0", "3", "0").Press("Right");
         Assert.Contains(hand.To("Savings").Press("Enter").Shown(new Size(80, 24)), line => line.Contains("more below", StringComparison.Ordinal));
