@@ -149,7 +149,7 @@ public static class Paying
         entry.Key.Bill is null ? "minimum payment" : Due(entry));
 
     private static LocalDate DayFor(WeekWriter writer, LedgerEnd from, Money amount, LocalDate date) =>
-        amount.IsZero ? date : EndCourse.Of(writer.Book.Ledger, from).DayFor(amount, date) ?? date;
+        EndCourse.Of(writer.Book.Ledger, from).DayFor(amount, date) ?? date;
 
     private static string Due(DueEntry entry) => $"due {PlainDates.DayMonthYear(entry.Key.Scheduled)}";
 }

@@ -16,6 +16,7 @@ using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
 using Payday.Core.Undo;
 using static Payday.Core.Tests.Amounts.Amount;
+using static Payday.Core.Tests.DuePayments.RentAndCard;
 using static Payday.Core.Tests.Lives.Homes;
 using static Payday.Core.Tests.Lives.WeekHomes;
 
@@ -24,36 +25,20 @@ namespace Payday.Core.Tests.DuePayments;
 /// <summary>Rule: the project's design, section 5.9.</summary>
 public class PayingTests
 {
-    private static readonly LocalDate Second = new(2026, 3, 20);
-    private static readonly LocalDate Third = new(2026, 4, 3);
-    private static readonly DueKey Rent = new(new BillId("rent"), new(2026, 3, 15));
-    private static readonly DueKey Card = new(new DebtId("card"), new(2026, 3, 15));
-
-    // 150 is set aside for the rent of 15 March, 25 wait for the card's minimum of that day, and 200 stay in the buffer.
-    private static readonly Household Home = Bare with
-    {
-        Bills = [Bill("Rent", 150, new(2026, 3, 15))],
-        Debts = [Debt("Card", 6400, 0.12m, 25, due: 15)],
-        Opening = Bare.Opening with { Account = Usd(200) },
-        Settings = Bare.Settings with { SetAsides = SetAsideMode.AsTheyFall },
-    };
-
-    private static Book Closed { get; } = Close(Book.Begin(Home), Friday6March);
-
     [Fact]
     public void Closing_WhatIsNotTicked_WaitsInTheAccountAndChargesNoInterestYet()
     {
-        Assert.Equal((Usd(25), Usd(150), Usd(0)), (Closed.Has("account/for-debt:card"), Closed.Has("account/set-aside:rent"), Closed.Has("outside/interest:card")));
+        Assert.Equal((Usd(25), Usd(150), Usd(0)), (March.Has("account/for-debt:card"), March.Has("account/set-aside:rent"), March.Has("outside/interest:card")));
         Book ticked = Closing.Of(Routine.Plan(Book.Begin(Home), new RoutineDraft(Friday6March) { PaidMinimums = new RoutineDraft(Friday6March).PaidMinimums.Add(Card, true) }).Value!).Value!;
         Assert.Equal((Usd(0), Usd(0)), (ticked.Has("account/for-debt:card"), ticked.Has("outside/interest:card")));
-        Assert.Equal(Closed.Has("owed/card") + Usd(25), ticked.Has("owed/card"));
+        Assert.Equal(March.Has("owed/card") + Usd(25), ticked.Has("owed/card"));
     }
 
     [Fact]
     public void NextRoutine_PastAndUnticked_OffersThemAsPaidOnTheirDay()
     {
-        RoutinePlan plan = Routine.Plan(Closed, new RoutineDraft(Second)).Value!;
-        Book next = Close(Closed, Second);
+        RoutinePlan plan = Routine.Plan(March, new RoutineDraft(Second)).Value!;
+        Book next = Close(March, Second);
 
         Assert.Equal([(new LocalDate(2026, 3, 15), true)], plan.Bills.Dues.Select(due => (due.Date, due.Paid)));
         DebtRow row = Assert.Single(plan.Debts.Rows);
@@ -68,8 +53,8 @@ public class PayingTests
     [InlineData(19)]
     public void Enter_AMinimumEarlyOrLate_ChangesNothingOfTheInterest(int day)
     {
-        Money surplus = Money.Sum(Closed.Ledger.Of(new LedgerEnd.Owed(new DebtId("card"))).Where(movement => movement.Reason == "surplus").Select(movement => movement.Amount), Dollars);
-        Book paid = Pay(Closed, new DueEntry(Card, new(2026, 3, day)));
+        Money surplus = Money.Sum(March.Ledger.Of(new LedgerEnd.Owed(new DebtId("card"))).Where(movement => movement.Reason == "surplus").Select(movement => movement.Amount), Dollars);
+        Book paid = Pay(March, new DueEntry(Card, new(2026, 3, day)));
 
         Assert.Equal(-(Usd(6400) - surplus - Usd(25)) - (day >= 15 ? Interest(Usd(6400) - surplus) : Usd(0)), paid.Has("owed/card"));
         Assert.Equal(Interest(Usd(6400) - surplus), Close(paid, Second).Has("outside/interest:card"));
@@ -80,7 +65,7 @@ public class PayingTests
     [Fact]
     public void Outlook_OfAMinimumPaidBeyondThePeriod_HasItsMonthsInterest()
     {
-        Book april = Pay(Pay(Closed, new DueEntry(Card, new(2026, 3, 15))), new DueEntry(new DueKey(new DebtId("card"), new(2026, 4, 15)), new(2026, 3, 17)));
+        Book april = Pay(Pay(March, new DueEntry(Card, new(2026, 3, 15))), new DueEntry(new DueKey(new DebtId("card"), new(2026, 4, 15)), new(2026, 3, 17)));
         Money owed = -april.Has("owed/card");
 
         DebtOutlook outlook = DebtOutlook.Of(april, new(2026, 3, 18));
@@ -111,15 +96,15 @@ public class PayingTests
     [InlineData(16, 0)]
     public void Enter_MoreThanTheMinimumBeforeItsDay_LowersTheInterest(int day, int less)
     {
-        Money before = -Closed.Has("owed/card");
-        Book paid = Close(Pay(Closed, new DueEntry(Card, new(2026, 3, day), Usd(125))), Second);
+        Money before = -March.Has("owed/card");
+        Book paid = Close(Pay(March, new DueEntry(Card, new(2026, 3, day), Usd(125))), Second);
         Assert.Equal(Interest(before - Usd(less)), paid.Has("outside/interest:card"));
     }
 
     [Fact]
     public void Enter_ABillsPart_LeavesTheRestDueWithItsMoney()
     {
-        Book part = Pay(Closed, new DueEntry(Rent, new(2026, 3, 14), Usd(100)));
+        Book part = Pay(March, new DueEntry(Rent, new(2026, 3, 14), Usd(100)));
         DueLine rest = Lines(part)[0];
         Book whole = Pay(part, new DueEntry(Rent, new(2026, 3, 16)));
 
@@ -134,7 +119,7 @@ public class PayingTests
     [Fact]
     public void Enter_APartOfWhatARoutineDecided_TakesItOffOnce()
     {
-        Book part = Pay(Closed, new DueEntry(Rent, new(2026, 3, 14), Usd(100)));
+        Book part = Pay(March, new DueEntry(Rent, new(2026, 3, 14), Usd(100)));
         var draft = new RoutineDraft(Second);
         draft = draft with { Dues = draft.Dues.Add(Rent, new DueDecision(Usd(60), Paid: false)) };
         Book left = Closing.Of(Routine.Plan(part, draft).Value!).Value!;
@@ -146,17 +131,17 @@ public class PayingTests
     [Fact]
     public void Enter_MoreThanIsHeld_TakesTheBillsLaterMoneyThenTheBuffer()
     {
-        Book paid = Pay(Closed, new DueEntry(Rent, new(2026, 3, 14), Usd(156)));
+        Book paid = Pay(March, new DueEntry(Rent, new(2026, 3, 14), Usd(156)));
         Assert.Equal((Usd(0), Usd(194), Usd(156)), (paid.Has("account/set-aside:rent"), paid.Has("account/buffer"), paid.Has("outside/bill:rent")));
         Assert.DoesNotContain(Lines(paid), line => line.Key == Rent);
-        Assert.Equal(new DueFault.NotEnough("Rent", Usd(350.01m), Usd(150), Usd(200)), Paying.Enter(Closed, new DueEntry(Rent, Friday13March, Usd(350.01m)), Friday13March).Fault);
+        Assert.Equal(new DueFault.NotEnough("Rent", Usd(350.01m), Usd(150), Usd(200)), Paying.Enter(March, new DueEntry(Rent, Friday13March, Usd(350.01m)), Friday13March).Fault);
     }
 
     [Fact]
     public void Enter_ARestThatIsFreed_IsLeftToPlace()
     {
-        Book free = Pay(Closed, new DueEntry(Rent, new(2026, 3, 14), Usd(100), FreesRest: true));
-        Book waived = Pay(Closed, new DueEntry(Card, new(2026, 3, 14), Usd(0), FreesRest: true));
+        Book free = Pay(March, new DueEntry(Rent, new(2026, 3, 14), Usd(100), FreesRest: true));
+        Book waived = Pay(March, new DueEntry(Card, new(2026, 3, 14), Usd(0), FreesRest: true));
 
         Assert.Equal((Usd(50), Usd(0)), (free.Has("account/left-to-place"), free.Has("account/set-aside:rent")));
         Assert.Equal((Usd(25), Usd(0)), (waived.Has("account/left-to-place"), waived.Has("account/for-debt:card")));
@@ -172,21 +157,21 @@ public class PayingTests
         Assert.Equal(new DueFault.NotAboveZero(), Fault(new DueEntry(Rent, Friday13March, Usd(0))));
         Assert.Equal(new DueFault.NotAboveZero(), Fault(new DueEntry(Rent, Friday13March, Usd(-1), FreesRest: true)));
         Assert.Equal(new DueFault.NotOpen("Rent", new(2026, 3, 16)), Fault(new DueEntry(new DueKey(new BillId("rent"), new(2026, 3, 16)), Friday13March)));
-        Assert.Equal(new DueFault.MoreThanOwed("Card", -Closed.Has("owed/card")), Fault(new DueEntry(Card, Friday13March, Usd(7000))));
+        Assert.Equal(new DueFault.MoreThanOwed("Card", -March.Has("owed/card")), Fault(new DueEntry(Card, Friday13March, Usd(7000))));
         Assert.Equal(
             new DueFault.NotOpen("Rent", Rent.Scheduled),
-            Paying.Enter(Pay(Closed, new DueEntry(Rent, Friday13March)), new DueEntry(Rent, Friday13March), Friday13March).Fault);
+            Paying.Enter(Pay(March, new DueEntry(Rent, Friday13March)), new DueEntry(Rent, Friday13March), Friday13March).Fault);
 
-        static Fault Fault(DueEntry entry) => Paying.Enter(Closed, entry, Friday13March).Fault!;
+        static Fault Fault(DueEntry entry) => Paying.Enter(March, entry, Friday13March).Fault!;
     }
 
     [Fact]
     public void Undo_WhatAPaydayHasSeen_LeadsToIt()
     {
-        Book freed = Close(Pay(Closed, new DueEntry(Rent, Friday13March, Usd(0), FreesRest: true)), Second);
-        Book extra = Close(Pay(Closed, new DueEntry(Card, Friday13March, Usd(125))), Second);
-        Book exact = Close(Pay(Closed, new DueEntry(Card, Friday13March)), Second);
-        Book parts = Pay(Pay(Closed, new DueEntry(Rent, Friday13March, Usd(50))), new DueEntry(Rent, Friday13March));
+        Book freed = Close(Pay(March, new DueEntry(Rent, Friday13March, Usd(0), FreesRest: true)), Second);
+        Book extra = Close(Pay(March, new DueEntry(Card, Friday13March, Usd(125))), Second);
+        Book exact = Close(Pay(March, new DueEntry(Card, Friday13March)), Second);
+        Book parts = Pay(Pay(March, new DueEntry(Rent, Friday13March, Usd(50))), new DueEntry(Rent, Friday13March));
 
         Assert.Equal(new BookEntry.Payday(Second), Paying.InTheWay(freed, 1)!.First);
         Assert.Equal(new BookEntry.Payday(Second), Paying.InTheWay(extra, 1)!.First);
@@ -195,14 +180,14 @@ public class PayingTests
         Assert.Equal(new Obstacle.NoSuchPayment(3), Paying.InTheWay(parts, 3));
         Assert.Equal(new Obstacle.PaymentUndone(2), Paying.InTheWay(Paying.Undo(parts, 2, Second).Value!, 2));
         Assert.Equal(new BookEntry.Payment(2, "Rent", Rent.Scheduled), Reopening.InTheWay(parts)!.First);
-        Assert.NotNull(Reopening.InTheWay(Pay(Closed with { Household = Home with { Bills = [] } }, new DueEntry(Card, Friday13March, Usd(0), FreesRest: true))));
+        Assert.NotNull(Reopening.InTheWay(Pay(March with { Household = Home with { Bills = [] } }, new DueEntry(Card, Friday13March, Usd(0), FreesRest: true))));
     }
 
     // Undone when paydays have gone by that left it out, as it was paid, it is due again.
     [Fact]
     public void Undo_AfterLaterPaydays_LeavesTheDueOpen()
     {
-        Book later = Close(Close(Close(Pay(Closed, new DueEntry(Rent, Friday13March)), Second), Third), new(2026, 4, 17));
+        Book later = Close(Close(Close(Pay(March, new DueEntry(Rent, Friday13March)), Second), Third), new(2026, 4, 17));
         Book undone = Paying.Undo(later, 1, new(2026, 4, 18)).Value!;
 
         Assert.DoesNotContain(Lines(later, new(2026, 4, 18)), line => line.Key == Rent);
@@ -213,7 +198,7 @@ public class PayingTests
     [Fact]
     public void Enter_ThenItsDayMoves_IsStillPaid()
     {
-        Book paid = Pay(Closed, new DueEntry(Rent, new(2026, 3, 10)));
+        Book paid = Pay(March, new DueEntry(Rent, new(2026, 3, 10)));
         Book moved = paid with { Household = Home with { Bills = [Bill("Rent", 150, new(2026, 3, 17))] } };
         Assert.Equal(new(2026, 4, 17), Lines(moved).First(line => line.Key.Bill is not null).Date);
     }
@@ -222,8 +207,8 @@ public class PayingTests
     [Fact]
     public void Plan_APaydayClosedByAnEarlierVersion_IsNotChargedAgain()
     {
-        ClosedPayday old = Closed.Closed[0] with { Minimums = [new ClosedDue(Card, Usd(25), Paid: true)], Charged = null };
-        Book book = Closed with { Closed = [old] };
+        ClosedPayday old = March.Closed[0] with { Minimums = [new ClosedDue(Card, Usd(25), Paid: true)], Charged = null };
+        Book book = March with { Closed = [old] };
         DebtRow row = Assert.Single(Routine.Plan(book, new RoutineDraft(Second)).Value!.Debts.Rows);
         Assert.Equal((null, Usd(0)), (row.Due, row.Interest));
         Assert.Equal(new LocalDate(2026, 4, 15), Assert.Single(Routine.Plan(book, new RoutineDraft(Third)).Value!.Debts.Rows).Due);
@@ -306,16 +291,5 @@ public class PayingTests
 
             Assert.Equal(Interest(owed), charge.Amount);
         }
-    }
-
-    private static Money Interest(Money owed) => owed.ClampToZero().MonthOfInterest(0.12m);
-
-    private static DueLine[] Lines(Book book, LocalDate? today = null) => [.. DueLines.Of(book, (today ?? Second).PlusMonths(1))];
-
-    private static Book Pay(Book book, DueEntry entry)
-    {
-        Result<Book> paid = Paying.Enter(book, entry, entry.Date);
-        Assert.True(paid.Ok, paid.Fault.Said());
-        return paid.Value;
     }
 }
