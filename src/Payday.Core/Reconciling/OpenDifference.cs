@@ -28,6 +28,6 @@ public static class OpenDifference
         }
 
         Money[] since = [.. AccountLines.Of(book).All.Where(line => line.Movements.All(number => number > before) && line.Date <= last.Date).Select(line => line.Amount)];
-        return since.Contains(last.Difference) || (since.Length > 0 && Money.Sum(since, last.Difference.Currency) == last.Difference);
+        return since.Contains(last.Difference) || Money.Sum(since, last.Difference.Currency) == last.Difference;
     }
 }

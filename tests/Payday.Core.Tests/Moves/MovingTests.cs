@@ -1,4 +1,5 @@
 using NodaTime;
+using Payday.Core.AccountEntries;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
@@ -80,9 +81,11 @@ public class MovingTests
         Book without = Close(Home, Friday6March.PlusDays(14));
 
         Assert.Equal((MoveWay.NextWithdrawal, Usd(40)), (effect.Way, effect.Book.Has("account/kept-back:food")));
+        Assert.Equal((Usd(120), Usd(160)), (effect.ToBefore, effect.ToAfter));
         Assert.Equal((Usd(0), without.Has("cash/pot:food") + Usd(40)), (next.Has("account/kept-back:food"), next.Has("cash/pot:food")));
         MoveEffect back = Effect(effect.Book, "account/kept-back:food", "account/buffer", 15);
         Assert.Equal(Usd(25), back.Book.Has("account/kept-back:food"));
+        Assert.Equal((Usd(160), Usd(165)), Effect(effect.Book, "account/buffer", "cash/pot:food", 5) is var more ? (more.ToBefore, more.ToAfter) : default);
     }
 
     [Fact]
@@ -103,6 +106,74 @@ public class MovingTests
         Assert.Equal(Notes((5, 2)), Effect(WithLoose, "cash/buffer", "cash/pot:boots", 10, (5, 2)).Notes);
         Assert.Equal(
             PotNotes.Of(WithLoose).Loose.Less(Notes((5, 2))), PotNotes.Of(Effect(WithLoose, "cash/buffer", "cash/pot:boots", 10, (5, 2)).Book).Loose);
+    }
+
+    // 50 lie loose in six fives and two tens.
+    [Fact]
+    public void Enter_AllLooseNotes_LeavesNoneAndMoreIsRefused()
+    {
+        MoveEffect all = Effect(WithLoose, "cash/buffer", "cash/pot:boots", 50);
+
+        Assert.Equal((Usd(0), Notes((5, 6), (10, 2))), (all.FromAfter, all.Notes));
+        Assert.Equal(new MoveFault.HasLess(MoveEnds.Loose, null, Usd(50), Usd(55)), Moving.Enter(WithLoose, Entry("cash/buffer", "cash/pot:boots", 55)).Fault);
+    }
+
+    // On the 14th both weeks' fills are in the wallet, marked or not; what is moved comes out of them.
+    [Fact]
+    public void Enter_FromACashPot_TakesTheFillsUpToThatDayAsDone()
+    {
+        Book moved = MoveEffect.Of(Home, Entry("cash/pot:food", "cash/pot:boots", 10) with { Date = new(2026, 3, 14) }).Value!.Book;
+
+        Assert.Equal((Usd(110), Usd(0)), (moved.Has("cash/wallet:food"), moved.Has("cash/pot:food")));
+        Assert.Equal([Friday6March, Friday13March], moved.Weeks.Fills.Select(fill => fill.Key.Day));
+        Assert.Empty(Moving.Undo(moved, 1, new(2026, 3, 15)).Value!.Weeks.Fills);
+    }
+
+    // What came on the 13th can't have been moved on the 10th.
+    [Fact]
+    public void Enter_BeforeTheMoneyWasThere_IsDatedAsItCame()
+    {
+        Money before = Home.Has("account/buffer");
+        Book gift = Entering.Enter(Home, new EntryWish(Friday13March, EntryKind.Gift, MoveEnds.Buffer, Usd(100), "gift")).Value!;
+
+        Assert.Equal(Tuesday10, Effect(gift, "account/buffer", "account/pot:gifts", before.ToDecimal()).Book.Ledger.Movements[^1].Date);
+        Book later = Effect(gift, "account/buffer", "account/pot:gifts", before.ToDecimal() + 1).Book;
+        Assert.Equal((Friday13March, Tuesday10), (later.Ledger.Movements[^1].Date, later.Weeks.Moves[0].Date));
+    }
+
+    [Fact]
+    public void Enter_OnTheHouseholdsFirstDay_IsTheEarliest()
+    {
+        MoveEntry entry = Entry("account/pot:gifts", "account/buffer", 5);
+
+        Assert.True(Moving.Enter(Home, entry with { Date = Friday6March }).Ok);
+        Assert.Equal(new MoveFault.BeforeStart(new(2026, 3, 5), Friday6March), Moving.Enter(Home, entry with { Date = new(2026, 3, 5) }).Fault);
+    }
+
+    // The ledger's list says what each movement was.
+    [Theory]
+    [InlineData(" clutch ", "moved: clutch")]
+    [InlineData(" ", "moved")]
+    public void Enter_ItsMovement_SaysWhy(string why, string reason)
+    {
+        Book moved = MoveEffect.Of(Home, Entry("account/pot:gifts", "account/buffer", 5) with { Why = why }).Value!.Book;
+
+        Assert.Equal(reason, moved.Ledger.Movements[^1].Reason);
+        Assert.Equal("move undone", Moving.Undo(moved, 1, Tuesday10).Value!.Ledger.Movements[^1].Reason);
+    }
+
+    // 1,000 came on 300 below zero: the buffer has 1,000 where the account has 700 and may go 50 below.
+    [Theory]
+    [InlineData(750, true)]
+    [InlineData(755, false)]
+    public void Enter_FetchedFromAnAccountWithAnOverdraft_IsHeldToWhatItCanGive(int amount, bool fits)
+    {
+        Book below = Book.Begin(Bare with { Opening = Bare.Opening with { Account = Usd(-300) }, Settings = Bare.Settings with { Overdraft = Usd(50) } });
+        Book home = Entering.Enter(below, new EntryWish(Friday6March, EntryKind.Gift, MoveEnds.Buffer, Usd(1000), "gift")).Value!;
+        MoveEntry entry = Entry("account/buffer", "cash/buffer", amount, (5, amount / 5));
+
+        Assert.Equal(fits ? null : new MoveFault.AccountHasLess(Usd(750), Usd(amount)), Moving.Enter(home, entry).Fault);
+        Assert.Equal(new MoveFault.HasLess(MoveEnds.Buffer, null, Usd(1000), Usd(1005)), Moving.Enter(home, Entry("account/buffer", "cash/buffer", 1005, (5, 201))).Fault);
     }
 
     // The emergency of a Tuesday: notes out of an envelope that was never opened are known.

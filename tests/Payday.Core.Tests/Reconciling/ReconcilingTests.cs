@@ -11,6 +11,7 @@ using Payday.Core.Faults;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
+using Payday.Core.Receiving;
 using Payday.Core.Reconciling;
 using Payday.Core.Status;
 using Payday.Core.Tests.Faults;
@@ -113,6 +114,63 @@ public class ReconcilingTests
         Assert.True(BankAgreement.Of(Ticked(done).Accept().Value!)!.IsExplained);
     }
 
+    // The bank gives 10 less on the 6th, as is entered after a comparison in which it is still on its way: that is a line of then, not one since.
+    [Fact]
+    public void Difference_OfALineThatChangedSince_StaysOpen()
+    {
+        ReconciliationPlan plan = Ticked(Closed);
+        plan = plan.Tick(plan.Lines.Single(line => line.Kind == AccountLineKind.Withdrawal).Number).Value!;
+        Book off = plan.With(plan.Draft with { Balance = plan.Expected - Usd(180) }).Accept().Value!;
+        Book given = ReceivingPlan.Of(off, Notes((20, 9))).Value!.Confirm(Friday6March).Value!;
+
+        Assert.Equal(Usd(-180), Assert.Single(ReconciliationPlan.Of(given, Friday13March).Lines).Amount);
+        Assert.Equal(Usd(-180), BankAgreement.Of(given)!.Difference);
+        Assert.False(BankAgreement.Of(given)!.IsExplained);
+    }
+
+    // Several lines on one day stand as they were written.
+    [Fact]
+    public void Plan_LinesOfADay_AreInTheOrderOfTheLedger()
+    {
+        ReconciliationPlan plan = Plan(Bought.Spend("gifts", 1, Friday6March.PlusDays(1)));
+        Assert.Equal(plan.Lines.OrderBy(line => (line.Date, line.Number)).Select(line => line.Number), plan.Lines.Select(line => line.Number));
+        Assert.Equal([Usd(-12.34m), Usd(-1), Usd(-17.25m)], plan.Lines.TakeLast(3).Select(line => line.Amount));
+    }
+
+    [Fact]
+    public void TickAll_TicksEveryLine_OrNoneWhereEveryOneIs()
+    {
+        ReconciliationPlan plan = Plan(Bought);
+        ReconciliationPlan some = plan.Tick(plan.Lines[1].Number).Value!;
+
+        Assert.Equal(plan.Lines.Length, plan.TickAll().Draft.AtBank.Count);
+        Assert.Equal((Usd(0), plan.Here), (some.TickAll().OnItsWay, some.TickAll().Expected));
+        Assert.Empty(some.TickAll().TickAll().Draft.AtBank);
+    }
+
+    // What was begun since the comparison that is taken back is kept.
+    [Fact]
+    public void Undo_WhileAnotherIsBegun_LeavesThat()
+    {
+        Book done = Ticked(Bought).Accept().Value!;
+        Book begun = Plan(done).With(new ReconciliationDraft(Friday13March.PlusDays(2), Usd(77), [])).Kept();
+
+        Assert.Equal(begun.Weeks.Reconciling, ReconciliationUndo.Of(begun, ReconciliationUndo.Last(begun)!).Value!.Weeks.Reconciling);
+    }
+
+    // One that had no difference had no name either, so the difference of the one before keeps its own once it is back.
+    [Fact]
+    public void Undo_OfOneWithoutAName_LeavesTheNameOfTheOneBefore()
+    {
+        Book named = OffBy("a fee?");
+        ReconciliationPlan next = Plan(Fee(named, Friday13March, -4.50m)).TickAll();
+        Book agreed = next.With(next.Draft with { Balance = next.Expected }).Accept().Value!;
+        ReconciliationPlan back = ReconciliationPlan.Of(ReconciliationUndo.Of(agreed, ReconciliationUndo.Last(agreed)!).Value!, Friday13March);
+
+        Assert.Equal(("", Usd(0)), (back.Name, back.Difference));
+        Assert.Equal(("a fee?", Usd(-4.50m)), back.Tick(Line(back, -4.50m).Number).Value is var open ? (open!.Name, open.Difference) : default);
+    }
+
     [Fact]
     public void Accept_WithoutABalance_OrBeforeTheLast_IsRefused()
     {
@@ -212,6 +270,8 @@ public class ReconcilingTests
             {
                 Assert.Equal(swaps.Contains(bank), Culprits.IsSwapped(-here, -bank));
             }
+
+            Assert.All(swaps.Where(bank => bank > 0), bank => Assert.True(Culprits.IsSwapped(-here, -bank)));
         }
     }
 
