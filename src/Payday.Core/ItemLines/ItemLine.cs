@@ -136,7 +136,7 @@ public static class ItemLine
     // 1..20 are twenty steps of 1, 20..1 the same from the highest down, 5..100 twenty steps of 5.
     private static PotDraft Stairs(PotDraft pot, decimal first, LineWords words, LineFacts facts)
     {
-        Result<Money> last = LineWords.AmountOf(words.Front[Steps.Length..], facts);
+        Result<Money> last = LineFigures.AmountOf(words.Front[Steps.Length..], facts);
         decimal to = last.Ok ? last.Value.ToDecimal() : 0;
         decimal unit = Math.Min(first, to);
         decimal most = Math.Max(first, to);
@@ -224,7 +224,7 @@ public static class ItemLine
         int first = quoted is null ? 1 : 0;
         int last = quoted is null ? words.Length : Math.Min(1, words.Length);
         LineWords? unread = null;
-        int change = Enumerable.Range(1, words.Length).FirstOrDefault(at => LineWords.BeginsWithAChange(Plain(words.Skip(at)), facts), words.Length);
+        int change = Enumerable.Range(1, words.Length).FirstOrDefault(at => LineChanges.BeginsWithAChange(Plain(words.Skip(at)), facts), words.Length);
         for (int at = first; at < last; at++)
         {
             // What an amount changes to is in no name, where another amount stands before it.
@@ -233,7 +233,7 @@ public static class ItemLine
                 break;
             }
 
-            Result<Money> amount = LineWords.AmountOf(Word(words[at]), facts);
+            Result<Money> amount = LineFigures.AmountOf(Word(words[at]), facts);
             if (!amount.Ok)
             {
                 continue;
@@ -287,7 +287,7 @@ public static class ItemLine
         foreach (string word in text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))
         {
             int steps = hasSteps ? word.IndexOf(Steps, StringComparison.Ordinal) : -1;
-            if (steps > 0 && LineWords.AmountOf(word[..steps], facts).Ok)
+            if (steps > 0 && LineFigures.AmountOf(word[..steps], facts).Ok)
             {
                 words.Add(word[..steps]);
                 words.Add(word[steps..]);
@@ -320,7 +320,7 @@ public static class ItemLine
         ImmutableArray<string> plain = [.. words.Select(Word)];
         for (int at = from; at < words.Length; at++)
         {
-            if (words[at - 1].Length > plain[at - 1].Length && LineWords.IsChange(plain, at, facts))
+            if (words[at - 1].Length > plain[at - 1].Length && LineChanges.IsChange(plain, at, facts))
             {
                 return at;
             }
