@@ -66,6 +66,33 @@ public class ReturnTests
         Assert.Equal(Notes((20, 1)), after.InWallet(new PotId("fares")));
     }
 
+    // Four fives lie loose and four in fares: the loose ones are nobody's, so they go first.
+    [Fact]
+    public void Of_NotesThatDontMakeIt_SwapsWithLooseOnesFirst()
+    {
+        Book begun = Book.Begin(House with { Opening = House.Opening with { LooseNotes = Notes((5, 4)) } });
+        Book book = Closing.Of(Routine.Plan(begun, new RoutineDraft(Friday6March) { LeavesNotesAtHome = true }).Value!).Value!
+            .Spend("food", 12, new(2026, 3, 8))
+            .Count(Thursday12, "food", ByNotes((20, 2)))
+            .Count(Thursday12, "fares", ByNotes((5, 4)));
+
+        NoteSwap swap = Assert.Single(ReturnPlan.Of(book, ReturnDraft.AsPlanned).Swaps);
+        Assert.Equal((null, Notes((20, 1)), Notes((5, 4))), (swap.With, swap.Gives, swap.Gets));
+    }
+
+    // What a pot gives by hand may be any of its notes, so none of them are swapped away from it.
+    [Fact]
+    public void Of_NotesPickedByHand_AreNotSwapped()
+    {
+        Book book = Closed.Spend("food", 12, new(2026, 3, 8)).Spend("boots", 5, new(2026, 3, 8))
+            .Count(Thursday12, "food", ByNotes((20, 2)))
+            .Count(Thursday12, "boots", ByNotes((5, 6)));
+
+        Assert.Equal(ReturnWay.Swap, ReturnPlan.Of(book, ReturnDraft.AsPlanned).Lines[0].Way);
+        ReturnDraft picked = ReturnDraft.AsPlanned with { Picked = ReturnDraft.AsPlanned.Picked.Add(new PotId("boots"), Notes((5, 1))) };
+        Assert.Equal([ReturnWay.NoWay, ReturnWay.Picked], ReturnPlan.Of(book, picked).Lines.Select(line => line.Way));
+    }
+
     [Fact]
     public void Of_NoSwap_StaysOwedAndSaysSo()
     {
@@ -87,6 +114,7 @@ public class ReturnTests
         ReturnDraft picked = ReturnDraft.AsPlanned with { Picked = ReturnDraft.AsPlanned.Picked.Add(new PotId("food"), Notes((10, 1), (5, 1))) };
         Assert.Equal(Usd(0), ReturnPlan.Of(book, picked).Unlisted);
         Assert.Equal(Notes((10, 1), (5, 1)), ReturnPlan.Of(book, picked).SlipNotes);
+        Assert.Equal(Usd(0), ReturnPlan.Of(book, picked).Confirm(Friday13March).Value!.Has("cash/owed-back:food"));
         ReturnDraft wrong = picked with { Picked = picked.Picked.SetItem(new PotId("food"), Notes((20, 1))) };
         Assert.Equal("The notes for Food come to 20.00, but it has 15.00 to pay back.", ReturnPlan.Of(book, wrong).Confirm(Friday13March).Fault.Said());
     }
