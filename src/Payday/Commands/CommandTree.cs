@@ -23,7 +23,7 @@ internal static class CommandTree
             ImportCommand.Build(shell), ExportCommand.Build(shell), StatementCommand.Build(shell), LearnCommand.Build(shell),
             CheckCommand.Build(shell), BackupCommand.Build(shell), RestoreCommand.Build(shell),
             SplitCommand.Build(shell), NotesCommand.Build(shell), DebtsCommand.Build(shell),
-            PaydaysCommand.Build(shell), SetAsideCommand.Build(shell), CompletionCommand.Build(shell),
+            PaydaysCommand.Build(shell), SetAsideCommand.Build(shell), CompletionCommand.Build(shell), HelpCommand.Build(shell, root), ManualCommand.Build(shell, root),
         ])
         {
             root.Subcommands.Add(command);
