@@ -29,6 +29,7 @@ internal static class CommandTree
             root.Subcommands.Add(command);
         }
 
+        KnownNames.OfferIn(root, shell);
         return Invocation.Does(root, shell, call => call.OpensScreens ? ScreensCommand.Open(call) : ShowCommand.Overview(call));
     }
 }
