@@ -138,11 +138,11 @@ internal static class ShowAnswers
             one.Owed.ToPlain(),
             flows.UsualOf(flow => flow.CameIn, one.Month)?.Amount.ToPlain(),
             flows.UsualOf(flow => flow.WentOut, one.Month)?.Amount.ToPlain(),
-            [.. MonthsReport.Went(book, one.Flow).Select(to => new WentResult(to.Name, to.Amount.ToPlain(), flows.UsualTo(to.End, one.Month)?.Amount.ToPlain()))]))];
+            [.. WhereItWent.Went(book, one.Flow).Select(to => new WentResult(to.Name, to.Amount.ToPlain(), flows.UsualTo(to.End, one.Month)?.Amount.ToPlain()))]))];
         YearWholeResult[] years = [.. all.Select(one => one.Month).GroupBy(one => one.Year, (year, its) => (Year: year, To: its.Max())).Select(year =>
         {
             Flow flow = flows.YearTo(year.To);
-            return new YearWholeResult(year.Year, Iso(year.To), flow.CameIn.ToPlain(), flow.WentOut.ToPlain(), [.. MonthsReport.Went(book, flow).Select(to => new WentResult(to.Name, to.Amount.ToPlain(), null))]);
+            return new YearWholeResult(year.Year, Iso(year.To), flow.CameIn.ToPlain(), flow.WentOut.ToPlain(), [.. WhereItWent.Went(book, flow).Select(to => new WentResult(to.Name, to.Amount.ToPlain(), null))]);
         })];
         return new Answer.Done([.. Pictured(book, month, today)], JsonSerializer.Serialize(new MonthsResult(months, years), ResultJson.Readable.MonthsResult));
     }

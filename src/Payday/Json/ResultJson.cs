@@ -19,6 +19,7 @@ namespace Payday.Json;
 [JsonSerializable(typeof(LedgerResult))]
 [JsonSerializable(typeof(YearResult))]
 [JsonSerializable(typeof(MonthsResult))]
+[JsonSerializable(typeof(ReportResult))]
 [JsonSerializable(typeof(CalendarResult))]
 [JsonSerializable(typeof(AheadResult))]
 [JsonSerializable(typeof(DoneResult))]

@@ -26,6 +26,8 @@ public class CommandGoldenTests(DemoShell demo) : IClassFixture<DemoShell>
     [InlineData("show-months-json", "show months --json")]
     [InlineData("show-pots-json", "show pots --json")]
     [InlineData("show-year", "show year")]
+    [InlineData("report", "report")]
+    [InlineData("report-year", "report --year 2026")]
     [InlineData("ahead", "ahead")]
     [InlineData("ahead-if", "ahead --paydays 6 --if Rent=2900")]
     [InlineData("show-ledger", "show ledger")]
