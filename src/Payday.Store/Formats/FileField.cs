@@ -21,6 +21,9 @@ public abstract record FileField<TPart>
     /// <summary>That member, and those that have a field in it.</summary>
     internal abstract IEnumerable<DraftMember> AllMembers { get; }
 
+    /// <summary>Its name, and those of the fields in it.</summary>
+    internal abstract IEnumerable<string> AllNames { get; }
+
     /// <summary>Whether the part has it, going by its kind.</summary>
     internal abstract bool IsKnown(TPart part);
 
@@ -75,6 +78,8 @@ public static class FileField
         internal override DraftMember Member => Is;
 
         internal override IEnumerable<DraftMember> AllMembers => Type.AllMembers.Prepend(Is);
+
+        internal override IEnumerable<string> AllNames => Type.AllNames.Prepend(Name);
 
         internal override bool IsKnown(TPart part) => Belongs(part);
 

@@ -27,6 +27,9 @@ public abstract class FileValue<T>
     /// <summary>The members that have a field in it.</summary>
     internal virtual IEnumerable<DraftMember> AllMembers => [];
 
+    /// <summary>The names of the fields in it.</summary>
+    internal virtual IEnumerable<string> AllNames => [];
+
     /// <summary>Where a place inside it stands in the file.</summary>
     /// <param name="around">Where the value stands.</param>
     /// <param name="item">Which item of it is meant, or null.</param>

@@ -36,6 +36,9 @@ public sealed class PartFormat<TPart>
     /// <summary>The members that have a field, also those of what is in it.</summary>
     internal IEnumerable<DraftMember> AllMembers => fields.SelectMany(one => one.AllMembers);
 
+    /// <summary>What the file calls them, also those of what is in them.</summary>
+    internal IEnumerable<string> AllNames => fields.SelectMany(one => one.AllNames);
+
     /// <summary>Reads a part; what of it can't be read is reported and missing in it.</summary>
     public TPart Read(JsonCursor at, FileReading reading)
     {

@@ -35,5 +35,7 @@ public sealed class PartValue<TPart>(PartFormat<TPart> format) : FileValue<TPart
 
     internal override IEnumerable<DraftMember> AllMembers => format.AllMembers;
 
+    internal override IEnumerable<string> AllNames => format.AllNames;
+
     internal override FileSpot Find(FileSpot around, DraftStep item, ReadOnlySpan<DraftStep> rest, FileReading reading) => format.Find(around, rest, reading);
 }

@@ -50,6 +50,8 @@ public sealed class HolidayFormat(bool takesDates = false) : FileValue<HolidayDr
 
     internal override IEnumerable<DraftMember> AllMembers => Format.AllMembers;
 
+    internal override IEnumerable<string> AllNames => Format.AllNames;
+
     internal override FileSpot Find(FileSpot around, DraftStep item, ReadOnlySpan<DraftStep> rest, FileReading reading) =>
         !takesDates ? Format.Find(around, rest, reading)
         : !rest.IsEmpty && rest[0].Item is { } index ? around.In(JsonPlace.Item(around.Place, index), FileValues.Date.Wanted(reading))

@@ -46,5 +46,7 @@ internal sealed class LeftOverFormat : FileValue<LeftOverDraft?>
 
     internal override IEnumerable<DraftMember> AllMembers => Format.AllMembers;
 
+    internal override IEnumerable<string> AllNames => Format.AllNames;
+
     internal override FileSpot Find(FileSpot around, DraftStep item, ReadOnlySpan<DraftStep> rest, FileReading reading) => Format.Find(around, rest, reading);
 }

@@ -32,7 +32,7 @@ internal static class CommandLine
         {
             ParseResult parsed = CommandTree.Build(shell).Parse(args, AsTyped);
             return parsed.Errors.Count > 0 && parsed.Action is ParseErrorAction
-                ? NotCalledRight(shell, parsed, [.. parsed.Errors.Select(error => error.Message).Distinct()])
+                ? NotCalledRight(shell, parsed, [.. parsed.Errors.Select(error => error.Message + Offer(parsed, error.Message)).Distinct()])
                 : parsed.Invoke(new InvocationConfiguration { Output = shell.Out, Error = shell.Error, EnableDefaultExceptionHandler = false });
         }
         catch (Exception fault) when (IsOfStream(fault))
@@ -111,6 +111,16 @@ internal static class CommandLine
         faults[^1] += $" See payday {command}--help.";
         return Refuse(shell, WrongUse, faults);
     }
+
+    // Of a word that was not understood what may have been meant: an option, or a command where one could stand.
+    private static string Offer(ParseResult parsed, string fault) =>
+        parsed.UnmatchedTokens.FirstOrDefault(token => fault.Contains($"'{token}'", StringComparison.Ordinal)) is not { } word ? ""
+            : Misspelling.Offer(word, word.StartsWith('-') ? Options(parsed.CommandResult.Command) : parsed.CommandResult.Command.Subcommands.Select(command => command.Name));
+
+    private static IEnumerable<string> Options(Command command) => command.Options
+        .Concat(command.Parents.OfType<Command>().SelectMany(above => above.Options.Where(option => option.Recursive)))
+        .Where(option => !option.Hidden)
+        .Select(option => option.Name);
 
     private static string Lost(Exception fault) => $"The answer can't be written to standard output: {TroubleTexts.Of(fault)}";
 
