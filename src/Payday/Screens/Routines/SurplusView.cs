@@ -89,15 +89,9 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
             Sign = placed.IsZero ? ' ' : 'v',
             Ink = placed.IsZero ? Ink.Plain : Ink.Done,
             Detail = [Plan.LeftToPlace.IsPositive ? $"{name}: Space places here all that is left; Enter an amount." : $"{name}: Space moves the whole surplus here; Enter an amount.", .. SurplusReport.Effects(Plan.Surplus, Style).Skip(1).Take(1)],
-            Edit = Amount($"Place on {name}", placed, amount => Place(target, amount), owed),
+            Edit = Amount($"Place on {name}", placed, amount => Decided(Deciding.Placement(Plan, target, amount))),
             Tick = () => Placed(Placing.Rest(Plan, target, owed)),
         };
-    }
-
-    private string? Place(MoveTarget target, Money amount)
-    {
-        Result<ImmutableArray<Placement>> placements = Placing.Set(Plan, target, amount);
-        return placements.Ok ? Work.Decide(draft => draft with { Placements = placements.Value }) : FaultTexts.Of(placements.Fault, Style);
     }
 
     private string Full(Pot pot) =>
