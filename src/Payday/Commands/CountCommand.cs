@@ -35,7 +35,7 @@ internal static class CountCommand
             "count",
             "Count what is left of the cash pots, and so what was spent.",
             "payday count Food=21.50 Fares=3+2 --move Food=buffer") { left, on, move, missing, found, name, undo };
-        return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
+        return Invocation.Does(command, shell, call => call.OnBook(IsEntered(call.Parsed), (store, book) =>
         {
             LocalDate today = call.Shell.Today();
             if (UndoOption.IsGiven(call.Parsed, undo))
@@ -59,6 +59,8 @@ internal static class CountCommand
                 : entered;
             return entered.Ok ? Count(store, CountPlan.Of(book, entered.Value)) : new Answer.WrongUse(FaultTexts.Of(entered.Fault, book.Household.Settings.Numbers));
         }));
+
+        bool IsEntered(ParseResult parsed) => UndoOption.IsGiven(parsed, undo) || new string[]?[] { parsed.GetValue(left), parsed.GetValue(move), parsed.GetValue(missing), parsed.GetValue(found) }.Any(given => given is { Length: > 0 });
     }
 
     private static Answer Undo(BookStore store, Book book, string[] names, LocalDate today)

@@ -35,7 +35,7 @@ internal static class DueCommand
             "due",
             "Show what bills and debt minimums are to be paid; with a name say that one has left the account.",
             "payday due Rent 840.00 --on 2026-03-03") { name, amount, on, due, free, undo };
-        return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
+        return Invocation.Does(command, shell, call => call.OnBook(call.Parsed.GetValue(name) is not null || call.Parsed.GetValue(undo) is not null, (store, book) =>
         {
             ParseResult parsed = call.Parsed;
             LocalDate today = call.Shell.Today();

@@ -39,13 +39,15 @@ internal static class FillCommand
             "fill",
             "Show which pots to fill by a day, with which notes; with --done mark them.",
             "payday fill --done --skip Treats") { on, done, skip, got, undo };
-        return Invocation.Does(command, shell, call => call.OnBook((store, book) => call.Parsed.GetValue(got) is { } given
+        return Invocation.Does(command, shell, call => call.OnBook(IsEntered(call.Parsed), (store, book) => call.Parsed.GetValue(got) is { } given
             ? call.Parsed.GetValue(done) || call.Parsed.GetValue(skip) is { Length: > 0 } || UndoOption.IsGiven(call.Parsed, undo)
                 ? new Answer.WrongUse("--got enters notes and marks nothing; leave out --done, --skip and --undo, and mark the fills afterwards.")
                 : ReceivedNotesAnswer.Enter(store, book, given, call.Parsed.GetValue(on), call.Shell.Today())
             : UndoOption.IsGiven(call.Parsed, undo)
             ? Undo(store, book, call.Parsed.GetValue(undo) ?? [], call.Shell.Today())
             : Run(store, book, call.Parsed.GetValue(on) ?? call.Shell.Today(), call.Parsed.GetValue(done), call.Parsed.GetValue(skip) ?? [])));
+
+        bool IsEntered(ParseResult parsed) => UndoOption.IsGiven(parsed, undo) || parsed.GetValue(got) is not null || parsed.GetValue(done) || parsed.GetValue(skip) is { Length: > 0 };
     }
 
     private static Answer Undo(BookStore store, Book book, string[] names, LocalDate today)

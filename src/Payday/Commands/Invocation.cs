@@ -64,6 +64,12 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
         ? OnStore((store, book) => book is null ? NoHousehold() : work(store, book))
         : NoHousehold();
 
+    /// <summary>Works on the book: where that changes something as <see cref="OnBook(Func{BookStore, Book, Answer})"/> does, else as <see cref="OnLook"/>.</summary>
+    /// <param name="changes">Whether what was asked for changes the book; where not, the work gets no store.</param>
+    /// <param name="work">The work.</param>
+    /// <remarks>What only shows something never waits for another process to close the book.</remarks>
+    public Answer OnBook(bool changes, Func<BookStore, Book, Answer> work) => changes ? OnBook(work) : OnLook(book => work(null!, book));
+
     /// <summary>Opens the store, making it where it is missing, and works on it; the book is null where there is no household yet.</summary>
     /// <remarks>Once a change is stored no fault can make a refusal of it any more: it is told beside the answer, or in its place.</remarks>
     public Answer OnStore(Func<BookStore, Book?, Answer> work)

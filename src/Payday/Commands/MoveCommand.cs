@@ -38,7 +38,7 @@ internal static class MoveCommand
         {
             from, to, amount, why, notes, on, show, undo,
         };
-        return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
+        return Invocation.Does(command, shell, call => call.OnBook(!call.Parsed.GetValue(show) || call.Parsed.GetValue(undo) is not null, (store, book) =>
         {
             ParseResult parsed = call.Parsed;
             LocalDate today = call.Shell.Today();

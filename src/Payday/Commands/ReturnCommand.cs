@@ -32,7 +32,7 @@ internal static class ReturnCommand
             "return",
             "Show what the pots have to pay back, which notes to pull and what to swap, with the deposit slip; with --confirm write it.",
             "payday return --confirm") { confirm, on, leave, undo };
-        return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
+        return Invocation.Does(command, shell, call => call.OnBook(call.Parsed.GetValue(confirm) || call.Parsed.GetValue(undo), (store, book) =>
         {
             LocalDate today = call.Shell.Today();
             if (call.Parsed.GetValue(undo))

@@ -38,7 +38,7 @@ internal static class SpendCommand
             "spend",
             "Enter what was bought by card instead of cash; the pot has it to pay back.",
             "payday spend Food 12.50 --what \"Corner shop\"") { said, total, card, what, on, list, accept, ofLine, leave, undo };
-        return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
+        return Invocation.Does(command, shell, call => call.OnBook(call.Parsed.GetValue(list) is null || call.Parsed.GetValue(accept), (store, book) =>
         {
             ParseResult parsed = call.Parsed;
             LocalDate today = call.Shell.Today();

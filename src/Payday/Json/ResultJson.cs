@@ -17,6 +17,8 @@ namespace Payday.Json;
 [JsonSerializable(typeof(PotsResult))]
 [JsonSerializable(typeof(BillsResult))]
 [JsonSerializable(typeof(LedgerResult))]
+[JsonSerializable(typeof(HistoryResult))]
+[JsonSerializable(typeof(DifferencesResult))]
 [JsonSerializable(typeof(YearResult))]
 [JsonSerializable(typeof(CalendarResult))]
 [JsonSerializable(typeof(AheadResult))]
