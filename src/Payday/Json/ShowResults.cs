@@ -48,6 +48,9 @@ internal sealed record LedgerResult(IReadOnlyList<MovementResult> Movements);
 /// <summary>A movement.</summary>
 internal sealed record MovementResult(long Number, string Date, string From, string To, string Amount, string Reason, string? Payday, long? Reverses);
 
+/// <summary>The answer of <c>add</c>, <c>change</c>, <c>end</c>, <c>remove</c>, <c>order</c> and <c>set</c>: the fields as they stand, and what was done.</summary>
+internal sealed record SetupResult(bool Stored, IReadOnlyDictionary<string, string> Fields, IReadOnlyList<string> Says);
+
 /// <summary>The answer of <c>history</c>; what is spent a week is null before the first count.</summary>
 internal sealed record HistoryResult(string Pot, int WeeksCounted, string? SpentAWeek, IReadOnlyList<HistoryLineResult> Lines);
 
