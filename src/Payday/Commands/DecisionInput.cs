@@ -109,22 +109,10 @@ internal static class DecisionInput
             return Result.Of(plan.Draft with { Notes = plan.Draft.Notes.Clear() });
         }
 
-        // Notes hold equals signs as names may: the longest name of a pot that the text begins with is its name.
-        Pot? longest = plan.Book.Household.Pots
-            .Where(pot => text.TrimStart().StartsWith(pot.Name, StringComparison.OrdinalIgnoreCase) && text.TrimStart()[pot.Name.Length..].TrimStart() is ['=' or '@', ..])
-            .MaxBy(pot => pot.Name.Length);
-        int from = longest is null ? 0 : text.Length - text.TrimStart().Length + longest.Name.Length;
-        int at = text.IndexOf('=', from);
-        if (at <= 0)
-        {
-            return Result.Refused<RoutineDraft>(new ArgumentFault.NoPair($"{NotesOption} {text}", "\"Food@2026-03-13=20=2,10=1\"."));
-        }
-
-        NamedInput named = NamedInput.Alone(NotesOption, text[..at]) with { Given = $"{NotesOption} {text}", Value = text[(at + 1)..].Trim() };
-        return PotOf(plan, named).Then(pot => PartOf(plan, named, pot)).Then(part => named.Is(Usual)
+        return NamedInput.OfNotes(plan.Book.Household, NotesOption, text, "\"Food@2026-03-13=20=2,10=1\".").Then(named => PotOf(plan, named).Then(pot => PartOf(plan, named, pot)).Then(part => named.Is(Usual)
             ? Result.Of(plan.Draft with { Notes = plan.Draft.Notes.Remove(new PartKey(part.Row.Pot.Id, part.Week.Week)) })
             : (named.Is(None) ? Result.Of(Core.Cash.Notes.None) : Said(named, NoteList.Read(plan.Book.Household, named.Value)))
-                .Then(notes => Said(named, Deciding.Notes(plan, part.Row, part.Week, notes))));
+                .Then(notes => Said(named, Deciding.Notes(plan, part.Row, part.Week, notes)))));
     }
 
     private static RoutineDraft With(RoutineDraft draft, DueRow row, DueDecision? decision) =>

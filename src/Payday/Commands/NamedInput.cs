@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Calendar;
 using Payday.Core.Faults;
+using Payday.Core.Households;
+using Payday.Core.Pots;
 using Payday.Texts;
 
 namespace Payday.Commands;
@@ -27,6 +29,23 @@ internal sealed record NamedInput(string Given, string Name, LocalDate? Day, str
 
     /// <summary>One without a value.</summary>
     public static NamedInput Alone(string option, string text) => Of($"{option} {text}", text, "");
+
+    /// <summary>Reads notes for a pot, such as <c>Food=20=2,10=1</c>; they hold equals signs as names may, so that the longest name of a pot at the beginning is meant.</summary>
+    /// <param name="household">The household.</param>
+    /// <param name="option">The option.</param>
+    /// <param name="text">What was given.</param>
+    /// <param name="like">A right one, for refusals.</param>
+    public static Result<NamedInput> OfNotes(Household household, string option, string text, string like)
+    {
+        string trimmed = text.TrimStart();
+        Pot? longest = household.Pots
+            .Where(pot => trimmed.StartsWith(pot.Name, StringComparison.OrdinalIgnoreCase) && trimmed[pot.Name.Length..].TrimStart() is ['=' or '@', ..])
+            .MaxBy(pot => pot.Name.Length);
+        int at = trimmed.IndexOf('=', longest?.Name.Length ?? 0);
+        return at <= 0
+            ? Result.Refused<NamedInput>(new ArgumentFault.NoPair($"{option} {text}", like))
+            : Result.Of(Of($"{option} {text}", trimmed[..at], trimmed[(at + 1)..].Trim()));
+    }
 
     /// <summary>Whether the value is a word, whatever the case.</summary>
     public bool Is(string word) => string.Equals(Value, word, StringComparison.OrdinalIgnoreCase);

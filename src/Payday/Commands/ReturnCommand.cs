@@ -11,6 +11,7 @@ using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Json;
+using Payday.Lists;
 using Payday.Reports;
 using Payday.Store;
 using Payday.Store.Fields;
@@ -27,11 +28,12 @@ internal static class ReturnCommand
         var confirm = new Option<bool>("--confirm") { Description = "The cash is at the bank: write it in the ledger." };
         Option<LocalDate?> on = OptionValues.Date("--on", "The day on which it is there. Default: today.");
         var leave = new Option<string[]>("--leave") { Description = "A pot that stays owing this time.", HelpName = "POT" };
+        var notes = new Option<string[]>("--notes") { Description = "The notes that you pull from a pot, where they aren't those planned.", HelpName = "POT=NOTES" };
         var undo = new Option<bool>("--undo") { Description = "Take back the last cash return." };
         var command = new PaydayCommand(
             "return",
             "Show what the pots have to pay back, which notes to pull and what to swap, with the deposit slip; with --confirm write it.",
-            "payday return --confirm") { confirm, on, leave, undo };
+            "payday return --confirm") { confirm, on, leave, notes, undo };
         return Invocation.Does(command, shell, call => call.OnBook(call.Parsed.GetValue(confirm) || call.Parsed.GetValue(undo), (store, book) =>
         {
             LocalDate today = call.Shell.Today();
@@ -43,7 +45,7 @@ internal static class ReturnCommand
             LocalDate date = call.Parsed.GetValue(on) ?? today;
             return date > today
                 ? new Answer.WrongUse($"--on {LocalDatePattern.Iso.Format(date)}: {DateTexts.StillToCome}")
-                : Run(store, book, call.Parsed.GetValue(leave) ?? [], call.Parsed.GetValue(confirm) ? date : null);
+                : Run(store, book, call.Parsed.GetValue(leave) ?? [], call.Parsed.GetValue(notes) ?? [], call.Parsed.GetValue(confirm) ? date : null);
         }));
     }
 
@@ -55,7 +57,7 @@ internal static class ReturnCommand
             : UndoOption.Stored(store, book, ReturnUndo.Of(book, back, today), [("cash return", null, back.Date)]),
     };
 
-    private static Answer Run(BookStore store, Book book, string[] leave, LocalDate? confirmed)
+    private static Answer Run(BookStore store, Book book, string[] leave, string[] notes, LocalDate? confirmed)
     {
         ReturnDraft draft = ReturnDraft.AsPlanned;
         foreach (string name in leave)
@@ -67,6 +69,18 @@ internal static class ReturnCommand
             }
 
             draft = draft with { Leaves = draft.Leaves.Add(pot.Value.Id) };
+        }
+
+        foreach (string text in notes)
+        {
+            Result<ReturnDraft> picked = NamedInput.OfNotes(book.Household, "--notes", text, "Food=20=1,5=1.").Then(named => PotInput.Pot(book.Household, named.Name)
+                .Then(pot => NoteList.Read(book.Household, named.Value).Map(pulled => draft with { Picked = draft.Picked.SetItem(pot.Id, pulled) })));
+            if (!picked.Ok)
+            {
+                return new Answer.WrongUse(FaultTexts.Of(picked.Fault, book.Household.Settings.Numbers));
+            }
+
+            draft = picked.Value;
         }
 
         ReturnPlan plan = ReturnPlan.Of(book, draft);

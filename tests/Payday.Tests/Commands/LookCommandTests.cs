@@ -67,6 +67,22 @@ public sealed class LookCommandTests(DemoShell demo) : IClassFixture<DemoShell>
     }
 
     [Fact]
+    public void CountAndReturn_ByNotes_AreByThoseNotes()
+    {
+        using TestShell shell = Counted();
+        shell.Run("count", "--undo").Fine();
+        shell.Run("spend", "Food", "7.40").Fine();
+
+        Assert.Contains("30.00", shell.Run("count", "--notes", "food=20=1,5=4").Fine().Out, StringComparison.Ordinal);
+        JsonNode back = JsonNode.Parse(shell.Run("return", "--notes", "Food=5=2", "--json").Fine().Out)!;
+
+        Assert.Equal("""{"5":2}""", back["pots"]!.AsArray().Single(pot => (string?)pot!["pot"] == "Food")!["notes"]!.ToJsonString());
+        Assert.Contains("7 is no note in use", Refused(shell.Run("count", "--notes", "Food=7=1"), 2), StringComparison.Ordinal);
+        Assert.Contains("There is no pot 'Fod'", Refused(shell.Run("return", "--notes", "Fod=5=1"), 2), StringComparison.Ordinal);
+        Assert.Contains("write it like Food=20=2,5=1.", Refused(shell.Run("count", "--notes", "Food"), 2), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Reopen_TakesTheLastPaydayUpAgain()
     {
         using TestShell shell = TestShell.WithDemo();
