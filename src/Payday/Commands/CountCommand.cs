@@ -60,7 +60,7 @@ internal static class CountCommand
             entered = entered.Ok
                 ? CountInput.Differences(book, entered.Value, call.Parsed.GetValue(missing) ?? [], call.Parsed.GetValue(found) ?? [], call.Parsed.GetValue(name) ?? "")
                 : entered;
-            return entered.Ok ? Count(store, CountPlan.Of(book, entered.Value)) : new Answer.WrongUse(FaultTexts.Of(entered.Fault, book.Household.Settings.Numbers));
+            return entered.Ok ? Count(store, CountPlan.Of(book, entered.Value)) : Answer.Wrong(entered.Fault, book.Household.Settings.Numbers);
         }));
 
         bool IsEntered(ParseResult parsed) => UndoOption.IsGiven(parsed, undo) || new string[]?[] { parsed.GetValue(left), parsed.GetValue(notes), parsed.GetValue(move), parsed.GetValue(missing), parsed.GetValue(found) }.Any(given => given is { Length: > 0 });
@@ -71,7 +71,7 @@ internal static class CountCommand
         Result<ImmutableSortedSet<PotId>> pots = UndoOption.Pots(book.Household, names);
         if (!pots.Ok)
         {
-            return new Answer.WrongUse(FaultTexts.Of(pots.Fault, book.Household.Settings.Numbers));
+            return Answer.Wrong(pots.Fault, book.Household.Settings.Numbers);
         }
 
         ImmutableArray<WeekCount> counts = pots.Value.IsEmpty ? CountUndo.Last(book) : [.. pots.Value.Select(book.Weeks.LastCountOf).OfType<WeekCount>()];
@@ -103,7 +103,7 @@ internal static class CountCommand
         Result<Book> counted = plan.Confirm();
         if (!counted.Ok)
         {
-            return Answer.Because(FaultTexts.Of(counted.Fault, plan.Book.Household.Settings.Numbers));
+            return Answer.Because(counted.Fault, plan.Book.Household.Settings.Numbers);
         }
 
         store.Save(plan.Book, counted.Value);

@@ -54,7 +54,7 @@ internal static class DebtsCommand
         Result<Money> once = CommandInput.Amount("--once", onceText, currency, style);
         if ((extra.Fault ?? once.Fault) is { } fault)
         {
-            return new Answer.WrongUse(FaultTexts.Of(fault));
+            return Answer.Wrong(fault);
         }
 
         DebtProjection course = DebtProjection.Project(from, debts, extra.Value, once.Value, order);

@@ -51,7 +51,7 @@ internal static class DifferenceCommand
         Result<Pot> pot = PotInput.Pot(book.Household, text);
         if (!pot.Ok)
         {
-            return new Answer.WrongUse(FaultTexts.Of(pot.Fault, style));
+            return Answer.Wrong(pot.Fault, style);
         }
 
         ImmutableArray<WeekCount> open = [.. Differences.Open(book).Where(count => count.PotId == pot.Value.Id)];
@@ -69,7 +69,7 @@ internal static class DifferenceCommand
         Result<Book> after = Differences.Settle(book, meant[0].Number, how, today);
         if (!after.Ok)
         {
-            return Answer.Because(FaultTexts.Of(after.Fault, style));
+            return Answer.Because(after.Fault, style);
         }
 
         store.Save(book, after.Value);

@@ -55,7 +55,7 @@ internal static class FillCommand
         Result<ImmutableSortedSet<PotId>> pots = UndoOption.Pots(book.Household, names);
         if (!pots.Ok)
         {
-            return new Answer.WrongUse(FaultTexts.Of(pots.Fault, book.Household.Settings.Numbers));
+            return Answer.Wrong(pots.Fault, book.Household.Settings.Numbers);
         }
 
         ImmutableArray<WalletFill> marks = WalletFills.LastMarked(book, pots.Value.IsEmpty ? null : pots.Value);
@@ -75,7 +75,7 @@ internal static class FillCommand
             Result<Book> back = WalletFills.Unmark(after, mark.Key, today);
             if (!back.Ok)
             {
-                return Answer.Because(FaultTexts.Of(back.Fault, book.Household.Settings.Numbers));
+                return Answer.Because(back.Fault, book.Household.Settings.Numbers);
             }
 
             after = back.Value;
@@ -92,7 +92,7 @@ internal static class FillCommand
             Result<Core.Pots.Pot> pot = PotInput.Pot(book.Household, name);
             if (!pot.Ok)
             {
-                return new Answer.WrongUse(FaultTexts.Of(pot.Fault, book.Household.Settings.Numbers));
+                return Answer.Wrong(pot.Fault, book.Household.Settings.Numbers);
             }
 
             skipped.Add(pot.Value.Id);
@@ -106,7 +106,7 @@ internal static class FillCommand
             Result<Book> marked = WalletFills.Mark(after, part.Key, state, WalletFills.DoneOn(part.Key, day));
             if (!marked.Ok)
             {
-                return Answer.Because(FaultTexts.Of(marked.Fault, book.Household.Settings.Numbers));
+                return Answer.Because(marked.Fault, book.Household.Settings.Numbers);
             }
 
             after = marked.Value;

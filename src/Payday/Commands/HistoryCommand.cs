@@ -25,7 +25,7 @@ internal static class HistoryCommand
         return Invocation.Does(command, shell, call => call.OnLook(book =>
         {
             Result<Pot> pot = PotInput.Pot(book.Household, call.Parsed.GetRequiredValue(name));
-            return pot.Ok ? Of(book, pot.Value) : new Answer.WrongUse(FaultTexts.Of(pot.Fault, book.Household.Settings.Numbers));
+            return pot.Ok ? Of(book, pot.Value) : Answer.Wrong(pot.Fault, book.Household.Settings.Numbers);
         }));
     }
 

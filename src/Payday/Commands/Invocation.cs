@@ -25,6 +25,9 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
     /// <summary>Whether there is a person at a terminal to show screens to.</summary>
     public bool OpensScreens => Shell.HasTerminal && !Parsed.GetValue<bool>(Json);
 
+    /// <summary>Whether the answer of a command line is for a script, also where it isn't called right.</summary>
+    public static bool WantsJson(ParseResult parsed) => parsed.Tokens.Any(token => token.Value == Json);
+
     /// <summary>The options that every command has: the data folder, and the answer in JSON.</summary>
     public static IEnumerable<Option> EverywhereOptions()
     {

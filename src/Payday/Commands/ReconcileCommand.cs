@@ -70,7 +70,7 @@ internal static class ReconcileCommand
             Result.Of(ReconciliationPlan.Of(book, empty with { Balance = balance is null ? null : typed.Value })), (all, number) => all.Then(one => one.Tick(number)));
         if (!plan.Ok)
         {
-            return Answer.Because(FaultTexts.Of(plan.Fault, style));
+            return Answer.Because(plan.Fault, style);
         }
 
         if (!accept)
@@ -83,7 +83,7 @@ internal static class ReconcileCommand
         Result<Book> after = plan.Value.Accept();
         if (!after.Ok)
         {
-            return Answer.Because(FaultTexts.Of(after.Fault, style));
+            return Answer.Because(after.Fault, style);
         }
 
         // What was begun on the screen is another one.

@@ -65,7 +65,7 @@ internal static class ReturnCommand
             Result<Pot> pot = PotInput.Pot(book.Household, name);
             if (!pot.Ok)
             {
-                return new Answer.WrongUse(FaultTexts.Of(pot.Fault, book.Household.Settings.Numbers));
+                return Answer.Wrong(pot.Fault, book.Household.Settings.Numbers);
             }
 
             draft = draft with { Leaves = draft.Leaves.Add(pot.Value.Id) };
@@ -77,7 +77,7 @@ internal static class ReturnCommand
                 .Then(pot => NoteList.Read(book.Household, named.Value).Map(pulled => draft with { Picked = draft.Picked.SetItem(pot.Id, pulled) })));
             if (!picked.Ok)
             {
-                return new Answer.WrongUse(FaultTexts.Of(picked.Fault, book.Household.Settings.Numbers));
+                return Answer.Wrong(picked.Fault, book.Household.Settings.Numbers);
             }
 
             draft = picked.Value;
@@ -92,7 +92,7 @@ internal static class ReturnCommand
         Result<Book> returned = plan.Confirm(date);
         if (!returned.Ok)
         {
-            return Answer.Because(FaultTexts.Of(returned.Fault, book.Household.Settings.Numbers));
+            return Answer.Because(returned.Fault, book.Household.Settings.Numbers);
         }
 
         store.Save(book, returned.Value);

@@ -183,7 +183,7 @@ internal static class RunCommand
         Result<RoutinePlan> plan = begun.Then(draft => Routine.Plan(book, anew ? new RoutineDraft(draft.Payday) : draft));
         if (!plan.Ok)
         {
-            return Answer.Because(FaultTexts.Of(plan.Fault, style));
+            return Answer.Because(plan.Fault, style);
         }
 
         RoutinePlan told = plan.Value;
@@ -193,13 +193,13 @@ internal static class RunCommand
             Result<RoutineDraft> decided = decide(told);
             if (!decided.Ok)
             {
-                return new Answer.WrongUse(FaultTexts.Of(decided.Fault, style));
+                return Answer.Wrong(decided.Fault, style);
             }
 
             Result<Recomputed> next = decided.Value == told.Draft ? Result.Of(new Recomputed(told, [])) : Recomputed.After(told, decided.Value);
             if (!next.Ok)
             {
-                return Answer.Because(FaultTexts.Of(next.Fault, style));
+                return Answer.Because(next.Fault, style);
             }
 
             dropped.AddRange(next.Value.Dropped.Select(one => "! " + FaultTexts.Of(one, style)));

@@ -124,7 +124,7 @@ internal static class SetupCommands
                 string text = call.Parsed.GetRequiredValue(place);
                 if (!int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int to) || to < 1 || to > count)
                 {
-                    return new Answer.WrongUse(FaultTexts.Of(new ArgumentFault.Of($"PLACE {text}", new ArgumentFault.NoWholeNumber(1, count))));
+                    return Answer.Wrong(new ArgumentFault.Of($"PLACE {text}", new ArgumentFault.NoWholeNumber(1, count)));
                 }
 
                 HouseholdDraft draft = work.Draft;
@@ -196,7 +196,7 @@ internal static class SetupCommands
         SetupList list = List(kind);
         var staged = new StagedWork(book, shell.Today());
         Result<int> index = NamedInput.Alone(kind, name).Among(list.Ordered(staged.Draft).Select(one => (one.Index, one.Item.Name!, one.Item.Id!)), list.Noun);
-        return index.Ok ? work(staged, list, index.Value) : new Answer.WrongUse(FaultTexts.Of(index.Fault, staged.Style));
+        return index.Ok ? work(staged, list, index.Value) : Answer.Wrong(index.Fault, staged.Style);
     }
 
     private static Argument<string> Kind()

@@ -132,7 +132,7 @@ internal static class ShowAnswers
         Result<MovementFilter> filter = Filter(household, about, dates);
         if (!filter.Ok)
         {
-            return new Answer.WrongUse(FaultTexts.Of(filter.Fault, household.Settings.Numbers));
+            return Answer.Wrong(filter.Fault, household.Settings.Numbers);
         }
 
         ImmutableArray<Movement> shown = [.. book.Ledger.Movements.Where(filter.Value.Takes)];

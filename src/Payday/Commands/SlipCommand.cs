@@ -50,7 +50,7 @@ internal static class SlipCommand
                 : call.OnLook(book =>
                 {
                     Result<PaydayOnPaper> found = PaydayOnPaper.Find(book, parsed.GetValue(on));
-                    return found.Ok ? Make(call.Folder, book, found.Value, wish) : Answer.Because(FaultTexts.Of(found.Fault, book.Household.Settings.Numbers));
+                    return found.Ok ? Make(call.Folder, book, found.Value, wish) : Answer.Because(found.Fault, book.Household.Settings.Numbers);
                 });
         });
     }
@@ -81,7 +81,7 @@ internal static class SlipCommand
     {
         var lines = new LinePrinter(Environment.GetEnvironmentVariable("PATH"));
         Result<string> printed = lines.Print(paper.Lines, printer, ascii: false);
-        return printed.Ok ? Done($"Handed to the printer. {printed.Value}".TrimEnd(), still) : Answer.Because(FaultTexts.Of(printed.Fault));
+        return printed.Ok ? Done($"Handed to the printer. {printed.Value}".TrimEnd(), still) : Answer.Because(printed.Fault);
     }
 
     private static Answer.Done Done(string what, string[] still) => new(

@@ -19,6 +19,7 @@ namespace Payday.Json;
 [JsonSerializable(typeof(LedgerResult))]
 [JsonSerializable(typeof(HistoryResult))]
 [JsonSerializable(typeof(DifferencesResult))]
+[JsonSerializable(typeof(RefusalResult))]
 [JsonSerializable(typeof(SetupResult))]
 [JsonSerializable(typeof(YearResult))]
 [JsonSerializable(typeof(CalendarResult))]
