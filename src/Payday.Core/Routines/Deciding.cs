@@ -29,11 +29,16 @@ public static class Deciding
     /// <param name="plan">The routine as it stands.</param>
     /// <param name="target">A debt, a pot or the buffer.</param>
     /// <param name="amount">Zero or more; null for all that is left, and where nothing is for the whole surplus.</param>
-    /// <returns>The decisions with it; or the refusal, where that is more than the surplus or than is owed.</returns>
+    /// <returns>The decisions with it; or the refusal, where that is more than the surplus, than is owed, or than a bill lacks.</returns>
     public static Result<RoutineDraft> Placement(RoutinePlan plan, MoveTarget target, Money? amount)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        Money? most = target is MoveTarget.ToDebt debt ? Placing.MostOn(plan, debt.Id) : null;
+        Money? most = target switch
+        {
+            MoveTarget.ToDebt debt => Placing.MostOn(plan, debt.Id),
+            MoveTarget.ToBill bill => BillCourse.Of(plan).FirstOrDefault(course => course.BillId == bill.Id)?.Lacks ?? Money.Zero(plan.Surplus.Before.Currency),
+            _ => null,
+        };
         if (amount is not { } named)
         {
             return Result.Of(plan.Draft with { Placements = Placing.Rest(plan, target, most) });

@@ -14,6 +14,9 @@ namespace Payday.Commands;
 /// <param name="HasTerminal">Whether screens can be shown.</param>
 internal sealed record CommandShell(TextWriter Out, TextWriter Error, TextReader In, Func<LocalDate> Today, Func<StoreFolder> DefaultFolder, bool HasTerminal = false)
 {
+    /// <summary>Bars and charts of an answer's line, as where they go can show them; a person's own words stay as they are.</summary>
+    public Func<string, string> Drawn { get; init; } = static line => line;
+
     /// <summary>The shell that started this process.</summary>
     public static CommandShell OfProcess()
     {
@@ -24,6 +27,9 @@ internal sealed record CommandShell(TextWriter Out, TextWriter Error, TextReader
             StandardStreams.Input,
             () => LocalDate.FromDateTime(DateTime.Now),
             StoreFolder.Default,
-            StandardStreams.Output is not ClosedWriter && Screens.Shell.FullScreen.HasTerminal);
+            StandardStreams.Output is not ClosedWriter && Screens.Shell.FullScreen.HasTerminal)
+        {
+            Drawn = Screens.Shell.Look.For(Environment.GetEnvironmentVariable).FoldDrawn,
+        };
     }
 }

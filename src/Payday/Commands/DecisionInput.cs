@@ -94,8 +94,9 @@ internal static class DecisionInput
                 return NamedInput.Read("--place", text, "Reserve=50, Reserve=rest, none or usual.").Then(named => named.Among(
                     household.Debts.Select(debt => (MoveTarget.Debt(debt.Id), debt.Name, debt.Id.Text))
                         .Concat(household.Pots.Select(pot => (MoveTarget.Pot(pot.Id), pot.Name, pot.Id.Text)))
+                        .Concat(household.Bills.Select(bill => (MoveTarget.Bill(bill.Id), bill.Name, bill.Id.Text)))
                         .Append((MoveTarget.Buffer, "Buffer", PotInput.Buffer)),
-                    "debt or pot").Then(target => named.Is(Rest)
+                    "debt, pot or bill").Then(target => named.Is(Rest)
                         ? Deciding.Placement(plan, target, null)
                         : Amount(plan, named).Then(amount => Said(named, Deciding.Placement(plan, target, amount)))));
         }

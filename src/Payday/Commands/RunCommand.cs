@@ -32,7 +32,7 @@ internal static class RunCommand
         Option<string[]> unpaid = Many("--unpaid", "That it hasn't left the account yet.", "NAME[=DUE]");
         Option<string[]> debt = Many("--debt", "What is paid on a debt's minimum.", "NAME[@DUE]=AMOUNT");
         Option<string[]> pot = Many("--pot", "What goes in a pot.", "NAME=AMOUNT");
-        Option<string[]> place = Many("--place", "Where the surplus goes: a debt, a pot or buffer; NAME=rest for all that is left, none to begin with nothing placed.", "NAME=AMOUNT");
+        Option<string[]> place = Many("--place", "Where the surplus goes: a debt, a pot, a bill or buffer; NAME=rest for all that is left, none to begin with nothing placed.", "NAME=AMOUNT");
         Option<string[]> notes = Many("--notes", "The notes for a pot, of the week from a fill day where it has several.", "POT[@DAY]=NOTES");
         var setAsides = new Option<string?>("--set-asides")
         {

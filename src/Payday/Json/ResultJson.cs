@@ -22,6 +22,8 @@ namespace Payday.Json;
 [JsonSerializable(typeof(RefusalResult))]
 [JsonSerializable(typeof(SetupResult))]
 [JsonSerializable(typeof(YearResult))]
+[JsonSerializable(typeof(MonthsResult))]
+[JsonSerializable(typeof(ReportResult))]
 [JsonSerializable(typeof(CalendarResult))]
 [JsonSerializable(typeof(AheadResult))]
 [JsonSerializable(typeof(DoneResult))]

@@ -37,7 +37,7 @@ public sealed class StoredWordTests
 
     [Fact]
     public void Targets() => Documents(
-        StoredChoices.Targets, (PlacementTarget.Debt, "Debt"), (PlacementTarget.Pot, "Pot"), (PlacementTarget.Buffer, "Buffer"));
+        StoredChoices.Targets, (PlacementTarget.Debt, "Debt"), (PlacementTarget.Pot, "Pot"), (PlacementTarget.Bill, "Bill"), (PlacementTarget.Buffer, "Buffer"));
 
     [Fact]
     public void FillStates() => Documents(StoredChoices.FillStates, (FillState.Done, "Done"), (FillState.Skipped, "Skipped"));
@@ -47,7 +47,7 @@ public sealed class StoredWordTests
 
     [Fact]
     public void WrittenKinds() => Documents(
-        StoredChoices.WrittenKinds, (WrittenKind.Payment, "Payment"), (WrittenKind.Purchase, "Purchase"), (WrittenKind.Entry, "Entry"), (WrittenKind.Move, "Move"));
+        StoredChoices.WrittenKinds, (WrittenKind.Payment, "Payment"), (WrittenKind.Purchase, "Purchase"), (WrittenKind.Entry, "Entry"), (WrittenKind.Move, "Move"), (WrittenKind.Return, "Return"));
 
     [Fact]
     public void LineUses() => Documents(
@@ -58,7 +58,9 @@ public sealed class StoredWordTests
         (LineUse.Interest, "Interest"),
         (LineUse.Gift, "Gift"),
         (LineUse.Transfer, "Transfer"),
-        (LineUse.Leave, "Leave"));
+        (LineUse.Leave, "Leave"),
+        (LineUse.Cash, "Cash"),
+        (LineUse.Return, "Return"));
 
     [Fact]
     public void DifferenceEnds() => Documents(StoredChoices.DifferenceEnds, (DifferenceEnd.Explained, "Explained"), (DifferenceEnd.TurnedUp, "TurnedUp"));

@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Json.Schema;
 using Payday.Commands;
+using Payday.Json;
 using Payday.Store.HouseholdFiles;
 using Payday.Tests.House;
 
@@ -31,6 +32,15 @@ public sealed class SchemaTests(DemoShell demo) : IClassFixture<DemoShell>
         Assert.All(made, one => Assert.Equal(one.Text, File.ReadAllText(PathOf(one.File))));
     }
 
+    [Fact]
+    public void Answers_OfTheProgram_HaveASchemaEach()
+    {
+        Type[] answers = [.. typeof(ResultJson).GetCustomAttributesData().Where(one => one.AttributeType == typeof(System.Text.Json.Serialization.JsonSerializableAttribute)).Select(one => (Type)one.ConstructorArguments[0].Value!)];
+
+        Assert.Equal([], answers.Except(Schemas.Answers.Select(one => one.Type)).Select(type => type.Name));
+        Assert.NotEmpty(answers);
+    }
+
     [Theory]
     [InlineData("show", "show")]
     [InlineData("show-pots", "show pots")]
@@ -38,6 +48,8 @@ public sealed class SchemaTests(DemoShell demo) : IClassFixture<DemoShell>
     [InlineData("debts", "show debts")]
     [InlineData("show-calendar", "show calendar")]
     [InlineData("show-year", "show year")]
+    [InlineData("show-months", "show months")]
+    [InlineData("report", "report")]
     [InlineData("show-ledger", "show ledger")]
     [InlineData("history", "history Food")]
     [InlineData("run", "run")]

@@ -18,7 +18,7 @@ internal static class Schemas
     public static readonly (string Name, Type Type)[] Answers =
     [
         ("error", typeof(RefusalResult)), ("show", typeof(OverviewResult)), ("show-pots", typeof(PotsResult)), ("show-bills", typeof(BillsResult)), ("debts", typeof(DebtsResult)),
-        ("show-calendar", typeof(CalendarResult)), ("show-year", typeof(YearResult)), ("show-ledger", typeof(LedgerResult)), ("history", typeof(HistoryResult)),
+        ("show-calendar", typeof(CalendarResult)), ("show-year", typeof(YearResult)), ("show-months", typeof(MonthsResult)), ("report", typeof(ReportResult)), ("show-ledger", typeof(LedgerResult)), ("history", typeof(HistoryResult)),
         ("run", typeof(RoutineResult)), ("slip", typeof(SlipResult)), ("ahead", typeof(AheadResult)), ("status", typeof(StatusResult)),
         ("fill", typeof(FillsResult)), ("fill-got", typeof(ReceivedResult)), ("count", typeof(CountResult)), ("difference", typeof(DifferencesResult)),
         ("spend", typeof(SpendResult)), ("return", typeof(ReturnResult)), ("due", typeof(DuesResult)), ("move", typeof(MoveResult)), ("entry", typeof(EntryResult)),

@@ -1,8 +1,10 @@
 using Payday.Core.Histories;
 using Payday.Core.Pots;
+using Payday.Core.Status;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
+using Payday.Text;
 
 namespace Payday.Screens.Reviews;
 
@@ -11,6 +13,7 @@ namespace Payday.Screens.Reviews;
 internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
 {
     private readonly PotHistory history = PotHistory.Of(session.Book, pot.Id);
+    private readonly PotPlan? plan = PotPlan.Of(session.Book).FirstOrDefault(plan => plan.Pot.Id == pot.Id);
 
     /// <inheritdoc/>
     public override string Title => $"History of {pot.Name}";
@@ -19,6 +22,7 @@ internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
         ("Has", "what the pot had at the end of that day, in the account and in cash, without cash that it has to pay back."),
+        ("Plan", "what it would have if each payday so far had put in what its rule asked for, and nothing else had touched it."),
         ("Opening", "what it had when the household began."),
     ];
 
@@ -26,5 +30,9 @@ internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
     protected override string Aside => HistoryReport.Average(history, session.Style);
 
     /// <inheritdoc/>
-    protected override IEnumerable<FrameLine> Lines(int width) => HistoryReport.Lines(history, session.Style, width - 2).Select(line => line.Length == 0 ? FrameLine.Empty : FrameLine.Of(" " + line));
+    protected override IEnumerable<FrameLine> Lines(int width) =>
+    [
+        .. plan is null ? [] : TextWrap.Lines(PotPlanText.Sentence(plan, session.Style), width - 2).Select(line => FrameLine.Of(" " + line, plan.Ahead.IsNegative ? Ink.Alert : Ink.Plain)).Append(FrameLine.Empty),
+        .. HistoryReport.Lines(history, session.Style, width - 2).Select(line => line.Length == 0 ? FrameLine.Empty : FrameLine.Of(" " + line)),
+    ];
 }

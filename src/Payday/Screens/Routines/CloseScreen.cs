@@ -59,6 +59,9 @@ internal sealed class CloseScreen : PageScreen
             $"{plan.Pots.Total.ToString(style)} goes in pots.",
             $"{plan.Surplus.Placed.ToString(style)} of surplus is placed.",
             $"{plan.Withdrawal.Plan.WithdrawTotal.ToString(style)} is to be withdrawn, {"note".ToQuantity(plan.Withdrawal.Plan.Withdraw.Pieces)}.",
+            .. ReusedNotes.ToBuffer(closed.Value.Ledger.Since(plan.Book.Ledger)) is { IsPositive: true } reused
+                ? [$"{reused.ToString(style)} of loose notes at home goes in pots; as much of their money in the account goes to the buffer."]
+                : Array.Empty<Said>(),
             "",
             $"Afterwards {after.In(Core.Ledgers.Place.Account).ToString(style)} is in the account and {after.In(Core.Ledgers.Place.Cash).ToString(style)} in cash.",
             $"{"ledger line".ToQuantity(closed.Value.Ledger.Since(plan.Book.Ledger).Count())} will be written. They stay: a mistake is undone by its reverse.",

@@ -21,6 +21,7 @@ internal sealed class BookWork(BookSession session) : SetupWork
 {
     private HouseholdDraft draft = HouseholdDraft.Of(session.Book.Household);
     private string notice = "";
+    private Func<Household, Func<WeekRecords, WeekRecords>>? learned;
 
     /// <inheritdoc/>
     public override HouseholdDraft Draft => draft;
@@ -56,6 +57,9 @@ internal sealed class BookWork(BookSession session) : SetupWork
     public override void MarkStatements(StartStatements statements) => session.Statements = statements;
 
     /// <inheritdoc/>
+    public override void MarkLearned(Func<Household, Func<WeekRecords, WeekRecords>> learned) => this.learned = learned;
+
+    /// <inheritdoc/>
     public override ImmutableArray<CsvProfile> Readings => [.. session.Book.Weeks.Readings.Select(KeptReadings.ProfileOf)];
 
     /// <inheritdoc/>
@@ -75,7 +79,9 @@ internal sealed class BookWork(BookSession session) : SetupWork
         }
 
         bool hadDraft = session.Book.Draft is not null;
-        if (session.Change(household.Value) is { } refusal)
+        Func<Household, Func<WeekRecords, WeekRecords>>? also = learned;
+        learned = null;
+        if (session.Change(household.Value, also?.Invoke(household.Value)) is { } refusal)
         {
             return refusal;
         }

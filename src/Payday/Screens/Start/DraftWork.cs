@@ -1,7 +1,9 @@
 using NodaTime;
+using Payday.Core.Books;
 using Payday.Core.Drafts;
 using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Screens.Learning;
 using Payday.Screens.Setup;
 using Payday.Screens.Setup.Forms;
 using Payday.Screens.Shell;
@@ -113,7 +115,9 @@ internal sealed class DraftWork : SetupWork
             return (null, [.. household.Faults.Select(fault => FormTexts.Named(fault, Draft, Style))]);
         }
 
-        BookSession session = NewBook.Store(store, household.Value, today);
+        // Read before anything is stored: files that are gone by now teach nothing, and are in no way.
+        Func<WeekRecords, WeekRecords>? learned = Statements.IsEmpty ? null : KeptLessons.Of(new LearningWork(this), household.Value);
+        BookSession session = NewBook.Store(store, household.Value, today, learned);
         file.Delete();
         return (session, []);
     }
