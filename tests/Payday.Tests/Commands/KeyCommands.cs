@@ -54,6 +54,7 @@ internal static class KeyCommands
         ("close", "Enter", "payday run --accept"),
         ("slip and sheet", "Ctrl+P", "payday slip --print"),
         ("slip and sheet", "s", "payday slip --pdf slip.pdf"),
+        ("slip and sheet", "Space", "payday slip --pdf slip.pdf --print-size large"),
         ("outlook", "Enter", "payday ahead --if Rent=1700"),
         ("ledger", "Enter", "payday show ledger --whole"),
         ("ledger", "o", "payday show ledger --about Food"),
@@ -185,7 +186,7 @@ internal static class KeyCommands
     [
         ("income", "Right"), ("bills", "Right"), ("debts", "Right"), ("pots", "Right"), ("surplus", "Right"), ("withdrawal", "Right"), ("calendar", "Right"),
         ("slip", "Enter"), ("slip", "Space"), ("a due", "Del"), ("notes received", "Del"), ("purchase list", "Del"), ("statements", "Del"), ("lines", "Del"), ("lines", "Ctrl+X"), ("lines", "Ctrl+U"),
-        ("found in statements", "Right"), ("bank statements", "x"), ("deposit slip", "Ctrl+P"), ("deposit slip", "s"),
+        ("found in statements", "Right"), ("bank statements", "x"), ("deposit slip", "Ctrl+P"), ("deposit slip", "Space"), ("deposit slip", "s"),
         ("home, only looking", "Ctrl+R"), ("open it for changes", "Enter"),
     ];
 }
