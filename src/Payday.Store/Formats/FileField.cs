@@ -15,6 +15,9 @@ public abstract record FileField<TPart>
     /// <summary>The field behind which it is written, where that isn't the one before it; empty for the first.</summary>
     public string? WrittenAfter { get; init; }
 
+    /// <summary>What its value looks like.</summary>
+    public abstract FileShape Shape { get; }
+
     /// <summary>The member it holds.</summary>
     internal abstract DraftMember Member { get; }
 
@@ -75,6 +78,8 @@ public static class FileField
     private sealed record MemberField<TPart, TValue>(
         DraftMember Is, Func<TPart, TValue> Get, Func<TPart, TValue, TPart> Set, Func<TPart, bool> Belongs, FileValue<TValue> Type) : FileField<TPart>
     {
+        public override FileShape Shape => Type.Shape;
+
         internal override DraftMember Member => Is;
 
         internal override IEnumerable<DraftMember> AllMembers => Type.AllMembers.Prepend(Is);

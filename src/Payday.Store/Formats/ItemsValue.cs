@@ -13,6 +13,9 @@ public sealed class ItemsValue<TPart>(PartFormat<TPart> format, int most = House
     where TPart : class, new()
 {
     /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.List(format.Shape, most);
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading) => new JsonWanted.List();
 
     /// <inheritdoc/>

@@ -33,6 +33,9 @@ public sealed class PartFormat<TPart>
     /// <summary>Whether all fields of a part are known; of an unknown kind nothing is known about the other fields either.</summary>
     public Func<TPart, bool> IsKnown { get; init; } = _ => true;
 
+    /// <summary>What it looks like, its fields in the order in which they are written.</summary>
+    public FileShape Shape => new FileShape.Object([.. written.Select(one => (one.Name, one.Shape))]);
+
     /// <summary>The members that have a field, also those of what is in it.</summary>
     internal IEnumerable<DraftMember> AllMembers => fields.SelectMany(one => one.AllMembers);
 

@@ -19,6 +19,9 @@ public sealed class HolidayFormat(bool takesDates = false) : FileValue<HolidayDr
         FileField.Of(Members.Extra, "extra", FileValues.Dates));
 
     /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.Either([Sets.Shape, takesDates ? FileValues.Dates.Shape : Format.Shape]);
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading) => Sets.Wanted(reading);
 
     /// <inheritdoc/>

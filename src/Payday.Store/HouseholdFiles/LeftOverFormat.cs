@@ -24,6 +24,9 @@ internal sealed class LeftOverFormat : FileValue<LeftOverDraft?>
         Begin = fields => new() { To = fields.Has(Debt) ? LeftOverTo.Debt : LeftOverTo.Pot },
     };
 
+    /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.Either([Ways.Shape, Format.Shape]);
+
     public override JsonWanted Wanted(FileReading reading) => Ways.Wanted(reading);
 
     public override LeftOverDraft? Read(JsonCursor at, FileReading reading) =>

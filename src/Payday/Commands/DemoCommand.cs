@@ -66,7 +66,7 @@ internal static class DemoCommand
         Result<Book> after = plan.Then(Closing.Of);
         if (!after.Ok)
         {
-            return Answer.Because(FaultTexts.Of(after.Fault, household.Settings.Numbers));
+            return Answer.Because(after.Fault, household.Settings.Numbers);
         }
 
         store.Save(book, after.Value);

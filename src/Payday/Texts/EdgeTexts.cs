@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Store.Files;
 using Payday.Store.Texts;
@@ -107,7 +108,13 @@ internal static class EdgeTexts
         ArgumentFault.TwoOwners two => $"A bill and a debt are called '{two.Given}'; give its id.",
         ArgumentFault.NoTarget => $"--move: '{fault.Given}' is no pot and no debt; name one, or write buffer or stays.",
         ArgumentFault.NotInCash => $"{fault.Given} is in the account, so there is no cash to count.",
-        ArgumentFault.NoSuchSource no => $"{no.Given}: there is no income source '{no.Name}'. {Known(no)} Money from nobody on the list is --one-off \"Name=AMOUNT\".",
+        ArgumentFault.NoSuchSource no => $"{no.Given}: there is no income source '{no.Name}'. {no.Near.Said()} Money from nobody on the list is --one-off \"Name=AMOUNT\".",
+        ArgumentFault.NoSuchName no => $"{no.Given}: there is no {no.Kind} '{no.Name}'. {no.Near.Said()}",
+        ArgumentFault.SeveralOfName several => $"{several.Given}: several are called '{several.Name}'; give its id.",
+        ArgumentFault.GivenTwice twice => $"{twice.Given}: {twice.Name} is there twice; give it once.",
+        ArgumentFault.NotDue not => $"{not.Given}: {not.Name} isn't due before the next payday, so there is nothing of it to decide yet.",
+        ArgumentFault.WhichDay which => $"{which.Given}: {which.Name} has {string.Join(", ", which.Days.Select(LocalDatePattern.Iso.Format))}; write which, like \"{which.Like}\".",
+        ArgumentFault.NothingToWithdraw no => $"{no.Given}: {no.Pot} gets nothing in notes on this payday.",
         ArgumentFault.SourceTwice twice => $"{twice.Given}: {twice.Source} is there twice; give what came from it together.",
         ArgumentFault.IsSource source => $"{source.Given}: {source.Source} is an income source; correct what came from it with --income.",
         ArgumentFault.OverdraftLess { Owed.IsZero: true } => $"{fault.Given}: the account has no overdraft.",
@@ -115,13 +122,4 @@ internal static class EdgeTexts
         ArgumentFault.OneOffTwice twice => $"{twice.Given}: {twice.Name} is there twice; give it once, or under two names.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
-
-    private static string Known(ArgumentFault.NoSuchSource fault) => fault switch
-    {
-        { Alike: { } alike } => $"Did you mean \"{alike}\"?",
-        { AreAll: true } => $"There {(fault.Near.Length == 1 ? "is" : "are")} {Quoted(fault.Near)}.",
-        _ => $"The nearest are {Quoted(fault.Near)}.",
-    };
-
-    private static string Quoted(ImmutableArray<string> names) => string.Join("; ", names.Select(name => $"\"{name}\""));
 }

@@ -26,7 +26,10 @@ internal static class Misspelling
 
     /// <summary>A sentence that offers them, with a blank before it; empty where there is nothing to offer.</summary>
     public static string Offer(string written, IEnumerable<string> known) =>
-        Near(written, known) is { Length: > 0 } near ? $" Did you mean {string.Join(" or ", near.Select(name => $"\"{name}\""))}?" : "";
+        Near(written, known) is { Length: > 0 } near ? " " + Said(near) : "";
+
+    /// <summary>A sentence that offers some names.</summary>
+    public static string Said(IEnumerable<string> names) => $"Did you mean {string.Join(" or ", names.Select(name => $"\"{name}\""))}?";
 
     private static int Allowed(string written) => Math.Clamp(written.Length / LettersPerSlip, 1, MostSlips);
 
