@@ -14,6 +14,9 @@ namespace Payday.Commands;
 /// <param name="HasTerminal">Whether screens can be shown.</param>
 internal sealed record CommandShell(TextWriter Out, TextWriter Error, TextReader In, Func<LocalDate> Today, Func<StoreFolder> DefaultFolder, bool HasTerminal = false)
 {
+    /// <summary>Whether a person sits at a terminal that says of itself that it can't move its cursor: questions are asked line by line there.</summary>
+    public bool HasPlainTerminal { get; init; }
+
     /// <summary>The shell that started this process.</summary>
     public static CommandShell OfProcess()
     {
@@ -24,6 +27,9 @@ internal sealed record CommandShell(TextWriter Out, TextWriter Error, TextReader
             StandardStreams.Input,
             () => LocalDate.FromDateTime(DateTime.Now),
             StoreFolder.Default,
-            StandardStreams.Output is not ClosedWriter && Screens.Shell.FullScreen.HasTerminal);
+            StandardStreams.Output is not ClosedWriter && Screens.Shell.FullScreen.HasTerminal)
+        {
+            HasPlainTerminal = StandardStreams.Output is not ClosedWriter && Screens.Shell.FullScreen.HasPlainTerminal,
+        };
     }
 }

@@ -9,8 +9,14 @@ namespace Payday.Screens.Shell;
 internal static class FullScreen
 {
     /// <summary>Whether there is a terminal to show a screen on; one that calls itself dumb can't move its cursor.</summary>
-    public static bool HasTerminal =>
-        !Console.IsInputRedirected && !Console.IsOutputRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb";
+    public static bool HasTerminal => IsAtTerminal && !IsDumb;
+
+    /// <summary>Whether there is a terminal that calls itself dumb.</summary>
+    public static bool HasPlainTerminal => IsAtTerminal && IsDumb;
+
+    private static bool IsAtTerminal => !Console.IsInputRedirected && !Console.IsOutputRedirected;
+
+    private static bool IsDumb => Environment.GetEnvironmentVariable("TERM") == "dumb";
 
     /// <summary>Shows a screen, and those it leads to, until the person leaves.</summary>
     /// <remarks>However it ends, also with a fault, the terminal is the shell's again, and no thread of it is left.</remarks>
