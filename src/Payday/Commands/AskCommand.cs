@@ -32,7 +32,7 @@ internal static class AskCommand
     /// <param name="call">The call.</param>
     /// <param name="what">What to begin with; null for where it was left.</param>
     public static Answer Open(Invocation call, string? what = null) =>
-        call.OnBook((store, book) => Ask(call, new BookSession(store, book, call.Shell.Today), what));
+        call.OnBook((store, book) => Ask(call, new BookSession(store, book, call.Shell.Today) { IsByLine = true }, what));
 
     /// <summary>Asks about a book until the person leaves.</summary>
     /// <param name="call">The call.</param>

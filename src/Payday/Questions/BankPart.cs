@@ -21,6 +21,7 @@ internal sealed class BankPart(BookSession session) : Part
 {
     private const int LongestName = 60;
     private const string AcceptId = "accept";
+    private const string NameId = "name";
 
     /// <inheritdoc/>
     public override string Name => "bank";
@@ -98,10 +99,10 @@ internal sealed class BankPart(BookSession session) : Part
             Keep(Plan.TickAll());
         }
 
-        return new Taken.To(AcceptId, "All lines are at the bank.");
+        return new Taken.To(Plan.Difference is { IsZero: false } ? NameId : AcceptId, "All lines are at the bank.");
     }
 
-    private Question Called(ReconciliationPlan plan) => new("name", $"{Difference(plan)} What may it be? {(plan.Name.Length == 0 ? "Nothing proposed; a few words, or Enter." : $"\"{CleanText.OneLine(plan.Name)}\" proposed.")}", answer =>
+    private Question Called(ReconciliationPlan plan) => new(NameId, $"{Difference(plan)} What may it be? {(plan.Name.Length == 0 ? "Nothing proposed; a few words, or Enter." : $"\"{CleanText.OneLine(plan.Name)}\" proposed.")}", answer =>
     {
         string name = CleanText.OneLine(answer).Trim();
         return name.Length == 0 ? Taken.On

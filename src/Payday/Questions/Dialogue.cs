@@ -14,7 +14,7 @@ internal sealed class Dialogue(BookSession session, LineInput input, SpokenOutpu
     private const string Explain = "?";
 
     /// <summary>What can always be answered.</summary>
-    public const string Always = "Enter takes what is proposed, ? explains, back goes back one question, stop leaves; everything is kept.";
+    public const string Always = "Enter takes what is proposed, ? explains, back goes back one question, menu to what there is to do, stop leaves; everything is kept.";
 
     private readonly List<Level> open = [];
     private string under = "";
@@ -31,6 +31,11 @@ internal sealed class Dialogue(BookSession session, LineInput input, SpokenOutpu
         }
 
         GoOn();
+        if (open.Count > 1 && inner is null)
+        {
+            output.Say("Going on where it was left; menu leads to what else there is to do.");
+        }
+
         while (open.Count > 0 && Ask() is { } question && input.Read() is { } answer)
         {
             if (!Answered(question, answer))
@@ -105,6 +110,9 @@ internal sealed class Dialogue(BookSession session, LineInput input, SpokenOutpu
                 return true;
             case "BACK":
                 Back(question);
+                return true;
+            case "MENU":
+                open.RemoveRange(1, open.Count - 1);
                 return true;
             case "STOP":
                 return false;

@@ -117,7 +117,7 @@ internal sealed class PurchasePart : Part
         Help =
         [
             "account, or the debt whose card paid. By the card of a debt nothing leaves the account: the balance rises, and the pot's money waits for the debt's next payment.",
-            $"The debts are: {(Household.Debts.Select(debt => debt.Name).Humanize())}.",
+            $"The debts are: {(Household.Debts.Select(debt => debt.Name).Humanize("and"))}.",
         ],
     };
 

@@ -49,7 +49,7 @@ internal sealed class SurplusQuestions(RoutineWork work) : StepQuestions(work)
 
     private Question Place()
     {
-        string placed = Plan.Surplus.Placements.Select(placement => $"{Shown(placement.Amount)} on {Name(placement.Target)}").Humanize();
+        string placed = Plan.Surplus.Placements.Select(placement => $"{Shown(placement.Amount)} on {Name(placement.Target)}").Humanize("and");
         string now = placed.Length == 0 ? "Nothing of it is placed." : $"{placed}{(Plan.Surplus.Changed ? "" : " proposed")}.";
         string left = Plan.LeftToPlace.IsPositive ? $" {Shown(Plan.LeftToPlace)} is left to place." : "";
         return new Question("surplus", $"{Shown(Plan.Surplus.Before)} is surplus. {now}{left} Where does it go?", Take)

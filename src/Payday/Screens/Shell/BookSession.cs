@@ -37,6 +37,9 @@ internal sealed class BookSession
     /// <summary>Whether the book is in a folder that is thrown away at the end, as the demo household is.</summary>
     public bool IsThrownAway { get; set; }
 
+    /// <summary>Whether questions are asked line by line: what leads elsewhere then is a command, not a key.</summary>
+    public bool IsByLine { get; init; }
+
     /// <summary>The data folder, in which no paper is written; null where nobody said it.</summary>
     public StoreFolder? Folder
     {
