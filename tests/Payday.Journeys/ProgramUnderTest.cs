@@ -21,13 +21,15 @@ internal static class ProgramUnderTest
     public static string DemoFile => Path.Combine(Root(), "demo", "household.json");
 
     /// <summary>Runs it to its end.</summary>
-    public static void Run(params string[] arguments)
+    /// <returns>What it said.</returns>
+    public static string Run(params string[] arguments)
     {
         using Process process = Process.Start(new ProcessStartInfo(Command[0], [.. Command[1..], .. arguments]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
         Task<string> complained = process.StandardError.ReadToEndAsync();
         string said = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         Assert.True(process.ExitCode == 0, said + complained.Result);
+        return said;
     }
 
     // The tests' own output folder ends in the configuration and framework that the program was built in too.

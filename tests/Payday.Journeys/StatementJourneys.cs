@@ -15,7 +15,7 @@ public class StatementJourneys
         int keys;
         using (var first = TerminalSession.Home(folder))
         {
-            first.Press("%", "No file yet").Press("Enter", "Path of the file").Type("month", ": month").Press("Enter", "4 new or unclear")
+            first.Press("%", "No file yet").Press("Enter", "Path of a file or folder").Type("month", ": month").Press("Enter", "4 new or unclear")
                 .WaitFor("it adds up")
                 .Press("C-a", "1 line taken as proposed")
                 .Press("Enter", "what it becomes").Press("Enter", "Food, by card")

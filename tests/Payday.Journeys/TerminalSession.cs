@@ -83,6 +83,14 @@ internal sealed class TerminalSession : IDisposable
         return WaitFor(then);
     }
 
+    /// <summary>Pastes a text, which counts as no key, and waits for a text to show.</summary>
+    public TerminalSession Paste(string text, string then)
+    {
+        tmux.Do("set-buffer", text);
+        tmux.Do("paste-buffer", "-p");
+        return WaitFor(then);
+    }
+
     public TerminalSession Resize(int width, int height)
     {
         tmux.Do("resize-window", "-x", width.ToString(CultureInfo.InvariantCulture), "-y", height.ToString(CultureInfo.InvariantCulture));

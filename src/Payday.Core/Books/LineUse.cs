@@ -23,4 +23,10 @@ public enum LineUse
 
     /// <summary>Nothing: it is left.</summary>
     Leave,
+
+    /// <summary>Cash: fetched for a cash pot or as loose notes where it went out, brought from there where it came in.</summary>
+    Cash,
+
+    /// <summary>Cash that pots owed back, brought to the bank.</summary>
+    Return,
 }

@@ -12,6 +12,9 @@ public enum WrittenKind
     /// <summary>An account entry.</summary>
     Entry,
 
-    /// <summary>A move to a debt.</summary>
+    /// <summary>A move to a debt, or of cash.</summary>
     Move,
+
+    /// <summary>A cash return.</summary>
+    Return,
 }

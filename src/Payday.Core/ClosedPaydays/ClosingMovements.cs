@@ -120,6 +120,7 @@ internal sealed class ClosingMovements
             {
                 MoveTarget.ToDebt to => new LedgerEnd.Owed(to.Id),
                 MoveTarget.ToPot to => Entry(plan.Book.Household.Pots.Single(pot => pot.Id == to.Id)),
+                MoveTarget.ToBill to => LedgerEnd.InAccount(Purpose.SetAside(to.Id)),
                 _ => LedgerEnd.InAccount(Purpose.Buffer),
             };
             Move(Unplaced, target, placement.Amount, "surplus");

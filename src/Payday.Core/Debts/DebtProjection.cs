@@ -27,6 +27,9 @@ public sealed record DebtProjection(
     /// </summary>
     public ImmutableArray<Money> Owed { get; init; } = [];
 
+    /// <summary>What the end of each debt sets free for others, in the order in which that begins.</summary>
+    public ImmutableArray<RollOn> RollOns { get; init; } = [];
+
     /// <summary>Projects payments on debts to their end.</summary>
     /// <param name="from">The first month in which interest accrues and payments are made.</param>
     /// <param name="debts">The debts now.</param>
@@ -64,6 +67,7 @@ public sealed record DebtProjection(
             [.. run.Debts.Where(debt => !debt.IsPaid).Select(debt => debt.State.Id)])
         {
             Owed = owed.ToImmutable(),
+            RollOns = run.RollOns,
         };
     }
 

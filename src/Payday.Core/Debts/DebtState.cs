@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Calendar;
@@ -28,17 +29,23 @@ public sealed record DebtState(DebtId Id, string Name, Money Balance, decimal Ye
     /// <summary>The day up to which its due dates are covered and its interest is charged, where it has a schedule; null where none are.</summary>
     public LocalDate? CoveredTo { get; init; }
 
+    /// <summary>Minimums that are paid already, each after one that isn't: its month asks for it no more.</summary>
+    public ImmutableArray<PaidAhead> PaidAhead { get; init; } = [];
+
     /// <summary>What a month asks of it.</summary>
     internal DebtMonth In(YearMonth month)
     {
+        Money? early = PaidAhead.Any(paid => paid.Due.ToYearMonth() == month)
+            ? Money.Sum(PaidAhead.Where(paid => paid.Due.ToYearMonth() == month).Select(paid => paid.Amount), Balance.Currency)
+            : null;
         if (Schedule is null)
         {
-            return new DebtMonth(1, IsCharged: false);
+            return new DebtMonth(early is null ? 1 : 0, IsCharged: false) { PaidEarly = early };
         }
 
         // A month's due dates don't depend on bank holidays, but for a last working day, of which each month has one.
         return new DebtMonth(
-            InterestDays.DuesIn(Schedule, BankHolidays.None, month).Count(due => !(due.Scheduled <= CoveredTo)),
-            InterestDays.In(Schedule, BankHolidays.None, month) <= CoveredTo);
+            InterestDays.DuesIn(Schedule, BankHolidays.None, month).Count(due => !(due.Scheduled <= CoveredTo) && !PaidAhead.Any(paid => paid.Due == due.Scheduled)),
+            InterestDays.In(Schedule, BankHolidays.None, month) <= CoveredTo) { PaidEarly = early };
     }
 }

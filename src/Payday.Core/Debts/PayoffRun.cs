@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Core.Ids;
 
 namespace Payday.Core.Debts;
 
@@ -15,6 +17,7 @@ internal sealed class PayoffRun
     private readonly YearMonth from;
     private readonly Money extraMonthly;
     private readonly PaymentOrder order;
+    private readonly RollOns rollOns = new();
 
     /// <summary>Starts with the money that is paid at once, before the first interest.</summary>
     public PayoffRun(YearMonth from, IReadOnlyList<DebtState> states, Money extraMonthly, Money onceNow, PaymentOrder order)
@@ -37,6 +40,9 @@ internal sealed class PayoffRun
     /// <summary>The debts, in the order given.</summary>
     public IReadOnlyList<RunningDebt> Debts => debts;
 
+    /// <summary>What the end of each debt sets free for others.</summary>
+    public ImmutableArray<RollOn> RollOns => rollOns.Seen();
+
     /// <summary>The months paid so far.</summary>
     public int Month { get; private set; }
 
@@ -47,16 +53,21 @@ internal sealed class PayoffRun
     public void PayMonth()
     {
         Month++;
+        YearMonth month = from.PlusMonths(Month - 1);
         Money aboveMinimums = extraMonthly;
+        var free = new List<(DebtId From, Money Amount)>();
         foreach (RunningDebt debt in debts)
         {
             if (Month > debt.State.MonthsCovered)
             {
-                aboveMinimums += debt.IsPaid ? debt.SetFree : debt.PayMonth(debt.State.In(from.PlusMonths(Month - 1)));
+                Money set = debt.IsPaid ? debt.SetFree : debt.PayMonth(debt.State.In(month));
+                aboveMinimums += set;
+                free.Add((debt.State.Id, set));
             }
         }
 
-        order.Spend(aboveMinimums, debts);
+        rollOns.Begin(extraMonthly, free);
+        order.Spend(aboveMinimums, debts, (debt, payment) => rollOns.Pay(debt.State.Id, payment, month));
         CloseMonth();
     }
 

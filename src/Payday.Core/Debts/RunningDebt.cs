@@ -62,7 +62,7 @@ internal sealed class RunningDebt
     public Money PayMonth(DebtMonth month)
     {
         Money nothing = Money.Zero(Balance.Currency);
-        Money interest = month.IsCharged ? nothing : Balance.MonthOfInterest(State.YearlyRate);
+        Money interest = month.IsCharged ? nothing : (Balance + Early(month)).MonthOfInterest(State.YearlyRate);
         IsRunaway = IsRunaway || interest.MinorUnits > long.MaxValue - cost.MinorUnits;
         if (IsRunaway)
         {
@@ -84,8 +84,21 @@ internal sealed class RunningDebt
             interest = nothing;
         }
 
-        nominalMinimum = asked;
+        // A month whose minimum was paid early asks for none, but the next one does.
+        nominalMinimum = month is { PaidEarly: not null, Dues: 0 } ? nominalMinimum : asked;
         return asked - paid;
+    }
+
+    // A minimum paid early changes nothing of the interest of its month; what was paid beyond it does (design, rule 9).
+    private Money Early(DebtMonth month)
+    {
+        if (month.PaidEarly is not { } paid)
+        {
+            return Money.Zero(Balance.Currency);
+        }
+
+        Money owed = Balance + paid;
+        return Money.Min(paid, State.Minimum.Due(owed, owed.MonthOfInterest(State.YearlyRate)));
     }
 
     /// <summary>Pays on the balance.</summary>

@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
+
 namespace Payday.Core.Drafts;
 
-/// <summary>Items that were begun and aren't complete yet, at most one of each list.</summary>
+/// <summary>Items that were begun and aren't complete yet, at most one of each list; and lines that weren't taken yet.</summary>
 public sealed record BegunItems
 {
     /// <summary>None.</summary>
@@ -18,6 +20,18 @@ public sealed record BegunItems
     /// <summary>A pot.</summary>
     public PotDraft? Pot { get; init; }
 
+    /// <summary>Lines of income sources, as they were written; null for none.</summary>
+    public ImmutableArray<string>? SourceLines { get; init; }
+
+    /// <summary>Lines of bills, as they were written; null for none.</summary>
+    public ImmutableArray<string>? BillLines { get; init; }
+
+    /// <summary>Lines of debts, as they were written; null for none.</summary>
+    public ImmutableArray<string>? DebtLines { get; init; }
+
+    /// <summary>Lines of pots, as they were written; null for none.</summary>
+    public ImmutableArray<string>? PotLines { get; init; }
+
     /// <summary>The members.</summary>
     public static class Members
     {
@@ -32,5 +46,17 @@ public sealed record BegunItems
 
         /// <inheritdoc cref="BegunItems.Pot"/>
         public static DraftMember<BegunItems, PotDraft?> Pot { get; } = new(begun => begun.Pot, (begun, value) => begun with { Pot = value });
+
+        /// <inheritdoc cref="BegunItems.SourceLines"/>
+        public static DraftMember<BegunItems, ImmutableArray<string>?> SourceLines { get; } = new(begun => begun.SourceLines, (begun, value) => begun with { SourceLines = value });
+
+        /// <inheritdoc cref="BegunItems.BillLines"/>
+        public static DraftMember<BegunItems, ImmutableArray<string>?> BillLines { get; } = new(begun => begun.BillLines, (begun, value) => begun with { BillLines = value });
+
+        /// <inheritdoc cref="BegunItems.DebtLines"/>
+        public static DraftMember<BegunItems, ImmutableArray<string>?> DebtLines { get; } = new(begun => begun.DebtLines, (begun, value) => begun with { DebtLines = value });
+
+        /// <inheritdoc cref="BegunItems.PotLines"/>
+        public static DraftMember<BegunItems, ImmutableArray<string>?> PotLines { get; } = new(begun => begun.PotLines, (begun, value) => begun with { PotLines = value });
     }
 }

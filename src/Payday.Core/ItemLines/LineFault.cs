@@ -13,4 +13,11 @@ public abstract record LineFault : Fault
     /// <param name="Line">The line.</param>
     /// <param name="Rest">What stands behind the amount.</param>
     public sealed record RestUnread(string Line, string Rest) : LineFault;
+
+    /// <summary>A part of it can be read two ways, so it is asked about.</summary>
+    /// <param name="Line">The line.</param>
+    /// <param name="Part">The part, as it was written.</param>
+    /// <param name="One">One way to write what it may mean, so that it can mean nothing else.</param>
+    /// <param name="Other">The other way.</param>
+    public sealed record TwoWays(string Line, string Part, string One, string Other) : LineFault;
 }

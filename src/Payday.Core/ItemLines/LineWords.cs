@@ -11,7 +11,6 @@ namespace Payday.Core.ItemLines;
 /// <summary>The words of a line behind its name: figures, days and dates are taken from their front.</summary>
 internal sealed class LineWords
 {
-    private static readonly ImmutableHashSet<string> Fillers = ["the", "on", "due", "of", "from", "starting", "each", "every", "a", "per", "and", "at", "in", "by", "with", "or"];
     private static readonly string[] Nths = ["first", "second", "third", "fourth", "fifth"];
 
     private readonly LineFacts facts;
@@ -32,6 +31,44 @@ internal sealed class LineWords
 
     /// <summary>What is left, as it was written.</summary>
     public string Rest => string.Join(' ', words.Concat(changes));
+
+    /// <summary>What can be read two ways, the first of them; null where all is plain.</summary>
+    public Doubt? Doubt { get; private set; }
+
+    /// <summary>The word at the front as it was written; empty where none is left.</summary>
+    public string Front => words.IsEmpty ? "" : words[0];
+
+    /// <summary>The words as they are now, to come back to.</summary>
+    public ImmutableArray<string> Now
+    {
+        get => words;
+        set => words = value;
+    }
+
+    /// <summary>How many words are left of what isn't a change.</summary>
+    public int Left => words.Length;
+
+    /// <summary>Notes what can be read two ways.</summary>
+    public void Ask(string part, string one, string other) => Doubt ??= new Doubt(part, one, other);
+
+    /// <summary>Whether words stand at the front, whatever their case.</summary>
+    public bool Begins(params ReadOnlySpan<string> wanted)
+    {
+        ImmutableArray<string> before = words;
+        bool isThere = Take(wanted);
+        words = before;
+        return isThere;
+    }
+
+    /// <summary>Whether some words are a day of the month and nothing else.</summary>
+    public bool IsADay(ImmutableArray<string> some)
+    {
+        ImmutableArray<string> before = words;
+        words = some;
+        bool isDay = Day() is not null && words.IsEmpty;
+        words = before;
+        return isDay;
+    }
 
     /// <summary>Takes words where they stand at the front, whatever their case.</summary>
     public bool Take(params ReadOnlySpan<string> wanted)
@@ -113,6 +150,37 @@ internal sealed class LineWords
         return count;
     }
 
+    /// <summary>Takes a count of weeks or months, such as <c>every 6 months</c>, <c>2 weeks</c> or <c>6m</c>: how many, and whether they are months.</summary>
+    public (int Count, bool Months)? Rhythm()
+    {
+        ImmutableArray<string> before = words;
+        TakeAny("every", "each");
+        string front = Front.ToLowerInvariant();
+        if (front.Length > 1 && front[^1] is 'w' or 'm' && front[..^1].All(char.IsAsciiDigit) && front.Length <= 4)
+        {
+            words = words.SetItem(0, front[..^1]).Insert(1, front[^1..]);
+        }
+
+        if (Count() is { } count and > 0)
+        {
+            if (count <= HouseholdLimits.MostWeeks && TakeAny("weeks", "week", "w"))
+            {
+                return (count, false);
+            }
+
+            if (count <= HouseholdLimits.MostMonths && TakeAny("months", "month", "m"))
+            {
+                return (count, true);
+            }
+        }
+
+        words = before;
+        return null;
+    }
+
+    /// <summary>The weekday after a number or a word like <c>second</c> at the front; null where none stands there.</summary>
+    public IsoDayOfWeek? PeekNthWeekday() => words.Length > 1 && NthOf(words[0]) is <= MonthDay.LastNth ? Weekday(words[1]) : null;
+
     /// <summary>Takes a day of the month: <c>1st</c>, <c>15</c>, <c>last</c>, <c>last working day</c>, <c>2nd Friday</c>.</summary>
     public MonthDay? Day()
     {
@@ -138,7 +206,7 @@ internal sealed class LineWords
             return new MonthDay.NthWeekday(nth, weekday);
         }
 
-        if (TakeAny("last day", "last"))
+        if (TakeAny("last day", "last", "end", "month-end"))
         {
             return new MonthDay.Last();
         }
@@ -164,9 +232,37 @@ internal sealed class LineWords
         return day;
     }
 
+    /// <summary>Takes the day by which something must be there: a date, or a month, whose first day it is.</summary>
+    public LocalDate? ByDate()
+    {
+        if (Date() is { } date)
+        {
+            return date;
+        }
+
+        if (MonthAlone() is { } month)
+        {
+            return month;
+        }
+
+        Result<LocalDate> first = words.IsEmpty ? Result.Refused<LocalDate>(new DateFault.NotADate()) : Next("1 " + words[0]);
+        if (!first.Ok)
+        {
+            return null;
+        }
+
+        words = words[1..];
+        return first.Value;
+    }
+
     /// <summary>Takes a date; one without a year is the next one.</summary>
     public LocalDate? Date()
     {
+        if (InFigures() is { } figures)
+        {
+            return figures;
+        }
+
         for (int length = Math.Min(4, words.Length); length > 0; length--)
         {
             string text = string.Join(' ', words[..length].Select(word => NthOf(word) is { } day && !word.All(char.IsAsciiDigit) ? day.ToString(CultureInfo.InvariantCulture) : word));
@@ -237,15 +333,6 @@ internal sealed class LineWords
     /// <summary>Whether words begin with what an amount changes to.</summary>
     public static bool BeginsWithAChange(IEnumerable<string> words, LineFacts facts) => new LineWords(words, [], facts).Change() is not null;
 
-    /// <summary>Leaves out words that say nothing alone.</summary>
-    public void Skip()
-    {
-        while (!words.IsEmpty && Fillers.Contains(words[0].ToLowerInvariant()))
-        {
-            words = words[1..];
-        }
-    }
-
     /// <summary>A word as an amount; a currency sign or code on it is left out.</summary>
     public static Result<Money> AmountOf(string word, LineFacts facts)
     {
@@ -255,12 +342,48 @@ internal sealed class LineWords
             : Money.Parse(plain, facts.Currency, facts.Numbers);
     }
 
-    private Result<LocalDate> Next(string text)
+    // A day and a month, such as 9/11, without a year.
+    private LocalDate? InFigures()
     {
-        // The latest such day within the year to come is the next one.
-        Result<LocalDate> date = TypedDate.Parse(text, facts.From.PlusYears(1).PlusDays(-1));
+        // With a point it is an amount where numbers have one, and where it changes to that.
+        bool isPointed = Front.TrimEnd('.').Contains('.', StringComparison.Ordinal);
+        string[] parts = Front.TrimEnd('.').Split(['/', '.']);
+        if (parts.Length != 2 || (isPointed && (facts.Numbers.DecimalMark == "." || IsChange(words, 0, facts))) || parts.Any(part => part.Length is 0 or > 2 || !part.All(char.IsAsciiDigit)))
+        {
+            return null;
+        }
+
+        int[] figures = [.. parts.Select(part => int.Parse(part, NumberStyles.None, CultureInfo.InvariantCulture))];
+        LocalDate? dayFirst = Next(figures[0], figures[1]);
+        LocalDate? monthFirst = Next(figures[1], figures[0]);
+        LocalDate? date = facts.Order switch
+        {
+            DateOrder.DayFirst => dayFirst ?? monthFirst,
+            DateOrder.MonthFirst => monthFirst ?? dayFirst,
+            _ => dayFirst ?? monthFirst,
+        };
+        if (facts.Order == DateOrder.Unknown && dayFirst is { } one && monthFirst is { } other && one != other)
+        {
+            Ask(Front, ItemText.DayAndMonth(one), ItemText.DayAndMonth(other));
+        }
+
+        words = date is null ? words : words[1..];
         return date;
     }
+
+    private LocalDate? Next(int day, int month)
+    {
+        if (month is < 1 or > 12)
+        {
+            return null;
+        }
+
+        Result<LocalDate> date = Next($"{day} {CultureInfo.InvariantCulture.DateTimeFormat.MonthNames[month - 1]}");
+        return date.Ok ? date.Value : null;
+    }
+
+    // The latest such day within the year to come is the next one.
+    private Result<LocalDate> Next(string text) => TypedDate.Parse(text, facts.From.PlusYears(1).PlusDays(-1));
 
     private static int? NthOf(string word)
     {

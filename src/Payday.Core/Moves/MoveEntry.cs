@@ -12,4 +12,8 @@ namespace Payday.Core.Moves;
 /// <param name="Amount">Above zero.</param>
 /// <param name="Why">In a few words; may be empty.</param>
 /// <param name="Notes">The notes that change hands, by value in minor units; null where they aren't known, or no cash does.</param>
-public sealed record MoveEntry(LocalDate Date, LedgerEnd From, LedgerEnd To, Money Amount, string Why, Notes? Notes = null);
+public sealed record MoveEntry(LocalDate Date, LedgerEnd From, LedgerEnd To, Money Amount, string Why, Notes? Notes = null)
+{
+    /// <summary>Whether the bank shows it already, so that cash was fetched or brought on that day, whatever its notes; true changes nothing within a place.</summary>
+    public bool IsAtBank { get; init; }
+}

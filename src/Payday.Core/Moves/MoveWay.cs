@@ -18,6 +18,6 @@ public enum MoveWay
     /// <summary>From the account to cash, fetched on that day.</summary>
     Fetched,
 
-    /// <summary>Loose notes taken to the bank on that day.</summary>
+    /// <summary>Loose notes taken to the bank on that day, or cash of a pot that the bank shows.</summary>
     Deposited,
 }

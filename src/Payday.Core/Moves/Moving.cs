@@ -27,8 +27,8 @@ public static class Moving
         {
             (false, false) => MoveWay.InAccount,
             (true, true) => MoveWay.InCash,
-            (true, false) => entry.From == MoveEnds.Loose ? MoveWay.Deposited : MoveWay.OwedBack,
-            (false, true) => entry.Notes is not null || entry.To == MoveEnds.Loose ? MoveWay.Fetched : MoveWay.NextWithdrawal,
+            (true, false) => entry.IsAtBank || entry.From == MoveEnds.Loose ? MoveWay.Deposited : MoveWay.OwedBack,
+            (false, true) => entry.IsAtBank || entry.Notes is not null || entry.To == MoveEnds.Loose ? MoveWay.Fetched : MoveWay.NextWithdrawal,
         };
     }
 

@@ -2,7 +2,7 @@ using Payday.Core.Ids;
 
 namespace Payday.Core.Pots;
 
-/// <summary>Where money can go that a pot or a surplus has left: a pot, a debt, or the account's buffer. One of the nested cases.</summary>
+/// <summary>Where money can go that a pot or a surplus has left: a pot, a debt, or the account's buffer; a surplus also to a bill. One of the nested cases.</summary>
 public abstract record MoveTarget
 {
     private MoveTarget()
@@ -12,7 +12,7 @@ public abstract record MoveTarget
     /// <summary>Which of the cases it is.</summary>
     public abstract PlacementTarget Kind { get; }
 
-    /// <summary>The id of the pot or debt as stored; empty for the buffer.</summary>
+    /// <summary>The id of the pot, debt or bill as stored; empty for the buffer.</summary>
     public abstract string IdText { get; }
 
     /// <summary>A pot.</summary>
@@ -30,6 +30,16 @@ public abstract record MoveTarget
     {
         /// <inheritdoc/>
         public override PlacementTarget Kind => PlacementTarget.Debt;
+
+        /// <inheritdoc/>
+        public override string IdText => Id.Text;
+    }
+
+    /// <summary>What is set aside for a bill; of a surplus alone.</summary>
+    public sealed record ToBill(BillId Id) : MoveTarget
+    {
+        /// <inheritdoc/>
+        public override PlacementTarget Kind => PlacementTarget.Bill;
 
         /// <inheritdoc/>
         public override string IdText => Id.Text;
@@ -53,4 +63,7 @@ public abstract record MoveTarget
 
     /// <summary>An extra payment on a debt.</summary>
     public static MoveTarget Debt(DebtId id) => new ToDebt(id);
+
+    /// <summary>What is set aside for a bill.</summary>
+    public static MoveTarget Bill(BillId id) => new ToBill(id);
 }

@@ -11,4 +11,7 @@ public enum PlacementTarget
 
     /// <summary>The buffer.</summary>
     Buffer,
+
+    /// <summary>More set aside for a bill.</summary>
+    Bill,
 }

@@ -58,13 +58,12 @@ public sealed record ReconciliationPlan(Book Book, ReconciliationDraft Draft, Im
         return Draft.AtBank.Contains(line.Number);
     }
 
-    /// <summary>The same with another draft. A name stays only while the difference it was given to does.</summary>
-    public ReconciliationPlan With(ReconciliationDraft draft)
-    {
-        ArgumentNullException.ThrowIfNull(draft);
-        ReconciliationPlan next = Of(Book, draft);
-        return next.Difference != Difference && draft.Name == Draft.Name ? next with { Draft = next.Draft with { Name = null } } : next;
-    }
+    /// <summary>The same with another draft.</summary>
+    public ReconciliationPlan With(ReconciliationDraft draft) => Of(Book, draft);
+
+    /// <summary>The same with another balance of the bank's. A name stays only while the difference it was given to does.</summary>
+    public ReconciliationPlan WithBalance(Money balance) =>
+        With(Draft with { Balance = balance, Name = Draft.Balance == balance ? Draft.Name : null });
 
     /// <summary>The book in which what was entered so far is kept.</summary>
     public Book Kept() => Book with { Weeks = Book.Weeks with { Reconciling = Draft } };

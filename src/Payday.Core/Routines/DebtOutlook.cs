@@ -39,7 +39,7 @@ public sealed record DebtOutlook(YearMonth From, ImmutableArray<DebtState> Debts
     }
 
     // A minimum that was paid early, beyond the days covered, leaves its month out; the month's interest comes on its day all the same.
-    private static (Debt Debt, Money Balance, LocalDate? Next) Early(Book book, BankHolidays holidays, Debt debt, Money balance, LocalDate? open, LocalDate covered)
+    private static (Debt Debt, Money Balance, LocalDate? Next, ImmutableArray<PaidAhead> Ahead) Early(Book book, BankHolidays holidays, Debt debt, Money balance, LocalDate? open, LocalDate covered)
     {
         LocalDate to = book.Weeks.StandingPayments
             .Where(payment => payment.Completes && payment.Key.Debt == debt.Id && !(payment.Key.Scheduled >= open))
@@ -49,18 +49,29 @@ public sealed record DebtOutlook(YearMonth From, ImmutableArray<DebtState> Debts
         Money then = interest.Days.Where(day => day > covered).Aggregate(balance, (owed, day) => owed + interest.On(day, owed - known));
 
         // One that is due in other steps than months has its interest to come in months without a due date too.
-        return (debt, then, debt.Schedule is Schedule.Monthly ? open : to.PlusDays(1));
+        return (debt, then, debt.Schedule is Schedule.Monthly ? open : to.PlusDays(1), Ahead(book, debt.Id, open));
     }
 
-    private static DebtOutlook Begin(YearMonth now, IEnumerable<(Debt Debt, Money Balance, LocalDate? Next)> debts)
+    // Paid though an earlier one is open: beyond the days covered, in parts or at once.
+    private static ImmutableArray<PaidAhead> Ahead(Book book, DebtId debt, LocalDate? open) =>
+    [
+        .. book.Weeks.StandingPayments.Where(payment => payment.Key.Debt == debt && payment.Key.Scheduled > open)
+            .GroupBy(payment => payment.Key.Scheduled)
+            .Where(due => due.Any(payment => payment.Completes))
+            .Select(due => new PaidAhead(due.Key, Money.Sum(due.Select(payment => payment.Amount), book.Household.Currency)))
+            .OrderBy(paid => paid.Due),
+    ];
+
+    private static DebtOutlook Begin(YearMonth now, IEnumerable<(Debt Debt, Money Balance, LocalDate? Next, ImmutableArray<PaidAhead> Ahead)> debts)
     {
-        (Debt Debt, Money Balance, YearMonth Next, LocalDate? Due)[] all = [.. debts.Select(one => (one.Debt, one.Balance, Later(one.Next?.ToYearMonth() ?? now, now), one.Next))];
+        (Debt Debt, Money Balance, YearMonth Next, LocalDate? Due, ImmutableArray<PaidAhead> Ahead)[] all = [.. debts.Select(one => (one.Debt, one.Balance, Later(one.Next?.ToYearMonth() ?? now, now), one.Next, one.Ahead))];
         YearMonth first = all.Where(one => one.Balance.IsPositive).Select(one => one.Next).DefaultIfEmpty(now).Min();
         return new DebtOutlook(first, [.. all.Select(one => new DebtState(one.Debt.Id, one.Debt.Name, one.Balance, one.Debt.YearlyRate, one.Debt.Minimum)
         {
             MonthsCovered = Math.Max(0, ((one.Next.Year - first.Year) * 12) + one.Next.Month - first.Month),
             Schedule = one.Debt.Schedule is Schedule.Monthly ? null : one.Debt.Schedule,
             CoveredTo = one.Due?.PlusDays(-1),
+            PaidAhead = one.Ahead,
         })]);
     }
 

@@ -39,6 +39,7 @@ public static class DraftFit
         {
             MoveTarget.ToDebt to => debts.Contains(to.Id),
             MoveTarget.ToPot to => pots.Contains(to.Id),
+            MoveTarget.ToBill to => bills.Contains(to.Id),
             _ => true,
         };
     }

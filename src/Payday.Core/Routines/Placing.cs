@@ -16,7 +16,7 @@ public static class Placing
     /// longest ago.
     /// </summary>
     /// <param name="plan">The routine as it stands.</param>
-    /// <param name="target">A debt, a pot or the buffer.</param>
+    /// <param name="target">A debt, a pot, a bill or the buffer.</param>
     /// <param name="amount">Zero or more; zero takes the placement away.</param>
     /// <returns>The placements, together no more than the surplus; or the refusal, where the amount alone is more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The amount is below zero.</exception>
@@ -52,7 +52,7 @@ public static class Placing
 
     /// <summary>Places on one target what is left; where nothing is, the whole surplus.</summary>
     /// <param name="plan">The routine as it stands.</param>
-    /// <param name="target">A debt, a pot or the buffer.</param>
+    /// <param name="target">A debt, a pot, a bill or the buffer.</param>
     /// <param name="most">What it can take, such as what is owed; null for any amount. What it can't take stays where it is.</param>
     /// <returns>The placements, together no more than the surplus.</returns>
     public static ImmutableArray<Placement> Rest(RoutinePlan plan, MoveTarget target, Money? most)
@@ -74,8 +74,27 @@ public static class Placing
     public static Money On(RoutinePlan plan, MoveTarget target)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return Money.Sum(
-            plan.Surplus.Placements.Where(placement => placement.Target == target).Select(placement => placement.Amount),
-            plan.Surplus.Before.Currency);
+        return On(plan.Surplus.Placements, target, plan.Surplus.Before.Currency);
+    }
+
+    /// <summary>What is placed on a target.</summary>
+    public static Money On(ImmutableArray<Placement> placements, MoveTarget target, Currency currency) =>
+        Money.Sum(placements.Where(placement => placement.Target == target).Select(placement => placement.Amount), currency);
+
+    /// <summary>What each other placement gave up for a target, the most first; nothing where it got what was left.</summary>
+    /// <param name="before">The routine before.</param>
+    /// <param name="after">The placements since.</param>
+    /// <param name="target">The target that money was placed on.</param>
+    public static ImmutableArray<Placement> GaveWay(RoutinePlan before, ImmutableArray<Placement> after, MoveTarget target)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        return
+        [
+            .. before.Surplus.Placements
+                .Where(placement => placement.Target != target)
+                .Select(placement => placement with { Amount = placement.Amount - On(after, placement.Target, placement.Amount.Currency) })
+                .Where(placement => placement.Amount.IsPositive)
+                .OrderByDescending(placement => placement.Amount),
+        ];
     }
 }

@@ -24,6 +24,10 @@ internal static class PotRules
     /// <summary>What the pots get, with their proposals cut as far as that is needed and their floors allow it.</summary>
     /// <param name="facts">The day's facts.</param>
     /// <param name="wanted">What they ask for.</param>
+    /// <remarks>
+    /// Cuts are of whole notes; of the last one, what isn't needed stays with its pot, so that nothing is left to place while pots lack money. Common
+    /// practice, no source.
+    /// </remarks>
     /// <param name="available">What is there for pots; below zero where bills and minimums already take more than there is.</param>
     public static PotsStep Cut(RoutineFacts facts, PotsStep wanted, Money available)
     {
@@ -34,6 +38,12 @@ internal static class PotRules
                 new CuttableFill(row.Pot.Id, row.Pot.Rank, row.Fill, Money.Min(row.Pot.Floor, row.Fill), UnitOf(facts, row.Pot)))],
             (wanted.Total - available).ClampToZero());
         Dictionary<PotId, Money> cuts = shortfall.Cuts.ToDictionary(cut => cut.PotId, cut => cut.Cut);
+        if (shortfall.Overshoot.IsPositive)
+        {
+            // What a whole note gives beyond the need is no surplus: it stays with the pot that gave it, in the account, and joins its next fill.
+            cuts[shortfall.Cuts[^1].PotId] -= shortfall.Overshoot;
+        }
+
         ImmutableArray<PotRow> rows = [.. wanted.Rows.Select(row => Less(row, cuts.GetValueOrDefault(row.Pot.Id, nothing), facts))];
         return new PotsStep(rows, Money.Sum(rows.Select(row => row.Fill), nothing.Currency), Money.Sum(cuts.Values, nothing.Currency));
     }

@@ -76,7 +76,7 @@ public static class Routine
             left += less;
         }
 
-        SurplusStep surplus = SurplusRules.Of(facts, debts, pots, left);
+        SurplusStep surplus = SurplusRules.Of(facts, debts, left);
         return new RoutinePlan(
             book,
             facts.Draft,

@@ -11,27 +11,38 @@ namespace Payday.Core.Routines;
 /// <summary>Step 5: a proposal for the rest, and what it does to the debts.</summary>
 internal static class SurplusRules
 {
-    public static SurplusStep Of(RoutineFacts facts, DebtsStep debts, PotsStep pots, Money left)
+    public static SurplusStep Of(RoutineFacts facts, DebtsStep debts, Money left)
     {
         Household household = facts.Book.Household;
-        Money nothing = Money.Zero(household.Currency);
+        Currency currency = household.Currency;
+        DebtOrder order = household.Settings.SurplusOrder;
         DebtOutlook outlook = DebtOutlook.After(facts, id => LastRow(debts, id).NewBalance);
-        ImmutableArray<DebtState> after = outlook.Debts;
-        ImmutableArray<Placement> placements = facts.Draft.Placements
-            ?? Proposal(household, [.. after.Select(debt => debt with { Balance = Unfunded(debts, debt.Id) })], left);
-
+        ImmutableArray<DebtState> owed = [.. outlook.Debts.Select(debt => debt with { Balance = Unfunded(debts, debt.Id) })];
+        ImmutableArray<Placement> placements = facts.Draft.Placements ?? Proposal(owed, left, order);
         return new SurplusStep(
             left,
             placements,
             facts.Draft.Placements is not null,
-            Money.Sum(placements.Select(placement => placement.Amount), household.Currency),
-            Course(after),
-            // Paid at once rather than taken off the balance, so that the minimum of a debt it clears rolls on.
-            Course([.. after.Select(debt => debt with { PaidAtOnce = Money.Min(debt.Balance.ClampToZero(), On(placements, debt.Id, nothing)) })]),
-            PotCourse.Of(facts, pots, placements));
+            Money.Sum(placements.Select(placement => placement.Amount), currency),
+            Course(outlook, [], order, currency),
+            Course(outlook, placements, order, currency))
+        {
+            Outlook = outlook,
+            Owed = owed,
+            Order = order,
+        };
+    }
 
-        DebtProjection Course(ImmutableArray<DebtState> states) =>
-            DebtProjection.Project(outlook.From, states, nothing, nothing, household.Settings.SurplusOrder);
+    /// <summary>The debts' course with what is placed on them.</summary>
+    public static DebtProjection Course(DebtOutlook outlook, ImmutableArray<Placement> placements, DebtOrder order, Currency currency)
+    {
+        Money nothing = Money.Zero(currency);
+
+        // Paid at once rather than taken off the balance, so that the minimum of a debt it clears rolls on.
+        ImmutableArray<DebtState> states = placements.IsEmpty
+            ? outlook.Debts
+            : [.. outlook.Debts.Select(debt => debt with { PaidAtOnce = Money.Min(debt.Balance.ClampToZero(), On(placements, debt.Id, nothing)) })];
+        return DebtProjection.Project(outlook.From, states, nothing, nothing, order);
     }
 
     /// <summary>What can be paid on a debt today beyond its minimums: what is owed after them, less interest whose day is still to come.</summary>
@@ -44,14 +55,18 @@ internal static class SurplusRules
 
     private static DebtRow LastRow(DebtsStep debts, DebtId debtId) => debts.Rows.Last(row => row.DebtId == debtId);
 
-    private static ImmutableArray<Placement> Proposal(Household household, ImmutableArray<DebtState> debts, Money left)
+    /// <summary>Where the rest is proposed to go.</summary>
+    /// <param name="debts">The debts, with what today's money can pay on each as its balance.</param>
+    /// <param name="left">What is left; nothing is proposed below zero.</param>
+    /// <param name="order">Which debt comes first.</param>
+    public static ImmutableArray<Placement> Proposal(ImmutableArray<DebtState> debts, Money left, DebtOrder order)
     {
         if (!left.IsPositive)
         {
             return [];
         }
 
-        SurplusPlan plan = SurplusPlan.Propose(debts, left, household.Settings.SurplusOrder);
+        SurplusPlan plan = SurplusPlan.Propose(debts, left, order);
         ImmutableArray<Placement> placements =
             [.. plan.Payments.Select(payment => new Placement(MoveTarget.Debt(payment.DebtId), payment.Amount))];
         return plan.LeftOver.IsPositive

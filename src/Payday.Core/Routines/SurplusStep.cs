@@ -12,12 +12,23 @@ namespace Payday.Core.Routines;
 /// <param name="Placed">The sum of the placements.</param>
 /// <param name="Without">The debts' course without the placements.</param>
 /// <param name="With">The debts' course with them.</param>
-/// <param name="Pots">When each pot that fills up is full, with them and without.</param>
 public sealed record SurplusStep(
     Money Before,
     ImmutableArray<Placement> Placements,
     bool Changed,
     Money Placed,
     DebtProjection Without,
-    DebtProjection With,
-    ImmutableArray<PotCourse> Pots);
+    DebtProjection With)
+{
+    /// <summary>The debts as their courses begin.</summary>
+    public required DebtOutlook Outlook { get; init; }
+
+    /// <summary>The same, each with what today's money can pay on it as its balance.</summary>
+    public required ImmutableArray<DebtState> Owed { get; init; }
+
+    /// <summary>The household's order.</summary>
+    public required DebtOrder Order { get; init; }
+
+    /// <summary>What the two courses come to, beside each other.</summary>
+    public ImmutableArray<DebtChange> Debts => DebtChange.All(Without, With);
+}

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Bills;
 using Payday.Core.Books;
+using Payday.Core.Cash;
 
 namespace Payday.Core.StatementTaking;
 
@@ -12,4 +13,7 @@ public sealed record LineDecision(TakenLine Line, ImmutableArray<long> Lines, Li
 {
     /// <summary>The due that a bill or debt means; null for the open one nearest to the line's day.</summary>
     public DueKey? Due { get; init; }
+
+    /// <summary>The notes of cash, by value in minor units; null for the fewest that come to it.</summary>
+    public Notes? Notes { get; init; }
 }

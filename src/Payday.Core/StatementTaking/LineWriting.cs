@@ -35,6 +35,11 @@ internal static class LineWriting
             return Refused(new TakingFault.Gone(target));
         }
 
+        if (target.Other is { } other && !LedgerEnds.IsOf(book.Household, other))
+        {
+            return Refused(new TakingFault.Gone(target));
+        }
+
         if (target.End is LedgerEnd.Outside { SourceId: { } source } && book.Household.Sources.All(known => known.Id != source))
         {
             return Refused(new TakingFault.Gone(target));
@@ -44,6 +49,7 @@ internal static class LineWriting
         return target switch
         {
             { Use: LineUse.For, End: LedgerEnd.At { Purpose.BillId: { } bill } } when !comesIn => Due(book, decision, DueOwner.Of(bill), today),
+            { Use: LineUse.For, End: LedgerEnd.Owed owed, Other: { } gives } when !comesIn => Move(book, new MoveEntry(line.Date, gives, owed, -line.Amount, What(line))),
             { Use: LineUse.For, End: LedgerEnd.Owed owed } when !comesIn => Due(book, decision, DueOwner.Of(owed.DebtId), today),
             { Use: LineUse.For, End: LedgerEnd.At { Purpose.Kind: PurposeKind.Pot or PurposeKind.Buffer } at } when !comesIn =>
                 Purchase(Purchasing.Enter(book, new PurchaseEntry(line.Date, at.Purpose.PotId, -line.Amount, What(line)))),
@@ -53,7 +59,9 @@ internal static class LineWriting
             { Use: LineUse.Fee } => Entry(book, line, comesIn ? EntryKind.Refund : EntryKind.Fee, MoveEnds.Buffer),
             { Use: LineUse.Interest } => Entry(book, line, EntryKind.Interest, MoveEnds.Buffer),
             { Use: LineUse.Gift } => Entry(book, line, EntryKind.Gift, comesIn ? EntryEnds.ToPlace : MoveEnds.Buffer),
-            { Use: LineUse.Transfer } => Entry(book, line, EntryKind.Transfer, comesIn ? EntryEnds.ToPlace : MoveEnds.Buffer),
+            { Use: LineUse.Transfer } => Entry(book, line, EntryKind.Transfer, target.Other ?? (comesIn ? EntryEnds.ToPlace : MoveEnds.Buffer)),
+            { Use: LineUse.Cash, End: { } cash } => CashLine.Entry(book, decision, cash).Then(entry => Move(book, entry)),
+            { Use: LineUse.Return } when comesIn => CashLine.Return(book, line).Then(plan => Made(plan.Confirm(line.Date), WrittenKind.Return, after => after.Weeks.Returns.Length)),
             _ => Refused(new TakingFault.NotThat(target, comesIn)),
         };
     }
@@ -77,7 +85,7 @@ internal static class LineWriting
         if (due is null)
         {
             return owner.Debt is { } debt
-                ? Made(Moving.Enter(book, new MoveEntry(line.Date, MoveEnds.Buffer, new LedgerEnd.Owed(debt), -line.Amount, What(line))), WrittenKind.Move, after => after.Weeks.Moves.Length)
+                ? Move(book, new MoveEntry(line.Date, MoveEnds.Buffer, new LedgerEnd.Owed(debt), -line.Amount, What(line)))
                 : Made(Paying.Enter(book, new DueEntry(decision.Due ?? new DueKey(owner, line.Date), line.Date), today), WrittenKind.Payment, _ => 0);
         }
 
@@ -100,6 +108,8 @@ internal static class LineWriting
             ? Purchase(Entering.Enter(book, wish))
             : Made(Entering.Enter(book, wish), WrittenKind.Entry, after => after.Weeks.Entries.Length);
     }
+
+    private static Result<(Book, WrittenRecord)> Move(Book book, MoveEntry entry) => Made(Moving.Enter(book, entry), WrittenKind.Move, after => after.Weeks.Moves.Length);
 
     private static Result<(Book, WrittenRecord)> Purchase(Result<Book> after) => Made(after, WrittenKind.Purchase, book => book.Weeks.Purchases.Length);
 

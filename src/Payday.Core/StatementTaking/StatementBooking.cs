@@ -74,13 +74,14 @@ public static class StatementBooking
         });
     }
 
-    /// <summary>The account lines that a record moves money by, by the numbers of their first movements, rising.</summary>
+    /// <summary>The account lines that a record moves money by, by the numbers of their first movements, rising; of a cash return what was brought, without what that pays on debts.</summary>
     internal static ImmutableArray<long> LinesOf(Book book, AccountLines lines, WrittenRecord record)
     {
         (long first, long last) = Movements(book.Weeks, record);
         return
         [
-            .. Enumerable.Range(0, (int)(last - first + 1)).Select(i => lines[first + i]).OfType<AccountLine>().Select(line => line.Number).Distinct().Order(),
+            .. Enumerable.Range(0, (int)(last - first + 1)).Select(i => lines[first + i]).OfType<AccountLine>()
+                .Where(line => record.Kind != WrittenKind.Return || line.Kind == AccountLineKind.Deposit).Select(line => line.Number).Distinct().Order(),
         ];
     }
 
@@ -92,6 +93,7 @@ public static class StatementBooking
             WrittenKind.Payment => (weeks.Payments[at].FirstMovement, weeks.Payments[at].LastMovement),
             WrittenKind.Purchase => (weeks.Purchases[at].FirstMovement, weeks.Purchases[at].LastMovement),
             WrittenKind.Entry => (weeks.Entries[at].FirstMovement, weeks.Entries[at].LastMovement),
+            WrittenKind.Return => (weeks.Returns[at].FirstMovement, weeks.Returns[at].LastMovement),
             _ => (weeks.Moves[at].FirstMovement, weeks.Moves[at].LastMovement),
         };
     }
@@ -145,7 +147,7 @@ public static class StatementBooking
 
         if (IsKnown(book, wish))
         {
-            return new TakingFault.AllKnown();
+            return new TakingFault.AllKnown(wish.Lines.Length);
         }
 
         return wish.Balance is null && !(book.Weeks.StandingReconciliations.LastOrDefault()?.Date > wish.Last.To) ? new TakingFault.NoBalance(wish.Last.To) : null;

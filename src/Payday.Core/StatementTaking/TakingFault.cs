@@ -9,7 +9,8 @@ namespace Payday.Core.StatementTaking;
 public abstract record TakingFault : Fault
 {
     /// <summary>There is nothing in them that isn't known, and nothing to be done.</summary>
-    public sealed record AllKnown : TakingFault;
+    /// <param name="Left">How many of their lines were left before, and are left again.</param>
+    public sealed record AllKnown(int Left) : TakingFault;
 
     /// <summary>Neither the file nor the person says the bank's balance on the last day.</summary>
     /// <param name="To">The last day.</param>

@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.AccountEntries;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
+using Payday.Core.CashReturns;
 using Payday.Core.DuePayments;
 using Payday.Core.Faults;
 using Payday.Core.Moves;
@@ -57,6 +58,7 @@ public static class TakingUndo
         WrittenKind.Payment => Paying.Undo(book, record.Number, date),
         WrittenKind.Purchase => Purchasing.Undo(book, record.Number, date),
         WrittenKind.Entry => Entering.Undo(book, record.Number, date),
+        WrittenKind.Return => ReturnUndo.Of(book, book.Weeks.Returns[(int)record.Number - 1], date),
         _ => Moving.Undo(book, record.Number, date),
     };
 

@@ -25,8 +25,18 @@ namespace Payday.Core.Status;
 public sealed record DebtsAhead(
     ImmutableArray<DebtAhead> Debts, DebtOrder Order, Money Extra, DebtProjection AtMinimums, DebtProjection AsProposed, DebtProjection OtherOrder)
 {
+    /// <summary>Of each debt, in the same order, what is charged on it until the courses begin: zero or more.</summary>
+    public required ImmutableArray<Money> Soon { get; init; }
+
+    /// <summary>All interest to come in a course, from today to the end of the debts that end; what is charged before it begins is among it.</summary>
+    public Money InterestToCome(DebtProjection course)
+    {
+        ArgumentNullException.ThrowIfNull(course);
+        return course.Debts.Zip(Soon).Where(pair => pair.First.Interest is not null).Aggregate(course.Interest, (sum, pair) => sum + pair.Second);
+    }
+
     /// <summary>The order that the household doesn't follow.</summary>
-    public DebtOrder Other => OtherThan(Order);
+    public DebtOrder Other => OtherWay.Than(Order);
 
     /// <summary>What the other order costs more in interest, below zero where less; null where the two leave different debts without an end.</summary>
     public Money? OtherCosts => AsProposed.Never.SequenceEqual(OtherOrder.Never) ? OtherOrder.Interest - AsProposed.Interest : null;
@@ -44,20 +54,24 @@ public sealed record DebtsAhead(
         RoutinePlan? plan = Plan(book);
         DebtProjection minimums = plan?.Surplus.Without ?? Bare(book, today, order);
         DebtProjection proposed = plan?.Surplus.With ?? minimums;
-        DebtProjection other = plan is null ? Bare(book, today, OtherThan(order)) : Plan(In(book, OtherThan(order)))!.Surplus.With;
+        DebtProjection other = plan is null ? Bare(book, today, OtherWay.Than(order)) : OtherWay.Of(plan.Surplus).Course;
         Money nothing = Money.Zero(book.Household.Currency);
+        ImmutableArray<Money> soon = [.. book.Household.Debts.Select(debt => SoonOn(plan, debt.Id, nothing))];
         return new DebtsAhead(
             [.. DebtGlance.Of(book).Select((glance, i) => new DebtAhead(
                 glance,
                 Charged(book.Ledger, glance.Debt.Id),
-                proposed.Debts[i].Interest is { } later ? later + Soon(plan, glance.Debt.Id, nothing) : null,
+                proposed.Debts[i].Interest is { } later ? later + soon[i] : null,
                 proposed.Debts[i],
                 minimums.Debts[i]))],
             order,
             plan is null ? nothing : Money.Sum(plan.Surplus.Placements.Where(placement => placement.Target is MoveTarget.ToDebt).Select(placement => placement.Amount), nothing.Currency),
             minimums,
             proposed,
-            other);
+            other)
+        {
+            Soon = soon,
+        };
     }
 
     private static RoutinePlan? Plan(Book book) =>
@@ -70,14 +84,8 @@ public sealed record DebtsAhead(
         return DebtProjection.Project(outlook.From, outlook.Debts, nothing, nothing, order);
     }
 
-    private static Book In(Book book, DebtOrder order) =>
-        book with { Household = book.Household with { Settings = book.Household.Settings with { SurplusOrder = order } } };
-
-    private static DebtOrder OtherThan(DebtOrder order) =>
-        order == DebtOrder.SmallestBalance ? DebtOrder.HighestRate : DebtOrder.SmallestBalance;
-
     // What is charged until the course begins.
-    private static Money Soon(RoutinePlan? plan, DebtId debt, Money nothing) =>
+    private static Money SoonOn(RoutinePlan? plan, DebtId debt, Money nothing) =>
         plan is null ? nothing : Money.Sum(plan.Debts.Rows.Where(row => row.DebtId == debt).Select(row => row.Interest), nothing.Currency);
 
     // With what was entered as interest beside that of a month.

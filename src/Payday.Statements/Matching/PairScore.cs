@@ -28,9 +28,6 @@ internal sealed class PairScore(WordRarity words, Func<long, bool> isCommon)
     private const int KindAgrees = 120;
     private const int KindSpeaksAgainst = -400;
 
-    // Folded; where a bank gives no kind its words may. Common practice of banks' texts, no source.
-    private static readonly string[] CashWords = ["CASH", "ATM", "WITHDRAWAL", "DEPOSIT", "BARGELD", "GELDAUTOMAT", "GELDAUTOMAAT", "EINZAHLUNG", "RETRAIT", "CAJERO", "BANCOMAT", "PRELIEVO", "UTTAG", "BANKOMAT"];
-
     /// <summary>The first and the last day on which the bank may show a line of a day.</summary>
     public static (LocalDate First, LocalDate Last) Window(AccountLine entry) =>
         (entry.Date.PlusDays(-DaysBefore - WeekendBehind(entry.Date)), entry.Date.PlusDays(entry.Kind == AccountLineKind.Cheque ? ChequeDays : DaysAfter + WeekendBehind(entry.Date)));
@@ -63,7 +60,7 @@ internal sealed class PairScore(WordRarity words, Func<long, bool> isCommon)
     }
 
     private static bool IsCash(StatementLine line, IReadOnlyList<string> lineWords, AccountLine entry) =>
-        line.Kind == LineKind.Other && (entry.Kind is AccountLineKind.Withdrawal or AccountLineKind.Deposit) && lineWords.Any(CashWords.Contains);
+        line.Kind == LineKind.Other && (entry.Kind is AccountLineKind.Withdrawal or AccountLineKind.Deposit) && CashWords.AreIn(lineWords);
 
     // Days count in working days: a Friday's payment shown on Monday is a day late.
     private static int DayPoints(LocalDate shown, AccountLine entry)

@@ -56,6 +56,7 @@ internal sealed class PartyHabits
     /// <summary>What a line of the account was written down as; null where a line of a statement can't become that.</summary>
     public static LineTarget? TargetOf(AccountLine line, Book book) => line.Other switch
     {
+        LedgerEnd.At { Place: Place.Cash } cash => CashOf(line, cash, book),
         LedgerEnd.Outside { BillId: { } bill } => new LineTarget(LineUse.For, LedgerEnd.InAccount(Purpose.SetAside(bill))),
         LedgerEnd.Owed owed => new LineTarget(LineUse.For, owed),
         LedgerEnd.Outside { SourceId: { } source } => new LineTarget(LineUse.Income, book.Household.Sources.Any(known => known.Id == source) ? line.Other : null),
@@ -66,6 +67,16 @@ internal sealed class PartyHabits
         LedgerEnd.Outside { Entry: EntryKind.Interest } => new LineTarget(LineUse.Interest),
         LedgerEnd.Outside { Entry: EntryKind.Gift } => new LineTarget(LineUse.Gift),
         LedgerEnd.Outside { Entry: EntryKind.Transfer } => new LineTarget(LineUse.Transfer),
+        _ => null,
+    };
+
+    // What a payday fetches has its own slip: it is found by its amount, and no habit.
+    private static LineTarget? CashOf(AccountLine line, LedgerEnd.At cash, Book book) => (line.Payday, cash.Purpose) switch
+    {
+        ({ }, _) => null,
+        (_, { Kind: PurposeKind.OwedBack }) => new LineTarget(LineUse.Return),
+        (_, { Kind: PurposeKind.Buffer }) => new LineTarget(LineUse.Cash, MoveEnds.Loose),
+        (_, { PotId: { } pot }) when book.Household.Pots.FirstOrDefault(known => known.Id == pot && known.Place == Place.Cash) is { } known => new LineTarget(LineUse.Cash, MoveEnds.OfPot(known)),
         _ => null,
     };
 

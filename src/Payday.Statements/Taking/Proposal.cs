@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Payday.Core.Bills;
 using Payday.Core.Books;
+using Payday.Core.Cash;
 
 namespace Payday.Statements.Taking;
 
@@ -12,6 +13,9 @@ public sealed record Proposal(LineTarget Target, ProposalReason Reason, bool IsS
 {
     /// <summary>The due that is meant; null for none, or for the one nearest.</summary>
     public DueKey? Due { get; init; }
+
+    /// <summary>The notes of cash, by value in minor units; null for the fewest that come to it.</summary>
+    public Notes? Notes { get; init; }
 
     /// <summary>Lines of the account that it is, by the numbers of their first movements; none where something would be written down.</summary>
     public ImmutableArray<long> Lines { get; init; } = [];

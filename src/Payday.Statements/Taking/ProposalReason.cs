@@ -23,4 +23,7 @@ public enum ProposalReason
 
     /// <summary>Several lines of the account add up to it.</summary>
     Sum,
+
+    /// <summary>The bank calls it cash, or its words are those of cash machines.</summary>
+    Cash,
 }

@@ -120,7 +120,7 @@ public sealed record StatementPlan(
             WasLeft = line.WasLeft,
         };
         return line.State == PlannedState.Matched && line.Partners[0] is Partner.Entered entered ? new LineDecision(taken, [entered.Line.Number], null)
-            : line.Effective is { } effective ? new LineDecision(taken, effective.Lines, effective.Lines.IsEmpty ? effective.Target : null) { Due = effective.Due }
+            : line.Effective is { } effective ? new LineDecision(taken, effective.Lines, effective.Lines.IsEmpty ? effective.Target : null) { Due = effective.Due, Notes = effective.Notes }
             : new LineDecision(taken, [], null);
     }
 
@@ -159,7 +159,7 @@ public sealed record StatementPlan(
             (PlannedState state, Proposal? proposal) = partner switch
             {
                 Partner.Entered => (PlannedState.Matched, (Proposal?)null),
-                Partner.Pay => (PlannedState.Waits, rule),
+                Partner.Pay => (PlannedState.Waits, rule is null ? null : rule with { IsSure = false }),
                 Partner.Due due when rule is null || rule.Target == BookLines.TargetOf(due.Line.Key.Owner) =>
                     (PlannedState.New, new Proposal(BookLines.TargetOf(due.Line.Key.Owner), ProposalReason.Due, true) { Due = due.Line.Key }),
                 _ => (PlannedState.New, rule),

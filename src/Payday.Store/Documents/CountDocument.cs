@@ -25,6 +25,7 @@ internal static class CountDocument
         {
             PlacementTarget.Debt => MoveTarget.Debt(new(id)),
             PlacementTarget.Pot => MoveTarget.Pot(new(id)),
+            PlacementTarget.Bill => MoveTarget.Bill(new(id)),
             _ => MoveTarget.Buffer,
         };
     }

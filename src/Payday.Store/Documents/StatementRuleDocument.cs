@@ -16,9 +16,12 @@ internal static class StatementRuleDocument
         to.Text("_id", rule.Words);
         to.Choice("use", StoredChoices.LineUses, rule.Target.Use);
         to.OptionalText("end", rule.Target.End?.Key);
+        to.OptionalText("other", rule.Target.Other?.Key);
     }
 
     private static StatementRule Read(IFieldReader from) => new(
         from.Text("_id"),
-        new LineTarget(from.Choice("use", StoredChoices.LineUses), from.OptionalText("end") is { } end ? LedgerEnd.FromKey(end) : null));
+        new LineTarget(from.Choice("use", StoredChoices.LineUses), End(from.OptionalText("end"))) { Other = End(from.OptionalText("other")) });
+
+    private static LedgerEnd? End(string? key) => key is null ? null : LedgerEnd.FromKey(key);
 }

@@ -24,7 +24,7 @@ internal static class StoredChoices
         new(("Level", SetAsideMode.Level), ("AsTheyFall", SetAsideMode.AsTheyFall));
 
     public static StoredWords<PlacementTarget> Targets { get; } =
-        new(("Debt", PlacementTarget.Debt), ("Pot", PlacementTarget.Pot), ("Buffer", PlacementTarget.Buffer));
+        new(("Debt", PlacementTarget.Debt), ("Pot", PlacementTarget.Pot), ("Buffer", PlacementTarget.Buffer), ("Bill", PlacementTarget.Bill));
 
     public static StoredWords<FillState> FillStates { get; } = new(("Done", FillState.Done), ("Skipped", FillState.Skipped));
 
@@ -42,7 +42,7 @@ internal static class StoredChoices
         ("Loss", EntryKind.Loss));
 
     public static StoredWords<WrittenKind> WrittenKinds { get; } = new(
-        ("Payment", WrittenKind.Payment), ("Purchase", WrittenKind.Purchase), ("Entry", WrittenKind.Entry), ("Move", WrittenKind.Move));
+        ("Payment", WrittenKind.Payment), ("Purchase", WrittenKind.Purchase), ("Entry", WrittenKind.Entry), ("Move", WrittenKind.Move), ("Return", WrittenKind.Return));
 
     public static StoredWords<LineUse> LineUses { get; } = new(
         ("For", LineUse.For),
@@ -51,7 +51,9 @@ internal static class StoredChoices
         ("Interest", LineUse.Interest),
         ("Gift", LineUse.Gift),
         ("Transfer", LineUse.Transfer),
-        ("Leave", LineUse.Leave));
+        ("Leave", LineUse.Leave),
+        ("Cash", LineUse.Cash),
+        ("Return", LineUse.Return));
 
     public static StoredWords<DifferenceEnd> DifferenceEnds { get; } =
         new(("Explained", DifferenceEnd.Explained), ("TurnedUp", DifferenceEnd.TurnedUp));

@@ -18,7 +18,7 @@ namespace Payday.Store.Snapshots;
 internal static class SnapshotFile
 {
     // Changes with the fields of any record and with how they are packed.
-    private const int Version = (StoreVersion.Current * 1_000) + 5;
+    private const int Version = (StoreVersion.Current * 1_000) + 6;
 
     private const int HashLength = 16;
 

@@ -16,6 +16,9 @@ namespace Payday.Store.Starts;
 /// </remarks>
 public sealed record StartDraft(HouseholdDraft Household, ImmutableSortedSet<string> Passed, BegunItems Begun)
 {
+    /// <summary>What a household is called before it has another name.</summary>
+    public const string UsualName = "Our household";
+
     /// <summary>The bank's files that it is set up from.</summary>
     public StartStatements Statements { get; init; } = StartStatements.None;
 
@@ -23,6 +26,7 @@ public sealed record StartDraft(HouseholdDraft Household, ImmutableSortedSet<str
     public static StartDraft Fresh(LocalDate today) => new(
         new()
         {
+            Name = UsualName,
             Start = today,
             Settings = new()
             {

@@ -12,7 +12,7 @@ namespace Payday.Store.Starts;
 /// The file of a household that is being set up: <c>{"version":1,"parts":[…],"household":{…},"begun":{"bills":{…}},"statements":{…}}</c>, the
 /// household and its items as a household file has them, as far as they go, and what it is set up from.
 /// </summary>
-/// <remarks>The first ones had no version; they are read as those of version 1. Items that were begun and the bank's files are there only where there are some.</remarks>
+/// <remarks>The first ones had no version; they are read as those of version 1. Items that were begun, lines that weren't taken yet and the bank's files are there only where there are some.</remarks>
 internal static class StartFormat
 {
     /// <summary>The version that is written, and the newest that is read.</summary>
@@ -27,11 +27,17 @@ internal static class StartFormat
     private static readonly LinesValue PartsValue = new(MostParts);
     private static readonly CountValue VersionValue = new(1, int.MaxValue);
 
+    private static readonly LinesValue LinesValue = new(HouseholdLimits.MostItems);
+
     private static readonly PartFormat<BegunItems> BegunFields = new(
         FileField.Of(Begun.Source, "sources", new PartValue<SourceDraft>(SourceFormat.Fields)),
         FileField.Of(Begun.Bill, "bills", new PartValue<BillDraft>(BillFormat.Fields)),
         FileField.Of(Begun.Debt, "debts", new PartValue<DebtDraft>(DebtFormat.Fields)),
-        FileField.Of(Begun.Pot, "pots", new PartValue<PotDraft>(PotFormat.Fields)));
+        FileField.Of(Begun.Pot, "pots", new PartValue<PotDraft>(PotFormat.Fields)),
+        FileField.Of(Begun.SourceLines, "sourceLines", LinesValue),
+        FileField.Of(Begun.BillLines, "billLines", LinesValue),
+        FileField.Of(Begun.DebtLines, "debtLines", LinesValue),
+        FileField.Of(Begun.PotLines, "potLines", LinesValue));
 
     private const int MostParts = 100;
 

@@ -10,6 +10,9 @@ public sealed record StartStatements(ImmutableArray<StartStatement> Files, Immut
 {
     private static readonly ImmutableSortedSet<string> NoKeys = ImmutableSortedSet.Create<string>(StringComparer.Ordinal);
 
+    /// <summary>What of the taken was taken as a debt, by its key.</summary>
+    public ImmutableSortedSet<string> Debts { get; init; } = NoKeys;
+
     /// <summary>None.</summary>
     public static StartStatements None { get; } = new([], NoKeys, NoKeys);
 
@@ -17,18 +20,21 @@ public sealed record StartStatements(ImmutableArray<StartStatement> Files, Immut
     public bool IsEmpty => Files.IsEmpty && Taken.IsEmpty && Left.IsEmpty;
 
     /// <summary>The same with a key taken.</summary>
-    public StartStatements Take(string key) => this with { Taken = Taken.Add(key), Left = Left.Remove(key) };
+    public StartStatements Take(string key) => this with { Taken = Taken.Add(key), Left = Left.Remove(key), Debts = Debts.Remove(key) };
+
+    /// <summary>The same with a key taken as a debt.</summary>
+    public StartStatements TakeAsDebt(string key) => Take(key) with { Debts = Debts.Add(key) };
 
     /// <summary>The same with a key left.</summary>
-    public StartStatements Leave(string key) => this with { Taken = Taken.Remove(key), Left = Left.Add(key) };
+    public StartStatements Leave(string key) => this with { Taken = Taken.Remove(key), Left = Left.Add(key), Debts = Debts.Remove(key) };
 
     /// <summary>The same with nothing decided of a key.</summary>
-    public StartStatements Reopen(string key) => this with { Taken = Taken.Remove(key), Left = Left.Remove(key) };
+    public StartStatements Reopen(string key) => this with { Taken = Taken.Remove(key), Left = Left.Remove(key), Debts = Debts.Remove(key) };
 
     /// <inheritdoc/>
     public bool Equals(StartStatements? other) =>
-        other is not null && Files.SequenceEqual(other.Files) && Taken.SetEquals(other.Taken) && Left.SetEquals(other.Left);
+        other is not null && Files.SequenceEqual(other.Files) && Taken.SetEquals(other.Taken) && Left.SetEquals(other.Left) && Debts.SetEquals(other.Debts);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => HashCode.Combine(Files.Length, Taken.Count, Left.Count);
+    public override int GetHashCode() => HashCode.Combine(Files.Length, Taken.Count, Left.Count, Debts.Count);
 }

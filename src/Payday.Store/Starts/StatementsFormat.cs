@@ -5,7 +5,7 @@ using Payday.Store.Json;
 
 namespace Payday.Store.Starts;
 
-/// <summary>How the bank's files of a household that is set up are kept: <c>{"files":[{"path":"…","answers":[0]}],"taken":["…"],"left":["…"]}</c>.</summary>
+/// <summary>How the bank's files of a household that is set up are kept: <c>{"files":[{"path":"…","answers":[0]}],"taken":["…"],"left":["…"],"debts":["…"]}</c>.</summary>
 internal static class StatementsFormat
 {
     /// <summary>The most files; fewer are for a person to look through.</summary>
@@ -19,6 +19,7 @@ internal static class StatementsFormat
     private const string Answers = "answers";
     private const string Taken = "taken";
     private const string Left = "left";
+    private const string Debts = "debts";
 
     private static readonly LinesValue Keys = new(MostKeys);
     private static readonly CountValue Answer = new(0, int.MaxValue);
@@ -38,7 +39,10 @@ internal static class StatementsFormat
                 }),
             ],
             Set(fields.Find(Taken), reading),
-            Set(fields.Find(Left), reading));
+            Set(fields.Find(Left), reading))
+        {
+            Debts = Set(fields.Find(Debts), reading),
+        };
     }
 
     /// <summary>Writes it.</summary>
@@ -65,6 +69,12 @@ internal static class StatementsFormat
         Keys.Write(json, [.. statements.Taken], default);
         json.WritePropertyName(Left);
         Keys.Write(json, [.. statements.Left], default);
+        if (!statements.Debts.IsEmpty)
+        {
+            json.WritePropertyName(Debts);
+            Keys.Write(json, [.. statements.Debts], default);
+        }
+
         json.WriteEndObject();
     }
 

@@ -16,6 +16,9 @@ internal static class Bars
     /// <summary>Whether a character is a part of a bar or a chart of dots.</summary>
     public static bool IsPart(char one) => one is (>= '\u2588' and <= '\u258F') or (>= '\u2801' and <= '\u28FF') or Empty;
 
+    /// <summary>Whether a character is drawn, not written: a part of a bar or a chart, or the line beside it.</summary>
+    public static bool IsDrawn(char one) => IsPart(one) || one is >= '\u2500' and <= '\u257F';
+
     /// <summary>Whether a character is one of those that simple fonts lack: eighths of a block and patterns of dots.</summary>
     public static bool IsFine(char one) => one is (> Full and <= '\u258F' and not Half) or (>= '\u2801' and <= '\u28FF');
 

@@ -72,7 +72,7 @@ internal static class CommandLine
                     Answer.Waiting waiting => (Refused, waiting.Lines, waiting.Json),
                     _ => throw new InvalidOperationException("An answer is one of its cases."),
                 };
-                return Say(shell.Out, "", json ? [document] : lines) is not { } fault ? exit
+                return Say(shell.Out, "", json ? [document] : [.. lines.Select(shell.Drawn)]) is not { } fault ? exit
                     : answer.HasChanged ? Refuse(shell, exit, ["It is done. " + Lost(fault)])
                     : Refuse(shell, codeAnswers ? exit : Refused, [Lost(fault)]);
         }

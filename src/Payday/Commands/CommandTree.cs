@@ -18,7 +18,7 @@ internal static class CommandTree
 
         foreach (Command command in (Command[])
         [
-            DemoCommand.Build(shell), RunCommand.Build(shell), AskCommand.Build(shell), SlipCommand.Build(shell), ShowCommand.Build(shell), AheadCommand.Build(shell),
+            DemoCommand.Build(shell), RunCommand.Build(shell), AskCommand.Build(shell), SlipCommand.Build(shell), ShowCommand.Build(shell), ReportCommand.Build(shell), AheadCommand.Build(shell),
             FillCommand.Build(shell), CountCommand.Build(shell), SpendCommand.Build(shell), ReturnCommand.Build(shell), DueCommand.Build(shell), MoveCommand.Build(shell), EntryCommand.Build(shell), ReconcileCommand.Build(shell), UndoCommand.Build(shell), PotCommand.Build(shell), StatusCommand.Build(shell),
             ImportCommand.Build(shell), ExportCommand.Build(shell), StatementCommand.Build(shell), LearnCommand.Build(shell),
             CheckCommand.Build(shell), BackupCommand.Build(shell), RestoreCommand.Build(shell),

@@ -21,7 +21,7 @@ internal static class ExportCommand
 {
     public static Command Build(CommandShell shell)
     {
-        var csv = new Option<string?>("--csv") { Description = "Write ledger, pots, bills and debts as CSV files to this folder instead.", HelpName = "DIR" };
+        var csv = new Option<string?>("--csv") { Description = "Write ledger, pots, bills, debts, lines of statements and their rules as CSV files to this folder instead.", HelpName = "DIR" };
         var replace = new Option<bool>("--replace") { Description = "Replace CSV files that are already there." };
         var command = new PaydayCommand(
             "export",

@@ -67,6 +67,7 @@ internal static class RoutineJson
     private static PlacementResult Placed(Household household, Placement placement) => placement.Target switch
     {
         MoveTarget.ToDebt to => new("debt", household.Debts.Single(debt => debt.Id == to.Id).Name, placement.Amount.ToPlain()),
+        MoveTarget.ToBill to => new("bill", household.Bills.Single(bill => bill.Id == to.Id).Name, placement.Amount.ToPlain()),
         MoveTarget.ToPot to => new("pot", household.Pots.Single(pot => pot.Id == to.Id).Name, placement.Amount.ToPlain()),
         _ => new("buffer", "", placement.Amount.ToPlain()),
     };

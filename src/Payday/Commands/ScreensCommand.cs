@@ -44,7 +44,7 @@ internal static class ScreensCommand
         FullScreen.Run(
             stored is { } book
             ? Home(new BookSession(store, book, call.Shell.Today))
-            : new StartScreen(new StartDoor(store, call.Shell.Today, path => Offer(call.Shell, path), demo.Open)),
+            : new StartScreen(new StartDoor(store, call.Shell.Today, path => Offer(call.Shell, path), demo.Open) { Locale = FullScreen.Locale }),
             new ScreenMap().Lead);
 
         // Also what was said on the screen: here it stays in sight.

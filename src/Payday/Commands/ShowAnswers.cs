@@ -8,7 +8,9 @@ using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.CashReturns;
+using Payday.Core.Histories;
 using Payday.Core.Households;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
@@ -27,19 +29,23 @@ internal static class ShowAnswers
     {
         NumberStyle style = book.Household.Settings.Numbers;
         Balances balances = book.Ledger.Balances;
+        Dictionary<PotId, PotPlan> plans = PotPlan.Of(book).ToDictionary(plan => plan.Pot.Id);
         PotResult[] pots = [.. book.Household.Pots.Select(pot => new PotResult(
             pot.Name,
             Kind(pot.Kind),
             PotsReport.Place(pot),
             PotMoney.InItsPlace(balances, pot.Id).ToPlain(),
             balances[LedgerEnd.InAccount(Purpose.KeptBack(pot.Id))].ToPlain(),
-            PotsReport.Target(book, pot, today)?.ToPlain()))];
+            PotsReport.Target(book, pot, today)?.ToPlain(),
+            plans.TryGetValue(pot.Id, out PotPlan? plan) ? new PotPlanResult(plan.Planned.ToPlain(), plan.Ahead.ToPlain(), plan.Lacks.ToPlain(), plan.Done is { } done ? LocalDatePattern.Iso.Format(done) : null) : null))];
         return new Answer.Done(
             [.. Report.Table(
                 style,
-                [Report.Names("Pot"), new("kind"), new("where"), Report.Amounts("has"), Report.Amounts("not in notes"), Report.Amounts("target")],
-                pots.Select(pot => ImmutableArray.Create(
-                    pot.Name, pot.Kind, pot.Held, Shown(book, pot.Balance), Shown(book, pot.KeptBack), pot.Target is { } target ? Shown(book, target) : "")))],
+                [Report.Names("Pot"), new("kind"), new("where"), Report.Amounts("has"), Report.Amounts("not in notes"), Report.Amounts("target"), new("full")],
+                book.Household.Pots.Zip(pots, (pot, result) => ImmutableArray.Create(
+                    result.Name, result.Kind, result.Held, Shown(book, result.Balance), Shown(book, result.KeptBack), result.Target is { } target ? Shown(book, target) : "",
+                    plans.TryGetValue(pot.Id, out PotPlan? plan) ? PotPlanText.Done(plan) : ""))),
+                .. PotPlanText.Notes(plans.Values, style).SelectMany(Report.Prose)],
             JsonSerializer.Serialize(new PotsResult(pots), ResultJson.Readable.PotsResult));
     }
 
@@ -96,7 +102,7 @@ internal static class ShowAnswers
         int year = today.Year;
         ImmutableArray<MonthSummary> months = MonthSummary.OfYear(book.Ledger, year, book.Household.Start, today, Roundings.Of(book));
         return new Answer.Done(
-            [.. Pictured(book, today), .. YearReport.Lines(months, year, book, Report.Width)],
+            [.. Pictured(book, today.ToYearMonth(), today), .. YearReport.Lines(months, year, book, Report.Width)],
             JsonSerializer.Serialize(
                 new YearResult(year, [.. months.Select(month => new MonthResult(
                     month.Month.ToString("uuuu-MM", CultureInfo.InvariantCulture),
@@ -111,9 +117,40 @@ internal static class ShowAnswers
                 ResultJson.Readable.YearResult));
     }
 
-    private static IEnumerable<string> Pictured(Book book, LocalDate today)
+    /// <summary>The months up to one, and their years: for people as the screen has them, for programs each month with where its money went.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="month">The last month that is shown.</param>
+    /// <param name="today">The date.</param>
+    public static Answer Months(Book book, YearMonth month, LocalDate today)
     {
-        YearMonth month = today.ToYearMonth();
+        var flows = MonthFlows.Of(book);
+        if (month < flows.First)
+        {
+            return Answer.Because($"The household begins in {flows.First.ToString("MMMM uuuu", CultureInfo.InvariantCulture)}.");
+        }
+
+        ImmutableArray<MonthFlow> all = flows.Between(flows.First, month.OnDayOfMonth(1));
+        MonthWholeResult[] months = [.. all.Select(one => new MonthWholeResult(
+            Iso(one.Month),
+            one.Flow.CameIn.ToPlain(),
+            one.Flow.WentOut.ToPlain(),
+            one.Saved.ToPlain(),
+            one.Owed.ToPlain(),
+            flows.UsualOf(flow => flow.CameIn, one.Month)?.Amount.ToPlain(),
+            flows.UsualOf(flow => flow.WentOut, one.Month)?.Amount.ToPlain(),
+            [.. WhereItWent.Went(book, one.Flow).Select(to => new WentResult(to.Name, to.Amount.ToPlain(), flows.UsualTo(to.End, one.Month)?.Amount.ToPlain()))]))];
+        YearWholeResult[] years = [.. all.Select(one => one.Month).GroupBy(one => one.Year, (year, its) => (Year: year, To: its.Max())).Select(year =>
+        {
+            Flow flow = flows.YearTo(year.To);
+            return new YearWholeResult(year.Year, Iso(year.To), flow.CameIn.ToPlain(), flow.WentOut.ToPlain(), [.. WhereItWent.Went(book, flow).Select(to => new WentResult(to.Name, to.Amount.ToPlain(), null))]);
+        })];
+        return new Answer.Done([.. Pictured(book, month, today)], JsonSerializer.Serialize(new MonthsResult(months, years), ResultJson.Readable.MonthsResult));
+    }
+
+    private static string Iso(YearMonth month) => month.ToString("uuuu-MM", CultureInfo.InvariantCulture);
+
+    private static IEnumerable<string> Pictured(Book book, YearMonth month, LocalDate today)
+    {
         return
         [
             .. Report.Heading($"Where the money went in {MonthsReport.Title(month, today)}"), .. MonthsReport.Month(book, month, Report.Width), "",

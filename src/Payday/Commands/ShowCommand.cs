@@ -1,5 +1,8 @@
 using System.CommandLine;
+using NodaTime;
+using NodaTime.Text;
 using Payday.Core.Books;
+using Payday.Text;
 
 namespace Payday.Commands;
 
@@ -11,17 +14,25 @@ internal static class ShowCommand
         var what = new Argument<string?>("WHAT")
         {
             HelpName = "WHAT",
-            Description = "pots, bills, debts, calendar, year or ledger. Default: an overview.",
+            Description = "pots, bills, debts, calendar, months, year or ledger. Default: an overview.",
             Arity = ArgumentArity.ZeroOrOne,
         };
-        what.LimitTo("pots", "bills", "debts", "calendar", "year", "ledger");
+        what.LimitTo("pots", "bills", "debts", "calendar", "months", "year", "ledger");
         var whole = new Option<bool>("--whole") { Description = "Of the ledger every line, not what was done." };
+        var month = new Option<string?>("--month") { Description = "Of months the last one that is shown, e.g. 2026-04. Default: this one.", HelpName = "MONTH" };
+        month.Validators.Add(result =>
+        {
+            if (result.Tokens is [{ Value: var text }] && !YearMonthPattern.Iso.Parse(text).Success)
+            {
+                result.AddError($"--month {CleanText.OneLine(text)}: write a month as 2026-04.");
+            }
+        });
         var command = new PaydayCommand(
             "show",
             "Show the household: an overview, or one part of it.",
-            "payday show pots") { what, whole };
+            "payday show pots") { what, whole, month };
         return Invocation.Does(command, shell, call => call.Parsed.GetValue(what) is { } part
-            ? call.OnLook(book => Part(shell, book, part, call.Parsed.GetValue(whole)))
+            ? call.OnLook(book => Part(shell, book, part, call.Parsed.GetValue(whole), call.Parsed.GetValue(month)))
             : Overview(call));
     }
 
@@ -29,12 +40,13 @@ internal static class ShowCommand
     public static Answer Overview(Invocation call) =>
         call.OnLook(book => OverviewAnswer.Of(book, call.Shell.Today()));
 
-    private static Answer Part(CommandShell shell, Book book, string part, bool whole) => part switch
+    private static Answer Part(CommandShell shell, Book book, string part, bool whole, string? month) => part switch
     {
         "pots" => ShowAnswers.Pots(book, shell.Today()),
         "bills" => ShowAnswers.Bills(book, shell.Today()),
         "debts" => ShowAnswers.Debts(book, shell.Today()),
         "calendar" => CalendarAnswer.Of(book, shell.Today()),
+        "months" => ShowAnswers.Months(book, month is null ? shell.Today().ToYearMonth() : YearMonthPattern.Iso.Parse(month).Value, shell.Today()),
         "year" => ShowAnswers.Year(book, shell.Today()),
         _ => ShowAnswers.Ledger(book, whole),
     };

@@ -1,5 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
+using Payday.Pages;
 using Payday.Printing;
 using Payday.Texts;
 
@@ -13,7 +14,8 @@ namespace Payday.Commands;
 /// <param name="Replace">Whether the PDF file may already be there.</param>
 /// <param name="Prints">Whether it goes to a printer.</param>
 /// <param name="Printer">The name of the printer, or null for the usual one.</param>
-internal sealed record SlipWish(bool Filling, int? Columns, string? File, string? Size, bool Replace, bool Prints, string? Printer)
+/// <param name="Print">How large the print is.</param>
+internal sealed record SlipWish(bool Filling, int? Columns, string? File, string? Size, bool Replace, bool Prints, string? Printer, PrintSize Print)
 {
     /// <summary>The fewest columns of a paper.</summary>
     public const int NarrowestPaper = 32;
@@ -29,14 +31,19 @@ internal sealed record SlipWish(bool Filling, int? Columns, string? File, string
     public string? Fault =>
         Prints && File is not null ? "Choose one of --pdf and --print."
         : File is null && (Size is not null || Replace) ? "--paper and --replace go with --pdf."
-        : size.Ok ? null
-        : $"--paper {Size}: {FaultTexts.Of(size.Fault)}";
+        : IsLarge && File is null && !Prints ? "--print-size large goes with --pdf or --print."
+        : Columns is not null && IsLarge ? "Choose one of --width and --print-size large."
+        : !size.Ok ? $"--paper {Size}: {FaultTexts.Of(size.Fault)}"
+        : IsLarge && Size is not null && !size.Value.IsSheet ? $"Large print needs a full sheet; leave --paper {size.Value.Name} out."
+        : null;
 
-    /// <summary>The size of the PDF's pages, only without a <see cref="Fault"/>: unless it is said, pocket size for a slip and a full sheet for the filling sheet.</summary>
+    /// <summary>How many columns wide a paper of text is.</summary>
+    public int TextColumns => Columns ?? (Prints ? PrinterColumns : WidestPaper);
+
+    /// <summary>Whether large print is wanted.</summary>
+    public bool IsLarge => Print == PrintSize.Large;
+
+    /// <summary>The size of the PDF's pages, only without a <see cref="Fault"/>: unless it is said, pocket size for a slip, and a full sheet for the filling sheet and large print.</summary>
     /// <param name="currency">The household's, which tells the sheets in use where it lives.</param>
-    public PaperSize PaperSize(Currency currency) => Size is null && Filling ? Printing.PaperSize.SheetFor(currency) : size.Value!;
-
-    /// <summary>How many columns wide the paper is.</summary>
-    /// <inheritdoc cref="PaperSize"/>
-    public int PaperColumns(Currency currency) => Columns ?? (File is not null ? PaperSize(currency).Columns : Prints ? PrinterColumns : WidestPaper);
+    public PaperSize PaperSize(Currency currency) => Size is not null ? size.Value! : Filling ? Printing.PaperSize.SheetFor(currency) : PrintedPaper.SizeOfSlip(currency, Print);
 }

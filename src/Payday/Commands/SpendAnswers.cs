@@ -118,6 +118,7 @@ internal static class SpendAnswers
                         IsFurther(purchase) ? "" : purchase.What))),
                 .. all.Where(part => part is { Undone: false, Whole: not null }).GroupBy(part => part.Whole)
                     .Select(whole => $"{Money.Sum(whole.Select(part => part.Amount), book.Household.Currency).ToString(style)} in one purchase; payday spend --undo {whole.Key} takes all of it back."),
+                .. all.Where(part => !part.Undone).Select(part => WeekText.Early(book, part)).OfType<string>().SelectMany(early => Report.Prose($"{early}.")),
                 .. all is [{ Card: { } card }, ..] ? Report.Prose(ByCard(book, all, card)) : [],
                 last,
             ],

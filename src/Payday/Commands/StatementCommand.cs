@@ -21,7 +21,7 @@ internal static class StatementCommand
         var balance = new Option<string>("--balance") { Description = "The bank's balance after the last line, where the file has none.", HelpName = "AMOUNT" };
         var take = new Option<string[]>("--take")
         {
-            Description = "What line N becomes: a pot, bill, debt, income source, buffer, fee, interest, gift, transfer, income, or a line of the account as line 12. N alone takes what is proposed.",
+            Description = "What line N becomes: a pot, bill, debt, income source, buffer, fee, interest, gift, transfer, income, \"cash POT\" for cash fetched or brought, \"cash return\", or a line of the account as \"line 12\". Cash, a debt and a transfer may name who gives or gets it: \"cash Food from Reserve\"; cash its notes: \"cash Food in 20=2\". N alone takes what is proposed.",
             HelpName = "N=WHAT",
         };
         Option<int[]> leave = OptionValues.Counts("--leave", "A line to leave.", 1, int.MaxValue, "N");

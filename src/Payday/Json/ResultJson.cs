@@ -18,6 +18,8 @@ namespace Payday.Json;
 [JsonSerializable(typeof(BillsResult))]
 [JsonSerializable(typeof(LedgerResult))]
 [JsonSerializable(typeof(YearResult))]
+[JsonSerializable(typeof(MonthsResult))]
+[JsonSerializable(typeof(ReportResult))]
 [JsonSerializable(typeof(CalendarResult))]
 [JsonSerializable(typeof(AheadResult))]
 [JsonSerializable(typeof(DoneResult))]

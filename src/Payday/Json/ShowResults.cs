@@ -33,8 +33,23 @@ internal sealed record PurposeResult(string Place, string Purpose, string Amount
 /// <summary>The answer of <c>show pots</c>.</summary>
 internal sealed record PotsResult(IReadOnlyList<PotResult> Pots);
 
-/// <summary>A pot.</summary>
-internal sealed record PotResult(string Name, string Kind, string Held, string Balance, string KeptBack, string? Target);
+/// <summary>A pot; its plan is null where it has none.</summary>
+internal sealed record PotResult(string Name, string Kind, string Held, string Balance, string KeptBack, string? Target, PotPlanResult? Plan);
+
+/// <summary>A pot against its plan: what it would have by now, how much more it has (below zero where it is behind), what it lacks, and the payday on which it is full.</summary>
+internal sealed record PotPlanResult(string Planned, string Ahead, string Lacks, string? Done);
+
+/// <summary>The answer of <c>show months</c>.</summary>
+internal sealed record MonthsResult(IReadOnlyList<MonthWholeResult> Months, IReadOnlyList<YearWholeResult> Years);
+
+/// <summary>A month: what came in and went out, what is saved and owed at its end, where it went, and the usual of the months before (null where those are too few).</summary>
+internal sealed record MonthWholeResult(string Month, string CameIn, string WentOut, string Saved, string Owed, string? UsualIn, string? UsualOut, IReadOnlyList<WentResult> Where);
+
+/// <summary>A year, up to the month shown.</summary>
+internal sealed record YearWholeResult(int Year, string To, string CameIn, string WentOut, IReadOnlyList<WentResult> Where);
+
+/// <summary>Where money went, and what usually does; null where that isn't known.</summary>
+internal sealed record WentResult(string Name, string Amount, string? Usual);
 
 /// <summary>The answer of <c>show bills</c>.</summary>
 internal sealed record BillsResult(IReadOnlyList<BillResult> Bills);

@@ -12,10 +12,13 @@ namespace Payday.Printing;
 /// <remarks>Outlines, not the font itself: the library fails at parts of some fonts, and a slip is for paper, not for searching.</remarks>
 /// <param name="font">The font.</param>
 /// <param name="encoding">What Courier has.</param>
-internal sealed class ForeignSigns(MachineFont font, CourierEncoding encoding)
+internal sealed class ForeignSigns(MachineFont font, DocumentEncoding encoding)
 {
     // Outlines of TrueType have curves with one control point, those of a PDF two, each two thirds of the way to it.
     private const double TowardsControl = 2.0 / 3.0;
+
+    /// <summary>Whether a sign is one of such.</summary>
+    public bool IsForeign(string sign) => sign.Length == 1 && !encoding.Has(sign[0]) && font.Has(sign[0]);
 
     /// <summary>The line with blanks in the place of such signs.</summary>
     public string Without(string line)
@@ -42,15 +45,25 @@ internal sealed class ForeignSigns(MachineFont font, CourierEncoding encoding)
             int width = TextColumns.ClusterWidth(sign);
             if (IsForeign(sign))
             {
-                double room = width * PdfMeasure.WidthOf(fontSize);
-                double across = Math.Min(fontSize, room / font.Advance(sign[0]));
-                Draw(page.CurrentStream.Operations, font.Outline(sign[0]), point => new PdfPoint(
-                    start.X + (column * PdfMeasure.WidthOf(fontSize)) + ((room - (across * font.Advance(sign[0]))) / 2) + (across * font.Em(point.X)),
-                    start.Y + (fontSize * font.Em(point.Y))));
+                AddSign(page, sign[0], fontSize, width * PdfMeasure.WidthOf(fontSize), new PdfPoint(start.X + (column * PdfMeasure.WidthOf(fontSize)), start.Y));
             }
 
             column += width;
         }
+    }
+
+    /// <summary>Adds one of such signs.</summary>
+    /// <param name="page">The page.</param>
+    /// <param name="sign">The sign.</param>
+    /// <param name="fontSize">In points.</param>
+    /// <param name="room">In how much room; it is made narrower where that is less than its own.</param>
+    /// <param name="start">Where the room begins.</param>
+    public void AddSign(PdfPageBuilder page, char sign, double fontSize, double room, PdfPoint start)
+    {
+        double across = Math.Min(fontSize, room / font.Advance(sign));
+        Draw(page.CurrentStream.Operations, font.Outline(sign), point => new PdfPoint(
+            start.X + ((room - (across * font.Advance(sign))) / 2) + (across * font.Em(point.X)),
+            start.Y + (fontSize * font.Em(point.Y))));
     }
 
     private static void Draw(List<IGraphicsStateOperation> to, IReadOnlyList<PdfSubpath> outline, Func<PdfPoint, PdfPoint> placed)
@@ -80,6 +93,4 @@ internal sealed class ForeignSigns(MachineFont font, CourierEncoding encoding)
 
     private static PdfPoint Between(PdfPoint end, PdfPoint control) =>
         new(end.X + (TowardsControl * (control.X - end.X)), end.Y + (TowardsControl * (control.Y - end.Y)));
-
-    private bool IsForeign(string sign) => sign.Length == 1 && !encoding.Has(sign[0]) && font.Has(sign[0]);
 }

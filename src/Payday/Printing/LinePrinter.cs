@@ -22,7 +22,14 @@ internal sealed class LinePrinter(string? searchPath)
     /// <param name="printer">The printer's name, or null for the system's usual one.</param>
     /// <param name="ascii">Whether the printer knows ASCII alone; otherwise UTF-8 is sent.</param>
     /// <returns>What the command said, or why nothing was printed.</returns>
-    public Result<string> Print(ImmutableArray<string> lines, string? printer, bool ascii)
+    public Result<string> Print(ImmutableArray<string> lines, string? printer, bool ascii) =>
+        Print(Encoding.UTF8.GetBytes(string.Concat(lines.Select(line => (ascii ? TextFold.ToAscii(line) : line) + "\n"))), printer);
+
+    /// <summary>Prints a file, such as a PDF, which the system's printing knows by its beginning, and waits until it is handed over.</summary>
+    /// <param name="content">All of it.</param>
+    /// <param name="printer">The printer's name, or null for the system's usual one.</param>
+    /// <returns>What the command said, or why nothing was printed.</returns>
+    public Result<string> Print(byte[] content, string? printer)
     {
         if (printer is not null && (printer.Length == 0 || printer[0] == '-' || printer != CleanText.OneLine(printer)))
         {
@@ -34,11 +41,10 @@ internal sealed class LinePrinter(string? searchPath)
             return Result.Refused<string>(new PrinterFault.NoCommand());
         }
 
-        string text = string.Concat(lines.Select(line => (ascii ? TextFold.ToAscii(line) : line) + "\n"));
         try
         {
             using Process process = Process.Start(StartInfo(command, printer))!;
-            return Send(process, text);
+            return Send(process, content);
         }
         catch (Win32Exception)
         {
@@ -52,15 +58,14 @@ internal sealed class LinePrinter(string? searchPath)
             RedirectStandardInput = true,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
-            StandardInputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
             UseShellExecute = false,
         };
 
-    private static Result<string> Send(Process process, string text)
+    private static Result<string> Send(Process process, byte[] content)
     {
         var said = new StringBuilder();
         var complained = new StringBuilder();
-        Task[] ends = [Collect(process.StandardOutput, said), Collect(process.StandardError, complained), Feed(process.StandardInput, text)];
+        Task[] ends = [Collect(process.StandardOutput, said), Collect(process.StandardError, complained), Feed(process.StandardInput, content)];
         if (!process.WaitForExit(Patience))
         {
             process.Kill(entireProcessTree: true);
@@ -102,11 +107,11 @@ internal sealed class LinePrinter(string? searchPath)
         }
     }
 
-    private static async Task Feed(StreamWriter input, string text)
+    private static async Task Feed(StreamWriter input, byte[] content)
     {
         try
         {
-            await input.WriteAsync(text).ConfigureAwait(false);
+            await input.BaseStream.WriteAsync(content).ConfigureAwait(false);
             input.Close();
         }
         catch (Exception fault) when (fault is IOException or ObjectDisposedException)

@@ -1,7 +1,7 @@
 namespace Payday.Printing;
 
 /// <summary>How lines of one width stand on a page.</summary>
-/// <param name="FontSize">In points, at most 12.</param>
+/// <param name="FontSize">In points, at most 12, or 18 in large print.</param>
 /// <param name="LineHeight">From line to line, in points.</param>
 /// <param name="Margin">On all sides, in points.</param>
 /// <param name="LinesPerPage">How many lines a page holds.</param>
@@ -15,17 +15,17 @@ internal readonly record struct PdfMeasure(double FontSize, double LineHeight, d
     /// <summary>The width of a column in a size of Courier, in points.</summary>
     public static double WidthOf(double fontSize) => CharacterWidth * fontSize;
 
-    /// <summary>The largest font, up to 12 points, in which so many columns fit the paper between its margins.</summary>
+    /// <summary>The largest font, up to 12 points or those of large print, in which so many columns fit the paper between its margins.</summary>
     /// <param name="size">The paper.</param>
     /// <param name="columns">Columns of the widest line, 1 or more.</param>
-    public static PdfMeasure For(PaperSize size, int columns)
+    /// <param name="print">How large the print is.</param>
+    public static PdfMeasure For(PaperSize size, int columns, PrintSize print = PrintSize.Usual)
     {
         ArgumentNullException.ThrowIfNull(size);
         ArgumentOutOfRangeException.ThrowIfLessThan(columns, 1);
 
-        // A fifteenth is 7 mm on A6 and 14 mm on Letter: more than printers leave blank.
-        double margin = size.Width / 15.0;
-        double font = Math.Min(LargestFont, (size.Width - (2 * margin)) / (CharacterWidth * columns));
+        double margin = size.Margin;
+        double font = Math.Min(print == PrintSize.Large ? PrintSizes.LargePoints : LargestFont, (size.Width - (2 * margin)) / (CharacterWidth * columns));
         double line = font * Leading;
         return new PdfMeasure(font, line, margin, (int)((size.Height - (2 * margin)) / line));
     }

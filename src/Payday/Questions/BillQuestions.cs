@@ -34,6 +34,7 @@ internal sealed class BillQuestions(RoutineWork work) : StepQuestions(work)
             $"{due.Name}, due {DateText.Weekday(due.Date)}: {Shown(due.Amount)}{changed}, {(due.Paid ? "paid" : "to pay")}. How much, or is it paid?",
             row,
             due.Paid,
+            Work.Session.Style,
             () => Plan.Bills.Dues.FirstOrDefault(one => one.Key == due.Key) is { } now ? $"{now.Name}: {Shown(now.Amount)}, {(now.Paid ? "paid" : "to pay")}." : "")
             with { Words = view.Words };
     }

@@ -92,7 +92,7 @@ internal sealed class CountPart : Part
             Help =
             [
                 $"Type what is left; a sum like {session.Style.Written("12.50+3")} is taken, or how many of each note and coin, like 20=1,5=2. Enter leaves it as it is; a pot without a figure stays uncounted.",
-                "missing, a name and an amount, like missing Lost coin=0.50, says what is neither there nor spent; missing alone takes that back.",
+                $"missing, a name and an amount, like missing Lost coin={session.Style.Written("0.50")}, says what is neither there nor spent; missing alone takes that back.",
                 "uncounted takes the figure away.",
                 $"It was {(row.Since is { } since ? $"counted last on {DateText.Weekday(since)}" : "not counted before")}.",
                 .. Differences.Open(session.Book).Where(count => count.PotId == row.Pot.Id).Select(count => WeekText.Difference(session.Book, count)),

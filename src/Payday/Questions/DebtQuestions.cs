@@ -30,6 +30,7 @@ internal sealed class DebtQuestions(RoutineWork work) : StepQuestions(work)
             $"{debt.Name}, due {DateText.Weekday(debt.Due!.Value)}: {payment}, {(debt.Paid ? "paid" : "to pay")}. How much, or is it paid?",
             row,
             debt.Paid,
+            Work.Session.Style,
             () => Plan.Debts.Rows.FirstOrDefault(one => one.Key == debt.Key) is { } now
                 ? $"{now.Name}: {Shown(now.Payment)}, {(now.Paid ? "paid" : "to pay")}.{(now.Payment < now.Minimum ? " That is below the minimum." : "")}"
                 : "");

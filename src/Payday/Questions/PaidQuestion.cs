@@ -1,3 +1,4 @@
+using Payday.Core.Amounts;
 using Payday.Screens.Routines;
 
 namespace Payday.Questions;
@@ -13,8 +14,9 @@ internal static class PaidQuestion
     /// <param name="text">The question.</param>
     /// <param name="row">The row of the step: its cell takes the amount, its tick turns whether it is paid.</param>
     /// <param name="isPaid">Whether it is paid now.</param>
+    /// <param name="style">How the household writes numbers.</param>
     /// <param name="now">What is said once it was changed.</param>
-    public static Question Of(string id, string text, StepRow row, bool isPaid, Func<string> now) => new(id, text, answer =>
+    public static Question Of(string id, string text, StepRow row, bool isPaid, NumberStyle style, Func<string> now) => new(id, text, answer =>
     {
         (string amount, bool? paid) = Split(answer);
         if (amount.Length > 0 && row.Edit!.Accept(amount) is { } fault)
@@ -32,7 +34,7 @@ internal static class PaidQuestion
     {
         Help =
         [
-            "Type paid where it has left the account, unpaid where it hasn't, or another amount; both go together, like 48.20 paid.",
+            $"Type paid where it has left the account, unpaid where it hasn't, or another amount; both go together, like {style.Written("48.20")} paid.",
             "What is to pay stays set aside until it is paid; the next payday asks again.",
             row.Rule,
         ],

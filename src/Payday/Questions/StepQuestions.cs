@@ -10,9 +10,6 @@ namespace Payday.Questions;
 /// <param name="work">The routine worked on.</param>
 internal abstract class StepQuestions(RoutineWork work)
 {
-    /// <summary>What an amount can be besides an amount.</summary>
-    protected const string AmountHelp = "Type an amount to change it; a sum like 12.50+3 is taken.";
-
     /// <summary>The step.</summary>
     public abstract RoutineStep Step { get; }
 
@@ -53,7 +50,7 @@ internal abstract class StepQuestions(RoutineWork work)
         return Taken.OrRefused(row.Edit!.Accept(answer), now);
     })
     {
-        Help = [AmountHelp, .. isProposal && row.Tick is not null ? ["Type proposal to take what is proposed again."] : Array.Empty<string>(), row.Rule],
+        Help = [$"Type an amount to change it; a sum like {Work.Session.Style.Written("12.50+3")} is taken.", .. isProposal && row.Tick is not null ? ["Type proposal to take what is proposed again."] : Array.Empty<string>(), row.Rule],
     };
 
     /// <summary>A decision that is taken, or what is wrong with it.</summary>

@@ -1,6 +1,7 @@
 using Humanizer;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 
@@ -12,10 +13,10 @@ internal static class ClosingReport
     /// <summary>A sentence each: what came in and where it goes, then what there is afterwards.</summary>
     /// <param name="plan">The routine.</param>
     /// <param name="closed">The book that closing it comes to.</param>
-    public static IEnumerable<string> Of(RoutinePlan plan, Book closed) => [.. Goes(plan), .. After(plan, closed)];
+    public static IEnumerable<string> Of(RoutinePlan plan, Book closed) => [.. Goes(plan, closed), .. After(plan, closed)];
 
     /// <summary>What came in and where it goes.</summary>
-    public static IEnumerable<string> Goes(RoutinePlan plan)
+    public static IEnumerable<string> Goes(RoutinePlan plan, Book closed)
     {
         NumberStyle style = plan.Book.Household.Settings.Numbers;
         return
@@ -28,6 +29,9 @@ internal static class ClosingReport
             $"{plan.Pots.Total.ToString(style)} goes in pots.",
             $"{plan.Surplus.Placed.ToString(style)} of surplus is placed.",
             $"{plan.Withdrawal.Plan.WithdrawTotal.ToString(style)} is to be withdrawn, {"note".ToQuantity(plan.Withdrawal.Plan.Withdraw.Pieces)}.",
+            .. ReusedNotes.ToBuffer(closed.Ledger.Since(plan.Book.Ledger)) is { IsPositive: true } reused
+                ? [$"{reused.ToString(style)} of loose notes at home goes in pots; as much of their money in the account goes to the buffer."]
+                : Array.Empty<string>(),
         ];
     }
 

@@ -64,11 +64,11 @@ internal static class DebtsAheadReport
             yield break;
         }
 
-        yield return $"At minimums alone{End(ahead.AtMinimums, style)}";
+        yield return $"At minimums alone{End(ahead, ahead.AtMinimums, style)}";
         if (ahead.Extra.IsPositive)
         {
             string saved = ahead.Saved is { IsPositive: true } amount ? $" It saves {amount.ToString(style)}." : "";
-            yield return $"With {ahead.Extra.ToString(style)} more at the next payday, as proposed{End(ahead.AsProposed, style)}{saved}";
+            yield return $"With {ahead.Extra.ToString(style)} more at the next payday, as proposed{End(ahead, ahead.AsProposed, style)}{saved}";
         }
 
         if (ahead.Debts.Count(debt => debt.Glance.Balance.IsPositive) > 1)
@@ -97,9 +97,9 @@ internal static class DebtsAheadReport
         };
     }
 
-    private static string End(DebtProjection course, NumberStyle style) => course.Never.Length == course.Debts.Length
+    private static string End(DebtsAhead ahead, DebtProjection course, NumberStyle style) => course.Never.Length == course.Debts.Length
         ? " no debt ends."
-        : $": {"month".ToQuantity(course.Months)}, {course.Interest.ToString(style)} interest{(course.Never.IsEmpty ? "" : " on those that end")}.";
+        : $": {"month".ToQuantity(course.Months)}, {ahead.InterestToCome(course).ToString(style)} interest{(course.Never.IsEmpty ? "" : " on those that end")}.";
 
     private static ImmutableArray<string> Cells(DebtAhead debt, NumberStyle style) =>
     [

@@ -6,8 +6,6 @@ using Payday.Charts;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Histories;
-using Payday.Core.Households;
-using Payday.Core.Ledgers;
 using Payday.Text;
 
 namespace Payday.Reports;
@@ -28,20 +26,13 @@ internal static class MonthsReport
     /// <summary>Where the money of a month went, against the usual.</summary>
     public static IEnumerable<string> Month(Book book, YearMonth month, int width)
     {
-        var months = MonthFlows.Of(book);
-        Flow flow = months.At(month).Flow;
-
-        // What is usual and didn't happen says as much as what did.
-        Row[] rows = [.. Went(book, flow, months.YearTo(month) + months.YearTo(month.PlusMonths(-12)))
-            .Select(to => new Row(to.Name, to.Amount, Said(months.UsualTo(to.End, month))))
-            .Where(row => !row.Amount.IsZero || row.Beside is { Amount.IsZero: false })];
-        Row total = new("All of it", flow.WentOut, Said(months.UsualOf(one => one.WentOut, month)));
+        var went = WhereItWent.Of(book, month);
         return
         [
-            .. Where(rows, total, "usual", book, width),
-            .. rows.Any(row => row.Beside is not null)
+            .. Where(went, "usual", book, width),
+            .. went.Rows.Any(row => row.Beside is not null)
                 ? TextWrap.Lines($"Usual: the middle one of the whole months before, by amount; in brackets how many they are, at most {Usual.Most}.", width)
-                : rows.Length == 0 ? [] : TextWrap.Lines($"What is usual is said once there are {Usual.Fewest.ToWords(CultureInfo.InvariantCulture)} whole months before.", width),
+                : went.Rows.IsEmpty ? [] : TextWrap.Lines($"What is usual is said once there are {Usual.Fewest.ToWords(CultureInfo.InvariantCulture)} whole months before.", width),
         ];
     }
 
@@ -50,13 +41,11 @@ internal static class MonthsReport
     {
         var months = MonthFlows.Of(book);
         YearMonth before = to.PlusMonths(-12);
-        Flow flow = months.YearTo(to);
-        Flow? last = before < months.First ? null : months.YearTo(before);
-        Row[] rows = [.. Went(book, flow, last ?? flow).Select(went => new Row(went.Name, went.Amount, last is null ? null : (last.To(went.End), "")))];
+        var went = WhereItWent.OfYear(book, to);
         return
         [
-            .. Where(rows, new Row("All of it", flow.WentOut, last is null ? null : (last.WentOut, "")), before.Year.ToString(CultureInfo.InvariantCulture), book, width),
-            .. last is null ? [] : TextWrap.Lines(Against(months, to, before, flow, last, book.Household.Settings.Numbers), width),
+            .. Where(went, before.Year.ToString(CultureInfo.InvariantCulture), book, width),
+            .. went.Last is null ? [] : TextWrap.Lines(Against(months, to, before, months.YearTo(to), went.Last, book.Household.Settings.Numbers), width),
         ];
     }
 
@@ -107,50 +96,34 @@ internal static class MonthsReport
         return $"Came in {flow.CameIn.ToString(style)}, in {before.Year} {last.CameIn.ToString(style)}{time}.{began}";
     }
 
-    private static IEnumerable<string> Where(Row[] rows, Row total, string beside, Book book, int width)
+    private static IEnumerable<string> Where(WhereItWent went, string beside, Book book, int width)
     {
-        if (rows.Length == 0)
+        if (went.Rows.IsEmpty)
         {
             return ["Nothing went out."];
         }
 
         NumberStyle style = book.Household.Settings.Numbers;
-        Row[] all = [.. rows, total];
-        Money most = rows.Max(row => Money.Max(row.Amount, row.Beside?.Amount ?? row.Amount));
+        WentRow[] all = [.. went.Rows, went.Total];
+        Money most = went.Rows.Max(row => Money.Max(row.Amount, row.Beside ?? row.Amount));
         bool isBeside = all.Any(row => row.Beside is not null);
         int names = Math.Clamp(all.Max(row => TextColumns.Width(row.Name)), 1, LongestName);
         int amounts = all.Max(row => TextColumns.Width(row.Amount.ToString(style)));
-        int asides = isBeside ? Math.Max(TextColumns.Width(beside), all.Max(row => row.Beside is { } other ? TextColumns.Width(other.Amount.ToString(style)) : 0)) : 0;
-        int notes = all.Max(row => TextColumns.Width(row.Beside?.Note ?? ""));
+        int asides = isBeside ? Math.Max(TextColumns.Width(beside), all.Max(row => row.Beside is { } other ? TextColumns.Width(other.ToString(style)) : 0)) : 0;
+        int notes = all.Max(row => TextColumns.Width(Note(row)));
         int bar = Math.Clamp(width - names - amounts - (2 * Gap) - (isBeside ? Gap + asides + notes + 1 : 0), LeastBar, MostBar);
         return
         [
             .. isBeside ? [TextColumns.PadLeft(beside, names + Gap + amounts + Gap + bar + Gap + asides)] : Array.Empty<string>(),
-            .. rows.Select(row => Line(row, Bars.Of(row.Amount, most, bar))),
-            Line(total, new string(' ', bar)),
+            .. went.Rows.Select(row => Line(row, Bars.Of(row.Amount, most, bar))),
+            Line(went.Total, new string(' ', bar)),
         ];
 
-        string Line(Row row, string drawn) => (TextColumns.PadRight(TextColumns.Truncate(row.Name, names), names)
+        string Line(WentRow row, string drawn) => (TextColumns.PadRight(TextColumns.Truncate(row.Name, names), names)
             + new string(' ', Gap) + TextColumns.PadLeft(row.Amount.ToString(style), amounts)
             + new string(' ', Gap) + drawn
-            + (row.Beside is { } other ? new string(' ', Gap) + TextColumns.PadLeft(other.Amount.ToString(style), asides) + " " + TextColumns.PadLeft(other.Note, notes) : "")).TrimEnd();
+            + (row.Beside is { } other ? new string(' ', Gap) + TextColumns.PadLeft(other.ToString(style), asides) + " " + TextColumns.PadLeft(Note(row), notes) : "")).TrimEnd();
     }
 
-    private static (Money Amount, string Note)? Said(Usual? usual) => usual is null ? null : (usual.Amount, $"({usual.Months})");
-
-    // With what something else went to.
-    private static IEnumerable<(LedgerEnd End, string Name, Money Amount)> Went(Book book, Flow flow, Flow other) => flow.Where.Keys.Union(other.Where.Keys)
-        .Select(end => (End: end, Name: Name(book.Household, end), Amount: flow.To(end)))
-        .OrderByDescending(to => to.Amount).ThenBy(to => to.Name, StringComparer.Ordinal);
-
-    private static string Name(Household household, LedgerEnd end) => end switch
-    {
-        LedgerEnd.Owed owed => EndText.Debt(household, owed.DebtId),
-        LedgerEnd.Outside { BillId: { } bill } => EndText.Bill(household, bill),
-        LedgerEnd.Outside { PotId: { } pot } => EndText.Pot(household, pot),
-        LedgerEnd.Outside { Entry: { } entry } => EntryKindText.Of(entry).Humanize(LetterCasing.Sentence),
-        _ => "Buffer",
-    };
-
-    private sealed record Row(string Name, Money Amount, (Money Amount, string Note)? Beside);
+    private static string Note(WentRow row) => row.Months is { } months ? string.Create(CultureInfo.InvariantCulture, $"({months})") : "";
 }

@@ -1,9 +1,9 @@
 using System.Globalization;
+using Humanizer;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Debts;
-using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Text;
@@ -14,6 +14,9 @@ namespace Payday.Reports;
 /// <summary>Where the rest goes and what it does; or what can't be paid.</summary>
 internal static class SurplusReport
 {
+    // A day without its year can't be the one a year later.
+    private const int MonthsByDay = 11;
+
     /// <summary>Step 5 of the routine.</summary>
     public static IEnumerable<string> Step(RoutinePlan plan, NumberStyle style) =>
     [
@@ -30,7 +33,7 @@ internal static class SurplusReport
             yield return $"  {placement.Amount.ToString(style)} {Target(plan, placement)}";
         }
 
-        foreach (string line in Effects(surplus, style).SelectMany(line => Report.Prose("  " + line)))
+        foreach (string line in Effects(surplus, style).Concat(Filled(plan)).Append(Other(surplus, style)).Where(line => line.Length > 0).SelectMany(line => Report.Prose("  " + line)))
         {
             yield return line;
         }
@@ -40,19 +43,21 @@ internal static class SurplusReport
     {
         MoveTarget.ToDebt to => $"extra on {plan.Book.Household.Debts.Single(debt => debt.Id == to.Id).Name}",
         MoveTarget.ToPot to => $"more in {plan.Book.Household.Pots.Single(pot => pot.Id == to.Id).Name}",
+        MoveTarget.ToBill to => $"set aside for {plan.Book.Household.Bills.Single(bill => bill.Id == to.Id).Name}",
         _ => "to the buffer",
     };
 
     /// <summary>What the placements do to the debts, a sentence each.</summary>
     public static IEnumerable<string> Effects(SurplusStep surplus, NumberStyle style)
     {
-        foreach ((ProjectedDebt before, ProjectedDebt after) in surplus.Without.Debts.Zip(surplus.With.Debts))
+        foreach (DebtChange change in surplus.Debts)
         {
-            if (before.PaidOff is { } then && after.PaidOff is { } now && (now < then || after.AtOnce && !before.AtOnce))
+            bool isPlacedOn = surplus.Placements.Any(placement => placement.Target == MoveTarget.Debt(change.After.Id));
+            if (change is { Before.PaidOff: { } then, After.PaidOff: { } now, MonthsSooner: not 0 })
             {
-                yield return after.AtOnce
-                    ? $"{before.Name} is paid off today instead of in {Month(then)}."
-                    : $"{before.Name} is paid off in {Month(now)} instead of {Month(then)}.";
+                yield return change.After.AtOnce
+                    ? $"{change.After.Name} is paid off today instead of in {Month(then)}."
+                    : $"{change.After.Name} is paid off in {Month(now)} instead of {Month(then)}{(isPlacedOn ? "" : Because(surplus, change))}.";
             }
         }
 
@@ -63,23 +68,116 @@ internal static class SurplusReport
         }
     }
 
-    /// <summary>When a debt is paid off: with the placements, and without where that differs.</summary>
-    public static string Course(SurplusStep surplus, DebtId debtId)
+    /// <summary>What the other order would do, or the proposal where another one was made by hand; empty where neither makes a difference.</summary>
+    public static string Other(SurplusStep surplus, NumberStyle style)
     {
-        YearMonth? then = surplus.Without.Debts.Single(debt => debt.Id == debtId).PaidOff;
-        ProjectedDebt placed = surplus.With.Debts.Single(debt => debt.Id == debtId);
-        string with = placed.AtOnce ? "paid off today" : placed.PaidOff is { } month ? $"paid off {Month(month)}" : "never ends at its minimum";
-        return placed.PaidOff == then && !placed.AtOnce ? with : $"{with}, not {(then is { } before ? Month(before) : "never")}";
+        if (surplus.Changed)
+        {
+            return OtherWay.ProposalCosts(surplus) is { } costs ? Costs("The proposal", costs, style) : "";
+        }
+
+        OtherWay other = OtherWay.Of(surplus);
+        return other.Costs is { } more ? Costs(other.Order == DebtOrder.HighestRate ? "The highest rate first" : "The smallest balance first", more, style) : "";
     }
 
-    /// <summary>When a pot is full: with the placements, and without where that differs.</summary>
-    public static string Course(PotCourse course, LocalDate today)
+    private static string Costs(string what, Money costs, NumberStyle style) => costs switch
     {
-        string with = course.With is not { } date ? "not full for years" : date == today ? "full today" : $"full on {Day(date)}";
-        return course.With == course.Without ? with : $"{with}, not {(course.Without is { } before ? Day(before) : "for years")}";
+        { IsPositive: true } => $"{what} would cost {costs.ToString(style)} more interest.",
+        { IsNegative: true } => $"{what} would save {(-costs).ToString(style)} of interest more.",
+        _ => "",
+    };
+
+    // Of pots and bills that something was placed on.
+    private static IEnumerable<string> Filled(RoutinePlan plan)
+    {
+        LocalDate today = plan.Period.First;
+        foreach (PotCourse course in plan.Surplus.Placements.Any(placement => placement.Target is MoveTarget.ToPot) ? PotCourse.Of(plan) : [])
+        {
+            if (!Placing.On(plan, MoveTarget.Pot(course.PotId)).IsZero)
+            {
+                yield return $"{plan.Book.Household.Pots.Single(pot => pot.Id == course.PotId).Name} is {Full(course.With, today)}{Instead(course.With, course.Without)}.";
+            }
+        }
+
+        foreach (BillCourse course in plan.Surplus.Placements.Any(placement => placement.Target is MoveTarget.ToBill) ? BillCourse.Of(plan) : [])
+        {
+            if (!Placing.On(plan, MoveTarget.Bill(course.BillId)).IsZero)
+            {
+                yield return $"{plan.Book.Household.Bills.Single(bill => bill.Id == course.BillId).Name} is {Whole(course.With, today)}{Instead(course.With, course.Without)}.";
+            }
+        }
     }
 
-    private static string Day(LocalDate date) => $"{DateText.Short(date)} {date.Year}";
+    private static string Instead(LocalDate? with, LocalDate? without) =>
+        with == without ? "" : without is { } date ? $" instead of {Day(date)}" : " instead of not in time";
+
+    /// <summary>When a debt ends, e.g. <c>today</c>, <c>Jan 2027</c>.</summary>
+    public static string End(ProjectedDebt debt) => debt.AtOnce ? "today" : debt.PaidOff is { } month ? Month(month) : "never";
+
+    /// <summary>When a pot or a bill has it all, e.g. <c>today</c>, <c>6 Mar</c>, <c>Mar 2027</c>; empty where it isn't in sight.</summary>
+    public static string End(LocalDate? date, LocalDate today) => date is { } day
+        ? day == today ? "today" : day < today.PlusMonths(MonthsByDay) ? DateText.Short(day) : Month(day.ToYearMonth())
+        : "";
+
+    /// <summary>E.g. <c>6 Mar 2026</c>.</summary>
+    public static string Day(LocalDate date) => $"{DateText.Short(date)} {date.Year}";
+
+    /// <summary>What a course does to a debt, against another one, e.g. <c>3 months sooner, saves 45.20</c>; empty for nothing.</summary>
+    public static string Change(DebtChange change, NumberStyle style)
+    {
+        string saves = change.Saved switch
+        {
+            { IsPositive: true } saved => $"saves {saved.ToString(style)}",
+            { IsNegative: true } saved => $"costs {(-saved).ToString(style)} more",
+            _ => "",
+        };
+        string time = change switch
+        {
+            { EndsNow: true } => "would never end",
+            { EndsNoMore: true } => "never ends now",
+            { MonthsSooner: > 0 and { } months } => $"{"month".ToQuantity(months)} sooner",
+            { MonthsSooner: < 0 and { } months } => $"{"month".ToQuantity(-months)} later",
+            _ => "",
+        };
+        return string.Join(", ", new[] { time, saves }.Where(part => part.Length > 0));
+    }
+
+    /// <summary>Which debts end in another month with a change, and why, a sentence each: without the one that it is made on.</summary>
+    public static IEnumerable<string> Elsewhere(SurplusStep surplus, IEnumerable<DebtChange> changes, MoveTarget target) => changes
+        .Where(change => MoveTarget.Debt(change.After.Id) != target)
+        .Select(change => change switch
+        {
+            { EndsNoMore: true } => $"{change.After.Name} never ends then{Because(surplus, change)}.",
+            { EndsNow: true } => $"{change.After.Name} ends in {Month(change.After.PaidOff!.Value)} then{Because(surplus, change)}.",
+            { MonthsSooner: not (null or 0) and { } months } =>
+                $"{change.After.Name} ends {(Math.Abs(months) == 1 ? "a month" : "month".ToQuantity(Math.Abs(months)))} {(months > 0 ? "sooner" : "later")}{Because(surplus, change)}.",
+            _ => "",
+        })
+        .Where(sentence => sentence.Length > 0);
+
+    /// <summary>Why, e.g. <c>, because the money of Dental plan comes to it later</c>; empty where nothing else makes the difference.</summary>
+    private static string Because(SurplusStep surplus, DebtChange change)
+    {
+        if (change.Because is not { } because)
+        {
+            return "";
+        }
+
+        string money = $"money of {surplus.With.Debts.Single(debt => debt.Id == because.From).Name}";
+        return because.Comes switch
+        {
+            RollOnComes.Later => $", because the {money} comes to it later",
+            RollOnComes.Sooner => $", because the {money} comes to it sooner",
+            RollOnComes.NoMore => $", because no {money} comes to it any more",
+            RollOnComes.AsWell => $", because the {money} comes to it then",
+            RollOnComes.Less => $", because less {money} comes to it",
+            _ => $", because more {money} comes to it",
+        };
+    }
+
+    private static string Full(LocalDate? date, LocalDate today) => date is not { } day ? "not full in time" : day == today ? "full today" : $"full on {Day(day)}";
+
+    private static string Whole(LocalDate? date, LocalDate today) => date is not { } day ? "not whole in time" : day == today ? "whole today" : $"whole on {Day(day)}";
 
     private static IEnumerable<string> Shortfall(RoutinePlan plan, NumberStyle style) =>
     [

@@ -1,5 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.CardPurchases;
 using Payday.Core.Ids;
 using Payday.Text;
 
@@ -20,4 +21,9 @@ internal static class WeekText
         return $"{amount.ToString(book.Household.Settings.Numbers)} {(missing ? "missing from" : "found in")} {PotName(book, count.PotId)} "
             + $"since the count of {DateText.Weekday(count.Date)}: {CleanText.OneLine(count.DifferenceName)}.";
     }
+
+    /// <summary>What is said of a purchase that its pot had no money for yet on its day; null where it had.</summary>
+    public static string? Early(Book book, CardPurchase purchase) => EarlyPurchase.PaidOn(book, purchase) is { } day
+        ? CleanText.OneLine($"{PotName(book, purchase.PotId)} hadn't that much by {DateText.Day(purchase.Date)}; what it got by {DateText.Day(day)} pays for it")
+        : null;
 }

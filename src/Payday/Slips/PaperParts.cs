@@ -14,9 +14,6 @@ internal static class PaperParts
     /// <summary>The widest paper, in columns.</summary>
     public const int Widest = 80;
 
-    private const string CounterCaution = "Check the notes before you leave the counter.";
-    private const string MachineCaution = "Take the card, and count the notes before you go.";
-
     /// <summary>A title and the date, the person's own lines, and an empty line.</summary>
     public static ImmutableArray<string> Head(string title, LocalDate date, ImmutableArray<string> headLines, int width) =>
     [
@@ -24,12 +21,6 @@ internal static class PaperParts
         .. headLines.SelectMany(line => TextWrap.Lines(CleanText.OneLine(line), width)),
         "",
     ];
-
-    /// <summary>The caution for the counter, off what is above it.</summary>
-    public static ImmutableArray<string> AtTheCounter(int width) => ["", .. TextWrap.Lines(CounterCaution, width)];
-
-    /// <summary>The caution for a machine, off what is above it.</summary>
-    public static ImmutableArray<string> AtTheMachine(int width) => ["", .. TextWrap.Lines(MachineCaution, width)];
 
     /// <summary>The caution for home, off what is above it.</summary>
     public static ImmutableArray<string> AtHome(int width) => ["", .. TextWrap.Lines(Cautions.Cash, width)];

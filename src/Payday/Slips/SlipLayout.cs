@@ -13,6 +13,8 @@ internal static class SlipLayout
 
     // On wider paper the eye would lose the row between a note and its amount.
     private const int WidestTable = 48;
+    private const string Box = "[ ] ";
+    private const string Indent = "    ";
 
     /// <summary>The slip on paper.</summary>
     /// <param name="data">What it says.</param>
@@ -25,40 +27,37 @@ internal static class SlipLayout
         ArgumentNullException.ThrowIfNull(data);
         PaperParts.ThrowIfNoWidth(width);
         int measure = Math.Min(width, WidestTable);
-        string title = data.Kind == SlipKind.Deposit ? "Deposit" : "Withdrawal";
-        ImmutableArray<string> head = PaperParts.Head(title, data.Date, data.HeadLines, measure);
         ImmutableArray<NoteLine> lines = NoteCounts.ByValue(data.Lines);
+        SlipWords words = SlipWords.Of(data, lines);
+        ImmutableArray<string> head = PaperParts.Head(words.Title, data.Date, data.HeadLines, measure);
         if (lines.IsEmpty)
         {
-            return new Paper(head, [[data.Kind == SlipKind.Deposit ? "Nothing to pay in." : "Nothing to withdraw."]]);
+            return new Paper(head, [[words.Nothing]]);
         }
 
         TextTable table = Table(data, lines, measure);
         ImmutableArray<string> notes = table.NarrowestWidth <= measure ? table.Lay(measure).All : Stacked(data, lines, measure);
-        return new Paper(head, data switch
-        {
-            { Kind: SlipKind.Deposit } => [notes],
-            { AtAMachine: true } => [Ask(data, lines, measure), notes, .. Small(data, measure), PaperParts.AtTheMachine(measure)],
-            _ => [notes, PaperParts.AtTheCounter(measure)],
-        });
+        return new Paper(
+            head,
+            [
+                .. words.Before.IsEmpty ? [] : ImmutableArray.Create(Before(words, measure)),
+                notes,
+                .. words.After.Select(sentence => (ImmutableArray<string>)["", .. TextWrap.Lines(sentence, measure)]),
+            ]);
     }
 
-    private static ImmutableArray<string> Ask(SlipData data, ImmutableArray<NoteLine> lines, int measure) => data.Trips.Length < 2
-        ? [.. TextWrap.Lines($"Ask the machine for {NoteCounts.Worth(lines, data.Currency).ToString(data.Style)} {data.Currency.Code}, in these notes where it lets you choose.", measure), ""]
-        :
+    // What is to be ticked stands together, off what is above and below it.
+    private static ImmutableArray<string> Before(SlipWords words, int measure) =>
+    [
+        .. words.Before.SelectMany((part, i) => (IEnumerable<string>)
         [
-            .. TextWrap.Lines($"The machine gives {data.Limit?.ToString(data.Style)} {data.Currency.Code} at most each time, so go {data.Trips.Length} times, once a day (a rule of our own):", measure),
-            .. data.Trips.SelectMany(trip => TextWrap.Lines(
-                $"[ ] {DateText.Weekday(trip.Date)}: press {NoteCounts.Worth(trip.Notes, data.Currency).ToString(data.Style)} ({NoteCounts.Words(trip.Notes, data.Style)})", measure - 4)
-                .Select((line, i) => i == 0 ? line : "    " + line)),
-            "",
-            .. TextWrap.Lines("In all, in these notes where it lets you choose:", measure),
-        ];
-
-    // A machine has only its own notes; who wanted smaller ones hears it here, where something can be done about it.
-    private static ImmutableArray<ImmutableArray<string>> Small(SlipData data, int measure) => data.NoSmallMoney.IsEmpty
-        ? []
-        : [["", .. TextWrap.Lines(CleanText.OneLine($"It gives too few small notes for {string.Join(", ", data.NoSmallMoney)}; change some in a shop, or ask a teller."), measure)]];
+            .. i > 0 && !part.IsToTick ? [""] : Array.Empty<string>(),
+            .. part.IsToTick
+                ? TextWrap.Lines(Box + part.Sentence, measure - Box.Length).Select((line, row) => row == 0 ? line : Indent + line)
+                : TextWrap.Lines(part.Sentence, measure),
+        ]),
+        "",
+    ];
 
     private static TextTable Table(SlipData data, ImmutableArray<NoteLine> lines, int measure)
     {

@@ -55,6 +55,12 @@ internal abstract record ArgumentFault(string Given) : EdgeFault
     /// <param name="Most">How many it may have.</param>
     public sealed record TooLong(string Given, int Length, int Most) : ArgumentFault(Given);
 
+    /// <summary>A month or year is none that the household has lived.</summary>
+    /// <param name="Given">The month or year.</param>
+    /// <param name="First">The first of them.</param>
+    /// <param name="Last">The last.</param>
+    public sealed record NoPeriod(string Given, string First, string Last) : ArgumentFault(Given);
+
     /// <summary>A day is still to come.</summary>
     /// <param name="Given">The option and the day.</param>
     public sealed record StillToCome(string Given) : ArgumentFault(Given);

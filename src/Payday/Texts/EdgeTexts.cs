@@ -88,6 +88,7 @@ internal static class EdgeTexts
         ArgumentFault.NoWholeNumber no => string.Create(CultureInfo.InvariantCulture, $"write a whole number from {no.Least} to {no.Most}."),
         ArgumentFault.NoSuchPot no => $"There is no pot '{no.Given}'; there {(no.Pots.IsEmpty ? "are none" : $"is {string.Join(", ", no.Pots)}")}.",
         ArgumentFault.TooLong longer => string.Create(CultureInfo.InvariantCulture, $"{longer.Given} has {longer.Length} characters; shorten it to {longer.Most}."),
+        ArgumentFault.NoPeriod no => $"There is nothing of {no.Given} here; the household goes from {no.First} to {no.Last}.",
         ArgumentFault.StillToCome coming => $"{coming.Given}: {DateTexts.StillToCome}",
         ArgumentFault.EntryUnfinished => "Give in or out, an amount and --for NAME; or --undo NUMBER.",
         ArgumentFault.CountedUnfinished => "Write payday entry counted --notes 20=2,10=1, with all the loose notes.",

@@ -115,7 +115,7 @@ internal static class FormTexts
         TypedFault.NotACode { Typed: var typed } => $"'{SafeText.Shown(typed)}' is no code known here; write USD, EUR, GBP or another of ISO 4217's.",
         TypedFault.NotAChoice choice => $"'{SafeText.Shown(choice.Typed)}' is none of {string.Join(" / ", choice.Choices)}.",
         TypedFault.NotADate date => $"'{SafeText.Shown(date.Typed)}': {Of(date.Why, style)}",
-        TypedFault.NotAChange { Typed: var typed } => $"'{SafeText.Shown(typed)}' is no change of an amount; write it like 1480 from 1 Jan 2027, several with semicolons.",
+        TypedFault.NotAChange { Typed: var typed } => $"'{SafeText.Shown(typed)}' is no change of an amount; write it like 1480 from 1 Jan 2027, several with commas between them.",
         TypedFault.NoDates => Dates,
         TypedFault.NoPieces => Pieces,
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),

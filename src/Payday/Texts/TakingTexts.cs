@@ -12,7 +12,9 @@ internal static class TakingTexts
     /// <summary>One sentence.</summary>
     public static string Of(TakingFault fault, NumberStyle style) => fault switch
     {
-        TakingFault.AllKnown => "Nothing in it is new.",
+        TakingFault.AllKnown { Left: 0 } => "Nothing in it is new.",
+        TakingFault.AllKnown { Left: 1 } => "Nothing in it is new but a line that was left; say what that becomes, or leave it so.",
+        TakingFault.AllKnown known => $"Nothing in it is new but {known.Left} lines that were left; say what they become, or leave them so.",
         TakingFault.NoBalance no => $"The file doesn't say the bank's balance on {DateText.Day(no.To)}; give it first.",
         TakingFault.BeforeStart before => $"The statement ends on {DateText.Day(before.To)}, before the household's first day, {DateText.Day(before.Start)}.",
         TakingFault.AtLine at => $"{Line(at.Line, style)}: {FaultTexts.Of(at.Why, style)}",

@@ -65,6 +65,20 @@ public class CardPurchaseTests
     public void Enter_WhatCannotBe_IsRefused(string? pot, decimal amount, string fault) =>
         Assert.Equal(fault, Purchasing.Enter(Closed, new PurchaseEntry(Sunday8, pot is null ? null : new PotId(pot), Usd(amount), "")).Fault.Said());
 
+    // The first fill is of 6 March: a card that paid on that day or later is paid with it at once, one before it only then.
+    [Theory]
+    [InlineData("food", 8, null)]
+    [InlineData("gifts", 6, null)]
+    [InlineData("gifts", 5, 6)]
+    [InlineData("food", 5, 6)]
+    public void PaidOn_OfAPurchaseBeforeItsPotsFill_IsTheDayOfTheFill(string pot, int day, int? paid)
+    {
+        Book begun = Book.Begin(House with { Start = new(2026, 3, 1) });
+        Book book = Close(begun, Friday6March).Spend(pot, 12.34m, new(2026, 3, day));
+
+        Assert.Equal(paid is { } on ? new LocalDate(2026, 3, on) : null, EarlyPurchase.PaidOn(book, book.Weeks.Purchases[0]));
+    }
+
     [Fact]
     public void Enter_OnAnEmptyPot_SaysWhereElse()
     {

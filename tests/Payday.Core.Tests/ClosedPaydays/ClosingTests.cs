@@ -65,6 +65,8 @@ public class ClosingTests
         Money toBuffer = Money.Sum(
             plan.Surplus.Placements.Where(placement => placement.Target == MoveTarget.Buffer).Select(placement => placement.Amount), Dollars);
         Assert.Equal(before[LedgerEnd.InAccount(Purpose.Buffer)] + Usd(70) + toBuffer, after[LedgerEnd.InAccount(Purpose.Buffer)]);
+        Assert.Equal(Usd(70), ReusedNotes.ToBuffer(closed.Ledger.Since(book.Ledger)));
+        Assert.Null(ReusedNotes.ToBuffer([]));
     }
 
     [Fact]

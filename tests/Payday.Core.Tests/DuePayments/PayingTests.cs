@@ -89,6 +89,22 @@ public class PayingTests
             ? before.Debts[0].Balance + Interest(before.Debts[0].Balance) - Usd(25) : owed);
     }
 
+    // April is ticked while March is open: what is asked for goes on in May, and April's interest is on what was owed before it was ticked.
+    [Fact]
+    public void Outlook_OfALaterMinimumPaidWhileAnEarlierIsOpen_AsksForItNoMore()
+    {
+        Book begun = Book.Begin(Home with { Debts = [Debt("Card", 300, 0.12m, 100, due: 15)] });
+        Book april = Pay(begun, new DueEntry(new DueKey(new DebtId("card"), new(2026, 4, 15)), Friday6March));
+
+        DebtOutlook outlook = DebtOutlook.Of(april, Friday6March);
+        DebtProjection course = DebtProjection.Project(outlook.From, outlook.Debts, Usd(0), Usd(0), DebtOrder.SmallestBalance);
+
+        // 200 + 2.00 - 100; in April nothing, 2.02 on 202; in May 104.02 + 1.04 less 100; the rest in June.
+        Assert.Equal((new YearMonth(2026, 3), Usd(200), new PaidAhead(new(2026, 4, 15), Usd(100))), (outlook.From, outlook.Debts[0].Balance, Assert.Single(outlook.Debts[0].PaidAhead)));
+        Assert.Equal([Usd(200), Usd(102), Usd(104.02m), Usd(5.06m), Usd(0)], course.Owed);
+        Assert.Empty(DebtOutlook.Of(Paying.Undo(april, 1, Friday6March).Value!, Friday6March).Debts[0].PaidAhead);
+    }
+
     // 100 beyond the minimum on the 10th is not owed on the 15th any more; on the 16th it comes too late.
     [Theory]
     [InlineData(10, 100)]

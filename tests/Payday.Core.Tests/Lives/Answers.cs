@@ -7,6 +7,7 @@ using Payday.Core.CardPurchases;
 using Payday.Core.Cash;
 using Payday.Core.CashReturns;
 using Payday.Core.Counts;
+using Payday.Core.Debts;
 using Payday.Core.DuePayments;
 using Payday.Core.Faults;
 using Payday.Core.Fills;
@@ -137,7 +138,10 @@ internal sealed class Answers
         DueLines.Of(book, to.PlusMonths(2)).ToList().ForEach(line => Say($"{line}"));
         ComingDues.Between(book, from, to.PlusMonths(2)).ToList().ForEach(due => Say($"{due}"));
         DebtOutlook outlook = DebtOutlook.Of(book, to);
-        Say($"{outlook.From} {string.Join("; ", outlook.Debts)}");
+        Say($"{outlook.From} {string.Join("; ", outlook.Debts.Select(debt => $"{debt with { PaidAhead = [] }} {string.Join(' ', debt.PaidAhead)}"))}");
+        PotPlan.Of(book).ToList().ForEach(plan => Say($"{plan.Pot.Id} {plan.Has} {plan.Planned} {plan.Lacks} {plan.Done}"));
+        Debts(to);
+        Months(from, to);
         Differences.Open(book).ToList().ForEach(open => Say($"open {open.PotId} {open.Date} {open.Difference} {open.DifferenceName}"));
         for (int year = from.Year; year <= to.Year; year++)
         {
@@ -147,6 +151,30 @@ internal sealed class Answers
         Say($"{book.HasHistory} {book.OpenFrom} {book.Closed.Length} {PotGuess.For(book, "shop")?.PotId}");
         HouseholdChange.Of(book, book.Household with { Pots = [], Debts = [], Start = book.Household.Start.PlusDays(1) }).Faults.ToList().ForEach(refusal => Say($"{refusal}"));
         Routine();
+    }
+
+    private void Debts(LocalDate today)
+    {
+        // A reopened payday keeps what was decided, to be closed again: no figure of the past, but one of the routine begun.
+        DebtsAhead ahead = DebtsAhead.Of(book with { Draft = null }, today);
+        ahead.Debts.ToList().ForEach(debt => Say($"ahead {debt}"));
+        Say($"{ahead.Order} {ahead.Extra} {ahead.Saved} {ahead.OtherCosts} {string.Join(' ', ahead.Soon)}");
+        foreach (DebtProjection course in new[] { ahead.AtMinimums, ahead.AsProposed, ahead.OtherOrder })
+        {
+            Say($"course {course.Months} {course.Interest} {string.Join(' ', course.Owed.Take(20))} {string.Join("; ", course.Debts)} {string.Join(' ', course.Never)} {string.Join("; ", course.RollOns)}");
+        }
+    }
+
+    private void Months(LocalDate from, LocalDate to)
+    {
+        var months = MonthFlows.Of(book);
+        Say($"months {months.First} {months.Last}");
+        foreach (MonthFlow month in months.Between(from.ToYearMonth(), to))
+        {
+            Say($"{month.Month} {month.Saved} {month.Owed} {Said(month.Flow)} to date {Said(months.YearTo(month.Month))} usual {months.UsualOf(flow => flow.WentOut, month.Month)}");
+        }
+
+        static string Said(Flow flow) => $"{flow.CameIn} {flow.WentOut} {flow.Opened} {string.Join(' ', flow.Where.OrderBy(pair => pair.Key.Key, StringComparer.Ordinal).Select(pair => $"{pair.Key.Key}={pair.Value}"))}";
     }
 
     private void Routine()

@@ -26,6 +26,8 @@ internal static class Doings
 {
     private static readonly MoveTarget[] Targets = [MoveTarget.Pot(new PotId("boots")), MoveTarget.Pot(new PotId("gifts")), MoveTarget.Pot(new PotId("fares")), MoveTarget.Debt(new DebtId("card")), MoveTarget.Buffer];
 
+    private static readonly LedgerEnd[] CashEnds = [LedgerEnd.FromKey("cash/pot:food"), LedgerEnd.FromKey("cash/pot:boots"), MoveEnds.Loose];
+
     private static readonly (string From, string To)[] MoveWays =
     [
         ("account/pot:gifts", "account/buffer"), ("account/buffer", "account/pot:gifts"), ("account/buffer", "account/set-aside:rent"), ("account/buffer", "owed/card"),
@@ -184,6 +186,12 @@ internal static class Doings
                 New(-2.5m, "shop", new LineTarget(LineUse.For, LedgerEnd.InCash(Purpose.Pot(new PotId("food"))))),
                 New(12, "aunt", new LineTarget(LineUse.Gift)),
                 New(-3.33m, "zorblatt", null),
+                .. chance.Next(3) switch
+                {
+                    0 => [New(-10, "machine", new LineTarget(LineUse.Cash, CashEnds[chance.Next(CashEnds.Length)]))],
+                    1 => [New(5, "counter", new LineTarget(LineUse.Cash, CashEnds[chance.Next(CashEnds.Length)]) { Other = LedgerEnd.InAccount(Purpose.Pot(new PotId("gifts"))) })],
+                    _ => ReturnPlan.Of(book, ReturnDraft.AsPlanned).Total is { IsPositive: true } owed ? [New(owed.ToDecimal(), "counter", new LineTarget(LineUse.Return))] : Array.Empty<LineDecision>(),
+                },
             ]);
         return Made(book, to => StatementBooking.Take(to, wish, today), (from, day) => TakingUndo.Of(from, TakingUndo.Last(from)!, day));
     }

@@ -72,12 +72,13 @@ public class ReconcilingTests
 
     // A name taken back with its difference is that difference's: another has none yet.
     [Fact]
-    public void With_AnotherDifference_LetsTheNameGo()
+    public void WithBalance_Another_LetsTheNameGo()
     {
         Book named = OffBy("a fee?");
         ReconciliationPlan back = ReconciliationPlan.Of(ReconciliationUndo.Of(named, ReconciliationUndo.Last(named)!).Value!, Friday13March);
         Assert.Equal("a fee?", back.With(back.Draft with { Date = back.Draft.Date.PlusDays(1) }).Name);
-        Assert.Equal(("", ""), (Off(back, 100).Name, Off(Off(back, 100), -100).Name));
+        Money balance = back.Draft.Balance!.Value;
+        Assert.Equal(("a fee?", ""), (back.WithBalance(balance).Name, back.WithBalance(balance + Usd(100)).Name));
     }
 
     // Of that day or before, alone or all together; what comes a day later can't have been in that balance.

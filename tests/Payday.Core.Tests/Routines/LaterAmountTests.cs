@@ -227,7 +227,7 @@ public sealed class LaterAmountTests
         // 20 a payday from 6 March: 60 would be there on 3 April, but by then it is 90.
         Pot reserve = AccountPot("Reserve", 0) with { Kind = new PotKind.Reserve(Usd(60), Usd(20)) { Later = From(2026, 3, 25, 90) } };
 
-        Assert.Equal(new LocalDate(2026, 5, 1), Plan(Book.Begin(Bare with { Pots = [reserve] }), Friday6March).Surplus.Pots.Single().Without);
+        Assert.Equal(new LocalDate(2026, 5, 1), PotCourse.Of(Plan(Book.Begin(Bare with { Pots = [reserve] }), Friday6March)).Single().Without);
     }
 
     [Fact]

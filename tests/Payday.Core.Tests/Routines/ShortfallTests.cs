@@ -25,10 +25,11 @@ public class ShortfallTests
         // 500 rent, 60 minimum, 280 for pots: 840 is needed.
         RoutinePlan plan = Plan(817, draft => draft with { SetAsides = SetAsideMode.AsTheyFall });
 
-        Assert.Equal([Usd(200), Usd(55)], plan.Pots.Rows.Select(row => row.Fill));
-        Assert.Equal(Usd(25), plan.Pots.Cut);
-        Assert.True(plan.Surplus.Before.IsPositive);
-        Assert.StartsWith("25.00 less; ", plan.Pots.Rows[1].Why, StringComparison.Ordinal);
+        // 23 lack: 55 of the treats' 80 come in notes, and what the cut of whole notes gives beyond the need waits for them.
+        Assert.Equal([Usd(200), Usd(57)], plan.Pots.Rows.Select(row => row.Fill));
+        Assert.Equal(Usd(23), plan.Pots.Cut);
+        Assert.Equal((Usd(0), Usd(2)), (plan.Surplus.Before, plan.Withdrawal.Pots[1].KeptBack));
+        Assert.StartsWith("23.00 less; ", plan.Pots.Rows[1].Why, StringComparison.Ordinal);
         Assert.True(Closing.Of(plan).Ok);
     }
 

@@ -152,7 +152,7 @@ public class SinkingPotTests
         SinkingAnswers.Finish(Book.Begin(Bare with { Pots = [CashPot("Food", 5)] }), new PotId("food")).Fault.Said());
 
     [Fact]
-    public void Of_PotThatAsks_HasNoCourse() => Assert.Empty(Plan(Full.Buy(110, April(10)), April(17)).Surplus.Pots);
+    public void Of_PotThatAsks_HasNoCourse() => Assert.Empty(PotCourse.Of(Plan(Full.Buy(110, April(10)), April(17))));
 
     private static Book Answered(Book book, Func<Book, Result<Household>> answer)
     {

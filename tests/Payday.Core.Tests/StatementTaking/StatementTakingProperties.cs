@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
 using NodaTime;
+using Payday.Core.AccountEntries;
 using Payday.Core.Amounts;
 using Payday.Core.BankLines;
 using Payday.Core.Books;
@@ -109,7 +110,15 @@ public class StatementTakingProperties
 
     private static Book Take(Book book, Statement[] statements, LocalDate today)
     {
-        Result<Book> taken = Planned(book, statements, today).Taken(today);
+        StatementPlan plan = Planned(book, statements, today);
+        Result<Book> taken = plan.Taken(today);
+
+        // Where the buffer has too little for the fee it is left.
+        if (taken.Fault is TakingFault.AtLine { Line.Text: "ACCOUNT FEE", Why: EntryFault.HasLess })
+        {
+            taken = plan.With(plan.Others.Single(line => line.Line.Text == "ACCOUNT FEE").Key, new Proposal(LineTarget.Leave, ProposalReason.Chosen, true)).Taken(today);
+        }
+
         Assert.True(taken.Ok || taken.Fault is TakingFault.AllKnown, taken.Fault.Said());
         return taken.Ok ? taken.Value : book;
     }

@@ -149,6 +149,20 @@ public class TakingTests
         Assert.Single(Plan(closed, Sent(Line(20, 1000, "WAGE"))).Matched);
     }
 
+    // Pay about an open payday comes with that payday, whatever a rule says; a bill is sure only where one is due about then.
+    [Fact]
+    public void Rule_ForPayOrABill_IsSureOnlyWhereItCanBeThat()
+    {
+        var wage = new LineTarget(LineUse.Income, LedgerEnd.PaidBy(Rented.Sources[0].Id));
+        var rent = new LineTarget(LineUse.For, LedgerEnd.InAccount(Purpose.SetAside(new BillId("rent"))));
+        Book ruled = Book with { Weeks = Book.Weeks.With(new StatementRule("works", wage)).With(new StatementRule("flat", rent)) };
+        Assert.Equal((wage, false), Guess(ruled, Sent(Line(20, 1000, "WORKS"))));
+        Assert.Equal((wage, false), Guess(ruled, Sent(Line(19, 90, "WORKS"))));
+        Assert.Null(Assert.Single(Plan(ruled, Sent(Line(20, 1000, "WORKS"))).Others).Effective);
+        Assert.Equal((rent, true), Guess(ruled, Sent(Line(24, -290, "FLAT"))));
+        Assert.Equal((rent, false), Guess(ruled, Sent(Line(6, -290, "FLAT"))));
+    }
+
     [Fact]
     public void Debt_WithoutADueAboutThen_IsPaidBesideItsMinimums()
     {

@@ -42,6 +42,9 @@ public sealed class DebtsAheadTests
         Assert.Equal([Usd(3.00m + 0.57m), Usd(8.00m + 21.19m)], ahead.Debts.Select(debt => debt.InterestToCome));
         Assert.Equal([new YearMonth(2026, 5), new YearMonth(2026, 8)], ahead.Debts.Select(debt => debt.Course.PaidOff));
         Assert.All(ahead.Debts, debt => Assert.Equal(Usd(0), debt.InterestSoFar));
+
+        // The same figure in the sentence as in the sum of the column.
+        Assert.Equal(Usd(3.57m + 29.19m), ahead.InterestToCome(ahead.AsProposed));
     }
 
     [Fact]

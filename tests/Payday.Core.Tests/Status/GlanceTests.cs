@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
+using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
 using Payday.Core.Status;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
@@ -50,6 +53,26 @@ public class GlanceTests
     [Fact]
     public void Debts_OfABook_BeginWithNothingPaid() =>
         Assert.All(DebtGlance.Of(Book.Begin(House)), debt => Assert.Equal((0, debt.Debt.Opening), (debt.Percent, debt.Balance)));
+
+    // What is set aside is all that the account has for bills and debts, each with the due that it is for.
+    [Fact]
+    public void SetAside_AfterAPayday_IsAllThatTheAccountHasForBillsAndDebts()
+    {
+        Book closed = Close(Book.Begin(House), Friday6March);
+
+        ImmutableArray<SetAsideGlance> aside = SetAsideGlance.Of(closed, Friday6March);
+
+        Assert.NotEmpty(aside);
+        Assert.Equal(
+            closed.Ledger.Balances.PurposesIn(Place.Account).Where(line => line.Purpose.BillId is not null || line.Purpose.DebtId is not null).Sum(line => line.Amount.MinorUnits),
+            aside.Sum(line => line.Has.MinorUnits));
+        Assert.Equal(aside.OrderBy(line => line.Next?.Date ?? LocalDate.MaxIsoValue), aside);
+        Assert.All(aside, line => Assert.Equal(
+            ComingDues.Waiting(closed, Friday6March, Friday6March.PlusYears(1)).FirstOrDefault(due => due.Owner == line.Owner), line.Next));
+    }
+
+    [Fact]
+    public void SetAside_OfABookThatBegins_IsNothing() => Assert.Empty(SetAsideGlance.Of(Book.Begin(House), Friday6March));
 
     private static IEnumerable<PotGlance> Spending(Book book) => PotGlance.Of(book, Friday6March).Where(pot => !pot.HasTarget);
 }

@@ -175,7 +175,8 @@ internal static partial class GenBook
 
     /// <summary>Rules for lines of statements, with every field.</summary>
     public static Gen<StatementRule> StatementRule { get; } =
-        Gen.Select(Names, Gen.Enum<LineUse>(), SomeEnds, Gen.Bool).Select((words, use, end, there) => new StatementRule(words, new LineTarget(use, there ? end : null)));
+        Gen.Select(Names, Gen.Enum<LineUse>(), SomeEnds, Gen.Bool, SomeEnds, Gen.Bool)
+            .Select((words, use, end, there, other, named) => new StatementRule(words, new LineTarget(use, there ? end : null) { Other = named ? other : null }));
 
     /// <summary>Ways of reading files, with every field.</summary>
     public static Gen<KeptReading> Reading { get; } =

@@ -47,7 +47,7 @@ public sealed class StoredWordTests
 
     [Fact]
     public void WrittenKinds() => Documents(
-        StoredChoices.WrittenKinds, (WrittenKind.Payment, "Payment"), (WrittenKind.Purchase, "Purchase"), (WrittenKind.Entry, "Entry"), (WrittenKind.Move, "Move"));
+        StoredChoices.WrittenKinds, (WrittenKind.Payment, "Payment"), (WrittenKind.Purchase, "Purchase"), (WrittenKind.Entry, "Entry"), (WrittenKind.Move, "Move"), (WrittenKind.Return, "Return"));
 
     [Fact]
     public void LineUses() => Documents(
@@ -58,7 +58,9 @@ public sealed class StoredWordTests
         (LineUse.Interest, "Interest"),
         (LineUse.Gift, "Gift"),
         (LineUse.Transfer, "Transfer"),
-        (LineUse.Leave, "Leave"));
+        (LineUse.Leave, "Leave"),
+        (LineUse.Cash, "Cash"),
+        (LineUse.Return, "Return"));
 
     [Fact]
     public void DifferenceEnds() => Documents(StoredChoices.DifferenceEnds, (DifferenceEnd.Explained, "Explained"), (DifferenceEnd.TurnedUp, "TurnedUp"));

@@ -29,7 +29,7 @@ public sealed class StartFileTests : IDisposable
         {
             Passed = ["Bills", "Name and currency"],
             Begun = new() { Debt = new() { Name = "Card", Minimum = new() { Kind = MinimumKind.Part, Percent = 0.02m } }, Pot = new() { Kind = PotUse.Ladder, Place = Place.Cash } },
-            Statements = StartStatements.None.Take("bill Rent").Leave("pot Cash") with { Files = [new("/home/mira/2026 \u00E4.csv", [1, 0]), new("/home/mira/b.xml", [])] },
+            Statements = StartStatements.None.Take("bill Rent").TakeAsDebt("bill Loan").Leave("pot Cash") with { Files = [new("/home/mira/2026 \u00E4.csv", [1, 0]), new("/home/mira/b.xml", [])] },
         };
         start = start with { Household = start.Household with { Name = "Alder flat", Settings = start.Household.Settings with { Currency = Currency.FromCode("EUR") } } };
 

@@ -22,7 +22,12 @@ public class CommandGoldenTests(DemoShell demo) : IClassFixture<DemoShell>
     [InlineData("show-bills", "show bills")]
     [InlineData("show-debts", "show debts")]
     [InlineData("show-calendar", "show calendar")]
+    [InlineData("show-months", "show months")]
+    [InlineData("show-months-json", "show months --json")]
+    [InlineData("show-pots-json", "show pots --json")]
     [InlineData("show-year", "show year")]
+    [InlineData("report", "report")]
+    [InlineData("report-year", "report --year 2026")]
     [InlineData("ahead", "ahead")]
     [InlineData("ahead-if", "ahead --paydays 6 --if Rent=2900")]
     [InlineData("show-ledger", "show ledger")]
@@ -35,7 +40,7 @@ public class CommandGoldenTests(DemoShell demo) : IClassFixture<DemoShell>
 
     private static void Check(string golden, Ran ran)
     {
-        Assert.All(ran.Fine().Lines, line => Assert.InRange(TextColumns.Width(line), 0, 80));
+        Assert.All(ran.Fine().Lines.Where(line => line[..Math.Min(1, line.Length)] != "{"), line => Assert.InRange(TextColumns.Width(line), 0, 80));
         Golden.Equal(golden, ran.Lines);
     }
 }

@@ -64,7 +64,7 @@ public class HelpTests
 
         Ran ran = shell.Run("[suggest:12]", "payday show ").Fine();
 
-        string[] parts = ["bills", "calendar", "debts", "ledger", "pots", "year"];
+        string[] parts = ["bills", "calendar", "debts", "ledger", "months", "pots", "year"];
         Assert.Equal(parts, ran.Lines.Where(line => line[0] is not '-'));
     }
 

@@ -63,6 +63,6 @@ public class ImportExportTests
 
         Assert.Equal(new Ran(1, "", $"payday: {pots} is already there; name another folder, or add --replace.\n"), refused);
         Assert.Equal([pots], after);
-        Assert.Equal(["ledger.csv", "pots.csv", "bills.csv", "debts.csv"], replaced.Lines[1..].Select(Path.GetFileName));
+        Assert.Equal(["ledger.csv", "pots.csv", "bills.csv", "debts.csv", "statements.csv", "statement-rules.csv"], replaced.Lines[1..].Select(Path.GetFileName));
     }
 }

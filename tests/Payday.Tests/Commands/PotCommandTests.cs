@@ -43,6 +43,35 @@ public class PotCommandTests
         Assert.Equal(before, shell.Run("export").Fine().Out);
     }
 
+    // It has 400 before the first payday and 484 from then on: what is bought the day before is paid with its first fill, and that is said.
+    [Theory]
+    [InlineData("2026-03-05", true)]
+    [InlineData("2026-03-06", false)]
+    public void Spend_BeforeThePotsFill_SaysWhatPaysForIt(string day, bool early)
+    {
+        using TestShell shell = TestShell.WithDemo();
+        shell.Run("run", "--accept").Fine();
+
+        string said = shell.Run("spend", "Week at the lake", "450", "--on", day) is { Exit: 0 } ran
+            ? string.Join(' ', ran.Out.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))
+            : "";
+
+        Assert.Equal(early, said.Contains("hadn't that much by 5 Mar 2026; what it got by 6 Mar 2026 pays for it.", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("2026-13", 2, "--month 2026-13: write a month as 2026-04.")]
+    [InlineData("2025-12", 1, "The household begins in")]
+    public void ShowMonths_WrongMonth_SaysWhy(string month, int exit, string fault)
+    {
+        using TestShell shell = TestShell.WithDemo();
+
+        Ran ran = shell.Run("show", "months", "--month", month);
+
+        Assert.Equal(exit, ran.Exit);
+        Assert.Contains(fault, ran.Error, StringComparison.Ordinal);
+    }
+
     private static TestShell Spent()
     {
         TestShell shell = TestShell.WithDemo();

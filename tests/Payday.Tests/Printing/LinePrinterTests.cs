@@ -19,6 +19,15 @@ public sealed class LinePrinterTests : IDisposable
     }
 
     [Fact]
+    public void Print_AFile_ReachesTheCommandAsItIs()
+    {
+        byte[] pdf = [.. "%PDF-1.7\n"u8, 0, 255, 13, 10, 128];
+        Assert.True(Command("cat > \"$0.in\"; printf '%s\\n' \"$@\" > \"$0.args\"").Print(pdf, "desk").Ok);
+        Assert.Equal(pdf, File.ReadAllBytes(folder.In("lp.in")));
+        Assert.Equal("-d\ndesk\n", File.ReadAllText(folder.In("lp.args")));
+    }
+
+    [Fact]
     public void Print_Ascii_FoldsTheLetters()
     {
         Assert.True(Command("cat > \"$0.in\"").Print(["Café 買い物"], null, ascii: true).Ok);

@@ -41,6 +41,7 @@ public sealed class LostOutputTests : IDisposable
             all.Add("import household.json", "backup . --always", output);
             all.Add("import household.json|run --accept|backup .", "restore payday-*.gz --accept", output);
             all.Add("import household.json", "slip --pdf slip.pdf", output);
+            all.Add("import household.json", "report --pdf report.pdf", output);
             all.Add("import household.json", "export --csv tables", output);
         }
 
@@ -49,7 +50,7 @@ public sealed class LostOutputTests : IDisposable
 
     public static TheoryData<string> Looks() =>
     [
-        "demo", "", "run", "run --one-off Cake=5", "slip", "slip --filling", "show", "show pots", "show ledger", "fill --on 2026-03-06", "count", "spend --list list --pot 1=Food", "return", "due", "reconcile", "ahead", "export", "check", "restore",
+        "demo", "", "run", "run --one-off Cake=5", "slip", "slip --filling", "show", "show pots", "show ledger", "fill --on 2026-03-06", "count", "spend --list list --pot 1=Food", "return", "due", "reconcile", "ahead", "report", "export", "check", "restore",
         "split 70 --weeks 4 --unit 10", "notes notes.json", "setaside setaside.json", "debts", "paydays --from 2026-01-01 --to 2026-12-31", "completion bash", "statement march.csv --read --currency USD", "learn year.csv --currency USD", "--help", "spend --help", "--version", "run --json",
     ];
 

@@ -17,6 +17,7 @@ using Payday.Screens.Watching;
 using Payday.Screens.Returns;
 using Payday.Screens.Reviews;
 using Payday.Screens.Routines;
+using Payday.Screens.Setup;
 using Payday.Screens.Shell;
 using Payday.Screens.Statements;
 using Payday.Screens.Start;
@@ -127,6 +128,14 @@ internal static class AllKeys
             }
 
             demo.Hand.Press("Enter");
+        }
+
+        Hand lines = new Hand(new SetupScreen(new BookWork(demo.Session))).To("Bills").Press("Enter", "i");
+        Binding[] none = [.. lines.Top.Bindings];
+        lines.Press("Enter").Type("Choir 9 1st", "");
+        foreach (Binding binding in none.Concat(lines.Top.Bindings).DistinctBy(key => (key.Name, key.Help)))
+        {
+            yield return ("lines", binding);
         }
     }
 

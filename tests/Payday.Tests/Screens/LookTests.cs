@@ -113,6 +113,13 @@ public class LookTests
         Assert.Equal(shown, look.Fold("── ██▎··· ⣀"));
     }
 
+    // What a command answers: its bars and charts fold, a name stays as the person wrote it.
+    [Theory]
+    [InlineData("C.UTF-8", "Café ██▎··· │⣀")]
+    [InlineData("C", "Café ##.... |.")]
+    public void FoldDrawn_OfAnAnswer_LeavesWords(string locale, string shown) =>
+        Assert.Equal(shown, Look.For(name => name == "LC_ALL" ? locale : null).FoldDrawn("Café ██▎··· │⣀"));
+
     [Fact]
     public void Fold_PlainLook_IsAscii() => Assert.Equal("-- ##.", new Look(TerminalSigns.All) { Chosen = ScreenLook.Plain }.Fold("── ██·"));
 

@@ -1,3 +1,4 @@
+using Payday.Tests.Pages;
 using Payday.Tests.Printing;
 using Payday.Tests.Slips;
 using Terminal.Gui.Input;
@@ -114,6 +115,29 @@ public class RoutineStepTests
         terminal.Open("papers").Press(new Key('s')).Press([.. Enumerable.Repeat(Key.Backspace, 40)]).Type(slip).Press(Key.Enter);
         Assert.Equal($"Saved as {slip} and slip-filling.pdf.", terminal.Top.Message);
         Assert.Equal(["slip-filling.pdf", "slip.pdf"], Directory.GetFiles(folder.Path).Select(Path.GetFileName).Order());
+    }
+
+    [Fact]
+    public void Papers_InLargePrint_AreLargeOnAFullSheet()
+    {
+        using var folder = new ScratchFolder();
+        using var terminal = new DemoTerminal();
+        string slip = Path.Combine(folder.Path, "slip.pdf");
+
+        terminal.Open("papers").Press(Key.Space);
+        Assert.Equal("Slip and filling sheet, large print", terminal.Top.Title);
+        terminal.Press(new Key('s')).Press([.. Enumerable.Repeat(Key.Backspace, 40)]).Type(slip).Press(Key.Enter);
+
+        foreach (string file in (string[])["slip.pdf", "slip-filling.pdf"])
+        {
+            Assert.All(ReadPage.Of(File.ReadAllBytes(Path.Combine(folder.Path, file))), page =>
+            {
+                Assert.Equal((612, 792), page.Size);
+                Assert.InRange(page.SmallestType, 16, 18);
+            });
+        }
+
+        Assert.Equal("Slip and filling sheet", terminal.Press(Key.Space).Top.Title);
     }
 
     [Fact]

@@ -150,7 +150,7 @@ internal sealed class ReconcileScreen : CursorScreen
             return FaultTexts.Of(balance.Fault, session.Style);
         }
 
-        Keep(Plan.With(Plan.Draft with { Balance = balance.Value }));
+        Keep(Plan.WithBalance(balance.Value));
         return null;
     }
 

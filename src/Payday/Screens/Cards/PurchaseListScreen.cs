@@ -10,6 +10,7 @@ using Payday.Core.Ids;
 using Payday.Files;
 using Payday.Lists;
 using Payday.Reports;
+using Payday.Screens.Asking;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Store.Fields;
@@ -50,6 +51,7 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
         .. Here is null ? Array.Empty<Binding>() : [new Binding(Key.Enter, "Enter", "pot", "Pick the pot of this line, and of the same shop's other lines; a letter goes to the next pot that begins with it.", () => new Way.To(Picks(Here!)))],
         .. Here is null ? Array.Empty<Binding>() : [new Binding(Key.N.WithCtrl, "Ctrl+N", "split", "Split this line over several pots, each with its part.", Split)],
         .. Count == 0 ? Array.Empty<Binding>() : [new Binding(new Key('x').WithCtrl, "Ctrl+X", "leave out", "Leave this line out.", LeaveOut)],
+        .. Count == 0 ? Array.Empty<Binding>() : [new Binding(Key.Delete, "Del", Faults.Length > 1 ? "forget all" : "", "Forget the whole list, after a question.", () => new Way.To(Forgetting()))],
         .. Lines.IsEmpty || session.Book.Household.Debts.IsEmpty ? Array.Empty<Binding>() : [new Binding(Key.B.WithCtrl, "Ctrl+B", "", "Whose card paid all of the list: the account's, or that of a debt.", () => new Way.To(Cards()))],
         new(new Key('f').WithCtrl, "Ctrl+F", Lines.IsEmpty ? "file" : "", "Read the list from a file.", () => new Way.Edit(new CellEdit("File", "", FromFile) { Most = CellEdit.Long })),
     ];
@@ -190,6 +192,15 @@ internal sealed class PurchaseListScreen(BookSession session) : CursorScreen
 
     // The year is named where it is not the one that goes without saying.
     private string Day(LocalDate date) => DateText.Short(date) + (date.Year == session.Today.Year ? "" : $" {date.Year}");
+
+    private ForgetScreen Forgetting() => new(
+        $"Forget {"line".ToQuantity(Count)} of the list?",
+        "Nothing of the list is in the ledger yet, and nothing will be. It can be pasted or read again.",
+        () =>
+        {
+            list = new PurchaseList([], []);
+            Cursor = 0;
+        });
 
     private Way LeaveOut()
     {

@@ -55,7 +55,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override string Detail => Row is { } row
         ? CleanText.OneLine($"{DateText.Long(row.Parts[0].Date)}: {string.Join(", ", row.Of.Select(From))}"
-            + $"{(row.Parts[0].What.Length == 0 ? "" : ", " + row.Parts[0].What)}{ByCard(row.Parts[0])}. {State(row)}.")
+            + $"{(row.Parts[0].What.Length == 0 ? "" : ", " + row.Parts[0].What)}{ByCard(row.Parts[0])}. {State(row)}.{Early(row)}")
         : "";
 
     /// <inheritdoc/>
@@ -72,7 +72,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     {
         var table = new LongTable(
             [
-                new("", Align.Right) { Drops = 1 }, new("date"), Report.Names("pot"), new("what") { Shrinks = true, MinWidth = 8 },
+                new("date"), Report.Names("pot"), new("what") { Shrinks = true, MinWidth = 8 },
                 Report.Amounts("amount"), Report.Amounts("to pay back"),
             ],
             Shown.Widest,
@@ -109,6 +109,8 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
         _ => string.Join(", ", row.Of.Where(part => part.OwedBack.IsPositive).GroupBy(Shown.IsBack)
             .Select(same => $"{Money.Sum(same.Select(part => part.OwedBack), row.OwedBack.Currency).ToString(session.Style)} {(same.Key ? "came back" : "to pay back")}")),
     };
+
+    private string Early(ShownPurchases.Row row) => row.Parts[0].Undone ? "" : string.Concat(row.Of.Select(part => WeekText.Early(session.Book, part)).OfType<string>().Select(early => $" {early}."));
 
     private PurchaseForm Another() => another = another.IsEntered ? new PurchaseForm(session, null) : another;
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
@@ -33,7 +32,6 @@ internal sealed class ShownPurchases
         dates = DateColumn.Of(all.Select(purchase => purchase.Date));
         Widest =
         [
-            all.IsEmpty ? "" : Number(all[^1].Number),
             dates.Widest,
             Rows.Select(Pot).Distinct().MaxBy(TextColumns.Width) ?? "",
             all.Select(purchase => purchase.What).MaxBy(TextColumns.Width) ?? "",
@@ -58,14 +56,13 @@ internal sealed class ShownPurchases
     /// <summary>Whether what a purchase owed came back.</summary>
     public bool IsBack(CardPurchase purchase) => !owed.Contains(purchase.Number);
 
-    /// <summary>Number, date, pot, what, amount and what is owed back of the row at a place from 0.</summary>
+    /// <summary>Date, pot, what, amount and what is owed back of the row at a place from 0.</summary>
     public ImmutableArray<string> Cells(int index)
     {
         Row row = Rows[index];
         CardPurchase first = row.Parts[0];
         return
         [
-            row.Part is null ? Number(first.WholeNumber) : "",
             row.Part is null ? dates.Text(first.Date) : "",
             Pot(row),
             row.Part is null ? first.What : "",
@@ -77,8 +74,6 @@ internal sealed class ShownPurchases
     private string Pot(Row row) => row.Part is { } part ? "  " + WeekText.PotName(book, part.PotId)
         : row.Parts.Length > 1 ? $"{row.Parts.Length} pots"
         : WeekText.PotName(book, row.Parts[0].PotId);
-
-    private static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
 
     private string Largest(Func<Row, Money> amount) =>
         Rows.Select(amount).Where(one => !one.IsZero).ToArray() is { Length: > 0 } amounts

@@ -89,7 +89,7 @@ internal sealed class CountScreen : CursorScreen
 
     private Binding Day => Letters.Days.Does(Here is null ? "another day" : "", "Count for another day, such as a week's end that was missed.", () => new Way.Edit(cells.Day()));
 
-    private Binding BackKey => Letters.Undo.Does(Here is null ? "take back" : "", "Take back a count that was confirmed, after a question.", ToCountsBack);
+    private Binding BackKey => Letters.Undo.Does("take back", "Take back a count that was confirmed, after a question.", ToCountsBack);
 
     private CountPlan Plan => work.Plan;
 

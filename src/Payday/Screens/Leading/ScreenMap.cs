@@ -1,6 +1,8 @@
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
 using Payday.Core.Pots;
+using Payday.Core.Status;
+using Payday.Core.Ids;
 using Payday.Reports;
 using Payday.Screens.Bank;
 using Payday.Screens.Cards;
@@ -76,11 +78,16 @@ internal sealed class ScreenMap
         return screen.Ok ? new Way.To(screen.Value) : new Way.Says(FaultTexts.Of(screen.Fault, session.Style));
     }
 
-    private static PickScreen<Pot> Histories(BookSession session) => new(
-        "History of which pot",
-        [.. session.Book.Household.Pots.Select(pot => new PickItem<Pot>(pot, pot.Name, PotsReport.Place(pot)))],
-        null,
-        pot => new Way.To(new HistoryScreen(session, pot)));
+    private static PickScreen<Pot> Histories(BookSession session)
+    {
+        Dictionary<PotId, PotPlan> plans = PotPlan.Of(session.Book).ToDictionary(plan => plan.Pot.Id);
+        return new PickScreen<Pot>(
+            "History of which pot",
+            [.. session.Book.Household.Pots.Select(pot => new PickItem<Pot>(
+                pot, pot.Name, plans.TryGetValue(pot.Id, out PotPlan? plan) ? $"{PotsReport.Place(pot)}, {PotPlanText.Of(plan, session.Style)}" : PotsReport.Place(pot)))],
+            null,
+            pot => new Way.To(new HistoryScreen(session, pot)));
+    }
 
     private PurchasesScreen Cards(BookSession session) =>
         cards.TryGetValue(session, out PurchasesScreen? known) ? known : cards[session] = new PurchasesScreen(session);

@@ -3,12 +3,10 @@ using System.Globalization;
 using Humanizer;
 using Payday.Core.Amounts;
 using Payday.Core.Drafts;
-using Payday.Core.Pots;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Setup;
 using Payday.Screens.Shell;
-using Payday.Statements.Habits;
 using Payday.Statements.Learning;
 using Payday.Text;
 using Payday.Texts;
@@ -21,6 +19,7 @@ internal sealed class FoundScreen : CursorScreen
 {
     private readonly LearningWork work;
     private readonly Onward onward;
+    private readonly FoundTexts texts;
 
     /// <summary>Goes on at the first that is open.</summary>
     /// <param name="work">The files and what they teach.</param>
@@ -28,6 +27,7 @@ internal sealed class FoundScreen : CursorScreen
     public FoundScreen(LearningWork work, Onward onward)
     {
         (this.work, this.onward) = (work, onward);
+        texts = new FoundTexts(work);
         Cursor = Math.Max(0, work.Items.ToList().FindIndex(item => work.StateOf(item) == ItemState.Open));
     }
 
@@ -66,7 +66,10 @@ internal sealed class FoundScreen : CursorScreen
         : "No bill, pay or amount in these lines is sure to be missing in your household. Left leads back to the files.";
 
     /// <inheritdoc/>
-    protected override string Detail => Count == 0 ? "" : Sentence(Here);
+    protected override IEnumerable<FrameLine> Under(int width) => Said.Lines(texts.Stopped().Select(text => Said.Quiet(text)), width);
+
+    /// <inheritdoc/>
+    protected override string Detail => Count == 0 ? "" : texts.Sentence(Here);
 
     /// <inheritdoc/>
     protected override string Status
@@ -114,7 +117,7 @@ internal sealed class FoundScreen : CursorScreen
     {
         TextTableLines lines = new TextTable(
             [new(""), Report.Names("Found"), new("when") { Drops = 2, Shrinks = true, MinWidth = 12 }, Report.Amounts("amount"), new("hits", Align.Right) { Drops = 1 }],
-            [.. work.Items.Select(Cells)],
+            [.. work.Items.Select(texts.Cells)],
             [],
             decimalMark: work.Household.Style.DecimalMark).Lay(width);
         return ([.. lines.Header.Take(1)], lines.Rows);
@@ -128,56 +131,6 @@ internal sealed class FoundScreen : CursorScreen
         _ => (work.Items[row] is ProposedItem.Bill { MayBeDebt: true } ? '?' : ' ', Ink.Plain),
     };
 
-    private ImmutableArray<string> Cells(ProposedItem item) => item switch
-    {
-        ProposedItem.Source source => ["pay", CleanText.OneLine(work.NameOf(source)), When(source.Series), Amount(source.Item.Expected), LearningReport.Hits(source.Series)],
-        ProposedItem.Bill bill => [work.IsDebt(bill) ? "debt" : "bill", CleanText.OneLine(work.NameOf(bill)), When(bill.Series), Amount(bill.Item.Amount), LearningReport.Hits(bill.Series)],
-        ProposedItem.Pot pot => ["pot", CleanText.OneLine(work.NameOf(pot)), pot.Item.Per == FillPer.Week ? "a week" : "a month", Amount(pot.Item.Amount), ""],
-        ProposedItem.NewAmount amount => ["new", CleanText.OneLine(amount.Name), When(amount.Series), Amount(amount.Found), LearningReport.Hits(amount.Series)],
-        ProposedItem.Account account => ["", account.Name, DateText.Day(account.ClosedOn), Amount(account.Amount), ""],
-        _ => throw new ArgumentOutOfRangeException(nameof(item)),
-    };
-
-    private string Sentence(ProposedItem item) => item switch
-    {
-        ProposedItem.Source source => Series(source.Series, "at least"),
-        ProposedItem.Bill bill when work.IsDebt(bill) => $"Taken as a debt; Right leads on to its fields in the household. {Series(bill.Series, "to set aside")}",
-        ProposedItem.Bill { MayBeDebt: true } bill when work.StateOf(bill) != ItemState.Taken => $"It reads like a debt: Enter asks whether it is one. {Series(bill.Series, "to set aside")}",
-        ProposedItem.Bill bill => Series(bill.Series, "to set aside"),
-        ProposedItem.Pot { Habit: var habit } pot => Spent(habit, pot),
-        ProposedItem.NewAmount amount => $"{Amount(amount.Here)} here, {Amount(amount.Found)} at the bank{Since(amount.Series)}. Taken, it counts from {DateText.Long(amount.From)} on. {LearningReport.Hits(amount.Series)} times, up to {DateText.Day(amount.Series.Last)}.",
-        ProposedItem.Account account => $"What the bank says was there at the end of {DateText.Long(account.ClosedOn)}. Taken, the household begins with it on {DateText.Long(account.Start)}.",
-        _ => throw new ArgumentOutOfRangeException(nameof(item)),
-    };
-
-    private static string Since(Recurring series) =>
-        series.Changes.FirstOrDefault(change => change.Kind == RecurringChangeKind.Amount) is { } change ? $" since {DateText.Long(change.Since)}" : "";
-
-    private string Series(Recurring series, string hold)
-    {
-        NumberStyle style = work.Household.Style;
-        string varies = series.UsualSize == series.HoldSize ? "" : $", {series.HoldSize.ToString(style)} {hold}";
-        string changes = string.Concat(series.Changes.Select(change => " " + LearningTexts.Of(series, change, style)));
-        return $"{LearningReport.Hits(series)} times, {DateText.Day(series.First)} to {DateText.Day(series.Last)}; usually {series.UsualSize.ToString(style)}{varies}.{changes}";
-    }
-
-    private string Spent(Habit habit, ProposedItem.Pot pot)
-    {
-        NumberStyle style = work.Household.Style;
-        SpendingSummary spent = pot.Item.Per == FillPer.Week ? habit.PerWeek! : habit.PerMonth!;
-        string period = pot.Item.Per == FillPer.Week ? "week" : "month";
-        return $"{"line".ToQuantity(habit.Lines.Length)}; a {period} took {spent.Median.ToString(style)} in the middle of {spent.Periods}, mostly {spent.Low.ToString(style)} to {spent.High.ToString(style)}. As a cash pot it gets whole notes; Enter twice gives it another name.";
-    }
-
-    private static string When(Recurring series) => ScheduleText.Of(series.Rhythm.ToSchedule());
-
-    // The household may have no currency yet.
-    private string Amount(decimal? amount)
-    {
-        Currency currency = work.Lessons!.Currency;
-        return amount is { } there ? Money.FromMinorUnits((long)(there * currency.MinorPerUnit), currency).ToString(work.Household.Style) : "";
-    }
-
     // A bill or a debt: nothing but the person can say, so neither is taken by a key that takes the others.
     private Way Take() => Here is ProposedItem.Bill { MayBeDebt: true } bill
         ? new Way.To(new PickScreen<bool>(
@@ -186,7 +139,7 @@ internal sealed class FoundScreen : CursorScreen
             true,
             isDebt => isDebt ? DebtForm(bill) is { } form ? new Way.Instead(form) : Way.Back : TakeHere(Way.Back))
         {
-            Asked = Series(bill.Series, "to set aside"),
+            Asked = texts.Series(bill.Series, "to set aside"),
         })
         : TakeHere(Way.Stay);
 

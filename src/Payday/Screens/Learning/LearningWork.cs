@@ -1,96 +1,83 @@
 using System.Collections.Immutable;
 using Payday.Core.Amounts;
+using Payday.Core.Books;
 using Payday.Core.Drafts;
-using Payday.Core.Faults;
-using Payday.Files;
+using Payday.Core.Households;
 using Payday.Screens.Setup;
 using Payday.Screens.Setup.Forms;
 using Payday.Screens.Setup.Lists;
-using Payday.Statements.Files;
 using Payday.Statements.Learning;
 using Payday.Statements.Lines;
-using Payday.Statements.Reading;
 using Payday.Store.Starts;
-using Payday.Texts;
 
 namespace Payday.Screens.Learning;
 
 /// <summary>The bank's files that a household is set up from, what they teach, and what of it is taken.</summary>
 internal sealed class LearningWork
 {
-    private const int MostBytes = 16 * 1024 * 1024;
-    private const int MostFiles = 200;
-
-    private readonly Dictionary<string, Result<byte[]>> bytes = new(StringComparer.Ordinal);
+    private readonly LearningFiles files;
+    private (HouseholdDraft Draft, ImmutableArray<HouseholdFinding> All)? findings;
 
     /// <summary>Goes on with the files that were named before.</summary>
     public LearningWork(SetupWork household)
     {
         Household = household;
-        Files = [];
-        Read();
+        files = new LearningFiles(household);
+        Find();
     }
 
     /// <summary>The household.</summary>
     public SetupWork Household { get; }
 
-    /// <summary>The files, in the order in which they were named.</summary>
-    public ImmutableArray<LearningFile> Files { get; private set; }
-
-    /// <summary>What they teach; null where there is no line yet.</summary>
-    public Lessons? Lessons { get; private set; }
-
     /// <summary>What was found.</summary>
     public ImmutableArray<ProposedItem> Items { get; private set; } = [];
 
+    /// <summary>The files, in the order in which they were named.</summary>
+    public ImmutableArray<LearningFile> Files => files.All;
+
+    /// <summary>What they teach; null where there is no line yet.</summary>
+    public Lessons? Lessons => files.Lessons;
+
     /// <summary>The statements that were read.</summary>
-    public IEnumerable<Statement> Statements => Files.SelectMany(file => file.Found.Statements);
+    public IEnumerable<Statement> Statements => files.Statements;
+
+    /// <summary>Where the lines and the household differ; nothing where it is only begun.</summary>
+    public ImmutableArray<HouseholdFinding> Findings
+    {
+        get
+        {
+            if (findings is not { } known || !ReferenceEquals(known.Draft, Household.Draft))
+            {
+                findings = known = (Household.Draft, Lessons is { IsTooShort: false } lessons && !Household.TakesParts && HouseholdCheck.Of(Household.Draft) is { Ok: true } whole
+                    ? HouseholdComparison.Of(lessons, whole.Value)
+                    : []);
+            }
+
+            return known.All;
+        }
+    }
 
     /// <summary>Names a file, or all files of a folder.</summary>
     /// <returns>Why not, a sentence; null where all of it is among the files.</returns>
     public string? Add(string text)
     {
-        IReadOnlyList<string> paths = PersonPath.Files(PersonPath.Full(text));
-        StartStatements kept = Household.Statements;
-        string[] added = [.. paths.Where(path => kept.Files.All(file => file.Path != path))];
-        if (added.Length == 0)
-        {
-            return paths.Count == 0 ? "There is no file in that folder." : "That is among the files already.";
-        }
-
-        if (kept.Files.Length + added.Length > MostFiles)
-        {
-            return $"That would be more than {MostFiles} files.";
-        }
-
-        // One file that isn't there is a slip of the fingers; of a folder each says for itself what is wrong.
-        if (paths.Count == 1 && Bytes(paths[0]) is { Ok: false } no)
-        {
-            bytes.Remove(paths[0]);
-            return FaultTexts.Of(no.Fault);
-        }
-
-        Household.KeepStatements(kept with { Files = kept.Files.AddRange(added.Select(path => new StartStatement(path, []))) });
-        Read();
-        return null;
+        string? fault = files.Add(text);
+        Find();
+        return fault;
     }
 
     /// <summary>Takes a file out; what was taken of it stays in the household.</summary>
     public void TakeOut(int file)
     {
-        StartStatements kept = Household.Statements;
-        bytes.Remove(kept.Files[file].Path);
-        Household.KeepStatements(kept with { Files = kept.Files.RemoveAt(file) });
-        Read();
+        files.TakeOut(file);
+        Find();
     }
 
     /// <summary>Answers a file's question.</summary>
     public void Answer(int file, int choice)
     {
-        StartStatements kept = Household.Statements;
-        StartStatement one = kept.Files[file];
-        Household.KeepStatements(kept with { Files = kept.Files.SetItem(file, one with { Answers = one.Answers.Add(choice) }) });
-        Read();
+        files.Answer(file, choice);
+        Find();
     }
 
     /// <summary>What became of something.</summary>
@@ -136,7 +123,7 @@ internal sealed class LearningWork
         : item.Name;
 
     /// <summary>Whether what was found as a bill was taken as a debt: it is then none of the household's bills.</summary>
-    public bool IsDebt(ProposedItem.Bill item) => StateOf(item) == ItemState.Taken && PlaceOf(item) is null;
+    public bool IsDebt(ProposedItem.Bill item) => Household.Statements.Debts.Contains(item.Key);
 
     /// <summary>Takes something into the household; in the same write it is marked as taken.</summary>
     /// <returns>Why not, a sentence, or null.</returns>
@@ -173,7 +160,7 @@ internal sealed class LearningWork
             return refusal;
         }
 
-        Household.KeepStatements(Household.Statements.Take(item.Key));
+        Household.KeepStatements(Household.Statements.TakeAsDebt(item.Key));
         return null;
     }
 
@@ -212,7 +199,7 @@ internal sealed class LearningWork
 
         return list.Ordered(Household.Draft).First(one => one.Index == index).Item.Id is { } id && Household.WhyKept(list.Member, id) is { } why
             ? why
-            : Put(list.Without(Household.Draft, index), DraftPlace.Of(list.Member), left);
+            : Put(list.Without(Household.Draft, index), DraftPlace.Of(list.Member), left, KeptLessons.Without(this, item));
     }
 
     private string OtherCurrency => $"The household is in {Household.Draft.Settings.Currency}, these statements in {Lessons!.Currency}: nothing of them fits.";
@@ -229,10 +216,11 @@ internal sealed class LearningWork
             : UsualOfCurrency.Put(draft with { Settings = draft.Settings with { Currency = currency } });
     }
 
-    private string? Put(HouseholdDraft next, DraftPlace place, StartStatements marked)
+    private string? Put(HouseholdDraft next, DraftPlace place, StartStatements marked, Func<Household, Func<WeekRecords, WeekRecords>>? learned = null)
     {
         StartStatements before = Household.Statements;
         Household.MarkStatements(marked);
+        Household.MarkLearned(learned ?? (household => KeptLessons.Of(this, household)));
         string? fault = Household.Put(next, place);
         if (fault is not null)
         {
@@ -242,34 +230,9 @@ internal sealed class LearningWork
         return fault;
     }
 
-    private Result<byte[]> Bytes(string path)
+    private void Find()
     {
-        if (!bytes.TryGetValue(path, out Result<byte[]> known))
-        {
-            known = InputFile.Bytes(path, MostBytes);
-            bytes[path] = known;
-        }
-
-        return known;
-    }
-
-    private void Read()
-    {
-        ImmutableArray<StartStatement> kept = Household.Statements.Files;
-        Result<byte[]>[] read = [.. kept.Select(file => Bytes(file.Path))];
-        int[] there = [.. Enumerable.Range(0, kept.Length).Where(i => read[i].Ok)];
-        ImmutableArray<StatementFile> found = StatementSet.Read(
-            [.. there.Select(i => ((ReadOnlyMemory<byte>)read[i].Value!, kept[i].Answers))],
-            new ReadingOptions { Currency = Household.Draft.Settings.Currency, Today = Household.Today, Profiles = Household.Readings });
-        var nothing = new StatementFile([], []);
-        Files =
-        [
-            .. kept.Select((file, i) => new LearningFile(
-                file,
-                read[i].Ok ? null : FaultTexts.Of(read[i].Fault!),
-                read[i].Ok ? found[Array.IndexOf(there, i)] : nothing)),
-        ];
-        Lessons = LessonFinder.Of(Statements, Household.Draft.Settings.Currency);
+        findings = null;
         Items = Lessons is not { IsTooShort: false } lessons ? []
             : Household.TakesParts ? HouseholdProposals.Of(lessons, UsualOfCurrency.SmallestNote(Household.Draft, lessons.Currency), Household.Today)
             : HouseholdProposals.Beside(lessons, HouseholdCheck.Of(Household.Draft).Value!);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Humanizer;
 using Payday.Reports;
+using Payday.Screens.Asking;
 using Payday.Screens.Frames;
 using Payday.Screens.Setup;
 using Payday.Screens.Setup.Forms;
@@ -21,6 +22,7 @@ internal sealed class StatementFilesScreen : CursorScreen
 {
     private readonly LearningWork work;
     private readonly Onward onward;
+    private readonly PathsAsked paths;
 
     /// <summary>Goes on with the files that were named before.</summary>
     /// <param name="household">The household.</param>
@@ -31,7 +33,11 @@ internal sealed class StatementFilesScreen : CursorScreen
     }
 
     /// <inheritdoc cref="StatementFilesScreen(SetupWork, Onward)"/>
-    public StatementFilesScreen(LearningWork work, Onward onward) => (this.work, this.onward) = (work, onward);
+    public StatementFilesScreen(LearningWork work, Onward onward)
+    {
+        (this.work, this.onward) = (work, onward);
+        paths = new PathsAsked(work.Add, () => Cursor = Math.Max(0, Count - 1));
+    }
 
     /// <inheritdoc/>
     public override string Title => "Bank statements";
@@ -82,18 +88,8 @@ internal sealed class StatementFilesScreen : CursorScreen
     /// <inheritdoc/>
     public override bool Pasted(string text)
     {
-        string[] lines = text.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        foreach (string line in lines)
-        {
-            if (work.Add(line) is { } fault)
-            {
-                Message = fault;
-                return true;
-            }
-        }
-
-        Cursor = Math.Max(0, Count - 1);
-        return lines.Length > 0;
+        Message = paths.Pasted(text) ?? Message;
+        return text.Trim().Length > 0;
     }
 
     /// <inheritdoc/>
@@ -156,28 +152,7 @@ internal sealed class StatementFilesScreen : CursorScreen
         }
     }
 
-    private Way Add() => new Way.Edit(PathCell());
-
-    // Another one after each, until nothing is typed.
-    private CellEdit PathCell()
-    {
-        bool ended = false;
-        return new CellEdit(Count == 0 ? "Path of a file or folder" : "Another path (empty ends)", "", text =>
-        {
-            ended = text.Trim().Length == 0;
-            string? fault = ended ? null : work.Add(text);
-            if (fault is null && !ended)
-            {
-                Cursor = Math.Max(0, Count - 1);
-            }
-
-            return fault;
-        })
-        {
-            Most = CellEdit.Long,
-            Next = () => ended ? null : PathCell(),
-        };
-    }
+    private Way Add() => new Way.Edit(paths.Several(isFirst: Count == 0));
 
     private Way Ask()
     {

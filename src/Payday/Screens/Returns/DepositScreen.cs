@@ -3,8 +3,10 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CashReturns;
 using Payday.Core.Faults;
+using Payday.Pages;
 using Payday.Printing;
 using Payday.Screens.Frames;
+using Payday.Screens.Papers;
 using Payday.Screens.Shell;
 using Payday.Slips;
 using Payday.Text;
@@ -16,8 +18,10 @@ namespace Payday.Screens.Returns;
 /// <summary>The slip for a cash return, as it prints.</summary>
 internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : PageScreen
 {
+    private PrintSize print;
+
     /// <inheritdoc/>
-    public override string Title => "Deposit slip";
+    public override string Title => print == PrintSize.Large ? "Deposit slip, large print" : "Deposit slip";
 
     /// <inheritdoc/>
     protected override string Aside => DateText.Long(session.Today);
@@ -32,6 +36,7 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
             [
                 new Binding(Key.P.WithCtrl, "Ctrl+P", "print", "Print the slip on the system's usual printer.", Print),
                 Letters.Save.Does("PDF", "Save the slip as a PDF file.", () => new Way.Edit(new CellEdit("Save as", $"deposit-{session.Today:uuuu-MM-dd}.pdf", Save) { Most = CellEdit.Long })),
+                PrintKeys.Size(print, to => print = to),
             ],
     ];
 
@@ -66,21 +71,23 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
 
     private Way Print()
     {
-        Result<string> printed = new LinePrinter(Environment.GetEnvironmentVariable("PATH")).Print(Slip.Lines, null, ascii: false);
+        var printer = new LinePrinter(Environment.GetEnvironmentVariable("PATH"));
+        Result<string> printed = print == PrintSize.Large ? printer.Print(Printed().Pdf, null) : printer.Print(Slip.Lines, null, ascii: false);
         Message = printed.Ok ? "Handed to the printer." : FaultTexts.Of(printed.Fault);
         return Way.Stay;
     }
 
+    private PrintedPaper Printed() => PrintedPaper.Slip(
+        BankPapers.Deposit(session.Book.Household, session.Today, plan.SlipNotes),
+        PrintedPaper.SizeOfSlip(session.Book.Household.Currency, print),
+        print,
+        MachineFonts.OfSystem());
+
     private string? Save(string path)
     {
-        var fonts = MachineFonts.OfSystem();
-        Result<string> saved = OutputFile.Write(session.Folder, path, PdfPaper.Render(Slip, PaperSize.A6, "Deposit", fonts), replace: false);
-        Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value)}. {PdfPaper.Lacks(Slip, fonts)}".TrimEnd() : "";
-        return saved.Fault switch
-        {
-            null => null,
-            FileThere there => there.Saying("give another name"),
-            { } fault => FaultTexts.Of(fault, session.Style),
-        };
+        PrintedPaper slip = Printed();
+        Result<string> saved = OutputFile.Write(session.Folder, path, slip.Pdf, replace: false);
+        Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value)}. {slip.Lacks}".TrimEnd() : "";
+        return SavingTexts.Of(saved.Fault, session.Style);
     }
 }

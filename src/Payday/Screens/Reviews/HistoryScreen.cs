@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Humanizer;
 using Payday.Core.Histories;
 using Payday.Core.Pots;
+using Payday.Core.Status;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -18,6 +19,7 @@ internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
     private const int WidestBar = 40;
 
     private readonly PotHistory history = PotHistory.Of(session.Book, pot.Id);
+    private readonly PotPlan? plan = PotPlan.Of(session.Book).FirstOrDefault(plan => plan.Pot.Id == pot.Id);
 
     /// <inheritdoc/>
     public override string Title => $"History of {pot.Name}";
@@ -26,6 +28,7 @@ internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
         ("Has", "what the pot had at the end of that day, in the account and in cash, without cash that it has to pay back."),
+        ("Plan", "what it would have if each payday so far had put in what its rule asked for, and nothing else had touched it."),
         ("Opening", "what it had when the household began."),
     ];
 
@@ -37,6 +40,7 @@ internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) =>
     [
+        .. plan is null ? [] : TextWrap.Lines(PotPlanText.Sentence(plan, session.Style), width - 2).Select(line => FrameLine.Of(" " + line, plan.Ahead.IsNegative ? Ink.Alert : Ink.Plain)).Append(FrameLine.Empty),
         .. Bars(width),
         .. history.Lines.IsEmpty ? [FrameLine.Of(" Nothing has happened to it yet.")] : Events(width),
     ];

@@ -1,10 +1,15 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime;
+using Payday.Core.Amounts;
 using Payday.Core.CashReturns;
+using Payday.Core.Faults;
 using Payday.Core.Ledgers;
+using Payday.Pages;
+using Payday.Printing;
 using Payday.Reports;
 using Payday.Screens.Frames;
+using Payday.Screens.Papers;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Terminal.Gui.Input;
@@ -35,10 +40,13 @@ internal sealed class YearScreen(BookSession session) : PageScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>
     [
-        .. month > First ? [byYear ? new Binding(Key.CursorLeft, "Left", "year before", "The year before.", () => Turn(-12)) : new Binding(Key.CursorLeft, "Left", "month before", "The month before.", () => Turn(-1))] : Array.Empty<Binding>(),
-        .. month < Last ? [byYear ? new Binding(Key.CursorRight, "Right", "year after", "The year after.", () => Turn(12)) : new Binding(Key.CursorRight, "Right", "month after", "The month after.", () => Turn(1))] : Array.Empty<Binding>(),
+        .. month > First ? [byYear ? new Binding(Key.CursorLeft, "Left", "before", "The year before.", () => Turn(-12)) : new Binding(Key.CursorLeft, "Left", "before", "The month before.", () => Turn(-1))] : Array.Empty<Binding>(),
+        .. month < Last ? [byYear ? new Binding(Key.CursorRight, "Right", "after", "The year after.", () => Turn(12)) : new Binding(Key.CursorRight, "Right", "after", "The month after.", () => Turn(1))] : Array.Empty<Binding>(),
         new(Key.Enter, "Enter", byYear ? "month" : "year", "The month shown, or its whole year.", Switch),
+        Letters.Save.Does("PDF", "Save it as a page to pin up: a PDF file.", () => new Way.Edit(new CellEdit("Save as", $"payday-{Shown.Short}.pdf", Save) { Most = CellEdit.Long })),
     ];
+
+    private ReportPeriod Shown => byYear ? ReportPeriod.OfYear(month.Year, session.Today) : new ReportPeriod(month, IsYear: false);
 
     private YearMonth First => byYear ? new YearMonth(Begun.Year, 12) : Begun;
 
@@ -81,5 +89,14 @@ internal sealed class YearScreen(BookSession session) : PageScreen
         byYear = !byYear;
         ToTop();
         return Way.Stay;
+    }
+
+    private string? Save(string path)
+    {
+        PaperSize size = PaperSize.SheetFor(session.Book.Household.Currency);
+        PrintedPaper page = PrintedPaper.Report(PeriodReport.Of(session.Book, Shown, session.Today), size, MachineFonts.OfSystem());
+        Result<string> saved = OutputFile.Write(session.Folder, path, page.Pdf, replace: false);
+        Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value)}, {size.Name}. {page.Lacks}".TrimEnd() : "";
+        return SavingTexts.Of(saved.Fault, session.Style);
     }
 }

@@ -49,7 +49,7 @@ internal sealed class CloseScreen : PageScreen
         Said[] lines =
         [
             .. days > 1 ? [Said.Alert($"This payday is {"day".ToQuantity(days)} off: close it once the money is there."), ""] : Array.Empty<Said>(),
-            .. ClosingReport.Goes(plan).Select(sentence => (Said)sentence),
+            .. ClosingReport.Goes(plan, closed.Value).Select(sentence => (Said)sentence),
             "",
             .. ClosingReport.After(plan, closed.Value).Select(sentence => (Said)sentence),
             "",

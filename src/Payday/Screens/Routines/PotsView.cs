@@ -48,16 +48,21 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
     protected override ImmutableArray<TextColumn> Columns => ColumnsIn(Roomy);
 
     /// <inheritdoc/>
-    /// <remarks>Where a pot is held and what it has give way to its name and the reason; all of it stands below the table too.</remarks>
+    /// <remarks>
+    /// Where a pot is held and what it has give way to its name and the reason; all of it stands below the table too. What is
+    /// filled has the room of what is proposed, so that the table stays where it is while amounts are lowered.
+    /// </remarks>
     protected override ImmutableArray<TextColumn> ColumnsIn(int width) =>
     [
         Report.Names("Pot") with { MinWidth = 15 }, new("where") { Drops = 2 }, Report.Amounts("has now") with { Drops = 1 },
-        Report.Amounts("proposed"), Report.Amounts("fill"), new("why") { Shrinks = true, MinWidth = width < Roomy ? 16 : 31 },
+        Report.Amounts("proposed"), Report.Amounts("fill") with { MinWidth = TextColumns.Width(Proposed) }, new("why") { Shrinks = true, MinWidth = width < Roomy ? 16 : 31 },
     ];
 
     /// <inheritdoc/>
     protected override ImmutableArray<string> Totals =>
-        ["Together", "", "", Shown(Money.Sum(Plan.Pots.Rows.Select(row => row.Proposed), Plan.Pots.Total.Currency)), Shown(Plan.Pots.Total), ""];
+        ["Together", "", "", Proposed, Shown(Plan.Pots.Total), ""];
+
+    private string Proposed => Shown(Money.Sum(Plan.Pots.Rows.Select(row => row.Proposed), Plan.Pots.Total.Currency));
 
     private StepRow Row(PotRow row) => new(PotsReport.Cells(row, Style))
     {

@@ -17,6 +17,9 @@ internal sealed record StepRow(ImmutableArray<string> Cells)
     /// <summary>What is shown below the table while the cursor is here; at most two lines.</summary>
     public ImmutableArray<string> Detail { get; init; } = [];
 
+    /// <summary>The same where it takes some time to work out: asked for only while the cursor is here. Null where <see cref="Detail"/> has it.</summary>
+    public Func<ImmutableArray<string>>? DetailHere { get; init; }
+
     /// <summary>The rule behind its figures, in a sentence.</summary>
     public string Rule { get; init; } = "";
 

@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
+using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Debts;
 using Payday.Core.Faults;
+using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
@@ -19,6 +22,11 @@ namespace Payday.Screens.Routines;
 internal sealed class SurplusView(RoutineWork work) : StepView(work)
 {
     private readonly PerPlan<IdleMoney> idle = new(plan => new IdleMoney(IdleBuffer.Of(plan)));
+    private readonly PerPlan<ImmutableArray<PotCourse>> pots = new(PotCourse.Of);
+    private readonly PerPlan<ImmutableArray<BillCourse>> bills = new(BillCourse.Of);
+    private readonly PerPlan<ImmutableArray<DebtChange>> debts = new(plan => plan.Surplus.Debts);
+    private readonly PerPlan<string> note = new(plan => string.Join(' ', SurplusReport.Effects(plan.Surplus, plan.Book.Household.Settings.Numbers).TakeLast(1)
+        .Append(SurplusReport.Other(plan.Surplus, plan.Book.Household.Settings.Numbers)).Where(sentence => sentence.Length > 0)));
 
     /// <inheritdoc/>
     public override RoutineStep Step => RoutineStep.Surplus;
@@ -41,22 +49,31 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override Said Note => Plan.Surplus.Before.IsNegative
         ? Said.Alert($"{Shown(-Plan.Surplus.Before)} is missing; " + (Rest.IsPositive ? $"the buffer has {Shown(Rest)} more (Income step)" : "no proposal can cover it"))
-        : Said.Quiet(string.Join(' ', SurplusReport.Effects(Plan.Surplus, Style).Take(1).Concat(Idle.IsPositive ? [$"The buffer has {Shown(Idle)} more than it keeps and {IdleBuffer.Days} days need: t places it."] : Array.Empty<string>())));
+        : Said.Quiet(string.Join(' ', new[] { note.Of(Plan) }.Where(sentence => sentence.Length > 0).Concat(Idle.IsPositive ? [$"The buffer has {Shown(Idle)} more than it keeps and {IdleBuffer.Days} days need: t places it."] : Array.Empty<string>())));
 
     /// <inheritdoc/>
     public override ImmutableArray<StepRow> Rows => Plan.Surplus.Before.IsNegative
         ? [.. Plan.Unpayable.Select(Unpaid)]
         :
         [
-            .. Plan.Book.Household.Debts.Where(debt => !After(debt.Id).IsZero).Select(debt => Target(MoveTarget.Debt(debt.Id), debt.Name, After(debt.Id), Course(debt.Id))),
-            Target(MoveTarget.Buffer, "Buffer", null, "stays in the account, free"),
-            .. Plan.Book.Household.Pots.Select(pot => Target(MoveTarget.Pot(pot.Id), pot.Name, null, Full(pot))),
+            .. debts.Of(Plan).Where(debt => !After(debt.After.Id).IsZero).Select(Debt),
+            Target(MoveTarget.Buffer, "Buffer", null, null, "", "stays in the account, free"),
+            .. Plan.Pots.Rows.Select(Pot),
+            .. bills.Of(Plan).Where(bill => bill.Lacks.IsPositive || !Placing.On(Plan, MoveTarget.Bill(bill.BillId)).IsZero).Select(Bill),
         ];
+
+    /// <inheritdoc/>
+    public override int DetailLines => 3;
 
     /// <inheritdoc/>
     protected override ImmutableArray<TextColumn> Columns => Plan.Surplus.Before.IsNegative
         ? [Report.Names("Can't be paid in full"), new("due"), Report.Amounts("amount"), Report.Amounts("short")]
-        : [Report.Names("Place on"), Report.Amounts("owed"), Report.Amounts("place"), new("then")];
+        : [Report.Names("Place on"), Report.Amounts("to go"), Report.Amounts("place"), new("done"), new("what it does") { Shrinks = true, MinWidth = 10, Drops = 1 }];
+
+    /// <inheritdoc/>
+    protected override ImmutableArray<string> Totals => Plan.Surplus.Before.IsNegative
+        ? ["Together", "", Shown(Sum(Plan.Unpayable.Select(unpaid => unpaid.Obligation.Amount))), Shown(Sum(Plan.Unpayable.Select(unpaid => unpaid.Short)))]
+        : ["Together", "", Shown(Plan.Surplus.Placed), "", ""];
 
     private Money Idle => idle.Of(Plan).Idle;
 
@@ -80,30 +97,81 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
         ],
     };
 
-    private StepRow Target(MoveTarget target, string name, Money? owed, string then)
+    private Money Sum(IEnumerable<Money> amounts) => Money.Sum(amounts, Plan.Surplus.Before.Currency);
+
+    private StepRow Debt(DebtChange debt) => Target(
+        MoveTarget.Debt(debt.After.Id), debt.After.Name, After(debt.After.Id), After(debt.After.Id), SurplusReport.End(debt.After), SurplusReport.Change(debt, Style));
+
+    private StepRow Pot(PotRow row)
+    {
+        var target = MoveTarget.Pot(row.Pot.Id);
+        if (pots.Of(Plan).FirstOrDefault(course => course.PotId == row.Pot.Id) is not { } course)
+        {
+            return Target(target, row.Pot.Name, null, null, "", row.Pot.Place == Core.Ledgers.Place.Cash ? "in cash" : "in the account");
+        }
+
+        string fill = course.NextWith == course.NextWithout ? "" : $"then {Shown(course.NextWith)}, not {Shown(course.NextWithout)}";
+        return Target(target, row.Pot.Name, null, course.Lacks, SurplusReport.End(course.With, Plan.Period.First), fill);
+    }
+
+    private StepRow Bill(BillCourse course) => Target(
+        MoveTarget.Bill(course.BillId), Plan.Book.Household.Bills.Single(bill => bill.Id == course.BillId).Name, course.Lacks, course.Lacks,
+        SurplusReport.End(course.With, Plan.Period.First), $"due {DateText.Short(course.Due)}");
+
+    private StepRow Target(MoveTarget target, string name, Money? most, Money? toGo, string done, string does)
     {
         Money placed = Placing.On(Plan, target);
-        return new StepRow([name, owed is { } balance ? Shown(balance) : "", placed.IsZero ? "" : Marked(placed, Plan.Surplus.Changed), then])
+        return new StepRow([name, toGo is { } lacks ? Shown(lacks) : "", placed.IsZero ? "" : Marked(placed, Plan.Surplus.Changed), done, does])
         {
             Rule = RuleTexts.Surplus,
             Sign = placed.IsZero ? ' ' : 'v',
             Ink = placed.IsZero ? Ink.Plain : Ink.Done,
-            Detail = [Plan.LeftToPlace.IsPositive ? $"{name}: Space places here all that is left; Enter an amount." : $"{name}: Space moves the whole surplus here; Enter an amount.", .. SurplusReport.Effects(Plan.Surplus, Style).Skip(1).Take(1)],
-            Edit = Amount($"Place on {name}", placed, amount => Place(target, amount), owed),
-            Tick = () => Placed(Placing.Rest(Plan, target, owed)),
+            DetailHere = () => Detail(target, name, most),
+            Edit = Amount($"Place on {name}", placed, amount => Place(target, amount), most),
+            Tick = () => Take(target, Placing.Rest(Plan, target, most)),
         };
     }
+
+    // What Space would do here; where it would do nothing, what is placed here does to the others.
+    private ImmutableArray<string> Detail(MoveTarget target, string name, Money? most)
+    {
+        PlacingTrial trial = PlacingTrial.Of(Plan, target, most);
+        if (trial.Amount == Placing.On(Plan, target))
+        {
+            return [$"{name} has all that can go there; Enter another amount.", .. SurplusReport.Elsewhere(Plan.Surplus, debts.Of(Plan), target).Take(1)];
+        }
+
+        string what = Plan.LeftToPlace.IsPositive ? "the rest" : "the surplus";
+        string does = target switch
+        {
+            MoveTarget.ToDebt => $": paid off {SurplusReport.End(trial.Own!.After)}{(SurplusReport.Change(trial.Own, Style) is { Length: > 0 } change ? ", " + change : "")}",
+            MoveTarget.ToPot to => PotCourse.Of(Plan, trial.Placements).FirstOrDefault(pot => pot.PotId == to.Id) is { With: { } full } ? $": full {On(full)}" : "",
+            MoveTarget.ToBill to => BillCourse.Of(Plan, trial.Placements).FirstOrDefault(bill => bill.BillId == to.Id) is { With: { } whole } ? $": whole {On(whole)}" : "",
+            _ => "",
+        };
+        return [$"{name}: Space puts {what} here, {Shown(trial.Amount)} in all{does}.", .. SurplusReport.Elsewhere(Plan.Surplus, trial.Debts, target).Take(1)];
+    }
+
+    private string On(LocalDate day) => day == Plan.Period.First ? "today" : $"on {SurplusReport.Day(day)}";
 
     private string? Place(MoveTarget target, Money amount)
     {
         Result<ImmutableArray<Placement>> placements = Placing.Set(Plan, target, amount);
-        return placements.Ok ? Work.Decide(draft => draft with { Placements = placements.Value }) : FaultTexts.Of(placements.Fault, Style);
+        return placements.Ok ? Take(target, placements.Value) : FaultTexts.Of(placements.Fault, Style);
     }
 
-    private string Full(Pot pot) =>
-        Plan.Surplus.Pots.FirstOrDefault(course => course.PotId == pot.Id) is { With: not null } course ? SurplusReport.Course(course, Plan.Period.First) : PotsReport.Place(pot);
+    // What gave way is said, so that nobody has to find it.
+    private string? Take(MoveTarget target, ImmutableArray<Placement> placements)
+    {
+        ImmutableArray<Placement> gaveWay = Placing.GaveWay(Plan, placements, target);
+        string? fault = Work.Decide(draft => draft with { Placements = placements });
+        if (fault is null && !gaveWay.IsEmpty)
+        {
+            Work.Tell($"Taken from {string.Join(", ", gaveWay.Select(one => $"{one.Target.NameIn(Plan.Book.Household)} ({Shown(one.Amount)})"))}.");
+        }
 
-    private string Course(DebtId debtId) => SurplusReport.Course(Plan.Surplus, debtId);
+        return fault;
+    }
 
     // It is left to place then, and goes where the proposal or the person puts it.
     private Way PlaceIdle()

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Humanizer;
 using NodaTime;
+using Payday.Core.Books;
 using Payday.Core.Drafts;
 using Payday.Core.Faults;
 using Payday.Core.Households;
@@ -20,6 +21,7 @@ internal sealed class BookWork(BookSession session) : SetupWork
 {
     private HouseholdDraft draft = HouseholdDraft.Of(session.Book.Household);
     private string notice = "";
+    private Func<Household, Func<WeekRecords, WeekRecords>>? learned;
 
     /// <inheritdoc/>
     public override HouseholdDraft Draft => draft;
@@ -55,10 +57,17 @@ internal sealed class BookWork(BookSession session) : SetupWork
     public override void MarkStatements(StartStatements statements) => session.Statements = statements;
 
     /// <inheritdoc/>
+    public override void MarkLearned(Func<Household, Func<WeekRecords, WeekRecords>> learned) => this.learned = learned;
+
+    /// <inheritdoc/>
     public override ImmutableArray<CsvProfile> Readings => [.. session.Book.Weeks.Readings.Select(KeptReadings.ProfileOf)];
 
     /// <inheritdoc/>
-    public override string? FaultAt(HouseholdDraft next, DraftPlace place) => FaultAt(HouseholdCheck.Of(next).Faults, place);
+    public override Func<DraftPlace, string?> FaultsOf(HouseholdDraft next)
+    {
+        ImmutableArray<Fault> faults = [.. HouseholdCheck.Of(next).Faults];
+        return place => FaultAt(faults, place);
+    }
 
     /// <inheritdoc/>
     public override string? Put(HouseholdDraft next, DraftPlace place)
@@ -70,7 +79,9 @@ internal sealed class BookWork(BookSession session) : SetupWork
         }
 
         bool hadDraft = session.Book.Draft is not null;
-        if (session.Change(household.Value) is { } refusal)
+        Func<Household, Func<WeekRecords, WeekRecords>>? also = learned;
+        learned = null;
+        if (session.Change(household.Value, also?.Invoke(household.Value)) is { } refusal)
         {
             return refusal;
         }

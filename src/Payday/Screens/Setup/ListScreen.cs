@@ -16,6 +16,8 @@ namespace Payday.Screens.Setup;
 /// <param name="guide">Where Right leads, or null.</param>
 internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? guide = null) : CursorScreen
 {
+    private readonly MonthLine month = new(work);
+
     /// <inheritdoc/>
     public override string Title => list.Title;
 
@@ -33,15 +35,16 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
     [
         .. Count == 0 ? Array.Empty<Binding>() : [new Binding(Key.Enter, "Enter", "open", $"This {list.Noun}'s fields.", Open)],
         Letters.Add.Does("add", $"Another {list.Noun}.", Add),
-        Letters.List.Does("lines", $"Type {list.Noun}s as lines, one after the other, like {list.LineExample}; Enter alone ends. Lines can be pasted on this list too.", () => new Way.Edit(Line())),
+        Letters.List.Does("lines", $"Type {list.Noun}s as lines, one after the other, like {list.LineExample}; each is shown as it was read before it is taken. Lines can be pasted on this list too.", AsLines),
+        .. work.LastTaken?.List == list.Member ? [Letters.Undo.Does("take back", $"Take back the {list.Noun}s that were taken last from lines; they are lines again.", TakeBack)] : Array.Empty<Binding>(),
         .. GuideKeys.Of(guide),
         .. Count == 0 ? Array.Empty<Binding>() : Moves,
     ];
 
     /// <inheritdoc/>
     protected override string Empty => guide is null || list.IsNeeded
-        ? $"No {list.Noun} yet: a adds one."
-        : $"No {list.Noun} yet: a adds one, Right goes on without.";
+        ? $"No {list.Noun} yet: i takes them as lines, like {list.LineExample}; a fills in a form."
+        : $"No {list.Noun} yet: i takes them as lines, like {list.LineExample}; a fills in a form, Right goes on without.";
 
     /// <inheritdoc/>
     protected override string Detail => list.Help;
@@ -49,6 +52,7 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
     /// <inheritdoc/>
     protected override string Status => list.Begun(work.Begun) is { } begun
         ? $"Begun and not complete yet: {CleanText.OneLine(begun.Name ?? $"a {list.Noun} without a name")}; a goes on with it."
+        : list.Lines(work.Begun) is { IsEmpty: false } lines ? $"{"line".ToQuantity(lines.Length)} not taken yet: i shows {(lines.Length == 1 ? "it" : "them")}."
         : "";
 
     private IReadOnlyList<Binding> Moves =>
@@ -75,45 +79,28 @@ internal sealed class ListScreen(SetupWork work, SetupList list, ISetupGuide? gu
     }
 
     /// <inheritdoc/>
-    public override bool Pasted(string text)
+    public override Way TakesPaste(string text)
     {
-        int taken = 0;
-        foreach (string line in text.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        string told = PastedLines.Add(work, text, list.Section);
+        if (list.Lines(work.Begun).IsEmpty)
         {
-            if (list.TakeLine(work, line) is { } fault)
-            {
-                Message = taken > 0 ? $"{list.Noun.ToQuantity(taken)} taken; then: {fault}" : fault;
-                return true;
-            }
-
-            taken++;
+            Message = told;
+            return Way.Stay;
         }
 
-        Cursor = Math.Max(0, Count - 1);
-        Message = $"{list.Noun.ToQuantity(taken)} taken: look at each, Enter opens it.";
-        return taken > 0;
+        LinesScreen lines = new(work, list, guide) { Message = told };
+        return guide is null ? new Way.To(lines) : new Way.Instead(lines);
     }
 
-    // Another one after each, until nothing is typed.
-    private CellEdit Line()
-    {
-        bool ended = false;
-        return new CellEdit($"A {list.Noun}, like {list.LineExample}", "", text =>
-        {
-            ended = text.Trim().Length == 0;
-            string? fault = ended ? null : list.TakeLine(work, text);
-            if (fault is null && !ended)
-            {
-                Cursor = Math.Max(0, Count - 1);
-                ended = list.Begun(work.Begun) is not null;
-                Message = work.Notice;
-            }
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Under(int width) => month.Lines(work.Draft, width);
 
-            return fault;
-        })
-        {
-            Next = () => ended ? null : Line(),
-        };
+    private Way AsLines() => guide is null ? new Way.To(new LinesScreen(work, list)) : new Way.Instead(new LinesScreen(work, list, guide));
+
+    private Way TakeBack()
+    {
+        Message = list.TakeBack(work) ?? "";
+        return Message.Length > 0 ? Way.Stay : AsLines();
     }
 
     private Way Open() => new Way.To(new FormScreen(work, list.Form(work, Here.Index), list.Noun));

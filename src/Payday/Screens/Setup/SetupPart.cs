@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Humanizer;
 using Payday.Core.Drafts;
 using Payday.Screens.Setup.Fields;
 using Payday.Screens.Setup.Forms;
@@ -21,7 +22,7 @@ internal sealed record SetupPart(string Name, string Help, Func<string> Holds, F
         name ?? list.Title,
         list.Help,
         () => Names(work, list),
-        guide => new ListScreen(work, list, guide));
+        guide => list.Lines(work.Begun).IsEmpty || guide is null ? new ListScreen(work, list, guide) : new LinesScreen(work, list, guide));
 
     /// <summary>Fields of the household itself.</summary>
     /// <param name="work">The household.</param>
@@ -44,6 +45,8 @@ internal sealed record SetupPart(string Name, string Help, Func<string> Holds, F
         string[] names = [.. list.Ordered(work.Draft).Select(row => row.Item.Name!)];
         string known = names.Length == 0 ? "none yet"
             : $"{names.Length}: {string.Join("; ", names.Take(NamesShown))}{(names.Length > NamesShown ? "; ..." : "")}";
+        int lines = list.Lines(work.Begun).Length;
+        known += lines > 0 ? $", {"line".ToQuantity(lines)} to take" : "";
         return list.Begun(work.Begun) is null ? known : known + ", one begun";
     }
 }

@@ -98,8 +98,10 @@ internal sealed class BookSession
     }
 
     /// <summary>Puts a household in the place of this one.</summary>
+    /// <param name="next">The household.</param>
+    /// <param name="also">What else changes in the same step; null for nothing.</param>
     /// <returns>Why it can't be done, one sentence; or null when it is stored.</returns>
-    public string? Change(Household next)
+    public string? Change(Household next, Func<WeekRecords, WeekRecords>? also = null)
     {
         Result<Book> changed = HouseholdChange.Of(Book, next);
         if (!changed.Ok)
@@ -107,7 +109,7 @@ internal sealed class BookSession
             return FaultTexts.Of(changed.Fault, Style);
         }
 
-        Take(changed.Value);
+        Take(also is null ? changed.Value : changed.Value with { Weeks = also(changed.Value.Weeks) });
         return null;
     }
 }

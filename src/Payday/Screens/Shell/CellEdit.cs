@@ -15,6 +15,9 @@ internal sealed record CellEdit(string Prompt, string Text, Func<string, string?
     /// <summary>How many characters can be typed; what stands there to begin with may be longer.</summary>
     public int Most { get; init; } = Usual;
 
+    /// <summary>Whether what is typed first goes behind what stands there, rather than in its place.</summary>
+    public bool GoesOn { get; init; }
+
     /// <summary>What is typed next once the text was taken, such as another line; null for nothing.</summary>
     public Func<CellEdit?>? Next { get; init; }
 }

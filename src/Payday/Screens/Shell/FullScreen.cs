@@ -18,6 +18,12 @@ internal static class FullScreen
 
     private static bool IsDumb => Environment.GetEnvironmentVariable("TERM") == "dumb";
 
+    // POSIX.1-2017, 8.2: the first that is set decides.
+    private static readonly string[] LocaleVariables = ["LC_ALL", "LC_MONETARY", "LANG"];
+
+    /// <summary>The locale of money, from which a region is known; null for none.</summary>
+    public static string? Locale => LocaleVariables.Select(Environment.GetEnvironmentVariable).FirstOrDefault(value => !string.IsNullOrEmpty(value));
+
     /// <summary>Shows a screen, and those it leads to, until the person leaves.</summary>
     /// <remarks>However it ends, also with a fault, the terminal is the shell's again, and no thread of it is left.</remarks>
     /// <param name="first">The screen.</param>

@@ -52,6 +52,14 @@ internal sealed class Look(TerminalSigns signs, bool noColour = false)
         _ => text,
     };
 
+    /// <summary>The text with its bars and charts as this terminal can show them, and all else as it is.</summary>
+    public string FoldDrawn(string text) => signs switch
+    {
+        TerminalSigns.Ascii => TextFold.To(text, static one => !Bars.IsDrawn(one)),
+        TerminalSigns.Console => Fold(text),
+        _ => text,
+    };
+
     /// <summary>How an ink shows.</summary>
     public Attribute Of(Ink ink) => Palette[ink];
 }

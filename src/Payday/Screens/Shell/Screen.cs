@@ -36,6 +36,13 @@ internal abstract class Screen
     /// <summary>Takes pasted text, of several lines or one; false where nothing here takes any.</summary>
     public virtual bool Pasted(string text) => false;
 
+    /// <summary>Takes pasted text and says where that leads.</summary>
+    public virtual Way TakesPaste(string text)
+    {
+        Pasted(text);
+        return Way.Stay;
+    }
+
     /// <summary>What typing a character that is no key of the screen does: null for nothing.</summary>
     public virtual CellEdit? Typing(string text) => null;
 }

@@ -171,13 +171,10 @@ internal sealed class ShellView : Runnable
         if (text.Length > InputReader.MostPasted)
         {
             Top.Message = "What was pasted is too long; nothing of it was taken.";
-        }
-        else
-        {
-            Top.Pasted(PastedText.Clean(text));
+            return Way.Stay;
         }
 
-        return Way.Stay;
+        return Top.TakesPaste(PastedText.Clean(text));
     }
 
     // A character may do something at once, such as pick a pot, or begin to change a cell.
@@ -286,7 +283,7 @@ internal sealed class ShellView : Runnable
         if (move is Way.Edit start)
         {
             string? before = halfTyped.Of(Top, start.Cell);
-            field.Begin(start.Cell, before ?? start.Cell.Text, replaces: before is null);
+            field.Begin(start.Cell, before ?? start.Cell.Text, replaces: before is null && !start.Cell.GoesOn);
         }
         else if (!screens.Follow(move))
         {

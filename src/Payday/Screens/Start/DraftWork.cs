@@ -1,7 +1,10 @@
 using NodaTime;
+using Payday.Core.Books;
 using Payday.Core.Drafts;
 using Payday.Core.Faults;
 using Payday.Core.Households;
+using Payday.Screens.Learning;
+using Payday.Screens.Setup;
 using Payday.Screens.Setup.Forms;
 using Payday.Screens.Shell;
 using Payday.Store;
@@ -19,14 +22,14 @@ internal sealed class DraftWork : SetupWork
     private readonly Func<LocalDate> today;
     private StartDraft start;
 
-    /// <summary>Goes on with what was entered before, or begins.</summary>
+    /// <summary>Goes on with what was entered before, or begins with what is usual in the machine's region.</summary>
     /// <exception cref="StoreException">What was entered before can't be read.</exception>
-    public DraftWork(BookStore store, Func<LocalDate> today)
+    public DraftWork(BookStore store, Func<LocalDate> today, string? locale = null)
     {
         this.store = store;
         this.today = today;
         file = new StartFile(store.Folder);
-        start = file.Read() ?? StartDraft.Fresh(today());
+        start = file.Read() ?? Fresh(today(), locale);
     }
 
     /// <inheritdoc/>
@@ -73,10 +76,11 @@ internal sealed class DraftWork : SetupWork
 
     // What isn't there yet may still come: also a first source, whose like was taken out.
     /// <inheritdoc/>
-    public override string? FaultAt(HouseholdDraft next, DraftPlace place) => HouseholdCheck.Of(next).Faults
-        .Where(fault => fault is DraftFault found && found is not (DraftFault.Missing or DraftFault.NoSource) && place.Holds(found.Place))
-        .Select(fault => FormTexts.Of(fault, Style))
-        .FirstOrDefault();
+    public override Func<DraftPlace, string?> FaultsOf(HouseholdDraft next)
+    {
+        DraftFault[] faults = [.. HouseholdCheck.Of(next).Faults.OfType<DraftFault>().Where(found => found is not (DraftFault.Missing or DraftFault.NoSource))];
+        return place => Array.Find(faults, found => place.Holds(found.Place)) is { } first ? FormTexts.Of(first, Style) : null;
+    }
 
     // Items of lists are whole when they get here, so whatever is wrong with one is wrong; of the rest only what was just entered.
     /// <inheritdoc/>
@@ -111,9 +115,24 @@ internal sealed class DraftWork : SetupWork
             return (null, [.. household.Faults.Select(fault => FormTexts.Named(fault, Draft, Style))]);
         }
 
-        BookSession session = NewBook.Store(store, household.Value, today);
+        // Read before anything is stored: files that are gone by now teach nothing, and are in no way.
+        Func<WeekRecords, WeekRecords>? learned = Statements.IsEmpty ? null : KeptLessons.Of(new LearningWork(this), household.Value);
+        BookSession session = NewBook.Store(store, household.Value, today, learned);
         file.Delete();
         return (session, []);
+    }
+
+    // Where the machine says which region it is in, currency, notes and closed days usual there are no question.
+    private static StartDraft Fresh(LocalDate day, string? locale)
+    {
+        StartDraft fresh = StartDraft.Fresh(day);
+        return RegionDefaults.OfLocale(locale) is not { } usual ? fresh : fresh with
+        {
+            Household = UsualOfCurrency.Put(fresh.Household with
+            {
+                Settings = fresh.Household.Settings with { Currency = usual.Currency, Numbers = usual.Numbers },
+            }),
+        };
     }
 
     private void Write(StartDraft next)

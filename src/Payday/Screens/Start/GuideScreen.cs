@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Payday.Core.ItemLines;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Learning;
@@ -14,7 +15,11 @@ namespace Payday.Screens.Start;
 /// <summary>Setting up a household for the first time, part after part.</summary>
 internal sealed class GuideScreen : CursorScreen
 {
+    // Behind name and notes.
+    private const int FirstList = 2;
+
     private readonly DraftWork work;
+    private readonly MonthLine month;
     private readonly ImmutableArray<GuidePart> parts;
     private bool asked;
 
@@ -22,13 +27,14 @@ internal sealed class GuideScreen : CursorScreen
     public GuideScreen(DraftWork work)
     {
         this.work = work;
+        month = new MonthLine(work);
         parts =
         [
-            new(SetupPart.Of(work, "Name and currency", "What the household is called, and the currency of every amount.", () => HouseholdFields.Name, 0, 1), true, () => work.Draft is { Name: not null, Settings.Currency: not null }),
+            new(SetupPart.Of(work, "Name and currency", "What the household is called, and the currency of every amount.", () => HouseholdFields.Name, 0, 1, 2), true, () => work.Draft is { Name: not null, Settings.Currency: not null }),
             new(SetupPart.Of(work, "Notes and coins", "The notes and coins you use; those usual for the currency are there to begin with.", () => HouseholdFields.Cash, 0), true, () => work.Draft.Settings.Notes is not null),
             .. SetupList.All.Select(list => new GuidePart(
                 SetupPart.Of(work, list, list.IsNeeded ? "Who pays, and when" : null), list.IsNeeded, () => !list.Ordered(work.Draft).IsEmpty)),
-            new(SetupPart.Of(work, "Fill day and bank", "When the wallet is filled, and whether notes come from a teller or a machine.", () => HouseholdFields.Bank, 0, 1), false, () => false),
+            new(SetupPart.Of(work, "Fill day and bank", "When the wallet is filled, and whether notes come from a teller or a machine.", () => HouseholdFields.Bank, 0, 1, 5), false, () => false),
             new(SetupPart.Of(work, "What is there now", "What is in the account and at home today.", () => HouseholdFields.Opening(work), 1), false, () => false),
         ];
         Cursor = FirstOpen;
@@ -57,13 +63,30 @@ internal sealed class GuideScreen : CursorScreen
 
     /// <inheritdoc/>
     protected override string Detail => Cursor == parts.Length
-        ? "Stores the household with what is there now, and goes home: Enter there begins the first payday's routine. Everything but the currency can be changed later."
+        ? "Stores the household and goes home, where Enter begins the first payday's routine. What was taken as usual stands above: change it there, or later; only the currency stays."
         : parts[Cursor].Part.Help;
 
     /// <inheritdoc/>
     protected override string Status => parts.FirstOrDefault(part => part.IsNeeded && !part.IsFilled()) is { } needed
         ? $"Needed before the first payday: {needed.Part.Name}."
         : "All that is needed is there; each field is kept as it is entered.";
+
+    /// <inheritdoc/>
+    public override bool Pasted(string text)
+    {
+        if (!parts[0].IsFilled())
+        {
+            Message = "Name and currency come first: Enter.";
+            return true;
+        }
+
+        Message = PastedLines.Add(work, text, ItemSection.Sources);
+        Cursor = SetupList.All.ToList().FindIndex(list => !list.Lines(work.Begun).IsEmpty) is >= 0 and int first ? FirstList + first : Cursor;
+        return true;
+    }
+
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Under(int width) => month.Lines(work.Draft, width);
 
     private int FirstOpen => parts.ToList().FindIndex(part => !IsDone(part)) is >= 0 and int at ? at : parts.Length;
 
@@ -135,6 +158,13 @@ internal sealed class GuideScreen : CursorScreen
         {
             Cursor = parts.IndexOf(needed);
             Message = $"{needed.Part.Name} is still needed: Enter.";
+            return Way.Stay;
+        }
+
+        if (!asked && SetupList.All.FirstOrDefault(list => !list.Lines(work.Begun).IsEmpty) is { } written)
+        {
+            asked = true;
+            Message = $"In {written.Title} there are lines that aren't taken yet. Enter once more begins without them.";
             return Way.Stay;
         }
 

@@ -10,9 +10,14 @@ namespace Payday.Screens.Start;
 internal static class NewBook
 {
     /// <summary>Stores it with its opening balances.</summary>
-    public static BookSession Store(BookStore store, Household household, Func<LocalDate> today)
+    /// <param name="store">The store.</param>
+    /// <param name="household">The household.</param>
+    /// <param name="today">Today.</param>
+    /// <param name="learned">What statements taught beside the household; null for nothing.</param>
+    public static BookSession Store(BookStore store, Household household, Func<LocalDate> today, Func<WeekRecords, WeekRecords>? learned = null)
     {
         Book book = Book.Begin(household);
+        book = learned is null ? book : book with { Weeks = learned(book.Weeks) };
         store.Save(null, book);
         return new BookSession(store, book, today);
     }

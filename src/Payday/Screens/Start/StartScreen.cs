@@ -58,7 +58,7 @@ internal sealed class StartScreen(StartDoor door) : CursorScreen
 
     private Way Choose() => Cursor switch
     {
-        0 => new Way.To(new GuideScreen(new DraftWork(door.Store, door.Today))),
+        0 => new Way.To(new GuideScreen(new DraftWork(door.Store, door.Today, door.Locale))),
         1 => FromStatements(),
         2 => new Way.Afresh(door.OpenDemo(AfterTheDemo)),
         _ => new Way.To(new TakeFileScreen(door)),
@@ -66,7 +66,7 @@ internal sealed class StartScreen(StartDoor door) : CursorScreen
 
     private Way.To FromStatements()
     {
-        var work = new DraftWork(door.Store, door.Today);
+        var work = new DraftWork(door.Store, door.Today, door.Locale);
         return new Way.To(new StatementFilesScreen(work, new Onward("set up", () => new Way.Instead(new GuideScreen(work)))));
     }
 }

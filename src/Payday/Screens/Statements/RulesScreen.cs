@@ -3,6 +3,7 @@ using Payday.Core.Books;
 using Payday.Core.Ledgers;
 using Payday.Core.Moves;
 using Payday.Reports;
+using Payday.Screens.Forms;
 using Payday.Screens.Shell;
 using Payday.Text;
 using Terminal.Gui.Input;
@@ -13,8 +14,12 @@ namespace Payday.Screens.Statements;
 internal sealed class RulesScreen(BookSession session) : CursorScreen
 {
     private const int Longest = 60;
+    private const string Field = "words";
 
-    private string? words;
+    // Kept, so that Esc loses nothing.
+    private readonly KeptForm form = new(session, "statement rule");
+
+    private string? Typed => form[Field];
 
     /// <inheritdoc/>
     public override string Title => "Rules for lines of statements";
@@ -29,13 +34,13 @@ internal sealed class RulesScreen(BookSession session) : CursorScreen
     protected override IReadOnlyList<Binding> Keys =>
     [
         .. Rules.IsEmpty ? Array.Empty<Binding>() : [new(Key.Enter, "Enter", "becomes", "Pick what lines of this rule become.", () => new Way.To(Picks(Rules[Cursor].Words, Rules[Cursor].Target)))],
-        .. words is null ? Array.Empty<Binding>() : [new(Key.CursorRight, "Right", "pick", $"Pick what lines with the words that were typed become.", () => new Way.To(Picks(words, null)))],
-        Letters.Add.Does("add", "Add a rule: the words that a line has, all of them, or its mandate.", () => new Way.Edit(new CellEdit("Lines with these words", words ?? "", Typed))),
+        .. Typed is not { } typed ? Array.Empty<Binding>() : [new(Key.CursorRight, "Right", "pick", "Pick what lines with the words that were typed become; they stay here until then.", () => new Way.To(Picks(typed, null)))],
+        Letters.Add.Does("add", "Add a rule: the words that a line has, all of them, or its mandate; with nothing typed it is forgotten.", () => new Way.Edit(new CellEdit("Lines with these words", Typed ?? "", Type))),
         .. Rules.IsEmpty ? Array.Empty<Binding>() : [Letters.TakeOut.Does("drop", "Drop this rule.", Drop)],
     ];
 
     /// <inheritdoc/>
-    protected override string Detail => words is { } typed ? $"Lines with '{typed}': Right picks what they become."
+    protected override string Detail => Typed is { } typed ? $"Lines with '{typed}': Right picks what they become."
         : Rules.IsEmpty ? "" : "A rule counts for lines that the book has nothing for, before anything else is proposed.";
 
     private ImmutableArray<StatementRule> Rules => session.Book.Weeks.StatementRules;
@@ -63,32 +68,48 @@ internal sealed class RulesScreen(BookSession session) : CursorScreen
         return (table.Header, table.Rows);
     }
 
-    private string? Typed(string text)
+    private string? Type(string text)
     {
+        if (Typed is not null && text.Trim().Length == 0)
+        {
+            form.Forget();
+            return null;
+        }
+
         if (FaultOf(text) is { } fault)
         {
             return fault;
         }
 
-        words = Clean(text);
+        form.Keep((Field, Clean(text)));
         return null;
     }
 
-    private PickScreen<LineTarget> Picks(string of, LineTarget? now) => new(
-        $"Lines with '{of}' become",
-        [
-            .. MoveEnds.To(session.Book).Where(end => end != MoveEnds.Loose).Select(end => new PickItem<LineTarget>(new LineTarget(LineUse.For, end), PurposeNames.Of(session.Book.Household, end), PurposeNames.Sort(end))),
-            .. session.Book.Household.Sources.Select(source => new PickItem<LineTarget>(new LineTarget(LineUse.Income, LedgerEnd.PaidBy(source.Id)), source.Name, "income")),
-            .. TargetText.Words.Select(word => new PickItem<LineTarget>(word.Target, char.ToUpperInvariant(word.Word[0]) + word.Word[1..], "")),
-        ],
-        now,
-        target =>
+    private PickScreen<LineTarget?> Picks(string of, LineTarget? now)
+    {
+        ImmutableArray<PickItem<LineTarget?>> picks = TargetPicks.Of(session.Book, comesIn: null);
+        return new PickScreen<LineTarget?>(
+            $"Lines with '{of}' become",
+            picks,
+            now ?? picks[0].Value,
+            target => target is null ? new Way.Instead(MovePicks.Of(session.Book, comesIn: null, move => Kept(of, move))) : Kept(of, target));
+    }
+
+    private Way Kept(string of, LineTarget target)
+    {
+        Book ruled = session.Book with { Weeks = session.Book.Weeks.With(new StatementRule(of, target)) };
+        if (of == Typed)
         {
-            session.Take(session.Book with { Weeks = session.Book.Weeks.With(new StatementRule(of, target)) });
-            words = null;
-            Cursor = Math.Max(0, Rules.ToList().FindIndex(rule => rule.Words == of));
-            return Way.Back;
-        });
+            form.Done(ruled);
+        }
+        else
+        {
+            session.Take(ruled);
+        }
+
+        Cursor = Math.Max(0, Rules.ToList().FindIndex(rule => rule.Words == of));
+        return Way.Back;
+    }
 
     private Way Drop()
     {

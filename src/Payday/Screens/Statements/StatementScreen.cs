@@ -20,9 +20,20 @@ using Terminal.Gui.Input;
 namespace Payday.Screens.Statements;
 
 /// <summary>The bank's statements held against the book: what it has is folded, what is new or unclear stands line by line with what it might become. Nothing is written before the end.</summary>
-internal sealed class StatementScreen(BookSession session) : CursorScreen
+internal sealed class StatementScreen : CursorScreen
 {
-    private readonly StatementWork work = new(session);
+    private readonly BookSession session;
+    private readonly StatementWork work;
+    private readonly LineKeys lineKeys;
+    private readonly PathsAsked paths;
+
+    public StatementScreen(BookSession session)
+    {
+        this.session = session;
+        work = new StatementWork(session);
+        lineKeys = new LineKeys(session, Chosen);
+        paths = new PathsAsked(work.Add, () => Cursor = 0);
+    }
 
     /// <inheritdoc/>
     public override string Title => "The bank's statements";
@@ -44,7 +55,7 @@ internal sealed class StatementScreen(BookSession session) : CursorScreen
     protected override int Count => Asks is { } asks ? asks.Length : Lines.Length;
 
     /// <inheritdoc/>
-    protected override string Empty => !work.IsBegun ? "No file yet: Enter types the path of one from the bank, in CSV, OFX, camt.053, camt.052 or MT940. The beginning of a name is enough where only one file has it."
+    protected override string Empty => !work.IsBegun ? "No file yet: Enter types the path of one from the bank, or of a folder with some, in CSV, OFX, camt.053, camt.052 or MT940. The beginning of a name is enough where only one file has it, and paths can be pasted."
         : Plan is not null ? "All lines are matched; c takes the statement."
         : Refusal;
 
@@ -52,14 +63,14 @@ internal sealed class StatementScreen(BookSession session) : CursorScreen
     protected override IReadOnlyList<Binding> Keys =>
     [
         .. Asks is { IsEmpty: false } asks ? [new(Key.Enter, "Enter", "pick", "Pick what is right; it is remembered for the next file.", () => Done(asks[Cursor].Pick))]
-            : Here is { } line ? OfALine(line)
+            : Here is { } line ? lineKeys.Of(line, Lines.Any(IsSure) ? new(Key.A.WithCtrl, "Ctrl+A", "all sure", "Take all that is proposed as sure.", TakeSure) : null)
             : !work.IsBegun ? [new(Key.Enter, "Enter", "file", "Type the path of a file from the bank.", File)]
             : Array.Empty<Binding>(),
         .. work.IsBegun && work.Paths.Length < StatementWork.MostFiles ? [Letters.Add.Does("", "Add another file from the bank.", File)] : Array.Empty<Binding>(),
         .. Plan is { Last.Closing: null } ? [Letters.Bank.Does("balance", "Type the bank's balance after the last line: the file has none.", () => new Way.Edit(new CellEdit("The bank's balance", Plan.Closing?.ToString(session.Style) ?? "", Balance)))] : Array.Empty<Binding>(),
         new(Key.K.WithCtrl, "Ctrl+K", Here is null ? "rules" : "", "The rules that are kept for lines of statements.", () => new Way.To(new RulesScreen(session))),
         .. work.IsBegun ? [new(Key.Delete, "Del", Plan is null ? "forget" : "", "Forget the files and what was chosen, and begin anew.", Forget)] : Array.Empty<Binding>(),
-        Letters.Undo.Does(work.IsBegun ? "" : "take back", "Take back the statements taken last, as a whole, after a question.", ToQuestion),
+        Letters.Undo.Does(work.IsBegun ? "" : "take back", "Take back the statements taken last, as a whole, after a question.", () => TakenBack.Question(session)),
     ];
 
     /// <inheritdoc/>
@@ -72,12 +83,12 @@ internal sealed class StatementScreen(BookSession session) : CursorScreen
 
     /// <inheritdoc/>
     protected override string Detail => Asks is not null ? Question
-        : Here is { } line ? CleanText.OneLine($"{PlanText.What(line.Line)}. {PlanText.Why(session.Book.Household, line)}".TrimEnd())
+        : Here is { } line ? CleanText.OneLine($"{PlanText.What(line.Line)}: {PlanText.Becomes(session.Book.Household, line, isSureTaken: false)}. {PlanText.Why(session.Book.Household, line)}{lineKeys.Notes(line)}".TrimEnd())
         : "";
 
     /// <inheritdoc/>
     protected override string Status => Plan is { } plan && work.Taken(plan) is var after
-        ? after.Ok ? PlanText.Difference(after.Value.Weeks.Reconciliations[^1], session.Style) : FaultTexts.Of(after.Fault, session.Style)
+        ? after.Ok ? PlanText.Difference(after.Value.Weeks.Reconciliations[^1], session.Style) : TextOf(after.Fault)
         : "";
 
     private StatementPlan? Plan => work.Plan is { Ok: true } plan ? plan.Value : null;
@@ -106,6 +117,13 @@ internal sealed class StatementScreen(BookSession session) : CursorScreen
         work.Input.Broken.Select(broken => $"{broken.Path}: {Payday.Statements.Faults.FaultTexts.Of(broken.Fault)}"),
         work.Plan is { Ok: false } refused ? [FaultTexts.Of(refused.Fault, session.Style)] : [],
     }.SelectMany(texts => texts).Append("Del forgets the file; a adds another."));
+
+    /// <inheritdoc/>
+    public override bool Pasted(string text)
+    {
+        Message = paths.Pasted(text) ?? Message;
+        return text.Trim().Length > 0;
+    }
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Under(int width)
@@ -150,38 +168,11 @@ internal sealed class StatementScreen(BookSession session) : CursorScreen
         : Lines[row] is { Choice: { } chosen } ? chosen is { Target.Use: LineUse.Leave, Lines.IsEmpty: true } ? ('x', Ink.Quiet) : ('v', Ink.Plain)
         : (' ', Ink.Plain);
 
-    private IEnumerable<Binding> OfALine(PlannedLine line)
-    {
-        bool isTaken = line.Choice is not null;
-        if (isTaken || line.Proposal is not null)
-        {
-            yield return new(Key.Space, "Space", isTaken ? "not yet" : "take", "Take what is proposed for this line, or take back what was chosen; on to the next one.", Toggle);
-        }
-
-        yield return new(Key.Enter, "Enter", "becomes", "Pick what this line becomes; a letter goes to the next name that begins with it.", () => new Way.To(Picks(line)));
-        if (Lines.Any(IsSure))
-        {
-            yield return new(Key.A.WithCtrl, "Ctrl+A", "all sure", "Take all that is proposed as sure.", TakeSure);
-        }
-
-        yield return Letters.TakeOut.Does("leave", "Leave this line: nothing is written for it.", () => Chosen(line, new Proposal(LineTarget.Leave, ProposalReason.Chosen, true)));
-        yield return Letters.Rule.Does("rule", "Keep a rule: lines like this one become what this one becomes.", () => Rule(line));
-    }
+    private string TextOf(Fault fault) => FaultTexts.Of(fault, session.Style) + (fault is TakingFault.NoBalance ? " @ types it." : "");
 
     private static bool IsSure(PlannedLine line) => line is { Choice: null, Proposal.IsSure: true };
 
-    private Way File() => new Way.Edit(new CellEdit("Path of the file", "", text =>
-    {
-        Fault? fault = work.Add(text);
-        Cursor = 0;
-        return fault is null ? null : FaultTexts.Of(fault, session.Style);
-    }) { Most = CellEdit.Long });
-
-    private Way Toggle()
-    {
-        PlannedLine line = Here!;
-        return Chosen(line, line.Choice is null ? line.Proposal! with { IsSure = true } : null);
-    }
+    private Way File() => new Way.Edit(paths.One());
 
     private Way TakeSure()
     {
@@ -192,51 +183,10 @@ internal sealed class StatementScreen(BookSession session) : CursorScreen
         return Way.Stay;
     }
 
-    private Way Chosen(PlannedLine line, Proposal? choice)
+    private void Chosen(PlannedLine line, Proposal? choice)
     {
         work.Choose((line, choice));
         Cursor = Math.Min(Cursor + 1, Lines.Length - 1);
-        return Way.Stay;
-    }
-
-    private PickScreen<Proposal> Picks(PlannedLine line)
-    {
-        ImmutableArray<PickItem<Proposal>> picks = LinePicks.Of(session.Book, line);
-        Proposal? now = line.Choice ?? line.Proposal;
-        return new PickScreen<Proposal>(
-            $"{DateText.Short(line.Line.Date)}, {line.Line.Amount.ToString(session.Style)}: what it becomes",
-            picks,
-            picks.Select(pick => pick.Value).FirstOrDefault(pick => now is not null && pick.Target == now.Target && pick.Lines.SequenceEqual(now.Lines)),
-            picked =>
-            {
-                Chosen(line, picked);
-                return Way.Back;
-            });
-    }
-
-    private Way Rule(PlannedLine line)
-    {
-        if ((line.Choice ?? line.Proposal) is not { Lines.IsEmpty: true } proposal)
-        {
-            Message = "Pick what this line becomes first: Enter, or x to leave it. Then # keeps it as a rule.";
-            return Way.Stay;
-        }
-
-        return new Way.Edit(new CellEdit($"Lines with these words become {TargetText.Name(session.Book.Household, proposal.Target)}", RuleMatch.Suggested(line.Line), words =>
-        {
-            if (RulesScreen.FaultOf(words) is { } fault)
-            {
-                return fault;
-            }
-
-            session.Take(session.Book with { Weeks = session.Book.Weeks.With(new StatementRule(RulesScreen.Clean(words), proposal.Target)) });
-            if (line.Choice is null)
-            {
-                work.Choose((line, proposal));
-            }
-
-            return null;
-        }));
     }
 
     private string? Balance(string text)
@@ -275,32 +225,10 @@ internal sealed class StatementScreen(BookSession session) : CursorScreen
                 Cursor = Math.Max(0, Lines.ToList().FindIndex(line => line.Line.Date == at.Line.Date && line.Line.Amount == at.Line.Amount && line.Line.Party == at.Line.Party && line.Line.Text == at.Line.Text));
             }
 
-            Message = FaultTexts.Of(after.Fault, session.Style) + (after.Fault is TakingFault.NoBalance ? " @ types it." : "");
+            Message = TextOf(after.Fault);
             return Way.Stay;
         }
 
         return new Way.To(new TakeStatementScreen(session, work, plan));
-    }
-
-    private Way ToQuestion()
-    {
-        if (TakingUndo.Last(session.Book) is not { } last)
-        {
-            Message = "No statement was taken yet.";
-            return Way.Stay;
-        }
-
-        int written = last.Lines.Count(line => line.Wrote is not null);
-        return new Way.To(new TakeBackScreen(
-            session,
-            $"Take back the statement to {DateText.Weekday(last.To)}",
-            [
-                $"{DateText.Long(last.From)} to {DateText.Long(last.To)}: {"line".ToQuantity(last.Lines.Length)}, {(written == 0 ? "none" : written.ToString(System.Globalization.CultureInfo.InvariantCulture))} of them written down by it.",
-                "All is as if it had never been taken: what it wrote is undone, and its lines are on their way again.",
-                "The rules stay.",
-            ],
-            TakingUndo.InTheWay(session.Book, last, session.Today) as Obstacle,
-            () => TakingUndo.Of(session.Book, last, session.Today),
-            "The statement is taken back."));
     }
 }

@@ -8,6 +8,7 @@ using Payday.Screens.Forms;
 using Payday.Screens.Shell;
 using Payday.Statements.Files;
 using Payday.Statements.Taking;
+using Payday.Texts;
 
 namespace Payday.Screens.Statements;
 
@@ -85,27 +86,37 @@ internal sealed class StatementWork
         return made.After;
     }
 
-    /// <summary>Adds a file; what is wrong with its path, or null.</summary>
-    public Fault? Add(string typed)
+    /// <summary>Adds a file, or all of a folder.</summary>
+    /// <returns>What is wrong with the path, a sentence; or null.</returns>
+    public string? Add(string typed)
     {
-        Result<string> path = TypedPath.Of(typed);
-        if (!path.Ok)
+        Result<ImmutableArray<string>> named = BankPaths.Of(typed);
+        if (!named.Ok)
         {
-            return path.Fault;
+            return FaultTexts.Of(named.Fault);
+        }
+
+        string[] added = [.. named.Value.Except(Paths)];
+        if (added.Length == 0)
+        {
+            return "That is among the files already.";
+        }
+
+        if (Paths.Length + added.Length > MostFiles)
+        {
+            return $"That would be more than {MostFiles} files.";
         }
 
         // What isn't there at all is said at once; what is in it once it is read.
-        Result<byte[]> bytes = InputFile.Bytes(path.Value, StatementInput.MostBytes);
-        if (!bytes.Ok)
+        if (added is [var only] && InputFile.Bytes(only, StatementInput.MostBytes) is { Ok: false } no)
         {
-            return bytes.Fault;
+            return FaultTexts.Of(no.Fault);
         }
 
-        if (!Paths.Contains(path.Value) && Paths.Length < MostFiles)
-        {
-            Keep((PathField(Paths.Length + 1), path.Value));
-        }
-
+        int there = Paths.Length;
+        form.Keep(added.Select((path, i) => (PathField(there + i + 1), (string?)path)));
+        input = null;
+        planned = null;
         return null;
     }
 

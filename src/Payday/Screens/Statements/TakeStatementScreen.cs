@@ -30,10 +30,15 @@ internal sealed class TakeStatementScreen(BookSession session, StatementWork wor
     {
         PlannedLine[] chosen = [.. plan.Others.Where(IsTaken)];
         int left = plan.Others.Count() - chosen.Length;
-        yield return $"{"line".ToQuantity(plan.Matched.Count())} of the account {(plan.Matched.Count() == 1 ? "is" : "are")} at the bank from now on.";
+        int matched = plan.Matched.Count();
+        if (matched > 0 || chosen.Length == 0)
+        {
+            yield return matched == 0 ? "No line of the account is matched, and none is written." : $"{"line".ToQuantity(matched)} of the account {(matched == 1 ? "is" : "are")} at the bank from now on.";
+        }
+
         if (chosen.Length > 0)
         {
-            yield return "";
+            yield return matched > 0 ? "" : $"{"line".ToQuantity(chosen.Length)} {(chosen.Length == 1 ? "is" : "are")} written, and at the bank from now on.";
             yield return "Written:";
         }
 

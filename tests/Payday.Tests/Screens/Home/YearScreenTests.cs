@@ -2,6 +2,9 @@ using System.Drawing;
 using NodaTime;
 using Payday.Core.Routines;
 using Payday.Screens.Reviews;
+using Payday.Screens.Shell;
+using Payday.Tests.Pages;
+using Payday.Tests.Printing;
 using Payday.Tests.Screens.Setup;
 using Payday.Tests.Slips;
 using Payday.Text;
@@ -52,6 +55,22 @@ public sealed class YearScreenTests : IDisposable
         Assert.Equal("May 2026", Title("Enter"));
         Assert.Equal(("March 2026", "Right"), (Title("Left", "Left"), Turns()));
         Assert.Equal(("Year 2027", "Left"), (Title("Enter", "Right"), Turns()));
+    }
+
+    [Theory]
+    [InlineData("Left", "payday-2027-04.pdf", "April 2027")]
+    [InlineData("Enter", "payday-2027.pdf", "2027")]
+    public void Save_OfWhatIsShown_IsOnePageOfIt(string key, string offered, string title)
+    {
+        using var folder = new ScratchFolder();
+        string file = folder.In("report.pdf");
+
+        var edit = Assert.IsType<Way.Edit>(hand.Press(key).Top.Bindings.Single(binding => binding.Label == "PDF").Do());
+        Assert.Equal((offered, null), (edit.Cell.Text, edit.Cell.Accept(file)));
+
+        Assert.Equal($"Saved as {file}, Letter.", hand.Top.Message);
+        Assert.Contains(title, Assert.Single(ReadPage.Of(File.ReadAllBytes(file))).Words);
+        Assert.Equal($"{file} is already there; give another name.", edit.Cell.Accept(file));
     }
 
     private string Turns() => string.Join(' ', ((IEnumerable<string>)["Left", "Right"]).Where(key => hand.Shown(new Size(132, 24))[^1].Contains(key, StringComparison.Ordinal)));

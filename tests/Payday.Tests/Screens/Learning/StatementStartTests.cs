@@ -8,11 +8,14 @@ using Payday.Core.Drafts;
 using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Routines;
+using Payday.Reports;
 using Payday.Screens.Home;
 using Payday.Screens.Learning;
 using Payday.Screens.Setup;
 using Payday.Screens.Shell;
 using Payday.Screens.Start;
+using Payday.Statements.Files;
+using Payday.Statements.Taking;
 using Payday.Store;
 using Payday.Store.Folders;
 using Payday.Tests.Printing;
@@ -75,7 +78,7 @@ public sealed class StatementStartTests : IDisposable
         story.AddRange(hand.Shown(Complete));
         Assert.Null(store.Load());
 
-        hand.Press("Enter").Type("Alder flat").Press("Esc").To("Begin").Press("Enter");
+        hand.To("Name and currency").Press("Enter").Type("Alder flat").Press("Esc").To("Begin").Press("Enter");
         Assert.IsType<HomeScreen>(hand.Top);
         Book book = store.Load()!;
         Assert.Equal(["Northlane Rent", "Brightwire Power", "Farnet Internet"], book.Household.Bills.Select(bill => bill.Name));
@@ -87,6 +90,10 @@ public sealed class StatementStartTests : IDisposable
         Assert.Equal(new LocalDate(2026, 3, 5), book.Household.Start);
         Assert.True(book.Household.Opening.Account.IsPositive);
         Assert.True(Routine.Plan(book, new RoutineDraft(Routine.Next(book).Value)).Ok);
+        Assert.Equal(
+            ["brightwire: Brightwire Power", "corner: Food", "farnet: Farnet Internet", "harbour: Harbour Loan Office", "northlane: Northlane Rent", "tidewater: Tidewater Works"],
+            book.Weeks.StatementRules.Select(rule => $"{rule.Words}: {TargetText.Name(book.Household, rule.Target)}"));
+        Assert.Equal("Date|Name|Text|Amount|Currency|Balance", Assert.Single(book.Weeks.Readings).Header);
         Golden.Equal("from-statements", story.Select(line => line.Replace(folder.Path, "DIR", StringComparison.Ordinal)));
     }
 
@@ -189,6 +196,46 @@ public sealed class StatementStartTests : IDisposable
         Assert.IsType<StatementFilesScreen>(hand.Top);
     }
 
+    // What was answered once while the household was set up is known when the account's next file comes.
+    [Fact]
+    public void Answers_GivenAtTheStart_AreKeptForTheNextFile()
+    {
+        string text = "Date;Name;Amount\n" + string.Concat(Enumerable.Range(1, 9).Select(month => $"03/0{month}/2025;Northlane Rent;640.00\n05/0{month}/2025;Farnet Internet;30.00\n"));
+        string file = folder.In("asks.csv");
+        File.WriteAllText(file, text);
+        Hand hand = Files().Press("Enter").Type(file, "");
+        for (int i = 0; i < 4 && hand.Top is StatementFilesScreen { Bindings: [{ Label: "answer" }, ..] }; i++)
+        {
+            hand.Press("Enter", "Enter");
+        }
+
+        var work = new DraftWork(store, () => Today);
+        Assert.NotEmpty(work.Statements.Files.Single().Answers);
+        Assert.Null(work.Put(There, DraftPlace.Whole));
+        Assert.Empty(work.Begin().Faults);
+        KeptReading kept = Assert.Single(store.Load()!.Weeks.Readings);
+        CsvProfile profile = KeptReadings.ProfileOf(kept);
+        Assert.NotNull(profile.DateOrder);
+        Assert.NotNull(profile.AboveZeroGoesOut);
+        Assert.Empty(Payday.Statements.Reading.StatementReader.Read(
+            System.Text.Encoding.UTF8.GetBytes("Date;Name;Amount\n03/04/2026;Northlane Rent;640.00\n"),
+            new ReadingOptions { Currency = Currency.FromCode("EUR"), Today = Today, Profiles = [profile] }).Questions);
+    }
+
+    // A debt that was taken stays one, also where it was taken out in the lists; a bill that was stays a bill.
+    [Fact]
+    public void Debt_IsKeptAsOne_WhereverItStandsNow()
+    {
+        Hand hand = Found().To("Harbour").Press("t").Type("3000", "5").Press("Esc").To("Northlane").Press("Enter");
+        Assert.Contains("debt  Harbour", string.Join('\n', hand.Shown(Complete)), StringComparison.Ordinal);
+        var work = new DraftWork(store, () => Today);
+        Assert.Equal("bill Harbour Loan Office", Assert.Single(work.Statements.Debts));
+        Assert.Null(work.Put(work.Draft with { Bills = [], Debts = [] }, DraftPlace.Whole));
+        string shown = string.Join('\n', Files().Press("Right").Shown(Complete));
+        Assert.Contains("debt  Harbour", shown, StringComparison.Ordinal);
+        Assert.Contains("bill  Northlane", shown, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void File_ThatIsNone_IsSaidAndTakenOut()
     {
@@ -227,7 +274,7 @@ public sealed class StatementStartTests : IDisposable
     [Fact]
     public void Found_ANameThatIsThere_IsRefusedWithASentence()
     {
-        Hand hand = new Hand(Door()).Press("Enter", "Enter").Type("Alder flat", "eur").Press("Esc").To("Bills").Press("Enter", "i").Type("Northlane Rent 640 1st", "").Press("Esc");
+        Hand hand = new Hand(Door()).Press("Enter", "Enter").Type("Alder flat", "eur").Press("Esc").To("Bills").Press("Enter", "i", "Enter").Type("Northlane Rent 640 1st", "").Press("Right", "Esc");
         hand.Press("i", "Enter").Type(Bank, "").Press("Right").To("Northlane").Press("Enter");
 
         Assert.Contains("Northlane Rent", hand.Message, StringComparison.Ordinal);
@@ -258,10 +305,26 @@ public sealed class StatementStartTests : IDisposable
         Household household = store.Load()!.Household;
         Assert.Equal("34.00", household.Bills[1].AmountOn(Today).ToPlain());
         Assert.Equal(["Rent", "Internet", "Brightwire Power"], household.Bills.Select(bill => bill.Name));
+        StatementRule rule = Assert.Single(store.Load()!.Weeks.StatementRules);
+        Assert.Equal(("brightwire", "Brightwire Power"), (rule.Words, TargetText.Name(household, rule.Target)));
         hand.To("Internet").Press("x").To("Brightwire").Press("x");
+        Assert.Empty(store.Load()!.Weeks.StatementRules);
         Assert.Equal(session.Book.Household.Bills, store.Load()!.Household.Bills);
         Assert.Equal(["30.00", "Rent, Internet"], [store.Load()!.Household.Bills[1].AmountOn(Today).ToPlain(), string.Join(", ", store.Load()!.Household.Bills.Select(bill => bill.Name))]);
         Assert.IsType<SetupScreen>(hand.Press("Right").Top);
+    }
+
+    // What the household has and the bank doesn't show any more stands above what was found.
+    [Fact]
+    public void Household_WithABillThatStopped_SaysSince()
+    {
+        HouseholdDraft locker = There with
+        {
+            Bills = [.. There.Bills!.Value, new() { Name = "Storage locker", Amount = 42, Schedule = new() { Kind = ScheduleKind.Monthly, Day = new MonthDay.Numbered(3) }, Shift = Shift.After, Essential = false }],
+        };
+        BookSession session = NewBook.Store(store, HouseholdCheck.Of(locker).Value!, () => Today);
+        Hand hand = new Hand(new HomeScreen(session)).Press("h", "i", "Enter").Type(Bank, "").Press("Right");
+        Assert.Contains(" Storage locker: no line since", string.Join('\n', hand.Shown(Complete)), StringComparison.Ordinal);
     }
 
     private static HouseholdDraft There => new()

@@ -33,6 +33,15 @@ internal sealed class Hand
         return this;
     }
 
+    /// <summary>Pastes a text.</summary>
+    public Hand Paste(string text)
+    {
+        Assert.Null(edit);
+        Top.Message = "";
+        Follow(Top.TakesPaste(text));
+        return this;
+    }
+
     /// <summary>Types into the field under the cursor, or into the cell that a key opened, and leaves it by Enter.</summary>
     public string? Try(string text)
     {

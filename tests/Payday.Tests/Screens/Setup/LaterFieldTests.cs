@@ -15,6 +15,9 @@ public sealed class LaterFieldTests : IDisposable
     [InlineData("1480 from 1 Jan 2027", "1480.00 2027-01-01")]
     [InlineData("1480 from Jan 2027", "1480.00 2027-01-01")]
     [InlineData("1400+80 FROM 2027-01-15; 0 from 1 Mar 2028;", "1480.00 2027-01-15; 0.00 2028-03-01")]
+    [InlineData("1,480 from Jan 2027, 1,510.50 from 15 Feb 2028", "1480.00 2027-01-01; 1510.50 2028-02-15")]
+    [InlineData("1480 from Jan 2027,1510 from 2028-02-15,1600 FROM Jan 2029", "1480.00 2027-01-01; 1510.00 2028-02-15; 1600.00 2029-01-01")]
+    [InlineData("1480 from Jan 5, 2027", "1480.00 2027-01-05")]
     public void Type_Changes_AreStored(string typed, string expected)
     {
         demo.Hand.To("Bills").Press("Enter").To("Rent").Press("Enter").To("Changes to").Type(typed);
@@ -34,9 +37,9 @@ public sealed class LaterFieldTests : IDisposable
     }
 
     [Theory]
-    [InlineData("1480", "'1480' is no change of an amount; write it like 1480 from 1 Jan 2027, several with semicolons.")]
-    [InlineData(";", "';' is no change of an amount; write it like 1480 from 1 Jan 2027, several with semicolons.")]
-    [InlineData("1480 from", "'1480 from' is no change of an amount; write it like 1480 from 1 Jan 2027, several with semicolons.")]
+    [InlineData("1480", "'1480' is no change of an amount; write it like 1480 from 1 Jan 2027, several with commas between them.")]
+    [InlineData(";", "';' is no change of an amount; write it like 1480 from 1 Jan 2027, several with commas between them.")]
+    [InlineData("1480 from", "'1480 from' is no change of an amount; write it like 1480 from 1 Jan 2027, several with commas between them.")]
     [InlineData("x from 1 Jan 2027", "'x' is not an amount; write it like 12.55.")]
     [InlineData("1480 from soon", "'soon': Not a date; write it like 2026-03-12 or 12 Mar 2026.")]
     [InlineData("-5 from 1 Jan 2027", "An amount below zero has no place here.")]
@@ -63,7 +66,7 @@ public sealed class LaterFieldTests : IDisposable
     [Fact]
     public void Line_ThatChanges_IsStoredAndShowsItInTheList()
     {
-        Hand hand = demo.Hand.To("Bills").Press("Enter", "i").Type("Choir 12.50 1st, 13 from Apr 2026", "");
+        Hand hand = demo.Hand.To("Bills").Press("Enter", "i").Press("Enter").Type("Choir 12.50 1st, 13 from Apr 2026", "").Press("Right", "Esc");
 
         Assert.Equal("13.00 2026-04-01", Said(demo.Stored.Household.Bills[^1].Later));
         string[] shown = hand.Shown(new(100, 40));

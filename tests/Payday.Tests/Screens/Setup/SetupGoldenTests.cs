@@ -26,6 +26,10 @@ public sealed class SetupGoldenTests : IDisposable
         { "pot", 80, 24 },
         { "new-source", 80, 24 },
         { "take-out", 80, 24 },
+        { "lines-empty", 80, 24 },
+        { "lines", 80, 24 },
+        { "lines", 60, 20 },
+        { "lines", 120, 40 },
         { "opening", 80, 24 },
     };
 
@@ -48,6 +52,8 @@ public sealed class SetupGoldenTests : IDisposable
             "pot" => hand.To("Pots").Press("Enter", "Enter").To("Top note"),
             "new-source" => hand.To("Income sources").Press("Enter", "a"),
             "take-out" => hand.To("Pots").Press("Enter", "x"),
+            "lines-empty" => hand.To("Pots").Press("Enter", "i"),
+            "lines" => hand.To("Bills").Press("Enter", "i", "Enter").Type("Choir 12.50 every 2 weeks from 13 Mar", "Water 165 q 15 May", "Milk 6 every 2nd Friday", "Allotment 38", "Bells", ""),
             "opening" => hand.To("Opening").Press("Enter"),
             _ => hand,
         };

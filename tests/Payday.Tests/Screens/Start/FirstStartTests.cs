@@ -71,6 +71,40 @@ public sealed class FirstStartTests : IDisposable
         Golden.Equal("first-start", story);
     }
 
+    // Where the machine says which region it is in, nothing of it is asked.
+    [Fact]
+    public void FirstStart_WhereTheRegionIsKnown_AsksForNeitherCurrencyNorNotes()
+    {
+        Hand hand = new Hand(Door(_ => new HouseholdOffer(null, []), "de_DE.UTF-8")).Press("Enter");
+
+        string[] shown = hand.Shown(Complete);
+        Assert.Contains(shown, line => line.StartsWith("v 1", StringComparison.Ordinal) && line.Contains("Our household, EUR, 1.234,56", StringComparison.Ordinal));
+        Assert.Contains(shown, line => line.StartsWith(" >3", StringComparison.Ordinal));
+        Assert.Contains(shown, line => line.Contains("Friday, a teller, TARGET (euro)", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Lines_PastedOnThePartsAndCutOff_AreThereAgainAndTakenPartByPart()
+    {
+        Hand hand = Begun().Paste("Pots\nFood 100");
+        Assert.Equal("Name and currency come first: Enter.", hand.Message);
+        hand.Press("Enter").Type("Alder flat", "usd").Press("Esc").Paste("Wage 1840 25\nBills\nRent 1450 1\nWater soon\nPots\nFood 100\n");
+        Assert.Equal("Pasted: 1 line in Income sources, 2 lines in Bills & 1 line in Pots. Nothing is taken yet.", hand.Message);
+
+        hand = Begun();
+        Assert.Contains(hand.Shown(Complete), line => line.Contains("none yet, 2 lines to take", StringComparison.Ordinal));
+        hand.To("Who pays").Press("Enter", "Right", "Right");
+        Assert.Equal("1 bill taken. 1 line to mend; Right again goes on and leaves them here.", hand.Message);
+        hand.Press("Right", "Right", "Right");
+        Assert.Equal(["Wage", "Rent", "Food"], Names(new DraftWork(store, () => Today).Draft));
+
+        hand.Press("Esc").To("Begin").Press("Enter");
+        Assert.Equal("In Bills there are lines that aren't taken yet. Enter once more begins without them.", hand.Message);
+        Assert.IsType<HomeScreen>(hand.Press("Enter").Top);
+
+        static IEnumerable<string?> Names(HouseholdDraft draft) => [draft.Sources!.Value.Single().Name, draft.Bills!.Value.Single().Name, draft.Pots!.Value.Single().Name];
+    }
+
     [Fact]
     public void FirstStart_CutOff_GoesOnWithEveryFieldThatWasLeft()
     {
@@ -267,6 +301,6 @@ public sealed class FirstStartTests : IDisposable
 
     private Hand Begun() => new Hand(Door(_ => new HouseholdOffer(null, []))).Press("Enter");
 
-    private StartScreen Door(Func<string, HouseholdOffer> read) =>
-        new(new StartDoor(store, () => Today, read, _ => throw new InvalidOperationException("No demo here.")));
+    private StartScreen Door(Func<string, HouseholdOffer> read, string? locale = null) =>
+        new(new StartDoor(store, () => Today, read, _ => throw new InvalidOperationException("No demo here.")) { Locale = locale });
 }

@@ -29,6 +29,24 @@ public sealed class PurchaseListScreenTests : IDisposable
         Assert.Equal("food", demo.Session.Book.Weeks.Purchases[1].PotId?.Text);
     }
 
+    // Thousands of lines that are no list at all: one key drops them, after a question.
+    [Fact]
+    public void List_OfNonsense_IsForgottenByOneKey()
+    {
+        Hand hand = new Hand(new PurchasesScreen(demo.Session)).Press("i");
+        hand.Top.Pasted(string.Join('\n', Enumerable.Range(1, 3_000).Select(i => $"nonsense {i}")));
+        Assert.Contains(hand.Shown(Complete), line => line.Contains("Del forget all", StringComparison.Ordinal));
+
+        hand.Press("Del");
+        Assert.Contains(hand.Shown(Complete), line => line.Contains("Forget 3000 lines of the list?", StringComparison.Ordinal));
+        Assert.Contains("3000 lines not read", string.Join(' ', hand.Press("Esc").Shown(Complete)), StringComparison.Ordinal);
+        hand.Press("Del", "Enter");
+
+        Assert.Contains(hand.Shown(Complete), line => line.Contains("Paste the list here", StringComparison.Ordinal));
+        Assert.DoesNotContain(hand.Top.Bindings, key => key.Name == "Del");
+        Assert.Empty(demo.Session.Book.Weeks.Purchases);
+    }
+
     [Fact]
     public void List_LineWithoutAPot_IsNotEnteredAndNotTheBuffers()
     {

@@ -1,13 +1,16 @@
 using System.Drawing;
 using NodaTime;
 using Payday.Core.Books;
+using Payday.Core.Ledgers;
 using Payday.Core.StatementTaking;
 using Payday.Screens.Home;
 using Payday.Screens.Statements;
+using Payday.Statements.Taking;
 using Payday.Tests.Commands;
 using Payday.Tests.Printing;
 using Payday.Tests.Screens.Setup;
 using Payday.Tests.Slips;
+using Payday.Core.Amounts;
 
 namespace Payday.Tests.Screens.Weeks;
 
@@ -119,6 +122,71 @@ public sealed class StatementScreenTests : IDisposable
         Assert.Single(demo.Stored.Weeks.Readings);
         File.WriteAllText(files.In("next.csv"), "When;Who;Sum\n2026-04-01;Corner shop;13.50\n");
         hand.Press("%", "Enter").Type(files.In("next")).To("Corner shop");
+    }
+
+    [Fact]
+    public void Cash_IsPickedWithItsNotes_AndAMoveByBothEnds()
+    {
+        File.WriteAllText(files.In("cash.csv"), "Date;Party;Amount;Balance\n2026-03-27;ATM High Street;-60;940\n2026-03-30;Savings bank;-25;915\n");
+        Hand hand = new Hand(new HomeScreen(demo.Session)).Press("%", "Enter").Type(files.In("cash"));
+        Assert.Contains("cash for the loose notes", string.Join('\n', hand.Shown(new Size(80, 24))), StringComparison.Ordinal);
+        Assert.Contains(hand.Press("Enter").Shown(new Size(80, 24)), line => line.Contains(">Cash loose notes", StringComparison.Ordinal));
+        hand.Press("PgUp", "PgUp").To("Cash Food").Press("Enter", "PgUp", "PgUp").To("ATM").Press("n").Type("0", "0", "3", "0").Press("Right");
+        Assert.Contains(hand.To("Savings").Press("Enter").Shown(new Size(80, 24)), line => line.Contains("more below", StringComparison.Ordinal));
+        hand.Press("PgDn", "PgDn", "PgDn", "PgDn", "Enter").To("Reserve").Press("Enter", "PgUp", "PgUp").To("Another account").Press("Enter");
+        string shown = string.Join('\n', hand.Shown(new Size(80, 24)));
+        Assert.Contains("cash for Food", shown, StringComparison.Ordinal);
+        Assert.Contains("transfer from Reserve", shown, StringComparison.Ordinal);
+        Assert.Empty(demo.Stored.Weeks.Moves);
+        hand.Press("c", "Enter");
+        Assert.StartsWith("The statement is taken.", hand.Message, StringComparison.Ordinal);
+        Assert.Equal(Money.FromMinorUnits(6000, demo.Session.Book.Household.Currency), Assert.Single(demo.Stored.Weeks.Moves).Notes!.Worth(demo.Session.Book.Household.Currency));
+        Assert.Equal(EntryKind.Transfer, Assert.Single(demo.Stored.Weeks.Entries).Kind);
+    }
+
+    [Fact]
+    public void Rule_WordsThatWereTyped_AreThereAgainAfterEsc()
+    {
+        var hand = new Hand(new RulesScreen(demo.Session));
+        hand.Press("a").Type("High street");
+        hand = new Hand(new RulesScreen(demo.Session));
+        Assert.Contains("'high street': Right picks", string.Join('\n', hand.Shown(new Size(80, 24))), StringComparison.Ordinal);
+        hand.Press("Right").To("Cash Food").Press("Enter");
+        Assert.Equal(LineUse.Cash, Assert.Single(demo.Stored.Weeks.StatementRules).Target.Use);
+        Assert.Empty(demo.Stored.Weeks.Forms);
+    }
+
+    // Paths line by line, a folder, and what is no path: nothing of it is lost, nothing is done twice.
+    [Fact]
+    public void Paths_Pasted_AreFiles_AndTheFirstThatIsNoneIsSaid()
+    {
+        File.WriteAllText(files.In("late.csv"), MarchStatement.Csv(from: "2026-03-20"));
+        var hand = new Hand(new StatementScreen(demo.Session));
+        Assert.True(hand.Top.Pasted($"{files.In("march.csv")}\n{files.In("late.csv")}\n{files.In("none.csv")}\u001b[2J\n"));
+        Assert.Contains("There is no file", hand.Top.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain('\u001b', hand.Top.Message);
+        Assert.True(string.Join(' ', hand.Shown(new Size(80, 24))).Contains("5 new or unclear", StringComparison.Ordinal), string.Join('\n', hand.Shown(new Size(80, 24))));
+        Assert.False(hand.Top.Pasted(" \n"));
+        hand.Press("Del");
+        Assert.True(hand.Top.Pasted(files.Path));
+        Assert.Contains("5 new or unclear", string.Join(' ', hand.Shown(new Size(80, 24))), StringComparison.Ordinal);
+    }
+
+    // Another process took the statement while choices stood here: they are for lines that are known now, and nothing is written again.
+    [Fact]
+    public void Book_ThatChangedMeanwhile_IsTheOneThatCounts()
+    {
+        Read().To("Greenleaf").Press("Enter").Pick("h").Press("Enter");
+        Book taken = StatementPlan.Of(
+            demo.Stored, [.. new StatementWork(demo.Session).Input.Statements], new PlanOptions(), demo.Session.Today).Value!.Taken(demo.Session.Today).Value!;
+        demo.Session.Take(taken);
+        int movements = demo.Stored.Ledger.Movements.Count;
+        var hand = new Hand(new StatementScreen(demo.Session));
+        Assert.Contains("22 taken before", string.Join(' ', hand.Shown(new Size(80, 24))), StringComparison.Ordinal);
+        Assert.Equal(movements, demo.Stored.Ledger.Movements.Count);
+        hand.Press("c", "Enter");
+        Assert.Equal(2, demo.Stored.Weeks.Takings.Length);
+        Assert.Single(demo.Stored.Weeks.Takings[1].Lines, line => line.Wrote is not null);
     }
 
     private Hand Read() => new Hand(new StatementScreen(demo.Session)).Press("Enter").Type(files.In("mar"));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using NodaTime;
 using NodaTime.Text;
 using Payday.Core.Amounts;
@@ -9,8 +10,8 @@ using Payday.Text;
 
 namespace Payday.Screens.Setup.Fields;
 
-/// <summary>What an amount changes to, typed like 1480 from 1 Jan 2027, several with semicolons; a month alone is its first day.</summary>
-internal sealed class LaterType : FieldType<ImmutableArray<LaterDraft>?>
+/// <summary>What an amount changes to, typed like 1480 from 1 Jan 2027, several with commas or semicolons between them; a month alone is its first day.</summary>
+internal sealed partial class LaterType : FieldType<ImmutableArray<LaterDraft>?>
 {
     private const string From = " from ";
 
@@ -27,7 +28,7 @@ internal sealed class LaterType : FieldType<ImmutableArray<LaterDraft>?>
     public override Result<ImmutableArray<LaterDraft>?> Take(string text, SetupFacts facts)
     {
         var changes = ImmutableArray.CreateBuilder<LaterDraft>();
-        foreach (string change in text.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        foreach (string change in Parts(text))
         {
             int at = change.IndexOf(From, StringComparison.OrdinalIgnoreCase);
             if (at < 0)
@@ -50,6 +51,12 @@ internal sealed class LaterType : FieldType<ImmutableArray<LaterDraft>?>
             ? Result.Refused<ImmutableArray<LaterDraft>?>(new TypedFault.NotAChange(text))
             : Result.Of<ImmutableArray<LaterDraft>?>(changes.ToImmutable());
     }
+
+    // A comma parts two changes where a date is before it and another change behind: in an amount or in a date it parts nothing.
+    [GeneratedRegex(@";|(?<=\sfrom\s[^,;]*\d)\s*,(?=[^;a-z]*\d\s+from\s)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Between();
+
+    private static string[] Parts(string text) => [.. Between().Split(text).Select(part => part.Trim()).Where(part => part.Length > 0)];
 
     private static string Text(ImmutableArray<LaterDraft> changes, SetupFacts facts, Func<LocalDate, string> day) =>
         string.Join("; ", changes.Select(change => $"{(change.Amount is { } amount ? AmountType.Shown(amount, facts) : "?")}{From}{(change.From is { } from ? day(from) : "?")}"));

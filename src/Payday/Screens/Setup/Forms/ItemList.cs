@@ -8,9 +8,10 @@ namespace Payday.Screens.Setup.Forms;
 /// <typeparam name="TItem">An item.</typeparam>
 /// <param name="Member">The list of the household.</param>
 /// <param name="Begun">The item that was begun for it.</param>
+/// <param name="Lines">Its lines that weren't taken yet.</param>
 /// <param name="Fields">The fields of an item.</param>
 internal sealed record ItemList<TItem>(
-    DraftMember<HouseholdDraft, ImmutableArray<TItem>?> Member, DraftMember<BegunItems, TItem?> Begun, ImmutableArray<SetupField<TItem>> Fields)
+    DraftMember<HouseholdDraft, ImmutableArray<TItem>?> Member, DraftMember<BegunItems, TItem?> Begun, DraftMember<BegunItems, ImmutableArray<string>?> Lines, ImmutableArray<SetupField<TItem>> Fields)
     where TItem : ItemDraft
 {
     /// <summary>The items.</summary>

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using Payday.Core.Books;
 using Payday.Core.Drafts;
+using Payday.Core.Households;
 using Payday.Screens.Setup.Fields;
 using Payday.Statements.Files;
 using Payday.Store.Starts;
@@ -13,7 +15,13 @@ internal abstract class SetupWork : SetupFacts
     public virtual string Notice => "";
 
     /// <summary>What is wrong at a place of a household, a sentence, or null.</summary>
-    public abstract string? FaultAt(HouseholdDraft next, DraftPlace place);
+    public string? FaultAt(HouseholdDraft next, DraftPlace place) => FaultsOf(next)(place);
+
+    /// <summary>Checks a household once, and says what is wrong at each place of it: a sentence, or null.</summary>
+    public abstract Func<DraftPlace, string?> FaultsOf(HouseholdDraft next);
+
+    /// <summary>The items that were taken last from lines, as long as nothing else was; null for none.</summary>
+    public TakenLines? LastTaken { get; set; }
 
     /// <summary>Stores a household in the place of this one.</summary>
     /// <param name="next">The household.</param>
@@ -41,6 +49,12 @@ internal abstract class SetupWork : SetupFacts
 
     /// <summary>Keeps them with the next thing that is stored: what was taken is marked in the same write.</summary>
     public abstract void MarkStatements(StartStatements statements);
+
+    /// <summary>Keeps what statements teach beside the household with the next thing that is stored; where the household isn't stored yet, once it is begun.</summary>
+    /// <param name="learned">Makes it of the household that is stored.</param>
+    public virtual void MarkLearned(Func<Household, Func<WeekRecords, WeekRecords>> learned)
+    {
+    }
 
     /// <summary>How the bank's CSV files were read before.</summary>
     public virtual ImmutableArray<CsvProfile> Readings => [];

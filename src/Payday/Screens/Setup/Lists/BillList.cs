@@ -17,7 +17,7 @@ internal sealed class BillList : ListOf<BillDraft>
     private static readonly SetupField<BillDraft> Until = EndField.Of(Members.Until);
 
     public BillList()
-        : base(new(HouseholdDraft.Members.Bills, BegunItems.Members.Bill,
+        : base(new(HouseholdDraft.Members.Bills, BegunItems.Members.Bill, BegunItems.Members.BillLines,
         [
             SetupFields.Name<BillDraft>(NameHelp),
             SetupFields.Of("Amount", Members.Amount, new AmountType(), "What is usually due; the actual amount is confirmed each time."),
@@ -62,8 +62,17 @@ internal sealed class BillList : ListOf<BillDraft>
     public override string LineExample => "Rent 1450 1st";
 
     /// <inheritdoc/>
+    public override string LineExamples => "Water 165 every 3 months from 15 May, or Licence 132 yearly from 2 Feb";
+
+    /// <inheritdoc/>
+    public override ItemSection Section => ItemSection.Bills;
+
+    /// <inheritdoc/>
+    protected override string Written(BillDraft item, LineFacts facts) => ItemText.Of(item, facts);
+
+    /// <inheritdoc/>
     protected override Result<BillDraft> Read(string line, LineFacts facts, BillDraft fresh) => ItemLine.Bill(line, facts)
-        .Map(bill => fresh with { Name = bill.Name, Amount = bill.Amount, Later = bill.Later, Schedule = bill.Schedule ?? fresh.Schedule });
+        .Map(bill => fresh with { Name = bill.Name, Amount = bill.Amount, Later = bill.Later, Until = bill.Until, SetAside = bill.SetAside, Schedule = bill.Schedule ?? fresh.Schedule });
 
     /// <inheritdoc/>
     protected override BillDraft Fresh(SetupFacts facts) => new() { Schedule = new() { Kind = ScheduleKind.Monthly }, Shift = Shift.None, Essential = true };

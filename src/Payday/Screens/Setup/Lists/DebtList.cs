@@ -26,7 +26,7 @@ internal sealed class DebtList : ListOf<DebtDraft>
         "Due on day", Members.Due, new DayType(), "The day of the month on which the minimum is due: 1 to 31, last, last working day, or such as 2nd Friday.");
 
     public DebtList()
-        : base(new(HouseholdDraft.Members.Debts, BegunItems.Members.Debt,
+        : base(new(HouseholdDraft.Members.Debts, BegunItems.Members.Debt, BegunItems.Members.DebtLines,
         [
             SetupFields.Name<DebtDraft>(NameHelp),
             SetupFields.Of("Owed", Members.Balance, new AmountType(), "What is owed when it is entered here; from then on the ledger keeps the balance.") with
@@ -86,8 +86,17 @@ internal sealed class DebtList : ListOf<DebtDraft>
     public override string LineExample => "Car loan 6300 at 6.49% min 214.60 18th";
 
     /// <inheritdoc/>
+    public override string LineExamples => "Card 1846 at 23.5% min 2% or 25 on the 12th";
+
+    /// <inheritdoc/>
+    public override ItemSection Section => ItemSection.Debts;
+
+    /// <inheritdoc/>
+    protected override string Written(DebtDraft item, LineFacts facts) => ItemText.Of(item, facts);
+
+    /// <inheritdoc/>
     protected override Result<DebtDraft> Read(string line, LineFacts facts, DebtDraft fresh) => ItemLine.Debt(line, facts)
-        .Map(debt => fresh with { Name = debt.Name, Balance = debt.Balance, Rate = debt.Rate, Minimum = debt.Minimum ?? fresh.Minimum, Due = debt.Due });
+        .Map(debt => fresh with { Name = debt.Name, Balance = debt.Balance, Rate = debt.Rate, Minimum = debt.Minimum ?? fresh.Minimum, Due = debt.Due, Schedule = debt.Schedule });
 
     /// <inheritdoc/>
     protected override DebtDraft Fresh(SetupFacts facts) => new() { Minimum = new() { Kind = MinimumKind.Fixed } };

@@ -11,7 +11,7 @@ internal static class LaterField
 {
     /// <summary>The field.</summary>
     public static SetupField<TItem> Of<TItem>(DraftMember<TItem, ImmutableArray<LaterDraft>?> later) =>
-        SetupFields.Of("Changes to", later, new LaterType(), "What it is from a date on, like 1480 from 1 Jan 2027; several with semicolons. Empty while it stays as it is.").Optional();
+        SetupFields.Of("Changes to", later, new LaterType(), "What it is from a date on, like 1480 from 1 Jan 2027; several with commas between them. Empty while it stays as it is.").Optional();
 
     /// <summary>The amount of today as a list shows it; empty where there is none.</summary>
     public static string Now(decimal? first, ImmutableArray<LaterDraft>? later, SetupFacts facts) =>

@@ -61,21 +61,52 @@ internal abstract class ListOf<TItem>(ItemList<TItem> items) : SetupList
     }
 
     /// <inheritdoc/>
-    public override string? TakeLine(SetupWork work, string line)
+    public override ImmutableArray<string> Lines(BegunItems begun) => items.Lines.Of(begun) ?? [];
+
+    /// <inheritdoc/>
+    public override BegunItems WithLines(BegunItems begun, ImmutableArray<string> lines) => items.Lines.Put(begun, lines.IsEmpty ? null : lines);
+
+    /// <inheritdoc/>
+    public override ImmutableArray<LineReading> Read(SetupWork work, ImmutableArray<string> lines)
     {
-        if (Begun(work.Begun) is not null)
+        LineFacts facts = LineFactsOf(work);
+        TItem fresh = Fresh(work);
+        LineReading[] readings = [.. lines.Select((line, at) => Reading(line, Read(line, facts, Later(fresh, at)), work))];
+
+        // All at once: what is wrong between them, such as a name that is there twice, is seen, and a household is checked but once.
+        ImmutableArray<TItem> there = items.Of(work.Draft);
+        int[] whole = [.. Enumerable.Range(0, readings.Length).Where(at => readings[at].Fault is null)];
+        Func<DraftPlace, string?> faults = work.FaultsOf(items.Member.Put(work.Draft, [.. there, .. whole.Select(at => (TItem)readings[at].Item!)]));
+        for (int at = 0; at < whole.Length; at++)
         {
-            return $"Another {Noun} was begun and isn't complete yet; a goes on with it.";
+            readings[whole[at]] = readings[whole[at]] with { Fault = faults(DraftPlace.Of(items.Member, there.Length + at)) };
         }
 
-        Result<TItem> read = Read(line, new LineFacts(work.Currency, work.Style, DateOrders.Of(work.Currency), work.Today), Fresh(work));
-        return read.Ok
-            ? ListForm<TItem>.OfNew(work, items, read.Value).Settle()
-            : FormTexts.Of(read.Fault, work.Style);
+        return [.. readings];
     }
+
+    /// <inheritdoc/>
+    public override HouseholdDraft With(HouseholdDraft household, ImmutableArray<LineReading> lines) =>
+        items.Member.Put(household, [.. items.Of(household), .. lines.Where(line => line.Fault is null).Select(line => (TItem)line.Item!)]);
+
+    /// <inheritdoc/>
+    public override ImmutableArray<string> Cells(ItemDraft item, SetupFacts facts) => Cells((TItem)item, facts);
+
+    /// <inheritdoc/>
+    public override string Written(ItemDraft item, SetupFacts facts) => Written((TItem)item, LineFactsOf(facts));
+
+    /// <inheritdoc/>
+    public override HouseholdDraft Without(HouseholdDraft household, ImmutableArray<string> names) =>
+        items.Member.Put(household, [.. items.Of(household).Where(item => !names.Contains(item.Name!))]);
 
     /// <summary>An item that is written as a line; what the line doesn't say is as in a new one.</summary>
     protected abstract Result<TItem> Read(string line, LineFacts facts, TItem fresh);
+
+    /// <summary>A new item as it is where some others come before it.</summary>
+    protected virtual TItem Later(TItem fresh, int others) => fresh;
+
+    /// <summary>An item as a line.</summary>
+    protected abstract string Written(TItem item, LineFacts facts);
 
     /// <summary>The cells of an item.</summary>
     protected abstract ImmutableArray<string> Cells(TItem item, SetupFacts facts);
@@ -97,4 +128,18 @@ internal abstract class ListOf<TItem>(ItemList<TItem> items) : SetupList
 
     /// <summary>An amount of an item as the household writes it; empty where there is none.</summary>
     protected static string Amount(decimal? value, SetupFacts facts) => value is { } amount ? AmountType.Shown(amount, facts) : "";
+
+    private static LineFacts LineFactsOf(SetupFacts work) => new(work.Currency, work.Style, DateOrders.Of(work.Currency), work.Today);
+
+    // A line that leaves something needed open says what.
+    private LineReading Reading(string line, Result<TItem> read, SetupWork work)
+    {
+        if (!read.Ok)
+        {
+            return new(line, null, read.Fault is LineFault.NoAmount ? LineTexts.NoAmount(line, LineExample) : FormTexts.Of(read.Fault, work.Style));
+        }
+
+        string[] open = [.. items.Fields.Where(field => field.Applies(read.Value, work) && field.Needed && field.IsEmpty(read.Value, work)).Select(field => field.Label)];
+        return new(line, read.Value, open.Length == 0 ? null : LineTexts.Open(line, open, LineExample));
+    }
 }

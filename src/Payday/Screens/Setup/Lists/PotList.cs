@@ -17,7 +17,7 @@ internal sealed class PotList : ListOf<PotDraft>
     private const int WidestPurpose = 30;
 
     public PotList()
-        : base(new(HouseholdDraft.Members.Pots, BegunItems.Members.Pot, PotFields.All))
+        : base(new(HouseholdDraft.Members.Pots, BegunItems.Members.Pot, BegunItems.Members.PotLines, PotFields.All))
     {
     }
 
@@ -49,19 +49,34 @@ internal sealed class PotList : ListOf<PotDraft>
     ];
 
     /// <inheritdoc/>
+    public override int NameColumn => 1;
+
+    /// <inheritdoc/>
     public override string LineExample => "Food 205 a week";
 
     /// <inheritdoc/>
+    public override string LineExamples => "Clothes 60 a month, Holiday 1200 by 1 Jul, Savings 5..100, or Reserve 2000 with 50 a payday";
+
+    /// <inheritdoc/>
+    public override ItemSection Section => ItemSection.Pots;
+
+    /// <inheritdoc/>
+    protected override string Written(PotDraft item, LineFacts facts) => ItemText.Of(item, facts);
+
+    /// <inheritdoc/>
     protected override Result<PotDraft> Read(string line, LineFacts facts, PotDraft fresh) => ItemLine.Pot(line, facts)
-        .Map(pot => (pot.Kind is null ? fresh : pot) with
+        .Map(pot => pot with
         {
             Name = pot.Name,
             Rank = fresh.Rank,
             Has = pot.Has,
 
             // What is spent goes through the wallet, what is saved is as safe in the account; the form changes either.
-            Place = pot.Place ?? (pot.Kind is null or PotUse.Spending ? Place.Cash : Place.Account),
+            Place = pot.Place ?? (pot.Kind is PotUse.Spending ? Place.Cash : Place.Account),
         });
+
+    /// <inheritdoc/>
+    protected override PotDraft Later(PotDraft fresh, int others) => fresh with { Rank = fresh.Rank + others };
 
     /// <inheritdoc/>
     protected override PotDraft Fresh(SetupFacts facts) => new()

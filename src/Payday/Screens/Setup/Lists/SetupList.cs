@@ -69,9 +69,64 @@ internal abstract class SetupList
     /// <summary>How an item is written as a line.</summary>
     public abstract string LineExample { get; }
 
-    /// <summary>Adds an item that is written as a line; see <see cref="ItemLine"/>. One that isn't whole is kept as begun.</summary>
-    /// <returns>What is wrong with the line, or null.</returns>
-    public abstract string? TakeLine(SetupWork work, string line);
+    /// <summary>Further lines, which show what else one can say.</summary>
+    public abstract string LineExamples { get; }
+
+    /// <summary>Which lines are for it.</summary>
+    public abstract ItemSection Section { get; }
+
+    /// <summary>In which of its columns the name stands.</summary>
+    public virtual int NameColumn => 0;
+
+    /// <summary>Its lines that weren't taken yet.</summary>
+    public abstract ImmutableArray<string> Lines(BegunItems begun);
+
+    /// <summary>What was begun, with other lines of this list.</summary>
+    public abstract BegunItems WithLines(BegunItems begun, ImmutableArray<string> lines);
+
+    /// <summary>Reads lines; see <see cref="ItemLine"/>. Two items of one name are seen too.</summary>
+    public abstract ImmutableArray<LineReading> Read(SetupWork work, ImmutableArray<string> lines);
+
+    /// <summary>The household with all of the lines that can be taken.</summary>
+    public abstract HouseholdDraft With(HouseholdDraft household, ImmutableArray<LineReading> lines);
+
+    /// <summary>The cells of an item that isn't in the list.</summary>
+    public abstract ImmutableArray<string> Cells(ItemDraft item, SetupFacts facts);
+
+    /// <summary>An item as a line in its plainest words; see <see cref="ItemText"/>.</summary>
+    public abstract string Written(ItemDraft item, SetupFacts facts);
+
+    /// <summary>Takes back the items of this list that were taken last from lines; they are lines again.</summary>
+    /// <returns>Why not, a sentence, or null.</returns>
+    public string? TakeBack(SetupWork work)
+    {
+        if (work.LastTaken is not { } last || last.List != Member)
+        {
+            return "Nothing was taken from lines here.";
+        }
+
+        foreach ((_, ItemDraft item) in Ordered(work.Draft).Where(one => last.Names.Contains(one.Item.Name!)))
+        {
+            if (item.Id is { } id && work.WhyKept(Member, id) is { } reason)
+            {
+                return $"{CleanText.OneLine(item.Name!)}: {reason}";
+            }
+        }
+
+        BegunItems before = work.Begun;
+        work.ForgetBegun(WithLines(before, [.. last.Lines, .. Lines(before)]));
+        if (work.Put(Without(work.Draft, last.Names), DraftPlace.Of(Member)) is { } fault)
+        {
+            work.ForgetBegun(before);
+            return fault;
+        }
+
+        work.LastTaken = null;
+        return null;
+    }
+
+    /// <summary>The household without items that were taken from lines.</summary>
+    public abstract HouseholdDraft Without(HouseholdDraft household, ImmutableArray<string> names);
 
     /// <summary>What the last date of an item is typed from; empty for none.</summary>
     public virtual string EndOf(int index, SetupFacts facts) => "";

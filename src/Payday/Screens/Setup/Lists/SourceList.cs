@@ -17,7 +17,7 @@ internal sealed class SourceList : ListOf<SourceDraft>
     private static readonly SetupField<SourceDraft> Until = EndField.Of(Members.Until);
 
     public SourceList()
-        : base(new(HouseholdDraft.Members.Sources, BegunItems.Members.Source,
+        : base(new(HouseholdDraft.Members.Sources, BegunItems.Members.Source, BegunItems.Members.SourceLines,
         [
             SetupFields.Name<SourceDraft>(NameHelp),
             SetupFields.Of("Expected", Members.Expected, new AmountType(), "What usually comes each time; 0 where it can't be foreseen. What really came is entered on the payday."),
@@ -64,8 +64,17 @@ internal sealed class SourceList : ListOf<SourceDraft>
     public override string LineExample => "Wage 1840 every 2 weeks from 6 Mar";
 
     /// <inheritdoc/>
+    public override string LineExamples => "Wage 1840 every other Friday from 6 Mar, or Pension 640 last working day";
+
+    /// <inheritdoc/>
+    public override ItemSection Section => ItemSection.Sources;
+
+    /// <inheritdoc/>
+    protected override string Written(SourceDraft item, LineFacts facts) => ItemText.Of(item, facts);
+
+    /// <inheritdoc/>
     protected override Result<SourceDraft> Read(string line, LineFacts facts, SourceDraft fresh) => ItemLine.Source(line, facts)
-        .Map(source => fresh with { Name = source.Name, Expected = source.Expected, Later = source.Later, Schedule = source.Schedule ?? fresh.Schedule });
+        .Map(source => fresh with { Name = source.Name, Expected = source.Expected, Later = source.Later, Until = source.Until, Schedule = source.Schedule ?? fresh.Schedule });
 
     /// <inheritdoc/>
     protected override SourceDraft Fresh(SetupFacts facts) => new() { Schedule = new() { Kind = ScheduleKind.Monthly }, Shift = Shift.Before };

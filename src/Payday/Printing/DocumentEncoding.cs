@@ -6,13 +6,13 @@ using UglyToad.PdfPig.Fonts.Standard14Fonts;
 
 namespace Payday.Printing;
 
-/// <summary>The codes of one document's characters: ASCII as it is, and 128 codes for others that Courier has.</summary>
+/// <summary>The codes of one document's characters: ASCII as it is, and 128 codes for others that the fonts of every PDF reader have.</summary>
 /// <remarks>
-/// Courier, one of the 14 fonts that every PDF reader brings, has the letters of the Latin languages of Europe,
-/// but a PDF's ready-made encodings reach only some of them. So each document names the glyphs it uses
+/// Courier and Helvetica, of the 14 fonts that every PDF reader brings, have the letters of the Latin languages of Europe,
+/// the same ones, but a PDF's ready-made encodings reach only some of them. So each document names the glyphs it uses
 /// (ISO 32000-1, 9.6.6: <c>Differences</c>).
 /// </remarks>
-internal sealed class CourierEncoding
+internal sealed class DocumentEncoding
 {
     private const int FirstFreeCode = 128;
 
@@ -21,8 +21,8 @@ internal sealed class CourierEncoding
     private readonly Dictionary<char, byte> codes = [];
     private readonly StringBuilder differences = new();
 
-    /// <summary>An encoding for all characters of some lines, as far as Courier has them and the codes suffice.</summary>
-    public CourierEncoding(IEnumerable<string> lines)
+    /// <summary>An encoding for all characters of some lines, as far as those fonts have them and the codes suffice.</summary>
+    public DocumentEncoding(IEnumerable<string> lines)
     {
         foreach (char letter in lines.SelectMany(line => line).Where(c => !char.IsAscii(c)).Distinct())
         {

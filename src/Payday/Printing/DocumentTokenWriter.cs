@@ -9,7 +9,7 @@ namespace Payday.Printing;
 /// The library writes its standard fonts with StandardEncoding, which has no accented letters, and puts others in
 /// their place without a word. It has no setting for that, but its writer may be derived from.
 /// </remarks>
-internal sealed class CourierTokenWriter(CourierEncoding encoding) : TokenWriter
+internal sealed class DocumentTokenWriter(DocumentEncoding encoding) : TokenWriter
 {
     /// <inheritdoc/>
     protected override void WriteName(NameToken name, Stream outputStream)
