@@ -67,7 +67,7 @@ internal sealed class BankPart(BookSession session) : Part
         }
 
         Result<Money> read = Money.ParseSum(answer, session.Book.Household.Currency, session.Style);
-        return read.Ok ? Keep(Plan.With(Plan.Draft with { Balance = read.Value })) : new Taken.Refused(FaultTexts.Of(read.Fault, session.Style));
+        return read.Ok ? Keep(Plan.WithBalance(read.Value)) : new Taken.Refused(FaultTexts.Of(read.Fault, session.Style));
     })
     {
         Help = ["What the bank says is in the account at the end of that day; below zero with a minus."],

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Humanizer;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
-using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
@@ -61,6 +60,7 @@ internal sealed class SurplusQuestions(RoutineWork work) : StepQuestions(work)
                 "proposal takes the proposal again, clear takes all of it away.",
                 .. Idle.IsPositive ? [$"The buffer has {Shown(Idle)} more than it keeps and {IdleBuffer.Days} days need: idle has it placed here."] : Array.Empty<string>(),
                 .. SurplusReport.Effects(Plan.Surplus, Work.Session.Style),
+                SurplusReport.Other(Plan.Surplus, Work.Session.Style),
                 RuleTexts.Surplus,
             ],
             Words = view.Words,
@@ -88,30 +88,18 @@ internal sealed class SurplusQuestions(RoutineWork work) : StepQuestions(work)
     private Taken PlaceOn(string answer)
     {
         int at = answer.LastIndexOf('=');
-        if (Targets.Find(at < 0 ? answer : answer[..at].Trim(), out MoveTarget target) is { } unknown)
+        if (Targets.Find(at < 0 ? answer : answer[..at].Trim(), out StepRow row) is { } unknown)
         {
             return new Taken.Refused(unknown);
         }
 
-        Money? most = target is MoveTarget.ToDebt to ? Placing.MostOn(Plan, to.Id) : null;
         if (at < 0)
         {
-            return Placed(Placing.Rest(Plan, target, most));
+            row.Tick!();
+            return new Taken.Again("");
         }
 
-        Result<Money> amount = Money.ParseSum(answer[(at + 1)..], Plan.LeftToPlace.Currency, Work.Session.Style);
-        if (!amount.Ok || amount.Value.IsNegative)
-        {
-            return new Taken.Refused(amount.Ok ? "An amount below zero has no place here." : FaultTexts.Of(amount.Fault, Work.Session.Style));
-        }
-
-        if (most is { } limit && amount.Value > limit)
-        {
-            return new Taken.Refused($"That is more than is owed; at most {Shown(limit)}.");
-        }
-
-        Result<ImmutableArray<Placement>> placements = Placing.Set(Plan, target, amount.Value);
-        return placements.Ok ? Placed(placements.Value) : new Taken.Refused(FaultTexts.Of(placements.Fault, Work.Session.Style));
+        return row.Edit!.Accept(answer[(at + 1)..]) is { } fault ? new Taken.Refused(fault) : new Taken.Again("");
     }
 
     private Taken Placed(ImmutableArray<Placement>? placements) =>
@@ -119,10 +107,5 @@ internal sealed class SurplusQuestions(RoutineWork work) : StepQuestions(work)
 
     private string Name(MoveTarget target) => target.NameIn(Plan.Book.Household) ?? "";
 
-    private NamedChoice<MoveTarget> Targets => new(
-    [
-        .. Plan.Book.Household.Debts.Where(debt => !Placing.MostOn(Plan, debt.Id).IsZero).Select(debt => (CleanText.OneLine(debt.Name), MoveTarget.Debt(debt.Id))),
-        ("buffer", MoveTarget.Buffer),
-        .. Plan.Book.Household.Pots.Select(pot => (CleanText.OneLine(pot.Name), MoveTarget.Pot(pot.Id))),
-    ]);
+    private NamedChoice<StepRow> Targets => new([.. view.Rows.Select(row => (CleanText.OneLine(row.Cells[0]), row))]);
 }

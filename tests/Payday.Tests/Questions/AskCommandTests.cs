@@ -107,7 +107,7 @@ public sealed class AskCommandTests
         CommandLine.Run(["ask"], new CommandShell(output, error, input, () => shell.Today, () => shell.Data));
 
         Assert.Contains("2,200.00", shell.Run("run").Out, StringComparison.Ordinal);
-        Assert.Contains("Did anything else come in? Nothing proposed", string.Join(' ', shell.Run("ask").Lines), StringComparison.Ordinal);
+        Assert.Contains("Odette, joinery: 2,200.00 as you said, 2,287.64 expected.", string.Join(' ', shell.Run("ask").Lines), StringComparison.Ordinal);
     }
 
     private static string At(TestShell shell, bool isPlain, string input, params string[] args)
