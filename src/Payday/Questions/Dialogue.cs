@@ -29,11 +29,9 @@ internal sealed class Dialogue(BookSession session, LineInput input, SpokenOutpu
         {
             open.Add(new Level(inner));
         }
-
-        GoOn();
-        if (open.Count > 1 && inner is null)
+        else
         {
-            output.Say("Going on where it was left; menu leads to what else there is to do.");
+            GoOn();
         }
 
         while (open.Count > 0 && Ask() is { } question && input.Read() is { } answer)
@@ -48,20 +46,19 @@ internal sealed class Dialogue(BookSession session, LineInput input, SpokenOutpu
     // Where something was gone on with otherwise since, its own first question is next.
     private void GoOn()
     {
-        foreach ((string name, string at) in AskPlace.Of(session.Book))
+        foreach ((string name, string at) in AskPlace.Of(session.Book).ToList())
         {
-            Part? part = open.Count > 1 && open[1].Part.Name == name && open.Count == 2 ? open[1].Part : open[^1].Part.Open(name);
-            if (part is null)
+            if (open[^1].Part.Open(name) is not { } part)
             {
-                return;
+                break;
             }
 
-            if (open[^1].Part != part)
-            {
-                open.Add(new Level(part));
-            }
+            open.Add(new Level(part) { At = part.GoesOnAt(at) });
+        }
 
-            open[^1].At = part.GoesOnAt(at);
+        if (open.Count > 1)
+        {
+            output.Say("Going on where it was left; menu leads to what else there is to do.");
         }
     }
 
