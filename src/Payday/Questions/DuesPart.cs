@@ -73,7 +73,7 @@ internal sealed class DuesPart(BookSession session) : Part
         return Choice(open).Find(answer, out DueLine due) is { } fault ? new Taken.Refused(fault) : new Taken.Into(Payment(due));
     })
     {
-        Help = [.. open.Select(due => $"{due.Name}, due {DateText.Long(due.Date)}: {Shown(due.Rest)} to pay, the account has {Shown(due.Has)} for it.")],
+        Help = [.. open.DistinctBy(due => due.Name).Select(due => $"{due.Name}, due {DateText.Long(due.Date)}: {Shown(due.Rest)} to pay, the account has {Shown(due.Has)} for it.")],
     };
 
     // The earliest of each name.

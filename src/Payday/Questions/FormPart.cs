@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Humanizer;
 using Payday.Core.Faults;
 using Payday.Lists;
 using Payday.Screens.Forms;
@@ -16,6 +17,7 @@ namespace Payday.Questions;
 internal sealed class FormPart(BookSession session, string name, KeptFormScreen form, Func<string> done) : Part
 {
     private const string None = "none";
+    private const int FewPicks = 4;
     private readonly string title = form.Title;
 
     /// <inheritdoc/>
@@ -46,7 +48,10 @@ internal sealed class FormPart(BookSession session, string name, KeptFormScreen 
             : field.Picks.IsEmpty ? field.Show(kept)
             : field.Picks.FirstOrDefault(pick => pick.Value == kept)?.Name ?? "");
         string stands = shown.Length == 0 ? "nothing yet" : form.Kept[field.Name] is null ? $"{shown} proposed" : $"{shown} as you said";
-        return $"{field.Label}: {stands}. {(field.Picks.IsEmpty ? "What is it?" : "Which?")}";
+        string asks = field.Picks.IsEmpty ? "What is it?"
+            : field.Picks.Length <= FewPicks ? $"{field.Picks.Select(pick => CleanText.OneLine(pick.Name)).Humanize("or")}?"
+            : "Which?";
+        return $"{field.Label}: {stands}. {asks}";
     }
 
     private Taken Take(FormField field, string answer)
@@ -66,6 +71,7 @@ internal sealed class FormPart(BookSession session, string name, KeptFormScreen 
         string kept = clean;
         string? fault = field.Picks.IsEmpty
             ? field.Leads is null ? TooLong(field, clean) ?? field.Fault(clean) : NotesFault(clean)
+            : field.Picks.FirstOrDefault(pick => string.Equals(pick.Value, clean, StringComparison.OrdinalIgnoreCase)) is { } word ? Kept(word.Value, out kept)
             : Picks(field).Find(clean, out kept);
         if (fault is not null)
         {
@@ -74,6 +80,13 @@ internal sealed class FormPart(BookSession session, string name, KeptFormScreen 
 
         form.Kept.Keep((field.Name, field.Picks.IsEmpty && field.Leads is null ? field.Keep(clean) : kept));
         return Taken.On;
+    }
+
+    // The word that is kept for it is taken too, such as "out".
+    private static string? Kept(string value, out string kept)
+    {
+        kept = value;
+        return null;
     }
 
     private static string? TooLong(FormField field, string text) => text.Length > field.Most ? $"There is room for {field.Most} characters here." : null;

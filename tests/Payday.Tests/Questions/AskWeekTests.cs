@@ -36,7 +36,7 @@ public sealed class AskWeekTests
         Same("bank", ["", "4000", "yes", "no", "yes", "menu"], hand => hand.Press("@").Press("Enter").Type("4000").To("Odette").Press("Space").Press("Down").Press("Space"));
         Same("bank", ["", "", "all", "Not known", "yes"], hand => hand.Press("@", "Ctrl+A", "c", "e").Type("Not known").Press("Enter"));
         Same("move", ["reserve", "car repairs", "5", "Tyres", "", ""], hand => hand.Press("t", "a").Pick("r").Press("Down", "Enter").To("Car repairs").Press("Enter").To("Amount").Type("5", "Tyres").Press("Right"));
-        Same("entry", ["out", "3.20", "buffer", "fee", "", "Cheque book", "", ""], hand => hand.Press("$", "a").To("Way").Pick("w").To("Amount").Type("3.20").To("For").Pick("b").To("Kind").Pick("f").To("What").Type("Cheque book").Press("Right"));
+        Same("entry", ["out", "3.20", "buffer", "fee", "", "Cheque book", "", ""], hand => hand.Press("$", "a").To("Way").Pick("w").To("Amount").Type("3.20").To("For").Press("Enter").To("Buffer").Press("Enter").To("Kind").Press("Enter").To("fee").Press("Enter").To("What").Type("Cheque book").Press("Right"));
 
         void On(LocalDate day)
         {
