@@ -150,10 +150,17 @@ internal static class SurplusReport
             { EndsNoMore: true } => $"{change.After.Name} never ends then{Because(surplus, change)}.",
             { EndsNow: true } => $"{change.After.Name} ends in {Month(change.After.PaidOff!.Value)} then{Because(surplus, change)}.",
             { MonthsSooner: not (null or 0) and { } months } =>
-                $"{change.After.Name} ends {(Math.Abs(months) == 1 ? "a month" : "month".ToQuantity(Math.Abs(months)))} {(months > 0 ? "sooner" : "later")}{Because(surplus, change)}.",
+                $"{change.After.Name} ends {Moved(months)}{Because(surplus, change)}.",
             _ => "",
         })
         .Where(sentence => sentence.Length > 0);
+
+    // E.g. a month sooner, 3 months later.
+    private static string Moved(int months)
+    {
+        string way = months > 0 ? "sooner" : "later";
+        return $"{(Math.Abs(months) == 1 ? "a month" : "month".ToQuantity(Math.Abs(months)))} {way}";
+    }
 
     /// <summary>Why, e.g. <c>, because the money of Dental plan comes to it later</c>; empty where nothing else makes the difference.</summary>
     private static string Because(SurplusStep surplus, DebtChange change)

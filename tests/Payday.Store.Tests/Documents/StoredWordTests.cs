@@ -37,7 +37,7 @@ public sealed class StoredWordTests
 
     [Fact]
     public void Targets() => Documents(
-        StoredChoices.Targets, (PlacementTarget.Debt, "Debt"), (PlacementTarget.Pot, "Pot"), (PlacementTarget.Buffer, "Buffer"));
+        StoredChoices.Targets, (PlacementTarget.Debt, "Debt"), (PlacementTarget.Pot, "Pot"), (PlacementTarget.Bill, "Bill"), (PlacementTarget.Buffer, "Buffer"));
 
     [Fact]
     public void FillStates() => Documents(StoredChoices.FillStates, (FillState.Done, "Done"), (FillState.Skipped, "Skipped"));

@@ -20,7 +20,7 @@ public class PlainWordTests
         (@"\bmov(e|es|ed|ing) on\b", "goes to"),
         (@"\bpapers\b", "slip and sheet"),
         (@"\bcount open\b", "not counted since"),
-        (@"(?<!is |year )\b(later|open)$", "not yet, not in notes"),
+        (@"(?<!is |year |months? |it |0 |^ )\b(later|open)$", "not yet, not in notes"),
     ];
 
     // What is no text of the program, or keeps its word.
