@@ -22,12 +22,13 @@ public class RoutineJourneys
         using var terminal = TerminalSession.Dumb(folder, "demo").WaitFor("What now? payday proposed");
         terminal.Press("Enter", "Odette, joinery: 2,287.64 expected.").Type("2300", "2300").Press("Enter", "Odette, joinery: 2,300.00.");
         terminal.Type("?", "?").Press("Enter", "typed as its name, an equals sign").Type("back", "back").Press("Enter", "2,300.00 as you said");
-        for (int i = 0; !terminal.Shown.Contains("The payday is closed.", StringComparison.Ordinal); i++)
+        for (int i = 0; !terminal.Settled().Contains("Close the payday?", StringComparison.Ordinal); i++)
         {
             Assert.InRange(i, 0, 60);
-            terminal.Press("Enter", "?");
+            terminal.Press("Enter", "proposed");
         }
 
+        terminal.Press("Enter", "The payday is closed.");
         terminal.Type("stop", "stop").Press("Enter", "[ended 0]");
         Assert.Equal(TerminalSession.Sane, terminal.Modes);
         Assert.Empty(folder.Demos);
