@@ -49,7 +49,10 @@ internal static class AskCommand
         }
 
         output.Say($"{session.Book.Household.Name}, {DateText.Long(session.Today)}.", Dialogue.Always);
-        new Dialogue(session, new LineInput(call.Shell.In), output).Run(menu, inner?.Value);
-        return new Answer.Done([session.IsThrownAway ? "What was tried in the demo household is thrown away." : "Everything is kept; payday ask goes on here."], "{}");
+        var input = new LineInput(call.Shell.In);
+        new Dialogue(session, input, output).Run(menu, inner?.Value);
+        return input.IsNoText
+            ? Answer.Because("What was typed there is no text in UTF-8. Nothing of it was taken, all before it is kept; payday ask goes on there.")
+            : new Answer.Done([session.IsThrownAway ? "What was tried in the demo household is thrown away." : "Everything is kept; payday ask goes on here."], "{}");
     }
 }

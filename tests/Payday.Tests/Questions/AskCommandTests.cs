@@ -1,3 +1,4 @@
+using System.Text;
 using Payday.Commands;
 using Payday.Store;
 using Payday.Store.Folders;
@@ -97,6 +98,21 @@ public sealed class AskCommandTests
     }
 
     [Fact]
+    public void Ask_InputThatIsNoText_KeepsWhatWasTakenAndSaysSo()
+    {
+        using TestShell shell = TestShell.WithDemo();
+        using var error = new StringWriter();
+        using var output = new StringWriter();
+        using var input = new OneByOne("payday\n2200\n");
+
+        int exit = CommandLine.Run(["ask"], new CommandShell(output, error, input, () => shell.Today, () => shell.Data));
+
+        Assert.Equal(1, exit);
+        Assert.StartsWith("payday: What was typed there is no text in UTF-8.", error.ToString(), StringComparison.Ordinal);
+        Assert.Contains("2,200.00", shell.Run("run").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Ask_OutputThatIsGone_KeepsWhatWasTaken()
     {
         using TestShell shell = TestShell.WithDemo();
@@ -118,6 +134,14 @@ public sealed class AskCommandTests
         Assert.Equal(0, CommandLine.Run(args, new CommandShell(output, error, reader, () => shell.Today, () => shell.Data) { HasPlainTerminal = isPlain }));
         Assert.Equal("", error.ToString());
         return output.ToString();
+    }
+
+    // Text, and then bytes that are none.
+    private sealed class OneByOne(string text) : TextReader
+    {
+        private int at;
+
+        public override int Read() => at < text.Length ? text[at++] : throw new DecoderFallbackException();
     }
 
     // Takes some lines and then is closed, as a terminal that goes.
