@@ -34,7 +34,7 @@ internal sealed class Dialogue(BookSession session, LineInput input, SpokenOutpu
             GoOn();
         }
 
-        while (open.Count > 0 && Ask() is { } question && input.Read() is { } answer)
+        while (open.Count > 0 && Ask() is { } question && !output.IsLost && input.Read() is { } answer)
         {
             if (!Answered(question, answer))
             {
