@@ -18,7 +18,7 @@ internal static class CommandTree
 
         foreach (Command command in (Command[])
         [
-            DemoCommand.Build(shell), RunCommand.Build(shell), SlipCommand.Build(shell), ShowCommand.Build(shell), ReportCommand.Build(shell), AheadCommand.Build(shell), CalendarCommand.Build(shell),
+            DemoCommand.Build(shell), RunCommand.Build(shell), AskCommand.Build(shell), SlipCommand.Build(shell), ShowCommand.Build(shell), ReportCommand.Build(shell), AheadCommand.Build(shell), CalendarCommand.Build(shell),
             FillCommand.Build(shell), CountCommand.Build(shell), SpendCommand.Build(shell), ReturnCommand.Build(shell), DueCommand.Build(shell), MoveCommand.Build(shell), EntryCommand.Build(shell), ReconcileCommand.Build(shell), HistoryCommand.Build(shell), DifferenceCommand.Build(shell), ReopenCommand.Build(shell), UndoCommand.Build(shell), PotCommand.Build(shell), StatusCommand.Build(shell),
             .. SetupCommands.Build(shell),
             ImportCommand.Build(shell), ExportCommand.Build(shell), StatementCommand.Build(shell), LearnCommand.Build(shell),
@@ -31,6 +31,6 @@ internal static class CommandTree
         }
 
         KnownNames.OfferIn(root, shell);
-        return Invocation.Does(root, shell, call => call.OpensScreens ? ScreensCommand.Open(call) : ShowCommand.Overview(call));
+        return Invocation.Does(root, shell, call => call.OpensScreens ? ScreensCommand.Open(call) : call.AsksByLine ? AskCommand.Open(call) : ShowCommand.Overview(call));
     }
 }

@@ -40,13 +40,19 @@ internal static class DemoCommand
         return reading.Value ?? throw new InvalidOperationException(reading.Faults[0].ToString());
     }
 
-    private static Answer Run(Invocation call) => call.OpensScreens ? Screens() : OnePayday();
+    private static Answer Run(Invocation call) => call.OpensScreens ? Screens() : call.AsksByLine ? Questions(call) : OnePayday();
 
     private static Answer Screens()
     {
         using var demo = new DemoFolder();
         FullScreen.Run(demo.Open(), new ScreenMap().Lead);
         return new Answer.Done([], "{}");
+    }
+
+    private static Answer Questions(Invocation call)
+    {
+        using var demo = new DemoFolder();
+        return AskCommand.Ask(call, demo.Begin(), null);
     }
 
     private static Answer OnePayday()

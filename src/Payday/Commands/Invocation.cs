@@ -23,7 +23,13 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
         : Shell.DefaultFolder();
 
     /// <summary>Whether there is a person at a terminal to show screens to.</summary>
-    public bool OpensScreens => Shell.HasTerminal && !Parsed.GetValue<bool>(Json);
+    public bool OpensScreens => Shell.HasTerminal && !IsForScripts;
+
+    /// <summary>Whether there is a person at a terminal that can show lines alone, one after the other.</summary>
+    public bool AsksByLine => Shell.HasPlainTerminal && !IsForScripts;
+
+    /// <summary>Whether the answer is for a script.</summary>
+    public bool IsForScripts => Parsed.GetValue<bool>(Json);
 
     /// <summary>Whether the answer of a command line is for a script, also where it isn't called right.</summary>
     public static bool WantsJson(ParseResult parsed) => parsed.Tokens.Any(token => token.Value == Json);

@@ -50,7 +50,7 @@ public sealed class LostOutputTests : IDisposable
 
     public static TheoryData<string> Looks() =>
     [
-        "demo", "", "run", "run --one-off Cake=5", "slip", "slip --filling", "show", "show pots", "show ledger", "fill --on 2026-03-06", "count", "spend --list list --pot 1=Food", "return", "due", "reconcile", "ahead", "report", "export", "check", "restore",
+        "demo", "", "ask", "run", "run --one-off Cake=5", "slip", "slip --filling", "show", "show pots", "show ledger", "fill --on 2026-03-06", "count", "spend --list list --pot 1=Food", "return", "due", "reconcile", "ahead", "report", "export", "check", "restore",
         "split 70 --weeks 4 --unit 10", "notes notes.json", "setaside setaside.json", "debts", "paydays --from 2026-01-01 --to 2026-12-31", "completion bash", "statement march.csv --read --currency USD", "learn year.csv --currency USD", "--help", "spend --help", "--version", "run --json",
     ];
 
