@@ -1,9 +1,13 @@
+using System.Collections.Immutable;
 using Humanizer;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Households;
 using Payday.Core.Ledgers;
+using Payday.Core.Pots;
 using Payday.Core.Routines;
+using Payday.Text;
 
 namespace Payday.Reports;
 
@@ -27,7 +31,7 @@ internal static class ClosingReport
             $"{plan.Bills.Total.ToString(style)} is set aside for bills; {plan.Bills.Dues.Count(due => due.Paid)} of {plan.Bills.Dues.Length} due are marked paid.",
             $"{plan.Debts.Total.ToString(style)} goes to debt minimums; {plan.Debts.Rows.Count(row => row.Paid)} of {plan.Debts.Rows.Count(row => row.Due is not null)} due are marked paid.",
             $"{plan.Pots.Total.ToString(style)} goes in pots.",
-            $"{plan.Surplus.Placed.ToString(style)} of surplus is placed.",
+            .. Placed(plan, style),
             $"{plan.Withdrawal.Plan.WithdrawTotal.ToString(style)} is to be withdrawn, {"note".ToQuantity(plan.Withdrawal.Plan.Withdraw.Pieces)}.",
             .. ReusedNotes.ToBuffer(closed.Ledger.Since(plan.Book.Ledger)) is { IsPositive: true } reused
                 ? [$"{reused.ToString(style)} of loose notes at home goes in pots; as much of their money in the account goes to the buffer."]
@@ -45,5 +49,21 @@ internal static class ClosingReport
             $"Afterwards {after.In(Place.Account).ToString(style)} is in the account and {after.In(Place.Cash).ToString(style)} in cash.",
             $"{"ledger line".ToQuantity(closed.Ledger.Since(plan.Book.Ledger).Count())} will be written. They stay: a mistake is undone by its reverse.",
         ];
+    }
+
+    // An extra payment is no due that anything reminds of: it is said here who makes it.
+    private static IEnumerable<string> Placed(RoutinePlan plan, NumberStyle style)
+    {
+        ImmutableArray<Placement> placements = plan.Surplus.Placements;
+        string Name(Placement one) => CleanText.OneLine(one.Target.NameIn(plan.Book.Household));
+        if (!placements.IsEmpty)
+        {
+            yield return $"{plan.Surplus.Placed.ToString(style)} of surplus goes to {(placements.Length == 1 ? Name(placements[0]) : placements.Select(one => $"{Name(one)} ({one.Amount.ToString(style)})").Humanize())}.";
+        }
+
+        foreach (Placement one in placements.Where(one => one.Target is MoveTarget.ToDebt))
+        {
+            yield return $"Pay the {one.Amount.ToString(style)} to {Name(one)} yourself: the account here counts them as paid.";
+        }
     }
 }

@@ -132,7 +132,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
             Ink = row.KeptBack.IsNegative ? Ink.Alert : Ink.Plain,
             Detail =
             [
-                $"{row.Pot.Name} {day}: {NoteText.Listed(week.Notes, row.Amount.Currency, Style)} = {Shown(week.Amount)}.",
+                $"{$"{row.Pot.Name} {day}".TrimEnd()}: {NoteText.Listed(week.Notes, row.Amount.Currency, Style)} = {Shown(week.Amount)}.",
                 row.KeptBack.IsNegative ? "These notes are more than the pot has; lower one." : row.KeptBack.IsZero ? NotInNotesText.First(Plan, Style) : NotInNotesText.Of(Plan, row, Style),
             ],
             Edit = new CellEdit(
