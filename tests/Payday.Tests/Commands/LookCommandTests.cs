@@ -43,7 +43,7 @@ public sealed class LookCommandTests(DemoShell demo) : IClassFixture<DemoShell>
     [InlineData("difference Food --explained --turned-up", "Give a pot with --explained or --turned-up, or --undo alone.")]
     [InlineData("difference Food --explained --since 2026-03-01", "Food has open differences since 2026-03-12; say which with --since DATE.")]
     [InlineData("history Nothing", "There is no pot 'Nothing'")]
-    [InlineData("show ledger --about Fod", "there is no pot, bill, debt or income source 'Fod'. The nearest are \"Food\"")]
+    [InlineData("show ledger --about Fod", "there is no pot, bill, debt or income source 'Fod'. Did you mean \"Food\"?")]
     [InlineData("show ledger --dates soon", "--dates soon:")]
     [InlineData("show pots --about Food", "--whole, --about and --dates are of the ledger")]
     public void Look_AskedWrong_IsRefused(string line, string part)

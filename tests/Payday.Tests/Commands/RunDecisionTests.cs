@@ -70,7 +70,7 @@ public sealed class RunDecisionTests(DemoShell demo) : IClassFixture<DemoShell>
     [InlineData("--paid Dental_plan", "Dental plan isn't due before the next payday")]
     [InlineData("--debt Car=1", "there is no debt 'Car'. Did you mean \"Car loan\"?")]
     [InlineData("--debt Sofa_card=2000", "That is more than is owed; at most 1,882.33.")]
-    [InlineData("--pot Fod=1", "there is no pot 'Fod'. The nearest are \"Food\";")]
+    [InlineData("--pot Fod=1", "there is no pot 'Fod'. Did you mean \"Food\"?")]
     [InlineData("--pot Food=1 --pot food=2", "food is there twice; give it once.")]
     [InlineData("--place Reserve=247", "There is 246.46 to place in all")]
     [InlineData("--place Dental_plan=600", "That is more than is owed; at most 540.00.")]

@@ -51,8 +51,8 @@ public sealed class SetupCommandTests
     }
 
     [Theory]
-    [InlineData("change|bill|Rnt|amount=2", 2, "there is no bill 'Rnt'. The nearest are")]
-    [InlineData("change|bill|Rent|amout=3", 2, "amout=3: there is no such field here. The nearest are \"amount\"")]
+    [InlineData("change|bill|Rnt|amount=2", 2, "there is no bill 'Rnt'. Did you mean \"Rent\"?")]
+    [InlineData("change|bill|Rent|amout=3", 2, "amout=3: there is no such field here. Did you mean \"amount\"?")]
     [InlineData("change|bill|Rent|amount=1700|day=32", 2, "day=32: '32' is no day of a month")]
     [InlineData("change|bill|Rent|amount=1700|amount=1800", 2, "amount is there twice; give it once.")]
     [InlineData("change|bill|Rent|amount=1700|name=", 2, "name=: ")]
@@ -68,7 +68,7 @@ public sealed class SetupCommandTests
     [InlineData("remove|pot|Food", 1, "Food: ")]
     [InlineData("set|currency|EUR", 2, "The ledger is in this currency")]
     [InlineData("set|in-the-account=9000|fill-day=Monday", 2, "It is part of the ledger since a payday was closed")]
-    [InlineData("set|slip-lines=One|fillday=Monday", 2, "there is no such field here. The nearest are \"fill-day\"")]
+    [InlineData("set|slip-lines=One|fillday=Monday", 2, "there is no such field here. Did you mean \"fill-day\"?")]
     public void Setup_ThatCantBe_IsRefusedAndNothingIsStored(string line, int exit, string part)
     {
         using TestShell shell = TestShell.WithDemo();
