@@ -1,11 +1,13 @@
 using NodaTime;
 using Payday.Core.Books;
+using Payday.Core.Counts;
 using Payday.Core.Fills;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Status;
 using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
+using Payday.Core.Undo;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
 using static Payday.Core.Tests.Lives.WeekHomes;
@@ -140,6 +142,79 @@ public class WalletFillTests
     {
         Book book = WalletFills.Mark(Closed, First, FillState.Done, new(2026, 3, 5)).Value!;
         Assert.Equal((Usd(60), Friday6March), (book.Has("cash/wallet:food"), book.Weeks.Fills[0].Date));
+    }
+
+    // Its own day where that has been; a fill that is made ahead is of today.
+    [Theory]
+    [InlineData(6, 6)]
+    [InlineData(12, 12)]
+    [InlineData(13, 13)]
+    [InlineData(16, 13)]
+    public void DoneOn_ADay_IsItsOwnOrToday(int today, int done) => Assert.Equal(done, WalletFills.DoneOn(Second, new(2026, 3, today)).Day);
+
+    [Fact]
+    public void LastMarked_OfTwoFillDays_AreThoseOfTheLater()
+    {
+        Book both = WalletFills.FillAll(WalletFills.FillAll(Closed, Friday6March).Value!, Friday13March).Value!;
+        Assert.All(WalletFills.LastMarked(both), fill => Assert.Equal(Friday13March, fill.Key.Day));
+        Assert.Equal(2, WalletFills.LastMarked(both).Length);
+    }
+
+    // The week of the 6th was counted on the 12th without it: what goes in afterwards is in the next count.
+    [Fact]
+    public void Mark_OfAWeekThatWasCounted_IsOfTheDayOfTheCount()
+    {
+        Book counted = WalletFills.Mark(Closed, First, FillState.Skipped, Friday6March).Value!.Count(new(2026, 3, 12), "food", 0);
+        Book done = WalletFills.Mark(counted, First, FillState.Done, new(2026, 3, 8)).Value!;
+
+        Assert.Equal((new LocalDate(2026, 3, 12), Usd(60)), (done.Weeks.Fills[0].Date, done.Weeks.Fills[0].Amount));
+        Assert.Equal(counted.Weeks.Counts, done.Weeks.Counts);
+        Assert.Equal((Usd(0), Usd(120)), done.Row(new(2026, 3, 19), "food", new CountEntry(Usd(0))) is var next ? (next.Before, next.Filled) : default);
+    }
+
+    [Fact]
+    public void Unmark_LeavesTheOthersAndSaysWhatItDid()
+    {
+        Book both = WalletFills.FillAll(Closed, Friday6March).Value!;
+        Book back = WalletFills.Unmark(both, First, Friday13March).Value!;
+
+        Assert.Equal(["fares"], back.Weeks.Fills.Select(fill => fill.Key.PotId.Text));
+        Assert.Equal("fill taken back", back.Ledger.Movements[^1].Reason);
+        Assert.Equal("fill skipped", WalletFills.Mark(both, First, FillState.Skipped, Friday13March).Value!.Ledger.Movements[^1].Reason);
+        Book skipped = WalletFills.Mark(Closed, First, FillState.Skipped, Friday6March).Value!;
+        Assert.Equal(FillState.Skipped, WalletFills.Unmark(WalletFills.Mark(skipped, First, FillState.Done, Friday13March).Value!, First, Friday13March).Value!.Weeks.Fills[0].State);
+    }
+
+    // Both weeks were in the wallet, then the first was taken out again: its 60 are at home, and once 20 of them are spent it can't be as it was.
+    [Theory]
+    [InlineData(60, true)]
+    [InlineData(80, false)]
+    public void Unmark_OfASkip_NeedsWhatTheFillWas(int bought, bool goes)
+    {
+        Book both = WalletFills.FillAll(WalletFills.FillAll(Closed, Friday6March).Value!, Friday13March).Value!;
+        Book skipped = WalletFills.Mark(both, First, FillState.Skipped, Friday13March).Value!.Spend("food", bought, new(2026, 3, 14));
+
+        Assert.Equal(goes ? null : new FillFault.TooLittleAtHome("Food", Usd(60)), WalletFills.Unmark(skipped, First, new(2026, 3, 14)).Fault);
+    }
+
+    // What the count of the fill's own day left out it has seen.
+    [Fact]
+    public void InTheWay_OfASkipThatIsCountedThatDay_IsTheCount()
+    {
+        Book skipped = WalletFills.Mark(Closed, First, FillState.Skipped, Friday6March).Value!;
+        Assert.IsType<Obstacle.Counted>(WalletFills.InTheWay(skipped.Count(Friday6March, "food", 0), First));
+
+        Book later = WalletFills.Mark(Closed, Second, FillState.Skipped, Friday13March).Value!.Count(new(2026, 3, 12), "food", 10);
+        Assert.Null(WalletFills.InTheWay(later, Second));
+    }
+
+    [Fact]
+    public void MarkAndUnmark_OfAPotThatIsGone_AreRefused()
+    {
+        Book gone = WalletFills.FillAll(Closed, Friday6March).Value! with { Household = House with { Pots = House.Pots.RemoveAt(0) } };
+
+        Assert.Equal(new FillFault.NoSuchFill(Friday6March), WalletFills.Mark(gone, First, FillState.Skipped, Friday6March).Fault);
+        Assert.IsType<Obstacle.NotMarked>(WalletFills.InTheWay(gone, First));
     }
 
     [Fact]

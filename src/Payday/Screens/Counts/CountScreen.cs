@@ -82,7 +82,7 @@ internal sealed class CountScreen : CursorScreen
         ? ""
         : row.Fault is { } fault
             ? row.Left > row.Expected && !(row.Since > Plan.Draft.Date) ? $"{CountTexts.Of(fault, session.Style)} e names it." : CountTexts.Of(fault, session.Style)
-            : $"{row.Pot.Name}: {Shown(row.Expected)} should be there{(row.StillOwed.IsPositive ? $" beside the {Shown(row.StillOwed)} to pay back to the account" : "")}, {(row.Since is { } since ? $"since the count of {DateText.Weekday(since)}" : "not counted before")}.{Split(row)}{Open(row)}";
+            : CountRowText.Of(session, row);
 
     /// <inheritdoc/>
     protected override string Status => $"Spent so far {Shown(Plan.Spent)}.{Later()}";
@@ -123,14 +123,6 @@ internal sealed class CountScreen : CursorScreen
         { MovesOnTo: null } => row.Entry is null ? "" : "stays",
         _ => "to " + row.MovesOnTo!.NameIn(session.Book.Household),
     };
-
-    private string Split(CountRow row) => row.Difference.IsZero
-        ? ""
-        : $" {Shown(row.Difference.IsNegative ? -row.Difference : row.Difference)} {(row.Difference.IsNegative ? "found" : "missing")}: {row.Entry!.DifferenceName}.";
-
-    private string Open(CountRow row) => string.Concat(Differences.Open(session.Book)
-        .Where(count => count.PotId == row.Pot.Id)
-        .Select(count => " " + WeekText.Difference(session.Book, count)));
 
     private string Later()
     {

@@ -22,8 +22,6 @@ internal sealed class InputReader
 
     // The longest answer of a terminal that anything here asks for is far shorter.
     private const int LongestSequence = 4096;
-    private const int LongestNumber = 5;
-    private const int HighestKeyNumber = 34;
     private const int MouseBytes = 3;
 
     private readonly StringBuilder held = new();
@@ -93,7 +91,7 @@ internal sealed class InputReader
             return [];
         }
 
-        return IsNoKey(one) ? [] : [new InputPiece.Typed(one)];
+        return KnownKeys.IsNone(one) ? [] : [new InputPiece.Typed(one)];
     }
 
     private IEnumerable<InputPiece> AfterEscape(char one)
@@ -149,7 +147,7 @@ internal sealed class InputReader
     private IEnumerable<InputPiece> Whole(char final)
     {
         string text = held.ToString();
-        bool isKnown = !dropped && IsKnown(text, final);
+        bool isKnown = !dropped && KnownKeys.Has(text, final);
         Begin(Part.Text);
         if (text == PasteBegins)
         {
@@ -230,24 +228,6 @@ internal sealed class InputReader
         {
             pasted.Capacity = LongestSequence;
         }
-    }
-
-    // Keys that nobody can press: C1 controls, and code points that are no characters or stand for what could not be read.
-    private static bool IsNoKey(char one) => one is '\0' or (>= '\u0080' and <= '\u009F') or (>= '\uFDD0' and <= '\uFDEF') or >= '\uFFFD';
-
-    // Keys: arrows, Home, End, F1 to F4, Tab with Shift, those with a number; answers: attributes, cursor, size, modes, keyboard.
-    // Others, also what the mouse did, are of no use here.
-    private static bool IsKnown(string text, char final)
-    {
-        string parameters = text[2..^1];
-        bool hasNumbers = parameters.Split(';', ':').All(number => number.TrimStart('?', '>', '=').TrimEnd('$') is { Length: <= LongestNumber } digits && digits.All(char.IsAsciiDigit));
-        return hasNumbers && final switch
-        {
-            '~' => int.TryParse(parameters.Split(';', ':')[0], out int number) && number is > 0 and <= HighestKeyNumber,
-            (>= 'A' and <= 'F') or 'H' or (>= 'P' and <= 'S') or 'Z' => true,
-            'c' or 'n' or 't' or 'u' or 'y' => parameters.Length > 0,
-            _ => false,
-        };
     }
 
     private enum Part
