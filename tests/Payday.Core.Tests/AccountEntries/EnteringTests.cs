@@ -134,6 +134,156 @@ public class EnteringTests
         Assert.Equal("cheque 118: what", Entering.Enter(Home, Wish(EntryKind.Payment, "account/pot:gifts", -5) with { Cheque = 118 }).Value!.Ledger.Movements[^1].Reason);
     }
 
+    // The ledger's list says what each was, with its words where it has any.
+    [Theory]
+    [InlineData(EntryKind.Interest, "account/buffer", 1, "interest")]
+    [InlineData(EntryKind.Fee, "account/buffer", -1, "fee")]
+    [InlineData(EntryKind.Gift, "account/buffer", 1, "gift")]
+    [InlineData(EntryKind.Transfer, "account/buffer", -1, "transfer")]
+    [InlineData(EntryKind.Payment, "account/pot:gifts", -1, "payment")]
+    [InlineData(EntryKind.Refund, "account/set-aside:rent", 1, "refund")]
+    [InlineData(EntryKind.Income, "account/buffer", 1, "income")]
+    [InlineData(EntryKind.Borrowing, "owed/card", 1, "borrowed")]
+    public void Enter_ItsMovement_SaysWhatItWas(EntryKind kind, string key, decimal amount, string said)
+    {
+        Book named = Entering.Enter(Home, Wish(kind, key, amount) with { What = " shed " }).Value!;
+
+        Assert.Equal(($"{said}: shed", "shed"), (named.Ledger.Movements[^1].Reason, named.Weeks.Entries[0].What));
+        Assert.Equal("entry undone", Entering.Undo(named, 1, Tuesday10).Value!.Ledger.Movements[^1].Reason);
+        if (kind != EntryKind.Income)
+        {
+            Assert.Equal(said, Entering.Enter(Home, Wish(kind, key, amount) with { What = " " }).Value!.Ledger.Movements[^1].Reason);
+        }
+    }
+
+    // Of a source without one, what it was is all that is known of it.
+    [Fact]
+    public void Enter_IncomeOfNoSource_NeedsAName()
+    {
+        EntryWish wish = Wish(EntryKind.Income, "account/buffer", 30);
+
+        Assert.Equal(new EntryFault.NameNeeded(EntryKind.Income), Entering.Enter(Home, wish with { What = " " }).Fault);
+        Assert.Equal(LedgerEnd.OneOff("what"), Entering.Enter(Home, wish).Value!.Ledger.Movements[^1].From);
+        Assert.True(Entering.Enter(Home, wish with { What = "", Source = new SourceId("wage") }).Ok);
+    }
+
+    [Fact]
+    public void Enter_OnTheHouseholdsFirstDay_IsTheEarliest()
+    {
+        EntryWish wish = Wish(EntryKind.Fee, "account/buffer", -5);
+
+        Assert.True(Entering.Enter(Home, wish with { Date = Friday6March }).Ok);
+        Assert.Equal(new EntryFault.BeforeStart(new(2026, 3, 5), Friday6March), Entering.Enter(Home, wish with { Date = new(2026, 3, 5) }).Fault);
+        Assert.True(Entering.CountLoose(WithLoose, Friday6March, Notes((50, 1)), "").Ok);
+        Assert.Equal(new EntryFault.BeforeStart(new(2026, 3, 5), Friday6March), Entering.CountLoose(WithLoose, new(2026, 3, 5), Notes((50, 1)), "").Fault);
+    }
+
+    // A cheque is written on the account, for what goes out of it.
+    [Theory]
+    [InlineData(EntryKind.Payment, "account/pot:gifts", -5, false, true)]
+    [InlineData(EntryKind.Gift, "account/pot:gifts", 5, false, false)]
+    [InlineData(EntryKind.Loss, "cash/pot:food", -5, true, false)]
+    [InlineData(EntryKind.Loss, "cash/buffer", -5, false, false)]
+    [InlineData(EntryKind.Fee, "owed/card", -5, false, false)]
+    public void Enter_ByCheque_IsWhereItGoesOut(EntryKind kind, string key, decimal amount, bool isCash, bool goes) =>
+        Assert.Equal(goes ? null : new EntryFault.NoCheque(), Entering.Enter(WithLooseHome, Wish(kind, key, amount) with { Cheque = 118, IsCash = isCash }).Fault);
+
+    // 50 lie loose in six fives and two tens: all can go, by name or not, and nothing that isn't there.
+    [Fact]
+    public void Enter_LooseNotesLost_AreThoseThatAreThere()
+    {
+        EntryWish wish = Wish(EntryKind.Loss, "cash/buffer", -50);
+
+        Assert.Equal(Notes((5, 6), (10, 2)), Entering.Enter(WithLoose, wish).Value!.Weeks.Entries[0].Notes);
+        Assert.Equal(Usd(0), Entering.Enter(WithLoose, wish with { Notes = Notes((5, 6), (10, 2)) }).Value!.Has("cash/buffer"));
+        Assert.Equal(new EntryFault.HasLess(LedgerEnd.InCash(Purpose.Buffer), null, Usd(50), Usd(55)), Entering.Enter(WithLoose, wish with { Amount = Usd(-55) }).Fault);
+        Assert.Equal(new EntryFault.NotInNotes(Usd(2)), Entering.Enter(WithLoose, wish with { Amount = Usd(-2) }).Fault);
+        Assert.Equal(new EntryFault.NotesNotThere(), Entering.Enter(WithLoose, wish with { Notes = Notes((50, 1)) }).Fault);
+        Assert.Equal(new EntryFault.NotesDiffer(Usd(45), Usd(50)), Entering.Enter(WithLoose, wish with { Notes = Notes((5, 9)) }).Fault);
+
+        // What comes in need not be there before.
+        Assert.True(Entering.Enter(WithLoose, Wish(EntryKind.Gift, "cash/buffer", 50) with { Notes = Notes((50, 1)) }).Ok);
+    }
+
+    // Cash that is given away or found; the wallet's fills up to that day count as done.
+    [Fact]
+    public void Enter_CashOfAPot_IsOutOfItsWallet()
+    {
+        Book given = Enter(Home, EntryKind.Gift, "cash/pot:food", -20, cash: true);
+        Assert.Equal((Usd(40), Usd(60), Usd(20)), (given.Has("cash/wallet:food"), given.Has("cash/pot:food"), given.Has("outside/entry:gift")));
+        Assert.Equal([Friday6March], given.Weeks.Fills.Select(fill => fill.Key.Day));
+        Assert.Empty(Entering.Undo(given, 1, Tuesday10).Value!.Weeks.Fills);
+
+        Book found = Enter(Home, EntryKind.Loss, "cash/pot:food", 20, cash: true);
+        Assert.Equal((Usd(20), Usd(-20), "found: what"), (found.Has("cash/wallet:food"), found.Has("outside/entry:loss"), found.Ledger.Movements[^1].Reason));
+        Assert.Equal(new EntryFault.HasLess(LedgerEnd.FromKey("cash/pot:food"), "Food", Usd(120), Usd(121)), Entering.Enter(Home, Wish(EntryKind.Loss, "cash/pot:food", -121) with { IsCash = true }).Fault);
+        Assert.Equal(Usd(0), Enter(Home, EntryKind.Loss, "cash/pot:food", -120, cash: true).Has("cash/pot:food"));
+    }
+
+    // No more can be taken from what is to be placed than is there.
+    [Fact]
+    public void Enter_OutOfWhatIsToBePlaced_IsHeldToThat()
+    {
+        Book gift = Enter(Home, EntryKind.Gift, "account/left-to-place", 50);
+
+        Assert.Equal(Usd(0), Enter(gift, EntryKind.Fee, "account/left-to-place", -50).Has("account/left-to-place"));
+        Assert.IsType<EntryFault.HasLess>(Entering.Enter(gift, Wish(EntryKind.Fee, "account/left-to-place", -50.01m)).Fault);
+    }
+
+    // What came on the 13th can't have gone out on the 10th.
+    [Fact]
+    public void Enter_BeforeTheMoneyWasThere_IsDatedAsItCame()
+    {
+        Book gift = Entering.Enter(Home, Wish(EntryKind.Gift, "account/pot:gifts", 100) with { Date = Friday13March }).Value!;
+
+        Assert.Equal(Tuesday10, Enter(gift, EntryKind.Payment, "account/pot:gifts", -15).Ledger.Movements[^1].Date);
+        Book late = Enter(gift, EntryKind.Payment, "account/pot:gifts", -16);
+        Assert.Equal((Friday13March, Tuesday10), (late.Ledger.Movements[^1].Date, late.Weeks.Entries[^1].Date));
+    }
+
+    // More is there than was known: it was found.
+    [Fact]
+    public void CountLoose_MoreThanWasKnown_IsFound()
+    {
+        Book counted = Entering.CountLoose(WithLoose, Tuesday10, Notes((20, 3)), "drawer").Value!;
+
+        Assert.Equal((Usd(60), Usd(-10), "found: drawer"), (counted.Has("cash/buffer"), counted.Has("outside/entry:loss"), counted.Ledger.Movements[^1].Reason));
+        Assert.Equal(new EntryFault.NameNeeded(EntryKind.Loss), Entering.CountLoose(WithLoose, Tuesday10, Notes((20, 3)), " ").Fault);
+        Assert.Equal(Usd(0), Entering.CountLoose(WithLoose, Tuesday10, Core.Cash.Notes.None, "all gone").Value!.Has("cash/buffer"));
+    }
+
+    [Theory]
+    [InlineData(EntryKind.Refund, -5)]
+    [InlineData(EntryKind.Income, -5)]
+    [InlineData(EntryKind.Fee, 5)]
+    [InlineData(EntryKind.Payment, 5)]
+    public void Enter_TheWrongWay_IsRefused(EntryKind kind, decimal amount) =>
+        Assert.Equal(new EntryFault.WrongWay(kind, amount > 0), Entering.Enter(Home, Wish(kind, "account/set-aside:rent", amount)).Fault);
+
+    // The bill has its own again, or pays for it; what no one is paid for can't be.
+    [Theory]
+    [InlineData(EntryKind.Payment, "account/set-aside:rent", -5, "outside/bill:rent")]
+    [InlineData(EntryKind.Refund, "account/set-aside:rent", 5, "outside/bill:rent")]
+    [InlineData(EntryKind.Payment, "account/buffer", -5, "outside/spending")]
+    [InlineData(EntryKind.Refund, "account/left-to-place", 5, null)]
+    [InlineData(EntryKind.Loss, "owed/card", -5, null)]
+    [InlineData(EntryKind.Borrowing, "owed/card", -5, null)]
+    [InlineData(EntryKind.Fee, "owed/card", 5, null)]
+    [InlineData(EntryKind.Interest, "owed/card", 5, null)]
+    public void Enter_ForAnEnd_ComesFromOrGoesToItsOther(EntryKind kind, string key, decimal amount, string? other)
+    {
+        Result<Book> entered = Entering.Enter(Home, Wish(kind, key, amount));
+
+        Assert.Equal(other is null ? new EntryFault.NotFor(kind, LedgerEnd.FromKey(key), key == "owed/card" ? "Card" : null) : null, entered.Fault);
+        Assert.Equal(other, entered.Ok ? (amount < 0 ? entered.Value.Ledger.Movements[^1].To : entered.Value.Ledger.Movements[^1].From).Key : null);
+    }
+
+    [Theory]
+    [InlineData("account/pot:gifts", EntryKind.Gift)]
+    [InlineData("cash/pot:food", EntryKind.Payment)]
+    public void Enter_CashWhereThereIsNone_IsRefused(string key, EntryKind kind) => Assert.IsType<EntryFault.NotFor>(
+        Entering.Enter(Home, Wish(kind, key, kind == EntryKind.Gift ? 5 : -5) with { IsCash = true }).Fault);
+
     [Fact]
     public void Undo_WhatCannotBe_SaysWhatComesFirst()
     {
@@ -141,7 +291,12 @@ public class EnteringTests
 
         Assert.Equal("The money of account entry 1 has gone on since, to card purchase 1; take that back first.", Entering.Undo(spent, 1, Tuesday10).Fault.Said());
         Assert.Equal("There is no account entry 2.", Entering.Undo(spent, 2, Tuesday10).Fault.Said());
+        Book undone = Entering.Undo(Enter(Home, EntryKind.Transfer, "account/pot:gifts", 30), 1, Tuesday10).Value!;
+        Assert.IsType<Core.Undo.Obstacle.UndoneAlready>(Entering.InTheWay(undone, 1));
     }
+
+    // As Home, with the loose notes of the other.
+    private static Book WithLooseHome { get; } = Entering.Enter(Home, Wish(EntryKind.Gift, "cash/buffer", 50) with { Notes = Notes((5, 6), (10, 2)) }).Value!;
 
     private static Book Enter(Book book, EntryKind kind, string key, decimal amount, bool cash = false, (long, int)[]? notes = null)
     {
