@@ -45,7 +45,9 @@ public class EnteringTests
         Assert.Equal(Home.Ledger.Balances.In(Place.Account) + Usd(inAccount), entered.Ledger.Balances.In(Place.Account));
         Assert.Equal(Home.Ledger.Balances.In(Place.Cash), entered.Ledger.Balances.In(Place.Cash));
         AssertSound(entered);
-        if (entered.Weeks.Entries.IsEmpty)
+        bool isPurchase = kind == EntryKind.Refund && key.StartsWith("cash", StringComparison.Ordinal);
+        Assert.Equal(isPurchase ? (0, 1) : (1, 0), (entered.Weeks.Entries.Length, entered.Weeks.Purchases.Length));
+        if (isPurchase)
         {
             return;
         }
@@ -250,6 +252,7 @@ public class EnteringTests
         Assert.Equal((Usd(60), Usd(-10), "found: drawer"), (counted.Has("cash/buffer"), counted.Has("outside/entry:loss"), counted.Ledger.Movements[^1].Reason));
         Assert.Equal(new EntryFault.NameNeeded(EntryKind.Loss), Entering.CountLoose(WithLoose, Tuesday10, Notes((20, 3)), " ").Fault);
         Assert.Equal(Usd(0), Entering.CountLoose(WithLoose, Tuesday10, Core.Cash.Notes.None, "all gone").Value!.Has("cash/buffer"));
+        Assert.Equal(PotNotes.Of(WithLoose).Loose, PotNotes.Of(Entering.Undo(counted, 1, Tuesday10).Value!).Loose);
     }
 
     [Theory]
@@ -281,8 +284,15 @@ public class EnteringTests
     [Theory]
     [InlineData("account/pot:gifts", EntryKind.Gift)]
     [InlineData("cash/pot:food", EntryKind.Payment)]
+    [InlineData("cash/pot:food", EntryKind.Refund)]
+    [InlineData("account/buffer", EntryKind.Refund)]
     public void Enter_CashWhereThereIsNone_IsRefused(string key, EntryKind kind) => Assert.IsType<EntryFault.NotFor>(
-        Entering.Enter(Home, Wish(kind, key, kind == EntryKind.Gift ? 5 : -5) with { IsCash = true }).Fault);
+        Entering.Enter(Home, Wish(kind, key, kind == EntryKind.Payment ? -5 : 5) with { IsCash = true }).Fault);
+
+    // A refund in loose notes is none of a card purchase: which notes came has to be said.
+    [Fact]
+    public void Enter_ARefundInLooseNotes_NeedsThem() => Assert.Equal(
+        new EntryFault.NotesNeeded(), Entering.Enter(Home, Wish(EntryKind.Refund, "cash/buffer", 5)).Fault);
 
     [Fact]
     public void Undo_WhatCannotBe_SaysWhatComesFirst()

@@ -175,6 +175,89 @@ public class CountTests
         AssertSound(paid);
     }
 
+    // The ledger's list says what each movement was.
+    [Fact]
+    public void Confirm_ItsMovements_SayWhatTheyWere()
+    {
+        Assert.Equal(["week's fill", "spent, counted", "missing: a note", "goes to Boots"], Reasons(new CountEntry(Usd(30)) { Missing = Usd(10), DifferenceName = " a note ", Then = new CountThen(MoveTarget.Pot(new PotId("boots"))) }));
+        Assert.Equal(["week's fill", "found: coat"], Reasons(new CountEntry(Usd(65)) { IsFind = true, DifferenceName = "coat" }));
+
+        static IEnumerable<string> Reasons(CountEntry entry) => Closed.Count(Thursday12, "food", entry).Ledger.Movements.Skip(Closed.Ledger.Movements.Count).Select(movement => movement.Reason);
+    }
+
+    // Just all of it can be missing, or gone; what is said of nothing needs no name.
+    [Fact]
+    public void Of_AllOfIt_MayBeMissing()
+    {
+        Assert.Null(Closed.Row(Thursday12, "food", new CountEntry(Usd(50)) { Missing = Usd(10), DifferenceName = "x" }).Fault);
+        Assert.Equal((Usd(0), Usd(10)), Closed.Row(Thursday12, "food", new CountEntry(Usd(50)) { Missing = Usd(10), DifferenceName = "x" }) is var all ? (all.Spent, all.Difference) : default);
+        Assert.Equal(new CountFault.MissingMoreThanGone("Food", Usd(0), Usd(1)), Closed.Row(Thursday12, "food", new CountEntry(Usd(60)) { Missing = Usd(1), DifferenceName = "x" }).Fault);
+        Assert.Equal(new CountFault.MissingMoreThanGone("Food", Usd(10), Usd(-1)), Closed.Row(Thursday12, "food", new CountEntry(Usd(50)) { Missing = Usd(-1), DifferenceName = "x" }).Fault);
+        Assert.Equal(new CountFault.Unnamed("Food", IsMissing: false), Closed.Row(Thursday12, "food", new CountEntry(Usd(65)) { IsFind = true }).Fault);
+        Assert.Equal("", Closed.Count(Thursday12, "food", new CountEntry(Usd(50)) { DifferenceName = "x" }).Weeks.Counts[0].DifferenceName);
+    }
+
+    [Fact]
+    public void Of_OnTheHouseholdsFirstDay_IsTheEarliest()
+    {
+        Assert.Null(Closed.Row(Friday6March, "food", new CountEntry(Usd(60))).Fault);
+        Assert.Equal(new CountFault.BeforeStart(new(2026, 3, 5), Friday6March), Closed.Row(new(2026, 3, 5), "food", new CountEntry(Usd(0))).Fault);
+        Assert.Null(Closed.Count(Thursday12, "food", 5).Row(Thursday12, "food", new CountEntry(Usd(5))).Fault);
+    }
+
+    // 40 were put apart on the 16th of the 60 that were there on the 12th: just the other 20 can be gone by then.
+    [Theory]
+    [InlineData(40, true)]
+    [InlineData(39.99, false)]
+    public void Of_WhatWasPutApartLater_CannotBeGoneBefore(decimal left, bool goes)
+    {
+        Book book = WalletFills.Mark(Closed, new FillKey(Friday6March, Friday13March, new PotId("food")), FillState.Skipped, Friday13March).Value!
+            .Spend("food", 40, new(2026, 3, 16));
+
+        Assert.Equal(goes ? null : new CountFault.MoreGoneThanCan("Food", Usd(20), Thursday12), book.Row(Thursday12, "food", new CountEntry(Usd(left))).Fault);
+    }
+
+    // What was left went to boots, which were counted for a later day already: it is in their next count.
+    [Fact]
+    public void Confirm_MovesOnToAPotCountedLater_IsOfThatDay()
+    {
+        Book book = Closed.Count(new(2026, 3, 14), "boots", 30).Count(Thursday12, "food", Moving(12, MoveTarget.Pot(new PotId("boots"))));
+
+        Assert.Equal(new LocalDate(2026, 3, 14), book.Ledger.Movements[^1].Date);
+        Assert.Equal((Usd(30), Usd(12)), book.Row(Thursday19, "boots", new CountEntry(Usd(42))) is var row ? (row.Before, row.Moved) : default);
+        Assert.Equal(Thursday12, Closed.Count(new(2026, 3, 10), "boots", 30).Count(Thursday12, "food", Moving(12, MoveTarget.Pot(new PotId("boots")))).Ledger.Movements[^1].Date);
+    }
+
+    // What went out of a pot by a card, to another pot, or came from one is told apart, up to the day.
+    [Fact]
+    public void Of_WhatWentInAndOut_IsToldApart()
+    {
+        Book book = Moves(Moves(Closed.Spend("food", 12, new(2026, 3, 8)), "cash/pot:food", "cash/pot:boots", 10, 9), "cash/pot:fares", "cash/pot:food", 5, 10);
+        CountRow row = book.Row(Thursday12, "food", new CountEntry(Usd(0)));
+
+        Assert.Equal((Usd(0), Usd(60), Usd(15), Usd(-5), Usd(40), Usd(55)), (row.Before, row.Filled, row.OwedBack, row.Moved, row.Expected, row.WasIn));
+        Assert.Equal(Usd(-10), book.Row(new(2026, 3, 9), "food", new CountEntry(Usd(0))).Moved);
+        Assert.Equal((Usd(60), Usd(0), Usd(0)), book.Count(Thursday12, "food", 40).Row(Thursday19, "food", new CountEntry(Usd(0))) is var next ? (next.Filled, next.OwedBack, next.Moved) : default);
+
+        static Book Moves(Book book, string from, string to, decimal amount, int day) => Core.Moves.Moving.Enter(
+            book, new Core.Moves.MoveEntry(new(2026, 3, day), Core.Ledgers.LedgerEnd.FromKey(from), Core.Ledgers.LedgerEnd.FromKey(to), Usd(amount), "")).Value!;
+    }
+
+    [Fact]
+    public void Of_APlan_CountsAndSumsWhatWasEntered()
+    {
+        CountPlan plan = CountPlan.Of(Closed, new CountDraft(Thursday12).With(new PotId("food"), new CountEntry(Usd(20))).With(new PotId("fares"), new CountEntry(Usd(30))));
+
+        Assert.Equal((2, Usd(40), Friday6March), (plan.Counted, plan.Spent, plan.Week));
+        Assert.Equal(["food", "fares", "boots"], plan.Rows.Select(row => row.Pot.Id.Text));
+        Assert.IsType<CountFault.MoreThanThere>(Assert.Single(plan.Faults));
+        Assert.Equal(plan.Faults, plan.Confirm().Faults);
+
+        // Counted down to nothing it isn't asked for before something comes; counted for a later day it isn't either.
+        Assert.Equal(["fares", "boots"], CountPlan.Of(Closed.Count(Thursday12, "food", 0), new CountDraft(Thursday12)).Rows.Select(row => row.Pot.Id.Text));
+        Assert.Equal(["fares", "boots"], CountPlan.Of(Closed.Count(Thursday19, "food", 5), new CountDraft(Thursday12)).Rows.Select(row => row.Pot.Id.Text));
+    }
+
     [Fact]
     public void Of_TargetThatIsNotThere_IsRefused()
     {

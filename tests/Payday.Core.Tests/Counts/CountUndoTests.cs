@@ -36,6 +36,29 @@ public class CountUndoTests
     }
 
     [Fact]
+    public void EntryOf_ACount_IsWhatWasEntered()
+    {
+        CountEntry missing = new(Usd(20)) { Notes = Notes((20, 1)), Missing = Usd(5), DifferenceName = "odd", Then = new CountThen(MoveTarget.Buffer) };
+        CountEntry found = new(Usd(65)) { IsFind = true, DifferenceName = "coat", Then = CountThen.Stays };
+
+        Assert.Equal(missing, CountUndo.EntryOf(Closed.Count(Thursday12, "food", missing).Weeks.Counts[0]));
+        Assert.Equal(found, CountUndo.EntryOf(Closed.Count(Thursday12, "food", found).Weeks.Counts[0]));
+    }
+
+    // Of counts for two days those of the draft's day are in it again; without one it is begun for the later day.
+    [Fact]
+    public void Of_CountsOfSeveralDays_BeginsTheDraftOfOne()
+    {
+        Book both = Closed.Count(Thursday12, "food", 35).Count(Friday13March, "boots", 30);
+        Book back = CountUndo.Of(both, [.. both.Weeks.Counts], Friday13March).Value!;
+
+        Assert.Equal((Friday13March, "boots"), (back.Weeks.Draft!.Date, Assert.Single(back.Weeks.Draft.Entries.Keys).Text));
+        Assert.Equal("count taken back", back.Ledger.Movements[^1].Reason);
+        Assert.All(back.Weeks.Counts, count => Assert.True(count.Undone));
+        Assert.Empty(CountUndo.Last(back));
+    }
+
+    [Fact]
     public void Of_AnotherCountBegun_KeepsThatDraft()
     {
         Book counted = Closed.Count(Thursday12, "food", 35);
