@@ -1,4 +1,5 @@
 using NodaTime;
+using Payday.Core.AccountEntries;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CashReturns;
@@ -6,6 +7,8 @@ using Payday.Core.Counts;
 using Payday.Core.Fills;
 using Payday.Core.Households;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
+using Payday.Core.Moves;
 using Payday.Core.Pots;
 using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
@@ -228,19 +231,59 @@ public class CountTests
         Assert.Equal(Thursday12, Closed.Count(new(2026, 3, 10), "boots", 30).Count(Thursday12, "food", Moving(12, MoveTarget.Pot(new PotId("boots")))).Ledger.Movements[^1].Date);
     }
 
+    // 120 were there by the 13th, and a card took of it then: what was left on the 12th can only go elsewhere as far as it is still there.
+    [Theory]
+    [InlineData(60, 60, true)]
+    [InlineData(60.01, 59.99, false)]
+    [InlineData(115, 58, false)]
+    public void Confirm_WhatWasLeftAndUsedSince_CannotMoveOn(decimal bought, decimal left, bool goes)
+    {
+        Book book = Closed.Spend("food", bought, Friday13March);
+
+        Assert.Equal(goes ? null : new CountFault.LeftUsedSince("Food", Thursday12), book.Plan(Thursday12, "food", Moving(left, MoveTarget.Pot(new PotId("boots")))).Confirm().Fault);
+    }
+
+    // What the envelope began with was there before; loose notes and what was fetched for it are filled in.
+    [Fact]
+    public void Of_AnEnvelopeAtHome_HasWhatItBeganWithAndWhatWasPutIn()
+    {
+        Book begun = Close(Book.Begin(House with { Opening = House.Opening with { Pots = PotSums(("boots", 7)) } }), Friday6March);
+        Assert.Equal((Usd(7), Usd(37)), begun.Row(Thursday12, "boots", new CountEntry(Usd(0))) is var first ? (first.Before, first.Expected) : default);
+
+        Book loose = Entering.Enter(Closed, new EntryWish(Friday6March, EntryKind.Gift, MoveEnds.Loose, Usd(20), "") { Notes = Notes((20, 1)) }).Value!;
+        Book put = Core.Moves.Moving.Enter(loose, new MoveEntry(Friday6March, MoveEnds.Loose, LedgerEnd.FromKey("cash/pot:boots"), Usd(20), "")).Value!;
+        Book fetched = Core.Moves.Moving.Enter(put, new MoveEntry(Friday6March, MoveEnds.Buffer, LedgerEnd.FromKey("cash/pot:boots"), Usd(10), "", Notes((10, 1)))).Value!;
+        Assert.Equal((Usd(0), Usd(60), Usd(0)), fetched.Row(Thursday12, "boots", new CountEntry(Usd(0))) is var row ? (row.Before, row.Filled, row.Moved) : default);
+    }
+
+    // All of it was put apart, or came and went: there is nothing left to count, but something to say.
+    [Fact]
+    public void Of_APlan_HasPotsThatHadSomething()
+    {
+        Book apart = Closed.Spend("fares", 20, new(2026, 3, 8));
+        Assert.Contains(CountPlan.Of(apart, new CountDraft(Thursday12)).Rows, row => row.Pot.Id.Text == "fares" && row.Expected.IsZero);
+
+        Book empty = Closed.Count(new(2026, 3, 10), "food", 0);
+        Book came = Core.Moves.Moving.Enter(empty, new MoveEntry(new(2026, 3, 11), LedgerEnd.FromKey("cash/pot:boots"), LedgerEnd.FromKey("cash/pot:food"), Usd(5), "")).Value!;
+        Book went = came.Spend("food", 5, new(2026, 3, 11));
+        Assert.DoesNotContain(CountPlan.Of(empty, new CountDraft(Thursday12)).Rows, row => row.Pot.Id.Text == "food");
+        Assert.Contains(CountPlan.Of(went, new CountDraft(Thursday12)).Rows, row => row.Pot.Id.Text == "food" && row.Expected.IsZero && row.Filled.IsZero);
+        Assert.Contains(CountPlan.Of(Closed.Count(Thursday12, "food", 5), new CountDraft(Thursday12)).Rows, row => row.Pot.Id.Text == "food");
+    }
+
     // What went out of a pot by a card, to another pot, or came from one is told apart, up to the day.
     [Fact]
     public void Of_WhatWentInAndOut_IsToldApart()
     {
-        Book book = Moves(Moves(Closed.Spend("food", 12, new(2026, 3, 8)), "cash/pot:food", "cash/pot:boots", 10, 9), "cash/pot:fares", "cash/pot:food", 5, 10);
+        Book book = Moved(Moved(Closed.Spend("food", 12, new(2026, 3, 8)), "cash/pot:food", "cash/pot:boots", 10, 9), "cash/pot:fares", "cash/pot:food", 5, 10);
         CountRow row = book.Row(Thursday12, "food", new CountEntry(Usd(0)));
 
         Assert.Equal((Usd(0), Usd(60), Usd(15), Usd(-5), Usd(40), Usd(55)), (row.Before, row.Filled, row.OwedBack, row.Moved, row.Expected, row.WasIn));
         Assert.Equal(Usd(-10), book.Row(new(2026, 3, 9), "food", new CountEntry(Usd(0))).Moved);
         Assert.Equal((Usd(60), Usd(0), Usd(0)), book.Count(Thursday12, "food", 40).Row(Thursday19, "food", new CountEntry(Usd(0))) is var next ? (next.Filled, next.OwedBack, next.Moved) : default);
 
-        static Book Moves(Book book, string from, string to, decimal amount, int day) => Core.Moves.Moving.Enter(
-            book, new Core.Moves.MoveEntry(new(2026, 3, day), Core.Ledgers.LedgerEnd.FromKey(from), Core.Ledgers.LedgerEnd.FromKey(to), Usd(amount), "")).Value!;
+        static Book Moved(Book book, string from, string to, decimal amount, int day) => Core.Moves.Moving.Enter(
+            book, new MoveEntry(new(2026, 3, day), LedgerEnd.FromKey(from), LedgerEnd.FromKey(to), Usd(amount), "")).Value!;
     }
 
     [Fact]

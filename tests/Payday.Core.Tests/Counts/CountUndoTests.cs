@@ -35,6 +35,18 @@ public class CountUndoTests
         Assert.Equal(counted.Weeks.Counts[1].Spent, CountPlan.Of(back, back.Weeks.Draft).Confirm().Value!.Weeks.Counts[^2].Spent);
     }
 
+    // The fill that the count took as done the purchase after it would have taken up itself.
+    [Fact]
+    public void Of_WithAPurchaseSince_LeavesThatTheFillsItNeeds()
+    {
+        Book counted = Closed.Count(Thursday12, "food", 60).Spend("food", 5, Thursday12);
+        Book back = CountUndo.Of(counted, CountUndo.Last(counted), Friday13March).Value!;
+
+        Assert.Equal(Closed.Spend("food", 5, Thursday12).Ledger.Balances.All, back.Ledger.Balances.All);
+        Assert.Equal(Friday6March, Assert.Single(back.Weeks.Fills).Key.Day);
+        Assert.Empty(Core.CardPurchases.Purchasing.Undo(back, 1, Friday13March).Value!.Weeks.Fills);
+    }
+
     [Fact]
     public void EntryOf_ACount_IsWhatWasEntered()
     {

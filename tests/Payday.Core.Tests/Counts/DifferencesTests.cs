@@ -42,6 +42,16 @@ public class DifferencesTests
         Assert.Equal("turned up: a note", Differences.Settle(Both, 1, DifferenceEnd.TurnedUp, new(2026, 3, day)).Value!.Ledger.Movements[^1].Reason);
     }
 
+    // Of each pot in its own wallet.
+    [Fact]
+    public void Settle_WhatTurnedUp_IsItsPots()
+    {
+        Book missing = Closed.Count(Thursday12, "fares", new CountEntry(Usd(15)) { Missing = Usd(5), DifferenceName = "coin" });
+        Book found = Differences.Settle(missing, 1, DifferenceEnd.TurnedUp, Thursday19).Value!;
+
+        Assert.Equal((Usd(20), missing.Has("cash/wallet:food")), (found.Has("cash/wallet:fares"), found.Has("cash/wallet:food")));
+    }
+
     // What was found and is explained was not spent after all.
     [Fact]
     public void Settle_WhatWasFound_LowersWhatWasSpent()
