@@ -21,10 +21,10 @@ internal static class ConcaveMajorant
                 corners.RemoveAt(corners.Count - 1);
             }
 
-            // Only the start can still be at this x: its height is then the upper end.
+            // Only the start can still be at this x: its height is then the upper end, which comes last.
             if (x[i] == corners[^1].X)
             {
-                corners[^1] = (x[i], Math.Max(y[i], corners[^1].Y));
+                corners[^1] = (x[i], y[i]);
             }
             else
             {

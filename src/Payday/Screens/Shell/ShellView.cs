@@ -26,7 +26,7 @@ internal sealed class ShellView : Runnable
     private readonly FrameCanvas canvas;
     private readonly ShellFrame frame;
     private readonly CellField field;
-    private readonly HalfTyped halfTyped = new();
+    private readonly CellTyping typing;
     private readonly Look look;
     private IDriver? driver;
 
@@ -41,6 +41,7 @@ internal sealed class ShellView : Runnable
         canvas = new FrameCanvas(this, look);
         field = new CellField(look);
         screens = new ScreenStack(first, goal => Guarded(() => lead(goal)));
+        typing = new CellTyping(field, () => Top, Guarded, () => SetFocus());
         field.KeyDown += OnFieldKey;
         field.Pasting += OnFieldPaste;
         Add(field);
@@ -109,7 +110,7 @@ internal sealed class ShellView : Runnable
         }
         else if (ShellKeys.Typed(key) is { } text)
         {
-            Type(text);
+            typing.Type(text);
         }
 
         SetNeedsDraw();
@@ -177,21 +178,6 @@ internal sealed class ShellView : Runnable
         return Top.TakesPaste(PastedText.Clean(text));
     }
 
-    // A character may do something at once, such as pick a pot, or begin to change a cell.
-    private void Type(string text)
-    {
-        CellEdit? cell = null;
-        Guarded(() =>
-        {
-            cell = Top.Typing(text);
-            return Way.Stay;
-        });
-        if (cell is not null)
-        {
-            field.Begin(cell, text: cell.Text, replaces: false);
-        }
-    }
-
     private void OnFieldPaste(object? sender, PastingEventArgs pasting)
     {
         Top.Message = field.Fault;
@@ -222,7 +208,7 @@ internal sealed class ShellView : Runnable
         {
             key.Handled = true;
             bool leave = key == Leave.Key;
-            Finish(leaves: leave || key == Key.Esc);
+            typing.Finish(leaves: leave || key == Key.Esc);
             if (leave && Top is not LeaveScreen)
             {
                 Follow(Leave.Do());
@@ -232,58 +218,11 @@ internal sealed class ShellView : Runnable
         }
     }
 
-    // Esc takes nothing and loses nothing.
-    private void Finish(bool leaves)
-    {
-        CellEdit cell = field.Cell!;
-        if (leaves)
-        {
-            Top.Message = halfTyped.Keep(Top, cell, field.Text) ? "Nothing was changed; what you typed is there again when you change this." : "";
-        }
-        else
-        {
-            Screen screen = Top;
-            string title = screen.Title;
-            if (Refused(cell, field.Text) is { } fault)
-            {
-                Top.Message = fault;
-                field.Again();
-                return;
-            }
-
-            halfTyped.Forget(screen, title, cell);
-        }
-
-        field.End();
-        SetFocus();
-        if (!leaves && cell.Next?.Invoke() is { } next)
-        {
-            field.Begin(next, next.Text, replaces: false);
-        }
-    }
-
-    private string? Refused(CellEdit cell, string text)
-    {
-        // What taking it says, such as what it made stale, stays to be read; what a failing store says is the fault.
-        Screen screen = Top;
-        screen.Message = "";
-        string? fault = null;
-        bool ran = false;
-        Guarded(() =>
-        {
-            fault = cell.Accept(text);
-            ran = true;
-            return Way.Stay;
-        });
-        return ran ? fault : screen.Message;
-    }
-
     private void Follow(Way move)
     {
         if (move is Way.Edit start)
         {
-            string? before = halfTyped.Of(Top, start.Cell);
-            field.Begin(start.Cell, before ?? start.Cell.Text, replaces: before is null && !start.Cell.GoesOn);
+            typing.Begin(start.Cell);
         }
         else if (!screens.Follow(move))
         {
