@@ -128,14 +128,4 @@ public static class CardRefunds
             ? new Obstacle.RefundReturned(new BookEntry.Purchase(refund.WholeNumber), returned.Payday is { } payday ? new BookEntry.Payday(payday) : new BookEntry.Return(returned.Number, returned.Date))
             : null;
     }
-
-    /// <summary>That the notes which went back to the pot were spent since; null where they were not.</summary>
-    internal static Obstacle? TooLittle(Book book, CardPurchase refund)
-    {
-        Pot? pot = book.Household.Pots.FirstOrDefault(pot => pot.Id == refund.PotId);
-        Money needed = -refund.OwedBack;
-        return pot is not null && book.Ledger.Balances[WalletFills.SpentFrom(pot)] < needed
-            ? new Obstacle.RefundSpent(new BookEntry.Purchase(refund.WholeNumber), pot.Name, needed)
-            : null;
-    }
 }

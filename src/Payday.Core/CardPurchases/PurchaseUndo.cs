@@ -48,9 +48,6 @@ internal sealed class PurchaseUndo() : RecordUndo<CardPurchase>("card purchase u
         return taking;
     }
 
-    /// <inheritdoc/>
-    protected override Obstacle? After(Book book, CardPurchase one) => First(book, one, part => part.IsRefund ? CardRefunds.TooLittle(book, part) : null);
-
     private static Obstacle? First(Book book, CardPurchase one, Func<CardPurchase, Obstacle?> find) =>
         book.Weeks.PartsOf(one.Number).Select(find).FirstOrDefault(found => found is not null);
 

@@ -131,12 +131,6 @@ public abstract record Obstacle : Fault
         public override BookEntry First => Return;
     }
 
-    /// <summary>The pot has less by now than the refund gave back to it.</summary>
-    /// <param name="Refund">The refund that is to be undone.</param>
-    /// <param name="Pot">What the person calls the pot.</param>
-    /// <param name="Needed">What the refund gave back.</param>
-    public sealed record RefundSpent(BookEntry.Purchase Refund, string Pot, Money Needed) : Obstacle;
-
     /// <summary>The bank has shown it: a reconciliation says so.</summary>
     /// <param name="What">What is to be taken back.</param>
     /// <param name="Reconciliation">The reconciliation.</param>

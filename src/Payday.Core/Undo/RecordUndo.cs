@@ -29,7 +29,7 @@ internal abstract class RecordUndo<T>(string reason)
         }
 
         T one = All(book.Weeks)[(int)number - 1];
-        return Before(book, one) ?? Taking(book, one).InTheWay() ?? After(book, one);
+        return Before(book, one) ?? Taking(book, one).InTheWay();
     }
 
     /// <summary>All of its kind; the one at index i has number i + 1.</summary>
@@ -53,7 +53,4 @@ internal abstract class RecordUndo<T>(string reason)
 
     /// <summary>All that it wrote and took up.</summary>
     protected abstract TakingBack Taking(Book book, T one);
-
-    /// <summary>What is in the way though its movements could be taken back; null for nothing.</summary>
-    protected virtual Obstacle? After(Book book, T one) => null;
 }

@@ -31,7 +31,6 @@ internal static class UndoTexts
             returned.Return is BookEntry.Payday
                 ? $"What was left of refund {returned.Refund.Number}'s purchase went into pots on {Name(returned.Return)}; reopen that payday first."
                 : $"What was left of refund {returned.Refund.Number}'s purchase was taken to the bank by {Name(returned.Return)}; take that back first.",
-        Obstacle.RefundSpent spent => $"{spent.Pot} has less by now than the {spent.Needed.ToString(style)} that the refund gave back to it, so it can't be undone.",
         Obstacle.AtBank seen => $"{Upper(Name(seen.What))} is at the bank by the reconciliation of {DateText.Day(seen.Reconciliation.Date)}; take that back first.",
         Obstacle.OfStatement of => $"The account was compared with the bank on {DateText.Day(of.Reconciliation.Date)} by {Name(of.Statement)}; take that back as a whole.",
         Obstacle.StatementSince since => $"{Upper(Name(since.Statement))} can't be taken back yet: {Name(since.Later)} came later; take that back first.",

@@ -6,11 +6,14 @@ using Payday.Core.Books;
 using Payday.Core.CardPurchases;
 using Payday.Core.CashReturns;
 using Payday.Core.Faults;
+using Payday.Core.Fills;
 using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
+using Payday.Core.Pots;
 using Payday.Core.Tests.Faults;
 using Payday.Core.Tests.Lives;
+using Payday.Core.Undo;
 using static Payday.Core.Tests.Amounts.Amount;
 using static Payday.Core.Tests.Lives.Homes;
 using static Payday.Core.Tests.Lives.WeekHomes;
@@ -120,6 +123,53 @@ public class CardRefundTests
         Assert.Equal("A refund can't be changed; undo it, and enter it again.", Purchasing.Change(book, 3, new PurchaseEntry(Tuesday10, new PotId("food"), Usd(1), ""), Tuesday10).Fault.Said());
     }
 
+    // What names the refund to undo first is the last one of that pot and card, whatever came back for others since.
+    [Fact]
+    public void Undo_OfARefundedPurchase_NamesTheLastRefundOfItsPot()
+    {
+        Book book = CardRefunds.Enter(Refund(Refund(Closed.Spend("food", 12.34m, Sunday8), 5), 2), new PurchaseEntry(Tuesday10, new PotId("gifts"), Usd(1), "")).Value!;
+
+        Assert.Equal(new Obstacle.Refunded(new BookEntry.Purchase(1), new BookEntry.Purchase(3)), Purchasing.InTheWay(book, 1));
+        Assert.Null(Purchasing.InTheWay(book, 3));
+        Assert.Null(Purchasing.InTheWay(book, 4));
+    }
+
+    // The pot is saved since and has nothing in its envelope; the notes of the refund are still in its wallet.
+    [Fact]
+    public void Undo_RefundOfAPotThatIsSavedSince_IsFree()
+    {
+        Book filled = WalletFills.FillAll(WalletFills.FillAll(Closed, Friday6March).Value!, Friday13March).Value!;
+        Book book = CardRefunds.Enter(filled.Spend("food", 60, Friday13March), new PurchaseEntry(Friday13March, new PotId("food"), Usd(60), "shop")).Value!;
+        Book saved = book with { Household = House with { Pots = House.Pots.SetItem(0, House.Pots[0] with { Kind = new PotKind.Reserve(Usd(500), Usd(5)) }) } };
+
+        Assert.Null(Purchasing.InTheWay(saved, 2));
+        Book spent = Purchasing.Enter(saved, new PurchaseEntry(Friday13March, new PotId("food"), Usd(120), "shop")).Value!;
+        Assert.IsType<Obstacle.GoneOn>(Purchasing.InTheWay(spent, 2));
+    }
+
+    [Fact]
+    public void Enter_OnTheHouseholdsFirstDay_IsTheEarliest()
+    {
+        PurchaseEntry entry = new(Friday6March, new PotId("gifts"), Usd(5), "");
+
+        Assert.True(CardRefunds.Enter(Closed, entry).Ok);
+        Assert.True(Purchasing.Enter(Closed, entry).Ok);
+        Assert.Equal(new PurchaseFault.BeforeStart(new(2026, 3, 5), Friday6March), CardRefunds.Enter(Closed, entry with { Date = new(2026, 3, 5) }).Fault);
+        Assert.Equal(new PurchaseFault.BeforeStart(new(2026, 3, 5), Friday6March), Purchasing.Enter(Closed, entry with { Date = new(2026, 3, 5) }).Fault);
+    }
+
+    // The ledger's list says what each movement was.
+    [Fact]
+    public void Enter_ItsMovements_SayWhatTheyWere()
+    {
+        Book bought = Closed.Spend("food", 12.34m, Sunday8, " shop ");
+        Assert.Equal(["card: shop", "to pay back"], bought.Ledger.Movements.TakeLast(2).Select(movement => movement.Reason));
+        Assert.Equal("card purchase", Closed.Spend("gifts", 5, Sunday8, " ").Ledger.Movements[^1].Reason);
+        Assert.Equal(["refund: shop", "no longer to pay back"], Refund(bought, 12.34m).Ledger.Movements.TakeLast(2).Select(movement => movement.Reason));
+        Assert.Equal("refund", CardRefunds.Enter(Closed, new PurchaseEntry(Tuesday10, null, Usd(1), " ")).Value!.Ledger.Movements[^1].Reason);
+        Assert.Equal("card purchase undone", Purchasing.Undo(bought, 1, Tuesday10).Value!.Ledger.Movements[^1].Reason);
+    }
+
     [Fact]
     public void Undo_RefundOfWhatWasReturnedSince_IsRefused()
     {
@@ -127,6 +177,12 @@ public class CardRefundTests
 
         Assert.Equal("What was left of refund 2's purchase was taken to the bank by the cash return of 13 Mar 2026; take that back first.", Purchasing.Undo(book, 2, Friday13March).Fault.Said());
         Assert.True(Purchasing.Undo(ReturnUndo.Of(book, ReturnUndo.Last(book)!, Friday13March).Value!, 2, Friday13March).Ok);
+
+        // A return that settled other pots too is one all the same; one of other pots alone isn't.
+        Book both = ReturnPlan.Of(Refund(Closed.Spend("food", 12.34m, Sunday8).Spend("fares", 5, Sunday8), 5), ReturnDraft.AsPlanned).Confirm(Friday13March).Value!;
+        Assert.IsType<Obstacle.RefundReturned>(Purchasing.InTheWay(both, 3));
+        Book others = ReturnPlan.Of(Refund(Closed.Spend("food", 12.34m, Sunday8), 12.34m).Spend("fares", 5, Tuesday10), ReturnDraft.AsPlanned).Confirm(Friday13March).Value!;
+        Assert.Null(Purchasing.InTheWay(others, 2));
     }
 
     [Fact]

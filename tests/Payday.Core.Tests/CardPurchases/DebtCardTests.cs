@@ -200,6 +200,38 @@ public class DebtCardTests
         Assert.Equal((Usd(0), Usd(15.80m)), (paid.Has("account/for-card:card"), paid.Has("account/pot:gifts")));
     }
 
+    // What waits for the card came with the cash return of the 12th, so a refund of the 10th gives it back from then on.
+    [Fact]
+    public void Refund_BeforeWhatWaitsWasThere_IsDatedAsItCame()
+    {
+        Book book = By("food", -20, Tenth, Returned(Bought("food", 54.20m)));
+
+        Assert.Equal((new LocalDate(2026, 3, 12), "doesn't wait for the card any more"), (book.Ledger.Movements[^1].Date, book.Ledger.Movements[^1].Reason));
+        Assert.Equal((Usd(34.20m), Usd(20)), (book.Has("account/for-card:card"), book.Has("account/kept-back:food")));
+    }
+
+    // Interest of a day is on what was owed before it: what the card paid on that day is not in it, nor what is entered after it.
+    [Theory]
+    [InlineData(14, true)]
+    [InlineData(15, false)]
+    [InlineData(16, false)]
+    public void Undo_OfAPurchase_IsSeenByTheInterestOfALaterDay(int day, bool seen)
+    {
+        Book book = Bought("gifts", 10, new LocalDate(2026, 3, day));
+        Book charged = Said(Paying.Enter(book, new DueEntry(new(Card, new(2026, 3, 15)), new LocalDate(2026, 3, 16), Usd(25)), Second));
+        Assert.Equal(seen, Purchasing.InTheWay(charged, 1) is not null);
+
+        Book before = Said(Paying.Enter(Closed, new DueEntry(new(Card, new(2026, 3, 15)), new LocalDate(2026, 3, 16), Usd(25)), Second));
+        Assert.Null(Purchasing.InTheWay(By("gifts", 10, new LocalDate(2026, 3, day), before), 1));
+    }
+
+    [Fact]
+    public void Enter_WithSeveralDebts_AnyOfThemMayBeTheCard()
+    {
+        Book book = Core.Books.Book.Begin(House with { Debts = [Debt("Loan", 100, 0, 5, due: 1), Debt("Card", 6400, 0.12m, 25, due: 15)] });
+        Assert.True(Purchasing.Enter(Close(book, Friday6March), new PurchaseEntry(Tenth, new PotId("food"), Usd(5), "") { Card = Card }).Ok);
+    }
+
     // One card's refund is none of the other's.
     [Fact]
     public void Refund_ToTheAccount_LeavesWhatACardPaid()

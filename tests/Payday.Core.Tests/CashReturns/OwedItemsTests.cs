@@ -139,16 +139,16 @@ public class OwedItemsTests
         Book book = Closed.Spend("fares", 5, Thursday12).Spend("food", 30, Thursday12);
         var writer = new WeekWriter(book);
         var back = new ReturnWriter(writer, Friday13March, null);
-        back.Settle(new PotId("fares"), Usd(5), Notes((5, 1)), LedgerEnd.InCash(Purpose.OwedBack(new PotId("fares"))));
         back.Settle(Food, Usd(10), Notes((10, 1)), Apart);
+        back.Settle(new PotId("fares"), Usd(5), Notes((5, 1)), LedgerEnd.InCash(Purpose.OwedBack(new PotId("fares"))));
         back.Settle(Food, Usd(5), Notes((5, 1)), Apart);
         Assert.Equal(
-            [new ReturnedPot(new PotId("fares"), Usd(5), Notes((5, 1))), new ReturnedPot(Food, Usd(15), Notes((5, 1), (10, 1)))],
+            [new ReturnedPot(Food, Usd(15), Notes((5, 1), (10, 1))), new ReturnedPot(new PotId("fares"), Usd(5), Notes((5, 1)))],
             writer.Book.Weeks.Returns[0].Pots);
 
         back.Settle(Food, Usd(10), null, Apart);
         back.Settle(Food, Usd(5), Notes((5, 1)), Apart);
-        Assert.Equal(new ReturnedPot(Food, Usd(30), null), writer.Book.Weeks.Returns[0].Pots[1]);
+        Assert.Equal(new ReturnedPot(Food, Usd(30), null), writer.Book.Weeks.Returns[0].Pots[0]);
         Assert.Equal((book.Ledger.Movements.Count + 1, writer.Last), (writer.Book.Weeks.Returns[0].FirstMovement, writer.Book.Weeks.Returns[0].LastMovement));
     }
 
