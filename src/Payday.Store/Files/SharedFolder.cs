@@ -27,9 +27,25 @@ internal static class SharedFolder
     /// <summary>Lets the group into a file or folder of such a folder, which is open; one that isn't this person's keeps its mode.</summary>
     public static void Share(SafeFileHandle open)
     {
-        if (!OperatingSystem.IsWindows() && File.GetUnixFileMode(open) is var mode && (FileFacts.Of(open).Kind == FileKind.Folder ? Sign : OfFile) is var wanted && (mode & wanted) != wanted)
+        if (OperatingSystem.IsWindows())
         {
-            Try(() => File.SetUnixFileMode(open, mode | wanted));
+            return;
+        }
+
+        UnixFileMode mode = File.GetUnixFileMode(open);
+        UnixFileMode wanted = FileFacts.Of(open).Kind == FileKind.Folder ? Sign : OfFile;
+        if ((mode & wanted) == wanted)
+        {
+            return;
+        }
+
+        try
+        {
+            File.SetUnixFileMode(open, mode | wanted);
+        }
+        catch (UnauthorizedAccessException)
+        {
+            // Only its owner may; who is here has it open already, or was refused.
         }
     }
 
@@ -38,19 +54,7 @@ internal static class SharedFolder
     {
         if (!OperatingSystem.IsWindows())
         {
-            Try(() => File.SetUnixFileMode(made, Owner | Sign));
-        }
-    }
-
-    // Only its owner may; another of the group has it open already, or was refused.
-    private static void Try(Action share)
-    {
-        try
-        {
-            share();
-        }
-        catch (UnauthorizedAccessException)
-        {
+            File.SetUnixFileMode(made, Owner | Sign);
         }
     }
 }
