@@ -72,6 +72,7 @@ public sealed class BookStore : IDisposable
             FolderLock folderLock = FolderLock.Take(folder);
             try
             {
+                FilePermissions.Share(folder);
                 return new BookStore(folder, folderLock, StoreFiles.Open(folder));
             }
             catch

@@ -1,10 +1,7 @@
-using System.Buffers;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
 using NodaTime;
 using NodaTime.Text;
-using Payday.Core.Amounts;
 
 namespace Payday.Statements.Answers;
 
@@ -15,65 +12,25 @@ namespace Payday.Statements.Answers;
 /// </remarks>
 public static class SummaryJson
 {
-    // Nothing in it needs escaping for a web page.
-    private static readonly JsonWriterOptions Options = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    /// <summary>Its shape, of which a schema can be made.</summary>
+    public static JsonTypeInfo Shape => ReadJson.Readable.StatementsRead;
 
     /// <summary>The JSON, in one line.</summary>
     public static string Of(IEnumerable<StatementSummary> summaries)
     {
         ArgumentNullException.ThrowIfNull(summaries);
-        var buffer = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(buffer, Options))
-        {
-            json.WriteStartObject();
-            json.WriteStartArray("statements");
-            foreach (StatementSummary summary in summaries)
-            {
-                Write(json, summary);
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(buffer.WrittenSpan);
+        return JsonSerializer.Serialize(new StatementsRead([.. summaries.Select(Row)]), ReadJson.Readable.StatementsRead);
     }
 
-    private static void Write(Utf8JsonWriter json, StatementSummary summary)
-    {
-        json.WriteStartObject();
-        json.WriteString("currency", summary.Currency.Code);
-        WriteDay(json, "from", summary.From);
-        WriteDay(json, "to", summary.To);
-        json.WriteNumber("lines", summary.Lines);
-        json.WriteString("sum", summary.Sum.ToPlain());
-        WriteAmount(json, "opening", summary.Opening);
-        WriteAmount(json, "closing", summary.Closing);
-        if (summary.AddsUp is { } addsUp)
-        {
-            json.WriteBoolean("addsUp", addsUp);
-        }
-        else
-        {
-            json.WriteNull("addsUp");
-        }
+    private static StatementRow Row(StatementSummary summary) => new(
+        summary.Currency.Code,
+        Iso(summary.From),
+        Iso(summary.To),
+        summary.Lines,
+        summary.Sum.ToPlain(),
+        summary.Opening?.ToPlain(),
+        summary.Closing?.ToPlain(),
+        summary.AddsUp);
 
-        json.WriteEndObject();
-    }
-
-    private static void WriteDay(Utf8JsonWriter json, string name, LocalDate? day)
-    {
-        if (day is { } known)
-        {
-            json.WriteString(name, LocalDatePattern.Iso.Format(known));
-        }
-    }
-
-    private static void WriteAmount(Utf8JsonWriter json, string name, Money? amount)
-    {
-        if (amount is { } known)
-        {
-            json.WriteString(name, known.ToPlain());
-        }
-    }
+    private static string? Iso(LocalDate? day) => day is { } known ? LocalDatePattern.Iso.Format(known) : null;
 }

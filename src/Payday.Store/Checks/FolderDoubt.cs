@@ -13,6 +13,9 @@ public abstract record FolderDoubt(string Path) : StoreFault
     /// <summary>Other users of the machine can't look into it any more.</summary>
     public sealed record ClosedToOthers(string Path) : FolderDoubt(Path);
 
+    /// <summary>Nobody but its owner and the group that shares it can look into it any more.</summary>
+    public sealed record ClosedToStrangers(string Path) : FolderDoubt(Path);
+
     /// <summary>It is on a drive that other machines can reach.</summary>
     /// <param name="Path">The folder.</param>
     /// <param name="Kind">The name of its file system.</param>

@@ -15,6 +15,7 @@ namespace Payday.Store.Files;
 /// <param name="Length">How long a file is, in bytes.</param>
 public readonly partial record struct FileFacts(FileKind Kind, FileIdentity Identity, uint? Owner, long Length)
 {
+    private const int PermissionBits = 0xFFF;
     private const int Here = -100;
     private const int NotThrough = 0x100;
     private const int OfDescriptor = 0x1000;
@@ -25,6 +26,9 @@ public readonly partial record struct FileFacts(FileKind Kind, FileIdentity Iden
     private const int NoFolder = 20;
     private const int Loop = 40;
     private const int TypeBits = 0xF000;
+
+    /// <summary>What may be done with it, with setuid, setgid and sticky bit; null where that is not known.</summary>
+    public UnixFileMode? Mode { get; init; }
 
     /// <summary>The facts of a name itself: of a link, not of what it points to.</summary>
     public static FileFacts Of(string path) => Ask(path, NotThrough);
@@ -123,7 +127,7 @@ public readonly partial record struct FileFacts(FileKind Kind, FileIdentity Iden
         [FieldOffset(140)]
         private readonly uint minor;
 
-        public FileFacts Facts => new(Kind, new FileIdentity(major, minor, inode), owner, (long)Math.Min(size, long.MaxValue));
+        public FileFacts Facts => new(Kind, new FileIdentity(major, minor, inode), owner, (long)Math.Min(size, long.MaxValue)) { Mode = (UnixFileMode)(mode & PermissionBits) };
 
         private FileKind Kind => (mode & TypeBits) switch
         {

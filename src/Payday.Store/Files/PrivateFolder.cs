@@ -1,10 +1,10 @@
 
 namespace Payday.Store.Files;
 
-/// <summary>Folders that only their owner may enter.</summary>
+/// <summary>Folders that only their owner may enter, and within one that a group shares that group.</summary>
 internal static class PrivateFolder
 {
-    /// <summary>Makes a folder, for its owner alone (0700), and syncs its name to disk; one that is there keeps its permissions.</summary>
+    /// <summary>Makes a folder, for its owner alone (0700), within a <see cref="SharedFolder"/> for its group too, and syncs its name to disk; one that is there keeps its permissions.</summary>
     /// <exception cref="StoreException">Something else is there.</exception>
     public static void Make(string path)
     {
@@ -23,8 +23,13 @@ internal static class PrivateFolder
             Directory.CreateDirectory(path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
         }
 
-        foreach (string made in missing)
+        foreach (string made in missing.Reverse())
         {
+            if (SharedFolder.Holds(made))
+            {
+                SharedFolder.ShareFolder(made);
+            }
+
             FolderSync.OfFile(made);
         }
     }

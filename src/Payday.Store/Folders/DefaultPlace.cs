@@ -17,8 +17,8 @@ internal static partial class DefaultPlace
         foreach (string path in new[] { NearestThere(data), folder.Path })
         {
             // Run with another's environment, as sudo may do, it would leave files there that their owner can't open - or
-            // folders on the way, where the first data folder of that home is made.
-            if (!OperatingSystem.IsWindows() && FileFacts.Behind(path).Owner is { } owner && owner != CurrentUser())
+            // folders on the way, where the first data folder of that home is made. In a folder that a group shares all of it can.
+            if (!OperatingSystem.IsWindows() && FileFacts.Behind(path).Owner is { } owner && owner != CurrentUser() && !SharedFolder.Is(path))
             {
                 throw new StoreException(new DefaultPlaceFault.OfAnotherUser(path));
             }

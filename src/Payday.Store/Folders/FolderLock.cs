@@ -66,6 +66,26 @@ internal sealed class FolderLock : IDisposable
         }
     }
 
+    /// <summary>Whether nobody has the folder, as far as can be seen; it is held for no longer than this takes.</summary>
+    public static bool IsFree(StoreFolder folder)
+    {
+        if (FileFacts.Of(folder.Lock).Kind is var kind && kind != FileKind.File)
+        {
+            return kind == FileKind.None;
+        }
+
+        try
+        {
+            // To read, and shared: two that look are not in each other's way.
+            using var shared = new FileStream(folder.Lock, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 0);
+            return true;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
+
     /// <summary>Whether the lock that is held is still the one that others meet: where it was deleted or replaced, another process may hold a new one.</summary>
     public bool IsThere => FileFacts.Of(stream.SafeFileHandle).IsStillAt(folder.Lock);
 

@@ -57,7 +57,7 @@ internal static class ScreensCommand
     {
         using var folder = new WatchFolder(call.Folder, call.Shell.Today);
         var looking = new BookWatch(folder, seen, call.Shell.Today);
-        FullScreen.Run(ScreenMap.Home(looking), new ScreenMap().Lead, () => looking.Standing);
+        FullScreen.Run(ScreenMap.Home(looking), new ScreenMap().Lead, () => looking.Standing, looking.Glance);
         return new Answer.Done([], "{}");
     }
 

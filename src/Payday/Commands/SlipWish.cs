@@ -37,6 +37,9 @@ internal sealed record SlipWish(bool Filling, int? Columns, string? File, string
         : IsLarge && Size is not null && !size.Value.IsSheet ? $"Large print needs a full sheet; leave --paper {size.Value.Name} out."
         : null;
 
+    /// <summary>Whether anything was asked for.</summary>
+    public bool IsAny => File is not null || Prints || Columns is not null;
+
     /// <summary>How many columns wide a paper of text is.</summary>
     public int TextColumns => Columns ?? (Prints ? PrinterColumns : WidestPaper);
 

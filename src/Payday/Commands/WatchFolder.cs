@@ -43,6 +43,10 @@ internal sealed class WatchFolder(StoreFolder folder, Func<LocalDate> today) : I
     }
 
     /// <inheritdoc/>
+    public FolderGlance Glance(FolderGlance? before) =>
+        held is null ? FolderGlance.Of(folder, before) : new FolderGlance(IsFree: true, FolderHolder.Unknown, FileFacts.Of(folder.Journal));
+
+    /// <inheritdoc/>
     public BookSession Open() => new(held!, held!.Load() ?? throw Gone(), today);
 
     /// <inheritdoc/>

@@ -63,6 +63,7 @@ internal static class FolderTexts
     {
         FolderDoubt.OpenToOthers => $"Other users of this machine can look into {doubt.Path}. Close it to them with payday check --mend.",
         FolderDoubt.ClosedToOthers => $"{doubt.Path} is now readable by you alone.",
+        FolderDoubt.ClosedToStrangers => $"{doubt.Path} is now readable by you and its group alone.",
         FolderDoubt.OnSharedDrive shared =>
             $"{shared.Path} is on a drive that other machines can reach ({shared.Kind}). Payday can't be sure to see another machine that has it open: use it from one machine at a time, or choose a folder on a local disk with --data.",
         FolderDoubt.HasForeignCopies copies =>

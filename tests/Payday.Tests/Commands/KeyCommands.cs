@@ -114,6 +114,9 @@ internal static class KeyCommands
         ("cash return", "u", "payday return --undo"),
         ("cash return", "c", "payday return"),
         ("deposit slip", "Enter", "payday return --confirm"),
+        ("deposit slip", "Ctrl+P", "payday return --print"),
+        ("deposit slip", "s", "payday return --pdf deposit.pdf"),
+        ("deposit slip", "Space", "payday return --pdf deposit.pdf --print-size large"),
         ("the bank", "Space", "payday reconcile --at 12"),
         ("the bank", "Enter", "payday reconcile --balance 1840.20"),
         ("the bank", "Ctrl+A", "payday reconcile --balance 1840.20 --at 12 --at 15"),
@@ -181,12 +184,12 @@ internal static class KeyCommands
     /// <summary>Keys that decide nothing on any screen: they move, explain, or leave.</summary>
     public static readonly string[] Moving = ["?", "Up", "Down", "PgUp", "PgDn", "Esc", "Tab", "Shift+Tab", "Left"];
 
-    /// <summary>Keys that decide nothing on these: what was typed and not entered, to the next step or months, and papers that are printed from the screen alone.</summary>
+    /// <summary>Keys that decide nothing on these: what was typed and not entered, to the next step or months.</summary>
     public static readonly (string Screen, string Key)[] Others =
     [
         ("income", "Right"), ("bills", "Right"), ("debts", "Right"), ("pots", "Right"), ("surplus", "Right"), ("withdrawal", "Right"), ("calendar", "Right"),
         ("slip", "Enter"), ("slip", "Space"), ("a due", "Del"), ("notes received", "Del"), ("purchase list", "Del"), ("statements", "Del"), ("lines", "Del"), ("lines", "Ctrl+X"), ("lines", "Ctrl+U"),
-        ("found in statements", "Right"), ("bank statements", "x"), ("deposit slip", "Ctrl+P"), ("deposit slip", "Space"), ("deposit slip", "s"),
+        ("found in statements", "Right"), ("bank statements", "x"),
         ("home, only looking", "Ctrl+R"), ("open it for changes", "Enter"),
     ];
 }

@@ -99,7 +99,7 @@ public class LearnCommandTests
         Assert.Contains(sentence, ran.Error, StringComparison.Ordinal);
     }
 
-    private const string Household = """
+    internal const string Household = """
         {"version":1,"name":"Alder flat","currency":"EUR","start":"2025-09-01","fillDay":"Friday","holidays":"none",
         "sources":[{"name":"Tidewater","expected":"1840.50","schedule":{"kind":"monthly","day":25},"shift":"after"}],
         "bills":[{"name":"Rent","amount":"640.00","schedule":{"kind":"monthly","day":1},"shift":"after","essential":true},

@@ -83,8 +83,9 @@ public sealed class SchemaTests(DemoShell demo) : IClassFixture<DemoShell>
         using TestShell shell = TestShell.WithDemo();
         (string Name, string Line)[] life =
         [
-            ("set", "set|buffer-keeps|250"), ("set", "add|bill|Gym 29.90 5th"), ("set", "order|pot|Food|2"), ("set", "remove|bill|Gym"),
-            ("run", "run|--keep|--pot|Fuel=90"), ("run", "run|--accept"), ("undo", "reopen"), ("run", "run|--accept"),
+            ("done", $"import|{PathOf("household.json")}"),
+            ("set", "set|buffer-keeps|250"), ("set", "add|bill|Gym 29.90 5th"), ("set", "order|pot|Food|2"), ("set", "end|bill|Gym|2026-12-31"), ("set", "remove|bill|Gym"),
+            ("run", "run|--keep|--pot|Fuel=90"), ("run", "run|--accept"), ("undo", "reopen"), ("run", "run|--accept"), ("undo", "undo|--payday"), ("run", "run|--accept"),
             ("fill-got", "fill|--got|20=30,10=11,5=20"), ("fill", "fill|--done"), ("spend", "spend|Food|7.40|--what|Shop"), ("count", "count|Food=20|--missing|Food=5|--name|jar"),
             ("difference", "difference|Food|--explained"), ("undo", "difference|--undo"), ("return", "return|--confirm"), ("due", "due|Phones"), ("move", "move|Reserve|Fuel|5"),
             ("entry", "entry|out|4.50|--for|buffer|--kind|fee"), ("statement-rules", "statement|--rule|corner shop=Food"), ("backup", "backup"), ("undo", "return|--undo"),
@@ -96,6 +97,72 @@ public sealed class SchemaTests(DemoShell demo) : IClassFixture<DemoShell>
             Assert.True(ran.Exit == 0, $"{step.Line}: {ran.Error}");
             Holds(step.Name, ran);
         });
+    }
+
+    [Fact]
+    public void Answers_OfFilesWrittenAndRead_AreAsTheirSchemasSay()
+    {
+        using TestShell shell = MarchStatement.Lived();
+        string march = shell.File("march.csv", MarchStatement.Csv());
+        string[] year = [.. HalfYearExport.Before(new DateOnly(2026, 3, 6)).Select(file => shell.File(file.Name, file.Text))];
+        (string Name, string Line)[] life =
+        [
+            ("done", $"slip|--pdf|{shell.In("slip.pdf")}"), ("done", $"slip|--filling|--pdf|{shell.In("filling.pdf")}"), ("done", $"report|--pdf|{shell.In("report.pdf")}"),
+            ("done", $"calendar|--ics|{shell.In("days.ics")}"), ("done", $"export|--csv|{shell.In("csv")}"), ("done", "manual"), ("run", "demo"),
+            ("statement-read", $"statement|{march}|--read|--currency|USD"), ("statement", $"statement|{march}"), ("statement", $"statement|{march}|--take|1=Food|--accept"), ("undo", "statement|--undo"),
+            ("learn", $"learn|--currency|EUR|{string.Join('|', year)}"), ("spend", $"spend|--list|{shell.File("list.csv", "2026-03-30,12.40,Corner shop")}"),
+            ("done", "pot|Week at the lake|--by|2027-06-01"),
+            ("restore", "restore"), ("restore", "restore|database"), ("restore", "restore|database|--accept"),
+        ];
+
+        Assert.All(life, step =>
+        {
+            Ran ran = shell.Run([.. step.Line.Split('|'), "--json"]);
+            Assert.True(ran.Exit == 0, $"{step.Line}: {ran.Error}");
+            Holds(step.Name, ran);
+        });
+    }
+
+    [Fact]
+    public void Answer_OfLearningBesideAHousehold_IsAsItsSchemaSays()
+    {
+        using var shell = new TestShell();
+        shell.Run("import", shell.File("alder.json", LearnCommandTests.Household)).Fine();
+
+        Holds("learn", shell.Run(["learn", .. HalfYearExport.Before(new DateOnly(2026, 3, 6)).Select(file => shell.File(file.Name, file.Text)), "--json"]).Fine());
+    }
+
+    [Fact]
+    public void Commands_EachWithAnAnswerOfItsOwn_AreHeldHere()
+    {
+        // What they say is no answer of their own: the questions of a conversation, a text for a person.
+        string[] without = ["ask", "help"];
+        string source = File.ReadAllText(Path.Combine(Repository.Root, "tests", "Payday.Tests", "Commands", "SchemaTests.cs"));
+        using var shell = new TestShell();
+
+        string[] open =
+        [
+            .. CommandTree.Build(new CommandShell(TextWriter.Null, TextWriter.Null, TextReader.Null, () => shell.Today, () => shell.Data)).Subcommands
+                .Where(command => !command.Hidden).Select(command => command.Name).Except(without)
+                .Where(name => !System.Text.RegularExpressions.Regex.IsMatch(source, $"\", \\$?\"{name}[ |\"]")),
+        ];
+
+        Assert.Equal([], open);
+    }
+
+    // The shape of an answer may depend on what there is: none of something, one that ends never, one that is late.
+    [Theory]
+    [InlineData("notes", "notes -", """{"currency":"USD","notes":["20","10"],"onHand":{"20":3},"source":{"kind":"machine","notes":["20"],"limit":"500"},"pots":[{"name":"Food","amount":"85.00","small":{"note":"10","atLeast":"20.00"}}]}""")]
+    [InlineData("notes", "notes -", """{"currency":"EUR","notes":["50","20"],"pots":[{"name":"Food","amount":"60.00"}]}""")]
+    [InlineData("setaside", "setaside -", """{"currency":"USD","held":"0.00","paydays":[{"date":"2026-01-02","income":"500.00"},{"date":"2026-01-16","income":"500.00"}],"dues":[{"bill":"Rent","date":"2026-01-20","amount":"600.00"}]}""")]
+    [InlineData("setaside", "setaside - --mode as-they-fall", """{"currency":"USD","held":"0.00","paydays":[{"date":"2026-01-02","income":"500.00"}],"dues":[{"bill":"Rent","date":"2026-01-20","amount":"600.00"}]}""")]
+    [InlineData("debts", "debts -", """{"currency":"USD","from":"2026-01-01","debts":[{"name":"Store card","balance":"1000.00","rate":"0.24","minimum":{"fixed":"20.00"}}]}""")]
+    [InlineData("paydays", "paydays - --from 2026-01-01 --to 2026-12-31", """{"sources":[{"name":"Wage","schedule":{"kind":"fortnightly","anchor":"2026-01-02"},"shift":"none"}]}""")]
+    public void Answer_OfACalculator_IsAsItsSchemaSays(string name, string line, string input)
+    {
+        using var shell = new TestShell();
+
+        Holds(name, shell.RunOn(input, [.. line.Split(' '), "--json"]).Fine());
     }
 
     [Fact]

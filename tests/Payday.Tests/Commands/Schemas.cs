@@ -1,9 +1,11 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
+using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using Payday.Commands;
 using Payday.Json;
+using Payday.Statements.Answers;
 using Payday.Store.Formats;
 using Payday.Store.HouseholdFiles;
 
@@ -22,7 +24,7 @@ internal static class Schemas
         ("run", typeof(RoutineResult)), ("slip", typeof(SlipResult)), ("ahead", typeof(AheadResult)), ("status", typeof(StatusResult)),
         ("fill", typeof(FillsResult)), ("fill-got", typeof(ReceivedResult)), ("count", typeof(CountResult)), ("difference", typeof(DifferencesResult)),
         ("spend", typeof(SpendResult)), ("return", typeof(ReturnResult)), ("due", typeof(DuesResult)), ("move", typeof(MoveResult)), ("entry", typeof(EntryResult)),
-        ("reconcile", typeof(ReconcileResult)), ("statement", typeof(StatementResult)), ("statement-rules", typeof(StatementRulesResult)), ("learn", typeof(LearningResult)),
+        ("reconcile", typeof(ReconcileResult)), ("statement", typeof(StatementResult)), ("statement-rules", typeof(StatementRulesResult)), ("statement-read", typeof(StatementsRead)), ("learn", typeof(LearningResult)),
         ("undo", typeof(TakenBackResult)), ("set", typeof(SetupResult)), ("done", typeof(DoneResult)),
         ("check", typeof(CheckResult)), ("backup", typeof(BackupResult)), ("restore", typeof(RestoreResult)),
         ("split", typeof(SplitResult)), ("notes", typeof(NotesResult)), ("paydays", typeof(PaydaysResult)), ("setaside", typeof(SetAsideResult)),
@@ -35,7 +37,7 @@ internal static class Schemas
         var any = new JsonArray();
         foreach ((string name, Type type) in Answers)
         {
-            JsonTypeInfo info = ResultJson.Readable.GetTypeInfo(type) ?? throw new InvalidOperationException($"{type} is no answer.");
+            JsonTypeInfo info = type == typeof(StatementsRead) ? SummaryJson.Shape : ResultJson.Readable.GetTypeInfo(type) ?? throw new InvalidOperationException($"{type} is no answer.");
             var schema = (JsonObject)info.GetJsonSchemaAsNode(new JsonSchemaExporterOptions { TreatNullObliviousAsNonNullable = true, TransformSchemaNode = Closed });
             schema["properties"]!.AsObject().Insert(0, "version", new JsonObject { ["const"] = AnswerJson.Version });
             schema["required"]!.AsArray().Insert(0, "version");
@@ -87,9 +89,25 @@ internal static class Schemas
         if (context.TypeInfo.Kind == JsonTypeInfoKind.Object && schema is JsonObject fields && fields.ContainsKey("properties"))
         {
             fields["additionalProperties"] = false;
+            foreach (JsonPropertyInfo field in context.TypeInfo.Properties.Where(IsLeftOut))
+            {
+                Drop(fields, field.Name);
+            }
         }
 
         return schema;
+    }
+
+    // A field that is left out where there is nothing to say isn't required; the exporter asks for all that the constructor does.
+    private static bool IsLeftOut(JsonPropertyInfo field) =>
+        field.AttributeProvider?.GetCustomAttributes(typeof(JsonIgnoreAttribute), inherit: false) is [JsonIgnoreAttribute { Condition: JsonIgnoreCondition.WhenWritingNull }, ..];
+
+    private static void Drop(JsonObject fields, string name)
+    {
+        if (fields["required"] is JsonArray required && required.FirstOrDefault(one => (string?)one == name) is { } there)
+        {
+            required.Remove(there);
+        }
     }
 
     // A reference is from the root, which the definition isn't any more.

@@ -40,7 +40,8 @@ internal static class BuiltProgram
         return new Ended(process.ExitCode, said.Result, complained.Result);
     }
 
-    private static string Command()
+    /// <summary>The program as a shell takes it.</summary>
+    public static string Command()
     {
         if (Environment.GetEnvironmentVariable("PAYDAY_PROGRAM") is { Length: > 0 } program)
         {

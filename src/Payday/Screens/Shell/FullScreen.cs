@@ -18,6 +18,8 @@ internal static class FullScreen
 
     private static bool IsDumb => Environment.GetEnvironmentVariable("TERM") == "dumb";
 
+    private const int BetweenGlances = 2000;
+
     // POSIX.1-2017, 8.2: the first that is set decides.
     private static readonly string[] LocaleVariables = ["LC_ALL", "LC_MONETARY", "LANG"];
 
@@ -29,7 +31,8 @@ internal static class FullScreen
     /// <param name="first">The screen.</param>
     /// <param name="lead">Says which screen a goal is.</param>
     /// <param name="standing">A sentence that stands on every screen; null or empty for none.</param>
-    public static void Run(Screen first, Func<Goal, Way> lead, Func<string>? standing = null)
+    /// <param name="glance">Looks every few seconds at what may change <paramref name="standing"/>, and says whether it did; null for nothing.</param>
+    public static void Run(Screen first, Func<Goal, Way> lead, Func<string>? standing = null, Func<bool>? glance = null)
     {
         TerminalModes.Keep();
 
@@ -37,7 +40,7 @@ internal static class FullScreen
         using var ending = new Ending();
         try
         {
-            Run(ending, first, lead, standing);
+            Run(ending, first, lead, standing, glance);
         }
         catch
         {
@@ -51,7 +54,7 @@ internal static class FullScreen
         TerminalModes.LeaveTheKeysAlone();
     }
 
-    private static void Run(Ending ending, Screen first, Func<Goal, Way> lead, Func<string>? standing)
+    private static void Run(Ending ending, Screen first, Func<Goal, Way> lead, Func<string>? standing, Func<bool>? glance)
     {
         var keyboard = new KeyboardInput();
         ending.Wake = keyboard.Tell;
@@ -63,7 +66,7 @@ internal static class FullScreen
         using IApplication app = LibraryApplication.Create(keyboard);
         try
         {
-            Run(app, keyboard, looks, ending, first, lead, standing);
+            Run(app, keyboard, looks, ending, first, lead, standing, glance);
         }
         finally
         {
@@ -72,7 +75,7 @@ internal static class FullScreen
         }
     }
 
-    private static void Run(IApplication app, KeyboardInput keyboard, InputWaits looks, Ending ending, Screen first, Func<Goal, Way> lead, Func<string>? standing)
+    private static void Run(IApplication app, KeyboardInput keyboard, InputWaits looks, Ending ending, Screen first, Func<Goal, Way> lead, Func<string>? standing, Func<bool>? glance)
     {
         ending.HoldHere();
         app.Init("ansi");
@@ -80,12 +83,25 @@ internal static class FullScreen
         TerminalModes.LeaveTheMouseAlone(app.Driver!);
         app.Iteration += (_, _) => BeforeLook(app, keyboard, looks, ending);
         using var view = new ShellView(first, lead, Look.For(Environment.GetEnvironmentVariable), standing);
+        if (glance is not null)
+        {
+            var everyFewSeconds = new NowAndThen(BetweenGlances, glance);
+            app.Iteration += (_, _) => Glance(view, everyFewSeconds);
+        }
 
         // The terminal's title stays the shell's: the library would leave it empty.
         view.Border.Settings &= ~BorderSettings.TerminalTitle;
         app.Run(view);
         TerminalModes.UsualCursorShape(app.Driver!);
         TerminalModes.LeaveTheKeysAlone(app.Driver!);
+    }
+
+    private static void Glance(ShellView view, NowAndThen everyFewSeconds)
+    {
+        if (everyFewSeconds.Ask())
+        {
+            view.SetNeedsDraw();
+        }
     }
 
     private static void BeforeLook(IApplication app, KeyboardInput keyboard, InputWaits looks, Ending ending)

@@ -17,6 +17,10 @@ internal interface IWatchDoor
     /// <exception cref="StoreException">It can't be read.</exception>
     Seen Peek();
 
+    /// <summary>A glance from outside, which costs next to nothing and never fails.</summary>
+    /// <param name="before">The one before; null for none.</param>
+    FolderGlance Glance(FolderGlance? before);
+
     /// <summary>The book of the folder that is held, for changes.</summary>
     BookSession Open();
 

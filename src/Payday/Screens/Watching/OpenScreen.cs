@@ -20,9 +20,18 @@ internal sealed class OpenScreen(BookWatch looking) : PageScreen
         [ShellKeys.Help(this), new(Key.Esc, "Esc", "only look", "Go on looking; another Payday can open it then.", Stay)];
 
     /// <inheritdoc/>
-    protected override IEnumerable<FrameLine> Lines(int width) => TextWrap
-        .Lines("The other Payday has ended; all that it stored has been read. Enter opens the household here, so that it can be changed. Esc goes on looking.", width - 2)
-        .Select(line => FrameLine.Of(" " + line));
+    protected override IEnumerable<FrameLine> Lines(int width)
+    {
+        string[] news = [.. looking.News];
+        return
+        [
+            .. Wrapped("The other Payday has ended; all that it stored has been read. Enter opens the household here, so that it can be changed. Esc goes on looking.", width),
+            .. news.Length == 0 ? [] : Wrapped("Since you began to look:", width).Prepend(FrameLine.Empty),
+            .. news.SelectMany(line => Wrapped("  " + line, width)),
+        ];
+    }
+
+    private static IEnumerable<FrameLine> Wrapped(string text, int width) => TextWrap.Lines(text, width - 2).Select(line => FrameLine.Of(" " + line));
 
     private Way.Visit Open()
     {

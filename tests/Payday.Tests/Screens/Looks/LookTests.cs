@@ -98,6 +98,83 @@ public sealed class LookTests : IDisposable
     }
 
     [Fact]
+    public void ReadAgain_AfterAChangeThere_NamesWhatWasDone()
+    {
+        var hand = new Hand(ScreenMap.Home(Looked()));
+        CloseOne();
+
+        string message = hand.Press("Ctrl+R").Message;
+
+        Assert.Contains("Payday of 6 Mar: 2,287.64 in, 750.00 withdrawn.", message, StringComparison.Ordinal);
+        Assert.Equal("It is read again: no new ledger line.", hand.Press("Ctrl+R").Message);
+    }
+
+    [Fact]
+    public void ReadAgain_AfterWhatNoLedgerLineTells_NamesIt()
+    {
+        var hand = new Hand(ScreenMap.Home(Looked()));
+        session.Change(session.Book.Household with { Name = "Another name" });
+        session.Take(session.Book with { Draft = new RoutineDraft(Routine.Next(session.Book).Value) });
+
+        Assert.Equal(
+            "It is read again: no new ledger line. The household was changed: settings, pay, bills, debts or pots. A payday was begun.",
+            hand.Press("Ctrl+R").Message);
+    }
+
+    [Fact]
+    public void Glance_AfterAChangeThere_SaysSoUntilItIsRead()
+    {
+        BookWatch looking = Looked();
+        Assert.False(looking.Glance());
+
+        CloseOne();
+
+        Assert.True(looking.Glance());
+        Assert.EndsWith("has it open. More is stored since; Ctrl+R at home shows it.", looking.Standing, StringComparison.Ordinal);
+        Assert.False(looking.Glance());
+        new Hand(ScreenMap.Home(looking)).Press("Ctrl+R");
+        Assert.EndsWith("has it open.", looking.Standing, StringComparison.Ordinal);
+        Assert.False(looking.Glance());
+    }
+
+    [Fact]
+    public void Glance_OnceNobodyHasIt_SaysSoAndThenWhatCameInBetween()
+    {
+        BookWatch looking = Looked();
+        CloseOne();
+        there.Dispose();
+
+        Assert.True(looking.Glance());
+
+        Assert.Equal("Only looking, no changes. Nobody else has it open: Ctrl+R at home opens it.", looking.Standing);
+        using (BookStore other = BookStore.Open(folder))
+        {
+            Assert.True(looking.Glance());
+            Assert.EndsWith("has it open. More is stored since; Ctrl+R at home shows it.", looking.Standing, StringComparison.Ordinal);
+        }
+
+        Assert.True(looking.Glance());
+        string[] offer = [.. new Hand(ScreenMap.Home(looking)).Press("Ctrl+R").Top.Draw(new System.Drawing.Size(80, 24)).Lines.Select(line => line.Text)];
+        Assert.Contains(offer, line => line.Contains("Since you began to look:", StringComparison.Ordinal));
+        Assert.Contains(offer, line => line.Contains("Payday of 6 Mar: 2,287.64 in, 750.00 withdrawn", StringComparison.Ordinal));
+    }
+
+    // A look must never stand in the way of somebody who opens the folder: once it was seen to be free, the lock is left alone.
+    [Fact]
+    public void Glance_AtAFolderThatIsFree_TakesItsLockOnce()
+    {
+        there.Dispose();
+        FolderGlance first = FolderGlance.Of(folder, null);
+        Assert.True(first.IsFree);
+
+        File.Delete(folder.Lock);
+        Directory.CreateDirectory(folder.Lock);
+
+        Assert.True(FolderGlance.Of(folder, first).IsFree);
+        Assert.False(FolderGlance.Of(folder, null).IsFree);
+    }
+
+    [Fact]
     public void ReadAgain_OnceNobodyHasIt_OffersToOpenItAndThenChanges()
     {
         BookWatch looking = Looked();

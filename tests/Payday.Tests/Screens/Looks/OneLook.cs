@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Books;
 using Payday.Screens.Watching;
 using Payday.Screens.Shell;
+using Payday.Store.Files;
 using Payday.Store.Folders;
 
 namespace Payday.Tests.Screens.Looks;
@@ -14,6 +15,11 @@ internal sealed class OneLook(Func<Book> book) : IWatchDoor
     public StoreFolder? Folder => null;
 
     public Seen Peek() => new(book(), Holder);
+
+    /// <summary>How long the journal is, as if something was stored.</summary>
+    public long Stored { get; set; }
+
+    public FolderGlance Glance(FolderGlance? before) => new(Holder is null, Holder ?? FolderHolder.Unknown, new FileFacts(FileKind.File, default, null, Stored));
 
     public BookSession Open() => throw new InvalidOperationException("Nothing is opened here.");
 
