@@ -100,6 +100,43 @@ public class PurchaseListTests
         Assert.Equal("Line 3: '3/7/2026': It can be 3 July or 7 March; write it like 2026-03-12 or 12 Mar 2026.", both.Faults.Single().Said());
     }
 
+    // Twelve is a month as well as a day: it decides nothing, and is decided by what stands beside it.
+    [Theory]
+    [InlineData("12/3/2026; 5; a")]
+    [InlineData("3/12/2026; 5; a")]
+    public void Read_ADateWithATwelve_IsNotSure(string text) => Assert.Single(Read(Closed, text).Faults);
+
+    [Fact]
+    public void Read_DatesWithATwelve_AreInTheOrderOfTheOthers()
+    {
+        Assert.Equal([new(2025, 12, 25), Saturday7], Read(Closed, "12/25/2025; 5; a\n3/7/2026; 5; b").Lines.Select(line => line.Entry.Date));
+        Assert.Equal([new(2025, 12, 25), Saturday7], Read(Closed, "25/12/2025; 5; a\n7/3/2026; 5; b").Lines.Select(line => line.Entry.Date));
+    }
+
+    // Its pot is guessed from what was bought there before, and what came back still comes back.
+    [Fact]
+    public void Read_ARefundOfAShopThatIsKnown_StaysARefund()
+    {
+        Book known = Closed.Spend("food", 3, Saturday7, "Corner shop");
+        PurchaseList list = Read(known, "2026-03-07; -12.50; Bakery\n2026-03-08; 4; Corner shop");
+        PurchaseLine back = list.Lines.Single(line => line.Entry.What == "Corner shop");
+
+        Assert.Equal((new PotId("food"), Usd(4), true), (back.Entry.PotId!.Value, back.Entry.Amount, back.IsRefund));
+        Assert.False(list.Lines.Single(line => line.Entry.What == "Bakery").IsRefund);
+    }
+
+    [Fact]
+    public void Without_ALineThatWasNotRead_LeavesTheOthers()
+    {
+        PurchaseList list = Read(Closed, "2026-03-07; x; a\n2026-03-07; 5; b\n2026-03-07; y; c");
+
+        Assert.Equal([1, 3], list.Faults.OfType<ListFault.AtLine>().Select(fault => fault.Number));
+        Assert.Equal([3], list.Without(1)!.Faults.OfType<ListFault.AtLine>().Select(fault => fault.Number));
+        Assert.Empty(list.Without(2)!.Lines);
+        Assert.Null(list.Without(4));
+        Assert.Same(list, list.Choose(4, null));
+    }
+
     [Fact]
     public void Read_DecimalComma_NeedsAnotherSeparator()
     {
