@@ -66,29 +66,29 @@ internal static class SlipCommand
         string[] still = found.Closed ? [] : ["", "This payday is not closed yet: the figures may still change."];
         if (wish.File is { } file)
         {
-            return Written(own, OnPaper(household, found, received, wish), file, wish, household, still);
+            return Written(own, OnPaper(book, found, received, wish), file, wish, household, still);
         }
 
         if (wish is { Prints: true, IsLarge: true })
         {
-            return Printed(OnPaper(household, found, received, wish), wish.Printer, still);
+            return Printed(OnPaper(book, found, received, wish), wish.Printer, still);
         }
 
         Paper laid = wish.Filling
-            ? FillingSheetLayout.Lay(BankPapers.Filling(household, received), wish.TextColumns)
+            ? FillingSheetLayout.Lay(BankPapers.Filling(book, received), wish.TextColumns)
             : SlipLayout.Lay(BankPapers.Slip(household, found.Payday), wish.TextColumns);
         return wish.Prints
             ? Printed(Printer().Print(laid.Lines, wish.Printer, ascii: false), still)
             : new Answer.Done([.. laid.Lines, .. still], Json(household, found, received));
     }
 
-    private static PrintedPaper OnPaper(Household household, PaydayOnPaper found, ReceivedNotes received, SlipWish wish)
+    private static PrintedPaper OnPaper(Book book, PaydayOnPaper found, ReceivedNotes received, SlipWish wish)
     {
         var fonts = MachineFonts.OfSystem();
-        PaperSize size = wish.PaperSize(household.Currency);
+        PaperSize size = wish.PaperSize(book.Household.Currency);
         return wish.Filling
-            ? PrintedPaper.Filling(BankPapers.Filling(household, received), size, wish.Print, fonts, wish.Columns)
-            : PrintedPaper.Slip(BankPapers.Slip(household, found.Payday), size, wish.Print, fonts, wish.Columns);
+            ? PrintedPaper.Filling(BankPapers.Filling(book, received), size, wish.Print, fonts, wish.Columns)
+            : PrintedPaper.Slip(BankPapers.Slip(book.Household, found.Payday), size, wish.Print, fonts, wish.Columns);
     }
 
     private static Answer Written(StoreFolder own, PrintedPaper paper, string path, SlipWish wish, Household household, string[] still)

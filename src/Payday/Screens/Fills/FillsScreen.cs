@@ -158,7 +158,7 @@ internal sealed class FillsScreen : CursorScreen
             session.Take(after.Value);
         }
 
-        Message = (after.Fault is { } fault ? FaultTexts.Of(fault, session.Style) : null) ?? "The mark is taken back.";
+        Tell("The mark is taken back.", after.Fault is { } fault ? FaultTexts.Of(fault, session.Style) : null);
         return Way.Stay;
     }
 
@@ -171,7 +171,7 @@ internal sealed class FillsScreen : CursorScreen
             session.Take(after.Value);
         }
 
-        Message = (after.Fault is { } fault ? FaultTexts.Of(fault, session.Style) : null) ?? (waiting == 0 ? "Nothing waits to be filled today." : $"{"pot".ToQuantity(waiting)} filled.");
+        Tell(waiting == 0 ? "Nothing waits to be filled today." : $"{"pot".ToQuantity(waiting)} filled.", after.Fault is { } fault ? FaultTexts.Of(fault, session.Style) : null);
         return Way.Stay;
     }
 }
