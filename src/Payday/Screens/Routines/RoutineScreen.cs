@@ -167,15 +167,15 @@ internal sealed class RoutineScreen : Screen
     {
         StepRow? here = Row;
         string[] detail = [.. (here?.DetailHere?.Invoke() ?? here?.Detail ?? []).SelectMany(line => TextWrap.Lines(line, width - 2))];
-        FrameLine[] above =
-        [
-            .. detail.Concat(Enumerable.Repeat("", Math.Max(0, View.DetailLines - detail.Length))).Select(line => FrameLine.Of(" " + line)),
-            .. Said.Lines([View.Note], width),
-        ];
+        FrameLine[] row = [.. detail.Concat(Enumerable.Repeat("", Math.Max(0, View.DetailLines - detail.Length))).Select(line => FrameLine.Of(" " + line))];
+        FrameLine[] note = [.. Said.Lines([View.Note], width)];
 
-        // A message takes the place of what is said of the row and the step: what is left to place and the keys stay in view.
+        // A message takes the place of what is said of the step, then of the row: what is left to place and the keys stay in view.
         FrameLine[] message = [.. TextWrap.Lines(Message, width - 2).Select(line => FrameLine.Of(" " + line, MessageInk))];
-        return [.. above.Take(Math.Max(0, above.Length - message.Length)), .. message, .. SumLine.Of(work.Plan, width), KeyBar.Of(Bindings, width)];
+        FrameLine[] said = Message.Length == 0
+            ? [.. row, .. note]
+            : [.. row.Take(Math.Max(0, row.Length + note.Length - message.Length)), .. Enumerable.Repeat(FrameLine.Empty, Math.Max(0, note.Length - message.Length)), .. message];
+        return [.. said, .. SumLine.Of(work.Plan, width), KeyBar.Of(Bindings, width)];
     }
 
     private Way Tick()

@@ -104,7 +104,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
 
     // Debt minimums says what is owed once its interest is charged: two figures of one debt need a word.
     private string ToCome(ProjectedDebt debt) => Plan.Debts.Rows.LastOrDefault(row => row.DebtId == debt.Id)?.NewBalance is { } then && then > After(debt.Id)
-        ? $"{Shown(After(debt.Id))} to go today; {Shown(then)} in step 3 is with {Shown(then - After(debt.Id))} of interest still to come."
+        ? $"Step 3 says {Shown(then)}: with {Shown(then - After(debt.Id))} of interest that is still to come."
         : "";
 
     private StepRow Pot(PotRow row)
