@@ -22,9 +22,15 @@ internal static class ProgramUnderTest
 
     /// <summary>Runs it to its end.</summary>
     /// <returns>What it said.</returns>
-    public static string Run(params string[] arguments)
+    public static string Run(params string[] arguments) => Ended(Command[0], [.. Command[1..], .. arguments]);
+
+    /// <summary>Runs it to its end, with a file as its input.</summary>
+    /// <returns>What it said.</returns>
+    public static string RunWith(string input, params string[] arguments) => Ended("sh", ["-c", "input=$1; shift; exec \"$@\" <\"$input\"", "sh", input, .. Command, .. arguments]);
+
+    private static string Ended(string command, string[] arguments)
     {
-        using Process process = Process.Start(new ProcessStartInfo(Command[0], [.. Command[1..], .. arguments]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        using Process process = Process.Start(new ProcessStartInfo(command, arguments) { RedirectStandardOutput = true, RedirectStandardError = true })!;
         Task<string> complained = process.StandardError.ReadToEndAsync();
         string said = process.StandardOutput.ReadToEnd();
         process.WaitForExit();

@@ -63,7 +63,7 @@ internal sealed class TerminalSession : IDisposable
     public static TerminalSession Dumb(ScratchFolder folder, params string[] arguments) =>
         new(folder, ["env", "TERM=dumb", "sh", "-c", ThenShowsHowItEnded, "sh", .. ProgramUnderTest.Command, .. arguments]);
 
-    /// <summary>Starts a shell with purpose control, which leaves nothing behind.</summary>
+    /// <summary>Starts a shell with job control, which leaves nothing behind.</summary>
     public static TerminalSession Shell(ScratchFolder folder) =>
         new(folder, ["env", "PS1=ready>", "HISTFILE=", "INPUTRC=/dev/null", "bash", "--norc", "--noprofile", "-i"]);
 

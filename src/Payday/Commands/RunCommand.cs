@@ -107,8 +107,8 @@ internal static class RunCommand
             [
                 plan => IncomeInput.Sources(book, plan.Draft, parsed.GetValue(income) ?? []),
                 plan => IncomeInput.OneOffs(book, plan.Draft, parsed.GetValue(oneOff) ?? []),
-                plan => ToOverdraft(book, plan.Draft, parsed.GetValue(overdraft)),
-                plan => FromBuffer(book, plan.Draft, parsed.GetValue(buffer)),
+                plan => CashInput.ToOverdraft(book, plan.Draft, parsed.GetValue(overdraft)),
+                plan => CashInput.FromBuffer(book, plan.Draft, parsed.GetValue(buffer)),
                 .. Each(bill, DecisionInput.Bill),
                 .. Each(paid, (plan, text) => DecisionInput.Paid(plan, text, isPaid: true)),
                 .. Each(unpaid, (plan, text) => DecisionInput.Paid(plan, text, isPaid: false)),
@@ -117,7 +117,7 @@ internal static class RunCommand
                 .. Each(debt, DecisionInput.Debt),
                 .. Each(pot, DecisionInput.Pot),
                 .. Each(place, DecisionInput.Place),
-                plan => FromBank(book.Household.Settings, plan.Draft, banks.FirstOrDefault()),
+                plan => CashInput.FromBank(book.Household.Settings, plan.Draft, banks.FirstOrDefault()),
                 plan => Result.Of(parsed.GetValue(loose) is not { } way ? plan.Draft : plan.Draft with { LeavesNotesAtHome = way == "keep" }),
                 plan => Result.Of(parsed.GetValue(payBack) is not { } way ? plan.Draft : plan.Draft with { UsesOwedBack = way == "use" }),
                 .. Each(notes, DecisionInput.Notes),
@@ -129,51 +129,6 @@ internal static class RunCommand
     }
 
     private static Option<string[]> Many(string name, string description, string like) => new(name) { Description = description, HelpName = like };
-
-    private static Result<RoutineDraft> FromBuffer(Book book, RoutineDraft draft, string? buffer)
-    {
-        if (buffer is null or DecisionInput.Usual)
-        {
-            return Result.Of(buffer is null ? draft : draft with { FromBuffer = null });
-        }
-
-        Result<Money> given = CommandInput.Amount("--buffer", buffer, book.Household.Currency, book.Household.Settings.Numbers);
-        return given.Ok ? Result.Of(draft with { FromBuffer = given.Value }) : Result.Refused<RoutineDraft>(given.Fault);
-    }
-
-    private static Result<RoutineDraft> ToOverdraft(Book book, RoutineDraft draft, string? overdraft)
-    {
-        if (overdraft is null or DecisionInput.Usual)
-        {
-            return Result.Of(overdraft is null ? draft : draft with { ToOverdraft = null });
-        }
-
-        NumberStyle style = book.Household.Settings.Numbers;
-        Result<Money> paid = CommandInput.Amount("--overdraft", overdraft, book.Household.Currency, style);
-        return !paid.Ok ? Result.Refused<RoutineDraft>(paid.Fault)
-            : paid.Value > book.Ledger.Balances.Overdrawn ? Result.Refused<RoutineDraft>(new ArgumentFault.OverdraftLess(book.Ledger.Balances.Overdrawn))
-            : Result.Of(draft with { ToOverdraft = paid.Value });
-    }
-
-    private static Result<RoutineDraft> FromBank(HouseholdSettings settings, RoutineDraft draft, string? bank)
-    {
-        switch (bank?.Trim().ToUpperInvariant())
-        {
-            case null:
-                return Result.Of(draft);
-            case "USUAL":
-                return Result.Of(draft with { AsksATeller = false, Machine = null });
-            case "TELLER":
-                return Result.Of(draft with { AsksATeller = settings.Bank is CashSource.Machine, Machine = null });
-            case "MACHINE" when settings.Bank is CashSource.Machine:
-                return Result.Of(draft with { AsksATeller = false, Machine = null });
-            case "MACHINE":
-                return FromBank(settings, draft, MachineText.Usual(settings.Cash, settings.Numbers));
-            default:
-                Result<CashSource.Machine> machine = MachineText.Read(bank, settings.Cash, settings.Numbers);
-                return machine.Ok ? Result.Of(draft with { AsksATeller = false, Machine = machine.Value }) : Result.Refused<RoutineDraft>(new ArgumentFault.Of($"--bank {bank}", machine.Fault));
-        }
-    }
 
     private static Answer Run(
         BookStore? store, Book book, LocalDate? on, bool anew, IEnumerable<Func<RoutinePlan, Result<RoutineDraft>>> decisions, bool closes)

@@ -157,10 +157,15 @@ internal sealed class CountPart : Part
         $"{row.Pot.Name}: {Shown(row.Left - row.Expected)} more than was there. {(row.Entry!.IsFind ? $"Found: {row.Entry.DifferenceName}" : "Nothing proposed")}. What was found? back leads to the figure.",
         answer => answer.Length == 0
             ? row.Fault is { } fault ? new Taken.Refused(CountTexts.Of(fault, session.Style)) : Taken.On
+            : Cells.Left(row, "").Accept(answer) is null ? Instead(row)
             : Said(row, Cells.Difference(row).Accept(answer)))
     {
-        Help = ["A name, in a few words, says that it was found; it is kept by that name until it is cleared up."],
+        Help = ["A name, in a few words, says that it was found; it is kept by that name until it is cleared up. An amount is what is left instead."],
     };
+
+    // Another figure in the place of a name is asked about again where it too is more than was there.
+    private Taken Instead(CountRow row) =>
+        Plan.Rows.First(one => one.Pot.Id == row.Pot.Id).Fault is { } wrong ? new Taken.Again(CountTexts.Of(wrong, session.Style)) : Said(row, null);
 
     private Question Then(CountRow row)
     {

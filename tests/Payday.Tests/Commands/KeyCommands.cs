@@ -61,7 +61,7 @@ internal static class KeyCommands
         ("ledger", "d", "payday show ledger --dates 2026-03"),
         ("ledger", "u", "payday undo --movement 31 --why \"typed twice\""),
         ("ledger", "z", "payday reopen"),
-        ("ledger-filter", "Enter", "payday show ledger --about Food"),
+        ("ledger filter", "Enter", "payday show ledger --about Food"),
         ("undo", "Enter", "payday undo --movement 31 --why \"typed twice\""),
         ("reopen", "Enter", "payday reopen --drop"),
         ("count", "Enter", "payday count Food=21.50"),

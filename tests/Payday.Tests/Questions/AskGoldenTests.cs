@@ -43,7 +43,7 @@ public sealed class AskGoldenTests
         said.AddRange(book.Transcript("menu", "menu", "card", "Bread", "", "12.40", "", "yesterday", "", "", "bills", "?", "phones", "70", "", "", "no", "stop"));
         book.Today = new(2026, 3, 12);
         said.AddRange(book.Transcript(
-            "count", "", "21.50", "buffer", "45", "back", "missing Lost coin=1", "40", "", "3", "stays", "500", "?", "", "back", "uncounted", "15", "", "",
+            "count", "", "21.50", "buffer", "45", "back", "missing Lost coin=1", "46", "Old coat", "", "3", "stays", "500", "?", "", "back", "uncounted", "15", "", "",
             "menu", "count", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", ""));
         said.AddRange(book.Transcript("menu", "return", "?", "", "yes", "bank", "", "4000", "yes", "all", "Not known", "yes"));
         said.AddRange(book.Transcript("move", "fuel", "clothes", "2", "", "none", "", "", "entry", "", "3.20", "buffer", "", "Interest", "", "", "received", "menu", "stop"));

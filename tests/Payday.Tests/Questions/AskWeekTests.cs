@@ -24,7 +24,7 @@ public sealed class AskWeekTests
 
         On(new LocalDate(2026, 3, 12));
         Same("bills", ["", "free", "menu"], hand => hand.Press("q", "Down", "x", "Enter"));
-        Same("count", ["", "150", "buffer", "", "3", "stays", "10", "back", "missing Lost coin=2", "", "90", "found it", "menu"], hand =>
+        Same("count", ["", "150", "buffer", "", "3", "stays", "10", "back", "missing Lost coin=2", "", "90", "95", "90", "found it", "menu"], hand =>
         {
             hand.Press("w").Type("150").To("Food").Press("t").To("The account's buffer").Press("Enter");
             hand.To("Household goods").Type("3").To("Household goods").Press("t").To("Stays").Press("Enter");
