@@ -15,6 +15,9 @@ public sealed record WalletFill(FillKey Key, FillState State, LocalDate Date, Mo
 {
     /// <summary>How it was marked before, so that this mark can be taken back; null where it waited. That one has none before it.</summary>
     public WalletFill? Before { get; init; }
+
+    /// <summary>Whether a purchase, a move or an entry had taken it as done, and a person said after that that it is: nothing moved then.</summary>
+    public bool IsConfirmed => State == FillState.Done && Before is { State: FillState.Done } before && before.Movement == Movement;
 }
 
 /// <summary>What became of a fill.</summary>

@@ -22,13 +22,19 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
     /// </summary>
     public Money Moves { get; init; } = Amount;
 
+    /// <summary>
+    /// Whether it is marked done only because a purchase, a move or an entry took of it before anybody said that it was filled,
+    /// see <see cref="AssumedFills"/>: it still waits, and moves what is left of it in the wallet.
+    /// </summary>
+    public bool IsAssumed { get; init; }
+
     /// <summary>The parts of all closed paydays, by day, then in the order of the household's pots.</summary>
     /// <remarks>Only spending goes through the wallet; what is saved stays in its envelope at home.</remarks>
     public static ImmutableArray<FillPart> Of(Book book)
     {
         ArgumentNullException.ThrowIfNull(book);
         ImmutableArray<Pot> pots = [.. book.Household.Pots.Where(GoesThroughTheWallet)];
-        return [.. pots.SelectMany(pot => Of(book, pot)).OrderBy(part => part.Key.Day)];
+        return AssumedFills.Marked(book, pots.SelectMany(pot => Of(book, pot)).OrderBy(part => part.Key.Day));
     }
 
     /// <summary>Whether a pot's cash is spent from the wallet.</summary>
@@ -43,6 +49,11 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
 
     /// <summary>Those of a pot that were skipped or not marked: few, however long the household has been at it.</summary>
     internal static ImmutableArray<FillPart> NotDone(Book book, Pot pot) => Moving(book, pot, Of(book, pot, book.Closed, marked => marked?.State != FillState.Done));
+
+    /// <summary>Those of a pot with some keys, done ones, by day.</summary>
+    internal static ImmutableArray<FillPart> Of(Book book, Pot pot, ImmutableArray<FillKey> keys) =>
+        [.. Of(book, pot, book.Closed.Where(closed => keys.Any(key => key.Payday == closed.Payday)), marked => marked is { State: FillState.Done } done && keys.Contains(done.Key))
+            .Select(part => part with { Moves = part.Marked!.Amount })];
 
     /// <summary>Those of all pots that are done, by day, then in the order of the household's pots.</summary>
     internal static ImmutableArray<FillPart> Done(Book book) =>

@@ -18,10 +18,14 @@ public static class WalletFills
     /// <summary>The parts that wait on a day: of its week, due by then, and neither done nor skipped; by day. None where nothing of it is left at home.</summary>
     /// <remarks>
     /// Everything that speaks of fills to make asks here. Those of a week that is over don't wait: its count takes them as
-    /// done, unless they are marked as skipped before; see <see cref="IsOver"/>.
+    /// done, unless they are marked as skipped before; see <see cref="IsOver"/>. Those that only a card purchase or the like
+    /// took as done still wait (<see cref="AssumedFills"/>): it says nothing of the wallet.
     /// </remarks>
     public static ImmutableArray<FillPart> Waiting(Book book, LocalDate day) =>
-        [.. FillPart.NotDone(book).Where(part => part.Marked is null && part.Key.Day <= day && part.Moves.IsPositive && !IsOver(book.Household, part, day))];
+        [.. FillPart.NotDone(book).Where(part => part.Marked is null)
+            .Concat(AssumedFills.Of(book))
+            .Where(part => part.Key.Day <= day && part.Moves.IsPositive && !IsOver(book.Household, part, day))
+            .OrderBy(part => part.Key.Day).ThenBy(part => book.Household.Pots.IndexOf(part.Pot))];
 
     /// <summary>Whether the week that a part was for was over before a day.</summary>
     public static bool IsOver(Household household, FillPart part, LocalDate day)
@@ -54,6 +58,11 @@ public static class WalletFills
             || FillPart.Of(book, pot).FirstOrDefault(part => part.Key == key) is not { } part)
         {
             return Result.Refused<Book>(new FillFault.NoSuchFill(key.Day));
+        }
+
+        if (state == FillState.Done && AssumedFills.Confirmed(book, part) is { } confirmed)
+        {
+            return Result.Of(confirmed);
         }
 
         if (part.Marked?.State == state)
@@ -105,6 +114,11 @@ public static class WalletFills
     /// <returns>The book afterwards; or why it can't be.</returns>
     public static Result<Book> Unmark(Book book, FillKey key, LocalDate date)
     {
+        if (AssumedFills.Reopened(book, key) is { } reopened)
+        {
+            return Result.Of(reopened);
+        }
+
         if (InTheWay(book, key) is { } obstacle)
         {
             return Result.Refused<Book>(obstacle);
@@ -112,7 +126,7 @@ public static class WalletFills
 
         WalletFill mark = book.Weeks.Fills.Single(fill => fill.Key == key);
         Result<Book> back = Taking(book, mark).Done(date, "fill taken back", weeks => weeks with { Fills = weeks.Fills.RemoveAll(fill => fill.Key == key) });
-        if (!back.Ok || mark.Before is not { } before)
+        if (!back.Ok || mark.IsConfirmed || mark.Before is not { } before)
         {
             return back;
         }
@@ -135,6 +149,11 @@ public static class WalletFills
         if (book.Weeks.Fills.FirstOrDefault(fill => fill.Key == key) is not { } mark || book.Household.Pots.All(pot => pot.Id != key.PotId))
         {
             return new Obstacle.NotMarked(BookEntry.Of(book, key));
+        }
+
+        if (AssumedFills.Reopened(book, key) is not null)
+        {
+            return null;
         }
 
         // What a count left out because it was skipped, it has seen too.

@@ -36,7 +36,7 @@ internal static class HistoryLines
     {
         foreach (CardPurchase purchase in book.Weeks.StandingPurchases.Where(purchase => purchase.PotId == potId))
         {
-            yield return new PotHistoryLine(purchase.Date, PotEvent.Card, purchase.Amount, null, purchase.What);
+            yield return new PotHistoryLine(purchase.Date, PotEvent.Card, purchase.Amount, null, purchase.What) { IsBeside = !purchase.OwedBack.IsZero };
             if (!purchase.OwedBack.IsZero)
             {
                 yield return new PotHistoryLine(purchase.Date, PotEvent.OwedBack, purchase.OwedBack, null, purchase.What);

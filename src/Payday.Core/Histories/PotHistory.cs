@@ -102,7 +102,19 @@ public sealed record CountedSpending(LocalDate Date, Money Cash, Money Card)
 /// <param name="Amount">Of it: filled, spent, bought or moved; above zero is into the pot for fills and moves.</param>
 /// <param name="Left">For a count: what was left.</param>
 /// <param name="What">For a purchase and what it owes back what it was, for a move where to or from and why, for an entry what it was, for a count its difference's name.</param>
-public sealed record PotHistoryLine(LocalDate Date, PotEvent Kind, Money Amount, Money? Left, string What);
+public sealed record PotHistoryLine(LocalDate Date, PotEvent Kind, Money Amount, Money? Left, string What)
+{
+    /// <summary>Whether another line says what it changed: a purchase by card from a cash pot, whose cash is to be paid back.</summary>
+    public bool IsBeside { get; init; }
+
+    /// <summary>What the pot has more by it, below zero for less; null where nothing changes by it: cash that goes in the wallet or was put apart before is the pot's before and after.</summary>
+    public Money? Change => this switch
+    {
+        { Kind: PotEvent.Wallet or PotEvent.Skipped or PotEvent.Returned } or { IsBeside: true } => null,
+        { Kind: PotEvent.Counted or PotEvent.Card or PotEvent.OwedBack } => -Amount,
+        _ => Amount,
+    };
+}
 
 /// <summary>What can happen to a pot.</summary>
 public enum PotEvent

@@ -62,7 +62,7 @@ public static class PotFills
             [{ Index: < 0, Fill.IsPositive: true } extra] => $"extra: {ShortAmount.Of(extra.Fill, facts.Numbers)} was missed",
             [] or [{ Index: < 0 }] => "extra payday: already full",
             [{ AsPlanned: true, Count: 1 }] => $"{text} a month",
-            [{ AsPlanned: true } share] => $"{text} a month, {share.Index + 1} of {share.Count}",
+            [{ AsPlanned: true } share] => $"{text} a month, part {share.Index + 1} of {share.Count}",
             [{ Lacking.IsZero: true }] => $"{text} a month, full",
             [var share] => $"{ShortAmount.Of(share.Lacking, facts.Numbers)} of {text} to go",
             _ => $"{text} a month, {shares.Length} months",

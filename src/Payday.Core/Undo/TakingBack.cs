@@ -82,8 +82,9 @@ internal sealed class TakingBack
             }
 
             var piece = new TakenUp([key], mark.Movement is { } one ? [one] : []);
-            if (HandedOver(potId, piece, own, key.Day))
+            if (HandedOver(potId, piece, own, key.Day) || mark.IsConfirmed)
             {
+                // A fill that a person confirmed since stays one.
                 movements.ExceptWith(piece.Movements);
                 continue;
             }

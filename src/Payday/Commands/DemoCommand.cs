@@ -2,6 +2,7 @@ using System.CommandLine;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
+using Payday.Core.Receiving;
 using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Routines;
@@ -76,7 +77,8 @@ internal static class DemoCommand
         }
 
         store.Save(book, after.Value);
-        ClosedPayday closed = store.Load()!.LastClosed!;
+        Book stored = store.Load()!;
+        ClosedPayday closed = stored.LastClosed!;
         return new Answer.Done(
             [
                 .. RoutineReport.Lines(plan.Value!),
@@ -84,7 +86,7 @@ internal static class DemoCommand
                 .. Report.Heading("7 Slip"),
                 .. SlipLayout.Lay(BankPapers.Slip(household, closed), SlipLayout.UsualWidth).Lines,
                 "",
-                .. FillingSheetLayout.Lay(BankPapers.Filling(household, closed), Report.Width).Lines,
+                .. FillingSheetLayout.Lay(BankPapers.Filling(stored, ReceivedNotes.Of(stored, closed)), Report.Width).Lines,
                 "",
                 .. Cautions.Routine,
             ],

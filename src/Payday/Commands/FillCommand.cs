@@ -117,7 +117,8 @@ internal static class FillCommand
             store.Save(book, after);
         }
 
-        Dictionary<FillKey, FillState> states = after.Weeks.Fills.ToDictionary(fill => fill.Key, fill => fill.State);
+        HashSet<FillKey> still = [.. WalletFills.Waiting(after, day).Select(part => part.Key)];
+        Dictionary<FillKey, FillState> states = after.Weeks.Fills.Where(fill => !still.Contains(fill.Key)).ToDictionary(fill => fill.Key, fill => fill.State);
         return Shown(book.Household, waiting, part => states.TryGetValue(part.Key, out FillState state) ? state == FillState.Done ? "done" : "skipped" : ToFill);
     }
 

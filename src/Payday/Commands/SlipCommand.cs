@@ -53,10 +53,10 @@ internal static class SlipCommand
         string[] still = found.Closed ? [] : ["", "This payday is not closed yet: the figures may still change."];
         return new PaperAnswers(wish, own, household.Currency).Of(
             (size, fonts) => wish.Filling
-                ? PrintedPaper.Filling(BankPapers.Filling(household, received), size, wish.Print, fonts, wish.Columns)
+                ? PrintedPaper.Filling(BankPapers.Filling(book, received), size, wish.Print, fonts, wish.Columns)
                 : PrintedPaper.Slip(BankPapers.Slip(household, found.Payday), size, wish.Print, fonts, wish.Columns),
             columns => wish.Filling
-                ? FillingSheetLayout.Lay(BankPapers.Filling(household, received), columns)
+                ? FillingSheetLayout.Lay(BankPapers.Filling(book, received), columns)
                 : SlipLayout.Lay(BankPapers.Slip(household, found.Payday), columns),
             still,
             () => Json(household, found, received));

@@ -129,6 +129,11 @@ internal sealed record FillingDraft(double Size, double Leading, bool IsAcross, 
             pages.Paragraph($"Not in notes, so it waits in the account for the same pot: {string.Join(", ", kept.Select(Kept))}.{total}", room, size);
         }
 
+        foreach (KeptBackLine line in data.ToPay)
+        {
+            pages.Paragraph(PaperParts.ToPay(line, data.Style) + ".", room, size);
+        }
+
         if (data.Rows.Length > 0)
         {
             pages.Paragraph(Cautions.Cash, room, size);

@@ -26,7 +26,7 @@ internal sealed class FillsPart(BookSession session) : Part
     {
         string what = part.Moves == part.Amount
             ? $"{part.Amount.ToString(session.Style)}, {NoteText.Listed(part.Notes, part.Amount.Currency, session.Style)}"
-            : $"{part.Moves.ToString(session.Style)} of {part.Amount.ToString(session.Style)}, as the rest was used at home before";
+            : $"{part.Moves.ToString(session.Style)} of {part.Amount.ToString(session.Style)}, as {FillText.Rest(part)}";
         return new Question(
             $"{part.Pot.Id.Text} {part.Key.Day:uuuu-MM-dd}",
             $"{part.Pot.Name}, week of {DateText.Weekday(part.Key.Day)}: {what}. Is it filled? yes proposed; or skip, or no.",

@@ -20,7 +20,7 @@ internal sealed class RoutinePart : Part
 
     private RoutinePart(BookSession session, RoutinePlan plan)
     {
-        work = new RoutineWork(session, plan, dropped => told = dropped);
+        work = new RoutineWork(session, plan, dropped => told = dropped, news => told = news);
         payday = plan.Period.First;
         steps =
         [

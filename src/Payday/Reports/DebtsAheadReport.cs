@@ -40,8 +40,9 @@ internal static class DebtsAheadReport
         ImmutableArray<Money> minimums = ahead.AtMinimums.Owed;
         ImmutableArray<Money> proposed = ahead.AsProposed.Owed;
         int months = Math.Max(Shown(ahead.AtMinimums), Shown(ahead.AsProposed));
-        Money[] left = Over(minimums, months);
-        Money[] right = Over(proposed, months);
+        Money today = Money.Sum(ahead.Debts.Select(debt => debt.Glance.Balance), minimums[0].Currency);
+        Money[] left = Over(today, minimums, months);
+        Money[] right = Over(today, proposed, months);
         Money most = Money.Max(left.Max(), right.Max());
         string over = $"over {"month".ToQuantity(months)}";
         int each = width < LeastBeside ? width : (width - Gap) / 2;
@@ -115,9 +116,10 @@ internal static class DebtsAheadReport
 
     private static int Shown(DebtProjection course) => course.Never.IsEmpty ? course.Months : Math.Max(course.Months, MonthsOfEndless);
 
-    // A course that has ended stays where it ended.
-    private static Money[] Over(ImmutableArray<Money> owed, int months) =>
-        [.. Enumerable.Range(0, months + 1).Select(month => owed[Math.Min(month, owed.Length - 1)])];
+    // Today first, as the table has it: a course begins once the next payday has covered its minimums. One that has ended
+    // stays where it ended.
+    private static Money[] Over(Money today, ImmutableArray<Money> owed, int months) =>
+        [.. (today == owed[0] ? Array.Empty<Money>() : [today]), .. Enumerable.Range(0, months + 1).Select(month => owed[Math.Min(month, owed.Length - 1)])];
 
     private static string Month(YearMonth month) => month.ToString("MMM uuuu", CultureInfo.InvariantCulture);
 }

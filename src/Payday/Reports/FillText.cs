@@ -13,6 +13,11 @@ internal static class FillText
         ? NoteText.Listed(part.Notes, part.Amount.Currency, style)
         : $"left of {part.Amount.ToString(style)}";
 
+    /// <summary>Where the rest of a fill went that moves less than was planned for it.</summary>
+    public static string Rest(FillPart part) => part.IsAssumed
+        ? "the rest was taken from it already, to pay back a card purchase or for something else"
+        : "the rest was used at home before";
+
     /// <summary>What several fills move together, e.g. <c>70.00 in 3 x 20, 1 x 10</c>; without notes where one moves less than was planned.</summary>
     public static string Together(ImmutableArray<FillPart> parts, Currency currency, NumberStyle style)
     {

@@ -73,10 +73,14 @@ internal static class HistoryReport
         history.Lines.Reverse().Select((line, i) => ImmutableArray.Create(
             $"{DateText.Short(line.Date)} {line.Date.Year}",
             Word(line.Kind),
-            line.Amount.ToString(style),
+            Amount(line, style),
             line.Left is { } left ? left.ToString(style) : "",
             i > 0 && history.Lines[^i].Date == line.Date ? "" : history.On(line.Date)?.ToString(style) ?? "",
             line.What == Word(line.Kind) ? "" : line.What)));
+
+    // With its sign where it changes what the pot has, so that a person can follow that down the page.
+    private static string Amount(PotHistoryLine line, NumberStyle style) =>
+        line.Change is not { } change ? line.Amount.ToString(style) : change.IsPositive ? "+" + change.ToString(style) : change.ToString(style);
 
     private static IEnumerable<string> Table(NumberStyle style, int width, ImmutableArray<TextColumn> columns, IEnumerable<ImmutableArray<string>> rows) =>
         new TextTable(columns, [.. rows], decimalMark: style.DecimalMark).Lay(width).All;

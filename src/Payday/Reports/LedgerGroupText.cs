@@ -25,6 +25,8 @@ internal static class LedgerGroupText
         { Entry: BookEntry.Fill } => $"Wallet filled: {Pots(book, group)}",
         { Entry: BookEntry.Count } => $"Counted: {Pots(book, group)}",
         { Entry: BookEntry.Return } => "Cash brought to the bank",
+        { Entry: BookEntry.Entered { IsCount: false } entered } => Entered(book, book.Weeks.Entries[(int)entered.Number - 1]),
+        { Entry: BookEntry.Moved moved } => Moved(book, book.Weeks.Moves[(int)moved.Number - 1]),
         { Entry: { } entry } => Upper(UndoTexts.Name(entry)),
         _ => "",
     });
@@ -54,6 +56,13 @@ internal static class LedgerGroupText
         string[] parts = [$"{came.ToString(style)} in", .. fetched.IsZero ? Array.Empty<string>() : [$"{fetched.ToString(style)} withdrawn"]];
         return $"Payday of {DateText.Short(group.Date)}: {string.Join(", ", parts)}";
     }
+
+    // In its own words: a number says nothing to who wrote it down as a fee.
+    private static string Entered(Book book, AccountEntry entry) =>
+        $"{Upper(EntryText.Kind(entry))}, {PurposeNames.Of(book.Household, entry.For)}{(entry.What.Length == 0 ? "" : ": " + entry.What)}";
+
+    private static string Moved(Book book, Move move) =>
+        $"Moved, {EndText.Of(book.Household, move.From)} to {EndText.Of(book.Household, move.To)}{(move.Why.Length == 0 ? "" : ": " + move.Why)}";
 
     private static string Purchase(Book book, ImmutableArray<CardPurchase> parts) =>
         $"{parts.Select(part => WeekText.PotName(book, part.PotId)).Humanize()}, {(parts[0].IsRefund ? "refund" : $"by {(parts[0].Card is { } card ? EndText.Debt(book.Household, card) : "card")}")}"

@@ -62,8 +62,8 @@ internal static class PlanText
     public static string Difference(Reconciliation one, NumberStyle style) => one.Difference switch
     {
         { IsZero: true } => $"So the account agrees with the bank on {DateText.Short(one.Date)}.",
-        { IsNegative: true } less => $"So the bank has {(-less).ToString(style)} less than it should on {DateText.Short(one.Date)}.",
-        var more => $"So the bank has {more.ToString(style)} more than it should on {DateText.Short(one.Date)}.",
+        { IsNegative: true } less => $"So the bank has {(-less).ToString(style)} less than the account here on {DateText.Short(one.Date)}.",
+        var more => $"So the bank has {more.ToString(style)} more than the account here on {DateText.Short(one.Date)}.",
     };
 
     /// <summary>Why a line becomes what it does, or what it may be, in a sentence; empty where nothing is known.</summary>

@@ -61,12 +61,23 @@ internal static class SurplusReport
             }
         }
 
-        Money saved = surplus.Without.Interest - surplus.With.Interest;
-        if (saved.IsPositive && surplus.Without.Never.Length == surplus.With.Never.Length)
+        if (Saved(surplus) is { } saved)
         {
             yield return $"It saves {saved.ToString(style)} of interest while the minimums are paid.";
         }
     }
+
+    /// <summary>What the placements save as they are, in a sentence that can't be read as being about another one; none for nothing.</summary>
+    public static IEnumerable<string> Now(SurplusStep surplus, NumberStyle style)
+    {
+        if (Saved(surplus) is { } saved)
+        {
+            yield return $"As placed now: saves {saved.ToString(style)} of interest while the minimums are paid.";
+        }
+    }
+
+    private static Money? Saved(SurplusStep surplus) =>
+        surplus.Without.Interest - surplus.With.Interest is { IsPositive: true } saved && surplus.Without.Never.Length == surplus.With.Never.Length ? saved : null;
 
     /// <summary>What the other order would do, or the proposal where another one was made by hand; empty where neither makes a difference.</summary>
     public static string Other(SurplusStep surplus, NumberStyle style)

@@ -42,8 +42,7 @@ internal static class BankPapers
         household.Settings.SlipLines,
         Lines(notes, household.Currency)) { Kind = SlipKind.Deposit };
 
-    /// <summary>The filling sheet.</summary>
-    public static FillingSheetData Filling(Household household, ClosedPayday payday)
+    private static FillingSheetData Filling(Household household, ClosedPayday payday)
     {
         Dictionary<PotId, string> names = household.Pots.ToDictionary(pot => pot.Id, pot => pot.Name);
         return new FillingSheetData(
@@ -59,7 +58,12 @@ internal static class BankPapers
     }
 
     /// <summary>The filling sheet of a closed payday: anew where the bank gave other notes than its slip asked for.</summary>
-    public static FillingSheetData Filling(Household household, ReceivedNotes received) => Filling(household, received.Payday) with
+    public static FillingSheetData Filling(Book book, ReceivedNotes received) => Filling(book.Household, received) with
+    {
+        ToPay = [.. ExtraPayment.Of(book, received.Payday).Select(extra => new KeptBackLine(EndText.Debt(book.Household, extra.DebtId), extra.Amount))],
+    };
+
+    private static FillingSheetData Filling(Household household, ReceivedNotes received) => Filling(household, received.Payday) with
     {
         Loose = Lines(received.Loose, household.Currency),
         LooseOf = received.Loose.IsEmpty ? "" : ReceivedReport.Loose(household, received.Loose, received.LooseOf),

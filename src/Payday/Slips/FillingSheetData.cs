@@ -31,6 +31,9 @@ internal sealed record FillingSheetData(
     /// <summary>Whose the loose notes are, in a sentence; empty where there are none.</summary>
     public string LooseOf { get; init; } = "";
 
+    /// <summary>What is to be paid on debts above their minimums, with their names: nothing else reminds of it.</summary>
+    public ImmutableArray<KeptBackLine> ToPay { get; init; } = [];
+
     /// <summary>Whether these are the notes that the bank gave, and not those the slip asked for.</summary>
     public bool AsReceived { get; init; }
 }

@@ -30,23 +30,27 @@ internal static class FillingSheetLayout
         ImmutableArray<FillingTotal> totals = FillingTotal.Of(data);
         if (totals.All(total => total.Notes.IsEmpty))
         {
-            return new Paper(head, [["No notes to fill in."], .. Loose(data, width), .. KeptBack(data, width)]);
+            return new Paper(head, [["No notes to fill in."], .. Loose(data, width), .. KeptBack(data, width), .. ToPay(data, width)]);
         }
 
         TextTable grid = FillingGrid.Table(data, totals);
         if (width < NarrowestGrid || grid.NarrowestWidth > width)
         {
-            return new Paper(head, [.. FillingBlocks.Lay(data, totals, width), .. Loose(data, width), .. KeptBack(data, width), PaperParts.AtHome(width)]);
+            return new Paper(head, [.. FillingBlocks.Lay(data, totals, width), .. Loose(data, width), .. KeptBack(data, width), .. ToPay(data, width), PaperParts.AtHome(width)]);
         }
 
         TextTableLines lines = grid.Lay(width);
         return new Paper(
             [.. head, .. lines.Header],
-            [.. lines.Rows.Select(row => ImmutableArray.Create(row)), lines.Totals, .. Loose(data, width), .. KeptBack(data, width), PaperParts.AtHome(width)]);
+            [.. lines.Rows.Select(row => ImmutableArray.Create(row)), lines.Totals, .. Loose(data, width), .. KeptBack(data, width), .. ToPay(data, width), PaperParts.AtHome(width)]);
     }
 
     private static ImmutableArray<ImmutableArray<string>> Loose(FillingSheetData data, int width) =>
         data.LooseOf.Length == 0 ? [] : [["", .. TextWrap.Lines(CleanText.OneLine(data.LooseOf), width)]];
+
+    private static ImmutableArray<ImmutableArray<string>> ToPay(FillingSheetData data, int width) => data.ToPay.IsEmpty
+        ? []
+        : [["", .. data.ToPay.SelectMany(line => TextWrap.Lines(PaperParts.ToPay(line, data.Style), width))]];
 
     private static ImmutableArray<ImmutableArray<string>> KeptBack(FillingSheetData data, int width)
     {

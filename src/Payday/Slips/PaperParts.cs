@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Payday.Core.Amounts;
 using Payday.Text;
 using Payday.Texts;
 
@@ -21,6 +22,9 @@ internal static class PaperParts
         .. headLines.SelectMany(line => TextWrap.Lines(CleanText.OneLine(line), width)),
         "",
     ];
+
+    /// <summary>That a debt is to be paid, e.g. <c>To pay yourself: 476.46 to Dental plan</c>.</summary>
+    public static string ToPay(KeptBackLine line, NumberStyle style) => $"To pay yourself: {line.Amount.ToString(style)} to {CleanText.OneLine(line.Pot)}";
 
     /// <summary>The caution for home, off what is above it.</summary>
     public static ImmutableArray<string> AtHome(int width) => ["", .. TextWrap.Lines(Cautions.Cash, width)];

@@ -51,6 +51,20 @@ public class ClosingTests
         Assert.Equal(written.Length, closed.LastClosed!.LastMovement - closed.LastClosed.FirstMovement + 1);
     }
 
+    // What is placed on debts is said before closing and after it.
+    [Fact]
+    public void ExtraPayment_OfAPlannedAndAClosedPayday_AreWhatWasPlacedOnDebts()
+    {
+        Book book = Book.Begin(Full);
+        RoutinePlan plan = Routine.Plan(book, new RoutineDraft(Friday6March)).Value!;
+        ExtraPayment[] placed = [.. plan.Surplus.Placements.Where(one => one.Target is MoveTarget.ToDebt).Select(one => new ExtraPayment(((MoveTarget.ToDebt)one.Target).Id, one.Amount))];
+        Assert.NotEmpty(placed);
+
+        Assert.Equal(placed, ExtraPayment.Of(book, ClosingRecord.AsPlanned(plan)));
+        Book closed = Closing.Of(plan).Value!;
+        Assert.Equal(placed, ExtraPayment.Of(closed, closed.LastClosed!));
+    }
+
     [Fact]
     public void Of_ReusedNotes_SwapPlacesWithTheBuffer()
     {

@@ -1,5 +1,6 @@
 using NodaTime;
 using Payday.Core.Books;
+using Payday.Core.CardPurchases;
 using Payday.Core.Counts;
 using Payday.Core.Fills;
 using Payday.Core.Ids;
@@ -41,6 +42,46 @@ public class WalletFillTests
             (waiting, waiting, waiting),
             (WalletFills.Waiting(Closed, date).Length, BookStatus.Of(Closed, date).FillsWaiting, WalletFills.FillAll(Closed, date).Value!.Weeks.Fills.Length));
         Assert.All(WalletFills.Waiting(Closed, date), part => Assert.False(WalletFills.IsOver(House, part, date)));
+    }
+
+    [Fact]
+    public void Waiting_AfterACardPurchase_StillHasTheFill()
+    {
+        Book bought = Closed.Spend("food", 18, Friday6March);
+
+        FillPart food = WalletFills.Waiting(bought, Friday6March).Single(part => part.Pot.Id.Text == "food");
+        Assert.Equal((Usd(60), Usd(40), true), (food.Amount, food.Moves, food.IsAssumed));
+        Assert.Equal(2, BookStatus.Of(bought, Friday6March).FillsWaiting);
+
+        Book filled = WalletFills.Mark(bought, First, FillState.Done, Friday6March).Value!;
+        Assert.Equal(["fares"], WalletFills.Waiting(filled, Friday6March).Select(part => part.Pot.Id.Text));
+        Assert.Equal((bought.Has("cash/wallet:food"), Usd(40)), (filled.Has("cash/wallet:food"), filled.Has("cash/wallet:food")));
+        Assert.Equal("The fill of Food for 6 Mar 2026 is marked done already.", WalletFills.Mark(filled, First, FillState.Done, Friday6March).Fault.Said());
+
+        Book waits = WalletFills.Unmark(filled, First, Friday6March).Value!;
+        Assert.Equal(2, WalletFills.Waiting(waits, Friday6March).Length);
+        Assert.Equal(Usd(0), Purchasing.Undo(waits, 1, Friday6March).Value!.Has("cash/wallet:food"));
+    }
+
+    [Fact]
+    public void Waiting_AfterACardPurchaseAndACount_HasTheFillNoMore()
+    {
+        Book bought = Closed.Spend("food", 18, Friday6March);
+
+        Assert.Equal(2, WalletFills.Waiting(bought, new(2026, 3, 12)).Length);
+        Assert.Equal(["fares"], WalletFills.Waiting(bought.Count(new(2026, 3, 12), "food", 10), new(2026, 3, 12)).Select(part => part.Pot.Id.Text));
+    }
+
+    [Fact]
+    public void Undo_OfAPurchaseWhoseFillWasMarkedSince_LeavesTheFillDone()
+    {
+        Book filled = WalletFills.Mark(Closed.Spend("food", 18, Friday6March), First, FillState.Done, Friday6March).Value!;
+        Book undone = Purchasing.Undo(filled, 1, Friday6March).Value!;
+
+        Assert.Equal(Usd(60), undone.Has("cash/wallet:food"));
+        Assert.Equal(1, WalletFills.Waiting(undone, Friday6March).Length);
+        Book waits = WalletFills.Unmark(undone, First, Friday6March).Value!;
+        Assert.Equal((Usd(0), 2), (waits.Has("cash/wallet:food"), WalletFills.Waiting(waits, Friday6March).Length));
     }
 
     [Fact]

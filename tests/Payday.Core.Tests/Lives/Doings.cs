@@ -50,6 +50,7 @@ internal static class Doings
 
         // Its movement is written anew, so it then comes after what moved that pot's cash since; which notes are where is
         // followed in the order of entry, and may not be known any more until the next count by notes.
+        new("fill done that was taken as done", (book, chance, today) => Fill(book, Pick(chance, WalletFills.Waiting(book, today).Where(part => part.IsAssumed)), FillState.Done, today)),
         new("fill skipped after all", (book, chance, today) => Fill(
             book,
             Pick(chance, FillPart.Of(book).Where(part => part.Marked is { State: FillState.Done, Movement: { } number } && !MovedSince(book, part.Pot.Id, number)).TakeLast(4)),

@@ -119,6 +119,24 @@ public class OverviewTests
         Assert.Equal(new PotHistoryLine(Thursday12, PotEvent.Returned, Usd(15), null, ""), PotHistory.Of(book, new PotId("food")).Lines[^1]);
     }
 
+    // So that a person can follow the page from the top to what there is.
+    [Fact]
+    public void Change_OfAllLines_ComesToWhatThePotHas()
+    {
+        Book book = WalletFills.FillAll(Closed, Friday6March).Value!.Spend("food", 12, new(2026, 3, 8), "Bakery");
+        book = ReturnPlan.Of(book, ReturnDraft.AsPlanned).Confirm(Thursday12).Value!
+            .Count(Thursday12, "food", new CountEntry(Usd(20)) { Missing = Usd(1), DifferenceName = "short", Then = new CountThen(MoveTarget.Pot(new PotId("boots"))) });
+
+        foreach (PotId pot in (PotId[])[new("food"), new("boots")])
+        {
+            PotHistory history = PotHistory.Of(book, pot);
+            Assert.Equal(history.On(Thursday12), Money.Sum(history.Lines.Select(line => line.Change).OfType<Money>(), House.Currency));
+        }
+
+        Assert.Equal((null, Usd(-15)), (Line(PotEvent.Card), Line(PotEvent.OwedBack)));
+        Money? Line(PotEvent kind) => PotHistory.Of(book, new PotId("food")).Lines.Single(line => line.Kind == kind).Change;
+    }
+
     [Fact]
     public void History_MovesAndDifferences_AreLinesOfBothPots()
     {

@@ -75,6 +75,7 @@ internal sealed class Life : IDisposable
         foreach (ModelPart part in book.Marks.Keys.Where(part => part.Payday == last.On).ToList())
         {
             book.Marks.Remove(part);
+            book.Assumed.Remove(part);
             book.Ledger.Undo($"fill {part}");
         }
     }

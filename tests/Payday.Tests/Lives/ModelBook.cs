@@ -42,6 +42,9 @@ internal sealed class ModelBook
     /// <summary>Parts marked as filled (true) or skipped (false).</summary>
     public Dictionary<ModelPart, bool> Marks { get; } = [];
 
+    /// <summary>Those marked as filled that only a purchase or a move took so.</summary>
+    public HashSet<ModelPart> Assumed { get; } = [];
+
     public List<ModelPurchase> Purchases { get; } = [];
 
     public List<ModelCount> Counts { get; } = [];

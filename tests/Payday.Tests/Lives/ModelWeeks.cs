@@ -15,13 +15,20 @@ internal sealed class ModelWeeks(ModelBook book)
     public IEnumerable<ModelPart> Waiting(DateOnly day) => Parts.Where(part => !book.Marks.ContainsKey(part) && part.Day <= day);
 
     /// <summary>Those of the week that a day lies in: what weeks that are over missed is taken up by their count.</summary>
-    public IEnumerable<ModelPart> ThisWeek(DateOnly day) => Waiting(day).Where(part => part.Day >= WeekOf(day) && book.Ledger.Has(ModelLedger.Home(part.Pot)) > 0);
+    public IEnumerable<ModelPart> ThisWeek(DateOnly day) => Parts
+        .Where(part => part.Day <= day && part.Day >= WeekOf(day))
+        .Where(part => book.Assumed.Contains(part) ? book.Ledger.Has(ModelLedger.Wallet(part.Pot)) > 0 : !book.Marks.ContainsKey(part) && book.Ledger.Has(ModelLedger.Home(part.Pot)) > 0);
 
     /// <summary>Marks all that wait this week by a day.</summary>
     public void Fill(DateOnly day, params string[] skipped)
     {
         foreach (ModelPart part in ThisWeek(day).ToList())
         {
+            if (book.Assumed.Remove(part))
+            {
+                continue;
+            }
+
             if (skipped.Contains(part.Pot))
             {
                 book.Marks[part] = false;
@@ -39,7 +46,7 @@ internal sealed class ModelWeeks(ModelBook book)
         ModelPot pot = book.Pot(name);
         if (pot.InWallet)
         {
-            TakeUp(pot, on);
+            TakeUp(pot, on, assumes: true);
         }
 
         long has = book.Ledger.InItsPlace(name);
@@ -74,7 +81,7 @@ internal sealed class ModelWeeks(ModelBook book)
         string act = $"move {++book.Moves}";
         if (book.Pots.FirstOrDefault(pot => pot.Name == from) is { InWallet: true } pot)
         {
-            TakeUp(pot, on);
+            TakeUp(pot, on, assumes: true);
             Apart(pot.Name, amount, on, act);
             book.Owed.Add(new ModelOwed(from, on, amount, 0, to));
             return;
@@ -137,6 +144,7 @@ internal sealed class ModelWeeks(ModelBook book)
             if (pot.InWallet)
             {
                 TakeUp(pot, on);
+                book.Assumed.RemoveWhere(part => part.Pot == pot.Name && part.Day <= on);
             }
 
             string end = Counted(pot);
@@ -228,11 +236,16 @@ internal sealed class ModelWeeks(ModelBook book)
     }
 
     // Fills that nobody marked are taken as done, and cash at home that waits for no fill as being in the wallet.
-    private void TakeUp(ModelPot pot, DateOnly on, string? look = null)
+    // Taken so by something other than a count they still wait to be put in the real wallet.
+    private void TakeUp(ModelPot pot, DateOnly on, string? look = null, bool assumes = false)
     {
         foreach (ModelPart part in Waiting(on).Where(part => part.Pot == pot.Name).ToList())
         {
             Fill(part, part.Day, look);
+            if (assumes)
+            {
+                book.Assumed.Add(part);
+            }
         }
 
         long waiting = Parts.Where(part => part.Pot == pot.Name && part.Payday <= on && !book.Marks.GetValueOrDefault(part)).Sum(part => part.Amount);

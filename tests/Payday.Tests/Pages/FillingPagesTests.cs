@@ -28,7 +28,7 @@ public sealed class FillingPagesTests
         using var demo = new DemoBook();
         demo.CloseOne();
         ClosedPayday payday = demo.Session.Book.LastClosed!;
-        FillingSheetData data = BankPapers.Filling(demo.Household, ReceivedNotes.Of(demo.Session.Book, payday));
+        FillingSheetData data = BankPapers.Filling(demo.Session.Book, ReceivedNotes.Of(demo.Session.Book, payday));
 
         ImmutableArray<ReadPage> pages = Read(data, PaperSize.Parse(paper).Value!, Enum.Parse<PrintSize>(print));
 

@@ -64,7 +64,7 @@ internal static class AllKeys
     {
         using var demo = new DemoBook();
         Pot asks = demo.Household.Pots.Single(pot => pot.Id == new PotId("lake-week"));
-        RoutineWork work = new(demo.Session, Routine.Plan(demo.Session.Book, Routine.Begun(demo.Session.Book).Value!).Value!, _ => { });
+        RoutineWork work = new(demo.Session, Routine.Plan(demo.Session.Book, Routine.Begun(demo.Session.Book).Value!).Value!, _ => { }, _ => { });
         PotRow row = work.Plan.Pots.Rows.Single(row => row.Pot == asks);
         return
         [

@@ -20,6 +20,71 @@ public class RoutineStepTests
         Assert.Contains(terminal.Press(Key.Space).Lines, line => line.StartsWith(shows, StringComparison.Ordinal));
     }
 
+    // What was done is no alarm, and neither it nor a refusal takes the place of the keys or of what is left to place.
+    [Fact]
+    public void Message_OfAStep_LeavesKeysAndSumAndIsNoAlarmWhereItIsNews()
+    {
+        foreach ((int width, int height) in ((int, int)[])[(80, 24), (60, 20)])
+        {
+            using var terminal = new DemoTerminal(width, height);
+            terminal.Open("surplus").Press(Key.Space);
+            Assert.True(terminal.Top.IsNews, terminal.Top.Message);
+            Assert.Contains(terminal.Lines, line => line.StartsWith(" Taken from Dental plan (", StringComparison.Ordinal));
+            Assert.Contains("Space put here", terminal.BottomLine, StringComparison.Ordinal);
+            Assert.Contains(terminal.Lines, line => line.Contains("= 0.00, all placed", StringComparison.Ordinal));
+
+            terminal.Press(Key.CursorLeft, Key.CursorLeft, Key.CursorLeft).Press([.. Enumerable.Repeat(Key.CursorDown, 20)]).Press(Key.Space);
+            Assert.False(terminal.Top.IsNews, terminal.Top.Message);
+            Assert.Contains("? ", terminal.BottomLine, StringComparison.Ordinal);
+            Assert.Contains(terminal.Lines, line => line.Contains("nothing of it to tick yet", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void Close_WithMoreOnADebt_SaysWhoPaysItAsNews()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Open("close").Press(Key.Enter);
+        Assert.Equal("The payday is closed. Pay 246.46 to Dental plan yourself. v shows its slip and sheet.", terminal.Top.Message);
+        Assert.True(terminal.Top.IsNews);
+        Assert.Contains("Enter payday", terminal.BottomLine, StringComparison.Ordinal);
+
+        string[] sheet = [.. terminal.Press(new Key('v'), Key.PageDown, Key.PageDown, Key.PageDown).Lines];
+        Assert.Contains(sheet, line => line.Trim() == "To pay yourself: 246.46 to Dental plan");
+    }
+
+    // A heading is the last line of no page that goes on below it.
+    [Fact]
+    public void Home_OfAnyHeight_NeverEndsOnAHeading()
+    {
+        for (int height = 20; height < 34; height++)
+        {
+            using var terminal = new DemoTerminal(80, height);
+            string[] lines = [.. terminal.Open("home").Lines];
+            Assert.DoesNotContain(lines.SkipLast(1).TakeLast(2), line => line.Contains("── ", StringComparison.Ordinal) && !line.Contains("Looking", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void Settings_OnlyOpened_SayNothingIsStored()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Press(new Key('h'), Key.Enter);
+        Assert.DoesNotContain(terminal.Lines, line => line.Trim() == "Stored.");
+        Assert.Contains(terminal.Lines, line => line.Trim() == "Each change is stored as it is made.");
+        terminal.Press(Key.Enter).Type("x").Press(Key.Enter);
+        Assert.Contains(terminal.Lines, line => line.Trim() == "Stored.");
+    }
+
+    [Fact]
+    public void Bills_SetAsideForSeveralDues_SayHowMany()
+    {
+        using var terminal = new DemoTerminal();
+        Assert.Contains(terminal.Open("bills").Lines, line => line.Contains("23 Mar", StringComparison.Ordinal) && line.TrimEnd().EndsWith("116.00  2 dues", StringComparison.Ordinal));
+        terminal.Press([.. Enumerable.Repeat(Key.CursorDown, 6)]);
+        Assert.Contains(terminal.Lines, line => line.Contains("58.00 on 23 Mar, then 58.00 on 30 Mar.", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Bills_ThoseOfLater_AreInTheOrderOfTheirDates()
     {

@@ -44,9 +44,10 @@ internal sealed class CountCells(CountWork work, Action<bool> entered)
     public CellEdit Difference(CountRow row)
     {
         bool found = row.Entry is not null && row.Left > row.Expected;
-        return new CellEdit(found ? "Found; what is it" : "Missing, as Name=AMOUNT", row.Entry?.DifferenceName ?? "", text => (row.Entry, found) switch
+        return new CellEdit(found ? "Where the extra came from" : "Missing, as Name=AMOUNT", row.Entry?.DifferenceName ?? "", text => (row.Entry, found) switch
         {
             (null, _) => "Type what is left first.",
+            (_, true) when text.Trim().Length == 0 => "A few words are enough, like Found in the coat.",
             (_, true) => Enter(row, row.Entry with { IsFind = true, DifferenceName = CleanText.OneLine(text).Trim() }),
             _ => Missing(row, row.Entry, text),
         });

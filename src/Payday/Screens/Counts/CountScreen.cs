@@ -21,6 +21,8 @@ namespace Payday.Screens.Counts;
 /// <summary>The week-end count: what is left of each cash pot, and what becomes of it.</summary>
 internal sealed class CountScreen : CursorScreen
 {
+    private const string NamesIt = "e says where it came from.";
+
     private readonly BookSession session;
     private readonly CountWork work;
     private readonly CountCells cells;
@@ -59,11 +61,12 @@ internal sealed class CountScreen : CursorScreen
         ? [Day, BackKey]
         :
         [
+            .. NeedsName ? [NameKey] : Array.Empty<Binding>(),
             new(Key.Enter, "Enter", "left", $"Type what is left; a sum like {session.Style.Written("12.50+3")} is taken, and nothing at all leaves the pot uncounted.", () => new Way.Edit(cells.Left(Here!, Typed(Here!)))),
             Letters.Notes.Does("notes", "Count what is left note by note.", () => new Way.To(ByNotes(Here!))),
             new(Key.Space, "Space", Here!.MovesOnTo is null ? "goes to" : "stays", "What is left stays in the pot, or goes to where the pot proposes.", Turn),
             Letters.To.Does("", "What is left goes to another pot, a debt or the account.", () => new Way.To(Targets(Here!))),
-            Letters.Explain.Does("", "Name what is missing from what was spent, or what was found.", () => new Way.Edit(cells.Difference(Here!))),
+            .. NeedsName ? Array.Empty<Binding>() : [NameKey],
             Letters.Gaps.Does("", "Differences of earlier counts that are still open.", () => new Way.To(new DifferencesScreen(session))),
             BackKey,
             Day,
@@ -81,7 +84,7 @@ internal sealed class CountScreen : CursorScreen
     protected override string Detail => Here is not { } row
         ? ""
         : row.Fault is { } fault
-            ? row.Left > row.Expected && !(row.Since > Plan.Draft.Date) ? $"{CountTexts.Of(fault, session.Style)} e names it." : CountTexts.Of(fault, session.Style)
+            ? row.Left > row.Expected && !(row.Since > Plan.Draft.Date) ? $"{CountTexts.Of(fault, session.Style)} {NamesIt}" : CountTexts.Of(fault, session.Style)
             : CountRowText.Of(session, row);
 
     /// <inheritdoc/>
@@ -90,6 +93,12 @@ internal sealed class CountScreen : CursorScreen
     private Binding Day => Letters.Days.Does(Here is null ? "another day" : "", "Count for another day, such as a week's end that was missed.", () => new Way.Edit(cells.Day()));
 
     private Binding BackKey => Letters.Undo.Does("take back", "Take back a count that was confirmed, after a question.", ToCountsBack);
+
+    // More than should be there is either typed wrong or found: the key that says which stands first then.
+    private bool NeedsName => Here is { Fault: CountFault.MoreThanThere or CountFault.Unnamed };
+
+    private Binding NameKey => Letters.Explain.Does(
+        NeedsName ? "where from" : "", "Name what is missing from what was spent, or what was found.", () => new Way.Edit(cells.Difference(Here!)));
 
     private CountPlan Plan => work.Plan;
 
@@ -218,7 +227,7 @@ internal sealed class CountScreen : CursorScreen
         }
 
         Cursor = 0;
-        Message = done + " The next week is to be counted too.";
+        News = done + " The next week is to be counted too.";
         return Way.Stay;
     }
 
@@ -234,7 +243,7 @@ internal sealed class CountScreen : CursorScreen
 
         Cursor = Plan.Rows.IndexOf(wrong[0]);
         string others = wrong.Length == 1 ? "" : $", and {"more figure".ToQuantity(wrong.Length - 1)} to mend after it";
-        return $"Not confirmed{others}: {CountTexts.Of(wrong[0].Fault!, session.Style)}";
+        return $"Not confirmed{others}: {CountTexts.Of(wrong[0].Fault!, session.Style)}{(NeedsName ? " " + NamesIt : "")}";
     }
 
     private void Entered(bool isRight) => Cursor = isRight ? Math.Min(Cursor + 1, Count - 1) : Cursor;

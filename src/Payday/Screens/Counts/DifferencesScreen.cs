@@ -67,7 +67,7 @@ internal sealed class DifferencesScreen(BookSession session) : CursorScreen
             session.Take(after.Value);
         }
 
-        Message = (after.Fault is { } fault ? FaultTexts.Of(fault, session.Style) : null) ?? "The difference is open again.";
+        Tell("The difference is open again.", after.Fault is { } fault ? FaultTexts.Of(fault, session.Style) : null);
         return Way.Stay;
     }
 
@@ -79,7 +79,7 @@ internal sealed class DifferencesScreen(BookSession session) : CursorScreen
             session.Take(after.Value);
         }
 
-        Message = (after.Fault is { } fault ? FaultTexts.Of(fault, session.Style) : null) ?? "It is cleared up.";
+        Tell("It is cleared up.", after.Fault is { } fault ? FaultTexts.Of(fault, session.Style) : null);
         return Way.Stay;
     }
 }

@@ -145,7 +145,7 @@ internal sealed class DuesScreen : CursorScreen
     private void Ticked(DuePayment payment)
     {
         Cursor = Math.Min(Cursor + 1, Count - 1);
-        Message = payment.Completes ? "Ticked." : $"{Shown(payment.Amount)} paid; {Shown(payment.Asked!.Value - payment.Amount)} is still to pay. x frees it.";
+        News = payment.Completes ? "Ticked." : $"{Shown(payment.Amount)} paid; {Shown(payment.Asked!.Value - payment.Amount)} is still to pay. x frees it.";
     }
 
     private string NameOf(DueOwner owner) => owner.Bill is { } bill ? EndText.Bill(session.Book.Household, bill) : EndText.Debt(session.Book.Household, owner.Debt!.Value);

@@ -28,7 +28,7 @@ internal sealed class FillsScreen : CursorScreen
     {
         this.session = session;
         List<FillPart> parts = [.. Parts];
-        Cursor = Math.Max(0, parts.FindIndex(part => State(part) == ToFill) is >= 0 and int waiting ? waiting : parts.FindIndex(part => part.Marked is null));
+        Cursor = Math.Max(0, parts.FindIndex(part => State(part) == ToFill) is >= 0 and int waiting ? waiting : parts.FindIndex(part => Marked(part) is null));
     }
 
     /// <inheritdoc/>
@@ -58,7 +58,7 @@ internal sealed class FillsScreen : CursorScreen
             new(Key.Enter, "Enter", "done", "This pot is filled for this week.", () => Mark(FillState.Done)),
             Letters.KeepAtHome.Does("skip", "Not this time: the cash stays at home.", () => Mark(FillState.Skipped)),
             new(Key.A.WithCtrl, "Ctrl+A", "all done", "All pots to fill this week by today are filled.", All),
-            Letters.Undo.Does(Here!.Marked is null ? "" : "undo", "Take back the mark of this fill: it is as it was before it.", Unmark),
+            Letters.Undo.Does(Marked(Here!) is null ? "" : "undo", "Take back the mark of this fill: it is as it was before it.", Unmark),
             .. Received,
         ];
 
@@ -107,14 +107,17 @@ internal sealed class FillsScreen : CursorScreen
     }
 
     /// <inheritdoc/>
-    protected override (char Sign, Ink Ink) Mark(int row) => Parts[row].Marked?.State switch
+    protected override (char Sign, Ink Ink) Mark(int row) => Marked(Parts[row])?.State switch
     {
         FillState.Done => ('v', Ink.Done),
         FillState.Skipped => ('-', Ink.Quiet),
         _ => State(Parts[row]) == ToFill ? (' ', Ink.Plain) : (' ', Ink.Quiet),
     };
 
-    private string State(FillPart part) => part.Marked?.State switch
+    // What only a purchase took as done waits, as long as its week does.
+    private WalletFill? Marked(FillPart part) => part.IsAssumed && !WalletFills.IsOver(session.Book.Household, part, session.Today) ? null : part.Marked;
+
+    private string State(FillPart part) => Marked(part)?.State switch
     {
         FillState.Done => "done",
         FillState.Skipped => "skipped",
@@ -124,7 +127,7 @@ internal sealed class FillsScreen : CursorScreen
 
     private string Detailed(FillPart part) => part.Moves == part.Amount
         ? $"{NoteText.Listed(part.Notes, part.Amount.Currency, session.Style)} = {part.Amount.ToString(session.Style)}."
-        : $"{part.Moves.ToString(session.Style)} of {part.Amount.ToString(session.Style)}, as the rest was used at home before.";
+        : $"{part.Moves.ToString(session.Style)} of {part.Amount.ToString(session.Style)}, as {FillText.Rest(part)}.";
 
     private Way Mark(FillState state)
     {
@@ -155,7 +158,7 @@ internal sealed class FillsScreen : CursorScreen
             session.Take(after.Value);
         }
 
-        Message = (after.Fault is { } fault ? FaultTexts.Of(fault, session.Style) : null) ?? "The mark is taken back.";
+        Tell("The mark is taken back.", after.Fault is { } fault ? FaultTexts.Of(fault, session.Style) : null);
         return Way.Stay;
     }
 
@@ -168,7 +171,7 @@ internal sealed class FillsScreen : CursorScreen
             session.Take(after.Value);
         }
 
-        Message = (after.Fault is { } fault ? FaultTexts.Of(fault, session.Style) : null) ?? (waiting == 0 ? "Nothing waits to be filled today." : $"{"pot".ToQuantity(waiting)} filled.");
+        Tell(waiting == 0 ? "Nothing waits to be filled today." : $"{"pot".ToQuantity(waiting)} filled.", after.Fault is { } fault ? FaultTexts.Of(fault, session.Style) : null);
         return Way.Stay;
     }
 }

@@ -43,6 +43,9 @@ internal readonly record struct FrameLine(ImmutableArray<Span> Spans)
         return new FrameLine([.. before, new Span(InkedText.Rule(Math.Max(1, room)), Ink.Rule), .. after]).Fit(width);
     }
 
+    /// <summary>Whether it is a rule with words in it, which says nothing without the lines under it.</summary>
+    public bool IsHeading => Spans is [{ Ink: Ink.Rule }, { Ink: Ink.Strong }, ..];
+
     /// <summary>Two lines one after the other.</summary>
     public static FrameLine operator +(FrameLine left, FrameLine right) => new([.. left.Spans, .. right.Spans]);
 

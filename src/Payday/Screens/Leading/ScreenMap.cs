@@ -39,6 +39,7 @@ internal sealed class ScreenMap
         BookSession session = goal.Session;
         return goal switch
         {
+            Goal.Home { IsNews: true } home => new Way.Afresh(new HomeScreen(session) { News = home.Message }),
             Goal.Home home => new Way.Afresh(new HomeScreen(session) { Message = home.Message }),
             Goal.Routine => Routine(session),
             Goal.Count => new Way.To(new CountScreen(session)),

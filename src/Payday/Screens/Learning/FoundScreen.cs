@@ -171,7 +171,7 @@ internal sealed class FoundScreen : CursorScreen
             taken++;
         }
 
-        Message = $"{taken} taken. Look at each: Enter changes it, x removes it.";
+        News = $"{taken} taken. Look at each: Enter changes it, x removes it.";
         return Way.Stay;
     }
 

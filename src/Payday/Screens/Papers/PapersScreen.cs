@@ -47,7 +47,7 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
         .. Sheet(Math.Clamp(width - 2, 32, SheetWidth)).Lines.Select(line => FrameLine.Of(" " + line)),
     ];
 
-    private Paper Sheet(int width) => FillingSheetLayout.Lay(BankPapers.Filling(session.Book.Household, ReceivedNotes.Of(session.Book, payday)), width);
+    private Paper Sheet(int width) => FillingSheetLayout.Lay(BankPapers.Filling(session.Book, ReceivedNotes.Of(session.Book, payday)), width);
 
     private PaperSize SheetSize => PaperSize.SheetFor(session.Book.Household.Currency);
 
@@ -59,12 +59,12 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
             (PrintedPaper slip, PrintedPaper sheet) = Printed();
             Result<string> first = printer.Print(slip.Pdf, null);
             Result<string> second = first.Ok ? printer.Print(sheet.Pdf, null) : first;
-            Message = second.Ok ? $"Handed to the printer in large print. {sheet.Lacks ?? slip.Lacks}".TrimEnd() : FaultTexts.Of(second.Fault);
+            Tell($"Handed to the printer in large print. {sheet.Lacks ?? slip.Lacks}".TrimEnd(), second.Ok ? null : FaultTexts.Of(second.Fault));
             return Way.Stay;
         }
 
         Result<string> printed = printer.Print([.. Slip.Lines, "", "", .. Sheet(SheetWidth).Lines], null, ascii: false);
-        Message = printed.Ok ? "Handed to the printer." : FaultTexts.Of(printed.Fault);
+        Tell("Handed to the printer.", printed.Ok ? null : FaultTexts.Of(printed.Fault));
         return Way.Stay;
     }
 
@@ -73,7 +73,7 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
         var fonts = MachineFonts.OfSystem();
         return (
             PrintedPaper.Slip(BankPapers.Slip(session.Book.Household, payday), PrintedPaper.SizeOfSlip(session.Book.Household.Currency, print), print, fonts),
-            PrintedPaper.Filling(BankPapers.Filling(session.Book.Household, ReceivedNotes.Of(session.Book, payday)), SheetSize, print, fonts));
+            PrintedPaper.Filling(BankPapers.Filling(session.Book, ReceivedNotes.Of(session.Book, payday)), SheetSize, print, fonts));
     }
 
     // Both or none: a slip alone would send the person off without the sheet for the pots.
@@ -84,7 +84,7 @@ internal sealed class PapersScreen(BookSession session, ClosedPayday payday) : P
             session.Folder,
             [(path, slip.Pdf), (Path.ChangeExtension(path, null) + "-filling.pdf", sheet.Pdf)],
             replace: false);
-        Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value[0])} and {CleanText.OneLine(Path.GetFileName(saved.Value[1]))}. {sheet.Lacks ?? slip.Lacks}".TrimEnd() : "";
+        News = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value[0])} and {CleanText.OneLine(Path.GetFileName(saved.Value[1]))}. {sheet.Lacks ?? slip.Lacks}".TrimEnd() : "";
         return SavingTexts.Of(saved.Fault, session.Style);
     }
 }

@@ -73,7 +73,7 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
     {
         var printer = new LinePrinter(Environment.GetEnvironmentVariable("PATH"));
         Result<string> printed = print == PrintSize.Large ? printer.Print(Printed().Pdf, null) : printer.Print(Slip.Lines, null, ascii: false);
-        Message = printed.Ok ? "Handed to the printer." : FaultTexts.Of(printed.Fault);
+        Tell("Handed to the printer.", printed.Ok ? null : FaultTexts.Of(printed.Fault));
         return Way.Stay;
     }
 
@@ -87,7 +87,7 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
     {
         PrintedPaper slip = Printed();
         Result<string> saved = OutputFile.Write(session.Folder, path, slip.Pdf, replace: false);
-        Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value)}. {slip.Lacks}".TrimEnd() : "";
+        News = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value)}. {slip.Lacks}".TrimEnd() : "";
         return SavingTexts.Of(saved.Fault, session.Style);
     }
 }

@@ -22,6 +22,7 @@ internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
         ("Has", "what the pot had at the end of that day, in the account and in cash, without cash that it has to pay back."),
+        ("Amount", "with + or - where the pot has more or less by it; without a sign what is said beside, such as what the card paid, or what went in the wallet."),
         ("Plan", "what it would have if each payday so far had put in what its rule asked for, and nothing else had touched it."),
         ("Opening", "what it had when the household began."),
     ];

@@ -96,7 +96,7 @@ internal sealed class YearScreen(BookSession session) : PageScreen
         PaperSize size = PaperSize.SheetFor(session.Book.Household.Currency);
         PrintedPaper page = PrintedPaper.Report(PeriodReport.Of(session.Book, Shown, session.Today), size, MachineFonts.OfSystem());
         Result<string> saved = OutputFile.Write(session.Folder, path, page.Pdf, replace: false);
-        Message = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value)}, {size.Name}. {page.Lacks}".TrimEnd() : "";
+        News = saved.Ok ? $"Saved as {CleanText.OneLine(saved.Value)}, {size.Name}. {page.Lacks}".TrimEnd() : "";
         return SavingTexts.Of(saved.Fault, session.Style);
     }
 }

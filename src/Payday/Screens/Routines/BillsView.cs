@@ -79,14 +79,16 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
         }),
     };
 
-    private StepRow Held(SetAsideLine line) => new(
+    private StepRow Held(SetAsideLine line) => Held(line, Ahead(line));
+
+    private StepRow Held(SetAsideLine line, ImmutableArray<Due> ahead) => new(
     [
         line.Name,
         line.NextDue is { } next ? DateText.Short(next) : "",
         line.NextDue is null ? "" : Shown(line.NextAmount),
         Shown(Parts.Later(line.BillId).Held),
         Shown(Parts.Later(line.BillId).SetAside),
-        "not yet",
+        ahead.Length > 1 ? $"{ahead.Length} dues" : "not yet",
     ])
     {
         Rule = RuleTexts.Later,
@@ -96,11 +98,14 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
         Detail =
         [
             line.NextDue is { } date
-                ? $"{line.Name}: {Shown(ForLater(line))} set aside for it from today; next {Shown(line.NextAmount)} on {DateText.Long(date)}."
+                ? $"{line.Name}: {Shown(ForLater(line))} set aside for it from today; {(ahead.Length > 1 ? string.Join(", then ", ahead.Select(due => $"{Shown(due.Amount)} on {DateText.Short(due.Date)}")) : $"next {Shown(line.NextAmount)} on {DateText.Long(date)}")}."
                 : $"{line.Name}: {Shown(ForLater(line))} set aside for it from today; no later due is known.",
             line.SetAside.IsNegative ? "A bill due sooner needs a part of it; it is made up again in time." : "",
         ],
     };
+
+    // More than the next due is for several, and a row of one date and amount has to say so.
+    private ImmutableArray<Due> Ahead(SetAsideLine line) => LaterDues.Of(Plan, line, ForLater(line));
 
     private Money ForLater(SetAsideLine line) => Parts.Later(line.BillId).Held + Parts.Later(line.BillId).SetAside;
 

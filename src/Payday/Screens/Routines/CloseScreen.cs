@@ -62,7 +62,9 @@ internal sealed class CloseScreen : PageScreen
 
     private Way Close()
     {
-        work.Session.Take(closed.Value!);
-        return new Way.Home($"The payday is closed. v shows its slip and sheet. {work.Session.News()}".TrimEnd());
+        Book after = closed.Value!;
+        work.Session.Take(after);
+        string pay = string.Concat(ExtraPayment.Of(after, after.LastClosed!).Select(extra => $" Pay {extra.Amount.ToString(work.Session.Style)} to {CleanText.OneLine(EndText.Debt(after.Household, extra.DebtId))} yourself."));
+        return new Way.Home($"The payday is closed.{pay} v shows its slip and sheet. {work.Session.News()}".TrimEnd());
     }
 }

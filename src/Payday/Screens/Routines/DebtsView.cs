@@ -21,7 +21,7 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override IReadOnlyList<Binding> Keys =>
     [
-        Letters.Proposal.Does("proposal", "Pay the minimum on every debt again.", TakeAll),
+        Letters.Proposal.Does("all proposed", "Pay the minimum on every debt again.", TakeAll),
     ];
 
     /// <inheritdoc/>

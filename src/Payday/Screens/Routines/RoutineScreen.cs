@@ -28,7 +28,7 @@ internal sealed class RoutineScreen : Screen
 
     private RoutineScreen(BookSession session, RoutinePlan plan)
     {
-        work = new RoutineWork(session, plan, dropped => Message = dropped);
+        work = new RoutineWork(session, plan, dropped => Message = dropped, news => News = news);
         views =
         [
             new IncomeView(work), new BillsView(work), new DebtsView(work), new PotsView(work),
@@ -69,17 +69,17 @@ internal sealed class RoutineScreen : Screen
     private string TickLabel => step switch
     {
         RoutineStep.Bills or RoutineStep.DebtMinimums => "paid",
-        RoutineStep.Surplus => "place here",
+        RoutineStep.Surplus => "put here",
         RoutineStep.Withdrawal => "",
-        _ => "proposal",
+        _ => "as proposed",
     };
 
     private string TickHelp => step switch
     {
         RoutineStep.Bills => "Mark the bill paid, or not.",
         RoutineStep.DebtMinimums => "Tick the minimum as paid, or not.",
-        RoutineStep.Surplus => "Place here all that is left; with nothing left, move the whole surplus here.",
-        _ => "Take the proposal of this row again.",
+        RoutineStep.Surplus => "Put here all that is left to place; with nothing left, the whole surplus.",
+        _ => "This row as proposed again.",
     };
 
     /// <summary>Opens the routine of the next payday, or goes on with the one begun.</summary>
@@ -167,23 +167,15 @@ internal sealed class RoutineScreen : Screen
     {
         StepRow? here = Row;
         string[] detail = [.. (here?.DetailHere?.Invoke() ?? here?.Detail ?? []).SelectMany(line => TextWrap.Lines(line, width - 2))];
-        foreach (string line in detail.Concat(Enumerable.Repeat("", Math.Max(0, View.DetailLines - detail.Length))))
-        {
-            yield return FrameLine.Of(" " + line);
-        }
+        FrameLine[] row = [.. detail.Concat(Enumerable.Repeat("", Math.Max(0, View.DetailLines - detail.Length))).Select(line => FrameLine.Of(" " + line))];
+        FrameLine[] note = [.. Said.Lines([View.Note], width)];
 
-        foreach (FrameLine line in Said.Lines([View.Note], width))
-        {
-            yield return line;
-        }
-
-        // A message takes the place of the keys, and of as many lines above as it needs.
-        FrameLine[] message = [.. TextWrap.Lines(Message, width - 2).Select(line => FrameLine.Of(" " + line, Ink.Alert))];
-        FrameLine[] last = [.. SumLine.Of(work.Plan, width), KeyBar.Of(Bindings, width)];
-        foreach (FrameLine line in last.Take(last.Length - message.Length).Concat(message))
-        {
-            yield return line;
-        }
+        // A message takes the place of what is said of the step, then of the row: what is left to place and the keys stay in view.
+        FrameLine[] message = [.. TextWrap.Lines(Message, width - 2).Select(line => FrameLine.Of(" " + line, MessageInk))];
+        FrameLine[] said = Message.Length == 0
+            ? [.. row, .. note]
+            : [.. row.Take(Math.Max(0, row.Length + note.Length - message.Length)), .. Enumerable.Repeat(FrameLine.Empty, Math.Max(0, note.Length - message.Length)), .. message];
+        return [.. said, .. SumLine.Of(work.Plan, width), KeyBar.Of(Bindings, width)];
     }
 
     private Way Tick()

@@ -12,7 +12,8 @@ namespace Payday.Screens.Routines;
 /// <param name="session">The book.</param>
 /// <param name="plan">The routine as it stood.</param>
 /// <param name="tell">Tells the person what a decision dropped; empty for nothing.</param>
-internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<string> tell)
+/// <param name="news">Tells the person what was done.</param>
+internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<string> tell, Action<string> news)
 {
     /// <summary>The book.</summary>
     public BookSession Session { get; } = session;
@@ -20,8 +21,8 @@ internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<
     /// <summary>The routine as it stands.</summary>
     public RoutinePlan Plan { get; private set; } = plan;
 
-    /// <summary>Tells the person a sentence.</summary>
-    public void Tell(string sentence) => tell(sentence);
+    /// <summary>Tells the person what was done, where it isn't in view.</summary>
+    public void Tell(string sentence) => news(sentence);
 
     /// <summary>Takes a decision.</summary>
     /// <returns>Why it can't be taken, or null.</returns>
@@ -72,7 +73,8 @@ internal sealed class RoutineWork(BookSession session, RoutinePlan plan, Action<
         }
 
         Plan = next.Value.Plan;
-        tell(string.Join(' ', Said(next.Value.Dropped).Prepend(done).Where(sentence => sentence.Length > 0)));
+        string[] dropped = [.. Said(next.Value.Dropped)];
+        (dropped is [] ? news : tell)(string.Join(' ', dropped.Prepend(done).Where(sentence => sentence.Length > 0)));
         return null;
     }
 }

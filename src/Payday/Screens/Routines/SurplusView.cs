@@ -25,7 +25,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     private readonly PerPlan<ImmutableArray<PotCourse>> pots = new(PotCourse.Of);
     private readonly PerPlan<ImmutableArray<BillCourse>> bills = new(BillCourse.Of);
     private readonly PerPlan<ImmutableArray<DebtChange>> debts = new(plan => plan.Surplus.Debts);
-    private readonly PerPlan<string> note = new(plan => string.Join(' ', SurplusReport.Effects(plan.Surplus, plan.Book.Household.Settings.Numbers).TakeLast(1)
+    private readonly PerPlan<string> note = new(plan => string.Join(' ', SurplusReport.Now(plan.Surplus, plan.Book.Household.Settings.Numbers)
         .Append(SurplusReport.Other(plan.Surplus, plan.Book.Household.Settings.Numbers)).Where(sentence => sentence.Length > 0)));
 
     /// <inheritdoc/>
@@ -68,7 +68,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     protected override ImmutableArray<TextColumn> Columns => Plan.Surplus.Before.IsNegative
         ? [Report.Names("Can't be paid in full"), new("due"), Report.Amounts("amount"), Report.Amounts("short")]
-        : [Report.Names("Place on"), Report.Amounts("to go"), Report.Amounts("place"), new("done"), new("what it does") { Shrinks = true, MinWidth = 10, Drops = 1 }];
+        : [Report.Names("Place on"), Report.Amounts("to go"), Report.Amounts("place"), new("done"), new("as placed now") { Shrinks = true, MinWidth = 10, Drops = 1 }];
 
     /// <inheritdoc/>
     protected override ImmutableArray<string> Totals => Plan.Surplus.Before.IsNegative
@@ -100,7 +100,12 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     private Money Sum(IEnumerable<Money> amounts) => Money.Sum(amounts, Plan.Surplus.Before.Currency);
 
     private StepRow Debt(DebtChange debt) => Target(
-        MoveTarget.Debt(debt.After.Id), debt.After.Name, After(debt.After.Id), After(debt.After.Id), SurplusReport.End(debt.After), SurplusReport.Change(debt, Style));
+        MoveTarget.Debt(debt.After.Id), debt.After.Name, After(debt.After.Id), After(debt.After.Id), SurplusReport.End(debt.After), SurplusReport.Change(debt, Style), ToCome(debt.After));
+
+    // Debt minimums says what is owed once its interest is charged: two figures of one debt need a word.
+    private string ToCome(ProjectedDebt debt) => Plan.Debts.Rows.LastOrDefault(row => row.DebtId == debt.Id)?.NewBalance is { } then && then > After(debt.Id)
+        ? $"Step 3 says {Shown(then)}: with {Shown(then - After(debt.Id))} of interest that is still to come."
+        : "";
 
     private StepRow Pot(PotRow row)
     {
@@ -118,7 +123,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
         MoveTarget.Bill(course.BillId), Plan.Book.Household.Bills.Single(bill => bill.Id == course.BillId).Name, course.Lacks, course.Lacks,
         SurplusReport.End(course.With, Plan.Period.First), $"due {DateText.Short(course.Due)}");
 
-    private StepRow Target(MoveTarget target, string name, Money? most, Money? toGo, string done, string does)
+    private StepRow Target(MoveTarget target, string name, Money? most, Money? toGo, string done, string does, string toCome = "")
     {
         Money placed = Placing.On(Plan, target);
         return new StepRow([name, toGo is { } lacks ? Shown(lacks) : "", placed.IsZero ? "" : Marked(placed, Plan.Surplus.Changed), done, does])
@@ -126,7 +131,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
             Rule = RuleTexts.Surplus,
             Sign = placed.IsZero ? ' ' : 'v',
             Ink = placed.IsZero ? Ink.Plain : Ink.Done,
-            DetailHere = () => Detail(target, name, most),
+            DetailHere = () => [.. Detail(target, name, most), .. toCome.Length == 0 ? Array.Empty<string>() : [toCome]],
             Edit = Amount($"Place on {name}", placed, amount => Place(target, amount)),
             Tick = () => Take(target, Placing.Rest(Plan, target, most)),
         };
@@ -144,9 +149,9 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
         string what = Plan.LeftToPlace.IsPositive ? "the rest" : "the surplus";
         string does = target switch
         {
-            MoveTarget.ToDebt => $": paid off {SurplusReport.End(trial.Own!.After)}{(SurplusReport.Change(trial.Own, Style) is { Length: > 0 } change ? ", " + change : "")}",
-            MoveTarget.ToPot to => PotCourse.Of(Plan, trial.Placements).FirstOrDefault(pot => pot.PotId == to.Id) is { With: { } full } ? $": full {On(full)}" : "",
-            MoveTarget.ToBill to => BillCourse.Of(Plan, trial.Placements).FirstOrDefault(bill => bill.BillId == to.Id) is { With: { } whole } ? $": whole {On(whole)}" : "",
+            MoveTarget.ToDebt => $": then paid off {SurplusReport.End(trial.Own!.After)}{(SurplusReport.Change(trial.Own, Style) is { Length: > 0 } change ? ", " + change : "")}",
+            MoveTarget.ToPot to => PotCourse.Of(Plan, trial.Placements).FirstOrDefault(pot => pot.PotId == to.Id) is { With: { } full } ? $": then full {On(full)}" : "",
+            MoveTarget.ToBill to => BillCourse.Of(Plan, trial.Placements).FirstOrDefault(bill => bill.BillId == to.Id) is { With: { } whole } ? $": then whole {On(whole)}" : "",
             _ => "",
         };
         return [$"{name}: Space puts {what} here, {Shown(trial.Amount)} in all{does}.", .. SurplusReport.Elsewhere(Plan.Surplus, trial.Debts, target).Take(1)];

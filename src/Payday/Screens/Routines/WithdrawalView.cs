@@ -47,7 +47,8 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
         ("Note plan", "which notes go to which pot and week: least value withdrawn, then fewest notes."),
-        ("Not in notes (left)", "what the row's notes lack of its share, or have above it (-); it waits in the account for the same pot."),
+        ("Lacks", "what the row's notes lack of its share, or have above it (-)."),
+        ("Not in notes", "the part of a pot's fill that is in no share, as no note makes it; it waits in the account for the same pot."),
         ("Loose notes", "notes at home that are in no pot; they are used again before new ones are fetched."),
     ];
 
@@ -81,8 +82,8 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
     protected override ImmutableArray<TextColumn> ColumnsIn(int width) =>
     [
         Report.Names("Pot"), new("week of"), Report.Amounts("share") with { Drops = 1 },
-        .. Values.Select((note, i) => new TextColumn((i == Column ? ">" : "") + NoteText.Value(note, Plan.Withdrawal.Plan.Currency, Style), Align.Right) { MinWidth = 4 }),
-        Report.Amounts(width < Roomy ? "left" : "not in notes"),
+        .. Values.Select((note, i) => NoteColumn(NoteText.Value(note, Plan.Withdrawal.Plan.Currency, Style), i == Column)),
+        Report.Amounts("lacks"),
     ];
 
     /// <inheritdoc/>
@@ -100,6 +101,9 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
             ];
         }
     }
+
+    // In brackets while Tab is on it; a sign of comparison would say something of the amount.
+    private static TextColumn NoteColumn(string value, bool isHere) => new(isHere ? $"[{value}]" : $"{value} ", Align.Right) { MinWidth = 4 };
 
     private string OfferText(OwedBackOffer both)
     {

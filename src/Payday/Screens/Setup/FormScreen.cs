@@ -16,6 +16,7 @@ namespace Payday.Screens.Setup;
 internal sealed class FormScreen(SetupWork work, IItemForm form, string noun, ISetupGuide? guide = null) : CursorScreen
 {
     private bool asked;
+    private bool isChanged;
 
     /// <summary>The same with its cursor on the first field that is still to fill in.</summary>
     public FormScreen AtMissing()
@@ -60,7 +61,7 @@ internal sealed class FormScreen(SetupWork work, IItemForm form, string noun, IS
     /// <inheritdoc/>
     protected override string Status => Missing is { Length: > 0 } missing
         ? $"{(form.IsStored || work.TakesParts ? "Still to fill in" : "Not stored before this is filled in")}: {missing}"
-        : form.IsStored ? "Stored." : "";
+        : !form.IsStored ? "" : isChanged ? "Stored." : "Each change is stored as it is made.";
 
     private int At => Math.Clamp(Cursor, 0, Count - 1);
 
@@ -114,6 +115,7 @@ internal sealed class FormScreen(SetupWork work, IItemForm form, string noun, IS
             if (fault is null)
             {
                 Message = work.Notice;
+                isChanged = true;
                 GoOn(row.Label);
             }
 
@@ -134,7 +136,12 @@ internal sealed class FormScreen(SetupWork work, IItemForm form, string noun, IS
         return Way.Stay;
     }
 
-    private void Choose(int choice) => Message = Row.Locked ?? form.Choose(At, choice) ?? work.Notice;
+    private void Choose(int choice)
+    {
+        string? refused = Row.Locked ?? form.Choose(At, choice);
+        isChanged |= refused is null;
+        Message = refused ?? work.Notice;
+    }
 
     // In their order, also to one that has its usual choice already: it is to be seen before the form is whole.
     private void GoOn(string from) => Cursor = Math.Min(form.Rows.ToList().FindIndex(row => row.Label == from) + 1, Count - 1);

@@ -193,7 +193,11 @@ internal sealed class LinesScreen(SetupWork work, SetupList list, ISetupGuide? g
             return guide.Next();
         }
 
-        Message = good.Length > 0 ? $"{list.Noun.ToQuantity(good.Length)} taken; Ctrl+U takes them back." : Message;
+        if (good.Length > 0)
+        {
+            News = $"{list.Noun.ToQuantity(good.Length)} taken; Ctrl+U takes them back.";
+        }
+
         return Way.Stay;
     }
 
@@ -234,11 +238,12 @@ internal sealed class LinesScreen(SetupWork work, SetupList list, ISetupGuide? g
             string last = Lines[^1];
             Keep(Lines.RemoveAt(Count - 1));
             Cursor = Math.Max(0, Count - 1);
-            Message = $"Taken back: {CleanText.OneLine(last)}";
+            News = $"Taken back: {CleanText.OneLine(last)}";
             return Way.Stay;
         }
 
-        Message = list.TakeBack(work) ?? $"{"line".ToQuantity(Count)} again, as before {(Count == 1 ? "it was" : "they were")} taken.";
+        string? refused = list.TakeBack(work);
+        Tell($"{"line".ToQuantity(Count)} again, as before {(Count == 1 ? "it was" : "they were")} taken.", refused);
         return Way.Stay;
     }
 }

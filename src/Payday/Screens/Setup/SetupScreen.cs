@@ -35,7 +35,7 @@ internal sealed class SetupScreen(SetupWork work, Func<Screen>? statements = nul
         new(Key.Enter, "Enter", "open", "This part of the household.", () => new Way.To(parts[Cursor].Open(null))),
         .. statements is null
             ? Array.Empty<Binding>()
-            : [Letters.List.Does("statements", "Find bills, pay and new amounts in bank statements, and take them line by line.", () => new Way.To(statements()))],
+            : [Letters.List.Does("from statements", "Find bills, pay and new amounts in bank statements, and take them line by line.", () => new Way.To(statements()))],
     ];
 
     /// <inheritdoc/>

@@ -98,14 +98,14 @@ internal abstract class CursorScreen : Screen
     {
         bool isLong = TextColumns.Width(Message) > width - 2;
         string above = isLong ? Message : Detail;
-        (string below, Ink ink) = isLong || Message.Length == 0 ? (Status, Ink.Quiet) : (Message, Ink.Alert);
+        (string below, Ink ink) = isLong || Message.Length == 0 ? (Status, Ink.Quiet) : (Message, MessageInk);
 
         // A status that is longer than its line takes what is above leaves empty, then rows of the table.
         string[] last = [.. TextWrap.Lines(below, width - 2).DefaultIfEmpty("").Take(DetailLines)];
         string[] lines = [.. above.Length == 0 ? [] : TextWrap.Lines(above, width - 2).Take(DetailLines)];
         for (int i = 0; i < Math.Max(lines.Length, DetailLines + 1 - last.Length); i++)
         {
-            yield return FrameLine.Of(" " + lines.ElementAtOrDefault(i), isLong ? Ink.Alert : Ink.Plain);
+            yield return FrameLine.Of(" " + lines.ElementAtOrDefault(i), isLong ? MessageInk : Ink.Plain);
         }
 
         foreach (string line in last)

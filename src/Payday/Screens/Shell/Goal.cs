@@ -12,7 +12,11 @@ internal abstract record Goal(BookSession Session)
     /// <summary>The first screen of a book that has just been begun or opened; nothing is behind it.</summary>
     /// <param name="Session">The book.</param>
     /// <param name="Message">What it says first.</param>
-    public sealed record Home(BookSession Session, string Message) : Goal(Session);
+    public sealed record Home(BookSession Session, string Message) : Goal(Session)
+    {
+        /// <summary>Whether it says what was done.</summary>
+        public bool IsNews { get; init; }
+    }
 
     /// <summary>The routine of the next payday, begun or gone on with.</summary>
     public sealed record Routine(BookSession Session) : Goal(Session);

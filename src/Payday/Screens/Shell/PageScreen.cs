@@ -53,14 +53,18 @@ internal abstract class PageScreen : Screen
         // The line that says how much is below has room of its own only where something is.
         room = lines.Length > room && message.Length == 0 ? Math.Max(1, room - 1) : room;
         first = Math.Clamp(first, 0, Math.Max(0, lines.Length - room));
-        int below = Math.Max(0, lines.Length - first - room);
+        ImmutableArray<FrameLine> shown = [.. lines.Skip(first).Take(room)];
+
+        // A heading goes with what it heads.
+        shown = first + room < lines.Length && shown is [.., { IsHeading: true }] ? shown.RemoveAt(shown.Length - 1) : shown;
+        int below = Math.Max(0, lines.Length - first - shown.Length);
         string[] note = below > 0 ? [$" {"more line".ToQuantity(below)} below (Down, PgDn)"] : lines.Length > room ? [""] : [];
         return TextFrame.Of(
             size,
             head,
-            lines.Skip(first).Take(room),
+            shown,
             [
-                .. message.Length > 0 ? message.Select(line => FrameLine.Of(" " + line, Ink.Alert)) : note.Select(line => FrameLine.Of(line, Ink.Quiet)),
+                .. message.Length > 0 ? message.Select(line => FrameLine.Of(" " + line, MessageInk)) : note.Select(line => FrameLine.Of(line, Ink.Quiet)),
                 KeyBar.Of(Bindings, size.Width),
             ]);
     }

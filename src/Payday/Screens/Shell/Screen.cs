@@ -16,8 +16,43 @@ internal abstract class Screen
     /// <summary>Words used here and what they mean, for the help page.</summary>
     public virtual IReadOnlyList<(string Word, string Meaning)> Words => [];
 
-    /// <summary>A sentence on what just happened, or what is wrong; gone with the next key.</summary>
-    public string Message { get; set; } = "";
+    /// <summary>A sentence on what is wrong or to be known first; gone with the next key.</summary>
+    public string Message
+    {
+        get;
+        set => (field, IsNews) = (value, false);
+    } = "";
+
+    /// <summary>Says what was just done, in the place of <see cref="Message"/>: it is as it should be, so it doesn't look like an alarm.</summary>
+    public string News
+    {
+        set
+        {
+            Message = value;
+            IsNews = true;
+        }
+    }
+
+    /// <summary>Whether what is said was done, and nothing is wrong.</summary>
+    public bool IsNews { get; private set; }
+
+    /// <summary>How what is said shows.</summary>
+    protected Ink MessageInk => IsNews ? Ink.Done : Ink.Alert;
+
+    /// <summary>Says what was done, or why it wasn't.</summary>
+    /// <param name="done">What was done.</param>
+    /// <param name="wrong">Why it wasn't; null where it was.</param>
+    protected void Tell(string done, string? wrong)
+    {
+        if (wrong is null)
+        {
+            News = done;
+        }
+        else
+        {
+            Message = wrong;
+        }
+    }
 
     /// <summary>Shows its beginning again, as when it is led to anew.</summary>
     public virtual void ToTop()

@@ -48,7 +48,7 @@ internal sealed class ScreenStack
                 break;
             case Way.Done done when screens.Count > 1:
                 screens.Pop();
-                Top.Message = done.Message;
+                Top.News = done.Message;
                 break;
             case Way.Goes or Way.Done or Way.Quits:
                 return false;
@@ -59,7 +59,7 @@ internal sealed class ScreenStack
                 }
 
                 Top.ToTop();
-                Top.Message = home.Message;
+                Top.News = home.Message;
                 break;
         }
 

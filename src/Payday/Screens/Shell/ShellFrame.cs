@@ -22,9 +22,17 @@ internal sealed class ShellFrame(Func<string> standing)
         string message = top.Message;
 
         // While something is typed, what is wrong with it is said above it, and not by the screen as well.
-        top.Message = field.Cell is null ? message : "";
+        if (field.Cell is not null)
+        {
+            top.Message = "";
+        }
+
         TextFrame screen = top.Draw(new Size(width, size.Height - head.Length));
-        top.Message = message;
+        if (field.Cell is not null)
+        {
+            top.Message = message;
+        }
+
         TextFrame frame = new TextFrame([.. head, .. screen.Lines]).Fill(size.Width);
         return field.Cell is null ? frame : WithPrompt(frame, message, field, size);
     }

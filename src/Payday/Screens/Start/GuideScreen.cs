@@ -22,6 +22,7 @@ internal sealed class GuideScreen : CursorScreen
     private readonly MonthLine month;
     private readonly ImmutableArray<GuidePart> parts;
     private bool asked;
+    private bool askedAccount;
 
     /// <summary>Goes on at the first part that isn't done.</summary>
     public GuideScreen(DraftWork work)
@@ -58,7 +59,7 @@ internal sealed class GuideScreen : CursorScreen
         Cursor == parts.Length
             ? new(Key.Enter, "Enter", "begin", "Store the household and go to the first payday.", Begin)
             : new(Key.Enter, "Enter", "open", "This part; Right leads on from there.", () => Open(Cursor)),
-        Letters.List.Does("statements", "Fill the lists from bank statements, line by line.", () => new Way.To(new StatementFilesScreen(work, new Onward("set up", BackFromStatements)))),
+        Letters.List.Does("from statements", "Fill the lists from bank statements, line by line.", () => new Way.To(new StatementFilesScreen(work, new Onward("set up", BackFromStatements)))),
     ];
 
     /// <inheritdoc/>
@@ -175,10 +176,19 @@ internal sealed class GuideScreen : CursorScreen
             return Way.Stay;
         }
 
+        // A field that was passed by is as empty as one that was never seen, and all figures begin with it.
+        if (!askedAccount && work.Draft.Opening?.Account is null or 0)
+        {
+            askedAccount = true;
+            Cursor = parts.Length;
+            Message = "The account begins with nothing in it: is that so? Enter once more begins; the part above says what is there now.";
+            return Way.Stay;
+        }
+
         (BookSession? session, IReadOnlyList<string> faults) = work.Begin();
         return session is null
             ? new Way.To(new FaultsScreen("This is still to mend", faults))
-            : new Way.Visit(new Goal.Home(session, "The household is stored. Enter begins the first payday's routine."));
+            : new Way.Visit(new Goal.Home(session, "The household is stored. Enter begins the first payday's routine.") { IsNews = true });
     }
 
     private sealed class Leads(GuideScreen guide, int index) : ISetupGuide

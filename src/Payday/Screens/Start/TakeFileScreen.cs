@@ -62,5 +62,5 @@ internal sealed class TakeFileScreen(StartDoor door) : PageScreen
     }
 
     private Way.Visit Take(Household household) =>
-        new(new Goal.Home(NewBook.Store(door.Store, household, door.Today), "The household is stored. Enter begins the first payday's routine."));
+        new(new Goal.Home(NewBook.Store(door.Store, household, door.Today), "The household is stored. Enter begins the first payday's routine.") { IsNews = true });
 }

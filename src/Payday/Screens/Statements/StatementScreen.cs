@@ -76,7 +76,7 @@ internal sealed class StatementScreen : CursorScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> LastKeys =>
     [
-        .. Plan is null ? Array.Empty<Binding>() : [Letters.Confirm.Does("take it", "Take the statement: shows what will be written, and asks.", Confirm)],
+        .. Plan is null ? Array.Empty<Binding>() : [Letters.Confirm.Does("finish", "Take the statement: shows what will be written, and asks.", Confirm)],
         ShellKeys.Help(this),
         new(Key.Esc, "Esc", "back", "Back; files and choices stay here, also where the terminal goes.", () => Way.Back),
     ];
@@ -179,7 +179,7 @@ internal sealed class StatementScreen : CursorScreen
         PlannedLine[] sure = [.. Lines.Where(IsSure)];
         work.Choose(sure.Select(line => (line, line.Proposal)));
         Cursor = Math.Max(0, Lines.ToList().FindIndex(line => line.Choice is null));
-        Message = $"{"line".ToQuantity(sure.Length)} taken as proposed; c writes them once the others are chosen or left.";
+        News = $"{"line".ToQuantity(sure.Length)} taken as proposed; c writes them once the others are chosen or left.";
         return Way.Stay;
     }
 

@@ -33,13 +33,13 @@ internal sealed class TakeStatementScreen(BookSession session, StatementWork wor
         int matched = plan.Matched.Count();
         if (matched > 0 || chosen.Length == 0)
         {
-            yield return matched == 0 ? "No line of the account is matched, and none is written." : $"{"line".ToQuantity(matched)} of the account {(matched == 1 ? "is" : "are")} at the bank from now on.";
+            yield return matched == 0 ? "No line of the account is matched, and none is written." : $"{"line".ToQuantity(matched)} of the account {(matched == 1 ? "is" : "are")} at the bank from then on.";
         }
 
         if (chosen.Length > 0)
         {
-            yield return matched > 0 ? "" : $"{"line".ToQuantity(chosen.Length)} {(chosen.Length == 1 ? "is" : "are")} written, and at the bank from now on.";
-            yield return "Written:";
+            yield return matched > 0 ? "" : $"{"line".ToQuantity(chosen.Length)} will be written, and {(chosen.Length == 1 ? "is" : "are")} at the bank from then on.";
+            yield return "To be written:";
         }
 
         foreach (PlannedLine line in chosen)

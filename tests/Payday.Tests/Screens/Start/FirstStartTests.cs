@@ -71,6 +71,28 @@ public sealed class FirstStartTests : IDisposable
         Golden.Equal("first-start", story);
     }
 
+    // All figures begin with what is in the account, and a field that was passed by says nothing of it.
+    [Theory]
+    [InlineData("")]
+    [InlineData("0")]
+    public void Begin_WithNothingInTheAccount_AsksOnce(string typed)
+    {
+        Hand hand = Begun();
+        hand.Press("Enter").Type("Alder flat", "eur").Press("Right", "Right");
+        hand.Press("a").Type("Mira, bakery", "1,840.50").To("Day").Type("25").Press("Esc", "Esc");
+        hand.To("What is there now").Press("Enter");
+        if (typed.Length > 0)
+        {
+            hand.To("In the account").Type(typed);
+        }
+
+        hand.Press("Esc").To("Begin").Press("Enter");
+        Assert.Equal("The account begins with nothing in it: is that so? Enter once more begins; the part above says what is there now.", hand.Message);
+        Assert.Null(store.Load());
+        Assert.IsType<HomeScreen>(hand.Press("Enter").Top);
+        Assert.True(hand.Top.IsNews);
+    }
+
     // Where the machine says which region it is in, nothing of it is asked.
     [Fact]
     public void FirstStart_WhereTheRegionIsKnown_AsksForNeitherCurrencyNorNotes()

@@ -120,6 +120,39 @@ public sealed class WeekScreenTests : IDisposable
         Assert.Empty(demo.Session.Book.Weeks.StandingReceived);
     }
 
+    // Who pays by card on the fill day has yet to fill the wallet.
+    [Fact]
+    public void Fills_AfterAPurchaseByCard_StillWaitWithWhatIsLeft()
+    {
+        string before = Page(On(new HomeScreen(demo.Session)));
+        Assert.Contains("Fill the wallet (f): 5 pots,", before, StringComparison.Ordinal);
+        demo.Session.Take(Purchasing.Enter(demo.Session.Book, new PurchaseEntry(Friday13March, new PotId("food"), Cents(2340), "shop")).Value!);
+
+        Assert.Contains("Fill the wallet (f): 5 pots,", Page(On(new HomeScreen(demo.Session))), StringComparison.Ordinal);
+        Hand hand = On(new FillsScreen(demo.Session)).To("Food             Fri 13 Mar");
+        Assert.Contains("to fill", Page(hand).Split('\n').Single(line => line.Contains("Fri 13 Mar  18", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains("of 205.00, as the rest was taken from it already", Page(hand), StringComparison.Ordinal);
+
+        hand.Press("Enter");
+        Assert.Contains("Fill the wallet (f): 4 pots,", Page(On(new HomeScreen(demo.Session))), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Count_OfMoreThanShouldBeThere_NamesTheKeyThatSaysWhereItCameFrom()
+    {
+        Hand hand = On(new CountScreen(demo.Session)).To("Food").Press("Enter").Type("300");
+        Assert.DoesNotContain("where from", hand.Shown(Complete)[^1], StringComparison.Ordinal);
+        hand.To("Food");
+        Assert.Contains("e where from", hand.Shown(Complete)[^1], StringComparison.Ordinal);
+        Assert.Contains("e where from", hand.Shown(new Size(60, 20))[^1], StringComparison.Ordinal);
+
+        hand.To("Fares").Press("c");
+        Assert.EndsWith("e says where it came from.", hand.Message, StringComparison.Ordinal);
+        Assert.Equal("A few words are enough, like Found in the coat.", hand.Press("e").Try(""));
+        hand.Type("Found in the coat");
+        Assert.DoesNotContain("e where from", hand.Shown(Complete)[^1], StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Fills_AfterAPurchaseLargerThanTheWallet_SayWhatTheyMove()
     {
