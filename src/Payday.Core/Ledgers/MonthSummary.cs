@@ -14,6 +14,7 @@ namespace Payday.Core.Ledgers;
 /// <param name="Spent">Spent from pots, and by account entries: fees, gifts, transfers, losses.</param>
 /// <param name="Owed">What is owed on all debts at the month's end.</param>
 /// <param name="Rounding">What pots gave to the buffer because card purchases are owed back in whole notes; zero or more.</param>
+/// <param name="Missing">What counts didn't find, less what they found and what was cleared up of either; below zero where more was found.</param>
 public sealed record MonthSummary(
     YearMonth Month,
     Money CameIn,
@@ -23,7 +24,8 @@ public sealed record MonthSummary(
     Money Fills,
     Money Spent,
     Money Owed,
-    Money Rounding)
+    Money Rounding,
+    Money Missing)
 {
     /// <summary>The months of a year that have something to say: none before the household began, and none to come that no movement has.</summary>
     /// <param name="ledger">The ledger.</param>
@@ -50,7 +52,7 @@ public sealed record MonthSummary(
         var months = new MonthSummary[12];
         for (int i = 0; i < months.Length; i++)
         {
-            months[i] = new MonthSummary(new YearMonth(year, i + 1), nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing);
+            months[i] = new MonthSummary(new YearMonth(year, i + 1), nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing);
         }
 
         foreach (Movement movement in ledger.Standing.Where(movement => movement.Date.Year <= year))
@@ -81,6 +83,7 @@ public sealed record MonthSummary(
         Interest = Interest + Change(movement, end => Is(end, OutsideKind.Interest)),
         Fills = Fills + (movement.From is LedgerEnd.At && movement.To is LedgerEnd.At && !IsForCard(movement.From) && !IsForCard(movement.To) ? Change(movement, IsInPot) : Money.Zero(CameIn.Currency)),
         Spent = Spent + Change(movement, end => Is(end, OutsideKind.Spending)) + (Is(movement.To, OutsideKind.Entry) && movement.From is LedgerEnd.At ? movement.Amount : Money.Zero(CameIn.Currency)),
+        Missing = Missing + Change(movement, end => Is(end, OutsideKind.Difference)),
     };
 
     private static Money Change(Movement movement, Func<LedgerEnd, bool> counts)

@@ -115,7 +115,8 @@ internal static class ShowAnswers
                     month.Fills.ToPlain(),
                     month.Spent.ToPlain(),
                     month.Owed.ToPlain(),
-                    month.Rounding.ToPlain()))]),
+                    month.Rounding.ToPlain(),
+                    month.Missing.ToPlain()))]),
                 ResultJson.Readable.YearResult));
     }
 

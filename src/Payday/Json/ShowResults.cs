@@ -82,7 +82,7 @@ internal sealed record DifferenceResult(string Pot, string Since, string Differe
 internal sealed record YearResult(int Year, IReadOnlyList<MonthResult> Months);
 
 /// <summary>A month of a year.</summary>
-internal sealed record MonthResult(string Month, string CameIn, string Bills, string DebtPayments, string Interest, string Fills, string Spent, string Owed, string Rounding);
+internal sealed record MonthResult(string Month, string CameIn, string Bills, string DebtPayments, string Interest, string Fills, string Spent, string Owed, string Rounding, string Missing);
 
 /// <summary>The answer of a command that only does something.</summary>
 internal sealed record DoneResult(string Done);

@@ -33,7 +33,7 @@ internal static class YearReport
         IEnumerable<string> lines = table.NarrowestWidth <= width
             ? table.Lay(width).All
             : new TextTable(columns.RemoveAt(Interest), [.. rows.Select(row => row.RemoveAt(Interest))], [total.RemoveAt(Interest)], gap: 1, decimalMark: style.DecimalMark).Lay(width).All;
-        return [.. lines, .. Overdraft(year, book, style, width), .. Rounding(months, book.Household.Currency, style, width)];
+        return [.. lines, .. Overdraft(year, book, style, width), .. Rounding(months, book.Household.Currency, style, width), .. Missing(months, book.Household.Currency, style, width)];
     }
 
     private static IEnumerable<string> Overdraft(int year, Book book, NumberStyle style, int width)
@@ -55,6 +55,14 @@ internal static class YearReport
         return rounding.IsZero
             ? []
             : ["", .. TextWrap.Lines($"{rounding.ToString(style)} of the cash brought back was rounding to whole notes; it went from pots to the buffer.", width)];
+    }
+
+    private static IEnumerable<string> Missing(ImmutableArray<MonthSummary> months, Currency currency, NumberStyle style, int width)
+    {
+        Money missing = Money.Sum(months.Select(month => month.Missing), currency);
+        return missing.IsZero
+            ? []
+            : ["", .. TextWrap.Lines($"{(missing.IsNegative ? -missing : missing).ToString(style)} {(missing.IsNegative ? "more was found by counts than was missing" : "was missing at counts beyond what was found")}; it is not among what was spent.", width)];
     }
 
     private static ImmutableArray<string> Cells(string name, MonthSummary month, NumberStyle style) =>

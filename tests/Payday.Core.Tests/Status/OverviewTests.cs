@@ -86,6 +86,18 @@ public class OverviewTests
         Assert.Equal((before.Fills, Usd(1.58m), Usd(13.42m)), (march.Fills, march.Rounding, march.Spent));
     }
 
+    [Fact]
+    public void Year_WhatACountMissed_IsApartFromWhatWasSpent()
+    {
+        Core.Ledgers.MonthSummary even = March(Closed.Count(Thursday12, "food", new CountEntry(Usd(20))));
+        Core.Ledgers.MonthSummary short1 = March(Closed.Count(Thursday12, "food", new CountEntry(Usd(19)) { Missing = Usd(1), DifferenceName = "short" }));
+
+        Assert.Equal((even.Spent, Usd(0), Usd(1)), (short1.Spent, even.Missing, short1.Missing));
+        Assert.Equal(even.Fills, short1.Fills);
+
+        static Core.Ledgers.MonthSummary March(Book book) => Core.Ledgers.MonthSummary.OfYear(book.Ledger, 2026, Roundings.Of(book))[2];
+    }
+
     // What a count moves on to the buffer is taken from the pot, and no rounding.
     [Fact]
     public void Year_WhatMovesOnToTheBuffer_IsTakenFromWhatWentToPots()
