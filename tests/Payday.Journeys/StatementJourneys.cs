@@ -27,7 +27,7 @@ public class StatementJourneys
         second.Press("%", "Food, by card").WaitFor("bank fee");
         Go(second, "Old bakery").Press("Enter", "what it becomes").Press("Enter", "The bank's statements");
         Go(second, "Quillby garden").Press("x", "left");
-        second.Press("c", "Take the statement").WaitFor("9.99 less than it should").Press("Enter", "The statement is taken.");
+        second.Press("c", "Take the statement").WaitFor("9.99 less than the account here").Press("Enter", "The statement is taken.");
         Assert.InRange(keys + second.Keys, 1, Most - 1);
         second.Press("%", "No file yet").Press("u", "Take back the statement").Press("Enter", "The statement is taken back.");
     }

@@ -27,14 +27,14 @@ public class SpendingFillTests
             Propose(new PotKind.Spending(Usd(1045.50m), FillPer.Payday), Facts));
 
     [Theory]
-    [InlineData("6 20", 6, 90, 0, 45, "90 a month, 1 of 2")]
-    [InlineData("6 20", 20, 90, 45, 45, "90 a month, 2 of 2")]
+    [InlineData("6 20", 6, 90, 0, 45, "90 a month, part 1 of 2")]
+    [InlineData("6 20", 20, 90, 45, 45, "90 a month, part 2 of 2")]
     [InlineData("6", 6, 90, 0, 90, "90 a month")]
-    [InlineData("6 20", 6, 95, 0, 50, "95 a month, 1 of 2")] // the spare five goes to the first
-    [InlineData("6 20", 20, 95, 50, 45, "95 a month, 2 of 2")]
-    [InlineData("6 20", 6, 92.50, 0, 45, "92.50 a month, 1 of 2")]
-    [InlineData("6 20", 20, 92.50, 45, 47.50, "92.50 a month, 2 of 2")] // less than a five goes with the last
-    [InlineData("6 13 20 +27", 6, 90, 0, 30, "90 a month, 1 of 3")]
+    [InlineData("6 20", 6, 95, 0, 50, "95 a month, part 1 of 2")] // the spare five goes to the first
+    [InlineData("6 20", 20, 95, 50, 45, "95 a month, part 2 of 2")]
+    [InlineData("6 20", 6, 92.50, 0, 45, "92.50 a month, part 1 of 2")]
+    [InlineData("6 20", 20, 92.50, 45, 47.50, "92.50 a month, part 2 of 2")] // less than a five goes with the last
+    [InlineData("6 13 20 +27", 6, 90, 0, 30, "90 a month, part 1 of 3")]
     [InlineData("6 13 20 +27", 27, 90, 90, 0, "extra payday: already full")]
     [InlineData("6 20 +27", 27, 90, 65, 25, "extra: 25 was missed")] // 45, then a short 20
     [InlineData("6 20", 20, 90, 20, 70, "70 of 90 to go")]
@@ -43,24 +43,24 @@ public class SpendingFillTests
     [InlineData("6 20", 20, 90, 120, 0, "90 a month, full")] // more by hand than the month's amount
     [InlineData("6 +13 20", 13, 90, 45, 0, "extra payday: already full")] // the usual one to come carries its share
     [InlineData("6 +13 20", 13, 90, 20, 25, "extra: 25 was missed")]
-    [InlineData("6 +13 20", 20, 90, 45, 45, "90 a month, 2 of 2")]
+    [InlineData("6 +13 20", 20, 90, 45, 45, "90 a month, part 2 of 2")]
     public void Propose_PerMonth_SharesWhatIsLackingOverTheUsualPaydaysLeft(string days, int day, decimal amount, decimal soFar, decimal fill, string why) =>
         Assert.Equal(new FillProposal(Usd(fill), why), Monthly(FillPer.Month, days, day, amount, soFar));
 
     [Theory]
-    [InlineData(6, 0, 35, "95 a month, 1 of 3")]
-    [InlineData(20, 35, 30, "95 a month, 2 of 3")]
-    [InlineData(27, 65, 30, "95 a month, 3 of 3")]
+    [InlineData(6, 0, 35, "95 a month, part 1 of 3")]
+    [InlineData(20, 35, 30, "95 a month, part 2 of 3")]
+    [InlineData(27, 65, 30, "95 a month, part 3 of 3")]
     [InlineData(20, 10, 45, "85 of 95 to go")]
     public void Propose_MonthSpread_SharesOverAllPaydays(int day, decimal soFar, decimal fill, string why) =>
         Assert.Equal(new FillProposal(Usd(fill), why), Monthly(FillPer.MonthSpread, "6 20 +27", day, 95, soFar));
 
     [Theory]
-    [InlineData(1, "6 20", 6, 45, "90 a month, 1 of 2")]
-    [InlineData(6, "6 20", 6, 45, "90 a month, 1 of 2")]
+    [InlineData(1, "6 20", 6, 45, "90 a month, part 1 of 2")]
+    [InlineData(6, "6 20", 6, 45, "90 a month, part 1 of 2")]
     [InlineData(6, "6 20", 20, 90, "90 of 90 to go")]
-    [InlineData(7, "6 20", 20, 45, "90 a month, 2 of 2")]
-    [InlineData(7, "6 13 20", 13, 30, "90 a month, 2 of 3")]
+    [InlineData(7, "6 20", 20, 45, "90 a month, part 2 of 2")]
+    [InlineData(7, "6 13 20", 13, 30, "90 a month, part 2 of 3")]
     [InlineData(21, "6 20 +27", 27, 0, "extra payday: already full")]
     [InlineData(18, "6 20 +27", 27, 45, "extra: 45 was missed")]
     public void Propose_PerMonth_OwesNothingForPaydaysBeforeTheStart(int start, string days, int day, decimal fill, string why) => Assert.Equal(

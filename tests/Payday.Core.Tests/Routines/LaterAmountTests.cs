@@ -116,14 +116,14 @@ public sealed class LaterAmountTests
         Book book = Book.Begin(Bare with { Pots = [Month(90, From(2026, 3, 20, 120))] });
         Book second = WeekHomes.Close(book, Friday6March);
 
-        Assert.Equal((Usd(45), "90 a month, 1 of 2"), Fill(book, Friday6March));
-        Assert.Equal((Usd(60), "120 a month, 2 of 2"), Fill(second, Friday6March.PlusWeeks(2)));
-        Assert.Equal((Usd(60), "120 a month, 1 of 2"), Fill(WeekHomes.Close(second, Friday6March.PlusWeeks(2)), new(2026, 4, 3)));
+        Assert.Equal((Usd(45), "90 a month, part 1 of 2"), Fill(book, Friday6March));
+        Assert.Equal((Usd(60), "120 a month, part 2 of 2"), Fill(second, Friday6March.PlusWeeks(2)));
+        Assert.Equal((Usd(60), "120 a month, part 1 of 2"), Fill(WeekHomes.Close(second, Friday6March.PlusWeeks(2)), new(2026, 4, 3)));
     }
 
     [Theory]
     [InlineData(20, 85, "85 of 120 to go")]
-    [InlineData(45, 60, "120 a month, 2 of 2")]
+    [InlineData(45, 60, "120 a month, part 2 of 2")]
     [InlineData(70, 35, "35 of 120 to go")]
     [InlineData(200, 0, "120 a month, full")]
     public void Plan_AMonthsPotThatChanges_PutsItselfRight(decimal before, decimal then, string why)

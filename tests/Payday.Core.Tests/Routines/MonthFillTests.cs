@@ -50,7 +50,7 @@ public class MonthFillTests
     {
         Book book = Close(Close(Close(May, 1, income: 0), 15, income: 0), 29, income: 0);
 
-        Assert.Equal((Usd(45), "90 a month, 1 of 2"), Proposed(book, new LocalDate(2026, 6, 12)));
+        Assert.Equal((Usd(45), "90 a month, part 1 of 2"), Proposed(book, new LocalDate(2026, 6, 12)));
     }
 
     [Fact]
@@ -58,7 +58,7 @@ public class MonthFillTests
 
     [Fact]
     public void Plan_StartAmidTheMonth_OwesTheSharesLeft() =>
-        Assert.Equal((Usd(45), "90 a month, 2 of 2"), Proposed(Book.Begin(May.Household with { Start = May1.PlusDays(1) }), 15));
+        Assert.Equal((Usd(45), "90 a month, part 2 of 2"), Proposed(Book.Begin(May.Household with { Start = May1.PlusDays(1) }), 15));
 
     [Fact]
     public void Plan_SurplusPlacedInThePot_IsNoFill()
@@ -68,7 +68,7 @@ public class MonthFillTests
             Placements = [new Placement(MoveTarget.Pot(new PotId("goods")), Usd(30)), new Placement(MoveTarget.Buffer, Usd(925))],
         });
 
-        Assert.Equal((Usd(45), "90 a month, 2 of 2"), Proposed(placed, 15));
+        Assert.Equal((Usd(45), "90 a month, part 2 of 2"), Proposed(placed, 15));
     }
 
     [Fact]
@@ -109,7 +109,7 @@ public class MonthFillTests
         Book closed = Close(Book.Begin(May.Household with { Pots = [cash] }), 1);
         Book counted = WeekHomes.Count(closed, new LocalDate(2026, 5, 8), "goods", 5);
 
-        Assert.Equal((Usd(45), "90 a month, 2 of 2"), Proposed(counted, 15));
+        Assert.Equal((Usd(45), "90 a month, part 2 of 2"), Proposed(counted, 15));
     }
 
     // The wage for 1 November, a Sunday, is there on Friday 30 October, when October's last one is too.
@@ -130,7 +130,7 @@ public class MonthFillTests
 
         // 70 that October still lacks, and half of November.
         Assert.Equal([20m, 115m], FillsOf(both));
-        Assert.Equal((Usd(45), "90 a month, 2 of 2"), Proposed(both, new LocalDate(2026, 11, 30)));
+        Assert.Equal((Usd(45), "90 a month, part 2 of 2"), Proposed(both, new LocalDate(2026, 11, 30)));
 
         static IncomeSource Wage(string id, MonthDay day) => new(new SourceId(id), id, new Schedule.Monthly(day), Shift.Before, Usd(1000));
     }

@@ -136,7 +136,7 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
         {
             ["pot"] = part.Pot,
             ["day"] = Iso(part.Day),
-            ["amount"] = Plain(Math.Min(part.Amount, book.Ledger.Has(ModelLedger.Home(part.Pot)))),
+            ["amount"] = Plain(Math.Min(part.Amount, book.Ledger.Has(book.Assumed.Contains(part) ? ModelLedger.Wallet(part.Pot) : ModelLedger.Home(part.Pot)))),
             ["state"] = "to fill",
         })),
     };

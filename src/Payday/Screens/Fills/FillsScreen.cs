@@ -84,8 +84,12 @@ internal sealed class FillsScreen : CursorScreen
         get
         {
             ClosedPayday? last = session.Book.LastClosed;
-            return [.. FillPart.Of(session.Book).Where(part =>
-                part.Marked is null || part.Key.Payday == last?.Payday || part.Marked.Movement > last?.LastMovement)];
+            return
+            [
+                .. FillPart.Of(session.Book)
+                    .Where(part => part.Marked is null || part.Key.Payday == last?.Payday || part.Marked.Movement > last?.LastMovement)
+                    .Select(part => part.IsAssumed && WalletFills.IsOver(session.Book.Household, part, session.Today) ? part with { IsAssumed = false, Moves = part.Marked!.Amount } : part),
+            ];
         }
     }
 
@@ -114,8 +118,8 @@ internal sealed class FillsScreen : CursorScreen
         _ => State(Parts[row]) == ToFill ? (' ', Ink.Plain) : (' ', Ink.Quiet),
     };
 
-    // What only a purchase took as done waits, as long as its week does.
-    private WalletFill? Marked(FillPart part) => part.IsAssumed && !WalletFills.IsOver(session.Book.Household, part, session.Today) ? null : part.Marked;
+    // What only a purchase took as done waits, as long as its week lasts.
+    private static WalletFill? Marked(FillPart part) => part.IsAssumed ? null : part.Marked;
 
     private string State(FillPart part) => Marked(part)?.State switch
     {

@@ -92,9 +92,9 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
             (week.Week is { } day ? $"week of {DateText.Short(day)} " : "at once ") + Shown(week.Amount)));
         string wishes = row.Pot.Notes switch
         {
-            { TopNote: { } top, Small: { } small } => $"Notes: none above {Value(top)}; {Shown(small.AtLeast)} of it at least in {Value(small.Note)} or smaller",
-            { TopNote: { } top } => $"Notes: none above {Value(top)}",
-            { Small: { } small } => $"Notes: {Shown(small.AtLeast)} at least in {Value(small.Note)} or smaller",
+            { TopNote: { } top, Small: { } small } => $"Notes: up to {Value(top)}, {Shown(small.AtLeast)} or more in {Value(small.Note)} or smaller",
+            { TopNote: { } top } => $"Notes: up to {Value(top)}",
+            { Small: { } small } => $"Notes: {Shown(small.AtLeast)} or more in {Value(small.Note)} or smaller",
             _ => "Notes: any",
         };
         return [$"{row.Pot.Name}: {weeks}. {NotInNotesText.Of(Plan, cash, Style)}".TrimEnd(), $"{row.Why}. {(row.Cut.IsPositive && row.Pot.Floor.IsPositive ? $"A cut leaves at least {Shown(row.Pot.Floor)}. " : "")}{wishes}"];

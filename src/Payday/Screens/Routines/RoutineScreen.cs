@@ -71,7 +71,7 @@ internal sealed class RoutineScreen : Screen
         RoutineStep.Bills or RoutineStep.DebtMinimums => "paid",
         RoutineStep.Surplus => "put here",
         RoutineStep.Withdrawal => "",
-        _ => "as proposed",
+        _ => "proposed",
     };
 
     private string TickHelp => step switch

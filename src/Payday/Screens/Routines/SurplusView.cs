@@ -42,6 +42,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
+        ("To go", "of a debt what is owed once its minimum and the interest until then are reckoned, as Debt minimums has it; of a pot or a bill what it lacks."),
         ("Left to place", "income and carried-over money minus all that has been placed; it must be zero to close, and zero is no fault."),
         ("Buffer", "account money deliberately left without another purpose."),
     ];
@@ -100,12 +101,10 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     private Money Sum(IEnumerable<Money> amounts) => Money.Sum(amounts, Plan.Surplus.Before.Currency);
 
     private StepRow Debt(DebtChange debt) => Target(
-        MoveTarget.Debt(debt.After.Id), debt.After.Name, After(debt.After.Id), After(debt.After.Id), SurplusReport.End(debt.After), SurplusReport.Change(debt, Style), ToCome(debt.After));
+        MoveTarget.Debt(debt.After.Id), debt.After.Name, After(debt.After.Id), ToGo(debt.After.Id), SurplusReport.End(debt.After), SurplusReport.Change(debt, Style));
 
-    // Debt minimums says what is owed once its interest is charged: two figures of one debt need a word.
-    private string ToCome(ProjectedDebt debt) => Plan.Debts.Rows.LastOrDefault(row => row.DebtId == debt.Id)?.NewBalance is { } then && then > After(debt.Id)
-        ? $"Step 3 says {Shown(then)}: with {Shown(then - After(debt.Id))} of interest that is still to come."
-        : "";
+    // What Debt minimums says is owed then: with the interest that comes until its due, unless all of it is paid today.
+    private Money ToGo(DebtId debtId) => Plan.Debts.Rows.LastOrDefault(row => row.DebtId == debtId)?.NewBalance ?? After(debtId);
 
     private StepRow Pot(PotRow row)
     {
@@ -123,7 +122,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
         MoveTarget.Bill(course.BillId), Plan.Book.Household.Bills.Single(bill => bill.Id == course.BillId).Name, course.Lacks, course.Lacks,
         SurplusReport.End(course.With, Plan.Period.First), $"due {DateText.Short(course.Due)}");
 
-    private StepRow Target(MoveTarget target, string name, Money? most, Money? toGo, string done, string does, string toCome = "")
+    private StepRow Target(MoveTarget target, string name, Money? most, Money? toGo, string done, string does)
     {
         Money placed = Placing.On(Plan, target);
         return new StepRow([name, toGo is { } lacks ? Shown(lacks) : "", placed.IsZero ? "" : Marked(placed, Plan.Surplus.Changed), done, does])
@@ -131,7 +130,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
             Rule = RuleTexts.Surplus,
             Sign = placed.IsZero ? ' ' : 'v',
             Ink = placed.IsZero ? Ink.Plain : Ink.Done,
-            DetailHere = () => [.. Detail(target, name, most), .. toCome.Length == 0 ? Array.Empty<string>() : [toCome]],
+            DetailHere = () => Detail(target, name, most),
             Edit = Amount($"Place on {name}", placed, amount => Place(target, amount)),
             Tick = () => Take(target, Placing.Rest(Plan, target, most)),
         };
@@ -143,7 +142,10 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
         PlacingTrial trial = PlacingTrial.Of(Plan, target, most);
         if (trial.Amount == Placing.On(Plan, target))
         {
-            return [$"{name} has all that can go there; Enter another amount.", .. SurplusReport.Elsewhere(Plan.Surplus, debts.Of(Plan), target).Take(1)];
+            string spared = target is MoveTarget.ToDebt to && trial.Amount == most && ToGo(to.Id) - trial.Amount is { IsPositive: true } interest
+                ? $" Paid today, its {Shown(interest)} of interest isn't charged."
+                : "";
+            return [$"{name} has all that can go there; Enter another amount.{spared}", .. SurplusReport.Elsewhere(Plan.Surplus, debts.Of(Plan), target).Take(1)];
         }
 
         string what = Plan.LeftToPlace.IsPositive ? "the rest" : "the surplus";

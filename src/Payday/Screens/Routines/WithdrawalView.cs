@@ -81,7 +81,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     protected override ImmutableArray<TextColumn> ColumnsIn(int width) =>
     [
-        Report.Names("Pot"), new("week of"), Report.Amounts("share") with { Drops = 1 },
+        Report.Names("Pot") with { MinWidth = width < Roomy ? 10 : 12 }, new("week of"), Report.Amounts("share") with { Drops = 1 },
         .. Values.Select((note, i) => NoteColumn(NoteText.Value(note, Plan.Withdrawal.Plan.Currency, Style), i == Column)),
         Report.Amounts("lacks"),
     ];
@@ -103,7 +103,7 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
     }
 
     // In brackets while Tab is on it; a sign of comparison would say something of the amount.
-    private static TextColumn NoteColumn(string value, bool isHere) => new(isHere ? $"[{value}]" : $"{value} ", Align.Right) { MinWidth = 4 };
+    private static TextColumn NoteColumn(string value, bool isHere) => new(isHere ? $"[{value}]" : $"{value} ", Align.Right) { MinWidth = Math.Max(4, TextColumns.Width(value) + 2) };
 
     private string OfferText(OwedBackOffer both)
     {

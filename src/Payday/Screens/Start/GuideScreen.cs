@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Payday.Core.Drafts;
 using Payday.Core.ItemLines;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -177,7 +178,7 @@ internal sealed class GuideScreen : CursorScreen
         }
 
         // A field that was passed by is as empty as one that was never seen, and all figures begin with it.
-        if (!askedAccount && work.Draft.Opening?.Account is null or 0)
+        if (!askedAccount && HouseholdCheck.Of(work.Draft).Ok && work.Draft.Opening?.Account is null or 0)
         {
             askedAccount = true;
             Cursor = parts.Length;

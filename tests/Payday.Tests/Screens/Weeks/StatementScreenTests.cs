@@ -62,7 +62,7 @@ public sealed class StatementScreenTests : IDisposable
         hand.Press("%");
         Assert.Contains(hand.Shown(new Size(80, 24)), line => line.StartsWith('v') && line.Contains("Household goods, by card", StringComparison.Ordinal));
         hand.To("Quillby").Press("x", "c", "Enter");
-        Assert.Equal("The statement is taken. So the bank has 19.99 less than it should on 31 Mar.", hand.Message);
+        Assert.Equal("The statement is taken. So the bank has 19.99 less than the account here on 31 Mar.", hand.Message);
         TakingOfStatements taking = Assert.Single(demo.Stored.Weeks.Takings);
         Assert.Equal((24, 4, 1), (taking.Lines.Length, taking.Lines.Count(line => line.Wrote is not null), taking.Lines.Count(line => line.IsLeft)));
         Assert.Empty(demo.Stored.Weeks.Forms);
