@@ -97,6 +97,19 @@ public sealed class BookStore : IDisposable
         });
     }
 
+    /// <summary>Which book a folder holds, also where another process has it open.</summary>
+    /// <returns>Its name, made with its first change and kept for good; empty where nothing tells it.</returns>
+    /// <exception cref="StoreException">The journal can't be read.</exception>
+    public static string NameOf(StoreFolder folder)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        return StoreFaults.Explained(folder, StoreAction.Read, () =>
+        {
+            using JournalFile? journal = JournalFile.OpenToLook(folder.Journal);
+            return journal?.Last?.Book ?? BookName.None;
+        });
+    }
+
     /// <summary>The whole book, or null where no household has been stored.</summary>
     /// <exception cref="StoreException">The store can't be read, or what it holds doesn't add up.</exception>
     public Book? Load()

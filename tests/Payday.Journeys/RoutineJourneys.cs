@@ -16,12 +16,40 @@ public class RoutineJourneys
     }
 
     [Fact]
-    public void Demo_AtADumbTerminal_IsPrinted()
+    public void Demo_AtADumbTerminal_AsksLineByLineToTheClosedPayday()
     {
         using var folder = new ScratchFolder();
-        using var terminal = TerminalSession.Dumb(folder, "demo").WaitForEnd(0);
-        Assert.Contains("not financial advice", terminal.Shown.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        using var terminal = TerminalSession.Dumb(folder, "demo").WaitFor("What now? payday proposed");
+        terminal.Press("Enter", "Odette, joinery: 2,287.64 expected.").Type("2300", "2300").Press("Enter", "Odette, joinery: 2,300.00.");
+        terminal.Type("?", "?").Press("Enter", "typed as its name, an equals sign").Type("back", "back").Press("Enter", "2,300.00 as you said");
+        for (int i = 0; !terminal.Settled().Contains("Close the payday?", StringComparison.Ordinal); i++)
+        {
+            Assert.InRange(i, 0, 60);
+            terminal.Press("Enter", "proposed");
+        }
+
+        terminal.Press("Enter", "The payday is closed.");
+        terminal.Type("stop", "stop").Press("Enter", "[ended 0]");
         Assert.Equal(TerminalSession.Sane, terminal.Modes);
+        Assert.Empty(folder.Demos);
+    }
+
+    [Fact]
+    public void Ask_EndedByControlD_GoesOnAtTheSameQuestionAndOnTheFullScreen()
+    {
+        using ScratchFolder folder = new ScratchFolder().WithDemoHousehold();
+        using (var first = TerminalSession.Dumb(folder, "--data", folder.Data).WaitFor("What now?"))
+        {
+            first.Type("payday", "payday").Press("Enter", "Odette").Type("2300", "2300").Press("Enter", "anything else").Press("Enter", "buffer").Press("Enter", "After-school club").Press("C-d", "[ended 0]");
+        }
+
+        using (var again = TerminalSession.Dumb(folder, "--data", folder.Data).WaitFor("Going on where it was left"))
+        {
+            again.WaitFor("After-school club").Press("C-d", "[ended 0]");
+        }
+
+        using var screen = TerminalSession.Home(folder).WaitFor("Enter goes on at step 2 of 7.");
+        screen.Press("Enter", "2,300.00 in");
     }
 
     [Fact]

@@ -23,13 +23,19 @@ public static class ItemLine
     private const string Steps = "..";
 
     /// <summary>Reads a bill: <c>NAME AMOUNT [WHEN] [until DATE] [has AMOUNT][, AMOUNT from DATE]...</c>.</summary>
-    public static Result<BillDraft> Bill(string line, LineFacts facts) => Read(line, facts, (name, amount, words) =>
+    public static Result<BillDraft> Bill(string line, LineFacts facts)
     {
-        ScheduleDraft? schedule = When(words, facts);
-        LocalDate? until = words.Take("until") ? words.Date() : null;
-        decimal? has = words.Take("has") ? words.Amount() : null;
-        return new BillDraft { Name = name, Amount = amount, Schedule = schedule, Until = until, SetAside = has, Later = words.Changes() };
-    });
+        Result<BillDraft> read = Read(line, facts, (name, amount, words) =>
+        {
+            ScheduleDraft? schedule = When(words, facts);
+            LocalDate? until = words.Take("until") ? words.Date() : null;
+            decimal? has = words.Take("has") ? words.Amount() : null;
+            return new BillDraft { Name = name, Amount = amount, Schedule = schedule, Until = until, SetAside = has, Later = words.Changes() };
+        });
+        return read.Ok && read.Value.Name is { } name && name.Contains('%', StringComparison.Ordinal) && Quoted(line).Name is null
+            ? Result.Refused<BillDraft>(new LineFault.ReadsAsDebt(line.Trim()))
+            : read;
+    }
 
     /// <summary>Reads an income source: <c>NAME AMOUNT [WHEN] [until DATE][, AMOUNT from DATE]...</c>.</summary>
     public static Result<SourceDraft> Source(string line, LineFacts facts) => Read(line, facts, (name, amount, words) =>

@@ -14,6 +14,10 @@ public abstract record LineFault : Fault
     /// <param name="Rest">What stands behind the amount.</param>
     public sealed record RestUnread(string Line, string Rest) : LineFault;
 
+    /// <summary>It would be a bill whose name has a rate: it is a debt's line, of which the balance would be in no figure.</summary>
+    /// <param name="Line">The line.</param>
+    public sealed record ReadsAsDebt(string Line) : LineFault;
+
     /// <summary>A part of it can be read two ways, so it is asked about.</summary>
     /// <param name="Line">The line.</param>
     /// <param name="Part">The part, as it was written.</param>

@@ -33,4 +33,14 @@ public abstract record RoutineFault : Fault
     /// <summary>More is to be placed on one target than the surplus.</summary>
     /// <param name="Surplus">The surplus, zero or more.</param>
     public sealed record MoreThanSurplus(Money Surplus) : RoutineFault;
+
+    /// <summary>More is to be paid on a debt than is owed on it.</summary>
+    /// <param name="Most">What is owed, zero or more.</param>
+    public sealed record MoreThanOwed(Money Most) : RoutineFault;
+
+    /// <summary>The notes for a pot are more than it has.</summary>
+    /// <param name="Pot">What the person calls it.</param>
+    /// <param name="Has">What it has for this payday.</param>
+    /// <param name="Notes">What its notes would come to.</param>
+    public sealed record NotesAbovePot(string Pot, Money Has, Money Notes) : RoutineFault;
 }

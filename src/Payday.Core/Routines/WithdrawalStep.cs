@@ -42,7 +42,18 @@ public sealed record WithdrawalStep(
 /// <param name="Amount">Today's fill and placements, and what was kept back before.</param>
 /// <param name="Weeks">Its parts, with the notes of each.</param>
 /// <param name="KeptBack">What no note can make; stays in the account for its next fill.</param>
-public sealed record CashPotRow(Pot Pot, Money Amount, ImmutableArray<WeekPart> Weeks, Money KeptBack);
+public sealed record CashPotRow(Pot Pot, Money Amount, ImmutableArray<WeekPart> Weeks, Money KeptBack)
+{
+    /// <summary>What would be kept back with other notes for one of its parts; below zero they are more than it has, which is refused.</summary>
+    /// <param name="week">One of its parts.</param>
+    /// <param name="notes">The notes for it.</param>
+    public Money LeftWith(WeekPart week, Notes notes)
+    {
+        ArgumentNullException.ThrowIfNull(week);
+        ArgumentNullException.ThrowIfNull(notes);
+        return KeptBack + week.Amount - notes.Worth(Amount.Currency);
+    }
+}
 
 /// <summary>A pot's part for one week.</summary>
 /// <param name="Week">The fill day, or null for the whole period.</param>

@@ -90,7 +90,7 @@ public sealed record StoreFolder(string Path)
     }
 
     /// <summary>What says the time that journal lines, backups and the holder of the lock are told to be of.</summary>
-    internal TimeProvider Clock { get; init; } = TimeProvider.System;
+    public TimeProvider Clock { get; internal init; } = TimeProvider.System;
 
     /// <summary>When a snapshot is kept; less than usual where a small store is to have one.</summary>
     internal SnapshotWish Snapshots { get; init; } = SnapshotWish.Usual;

@@ -11,6 +11,9 @@ namespace Payday.Store.Formats;
 public sealed class AmountValue(bool isPiece = false) : FileValue<decimal?>
 {
     /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.Amount();
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading)
     {
         ArgumentNullException.ThrowIfNull(reading);

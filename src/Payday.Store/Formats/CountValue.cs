@@ -10,6 +10,9 @@ namespace Payday.Store.Formats;
 public sealed class CountValue(int least, int most) : FileValue<int?>
 {
     /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.Count(least, most);
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading) => new JsonWanted.Count(least, most);
 
     /// <inheritdoc/>

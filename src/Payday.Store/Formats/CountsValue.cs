@@ -13,6 +13,9 @@ public sealed class CountsValue(Func<DraftMember> member) : FileValue<ImmutableA
     private static readonly CountValue Count = new(0, HouseholdLimits.MostOfOneNote);
 
     /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.Counts(Count.Shape);
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading) => new JsonWanted.Object();
 
     /// <inheritdoc/>

@@ -11,6 +11,9 @@ public sealed class CurrencyValue : FileValue<Currency?>
         new(new JsonChoices<Currency>([.. Currency.KnownCodes.Select(code => (code, Currency.FromCode(code)))]));
 
     /// <inheritdoc/>
+    public override FileShape Shape => Codes.Shape;
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading) => Codes.Wanted(reading);
 
     /// <inheritdoc/>

@@ -12,6 +12,9 @@ namespace Payday.Store.Formats;
 public sealed class DateValue : FileValue<LocalDate?>
 {
     /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.Date();
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading) => new JsonWanted.Date();
 
     /// <inheritdoc/>

@@ -21,6 +21,13 @@ public sealed class DayValue : FileValue<MonthDay?>
     private static readonly WordValue<IsoDayOfWeek> Weekdays = new(Words.Weekdays);
 
     /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.Either(
+    [
+        new FileShape.Count(Day.Least, Day.Most), Named.Shape,
+        new FileShape.Object([(Nth, new FileShape.Either([new FileShape.Count(Which.Least, Which.Most), new FileShape.Word(["last"])])), (Weekday, Weekdays.Shape)]),
+    ]);
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading) => Day;
 
     /// <inheritdoc/>

@@ -10,6 +10,9 @@ namespace Payday.Store.Formats;
 public sealed class DaysValue : FileValue<ImmutableArray<MonthDay?>?>
 {
     /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.List(FileValues.Day.Shape, 2);
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading) => new JsonWanted.List();
 
     /// <inheritdoc/>

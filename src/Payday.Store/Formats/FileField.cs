@@ -15,11 +15,17 @@ public abstract record FileField<TPart>
     /// <summary>The field behind which it is written, where that isn't the one before it; empty for the first.</summary>
     public string? WrittenAfter { get; init; }
 
+    /// <summary>What its value looks like.</summary>
+    public abstract FileShape Shape { get; }
+
     /// <summary>The member it holds.</summary>
     internal abstract DraftMember Member { get; }
 
     /// <summary>That member, and those that have a field in it.</summary>
     internal abstract IEnumerable<DraftMember> AllMembers { get; }
+
+    /// <summary>Its name, and those of the fields in it.</summary>
+    internal abstract IEnumerable<string> AllNames { get; }
 
     /// <summary>Whether the part has it, going by its kind.</summary>
     internal abstract bool IsKnown(TPart part);
@@ -72,9 +78,13 @@ public static class FileField
     private sealed record MemberField<TPart, TValue>(
         DraftMember Is, Func<TPart, TValue> Get, Func<TPart, TValue, TPart> Set, Func<TPart, bool> Belongs, FileValue<TValue> Type) : FileField<TPart>
     {
+        public override FileShape Shape => Type.Shape;
+
         internal override DraftMember Member => Is;
 
         internal override IEnumerable<DraftMember> AllMembers => Type.AllMembers.Prepend(Is);
+
+        internal override IEnumerable<string> AllNames => Type.AllNames.Prepend(Name);
 
         internal override bool IsKnown(TPart part) => Belongs(part);
 

@@ -12,6 +12,9 @@ public abstract class FileValue<T>
     /// <summary>What belongs in its place.</summary>
     public abstract JsonWanted Wanted(FileReading reading);
 
+    /// <summary>What it looks like.</summary>
+    public abstract FileShape Shape { get; }
+
     /// <summary>Reads it; where it can't be read that is reported, and it is null or something that no check takes.</summary>
     public abstract T Read(JsonCursor at, FileReading reading);
 
@@ -26,6 +29,9 @@ public abstract class FileValue<T>
 
     /// <summary>The members that have a field in it.</summary>
     internal virtual IEnumerable<DraftMember> AllMembers => [];
+
+    /// <summary>The names of the fields in it.</summary>
+    internal virtual IEnumerable<string> AllNames => [];
 
     /// <summary>Where a place inside it stands in the file.</summary>
     /// <param name="around">Where the value stands.</param>

@@ -9,6 +9,9 @@ namespace Payday.Store.Formats;
 public sealed class FlagValue(bool writesFalse = true) : FileValue<bool?>
 {
     /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.Flag();
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading) => new JsonWanted.Flag();
 
     /// <inheritdoc/>

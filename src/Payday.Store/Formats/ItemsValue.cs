@@ -13,6 +13,9 @@ public sealed class ItemsValue<TPart>(PartFormat<TPart> format, int most = House
     where TPart : class, new()
 {
     /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.List(format.Shape, most);
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading) => new JsonWanted.List();
 
     /// <inheritdoc/>
@@ -38,6 +41,8 @@ public sealed class ItemsValue<TPart>(PartFormat<TPart> format, int most = House
     }
 
     internal override IEnumerable<DraftMember> AllMembers => format.AllMembers;
+
+    internal override IEnumerable<string> AllNames => format.AllNames;
 
     internal override FileSpot Find(FileSpot around, DraftStep item, ReadOnlySpan<DraftStep> rest, FileReading reading) => item.Item is { } index
         ? format.Find(around.In(JsonPlace.Item(around.Place, index), new JsonWanted.Object()), rest, reading)

@@ -8,6 +8,9 @@ namespace Payday.Store.Formats;
 public sealed class LineValue : FileValue<string?>
 {
     /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.Line();
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading) => new JsonWanted.Text();
 
     /// <inheritdoc/>

@@ -10,6 +10,9 @@ namespace Payday.Store.Formats;
 public sealed class LinesValue(int most) : FileValue<ImmutableArray<string>?>
 {
     /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.List(FileValues.Line.Shape, most);
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading) => new JsonWanted.List();
 
     // An empty one takes the place of one that can't be read: no check takes it.

@@ -15,6 +15,9 @@ public sealed class ListValue<T>(FileValue<T?> item, int most, T unread) : FileV
     where T : struct
 {
     /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.List(item.Shape, most);
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading) => new JsonWanted.List();
 
     /// <inheritdoc/>

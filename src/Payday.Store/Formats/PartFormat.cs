@@ -33,8 +33,14 @@ public sealed class PartFormat<TPart>
     /// <summary>Whether all fields of a part are known; of an unknown kind nothing is known about the other fields either.</summary>
     public Func<TPart, bool> IsKnown { get; init; } = _ => true;
 
+    /// <summary>What it looks like, its fields in the order in which they are written.</summary>
+    public FileShape Shape => new FileShape.Object([.. written.Select(one => (one.Name, one.Shape))]);
+
     /// <summary>The members that have a field, also those of what is in it.</summary>
     internal IEnumerable<DraftMember> AllMembers => fields.SelectMany(one => one.AllMembers);
+
+    /// <summary>What the file calls them, also those of what is in them.</summary>
+    internal IEnumerable<string> AllNames => fields.SelectMany(one => one.AllNames);
 
     /// <summary>Reads a part; what of it can't be read is reported and missing in it.</summary>
     public TPart Read(JsonCursor at, FileReading reading)

@@ -11,6 +11,9 @@ public sealed class PartValue<TPart>(PartFormat<TPart> format) : FileValue<TPart
     where TPart : class, new()
 {
     /// <inheritdoc/>
+    public override FileShape Shape => format.Shape;
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading) => new JsonWanted.Object();
 
     // Something else than an object is there all the same, with nothing in it that could be read.
@@ -34,6 +37,8 @@ public sealed class PartValue<TPart>(PartFormat<TPart> format) : FileValue<TPart
     }
 
     internal override IEnumerable<DraftMember> AllMembers => format.AllMembers;
+
+    internal override IEnumerable<string> AllNames => format.AllNames;
 
     internal override FileSpot Find(FileSpot around, DraftStep item, ReadOnlySpan<DraftStep> rest, FileReading reading) => format.Find(around, rest, reading);
 }

@@ -9,6 +9,9 @@ namespace Payday.Store.Formats;
 public sealed class RateValue : FileValue<decimal?>
 {
     /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.Fraction();
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading) => new JsonWanted.Fraction();
 
     /// <inheritdoc/>

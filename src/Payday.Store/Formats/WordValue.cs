@@ -11,6 +11,9 @@ public sealed class WordValue<T>(JsonChoices<T> choices) : FileValue<T?>
     where T : struct
 {
     /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.Word([.. choices.Words]);
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading) => new JsonWanted.Word([.. choices.Words]);
 
     /// <inheritdoc/>

@@ -19,6 +19,9 @@ public sealed class HolidayFormat(bool takesDates = false) : FileValue<HolidayDr
         FileField.Of(Members.Extra, "extra", FileValues.Dates));
 
     /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.Either([Sets.Shape, takesDates ? FileValues.Dates.Shape : Format.Shape]);
+
+    /// <inheritdoc/>
     public override JsonWanted Wanted(FileReading reading) => Sets.Wanted(reading);
 
     /// <inheritdoc/>
@@ -49,6 +52,8 @@ public sealed class HolidayFormat(bool takesDates = false) : FileValue<HolidayDr
     }
 
     internal override IEnumerable<DraftMember> AllMembers => Format.AllMembers;
+
+    internal override IEnumerable<string> AllNames => Format.AllNames;
 
     internal override FileSpot Find(FileSpot around, DraftStep item, ReadOnlySpan<DraftStep> rest, FileReading reading) =>
         !takesDates ? Format.Find(around, rest, reading)

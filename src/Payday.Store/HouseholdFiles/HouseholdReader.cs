@@ -13,6 +13,9 @@ internal static class HouseholdReader
     /// <summary>The field of the version.</summary>
     public const string Version = "version";
 
+    /// <summary>The field by which an editor finds the schema; it says nothing of the household.</summary>
+    public const string Schema = "$schema";
+
     private static readonly CountValue VersionValue = new(1, int.MaxValue);
 
     /// <summary>Reads a household that a person gives.</summary>
@@ -25,6 +28,7 @@ internal static class HouseholdReader
     public static HouseholdDraft? ReadDraft(JsonCursor root, FileReading reading)
     {
         JsonFields fields = root.Fields();
+        fields.PassOver(Schema);
         return fields.AreThere && IsOfAVersionThatIsRead(fields, reading) ? HouseholdFormat.Fields.Read(fields, reading) : null;
     }
 

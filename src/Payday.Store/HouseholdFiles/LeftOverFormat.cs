@@ -24,6 +24,9 @@ internal sealed class LeftOverFormat : FileValue<LeftOverDraft?>
         Begin = fields => new() { To = fields.Has(Debt) ? LeftOverTo.Debt : LeftOverTo.Pot },
     };
 
+    /// <inheritdoc/>
+    public override FileShape Shape => new FileShape.Either([Ways.Shape, Format.Shape]);
+
     public override JsonWanted Wanted(FileReading reading) => Ways.Wanted(reading);
 
     public override LeftOverDraft? Read(JsonCursor at, FileReading reading) =>
@@ -45,6 +48,8 @@ internal sealed class LeftOverFormat : FileValue<LeftOverDraft?>
     }
 
     internal override IEnumerable<DraftMember> AllMembers => Format.AllMembers;
+
+    internal override IEnumerable<string> AllNames => Format.AllNames;
 
     internal override FileSpot Find(FileSpot around, DraftStep item, ReadOnlySpan<DraftStep> rest, FileReading reading) => Format.Find(around, rest, reading);
 }

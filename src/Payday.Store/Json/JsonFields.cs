@@ -7,6 +7,7 @@ public sealed class JsonFields
 {
     private readonly JsonElement? element;
     private readonly List<string> known = [];
+    private string? passedOver;
 
     internal JsonFields(JsonCursor owner, JsonElement? element)
     {
@@ -30,6 +31,9 @@ public sealed class JsonFields
 
         return element is { } there && there.TryGetProperty(name, out JsonElement value) ? Owner.Field(name, value) : null;
     }
+
+    /// <summary>Lets a field be there that says nothing; it is never named to a person.</summary>
+    public void PassOver(string name) => passedOver = name;
 
     /// <summary>Reports that a field is missing.</summary>
     /// <returns>Nothing.</returns>
@@ -59,7 +63,7 @@ public sealed class JsonFields
 
         foreach (JsonProperty field in there.EnumerateObject())
         {
-            if (!known.Contains(field.Name))
+            if (!known.Contains(field.Name) && field.Name != passedOver)
             {
                 Owner.Field(field.Name, field.Value).Refuse(new JsonTextFault.UnknownField([.. known]));
             }

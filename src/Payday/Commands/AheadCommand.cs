@@ -53,7 +53,7 @@ internal static class AheadCommand
         Result<Outlook> trial = tried is null ? default : Outlook.Of(tried, count);
         if (!plan.Ok || !trial.Ok)
         {
-            return Answer.Because(FaultTexts.Of((plan.Ok ? trial : plan).Fault!, style));
+            return Answer.Because((plan.Ok ? trial : plan).Fault!, style);
         }
 
         Outlook shown = tried is null ? plan.Value : trial.Value!;

@@ -1,3 +1,7 @@
+using Payday.Core.Amounts;
+using Payday.Core.Faults;
+using Payday.Texts;
+
 namespace Payday.Commands;
 
 /// <summary>What a command has to say. One of the nested cases.</summary>
@@ -25,12 +29,24 @@ internal abstract record Answer
 
     /// <summary>It was refused; nothing was changed.</summary>
     /// <param name="Reasons">A sentence each: what is wrong, where, and how to mend it.</param>
-    public sealed record Refused(IReadOnlyList<string> Reasons) : Answer;
+    /// <param name="Kind">What sort of refusal, for a script; see <see cref="FaultKind"/>.</param>
+    public sealed record Refused(IReadOnlyList<string> Reasons, string Kind = FaultKind.Refused) : Answer;
 
     /// <summary>The command was not called right.</summary>
     /// <param name="Reason">What is wrong and how to call it.</param>
-    public sealed record WrongUse(string Reason) : Answer;
+    /// <param name="Kind">What sort of mistake, for a script; see <see cref="FaultKind"/>.</param>
+    public sealed record WrongUse(string Reason, string Kind = FaultKind.Usage) : Answer;
 
     /// <summary>Refused for one reason.</summary>
     public static Answer Because(string reason) => new Refused([reason]);
+
+    /// <summary>Refused for a fault.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <param name="style">How the household writes numbers.</param>
+    public static Answer Because(Fault fault, NumberStyle style = default) => new Refused([FaultTexts.Of(fault, style)], FaultKind.Of(fault));
+
+    /// <summary>Not called right, for a fault.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <param name="style">How the household writes numbers.</param>
+    public static Answer Wrong(Fault fault, NumberStyle style = default) => new WrongUse(FaultTexts.Of(fault, style), FaultKind.Of(fault));
 }

@@ -8,12 +8,12 @@ using Payday.Reports;
 
 namespace Payday.Commands;
 
-/// <summary>Paydays, fill days and dues of the next three months, day by day.</summary>
+/// <summary>Paydays, fill days and dues of the coming months, day by day.</summary>
 internal static class CalendarAnswer
 {
-    public static Answer Of(Book book, LocalDate today)
+    public static Answer Of(Book book, LocalDate today, int months = CalendarReport.Months)
     {
-        ImmutableArray<CalendarEntry> entries = CalendarReport.Entries(book, today, today);
+        ImmutableArray<CalendarEntry> entries = CalendarReport.Entries(book, today, today, months);
         return new Answer.Done(
             [.. CalendarReport.Lines(entries, book.Household.Settings.Numbers, Report.Width)],
             JsonSerializer.Serialize(

@@ -29,7 +29,7 @@ internal static class CommandInput
         Result<byte[]> bytes = Bytes(shell, path, JsonInput.MaxBytes);
         if (!bytes.Ok)
         {
-            return Answer.Because(FaultTexts.Of(bytes.Fault));
+            return Answer.Because(bytes.Fault);
         }
 
         JsonReading<T> reading = read(bytes.Value);
@@ -47,7 +47,7 @@ internal static class CommandInput
     {
         Result<byte[]> bytes = Bytes(shell, path, most);
         Result<string> text = bytes.Ok ? InputFile.Text(Named(path), bytes.Value) : Result.Refused<string>(bytes.Fault);
-        return text.Ok ? then(text.Value) : Answer.Because(FaultTexts.Of(text.Fault));
+        return text.Ok ? then(text.Value) : Answer.Because(text.Fault);
     }
 
     /// <summary>An amount, zero or more.</summary>

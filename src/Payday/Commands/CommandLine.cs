@@ -32,17 +32,17 @@ internal static class CommandLine
         {
             ParseResult parsed = CommandTree.Build(shell).Parse(args, AsTyped);
             return parsed.Errors.Count > 0 && parsed.Action is ParseErrorAction
-                ? NotCalledRight(shell, parsed, [.. parsed.Errors.Select(error => error.Message).Distinct()])
+                ? NotCalledRight(shell, parsed, Invocation.WantsJson(parsed), FaultKind.Usage, [.. parsed.Errors.Select(error => error.Message + Offer(parsed, error.Message)).Distinct()])
                 : parsed.Invoke(new InvocationConfiguration { Output = shell.Out, Error = shell.Error, EnableDefaultExceptionHandler = false });
         }
         catch (Exception fault) when (IsOfStream(fault))
         {
             // What a command does is told by Tell; what is left is help, which does nothing.
-            return Refuse(shell, Refused, [Lost(fault)]);
+            return Refuse(shell, null, Refused, [Lost(fault)]);
         }
         catch (Exception fault) when (fault is not OutOfMemoryException)
         {
-            return Refuse(shell, Refused, [OwnFault.Sentence(fault)]);
+            return Refuse(shell, null, Refused, [OwnFault.Sentence(fault)]);
         }
     }
 
@@ -62,9 +62,9 @@ internal static class CommandLine
         switch (answer)
         {
             case Answer.WrongUse wrong:
-                return NotCalledRight(shell, parsed, [wrong.Reason]);
+                return NotCalledRight(shell, parsed, json, wrong.Kind, [wrong.Reason]);
             case Answer.Refused refused:
-                return Refuse(shell, codeAnswers ? CantTell : Refused, refused.Reasons);
+                return Refuse(shell, json ? refused.Kind : null, codeAnswers ? CantTell : Refused, refused.Reasons);
             default:
                 (int exit, IReadOnlyList<string> lines, string document) = answer switch
                 {
@@ -72,9 +72,9 @@ internal static class CommandLine
                     Answer.Waiting waiting => (Refused, waiting.Lines, waiting.Json),
                     _ => throw new InvalidOperationException("An answer is one of its cases."),
                 };
-                return Say(shell.Out, "", json ? [document] : [.. lines.Select(shell.Drawn)]) is not { } fault ? exit
-                    : answer.HasChanged ? Refuse(shell, exit, ["It is done. " + Lost(fault)])
-                    : Refuse(shell, codeAnswers ? exit : Refused, [Lost(fault)]);
+                return Say(shell.Out, "", json ? [AnswerJson.Of(document)] : [.. lines.Select(shell.Drawn)]) is not { } fault ? exit
+                    : answer.HasChanged ? Refuse(shell, null, exit, ["It is done. " + Lost(fault)])
+                    : Refuse(shell, null, codeAnswers ? exit : Refused, [Lost(fault)]);
         }
     }
 
@@ -95,22 +95,38 @@ internal static class CommandLine
         }
         catch (Exception fault) when (fault is not OutOfMemoryException)
         {
-            return Answer.Because(Sentence(fault));
+            return new Answer.Refused([Sentence(fault)], FaultKind.Of(fault));
         }
     }
 
-    private static int Refuse(CommandShell shell, int exit, IReadOnlyList<string> reasons)
+    // For a script the answer is one document here too; the sentences go where people look for them.
+    private static int Refuse(CommandShell shell, string? kind, int exit, IReadOnlyList<string> reasons)
     {
+        if (kind is not null)
+        {
+            _ = Say(shell.Out, "", [AnswerJson.Refusal(exit, kind, reasons)]);
+        }
+
         _ = Say(shell.Error, "payday: ", reasons);
         return exit;
     }
 
-    private static int NotCalledRight(CommandShell shell, ParseResult parsed, string[] faults)
+    private static int NotCalledRight(CommandShell shell, ParseResult parsed, bool json, string kind, string[] faults)
     {
         string command = parsed.CommandResult.Command is RootCommand ? "" : parsed.CommandResult.Command.Name + " ";
         faults[^1] += $" See payday {command}--help.";
-        return Refuse(shell, WrongUse, faults);
+        return Refuse(shell, json ? kind : null, WrongUse, faults);
     }
+
+    // Of a word that was not understood what may have been meant: an option, or a command where one could stand.
+    private static string Offer(ParseResult parsed, string fault) =>
+        parsed.UnmatchedTokens.FirstOrDefault(token => fault.Contains($"'{token}'", StringComparison.Ordinal)) is not { } word ? ""
+            : Misspelling.Offer(word, word.StartsWith('-') ? Options(parsed.CommandResult.Command) : parsed.CommandResult.Command.Subcommands.Select(command => command.Name));
+
+    private static IEnumerable<string> Options(Command command) => command.Options
+        .Concat(command.Parents.OfType<Command>().SelectMany(above => above.Options.Where(option => option.Recursive)))
+        .Where(option => !option.Hidden)
+        .Select(option => option.Name);
 
     private static string Lost(Exception fault) => $"The answer can't be written to standard output: {TroubleTexts.Of(fault)}";
 

@@ -14,6 +14,9 @@ namespace Payday.Commands;
 /// <param name="HasTerminal">Whether screens can be shown.</param>
 internal sealed record CommandShell(TextWriter Out, TextWriter Error, TextReader In, Func<LocalDate> Today, Func<StoreFolder> DefaultFolder, bool HasTerminal = false)
 {
+    /// <summary>Whether a person sits at a terminal that says of itself that it can't move its cursor: questions are asked line by line there.</summary>
+    public bool HasPlainTerminal { get; init; }
+
     /// <summary>Bars and charts of an answer's line, as where they go can show them; a person's own words stay as they are.</summary>
     public Func<string, string> Drawn { get; init; } = static line => line;
 
@@ -29,6 +32,7 @@ internal sealed record CommandShell(TextWriter Out, TextWriter Error, TextReader
             StoreFolder.Default,
             StandardStreams.Output is not ClosedWriter && Screens.Shell.FullScreen.HasTerminal)
         {
+            HasPlainTerminal = StandardStreams.Output is not ClosedWriter && Screens.Shell.FullScreen.HasPlainTerminal,
             Drawn = Screens.Shell.Look.For(Environment.GetEnvironmentVariable).FoldDrawn,
         };
     }

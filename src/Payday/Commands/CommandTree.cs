@@ -18,17 +18,19 @@ internal static class CommandTree
 
         foreach (Command command in (Command[])
         [
-            DemoCommand.Build(shell), RunCommand.Build(shell), SlipCommand.Build(shell), ShowCommand.Build(shell), ReportCommand.Build(shell), AheadCommand.Build(shell),
-            FillCommand.Build(shell), CountCommand.Build(shell), SpendCommand.Build(shell), ReturnCommand.Build(shell), DueCommand.Build(shell), MoveCommand.Build(shell), EntryCommand.Build(shell), ReconcileCommand.Build(shell), UndoCommand.Build(shell), PotCommand.Build(shell), StatusCommand.Build(shell),
+            DemoCommand.Build(shell), RunCommand.Build(shell), AskCommand.Build(shell), SlipCommand.Build(shell), ShowCommand.Build(shell), ReportCommand.Build(shell), AheadCommand.Build(shell), CalendarCommand.Build(shell),
+            FillCommand.Build(shell), CountCommand.Build(shell), SpendCommand.Build(shell), ReturnCommand.Build(shell), DueCommand.Build(shell), MoveCommand.Build(shell), EntryCommand.Build(shell), ReconcileCommand.Build(shell), HistoryCommand.Build(shell), DifferenceCommand.Build(shell), ReopenCommand.Build(shell), UndoCommand.Build(shell), PotCommand.Build(shell), StatusCommand.Build(shell),
+            .. SetupCommands.Build(shell),
             ImportCommand.Build(shell), ExportCommand.Build(shell), StatementCommand.Build(shell), LearnCommand.Build(shell),
             CheckCommand.Build(shell), BackupCommand.Build(shell), RestoreCommand.Build(shell),
             SplitCommand.Build(shell), NotesCommand.Build(shell), DebtsCommand.Build(shell),
-            PaydaysCommand.Build(shell), SetAsideCommand.Build(shell), CompletionCommand.Build(shell),
+            PaydaysCommand.Build(shell), SetAsideCommand.Build(shell), CompletionCommand.Build(shell), HelpCommand.Build(shell, root), ManualCommand.Build(shell, root),
         ])
         {
             root.Subcommands.Add(command);
         }
 
-        return Invocation.Does(root, shell, call => call.OpensScreens ? ScreensCommand.Open(call) : ShowCommand.Overview(call));
+        KnownNames.OfferIn(root, shell);
+        return Invocation.Does(root, shell, call => call.OpensScreens ? ScreensCommand.Open(call) : call.AsksByLine ? AskCommand.Open(call) : ShowCommand.Overview(call));
     }
 }

@@ -4,16 +4,35 @@ using Payday.Json;
 
 namespace Payday.Commands;
 
-/// <summary><c>payday completion</c>: a script by which a shell completes commands and options.</summary>
+/// <summary><c>payday completion</c>: a script by which a shell completes commands, options and names.</summary>
 internal static class CompletionCommand
 {
     // The program itself knows what can follow: "[suggest:POSITION]" is System.CommandLine's own directive.
+    // A name is a person's text: it is never a word list of the shell's, which runs what stands in it.
     private const string Bash = """
         _payday() {
-            local IFS=$'\n' word="${COMP_WORDS[COMP_CWORD]}" known
-            known="$(payday "[suggest:${COMP_POINT}]" "${COMP_LINE}" 2>/dev/null)"
-            [[ $word == -* ]] || known="$(grep -v '^-' <<< "$known")"
-            COMPREPLY=($(compgen -W "$known" -- "$word"))
+            local word="${COMP_WORDS[COMP_CWORD]}" before="${COMP_LINE:0:COMP_POINT}" one quoted
+            COMPREPLY=()
+            before="${before%"$word"}"
+            [[ $before == *= ]] && return
+            if [[ $before == *\\* ]]; then
+                before=
+                for one in "${COMP_WORDS[@]:0:COMP_CWORD}"; do
+                    [[ $one == *\\* ]] && one="\"${one//\\/}\""
+                    before+="$one "
+                done
+            fi
+            while IFS= read -r one; do
+                [[ $one == -* && $word != -* ]] && continue
+                printf -v quoted %q "$one"
+                if [[ $word == [\"\']* ]]; then
+                    [[ $one == "${word:1}"* ]] && COMPREPLY+=("$one")
+                elif [[ $quoted == "$word"* ]]; then
+                    COMPREPLY+=("$quoted")
+                fi
+            done < <(payday "[suggest:${#before}]" "$before" 2>/dev/null)
+            [[ ${COMPREPLY[0]-} == *= ]] && compopt -o nospace 2>/dev/null
+            return 0
         }
         complete -o default -F _payday payday
         """;
@@ -23,7 +42,8 @@ internal static class CompletionCommand
             local -a words_known
             words_known=("${(@f)$(payday "[suggest:${CURSOR}]" "${BUFFER}" 2>/dev/null)}")
             [[ $PREFIX == -* ]] || words_known=("${(@)words_known:#-*}")
-            compadd -a words_known
+            compadd -S '' -- "${(@M)words_known:#*=}"
+            compadd -- "${(@)words_known:#*=}"
             _files
         }
         compdef _payday payday
@@ -39,7 +59,7 @@ internal static class CompletionCommand
         name.LimitTo("bash", "zsh", "fish");
         var command = new PaydayCommand(
             "completion",
-            "Print a script that completes commands and options.",
+            "Print a script that completes commands, options, and the names of pots, bills and debts.",
             "source <(payday completion bash)") { name };
         return Invocation.Does(command, shell, call =>
         {

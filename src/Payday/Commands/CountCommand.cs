@@ -27,6 +27,7 @@ internal static class CountCommand
         var left = new Argument<string[]>("POT=LEFT") { Description = "What is left of a pot: an amount or a sum. Without any, what should be there is shown.", Arity = ArgumentArity.ZeroOrMore };
         Option<LocalDate?> on = OptionValues.Date("--on", "The day that is counted for, its end. Default: today; yesterday where today's fills wait.");
         var move = new Option<string[]>("--move") { Description = "Where what is left goes: a pot, a debt, buffer or stays. Default: what the pot proposes.", HelpName = "POT=TARGET" };
+        var notes = new Option<string[]>("--notes") { Description = "What is left of a pot, note by note: all that lies in it, with what it has to pay back; POT=none for nothing.", HelpName = "POT=NOTES" };
         var missing = new Option<string[]>("--missing") { Description = "What is neither there nor known to be spent; kept by its name.", HelpName = "POT=AMOUNT" };
         var found = new Option<string[]>("--found") { Description = "Take more being left than was there as found; kept by its name.", HelpName = "POT" };
         var name = new Option<string?>("--name") { Description = "What to call what is missing or found.", HelpName = "TEXT" };
@@ -34,8 +35,8 @@ internal static class CountCommand
         var command = new PaydayCommand(
             "count",
             "Count what is left of the cash pots, and so what was spent.",
-            "payday count Food=21.50 Fares=3+2 --move Food=buffer") { left, on, move, missing, found, name, undo };
-        return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
+            "payday count Food=21.50 Fares=3+2 --move Food=buffer") { left, notes, on, move, missing, found, name, undo };
+        return Invocation.Does(command, shell, call => call.OnBook(IsEntered(call.Parsed), (store, book) =>
         {
             LocalDate today = call.Shell.Today();
             if (UndoOption.IsGiven(call.Parsed, undo))
@@ -52,13 +53,17 @@ internal static class CountCommand
             // Entries of the same day that were begun on the screen go on here.
             var draft = new CountDraft(date);
             string[] pots = call.Parsed.GetValue(left) ?? [];
-            Result<CountDraft> entered = CountInput.Left(book, pots.Length > 0 && book.Weeks.Draft?.Date == date ? book.Weeks.Draft : draft, pots);
+            string[] byNotes = call.Parsed.GetValue(notes) ?? [];
+            Result<CountDraft> entered = CountInput.Left(book, pots.Length + byNotes.Length > 0 && book.Weeks.Draft?.Date == date ? book.Weeks.Draft : draft, pots);
+            entered = entered.Ok ? CountInput.Notes(book, entered.Value, byNotes) : entered;
             entered = entered.Ok ? CountInput.Moves(book, entered.Value, call.Parsed.GetValue(move) ?? []) : entered;
             entered = entered.Ok
                 ? CountInput.Differences(book, entered.Value, call.Parsed.GetValue(missing) ?? [], call.Parsed.GetValue(found) ?? [], call.Parsed.GetValue(name) ?? "")
                 : entered;
-            return entered.Ok ? Count(store, CountPlan.Of(book, entered.Value)) : new Answer.WrongUse(FaultTexts.Of(entered.Fault, book.Household.Settings.Numbers));
+            return entered.Ok ? Count(store, CountPlan.Of(book, entered.Value)) : Answer.Wrong(entered.Fault, book.Household.Settings.Numbers);
         }));
+
+        bool IsEntered(ParseResult parsed) => UndoOption.IsGiven(parsed, undo) || new string[]?[] { parsed.GetValue(left), parsed.GetValue(notes), parsed.GetValue(move), parsed.GetValue(missing), parsed.GetValue(found) }.Any(given => given is { Length: > 0 });
     }
 
     private static Answer Undo(BookStore store, Book book, string[] names, LocalDate today)
@@ -66,7 +71,7 @@ internal static class CountCommand
         Result<ImmutableSortedSet<PotId>> pots = UndoOption.Pots(book.Household, names);
         if (!pots.Ok)
         {
-            return new Answer.WrongUse(FaultTexts.Of(pots.Fault, book.Household.Settings.Numbers));
+            return Answer.Wrong(pots.Fault, book.Household.Settings.Numbers);
         }
 
         ImmutableArray<WeekCount> counts = pots.Value.IsEmpty ? CountUndo.Last(book) : [.. pots.Value.Select(book.Weeks.LastCountOf).OfType<WeekCount>()];
@@ -98,7 +103,7 @@ internal static class CountCommand
         Result<Book> counted = plan.Confirm();
         if (!counted.Ok)
         {
-            return Answer.Because(FaultTexts.Of(counted.Fault, plan.Book.Household.Settings.Numbers));
+            return Answer.Because(counted.Fault, plan.Book.Household.Settings.Numbers);
         }
 
         store.Save(plan.Book, counted.Value);

@@ -5,6 +5,7 @@ using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
+using Payday.Lists;
 using Payday.Texts;
 
 namespace Payday.Commands;
@@ -36,6 +37,25 @@ internal static class CountInput
             }
 
             draft = draft.With(pot.Value.Id, new CountEntry(amount.Value));
+        }
+
+        return Result.Of(draft);
+    }
+
+    /// <summary>What is left of each pot, note by note: all that lies in it, with what it has to pay back.</summary>
+    public static Result<CountDraft> Notes(Book book, CountDraft draft, IEnumerable<string> texts)
+    {
+        foreach (string text in texts)
+        {
+            Result<CountDraft> counted = NamedInput.OfNotes(book.Household, "--notes", text, "Food=20=2,5=1.").Then(named => CashPot(book.Household, named.Name).Then(pot =>
+                (named.Is("none") ? Result.Of(Core.Cash.Notes.None) : NoteList.Read(book.Household, named.Value))
+                    .Map(notes => draft.With(pot.Id, new CountEntry(Money.Zero(book.Household.Currency)) { Notes = notes }))));
+            if (!counted.Ok)
+            {
+                return counted;
+            }
+
+            draft = counted.Value;
         }
 
         return Result.Of(draft);

@@ -39,7 +39,7 @@ internal static class DebtsCommand
 
             return call.Parsed.GetValue(file) is { } path
                 ? CommandInput.WithJson(shell, path, DebtsFile.Read, input => For(input.Currency, NumberStyle.CommaPoint, input.From, input.Debts))
-                : call.OnBook((_, book) =>
+                : call.OnLook(book =>
                 {
                     DebtOutlook outlook = DebtOutlook.Of(book, shell.Today());
                     return For(book.Household.Currency, book.Household.Settings.Numbers, outlook.From, outlook.Debts);
@@ -54,7 +54,7 @@ internal static class DebtsCommand
         Result<Money> once = CommandInput.Amount("--once", onceText, currency, style);
         if ((extra.Fault ?? once.Fault) is { } fault)
         {
-            return new Answer.WrongUse(FaultTexts.Of(fault));
+            return Answer.Wrong(fault);
         }
 
         DebtProjection course = DebtProjection.Project(from, debts, extra.Value, once.Value, order);

@@ -40,13 +40,19 @@ internal static class DemoCommand
         return reading.Value ?? throw new InvalidOperationException(reading.Faults[0].ToString());
     }
 
-    private static Answer Run(Invocation call) => call.OpensScreens ? Screens() : OnePayday();
+    private static Answer Run(Invocation call) => call.OpensScreens ? Screens() : call.AsksByLine ? Questions(call) : OnePayday();
 
     private static Answer Screens()
     {
         using var demo = new DemoFolder();
         FullScreen.Run(demo.Open(), new ScreenMap().Lead);
         return new Answer.Done([], "{}");
+    }
+
+    private static Answer Questions(Invocation call)
+    {
+        using var demo = new DemoFolder();
+        return AskCommand.Ask(call, demo.Begin(), null);
     }
 
     private static Answer OnePayday()
@@ -66,7 +72,7 @@ internal static class DemoCommand
         Result<Book> after = plan.Then(Closing.Of);
         if (!after.Ok)
         {
-            return Answer.Because(FaultTexts.Of(after.Fault, household.Settings.Numbers));
+            return Answer.Because(after.Fault, household.Settings.Numbers);
         }
 
         store.Save(book, after.Value);

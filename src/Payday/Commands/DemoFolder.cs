@@ -22,7 +22,10 @@ internal sealed class DemoFolder : IDisposable
     /// The demo begins on the day before its first payday, so that nothing is overdue, and goes on to each payday as it is
     /// closed: what is done next, filling, buying, counting, taking cash back, is then done on a day that has the money.
     /// </remarks>
-    public Screen Open(Func<Screen>? back = null)
+    public Screen Open(Func<Screen>? back = null) => new HomeScreen(Begin()) { Leave = back is null ? null : () => Left(back) };
+
+    /// <summary>The demo household as it is to begin with.</summary>
+    public BookSession Begin()
     {
         Dispose();
         folder = new ThrowAwayFolder(Prefix);
@@ -31,7 +34,7 @@ internal sealed class DemoFolder : IDisposable
         BookSession? session = null;
         session = NewBook.Store(store, household, () => session?.Book.LastClosed?.Payday ?? household.Start);
         session.IsThrownAway = true;
-        return new HomeScreen(session) { Leave = back is null ? null : () => Left(back) };
+        return session;
     }
 
     /// <inheritdoc/>

@@ -35,7 +35,7 @@ internal static class DueCommand
             "due",
             "Show what bills and debt minimums are to be paid; with a name say that one has left the account.",
             "payday due Rent 840.00 --on 2026-03-03") { name, amount, on, due, free, undo };
-        return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
+        return Invocation.Does(command, shell, call => call.OnBook(call.Parsed.GetValue(name) is not null || call.Parsed.GetValue(undo) is not null, (store, book) =>
         {
             ParseResult parsed = call.Parsed;
             LocalDate today = call.Shell.Today();
@@ -57,13 +57,13 @@ internal static class DueCommand
         Result<DueOwner> owner = Owner(book, name);
         if (!owner.Ok)
         {
-            return new Answer.WrongUse(FaultTexts.Of(owner.Fault, style));
+            return Answer.Wrong(owner.Fault, style);
         }
 
         Result<Money>? amount = text is null ? null : Money.ParseSum(text, book.Household.Currency, style);
         if (amount is { Ok: false } no)
         {
-            return new Answer.WrongUse(FaultTexts.Of(no.Fault, style));
+            return Answer.Wrong(no.Fault, style);
         }
 
         DueLine? line = DueLines.Of(book, today.PlusMonths(BillDues.MonthsAhead))
@@ -79,7 +79,7 @@ internal static class DueCommand
         Result<Book> entered = Paying.Enter(book, new DueEntry(line.Key, date, paid, free), today);
         if (!entered.Ok)
         {
-            return Answer.Because(FaultTexts.Of(entered.Fault, style));
+            return Answer.Because(entered.Fault, style);
         }
 
         store.Save(book, entered.Value);
@@ -101,7 +101,7 @@ internal static class DueCommand
         Result<Book> undone = Paying.Undo(book, number, today);
         if (!undone.Ok)
         {
-            return Answer.Because(FaultTexts.Of(undone.Fault, book.Household.Settings.Numbers));
+            return Answer.Because(undone.Fault, book.Household.Settings.Numbers);
         }
 
         store.Save(book, undone.Value);

@@ -84,7 +84,7 @@ internal static class EntryCommand
     {
         if (!after.Ok)
         {
-            return Answer.Because(FaultTexts.Of(after.Fault, book.Household.Settings.Numbers));
+            return Answer.Because(after.Fault, book.Household.Settings.Numbers);
         }
 
         store.Save(book, after.Value);

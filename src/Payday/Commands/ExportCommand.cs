@@ -48,7 +48,7 @@ internal static class ExportCommand
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            return Answer.Because(FaultTexts.Of(new WritingFault.FolderNotMade(folder, Troubles.Of(fault))));
+            return Answer.Because(new WritingFault.FolderNotMade(folder, Troubles.Of(fault)));
         }
 
         (string Path, byte[] Content)[] files = [.. BookTables.Of(book, today).Select(table => (Path.Combine(folder, table.Name + ".csv"), table.ToUtf8()))];

@@ -39,13 +39,15 @@ internal static class FillCommand
             "fill",
             "Show which pots to fill by a day, with which notes; with --done mark them.",
             "payday fill --done --skip Treats") { on, done, skip, got, undo };
-        return Invocation.Does(command, shell, call => call.OnBook((store, book) => call.Parsed.GetValue(got) is { } given
+        return Invocation.Does(command, shell, call => call.OnBook(IsEntered(call.Parsed), (store, book) => call.Parsed.GetValue(got) is { } given
             ? call.Parsed.GetValue(done) || call.Parsed.GetValue(skip) is { Length: > 0 } || UndoOption.IsGiven(call.Parsed, undo)
                 ? new Answer.WrongUse("--got enters notes and marks nothing; leave out --done, --skip and --undo, and mark the fills afterwards.")
                 : ReceivedNotesAnswer.Enter(store, book, given, call.Parsed.GetValue(on), call.Shell.Today())
             : UndoOption.IsGiven(call.Parsed, undo)
             ? Undo(store, book, call.Parsed.GetValue(undo) ?? [], call.Shell.Today())
             : Run(store, book, call.Parsed.GetValue(on) ?? call.Shell.Today(), call.Parsed.GetValue(done), call.Parsed.GetValue(skip) ?? [])));
+
+        bool IsEntered(ParseResult parsed) => UndoOption.IsGiven(parsed, undo) || parsed.GetValue(got) is not null || parsed.GetValue(done) || parsed.GetValue(skip) is { Length: > 0 };
     }
 
     private static Answer Undo(BookStore store, Book book, string[] names, LocalDate today)
@@ -53,7 +55,7 @@ internal static class FillCommand
         Result<ImmutableSortedSet<PotId>> pots = UndoOption.Pots(book.Household, names);
         if (!pots.Ok)
         {
-            return new Answer.WrongUse(FaultTexts.Of(pots.Fault, book.Household.Settings.Numbers));
+            return Answer.Wrong(pots.Fault, book.Household.Settings.Numbers);
         }
 
         ImmutableArray<WalletFill> marks = WalletFills.LastMarked(book, pots.Value.IsEmpty ? null : pots.Value);
@@ -73,7 +75,7 @@ internal static class FillCommand
             Result<Book> back = WalletFills.Unmark(after, mark.Key, today);
             if (!back.Ok)
             {
-                return Answer.Because(FaultTexts.Of(back.Fault, book.Household.Settings.Numbers));
+                return Answer.Because(back.Fault, book.Household.Settings.Numbers);
             }
 
             after = back.Value;
@@ -90,7 +92,7 @@ internal static class FillCommand
             Result<Core.Pots.Pot> pot = PotInput.Pot(book.Household, name);
             if (!pot.Ok)
             {
-                return new Answer.WrongUse(FaultTexts.Of(pot.Fault, book.Household.Settings.Numbers));
+                return Answer.Wrong(pot.Fault, book.Household.Settings.Numbers);
             }
 
             skipped.Add(pot.Value.Id);
@@ -104,7 +106,7 @@ internal static class FillCommand
             Result<Book> marked = WalletFills.Mark(after, part.Key, state, WalletFills.DoneOn(part.Key, day));
             if (!marked.Ok)
             {
-                return Answer.Because(FaultTexts.Of(marked.Fault, book.Household.Settings.Numbers));
+                return Answer.Because(marked.Fault, book.Household.Settings.Numbers);
             }
 
             after = marked.Value;

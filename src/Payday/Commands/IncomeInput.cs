@@ -15,7 +15,6 @@ internal static class IncomeInput
     private const string Income = "--income";
     private const string OneOff = "--one-off";
     private const int LongestName = 60;
-    private const int MostNamed = 5;
 
     /// <summary>The draft with what came in from the household's sources.</summary>
     /// <returns>The draft; or what is wrong with the first that can't be taken.</returns>
@@ -94,23 +93,8 @@ internal static class IncomeInput
     private static IncomeSource? Source(Household household, string name) =>
         household.Sources.FirstOrDefault(known => string.Equals(known.Name, name, StringComparison.OrdinalIgnoreCase));
 
-    // One whose name begins so is offered and never taken: what was meant is for the person to say.
-    private static ArgumentFault.NoSuchSource Unknown(Household household, string given, string name)
-    {
-        string[] names = [.. household.Sources.Select(source => source.Name)];
-        string[] alike = [.. names.Where(known => known.StartsWith(name, StringComparison.OrdinalIgnoreCase))];
-        string[] near = [.. names.OrderByDescending(known => Likeness(known, name)).Take(MostNamed)];
-        return new(given, name, alike.Length == 1 ? alike[0] : null, [.. near], near.Length == names.Length);
-    }
-
-    // How many pairs of neighbouring letters two names share.
-    private static int Likeness(string known, string name)
-    {
-        HashSet<string> pairs = [.. Pairs(name)];
-        return Pairs(known).Distinct().Count(pairs.Contains);
-
-        static IEnumerable<string> Pairs(string text) => text.ToUpperInvariant().Zip(text.ToUpperInvariant().Skip(1), (first, second) => $"{first}{second}");
-    }
+    private static ArgumentFault.NoSuchSource Unknown(Household household, string given, string name) =>
+        new(given, name, NearNames.Of(household.Sources.Select(source => source.Name), name));
 
     private sealed record NamedAmount(string Name, Money Amount);
 }

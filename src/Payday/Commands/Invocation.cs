@@ -23,7 +23,16 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
         : Shell.DefaultFolder();
 
     /// <summary>Whether there is a person at a terminal to show screens to.</summary>
-    public bool OpensScreens => Shell.HasTerminal && !Parsed.GetValue<bool>(Json);
+    public bool OpensScreens => Shell.HasTerminal && !IsForScripts;
+
+    /// <summary>Whether there is a person at a terminal that can show lines alone, one after the other.</summary>
+    public bool AsksByLine => Shell.HasPlainTerminal && !IsForScripts;
+
+    /// <summary>Whether the answer is for a script.</summary>
+    public bool IsForScripts => Parsed.GetValue<bool>(Json);
+
+    /// <summary>Whether the answer of a command line is for a script, also where it isn't called right.</summary>
+    public static bool WantsJson(ParseResult parsed) => parsed.Tokens.Any(token => token.Value == Json);
 
     /// <summary>The options that every command has: the data folder, and the answer in JSON.</summary>
     public static IEnumerable<Option> EverywhereOptions()
@@ -63,6 +72,12 @@ internal sealed record Invocation(CommandShell Shell, ParseResult Parsed)
     public Answer OnBook(Func<BookStore, Book, Answer> work) => Folder.HasBook
         ? OnStore((store, book) => book is null ? NoHousehold() : work(store, book))
         : NoHousehold();
+
+    /// <summary>Works on the book: where that changes something as <see cref="OnBook(Func{BookStore, Book, Answer})"/> does, else as <see cref="OnLook"/>.</summary>
+    /// <param name="changes">Whether what was asked for changes the book; where not, the work gets no store.</param>
+    /// <param name="work">The work.</param>
+    /// <remarks>What only shows something never waits for another process to close the book.</remarks>
+    public Answer OnBook(bool changes, Func<BookStore, Book, Answer> work) => changes ? OnBook(work) : OnLook(book => work(null!, book));
 
     /// <summary>Opens the store, making it where it is missing, and works on it; the book is null where there is no household yet.</summary>
     /// <remarks>Once a change is stored no fault can make a refusal of it any more: it is told beside the answer, or in its place.</remarks>

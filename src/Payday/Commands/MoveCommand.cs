@@ -38,7 +38,7 @@ internal static class MoveCommand
         {
             from, to, amount, why, notes, on, show, undo,
         };
-        return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
+        return Invocation.Does(command, shell, call => call.OnBook(!call.Parsed.GetValue(show) || call.Parsed.GetValue(undo) is not null, (store, book) =>
         {
             ParseResult parsed = call.Parsed;
             LocalDate today = call.Shell.Today();
@@ -46,7 +46,7 @@ internal static class MoveCommand
             {
                 ({ } gives, { } gets, { } much, null) => Read(book, gives, gets, much, parsed.GetValue(why) ?? "", parsed.GetValue(notes), parsed.GetValue(on) ?? today, today) is var entry && entry.Ok
                     ? Move(store, book, entry.Value, parsed.GetValue(show))
-                    : new Answer.WrongUse(FaultTexts.Of(entry.Fault!, book.Household.Settings.Numbers)),
+                    : Answer.Wrong(entry.Fault!, book.Household.Settings.Numbers),
                 (null, null, null, { } number) => Undo(store, book, number, today),
                 _ => new Answer.WrongUse("Give what it comes from, where it goes and an amount, or --undo NUMBER."),
             };
@@ -81,7 +81,7 @@ internal static class MoveCommand
         Result<MoveEffect> effect = MoveEffect.Of(book, entry);
         if (!effect.Ok)
         {
-            return Answer.Because(FaultTexts.Of(effect.Fault, book.Household.Settings.Numbers));
+            return Answer.Because(effect.Fault, book.Household.Settings.Numbers);
         }
 
         if (!onlyShown)

@@ -41,7 +41,7 @@ internal static class PaydaysCommand
 
             return call.Parsed.GetValue(file) is { } path
                 ? CommandInput.WithJson(shell, path, PaydaysFile.Read, input => List(input.Sources, input.Holidays, first, last))
-                : call.OnBook((_, book) => List(book.Household.Sources, book.Household.Settings.Holidays, first, last));
+                : call.OnLook(book => List(book.Household.Sources, book.Household.Settings.Holidays, first, last));
         });
     }
 

@@ -41,7 +41,7 @@ internal static class PotCommand
             Result<Pot> pot = PotInput.Pot(book.Household, parsed.GetRequiredValue(name));
             if (!pot.Ok)
             {
-                return new Answer.WrongUse(FaultTexts.Of(pot.Fault, book.Household.Settings.Numbers));
+                return Answer.Wrong(pot.Fault, book.Household.Settings.Numbers);
             }
 
             PotId id = pot.Value.Id;
@@ -66,7 +66,7 @@ internal static class PotCommand
     {
         if (!answer.Ok)
         {
-            return Answer.Because(FaultTexts.Of(answer.Fault, book.Household.Settings.Numbers));
+            return Answer.Because(answer.Fault, book.Household.Settings.Numbers);
         }
 
         Result<Book> changed = HouseholdChange.Of(book, answer.Value);

@@ -73,7 +73,7 @@ internal static class ReceivedNotesAnswer
     }
 
     private static Answer Refused(Book book, Fault fault) =>
-        fault is Obstacle obstacle ? UndoOption.Refused(book, obstacle) : Answer.Because(FaultTexts.Of(fault, book.Household.Settings.Numbers));
+        fault is Obstacle obstacle ? UndoOption.Refused(book, obstacle) : Answer.Because(fault, book.Household.Settings.Numbers);
 
     private static Answer.Done Shown(Household household, ReceivingPlan plan)
     {

@@ -33,7 +33,7 @@ internal static class ReconcileCommand
             "reconcile",
             "Compare the account with the bank's balance: the lines that the bank has yet to show, what is on its way, and where to look for a difference.",
             "payday reconcile --balance 1840.20 --at 12 --at 15 --accept") { balance, on, at, accept, name, undo };
-        return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
+        return Invocation.Does(command, shell, call => call.OnBook(call.Parsed.GetValue(accept) || call.Parsed.GetValue(undo), (store, book) =>
         {
             LocalDate today = call.Shell.Today();
             if (call.Parsed.GetValue(undo))
@@ -70,7 +70,7 @@ internal static class ReconcileCommand
             Result.Of(ReconciliationPlan.Of(book, empty with { Balance = balance is null ? null : typed.Value })), (all, number) => all.Then(one => one.Tick(number)));
         if (!plan.Ok)
         {
-            return Answer.Because(FaultTexts.Of(plan.Fault, style));
+            return Answer.Because(plan.Fault, style);
         }
 
         if (!accept)
@@ -83,7 +83,7 @@ internal static class ReconcileCommand
         Result<Book> after = plan.Value.Accept();
         if (!after.Ok)
         {
-            return Answer.Because(FaultTexts.Of(after.Fault, style));
+            return Answer.Because(after.Fault, style);
         }
 
         // What was begun on the screen is another one.

@@ -11,6 +11,7 @@ using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Pots;
 using Payday.Json;
+using Payday.Lists;
 using Payday.Reports;
 using Payday.Store;
 using Payday.Store.Fields;
@@ -27,12 +28,13 @@ internal static class ReturnCommand
         var confirm = new Option<bool>("--confirm") { Description = "The cash is at the bank: write it in the ledger." };
         Option<LocalDate?> on = OptionValues.Date("--on", "The day on which it is there. Default: today.");
         var leave = new Option<string[]>("--leave") { Description = "A pot that stays owing this time.", HelpName = "POT" };
+        var notes = new Option<string[]>("--notes") { Description = "The notes that you pull from a pot, where they aren't those planned.", HelpName = "POT=NOTES" };
         var undo = new Option<bool>("--undo") { Description = "Take back the last cash return." };
         var command = new PaydayCommand(
             "return",
             "Show what the pots have to pay back, which notes to pull and what to swap, with the deposit slip; with --confirm write it.",
-            "payday return --confirm") { confirm, on, leave, undo };
-        return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
+            "payday return --confirm") { confirm, on, leave, notes, undo };
+        return Invocation.Does(command, shell, call => call.OnBook(call.Parsed.GetValue(confirm) || call.Parsed.GetValue(undo), (store, book) =>
         {
             LocalDate today = call.Shell.Today();
             if (call.Parsed.GetValue(undo))
@@ -43,7 +45,7 @@ internal static class ReturnCommand
             LocalDate date = call.Parsed.GetValue(on) ?? today;
             return date > today
                 ? new Answer.WrongUse($"--on {LocalDatePattern.Iso.Format(date)}: {DateTexts.StillToCome}")
-                : Run(store, book, call.Parsed.GetValue(leave) ?? [], call.Parsed.GetValue(confirm) ? date : null);
+                : Run(store, book, call.Parsed.GetValue(leave) ?? [], call.Parsed.GetValue(notes) ?? [], call.Parsed.GetValue(confirm) ? date : null);
         }));
     }
 
@@ -55,7 +57,7 @@ internal static class ReturnCommand
             : UndoOption.Stored(store, book, ReturnUndo.Of(book, back, today), [("cash return", null, back.Date)]),
     };
 
-    private static Answer Run(BookStore store, Book book, string[] leave, LocalDate? confirmed)
+    private static Answer Run(BookStore store, Book book, string[] leave, string[] notes, LocalDate? confirmed)
     {
         ReturnDraft draft = ReturnDraft.AsPlanned;
         foreach (string name in leave)
@@ -63,10 +65,22 @@ internal static class ReturnCommand
             Result<Pot> pot = PotInput.Pot(book.Household, name);
             if (!pot.Ok)
             {
-                return new Answer.WrongUse(FaultTexts.Of(pot.Fault, book.Household.Settings.Numbers));
+                return Answer.Wrong(pot.Fault, book.Household.Settings.Numbers);
             }
 
             draft = draft with { Leaves = draft.Leaves.Add(pot.Value.Id) };
+        }
+
+        foreach (string text in notes)
+        {
+            Result<ReturnDraft> picked = NamedInput.OfNotes(book.Household, "--notes", text, "Food=20=1,5=1.").Then(named => PotInput.Pot(book.Household, named.Name)
+                .Then(pot => NoteList.Read(book.Household, named.Value).Map(pulled => draft with { Picked = draft.Picked.SetItem(pot.Id, pulled) })));
+            if (!picked.Ok)
+            {
+                return Answer.Wrong(picked.Fault, book.Household.Settings.Numbers);
+            }
+
+            draft = picked.Value;
         }
 
         ReturnPlan plan = ReturnPlan.Of(book, draft);
@@ -78,7 +92,7 @@ internal static class ReturnCommand
         Result<Book> returned = plan.Confirm(date);
         if (!returned.Ok)
         {
-            return Answer.Because(FaultTexts.Of(returned.Fault, book.Household.Settings.Numbers));
+            return Answer.Because(returned.Fault, book.Household.Settings.Numbers);
         }
 
         store.Save(book, returned.Value);

@@ -37,7 +37,7 @@ internal static class RuleAnswers
             Result<StatementRule> rule = TakeInput.Rule(book, said);
             if (!rule.Ok)
             {
-                return new Answer.WrongUse(FaultTexts.Of(rule.Fault, style));
+                return Answer.Wrong(rule.Fault, style);
             }
 
             weeks = weeks.With(rule.Value);

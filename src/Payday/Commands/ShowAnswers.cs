@@ -8,6 +8,7 @@ using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.CashReturns;
+using Payday.Core.Faults;
 using Payday.Core.Histories;
 using Payday.Core.Households;
 using Payday.Core.Ids;
@@ -19,6 +20,7 @@ using Payday.Json;
 using Payday.Reports;
 using Payday.Store.Fields;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Commands;
 
@@ -160,10 +162,18 @@ internal static class ShowAnswers
         ];
     }
 
-    public static Answer Ledger(Book book, bool whole)
+    /// <summary>The ledger by what was done; each line of it where the whole or only a part is wanted.</summary>
+    public static Answer Ledger(Book book, bool whole, string? about, string? dates)
     {
         Household household = book.Household;
-        MovementResult[] movements = [.. book.Ledger.Movements.Select(movement => new MovementResult(
+        Result<MovementFilter> filter = Filter(household, about, dates);
+        if (!filter.Ok)
+        {
+            return Answer.Wrong(filter.Fault, household.Settings.Numbers);
+        }
+
+        ImmutableArray<Movement> shown = [.. book.Ledger.Movements.Where(filter.Value.Takes)];
+        MovementResult[] movements = [.. shown.Select(movement => new MovementResult(
             movement.Number,
             LocalDatePattern.Iso.Format(movement.Date),
             EndText.Of(household, movement.From),
@@ -173,8 +183,16 @@ internal static class ShowAnswers
             movement.Payday is { } payday ? LocalDatePattern.Iso.Format(payday) : null,
             movement.Reverses))];
         return new Answer.Done(
-            [.. whole ? LedgerReport.Lines(book) : LedgerReport.Groups(book)],
+            [.. !whole && filter.Value == new MovementFilter() ? LedgerReport.Groups(book) : shown.IsEmpty ? ["No ledger line is like that."] : LedgerReport.Lines(household, shown)],
             JsonSerializer.Serialize(new LedgerResult(movements), ResultJson.Readable.LedgerResult));
+    }
+
+    private static Result<MovementFilter> Filter(Household household, string? about, string? dates)
+    {
+        Result<LedgerSubject?> subject = about is null ? Result.Of<LedgerSubject?>(null)
+            : NamedInput.Alone("--about", about).Among(SubjectText.All(household).Select(one => ((LedgerSubject?)one, SubjectText.Of(household, one), "")), "pot, bill, debt or income source");
+        Result<DateSpan?> span = dates is null ? Result.Of<DateSpan?>(null) : DateSpan.Parse(dates, household.Settings.DateOrder).Map(days => (DateSpan?)days);
+        return !span.Ok ? Result.Refused<MovementFilter>(new ArgumentFault.Of($"--dates {dates}", span.Fault!)) : subject.Map(one => new MovementFilter(one, span.Value));
     }
 
     private static string Kind(PotKind purpose) => purpose switch

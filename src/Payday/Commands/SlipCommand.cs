@@ -54,7 +54,7 @@ internal static class SlipCommand
                 : call.OnLook(book =>
                 {
                     Result<PaydayOnPaper> found = PaydayOnPaper.Find(book, parsed.GetValue(on));
-                    return found.Ok ? Make(call.Folder, book, found.Value, wish) : Answer.Because(FaultTexts.Of(found.Fault, book.Household.Settings.Numbers));
+                    return found.Ok ? Make(call.Folder, book, found.Value, wish) : Answer.Because(found.Fault, book.Household.Settings.Numbers);
                 });
         });
     }
@@ -102,7 +102,7 @@ internal static class SlipCommand
     private static Answer Printed(PrintedPaper paper, string? printer, string[] still) => Printed(Printer().Print(paper.Pdf, printer), [.. Lacks(paper), .. still]);
 
     private static Answer Printed(Result<string> printed, string[] still) =>
-        printed.Ok ? Done($"Handed to the printer. {printed.Value}".TrimEnd(), still) : Answer.Because(FaultTexts.Of(printed.Fault));
+        printed.Ok ? Done($"Handed to the printer. {printed.Value}".TrimEnd(), still) : Answer.Because(printed.Fault);
 
     private static LinePrinter Printer() => new(Environment.GetEnvironmentVariable("PATH"));
 

@@ -38,7 +38,7 @@ internal static class SpendCommand
             "spend",
             "Enter what was bought by card instead of cash; the pot has it to pay back.",
             "payday spend Food 12.50 --what \"Corner shop\"") { said, total, card, what, on, list, accept, ofLine, leave, undo };
-        return Invocation.Does(command, shell, call => call.OnBook((store, book) =>
+        return Invocation.Does(command, shell, call => call.OnBook(call.Parsed.GetValue(list) is null || call.Parsed.GetValue(accept), (store, book) =>
         {
             ParseResult parsed = call.Parsed;
             LocalDate today = call.Shell.Today();
@@ -46,7 +46,7 @@ internal static class SpendCommand
             Result<Debt?> paidBy = SpendParts.Card(book.Household, "--card", parsed.GetValue(card));
             if (!paidBy.Ok)
             {
-                return new Answer.WrongUse(FaultTexts.Of(paidBy.Fault, book.Household.Settings.Numbers));
+                return Answer.Wrong(paidBy.Fault, book.Household.Settings.Numbers);
             }
 
             return (parts.Length, parsed.GetValue(total), parsed.GetValue(list), parsed.GetValue(undo)) switch
@@ -82,7 +82,7 @@ internal static class SpendCommand
             : SpendParts.All(book, said, whole is null ? null : total.Value);
         if (!parts.Ok)
         {
-            return new Answer.WrongUse(FaultTexts.Of(parts.Fault, style));
+            return Answer.Wrong(parts.Fault, style);
         }
 
         if (what.Length > LongestWhat)
@@ -96,7 +96,7 @@ internal static class SpendCommand
         }
 
         Result<Book> entered = Purchasing.Enter(book, new PurchaseEntry(date, null, total.Value, what) { Card = card?.Id }.With(parts.Value));
-        return entered.Ok ? Stored(store, book, entered.Value) : Answer.Because(FaultTexts.Of(entered.Fault, book.Household.Settings.Numbers));
+        return entered.Ok ? Stored(store, book, entered.Value) : Answer.Because(entered.Fault, book.Household.Settings.Numbers);
     }
 
     private static Result<ImmutableArray<PurchasePart>> Single(Book book, string name, string price)
@@ -134,7 +134,7 @@ internal static class SpendCommand
         Result<PurchaseList> chosen = SpendAnswers.Choose(book, list, pots);
         if (!chosen.Ok)
         {
-            return new Answer.WrongUse(FaultTexts.Of(chosen.Fault, book.Household.Settings.Numbers));
+            return Answer.Wrong(chosen.Fault, book.Household.Settings.Numbers);
         }
 
         if (!accept)
@@ -150,7 +150,7 @@ internal static class SpendCommand
         }
 
         Result<Book> entered = PurchaseList.Enter(book, chosen.Value.Lines);
-        return entered.Ok ? Stored(store, book, entered.Value) : Answer.Because(FaultTexts.Of(entered.Fault, book.Household.Settings.Numbers));
+        return entered.Ok ? Stored(store, book, entered.Value) : Answer.Because(entered.Fault, book.Household.Settings.Numbers);
     }
 
     private static Answer Undo(BookStore store, Book book, int number, LocalDate today)
@@ -163,7 +163,7 @@ internal static class SpendCommand
         Result<Book> undone = Purchasing.Undo(book, number, today);
         if (!undone.Ok)
         {
-            return Answer.Because(FaultTexts.Of(undone.Fault, book.Household.Settings.Numbers));
+            return Answer.Because(undone.Fault, book.Household.Settings.Numbers);
         }
 
         store.Save(book, undone.Value);

@@ -46,7 +46,7 @@ internal static class SplitCommand
         Result<Money> unit = CommandInput.Amount("--unit", unitText, currency);
         if ((amount.Fault ?? unit.Fault) is { } fault)
         {
-            return new Answer.WrongUse(FaultTexts.Of(fault));
+            return Answer.Wrong(fault);
         }
 
         if (unit.Value.IsZero)

@@ -71,10 +71,10 @@ internal static class StatementCommand
 
             return paths.Length > 0 ? dropped.Length > 0 || parsed.GetValue(rules)
                     ? new Answer.WrongUse("Give --rules and --drop-rule without files.")
-                    : call.OnBook((store, book) => TakeAnswers.Of(store, book, Read, wish, shell.Today()))
+                    : call.OnBook(wish.Accepts, (store, book) => TakeAnswers.Of(store, book, Read, wish, shell.Today()))
                 : wish with { Rules = [] } is { IsEmpty: false } ? new Answer.WrongUse("Name a file of the bank's.")
                 : wish.Rules.Length == 0 && dropped.Length == 0 && !parsed.GetValue(rules) ? new Answer.WrongUse("Name a file of the bank's, or list the rules with --rules.")
-                : call.OnBook((store, book) => RuleAnswers.Of(store, book, wish.Rules, dropped));
+                : call.OnBook(wish.Rules.Length + dropped.Length > 0, (store, book) => RuleAnswers.Of(store, book, wish.Rules, dropped));
         });
     }
 }

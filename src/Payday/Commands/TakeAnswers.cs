@@ -32,7 +32,7 @@ internal static class TakeAnswers
         Result<StatementRule>[] rules = [.. wish.Rules.Select(said => TakeInput.Rule(book, said))];
         if (Array.Find(rules, rule => !rule.Ok) is { Fault: { } wrong })
         {
-            return new Answer.WrongUse(FaultTexts.Of(wrong, style));
+            return Answer.Wrong(wrong, style);
         }
 
         Result<Money> balance = wish.Balance is { } typed ? Money.Parse(typed, book.Household.Currency, style) : default;
@@ -64,7 +64,7 @@ internal static class TakeAnswers
         Result<StatementPlan> chosen = wish.Chosen(plan.Value);
         if (!chosen.Ok)
         {
-            return new Answer.WrongUse(FaultTexts.Of(chosen.Fault, style));
+            return Answer.Wrong(chosen.Fault, style);
         }
 
         ImmutableArray<string> noticed = [.. input.Noticed.Select(notice => $"{notice.Path}: {Statements.Faults.FaultTexts.Of(notice.Fault)}")];

@@ -39,7 +39,8 @@ internal static class UndoCommand
         }));
     }
 
-    private static Answer Payday(BookStore store, Book book, LocalDate today, bool drop)
+    /// <summary>Takes the last closed payday up again.</summary>
+    public static Answer Payday(BookStore store, Book book, LocalDate today, bool drop)
     {
         if (Reopening.InTheWay(book) is { } obstacle)
         {
@@ -52,7 +53,8 @@ internal static class UndoCommand
             : UndoOption.Stored(store, book, reopened, reopened.Ok ? [("closed payday", null, book.LastClosed!.Payday)] : []);
     }
 
-    private static Answer Difference(BookStore store, Book book, LocalDate today)
+    /// <summary>Opens the difference again that was cleared up last.</summary>
+    public static Answer Difference(BookStore store, Book book, LocalDate today)
     {
         if (Differences.LastSettled(book) is not { } settled)
         {

@@ -49,7 +49,7 @@ internal static class UndoOption
     {
         if (!after.Ok)
         {
-            return Answer.Because(FaultTexts.Of(after.Fault, before.Household.Settings.Numbers));
+            return Answer.Because(after.Fault, before.Household.Settings.Numbers);
         }
 
         (string What, string? Pot, LocalDate Date)[] told = [.. back.Select(one => (one.What, one.PotId is { } id ? WeekText.PotName(before, id) : null, one.Date))];

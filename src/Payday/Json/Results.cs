@@ -1,5 +1,11 @@
 namespace Payday.Json;
 
+/// <summary>The answer of a command that was refused.</summary>
+internal sealed record RefusalResult(ErrorResult Error);
+
+/// <summary>Why a command was refused: its kind, the exit code, and a sentence each for people.</summary>
+internal sealed record ErrorResult(string Kind, int Exit, IReadOnlyList<string> Reasons);
+
 /// <summary>The answer of <c>split</c>.</summary>
 internal sealed record SplitResult(IReadOnlyList<string> Shares, string KeptBack);
 

@@ -63,6 +63,21 @@ internal sealed record LedgerResult(IReadOnlyList<MovementResult> Movements);
 /// <summary>A movement.</summary>
 internal sealed record MovementResult(long Number, string Date, string From, string To, string Amount, string Reason, string? Payday, long? Reverses);
 
+/// <summary>The answer of <c>add</c>, <c>change</c>, <c>end</c>, <c>remove</c>, <c>order</c> and <c>set</c>: the fields as they stand, and what was done.</summary>
+internal sealed record SetupResult(bool Stored, IReadOnlyDictionary<string, string> Fields, IReadOnlyList<string> Says);
+
+/// <summary>The answer of <c>history</c>; what is spent a week is null before the first count.</summary>
+internal sealed record HistoryResult(string Pot, int WeeksCounted, string? SpentAWeek, IReadOnlyList<HistoryLineResult> Lines);
+
+/// <summary>One thing that happened to a pot; left is of a count, has what the pot had at the end of that day.</summary>
+internal sealed record HistoryLineResult(string Date, string Kind, string Amount, string? Left, string? Has, string What);
+
+/// <summary>The answer of <c>difference</c>: those that are open.</summary>
+internal sealed record DifferencesResult(bool Stored, IReadOnlyList<DifferenceResult> Open);
+
+/// <summary>An open difference: above zero is missing, below zero was found.</summary>
+internal sealed record DifferenceResult(string Pot, string Since, string Difference, string Name);
+
 /// <summary>The answer of <c>show year</c>.</summary>
 internal sealed record YearResult(int Year, IReadOnlyList<MonthResult> Months);
 

@@ -13,16 +13,17 @@ namespace Payday.Reports;
 /// <summary>Paydays, fill days and dues of some months, day by day.</summary>
 internal static class CalendarReport
 {
-    /// <summary>How many months it shows.</summary>
+    /// <summary>How many months it shows, where nothing else is asked for.</summary>
     public const int Months = 3;
 
-    /// <summary>All that falls on the days of three months, in order.</summary>
+    /// <summary>All that falls on the days of some months, in order.</summary>
     /// <param name="book">The book.</param>
     /// <param name="from">The first day.</param>
     /// <param name="today">The date; it is marked where days before it are shown.</param>
-    public static ImmutableArray<CalendarEntry> Entries(Book book, LocalDate from, LocalDate today)
+    /// <param name="months">How many months, one or more.</param>
+    public static ImmutableArray<CalendarEntry> Entries(Book book, LocalDate from, LocalDate today, int months = Months)
     {
-        LocalDate to = from.PlusMonths(Months);
+        LocalDate to = from.PlusMonths(months);
         IEnumerable<CalendarEntry> entries =
         [
             .. from < today && today <= to ? [new CalendarEntry(today, "today", "", null)] : Array.Empty<CalendarEntry>(),

@@ -42,11 +42,10 @@ internal static class LedgerReport
         }
     }
 
-    /// <summary>All movements in the order of their numbers, under their dates.</summary>
-    public static IEnumerable<string> Lines(Book book)
+    /// <summary>Movements in the order of their numbers, under their dates.</summary>
+    public static IEnumerable<string> Lines(Household household, ImmutableArray<Movement> movements)
     {
-        NumberStyle style = book.Household.Settings.Numbers;
-        ImmutableArray<Movement> movements = [.. book.Ledger.Movements];
+        NumberStyle style = household.Settings.Numbers;
         int numbers = movements.Select(movement => Number(movement).Length).DefaultIfEmpty().Max();
         int amounts = movements.Select(movement => movement.Amount.ToString(style).Length).DefaultIfEmpty().Max();
         LocalDate? day = null;
@@ -65,7 +64,7 @@ internal static class LedgerReport
 
             string start = TextColumns.PadLeft(Number(movement), numbers + Gap)
                 + TextColumns.PadLeft(movement.Amount.ToString(style), amounts + Gap) + "  ";
-            foreach (string line in Ends(book.Household, movement, Report.Width - start.Length))
+            foreach (string line in Ends(household, movement, Report.Width - start.Length))
             {
                 yield return start + line;
                 start = new string(' ', start.Length);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Faults;
 
@@ -113,10 +114,42 @@ internal abstract record ArgumentFault(string Given) : EdgeFault
     /// <summary>There is no such income source.</summary>
     /// <param name="Given">The option and what was given.</param>
     /// <param name="Name">The name in it.</param>
-    /// <param name="Alike">The one source whose name begins so; null where there is none, or several.</param>
     /// <param name="Near">The nearest names.</param>
-    /// <param name="AreAll">Whether those are all that there are.</param>
-    public sealed record NoSuchSource(string Given, string Name, string? Alike, ImmutableArray<string> Near, bool AreAll) : ArgumentFault(Given);
+    public sealed record NoSuchSource(string Given, string Name, NearNames Near) : ArgumentFault(Given);
+
+    /// <summary>There is nothing of a kind that is called so.</summary>
+    /// <param name="Given">The option and what was given.</param>
+    /// <param name="Kind">What it should be, such as a bill or a pot.</param>
+    /// <param name="Name">The name in it.</param>
+    /// <param name="Near">The nearest names.</param>
+    public sealed record NoSuchName(string Given, string Kind, string Name, NearNames Near) : ArgumentFault(Given);
+
+    /// <summary>Several are called so.</summary>
+    /// <param name="Given">The option and what was given.</param>
+    /// <param name="Name">The name in it.</param>
+    public sealed record SeveralOfName(string Given, string Name) : ArgumentFault(Given);
+
+    /// <summary>The same is decided twice.</summary>
+    /// <param name="Given">The option and what was given.</param>
+    /// <param name="Name">What it is about.</param>
+    public sealed record GivenTwice(string Given, string Name) : ArgumentFault(Given);
+
+    /// <summary>A bill or a minimum isn't due before the next payday.</summary>
+    /// <param name="Given">The option and what was given.</param>
+    /// <param name="Name">The bill or debt.</param>
+    public sealed record NotDue(string Given, string Name) : ArgumentFault(Given);
+
+    /// <summary>Which of several days is meant isn't said, or it is none of them.</summary>
+    /// <param name="Given">The option and what was given.</param>
+    /// <param name="Name">What it is about.</param>
+    /// <param name="Like">One that is right, such as <c>Rent@2026-03-06</c>.</param>
+    /// <param name="Days">The days.</param>
+    public sealed record WhichDay(string Given, string Name, string Like, ImmutableArray<LocalDate> Days) : ArgumentFault(Given);
+
+    /// <summary>A cash pot has no part of the withdrawal.</summary>
+    /// <param name="Given">The option and what was given.</param>
+    /// <param name="Pot">The pot.</param>
+    public sealed record NothingToWithdraw(string Given, string Pot) : ArgumentFault(Given);
 
     /// <summary>A source is given twice.</summary>
     /// <param name="Given">The option and what was given.</param>

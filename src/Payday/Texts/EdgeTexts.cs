@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using NodaTime.Text;
 using Payday.Core.Amounts;
 using Payday.Store.Files;
 using Payday.Store.Texts;
@@ -86,6 +87,7 @@ internal static class EdgeTexts
         ArgumentFault.LeftNotGiven not => $"{not.Given}: say as well what is left of {not.Pot}.",
         ArgumentFault.BelowZero below => $"{below.Given}: {below.Amount} is below zero; write zero or more.",
         ArgumentFault.NoWholeNumber no => string.Create(CultureInfo.InvariantCulture, $"write a whole number from {no.Least} to {no.Most}."),
+        ArgumentFault.NoSuchPot no when Misspelling.Offer(no.Given, no.Pots) is { Length: > 0 } offer => $"There is no pot '{no.Given}'.{offer}",
         ArgumentFault.NoSuchPot no => $"There is no pot '{no.Given}'; there {(no.Pots.IsEmpty ? "are none" : $"is {string.Join(", ", no.Pots)}")}.",
         ArgumentFault.TooLong longer => string.Create(CultureInfo.InvariantCulture, $"{longer.Given} has {longer.Length} characters; shorten it to {longer.Most}."),
         ArgumentFault.NoPeriod no => $"There is nothing of {no.Given} here; the household goes from {no.First} to {no.Last}.",
@@ -96,14 +98,23 @@ internal static class EdgeTexts
         ArgumentFault.NoSuchBankLine { Lines: 1 } no => $"There is no line {no.Given} to take or leave; only 1 isn't matched.",
         ArgumentFault.NoSuchBankLine no => $"There is no line {no.Given} to take or leave; those that aren't matched are 1 to {no.Lines}.",
         ArgumentFault.NothingProposed => "Nothing is proposed for it; say what it becomes, as N=WHAT.",
+        ArgumentFault.NoSuchPurpose no when Misspelling.Offer(no.Given, no.Known) is { Length: > 0 } offer => $"There is nothing called '{no.Given}' here.{offer}",
         ArgumentFault.NoSuchPurpose no => $"There is nothing called '{no.Given}' here; there is {string.Join("; ", no.Known)}.",
+        ArgumentFault.NoSuchDebt no when Misspelling.Offer(no.Given[(no.Given.IndexOf(' ', StringComparison.Ordinal) + 1)..], no.Debts) is { Length: > 0 } offer => $"{no.Given}: there is no debt of that name.{offer}",
         ArgumentFault.NoSuchDebt no => $"{no.Given}: there is no debt of that name; there {(no.Debts.IsEmpty ? "are none" : $"is {string.Join(", ", no.Debts)}")}.",
         ArgumentFault.NoPart => $"'{fault.Given}': write a pot with its amount, like Food=12.50.",
+        ArgumentFault.NoSuchOwner no when Misspelling.Offer(no.Given, no.Known) is { Length: > 0 } offer => $"There is no bill or debt '{no.Given}'.{offer}",
         ArgumentFault.NoSuchOwner no => $"There is no bill or debt '{no.Given}'; there {(no.Known.IsEmpty ? "are none" : $"is {string.Join(", ", no.Known)}")}.",
         ArgumentFault.TwoOwners two => $"A bill and a debt are called '{two.Given}'; give its id.",
         ArgumentFault.NoTarget => $"--move: '{fault.Given}' is no pot and no debt; name one, or write buffer or stays.",
         ArgumentFault.NotInCash => $"{fault.Given} is in the account, so there is no cash to count.",
-        ArgumentFault.NoSuchSource no => $"{no.Given}: there is no income source '{no.Name}'. {Known(no)} Money from nobody on the list is --one-off \"Name=AMOUNT\".",
+        ArgumentFault.NoSuchSource no => $"{no.Given}: there is no income source '{no.Name}'. {no.Near.Said()} Money from nobody on the list is --one-off \"Name=AMOUNT\".",
+        ArgumentFault.NoSuchName no => $"{no.Given}: there is no {no.Kind} '{no.Name}'. {no.Near.Said()}",
+        ArgumentFault.SeveralOfName several => $"{several.Given}: several are called '{several.Name}'; give its id.",
+        ArgumentFault.GivenTwice twice => $"{twice.Given}: {twice.Name} is there twice; give it once.",
+        ArgumentFault.NotDue not => $"{not.Given}: {not.Name} isn't due before the next payday, so there is nothing of it to decide yet.",
+        ArgumentFault.WhichDay which => $"{which.Given}: {which.Name} has {string.Join(", ", which.Days.Select(LocalDatePattern.Iso.Format))}; write which, like \"{which.Like}\".",
+        ArgumentFault.NothingToWithdraw no => $"{no.Given}: {no.Pot} gets nothing in notes on this payday.",
         ArgumentFault.SourceTwice twice => $"{twice.Given}: {twice.Source} is there twice; give what came from it together.",
         ArgumentFault.IsSource source => $"{source.Given}: {source.Source} is an income source; correct what came from it with --income.",
         ArgumentFault.OverdraftLess { Owed.IsZero: true } => $"{fault.Given}: the account has no overdraft.",
@@ -111,13 +122,4 @@ internal static class EdgeTexts
         ArgumentFault.OneOffTwice twice => $"{twice.Given}: {twice.Name} is there twice; give it once, or under two names.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
-
-    private static string Known(ArgumentFault.NoSuchSource fault) => fault switch
-    {
-        { Alike: { } alike } => $"Did you mean \"{alike}\"?",
-        { AreAll: true } => $"There {(fault.Near.Length == 1 ? "is" : "are")} {Quoted(fault.Near)}.",
-        _ => $"The nearest are {Quoted(fault.Near)}.",
-    };
-
-    private static string Quoted(ImmutableArray<string> names) => string.Join("; ", names.Select(name => $"\"{name}\""));
 }

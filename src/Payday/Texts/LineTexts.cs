@@ -9,6 +9,7 @@ internal static class LineTexts
     {
         LineFault.NoAmount no => NoAmount(no.Line, "Rent 1450 1st"),
         LineFault.RestUnread rest => $"'{rest.Rest}' in '{rest.Line}' can't be read; leave it out, or fill it in by the form.",
+        LineFault.ReadsAsDebt debt => $"'{debt.Line}' reads like a debt with its rate: enter it in the list of debts; a name that has % in it goes in quotes here.",
         LineFault.TwoWays two => $"'{two.Part}' in '{two.Line}' can be read two ways: write {two.One}, or {two.Other}.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };

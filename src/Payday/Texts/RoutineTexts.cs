@@ -20,6 +20,8 @@ internal static class RoutineTexts
             + (not.Next is { } next ? $" The next payday is {Iso(next)}." : "")
             + (not.After is { } after ? $" The first after {Iso(not.Date)} is {Iso(after)}." : ""),
         RoutineFault.MoreThanSurplus more => $"There is {more.Surplus.ToString(style)} to place in all; write no more than that.",
+        RoutineFault.MoreThanOwed more => $"That is more than is owed; at most {more.Most.ToString(style)}.",
+        RoutineFault.NotesAbovePot above => $"{above.Pot} has {above.Has.ToString(style)}, and its notes would come to {above.Notes.ToString(style)}; lower another first.",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "There is no text for it."),
     };
 

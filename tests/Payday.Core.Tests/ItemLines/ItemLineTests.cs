@@ -172,6 +172,15 @@ public sealed class ItemLineTests
     public void Bill_ThatCanBeTwoThings_IsAskedAbout(string line, string part, string one, string other) =>
         Assert.Equal(new LineFault.TwoWays(line, part, one, other), ItemLine.Bill(line, Facts).Fault);
 
+    // As a bill its balance would be in no figure.
+    [Fact]
+    public void Bill_WithARate_IsADebts()
+    {
+        const string Loan = "Car loan 8400 at 6.9% min 210 on the 15th";
+        Assert.Equal(new LineFault.ReadsAsDebt(Loan), ItemLine.Bill(Loan, Facts).Fault);
+        Assert.Equal("Fund, 5% of it", ItemLine.Bill("\"Fund, 5% of it\" 20 1st", Facts).Value!.Name);
+    }
+
     // A lone figure behind the rate may be the minimum or its day.
     [Fact]
     public void Debt_WithALoneFigureThatCanBeADay_IsAskedAbout() =>

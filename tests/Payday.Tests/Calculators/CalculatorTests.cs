@@ -13,7 +13,7 @@ public class CalculatorTests
         // Common practice, no source.
         string json = shell.Run("split", "70", "--weeks", "4", "--unit", "10", "--json").Fine().Out;
 
-        Assert.Equal("{\"shares\":[\"20.00\",\"20.00\",\"20.00\",\"10.00\"],\"keptBack\":\"0.00\"}\n", json);
+        Assert.Equal("{\"version\":1,\"shares\":[\"20.00\",\"20.00\",\"20.00\",\"10.00\"],\"keptBack\":\"0.00\"}\n", json);
     }
 
     [Fact]
@@ -23,7 +23,7 @@ public class CalculatorTests
 
         string json = shell.Run("split", "7500", "--weeks", "2", "--unit", "1000", "--currency", "JPY", "--json").Fine().Out;
 
-        Assert.Equal("{\"shares\":[\"4000\",\"3000\"],\"keptBack\":\"500\"}\n", json);
+        Assert.Equal("{\"version\":1,\"shares\":[\"4000\",\"3000\"],\"keptBack\":\"500\"}\n", json);
     }
 
     [Fact]
@@ -33,32 +33,32 @@ public class CalculatorTests
         {"currency":"USD","notes":["5","10","20","50","100"],"onHand":{"20":3,"50":1},"source":{"kind":"teller"},
          "pots":[{"name":"Food","amount":"85.00","topNote":"20","small":{"note":"5","atLeast":"20.00"}},{"name":"Fares","amount":"43.20"}]}
         """,
-        """{"pots":[{"name":"Food","notes":{"20":3,"5":5},"keptBack":"0.00"},{"name":"Fares","notes":{"20":2},"keptBack":"3.20"}],"withdraw":{"20":2,"5":5},"return":{"50":1},"withdrawTotal":"65.00","noteCount":10,"proven":true,"unmet":[]}""");
+        """{"version":1,"pots":[{"name":"Food","notes":{"20":3,"5":5},"keptBack":"0.00"},{"name":"Fares","notes":{"20":2},"keptBack":"3.20"}],"withdraw":{"20":2,"5":5},"return":{"50":1},"withdrawTotal":"65.00","noteCount":10,"proven":true,"unmet":[]}""");
 
     [Fact]
     public void Notes_OfFiftyAndTwenty_NeverTakesTheLargestFirst() => Check(
         "notes -",
         """{"currency":"EUR","notes":["50","20"],"pots":[{"name":"Food","amount":"60.00"}]}""",
-        """{"pots":[{"name":"Food","notes":{"20":3},"keptBack":"0.00"}],"withdraw":{"20":3},"return":{},"withdrawTotal":"60.00","noteCount":3,"proven":true,"unmet":[]}""");
+        """{"version":1,"pots":[{"name":"Food","notes":{"20":3},"keptBack":"0.00"}],"withdraw":{"20":3},"return":{},"withdrawTotal":"60.00","noteCount":3,"proven":true,"unmet":[]}""");
 
     [Fact]
     public void Notes_FromAMachine_KeepsBackWhatItCannotGive() => Check(
         "notes -",
         """{"currency":"USD","notes":["20","10"],"source":{"kind":"machine","notes":["20"],"limit":"500"},"pots":[{"name":"Food","amount":"85.00"}]}""",
-        """{"pots":[{"name":"Food","notes":{"20":4},"keptBack":"5.00"}],"withdraw":{"20":4},"return":{},"withdrawTotal":"80.00","noteCount":4,"proven":true,"unmet":[]}""");
+        """{"version":1,"pots":[{"name":"Food","notes":{"20":4},"keptBack":"5.00"}],"withdraw":{"20":4},"return":{},"withdrawTotal":"80.00","noteCount":4,"proven":true,"unmet":[]}""");
 
     [Fact]
     public void Debts_TwelveMonthLoan_EndsInItsTwelfthMonth() => Check(
         "debts - --extra 0 --order balance",
         """{"currency":"USD","from":"2026-01-01","debts":[{"name":"Loan","balance":"2500.00","rate":"0.0824","minimum":{"fixed":"217.75"}}]}""",
         // numpy-financial's docstring of ppmt has 112.98 of interest; a month's interest is rounded here, which saves a cent.
-        """{"months":12,"interest":"112.97","debts":[{"name":"Loan","paidOff":"2026-12","interest":"112.97"}],"never":[]}""");
+        """{"version":1,"months":12,"interest":"112.97","debts":[{"name":"Loan","paidOff":"2026-12","interest":"112.97"}],"never":[]}""");
 
     [Fact]
     public void Debts_BelowItsInterest_IsNamedAmongThoseThatNeverEnd() => Check(
         "debts -",
         """{"currency":"USD","from":"2026-01-01","debts":[{"name":"Store card","balance":"1000.00","rate":"0.24","minimum":{"fixed":"20.00"}}]}""",
-        """{"months":0,"interest":"0.00","debts":[{"name":"Store card","paidOff":null,"interest":null}],"never":["Store card"]}""");
+        """{"version":1,"months":0,"interest":"0.00","debts":[{"name":"Store card","paidOff":null,"interest":null}],"never":["Store card"]}""");
 
     [Fact]
     public void Paydays_FortnightlyFridaysOf2026_AreExtraInJanuaryAndJuly()
@@ -73,7 +73,7 @@ public class CalculatorTests
         Assert.Equal(26, lines.Length - 2);
         Assert.Equal(["Fri 30 Jan 2026  Wage          extra payday", "Fri 31 Jul 2026  Wage          extra payday"], lines.Where(line => line.EndsWith("extra payday", StringComparison.Ordinal)));
         Assert.Equal(
-            "{\"paydays\":[{\"date\":\"2026-01-30\",\"sources\":[\"Wage\"],\"extra\":true},{\"date\":\"2026-02-13\",\"sources\":[\"Wage\"],\"extra\":false}]}\n", json);
+            "{\"version\":1,\"paydays\":[{\"date\":\"2026-01-30\",\"sources\":[\"Wage\"],\"extra\":true},{\"date\":\"2026-02-13\",\"sources\":[\"Wage\"],\"extra\":false}]}\n", json);
     }
 
     // The least concave majorant of cumulative dues; the table was computed by two algorithms.
@@ -101,7 +101,7 @@ public class CalculatorTests
     public void SetAside_MoreDueThanComesIn_SaysWhatIsLate() => Check(
         "setaside -",
         """{"currency":"USD","held":"10.00","paydays":[{"date":"2026-01-01","income":"50.00"}],"dues":[{"bill":"Rent","date":"2026-01-10","amount":"75.00"}]}""",
-        """{"plan":[{"date":"2026-01-01","due":"75.00","setAside":"50.00","heldAfter":"0.00"}],"late":[{"bill":"Rent","date":"2026-01-10","short":"15.00"}]}""");
+        """{"version":1,"plan":[{"date":"2026-01-01","due":"75.00","setAside":"50.00","heldAfter":"0.00"}],"late":[{"bill":"Rent","date":"2026-01-10","short":"15.00"}]}""");
 
     private static void Check(string line, string input, string json)
     {

@@ -36,7 +36,7 @@ public sealed class DueGoldenTests
         shell.Run("run", "--accept").Fine();
         shell.Today = new LocalDate(2026, 3, 13);
         Assert.Equal(
-            "{\"stored\":true,\"dues\":[{\"kind\":\"bill\",\"name\":\"Fiddle lessons\",\"due\":\"2026-03-13\",\"toPay\":\"25.00\",\"paid\":\"20.00\",\"has\":\"25.00\"}],"
+            "{\"version\":1,\"stored\":true,\"dues\":[{\"kind\":\"bill\",\"name\":\"Fiddle lessons\",\"due\":\"2026-03-13\",\"toPay\":\"25.00\",\"paid\":\"20.00\",\"has\":\"25.00\"}],"
             + "\"paid\":[{\"number\":1,\"kind\":\"bill\",\"name\":\"Fiddle lessons\",\"due\":\"2026-03-13\",\"on\":\"2026-03-13\",\"amount\":\"20.00\",\"freed\":false}]}",
             shell.Run("due", "Fiddle lessons", "20", "--json").Fine().Out.TrimEnd());
     }

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
 
 namespace Payday.Tests.Commands;
 
@@ -45,12 +46,38 @@ public class JsonTests(DemoShell demo) : IClassFixture<DemoShell>
         IsOneDocument(shell.Run([.. line.Split(' '), "--json"]));
     }
 
+    // The kind stays when a sentence changes, and the sentence is on the error stream as without --json.
+    [Theory]
+    [InlineData("run --bill Rent=5", 2, "argument.notDue", "Rent isn't due")]
+    [InlineData("run --bill Rnt=5", 2, "argument.noSuchName", "there is no bill 'Rnt'")]
+    [InlineData("run --bill Phones=x", 2, "amount.notAnAmount", "'x' is not an amount")]
+    [InlineData("run --on 2026-03-07", 1, "routine.notAPayday", "2026-03-07 is not a payday.")]
+    [InlineData("move Reserve Food 99999", 1, "move.hasLess", "")]
+    [InlineData("runn", 2, "usage", "")]
+    [InlineData("show nothing", 2, "usage", "WHAT nothing")]
+    [InlineData("due --undo 9", 1, "", "")]
+    [InlineData("import {0}/none.json", 1, "reading.notThere", "There is no file")]
+    public void Json_OfARefusal_IsOneDocumentWithItsKind(string line, int exit, string kind, string part)
+    {
+        Ran ran = demo.Begun.Run([.. line.Replace("{0}", Path.GetDirectoryName(demo.Begun.Data.Path)!).Split(' '), "--json"]);
+
+        JsonNode refusal = JsonNode.Parse(ran.Out)!;
+        Assert.Equal((exit, exit, 1), (ran.Exit, (int)refusal["error"]!["exit"]!, (int)refusal["version"]!));
+        Assert.Equal(kind.Length == 0 ? (string?)refusal["error"]!["kind"] : kind, (string?)refusal["error"]!["kind"]);
+        Assert.Contains(part, string.Join(' ', refusal["error"]!["reasons"]!.AsArray()), StringComparison.Ordinal);
+        Assert.StartsWith("payday: ", ran.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
-    public void Json_OfARefusal_IsNone()
+    public void Json_OfAFolderWithoutABook_TellsItApartFromWhatWaits()
     {
         using var shell = new TestShell();
 
-        Assert.Equal((1, ""), shell.Run("show", "--json") is { } ran ? (ran.Exit, ran.Out) : default);
+        Ran none = shell.Run("status", "--json");
+        Ran waits = demo.Begun.Run("status", "--json");
+
+        Assert.Equal((3, 3), (none.Exit, (int)JsonNode.Parse(none.Out)!["error"]!["exit"]!));
+        Assert.Equal((1, true), (waits.Exit, (bool)JsonNode.Parse(waits.Out)!["waiting"]!));
     }
 
     [Fact]
@@ -63,5 +90,6 @@ public class JsonTests(DemoShell demo) : IClassFixture<DemoShell>
     {
         using JsonDocument document = JsonDocument.Parse(ran.Fine().Out);
         Assert.Equal(JsonValueKind.Object, document.RootElement.ValueKind);
+        Assert.Equal(["version"], document.RootElement.EnumerateObject().Select(field => field.Name).Where(name => name == "version"));
     }
 }

@@ -48,7 +48,7 @@ public class RunCommandTests
     // A name that is not one of theirs is neither taken for the nearest nor put on top.
     [Theory]
     [InlineData("Odette=100", "there is no income source 'Odette'. Did you mean \"Odette, joinery\"?")]
-    [InlineData("Odete joinry=100", "there is no income source 'Odete joinry'. There are \"Odette, joinery\"; ")]
+    [InlineData("Odete joinry=100", "there is no income source 'Odete joinry'. Did you mean \"Odette, joinery\"?")]
     [InlineData("Bakes=15.5", "there is no income source 'Bakes'. There are \"")]
     public void RunIncome_OfNoSource_IsRefusedWithTheNearest(string text, string part)
     {

@@ -11,7 +11,7 @@ public class SafetyCommandTests
         shell.Run("run", "--accept").Fine();
 
         Assert.Equal(["Checked: 2 changes, 63 ledger lines, 1 closed payday, 1 backup.", "Nothing is wrong."], shell.Run("check").Fine().Lines);
-        Assert.StartsWith("{\"sound\":true,\"changes\":2,", shell.Run("check", "--json").Fine().Out, StringComparison.Ordinal);
+        Assert.StartsWith("{\"version\":1,\"sound\":true,\"changes\":2,", shell.Run("check", "--json").Fine().Out, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -23,7 +23,7 @@ public class StatementCommandTests
         string file = shell.File("march.xml", Camt.Replace("CLOSING", closing, StringComparison.Ordinal));
 
         Assert.Equal(
-            $$"""{"statements":[{"currency":"EUR","from":"2026-03-01","to":"2026-03-31","lines":1,"sum":"-10.00","opening":"33.06","closing":"{{closing}}","addsUp":{{addsUp}}}]}""",
+            $$"""{"version":1,"statements":[{"currency":"EUR","from":"2026-03-01","to":"2026-03-31","lines":1,"sum":"-10.00","opening":"33.06","closing":"{{closing}}","addsUp":{{addsUp}}}]}""",
             shell.Run("statement", file, "--read", "--json").Fine().Out.TrimEnd());
         Assert.Contains(addsUp == "true" ? "It adds up." : "It doesn't add up: the lines lead to 23.06, and it closes with 24.06.", shell.Run("statement", file, "--read").Fine().Out, StringComparison.Ordinal);
     }
@@ -42,7 +42,7 @@ public class StatementCommandTests
         Assert.Contains("line 2 doesn't say which figure is the day", asked.Error, StringComparison.Ordinal);
         Assert.Contains("--choose 2: 2026-03-04", asked.Error, StringComparison.Ordinal);
         Assert.Equal(
-            """{"statements":[{"currency":"EUR","from":"2026-03-04","to":"2026-05-04","lines":2,"sum":"1187.50","addsUp":null}]}""",
+            """{"version":1,"statements":[{"currency":"EUR","from":"2026-03-04","to":"2026-05-04","lines":2,"sum":"1187.50","addsUp":null}]}""",
             shell.Run("statement", file, "--read", "--currency", "EUR", "--choose", "2", "--json").Fine().Out.TrimEnd());
     }
 

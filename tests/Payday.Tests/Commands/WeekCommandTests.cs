@@ -37,7 +37,7 @@ public class WeekCommandTests
         Assert.Equal(bought, Told(shell));
         shell.Run("spend", "--undo", "1").Fine();
         Assert.Equal(filled, Told(shell));
-        Assert.Equal("{\"takenBack\":[{\"what\":\"fill\",\"pot\":\"Fares\",\"date\":\"2026-03-06\"}]}", shell.Run("fill", "--undo", "fares", "--json").Fine().Out.TrimEnd());
+        Assert.Equal("{\"version\":1,\"takenBack\":[{\"what\":\"fill\",\"pot\":\"Fares\",\"date\":\"2026-03-06\"}]}", shell.Run("fill", "--undo", "fares", "--json").Fine().Out.TrimEnd());
         shell.Run("fill", "--undo").Fine();
         Assert.Equal(fresh, Told(shell));
     }

@@ -6,7 +6,7 @@ namespace Payday.Tests.Lives;
 internal static class Same
 {
     // Words and notes: what they must hold to is checked apart.
-    private static readonly string[] Words = ["why", "notes", "needsDoing", "withdrawal"];
+    private static readonly string[] Words = ["why", "notes", "needsDoing", "withdrawal", "version"];
 
     /// <summary>Every difference, a line each with its path.</summary>
     /// <param name="expected">What the model says.</param>

@@ -37,6 +37,15 @@ public sealed class LostOutputTests : IDisposable
             all.Add("import household.json|run --accept", "move Reserve buffer 5 --on 2026-03-06", output);
             all.Add("import household.json|run --accept", "entry out 4.50 --for buffer --what fee --on 2026-03-06", output);
             all.Add("import household.json", "pot Birthdays --by 2030-05-01", output);
+            all.Add("import household.json|run --accept", "reopen", output);
+            all.Add("import household.json|run --accept|count Food=21.50 --missing Food=1 --name Bus --on 2026-03-12", "difference Food --explained", output);
+            all.Add("import household.json", "add bill 'Choir 18 1st'", output);
+            all.Add("import household.json", "change bill Rent amount=1460", output);
+            all.Add("import household.json", "end bill Rent 2027-01-31", output);
+            all.Add("import household.json", "order bill Rent 2", output);
+            all.Add("import household.json", "remove bill Rent", output);
+            all.Add("import household.json", "set fill-day=Monday", output);
+            all.Add("import household.json", "calendar --ics days.ics", output);
             all.Add("import household.json", "backup", output);
             all.Add("import household.json", "backup . --always", output);
             all.Add("import household.json|run --accept|backup .", "restore payday-*.gz --accept", output);
@@ -50,7 +59,7 @@ public sealed class LostOutputTests : IDisposable
 
     public static TheoryData<string> Looks() =>
     [
-        "demo", "", "run", "run --one-off Cake=5", "slip", "slip --filling", "show", "show pots", "show ledger", "fill --on 2026-03-06", "count", "spend --list list --pot 1=Food", "return", "due", "reconcile", "ahead", "report", "export", "check", "restore",
+        "demo", "", "ask", "run", "run --one-off Cake=5", "slip", "slip --filling", "show", "show pots", "show ledger", "fill --on 2026-03-06", "count", "spend --list list --pot 1=Food", "return", "due", "reconcile", "ahead", "report", "export", "check", "restore", "calendar", "history Food", "difference", "set", "help", "help spend", "manual", "manual payday-household",
         "split 70 --weeks 4 --unit 10", "notes notes.json", "setaside setaside.json", "debts", "paydays --from 2026-01-01 --to 2026-12-31", "completion bash", "statement march.csv --read --currency USD", "learn year.csv --currency USD", "--help", "spend --help", "--version", "run --json",
     ];
 

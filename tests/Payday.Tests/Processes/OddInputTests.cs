@@ -100,6 +100,38 @@ public sealed class OddInputTests : IDisposable
         Assert.EndsWith("/home/.local/share/payday belongs to another user of this machine, so it is left alone. Run Payday as that user, or name a folder with --data.", ended.Sentences.Single(), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("mkdir home && chown 12345 home", "/home")]
+    [InlineData("mkdir -p home/.local && chown 12345 home/.local", "/home/.local")]
+    [InlineData("mkdir -p home/.local/share && chown 12345 home/.local/share", "/home/.local/share")]
+    public void Run_OthersHome_GetsNoFolderOfOurs(string made, string others)
+    {
+        Assert.SkipUnless(Environment.UserName == "root", "Giving a folder to another user needs root.");
+        shell.File("h.json", Store.HouseholdFiles.HouseholdFile.Write(DemoCommand.Household()));
+        Ended ended = BuiltProgram.Run(
+            $"{made} && find home | sort > before; HOME=$PWD/home XDG_DATA_HOME= payday import h.json; code=$?; find home | sort | diff before -; exit $code", shell.In(""));
+
+        Assert.Equal((1, ""), (ended.Exit, ended.Out));
+        Assert.EndsWith(others + " belongs to another user of this machine, so it is left alone. Run Payday as that user, or name a folder with --data.", ended.Sentences.Single(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("chmod 555 home", "import h.json", "Nothing was changed")]
+    [InlineData("chmod 000 home", "import h.json", "HOME is DIR/home, which you may not look into. Change its permissions, or name a folder with --data.")]
+    [InlineData("chmod 000 home", "show", "HOME is DIR/home, which you may not look into. Change its permissions, or name a folder with --data.")]
+    public void Run_HomeThatIsClosed_IsSaid(string made, string line, string part)
+    {
+        Assert.SkipUnless(Environment.UserName == "root" && File.Exists("/usr/bin/setpriv"), "Running as another user needs root and setpriv.");
+        shell.File("h.json", Store.HouseholdFiles.HouseholdFile.Write(DemoCommand.Household()));
+        Ended ended = BuiltProgram.Run(
+            $"chmod 755 . && chmod 644 h.json && mkdir home && chown 12345 home && {made} && export -f payday && export HOME=$PWD/home XDG_DATA_HOME= && " +
+            $"setpriv --reuid 12345 --regid 12345 --clear-groups bash -c 'payday {line}'", shell.In(""));
+
+        Assert.Equal((1, ""), (ended.Exit, ended.Out));
+        Assert.Contains(part.Replace("DIR", shell.In("").TrimEnd('/'), StringComparison.Ordinal), ended.Sentences.Single(), StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFileSystemEntries(shell.In("home")));
+    }
+
     [Fact]
     public void Run_WordsThatBeginWithAt_AreWords()
     {

@@ -32,7 +32,7 @@ public class TimeZoneTests
 
         Assert.Equal(0, ended.Exit);
         Assert.Equal(
-            """{"statements":[{"currency":"EUR","from":"2026-03-01","to":"2026-03-31","lines":2,"sum":"-7.30","addsUp":null},{"currency":"EUR","from":"2026-03-01","to":"2026-03-31","lines":2,"sum":"-7.30","addsUp":null}]}""",
+            """{"version":1,"statements":[{"currency":"EUR","from":"2026-03-01","to":"2026-03-31","lines":2,"sum":"-7.30","addsUp":null},{"currency":"EUR","from":"2026-03-01","to":"2026-03-31","lines":2,"sum":"-7.30","addsUp":null}]}""",
             ended.Out.TrimEnd());
     }
 }

@@ -57,7 +57,7 @@ public class ReportTests
         };
         Book book = Book.Begin(large);
 
-        string[] lines = [.. RoutineReport.Lines(Routine.Plan(book, new RoutineDraft(new LocalDate(2026, 3, 6))).Value!), .. LedgerReport.Lines(book)];
+        string[] lines = [.. RoutineReport.Lines(Routine.Plan(book, new RoutineDraft(new LocalDate(2026, 3, 6))).Value!), .. LedgerReport.Lines(book.Household, [.. book.Ledger.Movements])];
 
         Assert.All(lines, line => Assert.InRange(TextColumns.Width(line), 0, Report.Width));
     }
@@ -69,7 +69,7 @@ public class ReportTests
         string name = "The flat above the bakery, half of what the landlord asks for";
         Household household = demo with { Bills = [.. demo.Bills.Select(bill => bill with { Name = name })] };
 
-        string text = string.Join(' ', LedgerReport.Lines(Book.Begin(household)).Select(line => line.Trim()));
+        string text = string.Join(' ', LedgerReport.Lines(household, [.. Book.Begin(household).Ledger.Movements]).Select(line => line.Trim()));
 
         Assert.Contains("-> account: set aside for The flat above the bakery, half of what the landlord asks for", text, StringComparison.Ordinal);
     }

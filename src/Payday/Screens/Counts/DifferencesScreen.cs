@@ -6,7 +6,6 @@ using Payday.Core.Faults;
 using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
-using Payday.Store.Fields;
 using Payday.Text;
 using Payday.Texts;
 
@@ -44,15 +43,7 @@ internal sealed class DifferencesScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
-        TextTableLines lines = new TextTable(
-            [Report.Names("Pot"), new("since"), Report.Amounts("missing"), Report.Amounts("found"), new("name") { Shrinks = true, MinWidth = 10 }],
-            [.. Open.Select(count => ImmutableArray.Create(
-                WeekText.PotName(session.Book, count.PotId),
-                DateText.Short(count.Date),
-                count.Difference.IsPositive ? count.Difference.ToString(session.Style) : "",
-                count.Difference.IsNegative ? (-count.Difference).ToString(session.Style) : "",
-                count.DifferenceName))],
-            decimalMark: session.Style.DecimalMark).Lay(width);
+        TextTableLines lines = DifferencesReport.Table(session.Book).Lay(width);
         return (lines.Header, lines.Rows);
     }
 

@@ -108,7 +108,7 @@ internal sealed class ReceivedScreen : KeptFormScreen
 
     private string Help(long value) => $"How many were given; the slip asks for {Number(closed.Withdraw[value])}.";
 
-    private string Why(Fault fault) => fault is Obstacle obstacle ? UndoTexts.WithKeys(obstacle, Session.Style) : FaultTexts.Of(fault, Session.Style);
+    private string Why(Fault fault) => fault is Obstacle obstacle ? Session.IsByLine ? UndoTexts.WithCommands(obstacle, Session.Style) : UndoTexts.WithKeys(obstacle, Session.Style) : FaultTexts.Of(fault, Session.Style);
 
     private Way.To Undo() => new(new TakeBackScreen(
         Session,

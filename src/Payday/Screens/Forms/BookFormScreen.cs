@@ -1,3 +1,4 @@
+using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Faults;
 using Payday.Screens.Frames;
@@ -23,12 +24,26 @@ internal abstract class BookFormScreen(BookSession session, string name, string 
     protected abstract (string Field, string Todo) Missing { get; }
 
     /// <inheritdoc/>
-    protected sealed override IEnumerable<Said> Effect => After switch
+    protected sealed override IEnumerable<Said> Effect
     {
-        null => [],
-        { Ok: false } refused => [Said.Alert(FaultTexts.Of(refused.Fault, Session.Style))],
-        { } after => Changes(after.Value).Select(change => (Said)change),
-    };
+        get
+        {
+            // It is asked for with every draw: an amount that is too large beside the others is no reason to end the program.
+            try
+            {
+                return Tried() switch
+                {
+                    null => [],
+                    { Ok: false } refused => [Said.Alert(FaultTexts.Of(refused.Fault, Session.Style))],
+                    { } after => [.. Changes(after.Value).Select(change => (Said)change)],
+                };
+            }
+            catch (OverflowException)
+            {
+                return [Said.Alert(FaultTexts.Of(new AmountFault.TooLarge()))];
+            }
+        }
+    }
 
     /// <summary>What the book that the form comes to changes, a sentence or two each.</summary>
     protected abstract IEnumerable<string> Changes(Book after);
@@ -41,7 +56,7 @@ internal abstract class BookFormScreen(BookSession session, string name, string 
     /// <inheritdoc/>
     protected sealed override Way Finish()
     {
-        if (After is not { } after)
+        if (Tried() is not { } after)
         {
             return At(Missing.Field, Missing.Todo);
         }
@@ -54,5 +69,17 @@ internal abstract class BookFormScreen(BookSession session, string name, string 
         Form.Done(after.Value);
         Stored();
         return Way.Back;
+    }
+
+    private Result<Book>? Tried()
+    {
+        try
+        {
+            return After;
+        }
+        catch (OverflowException)
+        {
+            return Result.Refused<Book>(new AmountFault.TooLarge());
+        }
     }
 }

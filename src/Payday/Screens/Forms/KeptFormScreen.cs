@@ -86,6 +86,23 @@ internal abstract class KeptFormScreen : CursorScreen
         return Way.Stay;
     }
 
+    /// <summary>The fields that there are now, to be asked for one after the other.</summary>
+    public ImmutableArray<FormField> Asked => Fields;
+
+    /// <summary>What was typed, where the form is asked for field by field.</summary>
+    public KeptForm Kept => Form;
+
+    /// <summary>What it would do as it stands, or why it can't.</summary>
+    public IEnumerable<string> WouldDo => Effect.Select(said => said.Text);
+
+    /// <summary>Does what the form is for.</summary>
+    /// <returns>What is wrong or missing, one sentence; or null when it is stored.</returns>
+    public string? TryFinish()
+    {
+        Message = "";
+        return Finish() is Way.Stays ? Message : null;
+    }
+
     private FormField Here => Fields[Math.Clamp(Cursor, 0, Count - 1)];
 
     /// <inheritdoc/>

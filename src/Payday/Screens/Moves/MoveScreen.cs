@@ -34,7 +34,7 @@ internal sealed class MoveScreen(BookSession session)
     /// <inheritdoc/>
     protected override ImmutableArray<FormField> Fields =>
     [
-        new(From, "From", "What gives the money. A letter goes to the next one that begins with it.") { Picks = Picks(MoveEnds.From(Book).Where(end => MoveEnds.Has(Book, end).IsPositive)) },
+        new(From, "From", "What gives the money.") { Picks = Picks(MoveEnds.From(Book).Where(end => MoveEnds.Has(Book, end).IsPositive)) },
         new(To, "To", "What gets it: a pot, a bill, a debt, the buffer or the loose notes.") { Picks = Picks(MoveEnds.To(Book).Where(end => end.Key != Form[From])) },
         Session.Amount(Amount, "Amount", $"How much; a sum like {Session.Style.Written("12.50+3")} is taken."),
         TypedFields.Line(Why, "Why", "What for, in a few words; may be left empty."),

@@ -1,9 +1,9 @@
 using Humanizer;
-using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Faults;
 using Payday.Core.Routines;
+using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Text;
@@ -45,26 +45,13 @@ internal sealed class CloseScreen : PageScreen
         }
 
         RoutinePlan plan = work.Plan;
-        NumberStyle style = work.Session.Style;
-        Core.Ledgers.Balances after = closed.Value.Ledger.Balances;
         int days = NodaTime.Period.DaysBetween(work.Session.Today, plan.Period.First);
         Said[] lines =
         [
             .. days > 1 ? [Said.Alert($"This payday is {"day".ToQuantity(days)} off: close it once the money is there."), ""] : Array.Empty<Said>(),
-            $"{plan.Income.CameIn.ToString(style)} came in.",
-            .. plan.Income.Overdraft is { Owed.IsPositive: true } overdraft ? [$"{overdraft.Amount.ToString(style)} pays off the overdraft{(overdraft.Rest.IsZero ? "" : $", of which {overdraft.Rest.ToString(style)} is left")}."] : Array.Empty<Said>(),
-            .. plan.Income.Buffer.Amount.IsPositive ? [$"{plan.Income.Buffer.Amount.ToString(style)} comes from the buffer, which keeps {(plan.Income.Buffer.Has - plan.Income.Buffer.Amount).ToString(style)}."] : Array.Empty<Said>(),
-            $"{plan.Bills.Total.ToString(style)} is set aside for bills; {plan.Bills.Dues.Count(due => due.Paid)} of {plan.Bills.Dues.Length} due are marked paid.",
-            $"{plan.Debts.Total.ToString(style)} goes to debt minimums; {plan.Debts.Rows.Count(row => row.Paid)} of {plan.Debts.Rows.Count(row => row.Due is not null)} due are marked paid.",
-            $"{plan.Pots.Total.ToString(style)} goes in pots.",
-            $"{plan.Surplus.Placed.ToString(style)} of surplus is placed.",
-            $"{plan.Withdrawal.Plan.WithdrawTotal.ToString(style)} is to be withdrawn, {"note".ToQuantity(plan.Withdrawal.Plan.Withdraw.Pieces)}.",
-            .. ReusedNotes.ToBuffer(closed.Value.Ledger.Since(plan.Book.Ledger)) is { IsPositive: true } reused
-                ? [$"{reused.ToString(style)} of loose notes at home goes in pots; as much of their money in the account goes to the buffer."]
-                : Array.Empty<Said>(),
+            .. ClosingReport.Goes(plan, closed.Value).Select(sentence => (Said)sentence),
             "",
-            $"Afterwards {after.In(Core.Ledgers.Place.Account).ToString(style)} is in the account and {after.In(Core.Ledgers.Place.Cash).ToString(style)} in cash.",
-            $"{"ledger line".ToQuantity(closed.Value.Ledger.Since(plan.Book.Ledger).Count())} will be written. They stay: a mistake is undone by its reverse.",
+            .. ClosingReport.After(plan, closed.Value).Select(sentence => (Said)sentence),
             "",
             Cautions.Advice,
             .. plan.Income.Overdraft.Owed.IsPositive ? [Cautions.Overdraft] : Array.Empty<Said>(),

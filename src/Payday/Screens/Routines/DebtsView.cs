@@ -51,7 +51,7 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
         Detail = Detail(row),
         NoEdit = row.Balance.IsZero ? $"{row.Name} is paid off: nothing is owed on it." : $"{row.Name}: no minimum falls due before the next payday. More can be paid on it in the Surplus step.",
         NoTick = row.Balance.IsZero ? $"{row.Name} is paid off: nothing is owed on it." : $"{row.Name}: no minimum falls due before the next payday, so there is nothing of it to tick yet.",
-        Edit = row.Due is null ? null : Amount($"Pay on {row.Name}", row.Payment, (draft, amount) => draft with { Minimums = draft.Minimums.SetItem(row.Key!.Value, amount) }, row.Balance + row.Interest),
+        Edit = row.Due is null ? null : Amount($"Pay on {row.Name}", row.Payment, amount => Decided(Deciding.Minimum(Plan, row, amount))),
         Tick = row.Due is null ? null : () => Work.Decide(draft => draft with { PaidMinimums = draft.PaidMinimums.SetItem(row.Key!.Value, !row.Paid) }),
     };
 

@@ -204,7 +204,7 @@ internal sealed class RoutineScreen : Screen
         if (next > RoutineStep.Surplus && next > step && !work.Plan.LeftToPlace.IsZero)
         {
             Message = work.Plan.LeftToPlace.IsNegative
-                ? "More is placed than there is; lower something before going on."
+                ? $"{(-work.Plan.LeftToPlace).ToString(work.Session.Style)} is missing: lower a bill, a minimum or a pot, or enter more income, before going on."
                 : $"Place what is left before going on, until {Money.Zero(work.Plan.LeftToPlace.Currency).ToString(work.Session.Style)} is left.";
             return Way.Stay;
         }

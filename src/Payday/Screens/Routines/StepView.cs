@@ -69,25 +69,21 @@ internal abstract class StepView(RoutineWork work)
     /// <summary>An amount, marked where the person changed it.</summary>
     protected string Marked(Money amount, bool changed) => Report.Marked(amount, changed, Style);
 
-    /// <summary>Edits an amount of zero or more, up to the most that makes sense where there is one; sums are taken.</summary>
-    protected CellEdit Amount(string prompt, Money now, Func<RoutineDraft, Money, RoutineDraft> decide, Money? most = null) =>
-        Amount(prompt, now, amount => Work.Decide(draft => decide(draft, amount)), most);
+    /// <summary>Takes a decision that may be refused.</summary>
+    /// <returns>Why it can't be taken, or null.</returns>
+    protected string? Decided(Result<RoutineDraft> draft) => draft.Ok ? Work.Decide(_ => draft.Value) : FaultTexts.Of(draft.Fault, Style);
+
+    /// <summary>Edits an amount of zero or more; sums are taken.</summary>
+    protected CellEdit Amount(string prompt, Money now, Func<RoutineDraft, Money, RoutineDraft> decide) =>
+        Amount(prompt, now, amount => Work.Decide(draft => decide(draft, amount)));
 
     /// <summary>The same, where taking the amount may be refused.</summary>
-    protected CellEdit Amount(string prompt, Money now, Func<Money, string?> take, Money? most = null) =>
+    protected CellEdit Amount(string prompt, Money now, Func<Money, string?> take) =>
         new(prompt, Shown(now), text =>
         {
             Result<Money> amount = Money.ParseSum(text, now.Currency, Style);
-            if (!amount.Ok)
-            {
-                return FaultTexts.Of(amount.Fault, Style);
-            }
-
-            if (most is { } limit && amount.Value > limit)
-            {
-                return $"That is more than is owed; at most {Shown(limit)}.";
-            }
-
-            return amount.Value.IsNegative ? "An amount below zero has no place here." : take(amount.Value);
+            return !amount.Ok ? FaultTexts.Of(amount.Fault, Style)
+                : amount.Value.IsNegative ? "An amount below zero has no place here."
+                : take(amount.Value);
         });
 }

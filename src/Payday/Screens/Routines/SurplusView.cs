@@ -127,7 +127,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
             Sign = placed.IsZero ? ' ' : 'v',
             Ink = placed.IsZero ? Ink.Plain : Ink.Done,
             DetailHere = () => Detail(target, name, most),
-            Edit = Amount($"Place on {name}", placed, amount => Place(target, amount), most),
+            Edit = Amount($"Place on {name}", placed, amount => Place(target, amount)),
             Tick = () => Take(target, Placing.Rest(Plan, target, most)),
         };
     }
@@ -156,8 +156,8 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
 
     private string? Place(MoveTarget target, Money amount)
     {
-        Result<ImmutableArray<Placement>> placements = Placing.Set(Plan, target, amount);
-        return placements.Ok ? Take(target, placements.Value) : FaultTexts.Of(placements.Fault, Style);
+        Result<RoutineDraft> placed = Deciding.Placement(Plan, target, amount);
+        return placed.Ok ? Take(target, placed.Value.Placements!.Value) : FaultTexts.Of(placed.Fault, Style);
     }
 
     // What gave way is said, so that nobody has to find it.

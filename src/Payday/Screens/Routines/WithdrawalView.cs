@@ -132,25 +132,25 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
             Ink = row.KeptBack.IsNegative ? Ink.Alert : Ink.Plain,
             Detail =
             [
-                $"{row.Pot.Name} {day}: {NoteText.Listed(week.Notes, row.Amount.Currency, Style)} = {Shown(week.Amount)}.",
+                $"{$"{row.Pot.Name} {day}".TrimEnd()}: {NoteText.Listed(week.Notes, row.Amount.Currency, Style)} = {Shown(week.Amount)}.",
                 row.KeptBack.IsNegative ? "These notes are more than the pot has; lower one." : row.KeptBack.IsZero ? NotInNotesText.First(Plan, Style) : NotInNotesText.Of(Plan, row, Style),
             ],
             Edit = new CellEdit(
                 $"How many {NoteText.Value(value, row.Amount.Currency, Style)} for {row.Pot.Name} {day}".TrimEnd(),
                 count.ToString(CultureInfo.InvariantCulture),
                 text => int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number <= MostNotes
-                    ? TooMany(row, value, number - count) ?? Work.Decide(draft => With(draft, row, week, value, number))
+                    ? TooMany(row, week, value, number) ?? Work.Decide(draft => With(draft, row, week, value, number))
                     : $"Write a whole number of notes, at most {MostNotes}."),
             Tick = () => Work.Decide(draft => draft with { Notes = draft.Notes.Remove(new PartKey(row.Pot.Id, week.Week)) }),
         };
     }
 
     // What isn't in notes is never below zero: what goes in one envelope has to come out of another first.
-    private string? TooMany(CashPotRow row, long value, int more)
+    private string? TooMany(CashPotRow row, WeekPart week, long value, int number)
     {
-        Money added = Money.FromMinorUnits(value, row.Amount.Currency) * more;
-        return more > 0 && row.KeptBack < added
-            ? $"{row.Pot.Name} has {Shown(row.Amount)}, and its notes would come to {Shown(row.Amount - row.KeptBack + added)}; lower another first."
+        Money left = row.LeftWith(week, week.Notes.With(value, number));
+        return number > week.Notes[value] && left.IsNegative
+            ? $"{row.Pot.Name} has {Shown(row.Amount)}, and its notes would come to {Shown(row.Amount - left)}; lower another first."
             : null;
     }
 

@@ -92,23 +92,27 @@ internal sealed class BookWork(BookSession session) : SetupWork
     }
 
     /// <inheritdoc/>
-    public override string? WhyKept(DraftMember list, string id)
+    public override string? WhyKept(DraftMember list, string id) => WhyKept(session.Book, list, id);
+
+    /// <inheritdoc/>
+    public override decimal? Owed(DebtDraft debt) => Owed(session.Book, debt);
+
+    /// <summary>Why an item of a list of a book can't be taken out, or null.</summary>
+    internal static string? WhyKept(Book book, DraftMember list, string id)
     {
-        if (!HasHistory)
+        if (book.Closed.IsEmpty)
         {
             return null;
         }
 
-        Movement[] movements = [.. session.Book.Ledger.Movements.Where(Subject(list, id).IsIn)];
+        Movement[] movements = [.. book.Ledger.Movements.Where(Subject(list, id).IsIn)];
         return movements.Length == 0
             ? null
             : $"{"ledger line".ToQuantity(movements.Length)}, the last of {DateText.Long(movements[^1].Date)}, {(movements.Length == 1 ? "names" : "name")} it, so it stays.";
     }
 
-    /// <inheritdoc/>
-    public override decimal? Owed(DebtDraft debt) => debt.Id is { } id
-        ? session.Book.Ledger.Balances.OwedOn(new(id)).ToDecimal()
-        : debt.Balance;
+    /// <summary>What is owed on a debt by the ledger of a book, in whole units; of one to be added what it has.</summary>
+    internal static decimal? Owed(Book book, DebtDraft debt) => debt.Id is { } id ? book.Ledger.Balances.OwedOn(new(id)).ToDecimal() : debt.Balance;
 
     private string? FaultAt(ImmutableArray<Fault> faults, DraftPlace place) =>
         faults.FirstOrDefault(fault => fault is DraftFault found && place.Holds(found.Place)) is { } first ? FormTexts.Of(first, Style) : null;

@@ -141,7 +141,7 @@ internal sealed class LinesScreen(SetupWork work, SetupList list, ISetupGuide? g
     private CellEdit Line(int? at)
     {
         bool ended = false;
-        return new CellEdit($"Like {list.LineExample}", at is { } row ? Lines[row] : "", text =>
+        return new CellEdit(at is null && Count > 0 ? "The next one; Enter alone ends" : $"Like {list.LineExample}", at is { } row ? Lines[row] : "", text =>
         {
             asked = false;
             ended = text.Trim().Length == 0 || at is not null;

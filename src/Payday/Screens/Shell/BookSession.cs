@@ -37,6 +37,9 @@ internal sealed class BookSession
     /// <summary>Whether the book is in a folder that is thrown away at the end, as the demo household is.</summary>
     public bool IsThrownAway { get; set; }
 
+    /// <summary>Whether questions are asked line by line: what leads elsewhere then is a command, not a key.</summary>
+    public bool IsByLine { get; init; }
+
     /// <summary>The data folder, in which no paper is written; null where nobody said it.</summary>
     public StoreFolder? Folder
     {
@@ -59,8 +62,12 @@ internal sealed class BookSession
     /// <summary>The date, asked for anew each time: a terminal may be left open over night.</summary>
     public NodaTime.LocalDate Today => today();
 
-    /// <summary>The cash return as it was left, until it is confirmed.</summary>
-    public Core.Books.ReturnDraft Return { get; set; } = Core.Books.ReturnDraft.AsPlanned;
+    /// <summary>The cash return as it was left, until it is confirmed; kept in the book.</summary>
+    public ReturnDraft Return
+    {
+        get => KeptReturn.Of(Book);
+        set => Take(KeptReturn.In(Book, value));
+    }
 
     /// <summary>Notes that were counted and not taken yet, by what was counted; they are there again the next time.</summary>
     public Dictionary<string, Notes> HalfCounted { get; } = [];

@@ -9,8 +9,14 @@ namespace Payday.Screens.Shell;
 internal static class FullScreen
 {
     /// <summary>Whether there is a terminal to show a screen on; one that calls itself dumb can't move its cursor.</summary>
-    public static bool HasTerminal =>
-        !Console.IsInputRedirected && !Console.IsOutputRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb";
+    public static bool HasTerminal => IsAtTerminal && !IsDumb;
+
+    /// <summary>Whether there is a terminal that calls itself dumb.</summary>
+    public static bool HasPlainTerminal => IsAtTerminal && IsDumb;
+
+    private static bool IsAtTerminal => !Console.IsInputRedirected && !Console.IsOutputRedirected;
+
+    private static bool IsDumb => Environment.GetEnvironmentVariable("TERM") == "dumb";
 
     // POSIX.1-2017, 8.2: the first that is set decides.
     private static readonly string[] LocaleVariables = ["LC_ALL", "LC_MONETARY", "LANG"];

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Drawing;
 using NodaTime;
 using Payday.Core.Books;
+using Payday.Screens.Entries;
 using Payday.Screens.Forms;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
@@ -34,6 +35,18 @@ public sealed class KeptFormTests : IDisposable
         Assert.Contains(shown, line => line.Contains("Clutch", StringComparison.Ordinal));
         Assert.Contains(shown, line => line.Contains("120.00", StringComparison.Ordinal));
         Assert.Contains(shown, line => line.Contains("Red", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Effect_OfAnAmountThatIsTooLargeBesideTheOthers_IsSaidAndEndsNothing()
+    {
+        var hand = new Hand(new EntryScreen(demo.Session));
+        hand.To("Amount").Type("92233720368547758.07").To("For").Pick("f");
+
+        Assert.Contains(hand.Shown(Complete), line => line.Contains("The amount is too large; look at its digits.", StringComparison.Ordinal));
+        hand.Press("Right");
+        Assert.Equal("The amount is too large; look at its digits.", hand.Message);
+        Assert.Empty(demo.Stored.Weeks.Entries);
     }
 
     // The day after, yesterday would be another day.
