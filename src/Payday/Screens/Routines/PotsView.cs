@@ -42,6 +42,10 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
         : Said.Alert($"It doesn't fit: the proposals are {Shown(Plan.Pots.Cut)} less than the pots ask for, by rank");
 
     /// <inheritdoc/>
+    /// <remarks>What isn't in notes takes a line of its own: the table stays where it is when an amount leaves some over.</remarks>
+    public override int DetailLines => 3;
+
+    /// <inheritdoc/>
     public override ImmutableArray<StepRow> Rows => [.. Plan.Pots.Rows.Select(Row)];
 
     /// <inheritdoc/>
@@ -69,7 +73,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
         Rule = RuleTexts.Of(row.Pot.Kind),
         Sign = row.Cut.IsPositive ? '!' : row.Asks ? '?' : row.Changed ? '*' : ' ',
         Ink = row.Cut.IsPositive || row.Asks ? Ink.Alert : Ink.Plain,
-        Detail = row.Asks ? [PotQuestion.Of(row, Style), PotAnswerKeys.Words(row, Plan.Period.First)] : Detail(row),
+        DetailHere = () => row.Asks ? [PotQuestion.Of(row, Style), PotAnswerKeys.Words(row, Plan.Period.First)] : Detail(row),
         Keys = row.Asks ? PotAnswerKeys.Of(row, Work) : [],
         Edit = Amount($"Fill {row.Pot.Name} with", row.Fill, (draft, amount) => draft with { Fills = draft.Fills.SetItem(row.Pot.Id, amount) }),
         Tick = () => Work.Decide(draft => draft with { Fills = draft.Fills.Remove(row.Pot.Id) }),

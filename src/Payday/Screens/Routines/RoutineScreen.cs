@@ -166,7 +166,7 @@ internal sealed class RoutineScreen : Screen
     private IEnumerable<FrameLine> Foot(int width)
     {
         StepRow? here = Row;
-        string[] detail = [.. (here?.DetailHere?.Invoke() ?? here?.Detail ?? []).SelectMany(line => TextWrap.Lines(line, width - 2))];
+        string[] detail = [.. (here?.Detail ?? []).SelectMany(line => TextWrap.Lines(line, width - 2))];
         foreach (string line in detail.Concat(Enumerable.Repeat("", Math.Max(0, View.DetailLines - detail.Length))))
         {
             yield return FrameLine.Of(" " + line);
