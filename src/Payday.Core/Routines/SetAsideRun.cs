@@ -88,8 +88,9 @@ internal sealed class SetAsideRun
         Money planned = Money.Max(
             SetAsidePlanner.Plan(plan.Book.Household.Settings.SetAsides, held, [today, .. ahead], [.. now, .. later]).Rows[0].SetAside, needed);
         planned = isKnown ? Money.Min(planned, paydays[k].Income) : planned;
+        ILookup<BillId, Due> dueNow = now.ToLookup(due => due.BillId);
         BillNeed[] needs = [.. plan.Book.Household.Bills.Select(bill => new BillNeed(
-            bill.Id, holds[bill.Id], Money.Sum(now.Where(due => due.BillId == bill.Id).Select(due => due.Amount), held.Currency)))];
+            bill.Id, holds[bill.Id], Money.Sum(dueNow[bill.Id].Select(due => due.Amount), held.Currency)))];
         ImmutableArray<Money> after = SetAsideShares.After(needs, planned, later);
         return needs.Select((need, i) => KeyValuePair.Create(need.BillId, after[i])).ToImmutableDictionary();
     }

@@ -101,7 +101,13 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
             { Small: { } small } => $"Notes: at least {Shown(small.AtLeast)} in {Value(small.Note)} or smaller",
             _ => "Notes: any",
         };
-        return [$"{row.Pot.Name}: {weeks}. {NotInNotesText.Of(Plan, cash, Style)}".TrimEnd(), $"{row.Why}. {(row.Cut.IsPositive && row.Pot.Floor.IsPositive ? $"A cut leaves at least {Shown(row.Pot.Floor)}. " : "")}{wishes}"];
+        string over = NotInNotesText.Of(Plan, cash, Style);
+        return
+        [
+            $"{row.Pot.Name}: {weeks}.",
+            $"{row.Why}. {(row.Cut.IsPositive && row.Pot.Floor.IsPositive ? $"A cut leaves at least {Shown(row.Pot.Floor)}. " : "")}{wishes}",
+            .. over.Length == 0 ? Array.Empty<string>() : [over],
+        ];
     }
 
     private string Value(Money note) => NoteText.Value(note.MinorUnits, note.Currency, Style);

@@ -14,7 +14,7 @@ internal sealed record StepRow(ImmutableArray<string> Cells)
     /// <summary>How it shows.</summary>
     public Ink Ink { get; init; } = Ink.Plain;
 
-    /// <summary>What is shown below the table while the cursor is here; at most two lines.</summary>
+    /// <summary>What is shown below the table while the cursor is here; at most three lines.</summary>
     public ImmutableArray<string> Detail { get => DetailHere?.Invoke() ?? field; init; } = [];
 
     /// <summary>Works <see cref="Detail"/> out where that takes some time: it is asked for only while the cursor is here. Null where it is there.</summary>
