@@ -42,10 +42,6 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
         : Said.Alert($"It doesn't fit: the proposals are {Shown(Plan.Pots.Cut)} less than the pots ask for, by rank");
 
     /// <inheritdoc/>
-    /// <remarks>What isn't in notes takes a line of its own: the table stays where it is when an amount leaves some over.</remarks>
-    public override int DetailLines => 3;
-
-    /// <inheritdoc/>
     public override ImmutableArray<StepRow> Rows => [.. Plan.Pots.Rows.Select(Row)];
 
     /// <inheritdoc/>

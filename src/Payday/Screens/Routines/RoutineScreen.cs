@@ -172,7 +172,9 @@ internal sealed class RoutineScreen : Screen
             yield return FrameLine.Of(" " + line);
         }
 
-        foreach (FrameLine line in Said.Lines([View.Note], width))
+        // A longer one takes the room of a note that isn't there, so that the table stands still.
+        Said note = View.Note;
+        foreach (FrameLine line in Said.Lines([note], width).Skip(note.Text.Length == 0 ? Math.Max(0, detail.Length - View.DetailLines) : 0))
         {
             yield return line;
         }
