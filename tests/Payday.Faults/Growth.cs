@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Globalization;
+using NodaTime;
 using Payday.Core.Books;
 using Payday.Core.Ledgers;
 using Payday.Store;
@@ -17,11 +18,14 @@ internal static class Growth
     private const int HowMany = 10;
 
     /// <summary>Makes a store of an age in a folder.</summary>
-    public static bool Make(string path, int years)
+    /// <param name="path">The folder.</param>
+    /// <param name="years">The age.</param>
+    /// <param name="last">The payday that was closed last, so that what the program says of today is what it says to such a household; null for any.</param>
+    public static bool Make(string path, int years, LocalDate? last = null)
     {
         using BookStore store = BookStore.Open(new StoreFolder(path));
         long start = Stopwatch.GetTimestamp();
-        Book book = LongLife.Live(store, years * WeeksAYear);
+        Book book = LongLife.Live(store, years * WeeksAYear, last?.PlusWeeks(1 - (years * WeeksAYear)));
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{years} years: {book.Ledger.Movements.Count} movements, {store.LastChange} changes, {Since(start) / 1000:0} s."));
         return true;
     }

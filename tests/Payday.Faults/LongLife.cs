@@ -31,12 +31,16 @@ internal sealed class LongLife
     }
 
     /// <summary>Lives so many weeks in an empty store.</summary>
-    public static Book Live(BookStore store, int weeks)
+    /// <param name="store">The store.</param>
+    /// <param name="weeks">How many paydays are closed.</param>
+    /// <param name="start">The first of them; null for the day on which the demo household begins.</param>
+    public static Book Live(BookStore store, int weeks, LocalDate? start = null)
     {
         Household demo = HouseholdFile.Read(File.ReadAllText(Life.Demo())).Value!;
-        LocalDate anchor = demo.Start;
+        LocalDate anchor = start ?? demo.Start;
         Household household = demo with
         {
+            Start = anchor,
             Sources = [demo.Sources[0] with { Schedule = new Schedule.EveryWeeks(1, anchor), Expected = Money.FromMinorUnits(160_000, demo.Currency) }],
         };
         Book begun = Book.Begin(household);

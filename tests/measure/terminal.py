@@ -55,11 +55,11 @@ class Terminal:
                 break
         return out, last
 
-    def key(self, key):
-        """Bytes and milliseconds until the last of them for a key."""
+    def key(self, key, patience=0.6):
+        """Bytes and milliseconds until the last of them for a key; zero of both where nothing comes for so many seconds."""
         sent = time.monotonic()
         os.write(self.fd, key)
-        out, last = self.read(0.6, quiet=0.15)
+        out, last = self.read(patience, quiet=0.15)
         return len(out), (last - sent) * 1000 if last else 0.0
 
     def memory(self):
@@ -70,6 +70,11 @@ class Terminal:
         with open(f"/proc/{self.pid}/stat") as stat:
             fields = stat.read().rsplit(")", 1)[1].split()
         return int(fields[11]) + int(fields[12])
+
+    def worked(self):
+        """Milliseconds of processor time so far, of all its threads that are there."""
+        tasks = os.listdir(f"/proc/{self.pid}/task")
+        return sum(int(open(f"/proc/{self.pid}/task/{task}/schedstat").read().split()[0]) for task in tasks) / 1e6
 
     def end(self):
         os.kill(self.pid, signal.SIGTERM)
@@ -121,4 +126,5 @@ def main():
         print(f"  {name:24}{size:6} B {late:7.1f} ms")
 
 
-main()
+if __name__ == "__main__":
+    main()

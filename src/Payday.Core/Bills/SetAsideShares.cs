@@ -43,9 +43,22 @@ public static class SetAsideShares
     private static void TakeFromOthers(IReadOnlyList<BillNeed> bills, Money[] holds, IReadOnlyList<Due> later)
     {
         // A bill without a later due has no use for what it holds beyond this period, so it gives first.
+        int[] lacking = [.. Enumerable.Range(0, holds.Length).Where(i => bills[i].DueNow > holds[i])];
+        if (lacking.Length == 0)
+        {
+            return;
+        }
+
+        var next = new Dictionary<BillId, LocalDate>();
+        foreach (Due due in later)
+        {
+            next.TryAdd(due.BillId, due.Date);
+        }
+
         int[] givers = [.. Enumerable.Range(0, holds.Length)
-            .OrderByDescending(i => later.FirstOrDefault(due => due.BillId == bills[i].BillId)?.Date ?? LocalDate.MaxIsoValue)];
-        for (int i = 0; i < holds.Length; i++)
+            .Where(i => holds[i] > bills[i].DueNow)
+            .OrderByDescending(i => next.GetValueOrDefault(bills[i].BillId, LocalDate.MaxIsoValue))];
+        foreach (int i in lacking)
         {
             foreach (int giver in givers)
             {

@@ -64,13 +64,14 @@ public static class PayCalendar
     public static ImmutableArray<MonthPaydays> MonthsOf(IEnumerable<IncomeSource> sources, BankHolidays holidays, LocalDate payday)
     {
         ImmutableArray<IncomeSource> known = [.. sources];
+        return MonthsOf(month => OfMonth(known, holidays, month), payday);
+    }
+
+    /// <summary>The same, of months that may be known already.</summary>
+    internal static ImmutableArray<MonthPaydays> MonthsOf(Func<YearMonth, MonthPaydays> ofMonth, LocalDate payday)
+    {
         YearMonth own = payday.ToYearMonth();
-        return
-        [
-            .. Enumerable.Range(-1, 3)
-                .Select(step => OfMonth(known, holidays, own.PlusMonths(step)))
-                .Where(month => month.All.Contains(payday)),
-        ];
+        return [.. Enumerable.Range(-1, 3).Select(step => ofMonth(own.PlusMonths(step))).Where(month => month.All.Contains(payday))];
     }
 
     // A short span finds the pay of most schedules; a long one is searched only where pay is rare, or has ended, in

@@ -20,6 +20,11 @@ public static class OwedItems
     public static ImmutableArray<OwedItem> Of(Book book)
     {
         ArgumentNullException.ThrowIfNull(book);
+        return book.Remembered(static of => new Known(Made(of))).Items;
+    }
+
+    private static ImmutableArray<OwedItem> Made(Book book)
+    {
         Money nothing = Money.Zero(book.Household.Currency);
         Dictionary<OwedKey, Money> settled = book.Weeks.StandingReturns
             .SelectMany(back => back.Settles)
@@ -139,4 +144,7 @@ public static class OwedItems
                 _ => (LedgerEnd.InAccount(Purpose.Buffer), item.Left, "moved"),
             };
     }
+
+    // Once for each book: a routine, home and the count ask, and it goes through all purchases ever made.
+    private sealed record Known(ImmutableArray<OwedItem> Items);
 }

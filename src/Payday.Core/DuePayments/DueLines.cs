@@ -18,7 +18,7 @@ public static class DueLines
     public static ImmutableArray<DueLine> Of(Book book, LocalDate to)
     {
         ArgumentNullException.ThrowIfNull(book);
-        BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
+        BankHolidays holidays = book.Household.Holidays;
         Dictionary<DueOwner, string> names = book.Household.Bills.ToDictionary(bill => DueOwner.Of(bill.Id), bill => bill.Name);
         var held = new Dictionary<DueOwner, Money>();
         DueLine[] lines =
@@ -42,7 +42,7 @@ public static class DueLines
     public static ImmutableArray<PaidDue> Paid(Book book, LocalDate since)
     {
         ArgumentNullException.ThrowIfNull(book);
-        BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
+        BankHolidays holidays = book.Household.Holidays;
         Dictionary<DueOwner, Shift> shifts = book.Household.Bills.ToDictionary(bill => DueOwner.Of(bill.Id), bill => bill.Shift);
         return
         [

@@ -127,7 +127,7 @@ public static class Paying
             return [];
         }
 
-        var interest = InterestBase.Of(book, debt, BankHolidays.From(book.Household.Settings.Holidays), entry.Date);
+        var interest = InterestBase.Of(book, debt, book.Household.Holidays, entry.Date);
         Money more = Money.Zero(book.Household.Currency);
         var charges = ImmutableArray.CreateBuilder<InterestCharge>();
         foreach (LocalDate day in interest.Days)

@@ -60,8 +60,8 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
         [.. book.Household.Pots.Where(GoesThroughTheWallet).SelectMany(pot => Of(book, pot, book.Closed, marked => marked?.State == FillState.Done)).Select(part => part with { Moves = part.Marked!.Amount }).OrderBy(part => part.Key.Day)];
 
     /// <summary>Those of all pots that were skipped or not marked, by day.</summary>
-    internal static ImmutableArray<FillPart> NotDone(Book book) =>
-        [.. book.Household.Pots.Where(GoesThroughTheWallet).SelectMany(pot => NotDone(book, pot)).OrderBy(part => part.Key.Day)];
+    internal static ImmutableArray<FillPart> NotDone(Book book) => book.Remembered(static of => new OpenFills(
+        [.. of.Household.Pots.Where(GoesThroughTheWallet).SelectMany(pot => NotDone(of, pot)).OrderBy(part => part.Key.Day)])).Parts;
 
     /// <summary>Those of a pot of the paydays whose period goes beyond a day.</summary>
     internal static ImmutableArray<FillPart> Beyond(Book book, Pot pot, LocalDate? day) =>
@@ -92,7 +92,7 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
     // Loops, not a query: it is asked many times on a screen, and goes through all paydays ever closed.
     private static ImmutableArray<FillPart> Of(Book book, Pot pot, IEnumerable<ClosedPayday> paydays, Func<WalletFill?, bool> takes)
     {
-        Dictionary<FillKey, WalletFill> marked = book.Weeks.Fills.Where(fill => fill.Key.PotId == pot.Id).ToDictionary(fill => fill.Key);
+        Dictionary<FillKey, WalletFill> marked = book.Remembered(static of => new MarkedFills(of.Weeks.Fills.ToDictionary(fill => fill.Key))).ByKey;
         var parts = new List<FillPart>();
         foreach (ClosedPayday closed in paydays)
         {
@@ -108,4 +108,9 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
 
         return [.. parts.OrderBy(part => part.Key.Day)];
     }
+
+    // Once for each book, as they go through all fills and paydays of a life.
+    private sealed record MarkedFills(Dictionary<FillKey, WalletFill> ByKey);
+
+    private sealed record OpenFills(ImmutableArray<FillPart> Parts);
 }

@@ -13,8 +13,10 @@ internal static class HistoryLines
     public static IEnumerable<PotHistoryLine> Of(Book book, PotId potId) =>
         Openings(book, potId).Concat(Fills(book, potId)).Concat(Wallet(book, potId)).Concat(Cards(book, potId)).Concat(Returns(book, potId)).Concat(Counts(book, potId)).Concat(Moves(book, potId)).Concat(Moved(book, potId)).Concat(Entries(book, potId));
 
-    private static IEnumerable<PotHistoryLine> Openings(Book book, PotId potId) => book.Ledger.Standing
-        .Where(movement => movement.From is LedgerEnd.Outside { Kind: OutsideKind.Opening } && PotBalance.Ends(potId).Contains(movement.To))
+    private static IEnumerable<PotHistoryLine> Openings(Book book, PotId potId) => PotBalance.Ends(potId)
+        .SelectMany(book.Ledger.Of)
+        .Where(movement => movement.From is LedgerEnd.Outside { Kind: OutsideKind.Opening })
+        .OrderBy(movement => movement.Number)
         .Select(movement => new PotHistoryLine(movement.Date, PotEvent.Opening, movement.Amount, null, ""));
 
     private static IEnumerable<PotHistoryLine> Fills(Book book, PotId potId)

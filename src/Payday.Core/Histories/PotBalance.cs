@@ -24,12 +24,16 @@ public sealed record PotBalance(LocalDate Date, Money Has)
         ImmutableArray<LedgerEnd> ends = Ends(potId);
         var changes = new SortedDictionary<LocalDate, Money>();
         Money nothing = Money.Zero(ledger.Balances.Currency);
-        foreach (Movement movement in ledger.Standing)
+        foreach (LedgerEnd end in ends)
         {
-            Money change = (ends.Contains(movement.To) ? movement.Amount : nothing) - (ends.Contains(movement.From) ? movement.Amount : nothing);
-            if (!change.IsZero)
+            foreach (Movement movement in ledger.Of(end))
             {
-                changes[movement.Date] = changes.GetValueOrDefault(movement.Date, nothing) + change;
+                // From one of its ends to another is nothing new.
+                bool comes = movement.To == end;
+                if (!ends.Contains(comes ? movement.From : movement.To))
+                {
+                    changes[movement.Date] = changes.GetValueOrDefault(movement.Date, nothing) + (comes ? movement.Amount : -movement.Amount);
+                }
             }
         }
 

@@ -36,7 +36,19 @@ public sealed record PotHistory(PotId PotId, ImmutableArray<PotHistoryLine> Line
     }
 
     /// <summary>What the pot had at the end of a day; null before its first money.</summary>
-    public Money? On(LocalDate date) => Balances.LastOrDefault(balance => balance.Date <= date)?.Has;
+    public Money? On(LocalDate date)
+    {
+        // In order of date: a long history asks for each of its lines.
+        int low = 0;
+        int high = Balances.Length;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = Balances[middle].Date <= date ? (middle + 1, high) : (low, middle);
+        }
+
+        return low == 0 ? null : Balances[low - 1].Has;
+    }
 
     /// <summary>What was spent up to each count since the one before, in cash and by card, oldest first.</summary>
     public ImmutableArray<CountedSpending> Spending
@@ -44,14 +56,16 @@ public sealed record PotHistory(PotId PotId, ImmutableArray<PotHistoryLine> Line
         get
         {
             var spending = ImmutableArray.CreateBuilder<CountedSpending>();
-            LocalDate? since = null;
+            var cards = new Queue<PotHistoryLine>(Lines.Where(line => line.Kind == PotEvent.Card));
             foreach (PotHistoryLine count in Lines.Where(line => line.Kind == PotEvent.Counted))
             {
-                Money card = Lines
-                    .Where(line => line.Kind == PotEvent.Card && line.Date <= count.Date && (since is null || line.Date > since))
-                    .Aggregate(Money.Zero(count.Amount.Currency), (sum, line) => sum + line.Amount);
+                Money card = Money.Zero(count.Amount.Currency);
+                while (cards.TryPeek(out PotHistoryLine? next) && next.Date <= count.Date)
+                {
+                    card += cards.Dequeue().Amount;
+                }
+
                 spending.Add(new CountedSpending(count.Date, count.Amount, card));
-                since = count.Date;
             }
 
             return spending.ToImmutable();

@@ -18,6 +18,9 @@ public sealed record Household
     /// <summary>How many years after the start a date of the household may lie.</summary>
     public const int MostYears = 100;
 
+    // Another one with other sources or settings.
+    private PaydaysMemory memory = new();
+
     internal Household(
         string name,
         LocalDate start,
@@ -45,10 +48,18 @@ public sealed record Household
     public LocalDate Start { get; internal init; }
 
     /// <summary>Currency, cash, bank and habits.</summary>
-    public HouseholdSettings Settings { get; internal init; }
+    public HouseholdSettings Settings
+    {
+        get;
+        internal init => (field, memory) = (value, new());
+    }
 
     /// <summary>Who pays, and when.</summary>
-    public ImmutableArray<IncomeSource> Sources { get; internal init; }
+    public ImmutableArray<IncomeSource> Sources
+    {
+        get;
+        internal init => (field, memory) = (value, new());
+    }
 
     /// <summary>What falls due.</summary>
     public ImmutableArray<Bill> Bills { get; internal init; }
@@ -64,4 +75,10 @@ public sealed record Household
 
     /// <summary>The currency of every amount.</summary>
     public Currency Currency => Settings.Currency;
+
+    /// <summary>The paydays of its sources by its bank holidays, each worked out once.</summary>
+    public KnownPaydays Paydays => memory.Of(this);
+
+    /// <summary>Its bank holidays.</summary>
+    public BankHolidays Holidays => Paydays.Holidays;
 }

@@ -32,8 +32,8 @@ public sealed record UsualMonth(Money ComesIn, Money Bills, Money Minimums, Mone
         Currency currency = household.Currency;
         LocalDate first = from.ToYearMonth().OnDayOfMonth(1);
         LocalDate to = first.PlusMonths(Months).PlusDays(-1);
-        BankHolidays holidays = BankHolidays.From(household.Settings.Holidays);
-        LocalDate[] paydays = [.. PayCalendar.Paydays(household.Sources, holidays, first, to).Select(payday => payday.Date)];
+        BankHolidays holidays = household.Holidays;
+        LocalDate[] paydays = [.. household.Paydays.Between(first, to).Select(payday => payday.Date)];
         return new(
             Twelfth(household.Sources.SelectMany(source => Times(source.Schedule, source.Until).Select(source.ExpectedOn)), currency),
             Twelfth(household.Bills.SelectMany(bill => Times(bill.Schedule, bill.Until).Select(bill.AmountOn)), currency),

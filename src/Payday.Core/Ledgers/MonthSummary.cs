@@ -55,13 +55,14 @@ public sealed record MonthSummary(
             months[i] = new MonthSummary(new YearMonth(year, i + 1), nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing);
         }
 
+        // By how much more is owed in each month, of the first with all that was before.
+        Money[] more = [.. months.Select(month => month.Owed)];
         foreach (Movement movement in ledger.Standing.Where(movement => movement.Date.Year <= year))
         {
-            Money change = -Change(movement, IsOwed);
             int first = movement.Date.Year < year ? 0 : movement.Date.Month - 1;
-            for (int i = first; i < months.Length; i++)
+            if (IsOwed(movement.From) || IsOwed(movement.To))
             {
-                months[i] = months[i] with { Owed = months[i].Owed + change };
+                more[first] -= Change(movement, IsOwed);
             }
 
             if (movement.Date.Year == year)
@@ -72,7 +73,8 @@ public sealed record MonthSummary(
             }
         }
 
-        return [.. months];
+        Money owed = nothing;
+        return [.. months.Select((month, i) => month with { Owed = owed += more[i] })];
     }
 
     private MonthSummary With(Movement movement) => this with

@@ -73,7 +73,7 @@ internal sealed class OutlookLife(Book book, LocalDate first)
     /// <summary>Uses up what is used up by a day: full sinking pots on their date, then the spending pots.</summary>
     public void UseUp(LocalDate day)
     {
-        BankHolidays holidays = BankHolidays.From(Book.Household.Settings.Holidays);
+        BankHolidays holidays = Book.Household.Holidays;
         foreach ((Pot pot, LocalDate by) in Book.Household.Pots
             .Select(pot => (pot, By: ByOf(pot, holidays, day)))
             .Where(one => one.By <= day && PotMoney.InItsPlace(Book.Ledger.Balances, one.pot.Id) >= ((PotKind.Sinking)one.pot.Kind).TargetBy(one.By!.Value))

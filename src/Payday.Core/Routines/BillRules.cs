@@ -112,14 +112,16 @@ internal static class BillRules
     private static ImmutableArray<SetAsideLine> Lines(RoutineFacts facts, ImmutableArray<DueRow> rows, ImmutableArray<Due> later, Money total)
     {
         Currency currency = facts.Book.Household.Currency;
+        ILookup<BillId, DueRow> now = rows.ToLookup(row => row.BillId);
+        ILookup<BillId, Due> ahead = later.ToLookup(due => due.BillId);
         BillNeed[] needs = [.. HeldByBill(facts.Book).Select(bill => new BillNeed(
-            bill.Bill.Id, bill.Held, Money.Sum(rows.Where(row => row.BillId == bill.Bill.Id).Select(row => row.Amount), currency)))];
+            bill.Bill.Id, bill.Held, Money.Sum(now[bill.Bill.Id].Select(row => row.Amount), currency)))];
         ImmutableArray<Money> after = SetAsideShares.After(needs, total, later);
         return
         [
             .. facts.Book.Household.Bills.Select((bill, i) =>
             {
-                Due? next = later.FirstOrDefault(due => due.BillId == bill.Id);
+                Due? next = ahead[bill.Id].FirstOrDefault();
                 return new SetAsideLine(
                     bill.Id, bill.Name, needs[i].Held, after[i] - needs[i].Held, next?.Date, next?.Amount ?? Money.Zero(currency));
             }),

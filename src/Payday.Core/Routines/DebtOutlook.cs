@@ -20,7 +20,7 @@ public sealed record DebtOutlook(YearMonth From, ImmutableArray<DebtState> Debts
     public static DebtOutlook Of(Book book, LocalDate today)
     {
         ArgumentNullException.ThrowIfNull(book);
-        BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
+        BankHolidays holidays = book.Household.Holidays;
         LocalDate covered = book.LastClosed?.Period.Last ?? book.Household.Start.PlusDays(-1);
         Dictionary<DebtId, Money> balances = DebtCourse.Ahead(book, holidays, covered, due => due.Covered is not null)
             .ToDictionary(course => course.Rows[0].DebtId, course => course.Rows[^1].NewBalance.ClampToZero());

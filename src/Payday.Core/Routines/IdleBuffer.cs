@@ -34,9 +34,9 @@ public static class IdleBuffer
     {
         ArgumentNullException.ThrowIfNull(book);
         Household household = book.Household;
-        BankHolidays holidays = BankHolidays.From(household.Settings.Holidays);
+        BankHolidays holidays = household.Holidays;
         LocalDate last = from.PlusDays(Days - 1);
-        ImmutableArray<LocalDate> paydays = [.. PayCalendar.Paydays(household.Sources, holidays, from, last).Select(payday => payday.Date)];
+        ImmutableArray<LocalDate> paydays = [.. household.Paydays.Between(from, last).Select(payday => payday.Date)];
         ImmutableArray<LocalDate> fillDays = new PayPeriod(from, last).FillDays(household.Settings.FillDay);
         Money bills = Money.Sum(OpenDues.OfBills(book, holidays, last).Select(due => due.Amount), household.Currency);
         Money pots = Money.Sum(

@@ -34,6 +34,5 @@ internal static class IncomeRules
     }
 
     /// <summary>What all sources together are expected to pay on a payday.</summary>
-    public static Money Expected(Household household, ScheduledPayday payday) =>
-        Money.Sum(household.Sources.Select(payday.Expected), household.Currency);
+    public static Money Expected(Household household, ScheduledPayday payday) => household.Paydays.Expected(payday, household.Currency);
 }

@@ -12,10 +12,8 @@ namespace Payday.Core.Routines;
 /// A payday that carries a part of two months has one fill for both: the earlier month gets its share first, and the
 /// last one the rest. A payday that the schedules no longer know counts for the month it lies in.
 /// </remarks>
-internal sealed class MonthFillRules(Book book, BankHolidays holidays)
+internal sealed class MonthFillRules(Book book)
 {
-    private readonly Dictionary<LocalDate, ImmutableArray<MonthPaydays>> months = [];
-
     /// <summary>The months that a payday carries a part of, with what a pot has for them so far.</summary>
     public ImmutableArray<MonthFills> Of(Pot pot, IEnumerable<MonthPaydays> carried, LocalDate payday) => pot.Kind is PotKind.Spending { Per: FillPer.Month or FillPer.MonthSpread } kind
         ? [.. carried.Select(month => SoFar(pot, kind, month, payday))]
@@ -45,7 +43,7 @@ internal sealed class MonthFillRules(Book book, BankHolidays holidays)
     private Money Part(Pot pot, PotKind.Spending kind, MonthPaydays month, ClosedPayday closed)
     {
         Money nothing = Money.Zero(book.Household.Currency);
-        ImmutableArray<MonthPaydays> carried = MonthsOf(closed.Payday);
+        ImmutableArray<MonthPaydays> carried = book.Household.Paydays.MonthsOf(closed.Payday);
         if (carried.IsEmpty)
         {
             return closed.Payday.ToYearMonth() == month.Month ? PotRecord.FilledOn(book, pot.Id, closed) : nothing;
@@ -78,14 +76,4 @@ internal sealed class MonthFillRules(Book book, BankHolidays holidays)
         payday,
         book.Household.Start,
         PotUnit.Of(pot, book.Household.Settings.Cash)).Fill;
-
-    private ImmutableArray<MonthPaydays> MonthsOf(LocalDate payday)
-    {
-        if (!months.TryGetValue(payday, out ImmutableArray<MonthPaydays> known))
-        {
-            months[payday] = known = PayCalendar.MonthsOf(book.Household.Sources, holidays, payday);
-        }
-
-        return known;
-    }
 }

@@ -21,11 +21,10 @@ public sealed class OddPeriods
     {
         this.plan = plan;
         household = plan.Book.Household;
-        holidays = BankHolidays.From(household.Settings.Holidays);
+        holidays = household.Holidays;
         paydays =
         [
-            .. PayCalendar
-                .Paydays(household.Sources, holidays, plan.Period.First - HalfAYear, plan.Period.First + HalfAYear)
+            .. household.Paydays.Between(plan.Period.First - HalfAYear, plan.Period.First + HalfAYear)
                 .Select(payday => payday.Date),
         ];
         fillDays = plan.Period.FillDays(household.Settings.FillDay);
@@ -45,8 +44,7 @@ public sealed class OddPeriods
 
     private OddPeriod.Missed? Missed()
     {
-        LocalDate[] missed = [.. PayCalendar
-            .Paydays(household.Sources, holidays, plan.Book.OpenFrom, plan.Period.First.PlusDays(-1))
+        LocalDate[] missed = [.. household.Paydays.Between(plan.Book.OpenFrom, plan.Period.First.PlusDays(-1))
             .Select(payday => payday.Date)];
         return missed is [var first, ..] ? new OddPeriod.Missed(missed.Length, first) : null;
     }
@@ -73,7 +71,7 @@ public sealed class OddPeriods
             return null;
         }
 
-        MonthPaydays month = PayCalendar.OfMonth(household.Sources, holidays, plan.Period.First.ToYearMonth());
+        MonthPaydays month = household.Paydays.OfMonth(plan.Period.First.ToYearMonth());
         return new OddPeriod.Extra(month.All.IndexOf(plan.Period.First) + 1, month.Month);
     }
 

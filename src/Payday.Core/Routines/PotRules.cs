@@ -16,7 +16,7 @@ internal static class PotRules
     public static PotsStep Wanted(RoutineFacts facts)
     {
         Currency currency = facts.Book.Household.Currency;
-        var months = new MonthFillRules(facts.Book, facts.Holidays);
+        var months = new MonthFillRules(facts.Book);
         ImmutableArray<PotRow> rows = [.. facts.Book.Household.Pots.Select(pot => Wanted(facts, months, pot))];
         return new PotsStep(rows, Money.Sum(rows.Select(row => row.Fill), currency), Money.Zero(currency));
     }
@@ -78,7 +78,7 @@ internal static class PotRules
     }
 
     private static ImmutableArray<LocalDate> PaydaysLeft(RoutineFacts facts, SinkingState? sinking) => sinking is { Stage: SinkingStage.Saving }
-        ? [.. PayCalendar.Paydays(facts.Book.Household.Sources, facts.Holidays, facts.Payday.Date, sinking.By.PlusDays(-1)).Select(payday => payday.Date)]
+        ? [.. facts.Book.Household.Paydays.Between(facts.Payday.Date, sinking.By.PlusDays(-1)).Select(payday => payday.Date)]
         : [];
 
     private static PotRow Less(PotRow row, Money cut, RoutineFacts facts) => cut.IsZero

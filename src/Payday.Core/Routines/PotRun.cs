@@ -27,7 +27,7 @@ internal sealed class PotRun
         (household, this.today) = (book.Household, today);
         paydays =
         [
-            .. PayCalendar.Paydays(household.Sources, BankHolidays.From(household.Settings.Holidays), today.PlusDays(1), today.PlusYears(MostYears))
+            .. household.Paydays.Between(today.PlusDays(1), today.PlusYears(MostYears))
                 .Select(payday => payday.Date),
         ];
     }

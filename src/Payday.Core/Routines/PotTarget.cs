@@ -20,7 +20,7 @@ public static class PotTarget
         return pot.Kind switch
         {
             PotKind.Sinking { Later.All.IsEmpty: true } kind => kind.Target,
-            PotKind.Sinking kind => kind.TargetBy(PotRecord.Sinking(book, pot.Id, kind, BankHolidays.From(book.Household.Settings.Holidays), day).By),
+            PotKind.Sinking kind => kind.TargetBy(PotRecord.Sinking(book, pot.Id, kind, book.Household.Holidays, day).By),
             PotKind.Reserve kind => kind.LevelOn(day),
             _ => null,
         };

@@ -16,8 +16,8 @@ public static class Routine
     public static Result<LocalDate> Next(Book book)
     {
         ArgumentNullException.ThrowIfNull(book);
-        BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
-        return PayCalendar.Next(book.Household.Sources, holidays, book.OpenFrom.PlusDays(-1)) is { } payday
+        BankHolidays holidays = book.Household.Holidays;
+        return book.Household.Paydays.Next(book.OpenFrom.PlusDays(-1)) is { } payday
             ? Result.Of(payday.Date)
             : Result.Refused<LocalDate>(new RoutineFault.NoPaydayFrom(book.OpenFrom));
     }
@@ -87,15 +87,17 @@ public static class Routine
             debts,
             pots,
             surplus,
-            WithdrawalRules.Of(facts, pots, surplus),
-            left.IsNegative ? UnpayableRules.Of(facts.Period.First, income.ToPlace, bills, debts, pots) : []);
+            left.IsNegative ? UnpayableRules.Of(facts.Period.First, income.ToPlace, bills, debts, pots) : [])
+        {
+            InNotes = () => WithdrawalRules.Of(facts, pots, surplus),
+        };
     }
 
     private static Result<RoutineFacts> FactsOf(Book book, RoutineDraft draft)
     {
         LocalDate date = draft.Payday;
         Household household = book.Household;
-        BankHolidays holidays = BankHolidays.From(household.Settings.Holidays);
+        BankHolidays holidays = household.Holidays;
         if (date < book.OpenFrom)
         {
             return Result.Refused<RoutineFacts>(book.LastClosed is { } last && last.Payday >= date
@@ -103,8 +105,7 @@ public static class Routine
                 : new RoutineFault.BeforeStart(household.Start, date));
         }
 
-        ImmutableArray<ScheduledPayday> from = PayCalendar.Paydays(
-            household.Sources, holidays, date, date.PlusMonths(Bills.BillDues.MonthsAhead));
+        ImmutableArray<ScheduledPayday> from = household.Paydays.Between(date, date.PlusMonths(Bills.BillDues.MonthsAhead));
         if (from.IsEmpty || from[0].Date != date)
         {
             return Result.Refused<RoutineFacts>(NotAPayday(book, holidays, date));
@@ -122,14 +123,14 @@ public static class Routine
             new PayPeriod(date, from[1].Date.PlusDays(-1)),
             holidays,
             from[1..],
-            PayCalendar.MonthsOf(household.Sources, holidays, date)));
+            household.Paydays.MonthsOf(date)));
     }
 
     // The payday to work on next is the first that is not closed, whatever date was named.
     private static RoutineFault.NotAPayday NotAPayday(Book book, BankHolidays holidays, LocalDate date)
     {
-        LocalDate? open = PayCalendar.Next(book.Household.Sources, holidays, book.OpenFrom.PlusDays(-1))?.Date;
-        LocalDate? after = PayCalendar.Next(book.Household.Sources, holidays, date)?.Date;
+        LocalDate? open = book.Household.Paydays.Next(book.OpenFrom.PlusDays(-1))?.Date;
+        LocalDate? after = book.Household.Paydays.Next(date)?.Date;
         return new RoutineFault.NotAPayday(date, open, after != open ? after : null);
     }
 }

@@ -16,7 +16,6 @@ namespace Payday.Core.Routines;
 /// <param name="Debts">Step 3.</param>
 /// <param name="Pots">Step 4.</param>
 /// <param name="Surplus">Step 5.</param>
-/// <param name="Withdrawal">Step 6; step 7 is its paper.</param>
 /// <param name="Unpayable">What can't be paid in full, most important first; empty unless it doesn't fit.</param>
 public sealed record RoutinePlan(
     Book Book,
@@ -28,9 +27,14 @@ public sealed record RoutinePlan(
     DebtsStep Debts,
     PotsStep Pots,
     SurplusStep Surplus,
-    WithdrawalStep Withdrawal,
     ImmutableArray<Unpayable> Unpayable)
 {
+    /// <summary>Step 6; step 7 is its paper. Worked out when it is first asked for: the other steps, home and the status don't, and it follows all notes of a life.</summary>
+    public WithdrawalStep Withdrawal => field ??= InNotes();
+
+    /// <summary>Works step 6 out.</summary>
+    internal Func<WithdrawalStep> InNotes { private get; init; } = () => throw new InvalidOperationException("Only the routine makes a plan.");
+
     /// <summary>Income and carried-over money minus all that has been placed; must be exactly zero to close.</summary>
     public Money LeftToPlace => Surplus.Before - Surplus.Placed;
 }

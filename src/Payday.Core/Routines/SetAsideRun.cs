@@ -20,13 +20,13 @@ internal sealed class SetAsideRun
     {
         this.plan = plan;
         Household household = plan.Book.Household;
-        BankHolidays holidays = BankHolidays.From(household.Settings.Holidays);
+        BankHolidays holidays = household.Holidays;
 
         // Until the last next due, each payday with its own 13 months before it.
         LocalDate last = plan.Bills.SetAsides.Select(line => line.NextDue ?? plan.Period.Last).Append(plan.Period.Last).Max().PlusMonths(BillDues.MonthsAhead);
         Money overdraft = plan.Income.Overdraft.Rest;
         var ahead = ImmutableArray.CreateBuilder<PlannedPayday>();
-        foreach (ScheduledPayday payday in PayCalendar.Paydays(household.Sources, holidays, plan.Period.First.PlusDays(1), last))
+        foreach (ScheduledPayday payday in household.Paydays.Between(plan.Period.First.PlusDays(1), last))
         {
             Money expected = IncomeRules.Expected(household, payday);
             Money paysOff = Money.Min(overdraft, expected);
@@ -88,8 +88,9 @@ internal sealed class SetAsideRun
         Money planned = Money.Max(
             SetAsidePlanner.Plan(plan.Book.Household.Settings.SetAsides, held, [today, .. ahead], [.. now, .. later]).Rows[0].SetAside, needed);
         planned = isKnown ? Money.Min(planned, paydays[k].Income) : planned;
+        ILookup<BillId, Due> dueNow = now.ToLookup(due => due.BillId);
         BillNeed[] needs = [.. plan.Book.Household.Bills.Select(bill => new BillNeed(
-            bill.Id, holds[bill.Id], Money.Sum(now.Where(due => due.BillId == bill.Id).Select(due => due.Amount), held.Currency)))];
+            bill.Id, holds[bill.Id], Money.Sum(dueNow[bill.Id].Select(due => due.Amount), held.Currency)))];
         ImmutableArray<Money> after = SetAsideShares.After(needs, planned, later);
         return needs.Select((need, i) => KeyValuePair.Create(need.BillId, after[i])).ToImmutableDictionary();
     }

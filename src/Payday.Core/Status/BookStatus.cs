@@ -36,8 +36,8 @@ public sealed record BookStatus(
     public static BookStatus Of(Book book, LocalDate today)
     {
         ArgumentNullException.ThrowIfNull(book);
-        BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
-        LocalDate? next = PayCalendar.Next(book.Household.Sources, holidays, book.OpenFrom.PlusDays(-1))?.Date;
+        BankHolidays holidays = book.Household.Holidays;
+        LocalDate? next = book.Household.Paydays.Next(book.OpenFrom.PlusDays(-1))?.Date;
         ImmutableArray<OpenWeek> open = CountWeeks.Open(book, today);
         return new BookStatus(
             next,

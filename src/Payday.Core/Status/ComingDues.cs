@@ -17,7 +17,7 @@ public static class ComingDues
     public static ImmutableArray<ComingDue> Between(Book book, LocalDate from, LocalDate to)
     {
         ArgumentNullException.ThrowIfNull(book);
-        BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
+        BankHolidays holidays = book.Household.Holidays;
         ILookup<DueOwner, ComingDue> paid = Paid(book).ToLookup(due => due.Owner);
         return
         [

@@ -35,9 +35,17 @@ public sealed record PotPlan(Pot Pot, Money Has, Money Planned, Money Lacks, Loc
             return [];
         }
 
-        BankHolidays holidays = BankHolidays.From(book.Household.Settings.Holidays);
+        BankHolidays holidays = book.Household.Holidays;
         var run = new PotRun(book, book.OpenFrom.PlusDays(-1));
         return [.. book.Household.Pots.Select(pot => Of(book, pot, holidays, run)).OfType<PotPlan>()];
+    }
+
+    /// <summary>That of one pot; null where it has none.</summary>
+    public static PotPlan? Of(Book book, Pot pot)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(pot);
+        return Of(book, pot, book.Household.Holidays, new PotRun(book, book.OpenFrom.PlusDays(-1)));
     }
 
     private static PotPlan? Of(Book book, Pot pot, BankHolidays holidays, PotRun run)
@@ -83,7 +91,7 @@ public sealed record PotPlan(Pot Pot, Money Has, Money Planned, Money Lacks, Loc
                 .Select(movement => (ends.Contains(movement.To) ? movement.Amount : nothing) - (ends.Contains(movement.From) ? movement.Amount : nothing)),
             nothing.Currency);
         ImmutableArray<LocalDate> before = by is { } until
-            ? [.. PayCalendar.Paydays(book.Household.Sources, holidays, from, until.PlusDays(-1)).Select(payday => payday.Date)]
+            ? [.. book.Household.Paydays.Between(from, until.PlusDays(-1)).Select(payday => payday.Date)]
             : [];
         foreach (LocalDate payday in book.Closed.Select(closed => closed.Payday).Where(payday => bought is null ? payday >= from : payday > from))
         {

@@ -37,7 +37,7 @@ public static class HouseholdComparison
             throw new ArgumentException("The statements are in another currency than the household.", nameof(lessons));
         }
 
-        var holidays = BankHolidays.From(household.Settings.Holidays);
+        var holidays = household.Holidays;
         Known[] bills = [.. household.Bills.Select(bill => new Known(bill.Id.Text, bill.Name, bill.AmountOn, bill.Schedule, bill.Shift, bill.Until))];
         Known[] sources = [.. household.Sources.Select(source => new Known(source.Id.Text, source.Name, source.ExpectedOn, source.Schedule, source.Shift, source.Until))];
         Known[] debts = [.. household.Debts.Select(debt => new Known(debt.Id.Text, debt.Name, _ => Money.Zero(household.Currency), debt.Schedule, Shift.None, null))];

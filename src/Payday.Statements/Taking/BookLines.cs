@@ -54,7 +54,7 @@ internal sealed class BookLines
     private IEnumerable<Partner> Pays(LocalDate first, LocalDate last)
     {
         LocalDate from = LocalDate.Max(book.OpenFrom, first.PlusDays(-DaysAhead));
-        return PayCalendar.Paydays(book.Household.Sources, BankHolidays.From(book.Household.Settings.Holidays), from, last.PlusDays(DaysAhead))
+        return book.Household.Paydays.Between(from, last.PlusDays(DaysAhead))
             .SelectMany(payday => payday.Sources.Select(id => book.Household.Sources.First(source => source.Id == id)).Select(source =>
                 new Partner.Pay(LedgerEnd.PaidBy(source.Id), source.Name, payday.Date)));
     }

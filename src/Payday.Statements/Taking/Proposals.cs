@@ -43,7 +43,7 @@ internal sealed class Proposals
         ]);
         pays = new(() =>
         [
-            .. PayCalendar.Paydays(book.Household.Sources, BankHolidays.From(book.Household.Settings.Holidays), book.OpenFrom, LocalDate.Max(book.OpenFrom, last).PlusDays(DaysAround))
+            .. book.Household.Paydays.Between(book.OpenFrom, LocalDate.Max(book.OpenFrom, last).PlusDays(DaysAround))
                 .SelectMany(payday => payday.Sources.Select(source => (source, payday.Date))),
         ]);
         dues = new(() => [.. DueLines.Of(book, last.PlusDays(DaysAround))]);

@@ -23,7 +23,7 @@ internal static class HouseholdDays
     /// </remarks>
     public static ImmutableArray<DayEvent> Between(Book book, LocalDate from, LocalDate to) =>
     [
-        .. PayCalendar.Paydays(book.Household.Sources, BankHolidays.From(book.Household.Settings.Holidays), from, to).Select(payday => Payday(book.Household, payday))
+        .. book.Household.Paydays.Between(from, to).Select(payday => Payday(book.Household, payday))
             .Concat(new PayPeriod(from, to).FillDays(book.Household.Settings.FillDay).Select(day => FillDay(book, day)))
             .Concat(ComingDues.Between(book, from, to).GroupBy(due => due.Key).SelectMany(parts => parts.OrderBy(due => due.Paid).Select((due, part) => Due(book, due, part))))
             .OrderBy(one => one.Date),

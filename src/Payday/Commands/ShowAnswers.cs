@@ -54,7 +54,7 @@ internal static class ShowAnswers
     public static Answer Bills(Book book, LocalDate today)
     {
         ImmutableArray<OpenDue> dues = OpenDues.OfBills(
-            book, BankHolidays.From(book.Household.Settings.Holidays), today.PlusMonths(BillDues.MonthsAhead));
+            book, book.Household.Holidays, today.PlusMonths(BillDues.MonthsAhead));
         BillResult[] bills = [.. book.Household.Bills.Select(bill =>
         {
             OpenDue? next = dues.FirstOrDefault(due => due.BillId == bill.Id);

@@ -49,7 +49,7 @@ internal static class CalendarReport
     {
         Dictionary<SourceId, string> names = book.Household.Sources.ToDictionary(source => source.Id, source => source.Name);
         HashSet<LocalDate> closed = [.. book.Closed.Select(payday => payday.Payday)];
-        ImmutableArray<ScheduledPayday> scheduled = PayCalendar.Paydays(book.Household.Sources, BankHolidays.From(book.Household.Settings.Holidays), from, to);
+        ImmutableArray<ScheduledPayday> scheduled = book.Household.Paydays.Between(from, to);
         return scheduled
             .Select(payday => new CalendarEntry(
                 payday.Date,

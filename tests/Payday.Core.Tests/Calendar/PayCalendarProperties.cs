@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
 using NodaTime;
+using Payday.Core.Amounts;
 using Payday.Core.Calendar;
 
 namespace Payday.Core.Tests.Calendar;
@@ -88,6 +89,36 @@ public class PayCalendarProperties
                     && month.Usual.All(day => !PayCalendar.Paydays(sources, holidays, day, day).Single().IsExtra);
             },
             iter: 500);
+
+    [Fact]
+    public void Known_AskedForWindowsInAnyOrder_AreThoseOfTheCalendar() =>
+        Gen.Select(SomeSources, Gen.Enum<HolidaySet>(), SomeDate.Array[0, 40], SomeWindow.Array[1, 6]).Sample(
+            (sources, set, closed, windows) =>
+            {
+                var rules = new HolidayRules(set, [.. closed]);
+                var known = new KnownPaydays([.. sources], rules);
+                var holidays = BankHolidays.From(rules);
+                return windows.All(window =>
+                    Written(known.Between(window.From, window.To)).SequenceEqual(Written(PayCalendar.Paydays(sources, holidays, window.From, window.To)))
+                    && known.Next(window.From)?.Date == PayCalendar.Next(sources, holidays, window.From)?.Date
+                    && known.MonthsOf(window.To).Select(Written).SequenceEqual(PayCalendar.MonthsOf(sources, holidays, window.To).Select(Written))
+                    && Written(known.OfMonth(window.To.ToYearMonth())) == Written(PayCalendar.OfMonth(sources, holidays, window.To.ToYearMonth())));
+            },
+            iter: 500);
+
+    [Fact]
+    public void KnownExpected_OfAnyPayday_IsTheSumOverItsSources() =>
+        Gen.Select(SomeSources, SomeWindow, Gen.Int[1, 9_999].Array[3]).Sample(
+            (sources, window, amounts) =>
+            {
+                ImmutableArray<IncomeSource> paid = [.. sources.Select((source, i) => source with { Expected = Money.FromMinorUnits(amounts[i], source.Expected.Currency) })];
+                var known = new KnownPaydays(paid, HolidayRules.None);
+                return known.Between(window.From, window.To).All(payday =>
+                    known.Expected(payday, paid[0].Expected.Currency) == Money.Sum(paid.Select(payday.Expected), paid[0].Expected.Currency));
+            },
+            iter: 500);
+
+    private static string Written(MonthPaydays month) => $"{month.Month}: {string.Join(' ', month.Usual)} of {string.Join(' ', month.All)}";
 
     private static IEnumerable<string> Written(ImmutableArray<ScheduledPayday> paydays) =>
         paydays.Select(payday => $"{payday.Date} {string.Join('+', payday.Sources)} {payday.IsExtra}");

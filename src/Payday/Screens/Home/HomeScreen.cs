@@ -105,6 +105,9 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     ];
 
     /// <inheritdoc/>
+    protected override object Source => (session.Book, session.Today, session.IsReadOnly, Room);
+
+    /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width)
     {
         Book book = session.Book;
@@ -112,7 +115,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         [
             .. NextLines(width - 2).Select(line => FrameLine.Of(" " + line, Ink.Strong)),
             .. Needs(width),
-            .. HomeMoney.Lines(book, BookStatus.Of(book, session.Today).Bank, width),
+            .. HomeMoney.Lines(book, BankAgreement.Of(book), width),
             .. HomePots.Lines(book, session.Today, width),
             .. HomeDues.Lines(book, session.Today, width),
             .. HomePots.Debts(book, width),

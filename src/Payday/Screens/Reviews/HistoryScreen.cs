@@ -13,7 +13,7 @@ namespace Payday.Screens.Reviews;
 internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
 {
     private readonly PotHistory history = PotHistory.Of(session.Book, pot.Id);
-    private readonly PotPlan? plan = PotPlan.Of(session.Book).FirstOrDefault(plan => plan.Pot.Id == pot.Id);
+    private readonly PotPlan? plan = PotPlan.Of(session.Book, pot);
 
     /// <inheritdoc/>
     public override string Title => $"History of {pot.Name}";
@@ -31,9 +31,10 @@ internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
     protected override string Aside => HistoryReport.Average(history, session.Style);
 
     /// <inheritdoc/>
-    protected override IEnumerable<FrameLine> Lines(int width) =>
-    [
-        .. plan is null ? [] : TextWrap.Lines(PotPlanText.Sentence(plan, session.Style), width - 2).Select(line => FrameLine.Of(" " + line, plan.Ahead.IsNegative ? Ink.Alert : Ink.Plain)).Append(FrameLine.Empty),
-        .. HistoryReport.Lines(history, session.Style, width - 2).Select(line => line.Length == 0 ? FrameLine.Empty : FrameLine.Of(" " + line)),
-    ];
+    protected override object Source => session.Style;
+
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Lines(int width) => new JoinedLines<FrameLine>(
+        [.. plan is null ? [] : TextWrap.Lines(PotPlanText.Sentence(plan, session.Style), width - 2).Select(line => FrameLine.Of(" " + line, plan.Ahead.IsNegative ? Ink.Alert : Ink.Plain)).Append(FrameLine.Empty)],
+        new ShownLines<string, FrameLine>(HistoryReport.Lines(history, session.Style, width - 2), line => line.Length == 0 ? FrameLine.Empty : FrameLine.Of(" " + line)));
 }

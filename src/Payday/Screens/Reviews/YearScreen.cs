@@ -55,6 +55,9 @@ internal sealed class YearScreen(BookSession session) : PageScreen
     private YearMonth Begun => session.Book.Household.Start.ToYearMonth();
 
     /// <inheritdoc/>
+    protected override object Source => (session.Book, session.Today, month, byYear);
+
+    /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width)
     {
         // A year that goes on is shown to this month, one that is over to its end.

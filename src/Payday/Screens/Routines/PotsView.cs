@@ -69,7 +69,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
         Rule = RuleTexts.Of(row.Pot.Kind),
         Sign = row.Cut.IsPositive ? '!' : row.Asks ? '?' : row.Changed ? '*' : ' ',
         Ink = row.Cut.IsPositive || row.Asks ? Ink.Alert : Ink.Plain,
-        Detail = row.Asks ? [PotQuestion.Of(row, Style), PotAnswerKeys.Words(row, Plan.Period.First)] : Detail(row),
+        DetailHere = () => row.Asks ? [PotQuestion.Of(row, Style), PotAnswerKeys.Words(row, Plan.Period.First)] : Detail(row),
         Keys = row.Asks ? PotAnswerKeys.Of(row, Work) : [],
         Edit = Amount($"Fill {row.Pot.Name} with", row.Fill, (draft, amount) => draft with { Fills = draft.Fills.SetItem(row.Pot.Id, amount) }),
         Tick = () => Work.Decide(draft => draft with { Fills = draft.Fills.Remove(row.Pot.Id) }),
@@ -97,7 +97,13 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
             { Small: { } small } => $"Notes: {Shown(small.AtLeast)} or more in {Value(small.Note)} or smaller",
             _ => "Notes: any",
         };
-        return [$"{row.Pot.Name}: {weeks}. {NotInNotesText.Of(Plan, cash, Style)}".TrimEnd(), $"{row.Why}. {(row.Cut.IsPositive && row.Pot.Floor.IsPositive ? $"A cut leaves at least {Shown(row.Pot.Floor)}. " : "")}{wishes}"];
+        string over = NotInNotesText.Of(Plan, cash, Style);
+        return
+        [
+            $"{row.Pot.Name}: {weeks}.",
+            $"{row.Why}. {(row.Cut.IsPositive && row.Pot.Floor.IsPositive ? $"A cut leaves at least {Shown(row.Pot.Floor)}. " : "")}{wishes}",
+            .. over.Length == 0 ? Array.Empty<string>() : [over],
+        ];
     }
 
     private string Value(Money note) => NoteText.Value(note.MinorUnits, note.Currency, Style);

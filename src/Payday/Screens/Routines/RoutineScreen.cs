@@ -166,9 +166,11 @@ internal sealed class RoutineScreen : Screen
     private IEnumerable<FrameLine> Foot(int width)
     {
         StepRow? here = Row;
-        string[] detail = [.. (here?.DetailHere?.Invoke() ?? here?.Detail ?? []).SelectMany(line => TextWrap.Lines(line, width - 2))];
+        string[] detail = [.. (here?.Detail ?? []).SelectMany(line => TextWrap.Lines(line, width - 2))];
         FrameLine[] row = [.. detail.Concat(Enumerable.Repeat("", Math.Max(0, View.DetailLines - detail.Length))).Select(line => FrameLine.Of(" " + line))];
-        FrameLine[] note = [.. Said.Lines([View.Note], width)];
+
+        // A longer one takes the room of a note that isn't there, so that the table stands still.
+        FrameLine[] note = [.. Said.Lines([View.Note], width).Skip(View.Note.Text.Length == 0 ? Math.Max(0, detail.Length - View.DetailLines) : 0)];
 
         // A message takes the place of what is said of the step, then of the row: what is left to place and the keys stay in view.
         FrameLine[] message = [.. TextWrap.Lines(Message, width - 2).Select(line => FrameLine.Of(" " + line, MessageInk))];

@@ -14,11 +14,11 @@ internal sealed record StepRow(ImmutableArray<string> Cells)
     /// <summary>How it shows.</summary>
     public Ink Ink { get; init; } = Ink.Plain;
 
-    /// <summary>What is shown below the table while the cursor is here; at most two lines.</summary>
-    public ImmutableArray<string> Detail { get; init; } = [];
+    /// <summary>What is shown below the table while the cursor is here; at most three lines.</summary>
+    public ImmutableArray<string> Detail { get => DetailHere?.Invoke() ?? field; init; } = [];
 
-    /// <summary>The same where it takes some time to work out: asked for only while the cursor is here. Null where <see cref="Detail"/> has it.</summary>
-    public Func<ImmutableArray<string>>? DetailHere { get; init; }
+    /// <summary>Works <see cref="Detail"/> out where that takes some time: it is asked for only while the cursor is here. Null where it is there.</summary>
+    public Func<ImmutableArray<string>>? DetailHere { private get; init; }
 
     /// <summary>The rule behind its figures, in a sentence.</summary>
     public string Rule { get; init; } = "";

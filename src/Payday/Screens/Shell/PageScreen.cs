@@ -12,6 +12,7 @@ internal abstract class PageScreen : Screen
 {
     private int first;
     private int room = 1;
+    private (object Source, int Width, IReadOnlyList<FrameLine> Lines)? kept;
 
     /// <inheritdoc/>
     public sealed override IReadOnlyList<Binding> Bindings =>
@@ -48,32 +49,52 @@ internal abstract class PageScreen : Screen
         string[] message = [.. TextWrap.Lines(Message, size.Width - 2)];
         FrameLine[] head = [FrameLine.Of(TextColumns.Ends(" " + CleanText.OneLine(Title), Aside + " ", size.Width), Ink.Strong), .. HasRule ? [FrameLine.Rule(size.Width)] : Array.Empty<FrameLine>()];
         room = Math.Max(1, size.Height - head.Length - 1 - message.Length);
-        ImmutableArray<FrameLine> lines = [.. Lines(size.Width)];
+        IReadOnlyList<FrameLine> lines = Page(size.Width);
 
         // The line that says how much is below has room of its own only where something is.
-        room = lines.Length > room && message.Length == 0 ? Math.Max(1, room - 1) : room;
-        first = Math.Clamp(first, 0, Math.Max(0, lines.Length - room));
-        ImmutableArray<FrameLine> shown = [.. lines.Skip(first).Take(room)];
+        room = lines.Count > room ? Math.Max(1, room - 1) : room;
+        first = Math.Clamp(first, 0, Math.Max(0, lines.Count - room));
+        ImmutableArray<FrameLine> shown = [.. Enumerable.Range(first, Math.Min(room, lines.Count - first)).Select(i => lines[i])];
 
         // A heading goes with what it heads.
-        shown = first + room < lines.Length && shown is [.., { IsHeading: true }] ? shown.RemoveAt(shown.Length - 1) : shown;
-        int below = Math.Max(0, lines.Length - first - shown.Length);
-        string[] note = below > 0 ? [$" {"more line".ToQuantity(below)} below (Down, PgDn)"] : lines.Length > room ? [""] : [];
+        shown = first + room < lines.Count && shown is [.., { IsHeading: true }] ? shown.RemoveAt(shown.Length - 1) : shown;
+        int below = Math.Max(0, lines.Count - first - shown.Length);
+        string[] note = below > 0 ? [$" {"more line".ToQuantity(below)} below (Down, PgDn)"] : lines.Count > room ? [""] : [];
         return TextFrame.Of(
             size,
             head,
             shown,
             [
-                .. message.Length > 0 ? message.Select(line => FrameLine.Of(" " + line, MessageInk)) : note.Select(line => FrameLine.Of(line, Ink.Quiet)),
+                .. note.Select(line => FrameLine.Of(line, Ink.Quiet)),
+                .. message.Select(line => FrameLine.Of(" " + line, MessageInk)),
                 KeyBar.Of(Bindings, size.Width),
             ]);
     }
 
-    /// <summary>All lines for a width.</summary>
+    /// <summary>
+    /// All that the lines come from beside the width: while it is equal, the page isn't made anew at a key. Null for a page that is made anew each time.
+    /// </summary>
+    protected virtual object? Source => null;
+
+    /// <summary>All lines for a width. Of a list only those that show are asked for.</summary>
     protected abstract IEnumerable<FrameLine> Lines(int width);
 
     /// <summary>A rule over the whole width.</summary>
     protected static FrameLine Rule(int width) => FrameLine.Rule(width);
+
+    private IReadOnlyList<FrameLine> Page(int width)
+    {
+        object? source = Source;
+        if (source is not null && kept is { } last && last.Width == width && source.Equals(last.Source))
+        {
+            return last.Lines;
+        }
+
+        IEnumerable<FrameLine> made = Lines(width);
+        IReadOnlyList<FrameLine> lines = made as IReadOnlyList<FrameLine> ?? [.. made];
+        kept = source is null ? null : (source, width, lines);
+        return lines;
+    }
 
     private Way Scroll(int by)
     {

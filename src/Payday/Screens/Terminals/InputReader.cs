@@ -37,6 +37,9 @@ internal sealed class InputReader
     /// <summary>Whether something is held that may be the beginning of a sequence.</summary>
     public bool IsHolding => part is not (Part.Text or Part.Paste);
 
+    /// <summary>Whether what is held is an escape character alone: the Esc key, unless more comes at once.</summary>
+    public bool HoldsEscape => part == Part.Escape;
+
     /// <summary>Takes what came.</summary>
     public IEnumerable<InputPiece> Take(string input)
     {

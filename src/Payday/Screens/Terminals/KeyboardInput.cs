@@ -22,6 +22,9 @@ internal sealed class KeyboardInput : AnsiInput
     // How long leaving the program may have to wait for this thread. A sequence comes at once: what is held so long is none.
     private const int LookUpMilliseconds = 50;
 
+    // An escape character alone is waited for less: what makes a key of it comes in the same packet, and whoever pressed Esc looks at the screen.
+    private const int EscapeMilliseconds = 12;
+
     // A slow line may hold up a paste; what then came of it would be keys.
     private const int PasteMilliseconds = 3000;
     private const short Readable = 0x001;
@@ -73,7 +76,7 @@ internal sealed class KeyboardInput : AnsiInput
             {
                 Thread.Sleep(LookUpMilliseconds);
             }
-            else if (poll(ref input, 1, LookUpMilliseconds) > 0)
+            else if (poll(ref input, 1, reader.HoldsEscape ? EscapeMilliseconds : LookUpMilliseconds) > 0)
             {
                 isGone = (input.Returned & Gone) != 0;
                 if (!isGone)

@@ -52,6 +52,18 @@ public class InputReaderTests
         Assert.Equal("x", Shown(reader.Take("x")));
     }
 
+    [Theory]
+    [InlineData("\e", true)]
+    [InlineData("\e[", false)]
+    [InlineData("\eO", false)]
+    [InlineData("a", false)]
+    public void HoldsEscape_AfterWhatCame_OnlyWhereItIsAlone(string came, bool expected)
+    {
+        var reader = new InputReader();
+        _ = reader.Take(came).ToList();
+        Assert.Equal(expected, reader.HoldsEscape);
+    }
+
     [Fact]
     public void EndPaste_WithoutItsMark_GivesWhatCame()
     {
