@@ -62,7 +62,7 @@ internal static class LedgerGroupText
         $"{Upper(EntryText.Kind(entry))}, {PurposeNames.Of(book.Household, entry.For)}{(entry.What.Length == 0 ? "" : ": " + entry.What)}";
 
     private static string Moved(Book book, Move move) =>
-        $"Moved, {EndText.Of(book.Household, move.From)} to {EndText.Of(book.Household, move.To)}{(move.Why.Length == 0 ? "" : ": " + move.Why)}";
+        $"Moved, {PurposeNames.Of(book.Household, move.From)} to {PurposeNames.Of(book.Household, move.To)}{(move.Why.Length == 0 ? "" : ": " + move.Why)}";
 
     private static string Purchase(Book book, ImmutableArray<CardPurchase> parts) =>
         $"{parts.Select(part => WeekText.PotName(book, part.PotId)).Humanize()}, {(parts[0].IsRefund ? "refund" : $"by {(parts[0].Card is { } card ? EndText.Debt(book.Household, card) : "card")}")}"

@@ -1,8 +1,11 @@
 using System.Drawing;
 using NodaTime;
+using Payday.Core.AccountEntries;
 using Payday.Core.Amounts;
 using Payday.Core.CardPurchases;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
+using Payday.Core.Moves;
 using Payday.Screens.Reviews;
 using Payday.Tests.Screens.Setup;
 using Payday.Tests.Slips;
@@ -32,6 +35,21 @@ public sealed class LedgerScreenTests : IDisposable
     [InlineData(60, 20)]
     public void Ledger_OfAWeek_IsAsRecorded(int width, int height) =>
         Golden.Equal($"ledger-week-{width}x{height}", new Hand(new LedgerScreen(demo.Session)).To("Bakery").Press("Enter").Shown(new Size(width, height)));
+
+    // A number says nothing to who wrote it down as a fee, or moved it.
+    [Fact]
+    public void Rows_OfEntriesAndMoves_SayWhatTheyWere()
+    {
+        LocalDate day = demo.Session.Today;
+        Money amount = Money.FromMinorUnits(450, demo.Household.Currency);
+        demo.Session.Take(Entering.Enter(demo.Session.Book, new EntryWish(day, EntryKind.Fee, MoveEnds.Buffer, -amount, "ACCOUNT FEE")).Value!);
+        demo.Session.Take(Moving.Enter(demo.Session.Book, new MoveEntry(day, MoveEnds.Buffer, LedgerEnd.InAccount(Purpose.Pot(new PotId("reserve"))), amount, "put by")).Value!);
+
+        string[] shown = new Hand(new LedgerScreen(demo.Session)).Shown(new Size(120, 60));
+        Assert.Contains(shown, line => line.Contains("ACCOUNT FEE", StringComparison.OrdinalIgnoreCase));
+        Assert.Contains(shown, line => line.Contains("Moved, ", StringComparison.Ordinal) && line.Contains("Reserve: put by", StringComparison.Ordinal));
+        Assert.DoesNotContain(shown, line => line.Contains("Account entry 1", StringComparison.Ordinal) || line.Contains("Move 1", StringComparison.Ordinal));
+    }
 
     [Fact]
     public void Enter_UnfoldsAndFolds()
