@@ -79,7 +79,7 @@ public class WalletFillTests
         Book undone = Purchasing.Undo(filled, 1, Friday6March).Value!;
 
         Assert.Equal(Usd(60), undone.Has("cash/wallet:food"));
-        Assert.Equal(1, WalletFills.Waiting(undone, Friday6March).Length);
+        Assert.Single(WalletFills.Waiting(undone, Friday6March));
         Book waits = WalletFills.Unmark(undone, First, Friday6March).Value!;
         Assert.Equal((Usd(0), 2), (waits.Has("cash/wallet:food"), WalletFills.Waiting(waits, Friday6March).Length));
     }

@@ -254,6 +254,7 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
             ["interest"] = Plain(Into(end => Is(end, "interest: "))),
             ["fills"] = Plain(Into(InPot, fact => Held(fact.From) && Held(fact.To) && fact.Act != "rounding")),
             ["rounding"] = Plain(during.Where(fact => fact.Act == "rounding").Sum(fact => fact.Amount)),
+            ["missing"] = Plain(Into(end => Is(end, "missing: "))),
             ["spent"] = Plain(Into(end => Is(end, "spent: ")) + during.Where(fact => ModelLedger.EntryKinds.Contains(fact.To)).Sum(fact => fact.Amount)),
             ["owed"] = Plain(-book.Debts.Sum(debt => book.Ledger.Has(ModelLedger.Owed(debt.Name), month.AddMonths(1).AddDays(-1)))),
         };
