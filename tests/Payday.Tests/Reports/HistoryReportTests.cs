@@ -39,7 +39,7 @@ public class HistoryReportTests
             {
                 PotHistoryLine line = history.Lines[^(i + 1)];
                 Assert.True(TextColumns.Width(rows[i]) <= width);
-                Assert.EndsWith(" " + line.Amount.ToString(NumberStyle.CommaPoint), rows[i][..amounts], StringComparison.Ordinal);
+                Assert.EndsWith($" {(line.Change is { IsPositive: true } ? "+" : "")}{(line.Change ?? line.Amount).ToString(NumberStyle.CommaPoint)}", rows[i][..amounts], StringComparison.Ordinal);
                 Assert.StartsWith($"{DateText.Short(line.Date)} {line.Date.Year}", rows[i], StringComparison.Ordinal);
             }
         });
