@@ -38,6 +38,9 @@ public abstract record Culprit
     /// <param name="Lines">The lines.</param>
     public sealed record Together(ImmutableArray<AccountLine> Lines) : Culprit;
 
+    /// <summary>No line is ticked, and none alone or with few others is the difference: ticking comes first.</summary>
+    public sealed record NoneTicked : Culprit;
+
     /// <summary>Nothing here explains it: something isn't entered, such as a fee or interest.</summary>
     /// <param name="Amount">The difference: above zero what came in, below what went out.</param>
     public sealed record NotEntered(Money Amount) : Culprit;

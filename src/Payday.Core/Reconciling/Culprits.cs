@@ -25,7 +25,9 @@ internal static class Culprits
 
         ImmutableArray<Culprit> alone = [.. Alone(lines, ticked, difference)];
         ImmutableArray<Culprit> all = alone.IsEmpty ? [.. Together(lines, ticked, difference).Take(MostTogether)] : alone;
-        return all.IsEmpty ? [new Culprit.NotEntered(difference)] : all;
+        return !all.IsEmpty ? all
+            : ticked.IsEmpty && !lines.IsEmpty ? [new Culprit.NoneTicked()]
+            : [new Culprit.NotEntered(difference)];
     }
 
     private static IEnumerable<Culprit> Alone(ImmutableArray<AccountLine> lines, ImmutableSortedSet<long> ticked, Money difference)

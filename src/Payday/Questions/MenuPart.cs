@@ -57,7 +57,7 @@ internal sealed class MenuPart(BookSession session) : Part
     /// <inheritdoc/>
     public override IReadOnlyList<Question> Questions =>
     [
-        new("what", $"What now? {Proposed} proposed{(Proposed == Payday && Routine.Next(session.Book) is { Ok: true, Value: var next } ? $", {DateText.Long(next)}" : "")}.", Take)
+        new("what", $"What now? {Proposed} proposed{(Proposed == Payday && Routine.Next(session.Book) is { Ok: true, Value: var next } ? $", {DateText.Long(next)}" : "")}; ? names the rest.", Take)
         {
             Under = Name,
             Heading = () => OverviewNeeds.Of(session.Book).Concat(WeekNeeds.Of(session.Book, session.Today, NeedWays.None)),

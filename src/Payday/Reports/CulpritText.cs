@@ -23,6 +23,7 @@ internal static class CulpritText
             Culprit.WrongSign wrong => $"{Line(wrong.Line)}, is half of the difference: did it go the other way?",
             Culprit.Swapped swapped => $"{Line(swapped.Line)}: the bank may have {swapped.Amount.ToString(style)}, two digits swapped.",
             Culprit.Together together => $"Together they are the difference: {together.Lines.Select(Line).Humanize()}.",
+            Culprit.NoneTicked => "No line is ticked yet: tick those that the bank shows, and see what is left.",
             Culprit.NotEntered { Amount.IsNegative: true } => "Nothing here explains it: look at the bank for a fee or a payment that isn't entered here.",
             Culprit.NotEntered => "Nothing here explains it: look at the bank for interest, a refund or an income that isn't entered here.",
             _ => throw new ArgumentOutOfRangeException(nameof(culprit), culprit, "There is no text for it."),

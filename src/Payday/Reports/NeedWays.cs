@@ -5,14 +5,15 @@ namespace Payday.Reports;
 /// <param name="Fill">To the fills.</param>
 /// <param name="Return">To the cash return.</param>
 /// <param name="Bank">To the reconciliation.</param>
-internal sealed record NeedWays(string Count, string Fill, string Return, string Bank)
+/// <param name="Difference">To the differences of counts.</param>
+internal sealed record NeedWays(string Count, string Fill, string Return, string Bank, string Difference)
 {
     /// <summary>Keys of home.</summary>
-    public static NeedWays Keys { get; } = new(" (w)", " (f)", " (r)", " (@)");
+    public static NeedWays Keys { get; } = new(" (w)", " (f)", " (r)", " (@)", " (w, then g)");
 
     /// <summary>Commands.</summary>
-    public static NeedWays Commands { get; } = new(" (payday count)", " (payday fill)", " (payday return)", " (payday reconcile)");
+    public static NeedWays Commands { get; } = new(" (payday count)", " (payday fill)", " (payday return)", " (payday reconcile)", " (payday difference)");
 
     /// <summary>Nothing, where there is only a look.</summary>
-    public static NeedWays None { get; } = new("", "", "", "");
+    public static NeedWays None { get; } = new("", "", "", "", "");
 }

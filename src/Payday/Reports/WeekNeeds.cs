@@ -46,7 +46,7 @@ internal static class WeekNeeds
 
         foreach (WeekCount open in Differences.Open(book))
         {
-            yield return WeekText.Difference(book, open);
+            yield return $"{WeekText.Difference(book, open).TrimEnd('.')}{ways.Difference}.";
         }
     }
 }

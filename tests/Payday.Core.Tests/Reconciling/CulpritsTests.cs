@@ -34,7 +34,7 @@ public class CulpritsTests
         Culprit culprit = Assert.Single(Culprits.Of(lines, [], Usd(-(1 << (together + 1)) + 2)));
 
         Assert.Equal(named ? together : null, (culprit as Culprit.Together)?.Lines.Length);
-        Assert.Equal(!named, culprit is Culprit.NotEntered);
+        Assert.Equal(!named, culprit is Culprit.NoneTicked);
     }
 
     private static AccountLine Line(long number, decimal amount, string who = "shop") => new(

@@ -73,7 +73,7 @@ public sealed class AskResumeTests
 
         Assert.Contains("Why: nothing yet. What is it?", said);
         Assert.Single(book.Book.Weeks.StandingMoves);
-        Assert.Equal(["What now? payday proposed, Fri 6 Mar 2026."], book.Ask()[^1..]);
+        Assert.Equal(["What now? payday proposed, Fri 6 Mar 2026; ? names the rest."], book.Ask()[^1..]);
     }
 
     [Fact]
@@ -105,7 +105,7 @@ public sealed class AskResumeTests
     {
         using var book = new AskedBook();
 
-        Assert.Equal("What now? stop proposed.", book.Ask("payday", "", "menu")[^1]);
-        Assert.Equal("What now? payday proposed, Fri 6 Mar 2026.", book.Ask()[^1]);
+        Assert.Equal("What now? stop proposed; ? names the rest.", book.Ask("payday", "", "menu")[^1]);
+        Assert.Equal("What now? payday proposed, Fri 6 Mar 2026; ? names the rest.", book.Ask()[^1]);
     }
 }

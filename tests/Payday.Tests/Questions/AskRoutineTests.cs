@@ -77,7 +77,7 @@ public sealed class AskRoutineTests
         hand.Press("Right", "c", "Enter");
 
         Assert.Equal(asked.Digest, both.Digest);
-        Assert.Equal(["What now? fill proposed."], both.Ask()[^1..]);
+        Assert.Equal(["What now? fill proposed; ? names the rest."], both.Ask()[^1..]);
     }
 
     [Fact]

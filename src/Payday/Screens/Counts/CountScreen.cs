@@ -98,7 +98,18 @@ internal sealed class CountScreen : CursorScreen
     private bool NeedsName => Here is { Fault: CountFault.MoreThanThere or CountFault.Unnamed };
 
     private Binding NameKey => Letters.Explain.Does(
-        NeedsName ? "where from" : "", "Name what is missing from what was spent, or what was found.", () => new Way.Edit(cells.Difference(Here!)));
+        NeedsName ? "where from" : "", "Name what is missing from what was spent, or what was found.", ToName);
+
+    private Way ToName()
+    {
+        if (Here is { Entry: { } })
+        {
+            return new Way.Edit(cells.Difference(Here));
+        }
+
+        Message = "Type what is left first.";
+        return Way.Stay;
+    }
 
     private CountPlan Plan => work.Plan;
 
