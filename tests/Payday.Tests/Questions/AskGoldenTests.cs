@@ -25,7 +25,7 @@ public sealed class AskGoldenTests
     public void Ask_WithChangesHelpAndMistakes_IsAsRecorded()
     {
         using var book = new AskedBook();
-        string[] said = book.Transcript(
+        string[] said = book.SaidAndAnswered(
             "payday", "?", "2200", "Gift=50", "", "", "70 paid", "junk", "paid", "back", "unpaid", "", "", "", "later", "when due", "",
             "40", "paid", "390", "?", "back", "-1", "400", "stop");
 
@@ -39,14 +39,14 @@ public sealed class AskGoldenTests
         using var book = new AskedBook();
         book.Closed();
         book.Today = new(2026, 3, 7);
-        List<string> said = [.. book.Transcript("?", "fill", "", "skip", "no", "stop")];
-        said.AddRange(book.Transcript("menu", "menu", "card", "Bread", "", "12.40", "", "yesterday", "", "", "bills", "?", "phones", "70", "", "", "no", "stop"));
+        List<string> said = [.. book.SaidAndAnswered("?", "fill", "", "skip", "no", "stop")];
+        said.AddRange(book.SaidAndAnswered("menu", "menu", "card", "Bread", "", "12.40", "", "yesterday", "", "", "bills", "?", "phones", "70", "", "", "no", "stop"));
         book.Today = new(2026, 3, 12);
-        said.AddRange(book.Transcript(
+        said.AddRange(book.SaidAndAnswered(
             "count", "", "21.50", "buffer", "45", "back", "missing Lost coin=1", "46", "Old coat", "", "3", "stays", "500", "?", "", "back", "uncounted", "15", "", "",
             "menu", "count", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", ""));
-        said.AddRange(book.Transcript("menu", "return", "?", "", "yes", "bank", "", "4000", "yes", "all", "Not known", "yes"));
-        said.AddRange(book.Transcript("move", "fuel", "clothes", "2", "", "none", "", "", "entry", "", "3.20", "buffer", "", "Interest", "", "", "received", "menu", "stop"));
+        said.AddRange(book.SaidAndAnswered("menu", "return", "?", "", "yes", "bank", "", "4000", "yes", "all", "Not known", "yes"));
+        said.AddRange(book.SaidAndAnswered("move", "fuel", "clothes", "2", "", "none", "", "", "entry", "", "3.20", "buffer", "", "Interest", "", "", "received", "menu", "stop"));
 
         IsPlain(said);
         Golden.Equal("parts", said);

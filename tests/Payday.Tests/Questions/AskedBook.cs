@@ -58,7 +58,7 @@ internal sealed class AskedBook : IDisposable
     public string[] AskFor(string what, params string[] lines) => Ask(what, lines);
 
     /// <summary>What was said with what was typed between, as a terminal shows it.</summary>
-    public string[] Transcript(params string[] lines)
+    public string[] SaidAndAnswered(params string[] lines)
     {
         using var output = new StringWriter { NewLine = "\n" };
         Run(null, lines, output, output);
