@@ -78,7 +78,7 @@ public sealed class AtOnceTests : IDisposable
         using BookStore open = BookStore.Open(shell.Data);
         WeekRecords weeks = open.Load()!.Weeks;
         Assert.Equal((1, 1), (weeks.Entries.Length, weeks.Reconciliations.Length));
-        Assert.Contains("0", new[] { 0, 1 }.Select(run => File.ReadAllText(shell.In($"exit{run}")).Trim()));
+        Assert.Contains("0", Enumerable.Range(0, 2).Select(run => File.ReadAllText(shell.In($"exit{run}")).Trim()));
     }
 
     public void Dispose() => shell.Dispose();
