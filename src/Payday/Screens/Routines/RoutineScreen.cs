@@ -130,6 +130,9 @@ internal sealed class RoutineScreen : Screen
             [Below(rows.Length, width), .. foot]);
     }
 
+    /// <inheritdoc/>
+    public override int Standing(int width) => SumLine.Of(work.Plan, width).Count();
+
     private IEnumerable<FrameLine> Head(int width)
     {
         RoutinePlan plan = work.Plan;
