@@ -63,7 +63,7 @@ internal static class ClosingReport
 
         foreach (Placement one in placements.Where(one => one.Target is MoveTarget.ToDebt))
         {
-            yield return $"Pay the {one.Amount.ToString(style)} to {Name(one)} yourself: the account here counts them as paid.";
+            yield return $"Pay the {one.Amount.ToString(style)} to {Name(one)} yourself: the account here counts it as paid.";
         }
     }
 }
