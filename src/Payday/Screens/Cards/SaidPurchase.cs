@@ -52,6 +52,9 @@ internal sealed class SaidPurchase
     /// <summary>Whether the pots were chosen, not guessed.</summary>
     public bool IsPotChosen { get; private set; }
 
+    /// <summary>Whether something like it was bought before, from which the pot was guessed.</summary>
+    public bool IsPotGuessed { get; private set; }
+
     /// <summary>The pots in a row, each with its part; of one its name alone.</summary>
     public string PotsText => Parts.Length == 1
         ? WeekText.PotName(session.Book, Parts[0].PotId)
@@ -90,6 +93,7 @@ internal sealed class SaidPurchase
         if (!IsPotChosen && PotGuess.For(session.Book, What) is { } guess)
         {
             Parts = [new SaidPart(guess.PotId, null)];
+            IsPotGuessed = true;
         }
 
         return null;

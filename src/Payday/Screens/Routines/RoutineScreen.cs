@@ -59,7 +59,7 @@ internal sealed class RoutineScreen : Screen
         .. View.Keys,
         .. cursor.Keys,
         .. step > RoutineStep.Income ? [new Binding(Key.CursorLeft, "Left", "", "To the step before.", () => Turn(-1))] : Array.Empty<Binding>(),
-        .. step < RoutineStep.Slip ? [new Binding(Key.CursorRight, "Right", "next step", "To the next step; this one is kept as it is.", () => Turn(1))] : Array.Empty<Binding>(),
+        .. step < RoutineStep.Slip ? [new Binding(Key.CursorRight, "Right", "next", "To the next step; this one is kept as it is.", () => Turn(1))] : Array.Empty<Binding>(),
         ShellKeys.Help(this),
         new(Key.Esc, "Esc", "home", "Home; everything is kept, and the next time goes on here.", () => Way.Back),
     ];

@@ -21,8 +21,6 @@ namespace Payday.Screens.Routines;
 /// <summary>Step 5: where the rest goes.</summary>
 internal sealed class SurplusView(RoutineWork work) : StepView(work)
 {
-    private const string Also = SurplusReport.Also;
-
     private readonly PerPlan<IdleMoney> idle = new(plan => new IdleMoney(IdleBuffer.Of(plan)));
     private readonly PerPlan<ImmutableArray<PotCourse>> pots = new(PotCourse.Of);
     private readonly PerPlan<ImmutableArray<BillCourse>> bills = new(BillCourse.Of);
@@ -70,8 +68,9 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
 
     /// <inheritdoc/>
     /// <remarks>Where there is little room, what a placement saves says more than by how many months.</remarks>
-    protected override ImmutableArray<string> CellsIn(ImmutableArray<string> cells, int width) =>
-        width < Roomy && !Plan.Surplus.Before.IsNegative ? cells.SetItem(cells.Length - 1, cells[^1][(cells[^1].LastIndexOf(Also, StringComparison.Ordinal) is >= 0 and { } at ? at + Also.Length : 0)..]) : cells;
+    protected override ImmutableArray<string> CellsIn(ImmutableArray<string> cells, int width) => width < Roomy ? cells.SetItem(cells.Length - 1, Short(cells[^1])) : cells;
+
+    private static string Short(string does) => does.Length > 0 && char.IsAsciiDigit(does[0]) ? does.Split(SurplusReport.Also)[^1] : does;
 
     /// <inheritdoc/>
     protected override ImmutableArray<TextColumn> Columns => Plan.Surplus.Before.IsNegative

@@ -57,7 +57,7 @@ internal sealed class SourceList : ListOf<SourceDraft>
 
     /// <inheritdoc/>
     protected override ImmutableArray<string> Cells(SourceDraft item, SetupFacts facts) =>
-        [item.Name!, ScheduleFields.Words(item, Members.Schedule, facts) + LaterField.Next(item.Later, facts), LaterField.Now(item.Expected, item.Later, facts), Until.Show(item, facts)];
+        [item.Name!, ScheduleFields.Words(item, Members.Schedule, facts) + LaterField.Next(item.Later, facts), LaterField.Now(item.Expected, item.Later, facts), EndField.Short(item.Until)];
 
     // Pay on a closed day mostly comes early (common practice, no source).
     /// <inheritdoc/>
