@@ -8,7 +8,7 @@ namespace Payday.Core.Debts;
 /// <summary>A debt in two courses that it may take.</summary>
 /// <param name="Before">In the one that it is held against.</param>
 /// <param name="After">In the other.</param>
-/// <param name="Because">The other debt whose money makes most of the difference; null where the end is in the same month, or no such money comes differently.</param>
+/// <param name="Because">The other debt whose money makes most of the difference; null where it costs the same and ends in the same month, or no such money comes differently.</param>
 public sealed record DebtChange(ProjectedDebt Before, ProjectedDebt After, RollOnChange? Because)
 {
     /// <summary>How many months sooner it ends, below zero for later; null where it never ends in one of them.</summary>
@@ -40,8 +40,10 @@ public sealed record DebtChange(ProjectedDebt Before, ProjectedDebt After, RollO
             .. before.Debts.Zip(after.Debts).Select(pair =>
             {
                 var change = new DebtChange(pair.First, pair.Second, null);
-                bool later = change.EndsNoMore || change.MonthsSooner < 0;
-                return later || change.EndsNow || change.MonthsSooner > 0
+
+                // Within the same month it is the interest that says which way it went.
+                bool later = change.EndsNoMore || change.MonthsSooner < 0 || (change.MonthsSooner == 0 && change.Saved is { IsNegative: true });
+                return later || change.EndsNow || change.MonthsSooner > 0 || (change.MonthsSooner == 0 && change.Saved is { IsPositive: true })
                     ? change with { Because = Why(pair.First.Id, before.RollOns, after.RollOns, later) }
                     : change;
             }),

@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using NodaTime;
 using Payday.Core.Amounts;
+using Payday.Text;
 
 namespace Payday.Charts;
 
@@ -23,8 +26,9 @@ internal static class LineChart
     /// <param name="height">How many lines, from 2.</param>
     /// <param name="style">How numbers are written.</param>
     /// <param name="most">The least that the scale goes up to, so that two charts can be held against each other; null for what the values need.</param>
+    /// <param name="time">What the first and the last value are of, which stand under their ends in a line more; null for no such line.</param>
     /// <returns>The lines from top to bottom, at most as wide as asked.</returns>
-    public static ImmutableArray<string> Lines(IReadOnlyList<Money> values, int width, int height, NumberStyle style, Money? most = null)
+    public static ImmutableArray<string> Lines(IReadOnlyList<Money> values, int width, int height, NumberStyle style, Money? most = null, (YearMonth First, YearMonth Last)? time = null)
     {
         ArgumentOutOfRangeException.ThrowIfZero(values.Count);
         ArgumentOutOfRangeException.ThrowIfLessThan(height, 2);
@@ -42,8 +46,11 @@ internal static class LineChart
             .. Enumerable.Range(0, height).Select(row =>
                 (row == 0 ? scale[0] : row == height - 1 ? scale[1] : "").PadLeft(margin) + " │"
                 + string.Concat(Enumerable.Range(0, columns).Select(column => cells[row, column] == 0 ? ' ' : (char)(Blank + cells[row, column]))).TrimEnd()),
+            .. time is { } ends ? [new string(' ', margin + 2) + TextColumns.Ends(Month(ends.First), ends.First == ends.Last ? "" : Month(ends.Last), columns).TrimEnd()] : Array.Empty<string>(),
         ];
     }
+
+    private static string Month(YearMonth month) => month.ToString("MMM uuuu", CultureInfo.InvariantCulture);
 
     // A step at each value, joined to the next by a straight line: between two paydays nobody knows better.
     private static int[,] Cells(IReadOnlyList<Money> values, int columns, int rows, long top, long bottom)

@@ -60,8 +60,8 @@ internal static class AheadCommand
         return new Answer.Done(
             [
                 .. Report.Heading(OutlookReport.Title(shown)),
-                .. Charts.LineChart.Lines([.. shown.Paydays.Select(payday => payday.AccountAfter)], Report.Width, ChartHeight, style),
-                "",
+                .. Charts.LineChart.Lines([.. shown.Paydays.Select(payday => payday.AccountAfter)], Report.Width, ChartHeight, style, time: OutlookReport.Time(shown)),
+                OutlookReport.Legend,
                 .. OutlookReport.Lines(plan.Value, tried is null ? null : shown, style, Report.Width),
                 "",
                 .. OutlookReport.Notes(shown, tried is null ? null : plan.Value, style).SelectMany(Report.Prose),

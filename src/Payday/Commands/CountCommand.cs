@@ -119,9 +119,9 @@ internal static class CountCommand
                 .. Report.Heading($"Week of {DateText.Long(plan.Week)}, counted for {DateText.Long(plan.Draft.Date)}"),
                 .. plan.Rows.IsEmpty ? ["No cash pot has anything to count."] : Report.Table(
                     style,
-                    CountTable.Columns(CountTable.Roomy),
-                    plan.Rows.Select(row => CountTable.Cells(row, Then(household, row), style)),
-                    [["Spent", "", "", "", "", plan.Spent.ToString(style), ""]]),
+                    CountTable.Columns(plan.Rows, CountTable.Roomy),
+                    CountTable.Cells(plan.Rows, row => Then(household, row), style),
+                    [["Spent", "", "", "", "", plan.Spent.ToString(style), .. CountTable.HasGaps(plan.Rows) ? [""] : ImmutableArray<string>.Empty, ""]]),
                 .. plan.Rows.Where(row => !row.Difference.IsZero).Select(row => row.Difference.IsPositive
                     ? $"! {row.Difference.ToString(style)} is missing from {row.Pot.Name}: {row.Entry!.DifferenceName}."
                     : $"! {(-row.Difference).ToString(style)} was found in {row.Pot.Name}: {row.Entry!.DifferenceName}."),

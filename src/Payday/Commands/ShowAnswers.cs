@@ -92,7 +92,7 @@ internal static class ShowAnswers
                 "",
                 .. DebtsAheadReport.Table(ahead, style, Report.Width),
                 "",
-                .. DebtsAheadReport.HasWay(ahead) ? [.. DebtsAheadReport.Curves(ahead, style, Report.Width), ""] : Array.Empty<string>(),
+                .. DebtsAheadReport.HasWay(ahead) ? [.. DebtsAheadReport.Curves(ahead, today, style, Report.Width), ""] : Array.Empty<string>(),
                 .. DebtsAheadReport.Notes(ahead, style).Where(note => note[0] != '!').SelectMany(Report.Prose),
                 DebtsAheadReport.Caution,
             ],

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Humanizer;
 using Payday.Core.BankLines;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
@@ -18,7 +17,7 @@ internal static class AccountLineText
         {
             AccountLineKind.Withdrawal => "Cash fetched",
             AccountLineKind.Deposit => "Cash brought",
-            _ => line.Further.Prepend(line.Other).Select(end => Of(household, end)).Humanize(),
+            _ => line.Further.Prepend(line.Other).Select(end => Of(household, end)).InWords(),
         };
         string cheque = line.Cheque is { } number ? $", cheque {number.ToString(CultureInfo.InvariantCulture)}" : "";
         return CleanText.OneLine((what.Length == 0 || what == name ? name : $"{name}, {what}") + cheque);

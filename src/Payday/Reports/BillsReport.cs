@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Ids;
 using Payday.Core.Routines;
 using Payday.Store.Fields;
 using Payday.Text;
@@ -22,13 +23,27 @@ internal static class BillsReport
         IEnumerable<string> eased = bills.Total < bills.Planned
             ? [$"! It doesn't fit: {(bills.Planned - bills.Total).ToString(style)} less than planned is set aside for later bills."]
             : [];
-        return [.. Report.Heading("2 Bills", mode), .. dues, .. held, .. bills.Reason is null ? [] : Report.Prose(Reason(bills, style)), .. eased, .. Late(bills, style)];
+        return [.. Report.Heading("2 Bills", mode), .. dues, .. held, .. bills.Reason is null ? [] : Report.Prose(Reason(bills, style)), .. Given(bills, style).SelectMany(given => Report.Prose(given)), .. eased, .. Late(bills, style)];
     }
 
     /// <summary>Why so much is set aside, in a sentence with its figures.</summary>
     public static string Reason(BillsStep bills, NumberStyle style) => bills.Reason is { } reason
         ? $"{Percent(reason.Share, style)} of each pay to {DateText.Short(reason.Payday)} keeps bills on time; {reason.Sets.Name}, {DateText.Short(reason.Sets.Date)}, sets it."
         : bills.Total.IsPositive ? $"{bills.Total.ToString(style)} set aside today is what this payday's bills lack." : "What is set aside covers this payday's bills; nothing is added today.";
+
+    /// <summary>What bills give up of what is set aside for them today, a sentence each: a figure below zero is said to be one.</summary>
+    public static IEnumerable<string> Given(BillsStep bills, NumberStyle style) => GivenSetAside.Of(bills).Select(given => Given(given, style));
+
+    /// <summary>What one bill gives up; empty for nothing.</summary>
+    public static string Given(BillsStep bills, BillId billId, NumberStyle style) =>
+        string.Concat(GivenSetAside.Of(bills).Where(given => given.Line.BillId == billId).Select(given => Given(given, style)));
+
+    private static string Given(GivenSetAside given, NumberStyle style)
+    {
+        string why = given.To is { } sooner ? $"{sooner}, due sooner, needs it" : "it isn't needed there now";
+        string until = given.Line.NextDue is { } date && given.To is not null ? $", and it has until {DateText.Short(date)} to come back" : "";
+        return $"{given.Line.Name} gives up {given.Amount.ToString(style)} today: {why}{until}.";
+    }
 
     private static string Percent(decimal share, NumberStyle style) =>
         style.Written((share * 100).ToString("0.00", CultureInfo.InvariantCulture)) + " %";

@@ -55,11 +55,14 @@ internal static class CalendarReport
                 payday.Date,
                 (payday.IsExtra ? "extra payday" : "payday") + (closed.Contains(payday.Date) ? ", closed" : ""),
                 string.Join("; ", payday.Sources.Select(source => names[source])),
-                null))
+                closed.Contains(payday.Date) ? null : Known(book.Household.Paydays.Expected(payday, book.Household.Currency))))
             .Concat(closed
                 .Where(date => date >= from && date <= to && !scheduled.Any(payday => payday.Date == date))
                 .Select(date => new CalendarEntry(date, "payday, closed", "", null)));
     }
+
+    // Pay that can't be foreseen is expected to be nothing.
+    private static Money? Known(Money expected) => expected.IsPositive ? expected : null;
 
     private static string Word(ComingDue due) => due.Paid ? "paid" : due.Kind == DueKind.Minimum ? "minimum due" : "due";
 }
@@ -68,5 +71,5 @@ internal static class CalendarReport
 /// <param name="Date">The day.</param>
 /// <param name="What">A payday, an extra payday, a fill day, a due or one that is paid; or today.</param>
 /// <param name="For">Whose.</param>
-/// <param name="Amount">What is due, or null.</param>
+/// <param name="Amount">What is due or expected to come in; null where that isn't known, or it is over.</param>
 internal sealed record CalendarEntry(LocalDate Date, string What, string For, Money? Amount);

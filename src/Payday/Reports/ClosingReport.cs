@@ -28,11 +28,11 @@ internal static class ClosingReport
             $"{plan.Income.CameIn.ToString(style)} came in.",
             .. plan.Income.Overdraft is { Owed.IsPositive: true } overdraft ? [$"{overdraft.Amount.ToString(style)} pays off the overdraft{(overdraft.Rest.IsZero ? "" : $", of which {overdraft.Rest.ToString(style)} is left")}."] : Array.Empty<string>(),
             .. plan.Income.Buffer.Amount.IsPositive ? [$"{plan.Income.Buffer.Amount.ToString(style)} comes from the buffer, which keeps {(plan.Income.Buffer.Has - plan.Income.Buffer.Amount).ToString(style)}."] : Array.Empty<string>(),
-            $"{plan.Bills.Total.ToString(style)} is set aside for bills; {plan.Bills.Dues.Count(due => due.Paid)} of {plan.Bills.Dues.Length} due are marked paid.",
-            $"{plan.Debts.Total.ToString(style)} goes to debt minimums; {plan.Debts.Rows.Count(row => row.Paid)} of {plan.Debts.Rows.Count(row => row.Due is not null)} due are marked paid.",
-            $"{plan.Pots.Total.ToString(style)} goes in pots.",
+            .. Step(plan.Bills.Total, "is set aside for bills", plan.Bills.Dues.Count(due => due.Paid), plan.Bills.Dues.Length, style),
+            .. Step(plan.Debts.Total, "goes to debt minimums", plan.Debts.Rows.Count(row => row.Paid), plan.Debts.Rows.Count(row => row.Due is not null), style),
+            .. plan.Pots.Total.IsZero ? Array.Empty<string>() : [$"{plan.Pots.Total.ToString(style)} goes in pots."],
             .. Placed(plan, style),
-            $"{plan.Withdrawal.Plan.WithdrawTotal.ToString(style)} is to be withdrawn, {"note".ToQuantity(plan.Withdrawal.Plan.Withdraw.Pieces)}.",
+            .. plan.Withdrawal.Plan.WithdrawTotal.IsZero ? Array.Empty<string>() : [$"{plan.Withdrawal.Plan.WithdrawTotal.ToString(style)} is to be withdrawn, {"note".ToQuantity(plan.Withdrawal.Plan.Withdraw.Pieces)}."],
             .. ReusedNotes.ToBuffer(closed.Ledger.Since(plan.Book.Ledger)) is { IsPositive: true } reused
                 ? [$"{reused.ToString(style)} of loose notes at home goes in pots; as much of their money in the account goes to the buffer."]
                 : Array.Empty<string>(),
@@ -51,6 +51,15 @@ internal static class ClosingReport
         ];
     }
 
+    // Nothing is said of what there is nothing of.
+    private static IEnumerable<string> Step(Money total, string does, int paid, int due, NumberStyle style)
+    {
+        if (!total.IsZero || due > 0)
+        {
+            yield return $"{total.ToString(style)} {does}{(due == 0 ? "" : $"; {paid} of {due} due {(due == 1 ? "is" : "are")} marked paid")}.";
+        }
+    }
+
     // An extra payment is no due that anything reminds of: it is said here who makes it.
     private static IEnumerable<string> Placed(RoutinePlan plan, NumberStyle style)
     {
@@ -58,12 +67,12 @@ internal static class ClosingReport
         string Name(Placement one) => CleanText.OneLine(one.Target.NameIn(plan.Book.Household));
         if (!placements.IsEmpty)
         {
-            yield return $"{plan.Surplus.Placed.ToString(style)} of surplus goes to {(placements.Length == 1 ? Name(placements[0]) : placements.Select(one => $"{Name(one)} ({one.Amount.ToString(style)})").Humanize())}.";
+            yield return $"{plan.Surplus.Placed.ToString(style)} of surplus goes to {(placements.Length == 1 ? Name(placements[0]) : placements.Select(one => $"{Name(one)} ({one.Amount.ToString(style)})").InWords())}.";
         }
 
         foreach (Placement one in placements.Where(one => one.Target is MoveTarget.ToDebt))
         {
-            yield return $"Pay the {one.Amount.ToString(style)} to {Name(one)} yourself: the account here counts them as paid.";
+            yield return $"Pay the {one.Amount.ToString(style)} to {Name(one)} yourself: the account here counts it as paid.";
         }
     }
 }

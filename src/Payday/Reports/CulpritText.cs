@@ -1,4 +1,3 @@
-using Humanizer;
 using Payday.Core.Amounts;
 using Payday.Core.BankLines;
 using Payday.Core.Households;
@@ -22,7 +21,7 @@ internal static class CulpritText
             Culprit.Twice twice => $"{Line(twice.Line)}, is there twice, the other on {DateText.Short(twice.Twin.Date)}: was it entered twice?",
             Culprit.WrongSign wrong => $"{Line(wrong.Line)}, is half of the difference: did it go the other way?",
             Culprit.Swapped swapped => $"{Line(swapped.Line)}: the bank may have {swapped.Amount.ToString(style)}, two digits swapped.",
-            Culprit.Together together => $"Together they are the difference: {together.Lines.Select(Line).Humanize()}.",
+            Culprit.Together together => $"Together they are the difference: {together.Lines.Select(Line).InWords()}.",
             Culprit.NoneTicked => "No line is ticked yet: tick those that the bank shows, and see what is left.",
             Culprit.NotEntered { Amount.IsNegative: true } => "Nothing here explains it: look at the bank for a fee or a payment that isn't entered here.",
             Culprit.NotEntered => "Nothing here explains it: look at the bank for interest, a refund or an income that isn't entered here.",

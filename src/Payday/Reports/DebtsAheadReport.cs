@@ -35,19 +35,20 @@ internal static class DebtsAheadReport
     ];
 
     /// <summary>What is owed on all of them together, month by month: at minimums alone beside the proposal, to the same scale.</summary>
-    public static ImmutableArray<string> Curves(DebtsAhead ahead, NumberStyle style, int width)
+    public static ImmutableArray<string> Curves(DebtsAhead ahead, LocalDate today, NumberStyle style, int width)
     {
         ImmutableArray<Money> minimums = ahead.AtMinimums.Owed;
         ImmutableArray<Money> proposed = ahead.AsProposed.Owed;
         int months = Math.Max(Shown(ahead.AtMinimums), Shown(ahead.AsProposed));
-        Money today = Money.Sum(ahead.Debts.Select(debt => debt.Glance.Balance), minimums[0].Currency);
-        Money[] left = Over(today, minimums, months);
-        Money[] right = Over(today, proposed, months);
+        Money owedNow = Money.Sum(ahead.Debts.Select(debt => debt.Glance.Balance), minimums[0].Currency);
+        Money[] left = Over(owedNow, minimums, months);
+        Money[] right = Over(owedNow, proposed, months);
         Money most = Money.Max(left.Max(), right.Max());
         string over = $"over {"month".ToQuantity(months)}";
+        (YearMonth, YearMonth) time = (today.ToYearMonth(), today.ToYearMonth().PlusMonths(months));
         int each = width < LeastBeside ? width : (width - Gap) / 2;
-        string[] first = [$"Owed at minimums alone, {over}", .. LineChart.Lines(left, each, ChartHeight, style, most)];
-        string[] second = ["Owed with what is proposed", .. LineChart.Lines(right, each, ChartHeight, style, most)];
+        string[] first = [$"Owed at minimums alone, {over}", .. LineChart.Lines(left, each, ChartHeight, style, most, time)];
+        string[] second = ["Owed with what is proposed", .. LineChart.Lines(right, each, ChartHeight, style, most, time)];
         return width < LeastBeside
             ? [.. first, .. second]
             : [.. first.Zip(second, (one, two) => TextColumns.PadRight(one, each + Gap) + two)];

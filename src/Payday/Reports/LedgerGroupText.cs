@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Humanizer;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
@@ -65,7 +64,7 @@ internal static class LedgerGroupText
         $"Moved, {PurposeNames.Of(book.Household, move.From)} to {PurposeNames.Of(book.Household, move.To)}{(move.Why.Length == 0 ? "" : ": " + move.Why)}";
 
     private static string Purchase(Book book, ImmutableArray<CardPurchase> parts) =>
-        $"{parts.Select(part => WeekText.PotName(book, part.PotId)).Humanize()}, {(parts[0].IsRefund ? "refund" : $"by {(parts[0].Card is { } card ? EndText.Debt(book.Household, card) : "card")}")}"
+        $"{parts.Select(part => WeekText.PotName(book, part.PotId)).InWords()}, {(parts[0].IsRefund ? "refund" : $"by {(parts[0].Card is { } card ? EndText.Debt(book.Household, card) : "card")}")}"
         + $"{(parts[0].What.Length == 0 ? "" : ": " + parts[0].What)}";
 
     // In the household's order of their first movements.
@@ -77,7 +76,7 @@ internal static class LedgerGroupText
         .OfType<Core.Ids.PotId>()
         .Distinct()
         .Select(id => EndText.Pot(book.Household, id))
-        .Humanize();
+        .InWords();
 
     private static string Reason(LedgerGroup group)
     {

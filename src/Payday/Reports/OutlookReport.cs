@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Humanizer;
+using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Outlooks;
@@ -16,29 +17,45 @@ internal static class OutlookReport
     /// <param name="trial">With a change, or null.</param>
     /// <param name="style">How numbers are written.</param>
     /// <param name="width">The columns there are.</param>
-    public static IEnumerable<string> Lines(Outlook plan, Outlook? trial, NumberStyle style, int width) => Table(plan, trial, style).Lay(width).All;
+    public static IEnumerable<string> Lines(Outlook plan, Outlook? trial, NumberStyle style, int width) => Table(plan, trial, style, width).Lay(width).All;
 
     /// <summary>What the table leaves out where there is so little room; nothing where it is whole.</summary>
-    public static IEnumerable<string> LeftOut(Outlook plan, Outlook? trial, NumberStyle style, int width) => Table(plan, trial, style).LeftOut(width) is { IsEmpty: false } headers
-        ? [$"A wider window shows {headers.Humanize()} too."]
+    public static IEnumerable<string> LeftOut(Outlook plan, Outlook? trial, NumberStyle style, int width) => Table(plan, trial, style, width).LeftOut(width) is { IsEmpty: false } headers
+        ? [$"A wider window shows {headers.InWords()} too."]
         : [];
 
-    private static TextTable Table(Outlook plan, Outlook? trial, NumberStyle style)
+    /// <summary>What the columns are that don't say it themselves.</summary>
+    public const string Legend = "over: left for the surplus; account, cash: what is there at the end.";
+
+    /// <summary>The months of its first payday and its last.</summary>
+    public static (YearMonth First, YearMonth Last) Time(Outlook outlook) => (outlook.Paydays[0].Date.ToYearMonth(), outlook.Paydays[^1].Date.ToYearMonth());
+
+    // Two blanks between the columns where nothing has to be left out for them.
+    private static TextTable Table(Outlook plan, Outlook? trial, NumberStyle style, int width)
+    {
+        TextTable wide = Table(plan, trial, style, isWide: true);
+        return wide.LeftOut(width).IsEmpty ? wide : Table(plan, trial, style, isWide: false);
+    }
+
+    private static TextTable Table(Outlook plan, Outlook? trial, NumberStyle style, bool isWide)
     {
         Outlook shown = trial ?? plan;
         ImmutableArray<TextColumn> columns =
         [
-            new(""), new("Payday", Align.Right), Report.Amounts("in"), Drops("bills", 3), Drops("debts", 2), Drops("pots", 1),
+            new(""), new(Date("Payday", isWide), Align.Right), Report.Amounts("in"), Drops("bills", 3), Drops("debts", 2), Drops("pots", 1),
             .. trial is null
                 ? [Report.Amounts("over"), Report.Amounts("account"), Drops("cash", 4)]
                 : ImmutableArray.Create(Report.Amounts("over"), Report.Amounts("before"), Report.Amounts("account")),
         ];
         return new TextTable(
             columns,
-            [.. shown.Paydays.Select((payday, i) => Cells(payday, plan.Paydays.ElementAtOrDefault(i), trial is not null, style))],
-            gap: 1,
+            [.. shown.Paydays.Select((payday, i) => Cells(payday, plan.Paydays.ElementAtOrDefault(i), trial is not null, isWide, style))],
+            gap: isWide ? 2 : 1,
             decimalMark: style.DecimalMark);
     }
+
+    // A date and the amount after it would be read as one.
+    private static string Date(string text, bool isWide) => isWide ? text : text + " ";
 
     /// <summary>What is to be said beneath it: the tightest payday, what is reached, paid off, or can't be paid.</summary>
     public static IEnumerable<string> Notes(Outlook outlook, Outlook? plan, NumberStyle style)
@@ -95,10 +112,10 @@ internal static class OutlookReport
 
     private static TextColumn Drops(string header, int order) => Report.Amounts(header) with { Drops = order };
 
-    private static ImmutableArray<string> Cells(OutlookPayday payday, OutlookPayday? plan, bool isTrial, NumberStyle style) =>
+    private static ImmutableArray<string> Cells(OutlookPayday payday, OutlookPayday? plan, bool isTrial, bool isWide, NumberStyle style) =>
     [
         payday.IsTight ? "!" : "",
-        DateText.Day(payday.Date),
+        Date(DateText.Day(payday.Date), isWide),
         (payday.Income + payday.FromBuffer).ToString(style),
         payday.Bills.ToString(style),
         payday.Minimums.ToString(style),

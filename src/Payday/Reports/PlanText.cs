@@ -81,7 +81,7 @@ internal static class PlanText
             ProposalReason.Words => "A card purchase had these words.",
             ProposalReason.Bank => "The bank's own word for it.",
             ProposalReason.Cash => "By the bank's words it is cash.",
-            ProposalReason.Sum => $"Together they are it: {line.Partners.Select(partner => TargetText.Of(household, partner)).Humanize()}.",
+            ProposalReason.Sum => $"Together they are it: {line.Partners.Select(partner => TargetText.Of(household, partner)).InWords()}.",
             _ => "",
         },
         { Line.Kind: LineKind.Cash, Line.Amount.IsNegative: true } => "Cash fetched that the book doesn't have. Enter picks for which pot.",
@@ -93,7 +93,7 @@ internal static class PlanText
 
     private static string Of(Household household, PlannedLine line, Proposal proposal) => proposal.Lines.IsEmpty
         ? TargetText.Of(household, proposal.Target, proposal.Due, line.Line.Amount)
-        : $"{(proposal.Lines.Length == 1 ? "line" : "lines")} {proposal.Lines.Select(number => number.ToString(CultureInfo.InvariantCulture)).Humanize()}";
+        : $"{(proposal.Lines.Length == 1 ? "line" : "lines")} {proposal.Lines.Select(number => number.ToString(CultureInfo.InvariantCulture)).InWords()}";
 
     private static string Short(Household household, Partner partner) => partner switch
     {

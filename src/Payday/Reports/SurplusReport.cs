@@ -14,6 +14,9 @@ namespace Payday.Reports;
 /// <summary>Where the rest goes and what it does; or what can't be paid.</summary>
 internal static class SurplusReport
 {
+    /// <summary>What stands between the months and the interest of <see cref="Change"/>.</summary>
+    public const string Also = ", ";
+
     // A day without its year can't be the one a year later.
     private const int MonthsByDay = 11;
 
@@ -150,7 +153,7 @@ internal static class SurplusReport
             { MonthsSooner: < 0 and { } months } => $"{"month".ToQuantity(-months)} later",
             _ => "",
         };
-        return string.Join(", ", new[] { time, saves }.Where(part => part.Length > 0));
+        return string.Join(Also, new[] { time, saves }.Where(part => part.Length > 0));
     }
 
     /// <summary>Which debts end in another month with a change, and why, a sentence each: without the one that it is made on.</summary>
@@ -165,6 +168,20 @@ internal static class SurplusReport
             _ => "",
         })
         .Where(sentence => sentence.Length > 0);
+
+    /// <summary>Why a debt ends later or costs more as placed now, where nothing is placed on it; empty where it does neither.</summary>
+    public static string Worse(SurplusStep surplus, DebtChange change, NumberStyle style)
+    {
+        string does = change switch
+        {
+            { EndsNoMore: true } => "never ends",
+            { MonthsSooner: < 0 and { } months } => $"ends {Moved(months)}",
+            { Saved: { IsNegative: true } saved } => $"costs {(-saved).ToString(style)} more",
+            _ => "",
+        };
+        string because = Because(surplus, change);
+        return does.Length == 0 ? "" : $"As placed now it {does}{(because.Length == 0 ? ", because other money comes to it later" : because)}.";
+    }
 
     // E.g. a month sooner, 3 months later.
     private static string Moved(int months)

@@ -20,18 +20,46 @@ public class CellInputTests
         Assert.NotEmpty(terminal.Top.Message);
         Assert.DoesNotContain('\n', terminal.Top.Message);
         Assert.Contains(terminal.Top.Message.Split(' ')[0], string.Join(' ', terminal.Lines), StringComparison.Ordinal);
-        Assert.EndsWith(": " + text, terminal.BottomLine, StringComparison.Ordinal);
+        Assert.EndsWith(": " + text, terminal.TypedLine, StringComparison.Ordinal);
 
         terminal.Press(Key.Esc, Key.CursorUp);
         Assert.Equal(before, terminal.Lines);
 
         // It is there to be mended, and taken out it is gone.
         terminal.Press(Key.Enter);
-        Assert.EndsWith(": " + text, terminal.BottomLine, StringComparison.Ordinal);
+        Assert.EndsWith(": " + text, terminal.TypedLine, StringComparison.Ordinal);
         terminal.Press([.. Enumerable.Repeat(Key.Backspace, text.Length)]).Press(Key.Esc, Key.Enter);
-        Assert.EndsWith(": 2,287.64", terminal.BottomLine, StringComparison.Ordinal);
+        Assert.EndsWith(": 2,287.64", terminal.TypedLine, StringComparison.Ordinal);
         terminal.Press(Key.Esc);
         Assert.True(terminal.Session.Book.Draft is null || terminal.Session.Book.Draft.Incomes.IsEmpty);
+    }
+
+    // What is asked for begins at the left, the value right behind it, and what ends the typing and the day's sum stay in view.
+    [Theory]
+    [InlineData("income", "Odette, joinery came in: 12", 80, 24)]
+    [InlineData("bills", "After-school club comes to: 12", 80, 24)]
+    [InlineData("bills", "After-school club comes to: 12", 60, 20)]
+    [InlineData("pots", "Fill Food with: 12", 80, 24)]
+    [InlineData("surplus", "Place on Sofa card: 12", 132, 40)]
+    public void Cell_Typed_StandsBehindWhatIsAskedWithTheKeysAndTheSumInView(string name, string typed, int width, int height)
+    {
+        using var terminal = new DemoTerminal(width, height);
+        terminal.Open(name);
+        string[] sum = [.. terminal.Lines.Reverse().Skip(1).TakeWhile(line => !line.Contains('\u2500', StringComparison.Ordinal))];
+        terminal.Press(Key.Enter).Type("12");
+        Assert.Equal(" " + typed, terminal.TypedLine);
+        Assert.Equal(" Enter take  Esc leave as it was", terminal.BottomLine);
+        Assert.Equal(sum, terminal.Lines.Reverse().Skip(1).Take(sum.Length));
+    }
+
+    [Fact]
+    public void Cell_Refused_SaysWhyBesideWhatIsTyped()
+    {
+        using var terminal = new DemoTerminal(60, 20);
+        terminal.Open("income").Press(Key.Enter).Type("12x").Press(Key.Enter);
+        int typed = terminal.Lines.ToList().FindIndex(line => line.TrimEnd().EndsWith(": 12x", StringComparison.Ordinal));
+        Assert.Contains("'12x' is not an amount", terminal.Lines[typed + 1], StringComparison.Ordinal);
+        Assert.Contains(terminal.Lines, line => line.Contains("all placed", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -39,7 +67,7 @@ public class CellInputTests
     {
         using var terminal = new DemoTerminal();
         terminal.Open("income").Press(Key.Enter).Paste("\e]0;gone\a7\e[31m\t");
-        Assert.DoesNotContain(terminal.BottomLine, char.IsControl);
+        Assert.DoesNotContain(terminal.TypedLine, char.IsControl);
         terminal.Press(Key.Enter);
         Assert.NotEmpty(terminal.Top.Message);
         Assert.DoesNotContain(terminal.Top.Message, char.IsControl);
@@ -50,7 +78,7 @@ public class CellInputTests
     {
         using var terminal = new DemoTerminal();
         terminal.Open("income").Press(Key.Enter).Paste("12.50\n99\n");
-        Assert.EndsWith(": 12.50", terminal.BottomLine, StringComparison.Ordinal);
+        Assert.EndsWith(": 12.50", terminal.TypedLine, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -58,9 +86,9 @@ public class CellInputTests
     {
         using var terminal = new DemoTerminal();
         terminal.Open("income").Press(Key.Enter).Type("12,,5").Press(Key.Enter);
-        Assert.EndsWith(": 12,,5", terminal.BottomLine, StringComparison.Ordinal);
+        Assert.EndsWith(": 12,,5", terminal.TypedLine, StringComparison.Ordinal);
         terminal.Type("2300");
-        Assert.EndsWith(": 2300", terminal.BottomLine, StringComparison.Ordinal);
+        Assert.EndsWith(": 2300", terminal.TypedLine, StringComparison.Ordinal);
         terminal.Press(Key.Enter);
         Assert.Contains("*2,300.00", terminal.Lines[4], StringComparison.Ordinal);
     }
@@ -70,9 +98,9 @@ public class CellInputTests
     {
         using var terminal = new DemoTerminal();
         terminal.Open("income").Press(Key.Enter, Key.Backspace);
-        Assert.EndsWith(": 2,287.6", terminal.BottomLine, StringComparison.Ordinal);
+        Assert.EndsWith(": 2,287.6", terminal.TypedLine, StringComparison.Ordinal);
         terminal.Press(Key.Backspace).Type("5");
-        Assert.EndsWith(": 2,287.5", terminal.BottomLine, StringComparison.Ordinal);
+        Assert.EndsWith(": 2,287.5", terminal.TypedLine, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -80,9 +108,9 @@ public class CellInputTests
     {
         using var terminal = new DemoTerminal();
         terminal.Open("income").Press(Key.Enter).Type("5");
-        Assert.EndsWith(": 5", terminal.BottomLine, StringComparison.Ordinal);
+        Assert.EndsWith(": 5", terminal.TypedLine, StringComparison.Ordinal);
         terminal.Press(Key.Backspace, Key.Esc, Key.Enter, Key.Delete);
-        Assert.EndsWith(":", terminal.BottomLine.TrimEnd(), StringComparison.Ordinal);
+        Assert.EndsWith(":", terminal.TypedLine.TrimEnd(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -131,11 +159,11 @@ public class CellInputTests
 
         // Also after going home and coming back.
         terminal.Press(Key.Esc, Key.Enter, Key.Enter);
-        Assert.EndsWith(": 2300", terminal.BottomLine, StringComparison.Ordinal);
+        Assert.EndsWith(": 2300", terminal.TypedLine, StringComparison.Ordinal);
         terminal.Press(Key.Enter);
         Assert.Contains("*2,300.00", terminal.Lines[4], StringComparison.Ordinal);
         terminal.Press(Key.CursorUp, Key.Enter);
-        Assert.EndsWith(": 2,300.00", terminal.BottomLine, StringComparison.Ordinal);
+        Assert.EndsWith(": 2,300.00", terminal.TypedLine, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -143,7 +171,7 @@ public class CellInputTests
     {
         using var terminal = new DemoTerminal();
         terminal.Open("income").Press(Key.Enter).Type("23").Press(Key.C.WithCtrl, Key.Esc, Key.Enter);
-        Assert.EndsWith(": 23", terminal.BottomLine, StringComparison.Ordinal);
+        Assert.EndsWith(": 23", terminal.TypedLine, StringComparison.Ordinal);
         Assert.Null(terminal.Session.Book.Draft);
     }
 
@@ -156,7 +184,7 @@ public class CellInputTests
     {
         using var terminal = new DemoTerminal();
         terminal.Open("income").Press(Key.Enter).Type("5").Paste(new string('7', length));
-        Assert.EndsWith(": 5", terminal.BottomLine, StringComparison.Ordinal);
+        Assert.EndsWith(": 5", terminal.TypedLine, StringComparison.Ordinal);
         Assert.Contains($"{length} characters", terminal.Top.Message, StringComparison.Ordinal);
         Assert.EndsWith("nothing of it was taken.", terminal.Top.Message, StringComparison.Ordinal);
         terminal.Type("6").Press(Key.Enter);

@@ -51,6 +51,9 @@ internal sealed class DemoTerminal : IDisposable
 
     public string BottomLine => Lines[^1].TrimEnd();
 
+    /// <summary>The line in which something is typed.</summary>
+    public string TypedLine => Lines[view.SubViews.OfType<CellField>().Single().Frame.Y].TrimEnd();
+
     public DemoTerminal Press(params Key[] keys)
     {
         foreach (Key key in keys)

@@ -103,14 +103,14 @@ public class LookTests
     }
 
     [Theory]
-    [InlineData("C.UTF-8", "xterm-256color", "── ██▎··· ⣀")]
-    [InlineData("C.UTF-8", "linux", "── ██···· .")]
-    [InlineData("C", "xterm", "-- ##.... .")]
+    [InlineData("C.UTF-8", "xterm-256color", "── ██▎··· ⣀ ✓")]
+    [InlineData("C.UTF-8", "linux", "── ██···· . v")]
+    [InlineData("C", "xterm", "-- ##.... . v")]
     public void Fold_LinesAndBars_AreWhatTheTerminalHas(string locale, string terminal, string shown)
     {
         Look look = Look.For(name => name switch { "LANG" => locale, "TERM" => terminal, _ => null });
 
-        Assert.Equal(shown, look.Fold("── ██▎··· ⣀"));
+        Assert.Equal(shown, look.Fold("── ██▎··· ⣀ ✓"));
     }
 
     // What a command answers: its bars and charts fold, a name stays as the person wrote it.
@@ -126,6 +126,15 @@ public class LookTests
     [Fact]
     public void Of_WhatNeedsDoing_StandsOut() => Assert.All(
         (Palette[])[Palette.Plain, Palette.Dark, Palette.Light, Palette.HighContrast], palette => Assert.NotEqual(palette[Ink.Plain], palette[Ink.Alert]));
+
+    // A figure that was changed and good news are no alarm, and what is done is no heading.
+    [Fact]
+    public void Of_WhatIsChangedOrDone_LooksLikeNeitherAnAlarmNorAHeading() => Assert.All((Palette[])[Palette.Dark, Palette.Light, Palette.HighContrast], palette =>
+    {
+        Assert.NotEqual(palette[Ink.Alert].Foreground, palette[Ink.Changed].Foreground);
+        Assert.NotEqual(palette[Ink.Alert].Foreground, palette[Ink.Done].Foreground);
+        Assert.NotEqual(palette[Ink.Strong], palette[Ink.Done]);
+    });
 
     // The terminal's own colours read: somebody chose them together.
     private static void AllRead(Palette palette, Color[] backgrounds, double least) => Assert.All(

@@ -42,7 +42,7 @@ public sealed class NumberStyleTests : IDisposable
 
     [Fact]
     public void Count_Missing_SaysHowInItsOwnStyle() =>
-        Assert.Equal("Write it like Lost coin=0,50.", new Hand(new CountScreen(demo.Session)).Type("21").To("Food").Press("e").Try("coin"));
+        Assert.Equal("Write it like 0,50, or with a name, like Lost coin=0,50.", new Hand(new CountScreen(demo.Session)).Type("21").To("Food").Press("e").Try("coin"));
 
     [Fact]
     public void Purchase_Sum_HasAComma() => Shows(new Hand(new PurchasesScreen(demo.Session)).Press("a").To("Amount"), "12,50+3");

@@ -23,7 +23,7 @@ public class RedrawTests
     {
         using var terminal = new DemoTerminal();
         terminal.Open("income").Press(Key.Enter).Type("23").Resize(1, 1).Resize(60, 20);
-        Assert.EndsWith(": 23", terminal.BottomLine, StringComparison.Ordinal);
+        Assert.EndsWith(": 23", terminal.TypedLine, StringComparison.Ordinal);
         terminal.Type("00").Press(Key.Enter);
         Assert.Contains("*2,300.00", terminal.Lines[4], StringComparison.Ordinal);
     }

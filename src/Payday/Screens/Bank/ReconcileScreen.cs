@@ -127,7 +127,7 @@ internal sealed class ReconcileScreen : CursorScreen
     }
 
     /// <inheritdoc/>
-    protected override (char Sign, Ink Ink) Mark(int row) => Plan.IsAtBank(Plan.Lines[row]) ? ('v', Ink.Plain) : (' ', Ink.Quiet);
+    protected override (char Sign, Ink Ink) Mark(int row) => Plan.IsAtBank(Plan.Lines[row]) ? (RowSigns.Done, Ink.Plain) : (' ', Ink.Quiet);
 
     private Way Tick()
     {

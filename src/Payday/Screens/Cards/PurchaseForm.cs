@@ -74,7 +74,7 @@ internal sealed class PurchaseForm : CursorScreen
         Pot when said.Parts.Length > 1 => "Each pot has its part; Ctrl+N changes them, Enter gives all to one pot.",
         Pot => said.IsPotChosen
             ? $"The pot it is for; a letter goes to the next one that begins with it. A cash pot has it to pay back to the account{(session.Book.Household.Settings.CardRounding == CardRounding.Up ? ", rounded up to a note; the rest goes to the buffer" : "")}."
-            : "A guess from what was bought before; a letter goes to the next pot that begins with it.",
+            : (said.IsPotGuessed ? "A guess from what was bought before; a" : "Nothing like it was bought before, so choose the pot: a") + " letter goes to the next pot that begins with it.",
         Day => "The day of the purchase, like 2026-03-12 or 12 Mar; yesterday works too.",
         _ => said.Card is null
             ? "The account paid. Enter or a letter picks a debt whose card did."

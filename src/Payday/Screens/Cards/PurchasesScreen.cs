@@ -88,8 +88,8 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
     protected override (char Sign, Ink Ink) Mark(int row) => Shown.Rows[row] switch
     {
         { Parts: [{ Undone: true }, ..] } => ('x', Ink.Quiet),
-        { OwedBack.IsZero: true } => ('v', Ink.Plain),
-        var shown => shown.Of.All(part => part.OwedBack.IsZero || Shown.IsBack(part)) ? ('v', Ink.Done) : (' ', Ink.Plain),
+        { OwedBack.IsZero: true } => (RowSigns.Done, Ink.Plain),
+        var shown => shown.Of.All(part => part.OwedBack.IsZero || Shown.IsBack(part)) ? (RowSigns.Done, Ink.Done) : (' ', Ink.Plain),
     };
 
     private string From(CardPurchase part) => part.IsRefund

@@ -67,6 +67,9 @@ internal sealed class SaidPurchase
     /// <summary>Whether the pots were chosen, not guessed.</summary>
     public bool IsPotChosen { get; private set; }
 
+    /// <summary>Whether something like it was bought before, from which the pot was guessed.</summary>
+    public bool IsPotGuessed { get; private set; }
+
     /// <summary>The pots in a row, each with its part; of one its name alone.</summary>
     public string PotsText => Parts.Length == 1
         ? WeekText.PotName(session.Book, Parts[0].PotId)
@@ -189,6 +192,7 @@ internal sealed class SaidPurchase
         ImmutableArray<(PotId? PotId, Money? Amount)> read = [];
         IsPotChosen = kept[PotsField] is { } pots && PotChoices.Read(book, pots, session.Style, out read) is null;
         Parts = IsPotChosen ? [.. read.Select(part => new SaidPart(part.PotId, part.Amount))] : [new SaidPart(book.Household.Pots is [var first, ..] ? first.Id : null, null)];
+        IsPotGuessed = false;
         Guess();
         Card = kept[CardField] is { Length: > 0 } card ? book.Household.Debts.FirstOrDefault(debt => debt.Id.Text == card)?.Id : null;
         typed = kept[DayField] is { } day && TypedFields.DayIn(session, day) is { Ok: true } date ? date.Value : null;
@@ -199,6 +203,7 @@ internal sealed class SaidPurchase
         if (!IsPotChosen && PotGuess.For(session.Book, What) is { } guess)
         {
             Parts = [new SaidPart(guess.PotId, null)];
+            IsPotGuessed = true;
         }
     }
 }

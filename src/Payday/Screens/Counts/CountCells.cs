@@ -40,17 +40,20 @@ internal sealed class CountCells(CountWork work, Action<bool> entered)
             : Enter(row, (row.Entry ?? new CountEntry(amount.Value)) with { Left = amount.Value, Notes = null, IsFind = false });
     });
 
-    /// <summary>What is missing, as <c>Lost coin=0.50</c>; where more is left than was there, a name alone says that it was found.</summary>
+    /// <summary>What is missing or, where more is left than was there, what was found: <c>0.50</c>, or with a name <c>Lost coin=0.50</c>.</summary>
+    /// <param name="row">A pot for which something was entered.</param>
     public CellEdit Difference(CountRow row)
     {
-        bool found = row.Entry is not null && row.Left > row.Expected;
-        return new CellEdit(found ? "Where the extra came from" : "Missing, as Name=AMOUNT", row.Entry?.DifferenceName ?? "", text => (row.Entry, found) switch
-        {
-            (null, _) => "Type what is left first.",
-            (_, true) when text.Trim().Length == 0 => "A few words are enough, like Found in the coat.",
-            (_, true) => Enter(row, row.Entry with { IsFind = true, DifferenceName = CleanText.OneLine(text).Trim() }),
-            _ => Missing(row, row.Entry, text),
-        });
+        Money found = row.Left - row.Expected;
+        bool isFound = row.Entry is not null && found.IsPositive;
+        CountEntry entry = row.Entry ?? new CountEntry(row.Left);
+        string text = isFound ? TypedDifference.Write(found, entry.DifferenceName, Style)
+            : entry.Missing.IsZero ? ""
+            : TypedDifference.Write(entry.Missing, entry.DifferenceName, Style);
+        return new CellEdit(
+            $"{(isFound ? "Found" : "Missing")}, as AMOUNT or Name=AMOUNT",
+            text,
+            typed => row.Entry is null ? "Type what is left first." : isFound ? Found(row, entry, found, typed) : Missing(row, entry, typed));
     }
 
     /// <summary>The day that is counted for.</summary>
@@ -71,6 +74,19 @@ internal sealed class CountCells(CountWork work, Action<bool> entered)
         return null;
     });
 
+    private string? Found(CountRow row, CountEntry entry, Money found, string text)
+    {
+        if (text.Trim().Length == 0)
+        {
+            return $"Write it like {found.ToString(Style)}, or with a name, like In the coat={found.ToString(Style)}.";
+        }
+
+        Result<TypedDifference> typed = Read(row, text);
+        return !typed.Ok ? FaultTexts.Of(typed.Fault, Style)
+            : typed.Value.Amount is { } amount && amount != found ? $"{found.ToString(Style)} more is left than was there, not {amount.ToString(Style)}; mend what is left, or say {found.ToString(Style)} or a name alone."
+            : Enter(row, entry with { IsFind = true, DifferenceName = typed.Value.NameOr(entry.DifferenceName) });
+    }
+
     private string? Missing(CountRow row, CountEntry entry, string text)
     {
         if (text.Trim().Length == 0)
@@ -78,17 +94,19 @@ internal sealed class CountCells(CountWork work, Action<bool> entered)
             return Enter(row, entry with { Missing = Money.Zero(row.Left.Currency), DifferenceName = "" });
         }
 
-        int at = text.LastIndexOf('=');
-        if (at < 1)
+        Result<TypedDifference> typed = Read(row, text);
+        if (!typed.Ok)
         {
-            return $"Write it like Lost coin={Style.Written("0.50")}.";
+            return FaultTexts.Of(typed.Fault, Style);
         }
 
-        Result<Money> amount = Money.ParseSum(text[(at + 1)..], row.Left.Currency, Style);
-        return amount.Ok
-            ? Enter(row, entry with { Missing = amount.Value, DifferenceName = CleanText.OneLine(text[..at]).Trim() })
-            : FaultTexts.Of(amount.Fault, Style);
+        // A name alone is another one for what is missing already.
+        return typed.Value.Amount is null && entry.Missing.IsZero
+            ? $"Write it like {Style.Written("0.50")}, or with a name, like Lost coin={Style.Written("0.50")}."
+            : Enter(row, entry with { Missing = typed.Value.Amount ?? entry.Missing, DifferenceName = typed.Value.NameOr(entry.DifferenceName) });
     }
+
+    private Result<TypedDifference> Read(CountRow row, string text) => TypedDifference.Read(CleanText.OneLine(text).Trim(), row.Left.Currency, Style);
 
     // What is wrong with an entry stands beside it, and nothing is confirmed until it is mended.
     private string? Enter(CountRow row, CountEntry entry)

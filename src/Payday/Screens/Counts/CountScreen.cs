@@ -122,9 +122,9 @@ internal sealed class CountScreen : CursorScreen
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
-            CountTable.Columns(width),
-            [.. Plan.Rows.Select(row => CountTable.Cells(row, Then(row), session.Style))],
-            gap: width < CountTable.Roomy ? 1 : 2,
+            CountTable.Columns(Plan.Rows, width),
+            [.. CountTable.Cells(Plan.Rows, Then, session.Style)],
+            gap: width < CountTable.Roomy || (CountTable.HasGaps(Plan.Rows) && width < TextFrame.Complete.Width) ? 1 : 2,
             decimalMark: session.Style.DecimalMark).Lay(width);
         return (lines.Header, lines.Rows);
     }
@@ -133,7 +133,7 @@ internal sealed class CountScreen : CursorScreen
     protected override (char Sign, Ink Ink) Mark(int row) => Plan.Rows[row] switch
     {
         { Fault: not null } => ('!', Ink.Alert),
-        { Entry: not null } => ('v', Ink.Done),
+        { Entry: not null } => (RowSigns.Done, Ink.Done),
         _ => (' ', Ink.Plain),
     };
 

@@ -37,7 +37,7 @@ internal static class CountsBack
 
     private static TakeBackScreen Question(BookSession session, ImmutableArray<WeekCount> counts)
     {
-        string pots = counts.Select(count => $"{WeekText.PotName(session.Book, count.PotId)} with {count.Left.ToString(session.Style)} left").Humanize();
+        string pots = counts.Select(count => $"{WeekText.PotName(session.Book, count.PotId)} with {count.Left.ToString(session.Style)} left").InWords();
         return new TakeBackScreen(
             session,
             $"Take back the count of {DateText.Weekday(counts[0].Date)}",

@@ -110,7 +110,7 @@ internal sealed class DuesScreen : CursorScreen
     {
         if (row < Paid.Length)
         {
-            return ('v', Ink.Done);
+            return (RowSigns.Done, Ink.Done);
         }
 
         DueLine due = Open[row - Paid.Length];

@@ -113,7 +113,7 @@ internal sealed class FillsScreen : CursorScreen
     /// <inheritdoc/>
     protected override (char Sign, Ink Ink) Mark(int row) => Marked(Parts[row])?.State switch
     {
-        FillState.Done => ('v', Ink.Done),
+        FillState.Done => (RowSigns.Done, Ink.Done),
         FillState.Skipped => ('-', Ink.Quiet),
         _ => State(Parts[row]) == ToFill ? (' ', Ink.Plain) : (' ', Ink.Quiet),
     };

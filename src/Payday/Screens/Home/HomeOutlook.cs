@@ -2,6 +2,7 @@ using Payday.Charts;
 using Payday.Core.Books;
 using Payday.Core.Faults;
 using Payday.Core.Outlooks;
+using Payday.Reports;
 using Payday.Screens.Frames;
 
 namespace Payday.Screens.Home;
@@ -11,6 +12,7 @@ internal sealed class HomeOutlook
 {
     private const int Paydays = 13;
     private const int LeastHeight = 4;
+    private const int AxisHeight = 1;
     private const int MostHeight = 10;
 
     // The same book is drawn at every key.
@@ -30,7 +32,7 @@ internal sealed class HomeOutlook
         return
         [
             FrameLine.Headed(width, $"The account over the next {outlook.Paydays.Length} paydays", "before each pay"),
-            .. LineChart.Lines([.. outlook.Paydays.Select(payday => payday.AccountAfter)], width - 2, Math.Min(room - 1, MostHeight), book.Household.Settings.Numbers).Select(line => FrameLine.Of(" " + line)),
+            .. LineChart.Lines([.. outlook.Paydays.Select(payday => payday.AccountAfter)], width - 2, Math.Min(room - 1 - AxisHeight, MostHeight), book.Household.Settings.Numbers, time: OutlookReport.Time(outlook)).Select(line => FrameLine.Of(" " + line)),
         ];
     }
 

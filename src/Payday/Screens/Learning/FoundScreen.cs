@@ -126,7 +126,7 @@ internal sealed class FoundScreen : CursorScreen
     /// <inheritdoc/>
     protected override (char Sign, Ink Ink) Mark(int row) => work.StateOf(work.Items[row]) switch
     {
-        ItemState.Taken => ('v', Ink.Done),
+        ItemState.Taken => (RowSigns.Done, Ink.Done),
         ItemState.Left => ('-', Ink.Quiet),
         _ => (work.Items[row] is ProposedItem.Bill { MayBeDebt: true } ? '?' : ' ', Ink.Plain),
     };

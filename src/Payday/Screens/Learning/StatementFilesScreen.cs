@@ -108,7 +108,7 @@ internal sealed class StatementFilesScreen : CursorScreen
     {
         { IsOpen: true } => ('!', Ink.Alert),
         { Found.Statements: var statements } when statements.Any(statement => AddingUp.Of(statement).AddsUp == false) => ('!', Ink.Alert),
-        _ => ('v', Ink.Done),
+        _ => (RowSigns.Done, Ink.Done),
     };
 
     private static ImmutableArray<string> Cells(LearningFile file)

@@ -38,7 +38,7 @@ internal sealed class DebtsScreen(BookSession session) : PageScreen
         [
             .. DebtsAheadReport.Table(ahead, session.Style, width - 2).Select((line, i) => FrameLine.Of(" " + line, i == 0 ? Ink.Quiet : Ink.Plain)),
             FrameLine.Empty,
-            .. DebtsAheadReport.HasWay(ahead) ? [.. DebtsAheadReport.Curves(ahead, session.Style, width - 2).Select(line => FrameLine.Of(" " + line)), FrameLine.Empty] : Array.Empty<FrameLine>(),
+            .. DebtsAheadReport.HasWay(ahead) ? [.. DebtsAheadReport.Curves(ahead, session.Today, session.Style, width - 2).Select(line => FrameLine.Of(" " + line)), FrameLine.Empty] : Array.Empty<FrameLine>(),
             .. DebtsAheadReport.Notes(ahead, session.Style).SelectMany(note => TextWrap.Lines(note, width - 2).Select(line => FrameLine.Of(" " + line, note[0] == '!' ? Ink.Alert : Ink.Plain))),
             FrameLine.Of(" " + DebtsAheadReport.Caution, Ink.Quiet),
         ];

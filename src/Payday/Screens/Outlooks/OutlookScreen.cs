@@ -58,8 +58,8 @@ internal sealed class OutlookScreen(BookSession session) : PageScreen
         return
         [
             FrameLine.Of(" In the account at the end of each period", Ink.Quiet),
-            .. LineChart.Lines([.. shown.Paydays.Select(payday => payday.AccountAfter)], width - 2, ChartHeight, session.Style).Select(line => FrameLine.Of(" " + line)),
-            FrameLine.Empty,
+            .. LineChart.Lines([.. shown.Paydays.Select(payday => payday.AccountAfter)], width - 2, ChartHeight, session.Style, time: OutlookReport.Time(shown)).Select(line => FrameLine.Of(" " + line)),
+            .. Prose([OutlookReport.Legend], width, Ink.Quiet),
             .. OutlookReport.Lines(plan.Value, isTried ? shown : null, session.Style, width - 2).Select((line, i) => FrameLine.Of(" " + line, InkOf(shown, i))),
             FrameLine.Empty,
             .. Prose(OutlookReport.LeftOut(plan.Value, isTried ? shown : null, session.Style, width - 2), width, Ink.Quiet),

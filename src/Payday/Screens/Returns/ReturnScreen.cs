@@ -100,7 +100,7 @@ internal sealed class ReturnScreen : CursorScreen
     {
         { Fault: not null } => ('!', Ink.Alert),
         { Way: ReturnWay.NoWay or ReturnWay.NotesUnknown } => ('!', Ink.Alert),
-        { Goes: true } => ('v', Ink.Plain),
+        { Goes: true } => (RowSigns.Done, Ink.Plain),
         _ => (' ', Ink.Quiet),
     };
 

@@ -39,7 +39,7 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
 
     /// <inheritdoc/>
     public override Said Note => Plan.Bills.Late.IsEmpty
-        ? Said.Quiet(BillsReport.Reason(Plan.Bills, Style))
+        ? Said.Quiet(string.Join(' ', BillsReport.Given(Plan.Bills, Style).Prepend(BillsReport.Reason(Plan.Bills, Style))))
         : Said.Alert($"{Plan.Bills.Late[0].Due.Name}, {DateText.Weekday(Plan.Bills.Late[0].Due.Date)}: {Shown(Plan.Bills.Late[0].Short)} short with the pay expected");
 
     /// <inheritdoc/>
@@ -66,13 +66,14 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
     ])
     {
         Rule = RuleTexts.Due,
-        Sign = row.Paid ? 'v' : row.Changed ? '*' : ' ',
+        Sign = row.Paid ? RowSigns.Done : row.Changed ? '*' : ' ',
         Ink = row.Paid ? Ink.Done : Ink.Plain,
-        Detail = [$"{row.Name}, due {DateText.Long(row.Date)}, usually {Shown(row.Usual)}.", row.Paid ? "Paid: it leaves the account when the payday is closed." : "It stays set aside until it is paid; the next payday asks again."],
+        Detail = [$"{row.Name}, due {DateText.Long(row.Date)}, usually {Shown(row.Usual)}.", row.Paid ? StepTexts.Paid : "It stays set aside until it is paid; the next payday asks again."],
         Edit = Amount($"{row.Name} comes to", row.Amount, (draft, amount) => draft with
         {
             Dues = draft.Dues.SetItem(row.Key, new DueDecision(amount, draft.Dues.GetValueOrDefault(row.Key)?.Paid)),
         }),
+        TickLabel = row.Paid ? StepTexts.NotPaid : "",
         Tick = () => Work.Decide(draft => draft with
         {
             Dues = draft.Dues.SetItem(row.Key, new DueDecision(draft.Dues.GetValueOrDefault(row.Key)?.Actual, !row.Paid)),
@@ -100,7 +101,7 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
             line.NextDue is { } date
                 ? $"{line.Name}: {Shown(ForLater(line))} set aside for it from today; {(ahead.Length > 1 ? string.Join(", then ", ahead.Select(due => $"{Shown(due.Amount)} on {DateText.Short(due.Date)}")) : $"next {Shown(line.NextAmount)} on {DateText.Long(date)}")}."
                 : $"{line.Name}: {Shown(ForLater(line))} set aside for it from today; no later due is known.",
-            line.SetAside.IsNegative ? "A bill due sooner needs a part of it; it is made up again in time." : "",
+            BillsReport.Given(Plan.Bills, line.BillId, Style),
         ],
     };
 

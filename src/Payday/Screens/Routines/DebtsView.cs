@@ -46,12 +46,13 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
     private StepRow Row(DebtRow row) => new(DebtTable.Cells(row, Style))
     {
         Rule = RuleTexts.Minimum,
-        Sign = row.Payment < row.Minimum ? '!' : row.Paid ? 'v' : row.Changed || row.IsTicked ? '*' : ' ',
+        Sign = row.Payment < row.Minimum ? '!' : row.Paid ? RowSigns.Done : row.Changed || row.IsTicked ? '*' : ' ',
         Ink = row.Payment < row.Minimum ? Ink.Alert : row.Due is null ? Ink.Quiet : row.Paid ? Ink.Done : Ink.Plain,
         Detail = Detail(row),
         NoEdit = row.Balance.IsZero ? $"{row.Name} is paid off: nothing is owed on it." : $"{row.Name}: no minimum falls due before the next payday. More can be paid on it in the Surplus step.",
         NoTick = row.Balance.IsZero ? $"{row.Name} is paid off: nothing is owed on it." : $"{row.Name}: no minimum falls due before the next payday, so there is nothing of it to tick yet.",
         Edit = row.Due is null ? null : Amount($"Pay on {row.Name}", row.Payment, amount => Decided(Deciding.Minimum(Plan, row, amount))),
+        TickLabel = row.Paid ? StepTexts.NotPaid : "",
         Tick = row.Due is null ? null : () => Work.Decide(draft => draft with { PaidMinimums = draft.PaidMinimums.SetItem(row.Key!.Value, !row.Paid) }),
     };
 
@@ -65,7 +66,7 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
         string split = $"{row.Name}: {Shown(row.Payment)} pays {Shown(row.Interest)} interest and {Shown(row.Payment - row.Interest)} of the balance{(row.Bought.IsPositive ? $"; {Shown(row.Bought)} of it was bought with the card and waits in the account for it" : "")}.";
         bool never = Plan.Surplus.Without.Never.Contains(row.DebtId);
         string end = row.NewBalance.IsZero ? "That is all that is owed, so it is paid off. " : "";
-        return [split, end + (row.Payment < row.Minimum ? "That is below the minimum." : never ? "At its minimum it never ends. Pay more, or talk to the lender." : row.Paid ? "Paid: it leaves the account when the payday is closed." : "It stays set aside until it is paid; the next payday asks again.")];
+        return [split, end + (row.Payment < row.Minimum ? "That is below the minimum." : never ? "At its minimum it never ends. Pay more, or talk to the lender." : row.Paid ? StepTexts.Paid : "It stays set aside until it is paid; the next payday asks again.")];
     }
 
     private Way TakeAll()

@@ -19,6 +19,9 @@ internal sealed class RoutineScreen : Screen
     // The title, the steps, the table's header and the rule under it.
     private const int HeadLines = 4;
 
+    // So many rows stay in view; what is said of the step and then of the row gives way to them.
+    private const int FewestRows = 6;
+
     private const string WhyHelp = "Says why this row has nothing to change.";
 
     private readonly RoutineWork work;
@@ -56,7 +59,7 @@ internal sealed class RoutineScreen : Screen
         .. View.Keys,
         .. cursor.Keys,
         .. step > RoutineStep.Income ? [new Binding(Key.CursorLeft, "Left", "", "To the step before.", () => Turn(-1))] : Array.Empty<Binding>(),
-        .. step < RoutineStep.Slip ? [new Binding(Key.CursorRight, "Right", "next step", "To the next step; this one is kept as it is.", () => Turn(1))] : Array.Empty<Binding>(),
+        .. step < RoutineStep.Slip ? [new Binding(Key.CursorRight, "Right", "next", "To the next step; this one is kept as it is.", () => Turn(1))] : Array.Empty<Binding>(),
         ShellKeys.Help(this),
         new(Key.Esc, "Esc", "home", "Home; everything is kept, and the next time goes on here.", () => Way.Back),
     ];
@@ -66,7 +69,7 @@ internal sealed class RoutineScreen : Screen
     private StepRow? Row => View.Rows is { IsEmpty: false } rows ? rows[cursor.Of(rows.Length)] : null;
 
     // In the withdrawal the bottom line's room is for the keys of its notes.
-    private string TickLabel => step switch
+    private string TickLabel => Row is { TickLabel: { Length: > 0 } own } ? own : step switch
     {
         RoutineStep.Bills or RoutineStep.DebtMinimums => "paid",
         RoutineStep.Surplus => "put here",
@@ -118,7 +121,9 @@ internal sealed class RoutineScreen : Screen
         int width = size.Width;
         ImmutableArray<StepRow> rows = View.Rows;
         (ImmutableArray<string> header, ImmutableArray<string> lines, string totals) = View.Table(rows, width - 2);
-        FrameLine[] foot = [.. totals.Length == 0 ? Array.Empty<FrameLine>() : [FrameLine.Of("  " + totals, Ink.Strong)], .. Foot(width)];
+        FrameLine[] sum = [.. totals.Length == 0 ? Array.Empty<FrameLine>() : [FrameLine.Of("  " + totals, Ink.Strong)]];
+        int room = size.Height - HeadLines - sum.Length - Standing(width) - 2 - Math.Min(rows.Length, FewestRows);
+        FrameLine[] foot = [.. sum, .. Foot(width, room)];
         int here = cursor.Of(rows.Length);
         cursor.Show(rows.Length, size.Height - HeadLines - foot.Length - 1);
         return TextFrame.Of(
@@ -129,6 +134,9 @@ internal sealed class RoutineScreen : Screen
                 : lines.Select((line, i) => Line(rows[i], line, i == here)).Skip(cursor.First).Take(cursor.Room),
             [Below(rows.Length, width), .. foot]);
     }
+
+    /// <inheritdoc/>
+    public override int Standing(int width) => SumLine.Of(work.Plan, width).Count();
 
     private IEnumerable<FrameLine> Head(int width)
     {
@@ -163,14 +171,15 @@ internal sealed class RoutineScreen : Screen
         return FrameLine.Rule(width, below > 0 ? $" {below} more below " : "");
     }
 
-    private IEnumerable<FrameLine> Foot(int width)
+    private IEnumerable<FrameLine> Foot(int width, int room)
     {
         StepRow? here = Row;
-        string[] detail = [.. (here?.Detail ?? []).SelectMany(line => TextWrap.Lines(line, width - 2))];
-        FrameLine[] row = [.. detail.Concat(Enumerable.Repeat("", Math.Max(0, View.DetailLines - detail.Length))).Select(line => FrameLine.Of(" " + line))];
+        string[] detail = Fitting([.. (here?.Detail ?? []).Select(line => TextWrap.Lines(line, width - 2).ToArray())], room);
+        FrameLine[] row = [.. detail.Concat(Enumerable.Repeat("", Math.Max(0, Math.Min(room, View.DetailLines) - detail.Length))).Select(line => FrameLine.Of(" " + line))];
 
         // A longer one takes the room of a note that isn't there, so that the table stands still.
         FrameLine[] note = [.. Said.Lines([View.Note], width).Skip(View.Note.Text.Length == 0 ? Math.Max(0, detail.Length - View.DetailLines) : 0)];
+        note = row.Length + note.Length <= room || View.Note.Ink == Ink.Alert ? note : [];
 
         // A message takes the place of what is said of the step, then of the row: what is left to place and the keys stay in view.
         FrameLine[] message = [.. TextWrap.Lines(Message, width - 2).Select(line => FrameLine.Of(" " + line, MessageInk))];
@@ -178,6 +187,13 @@ internal sealed class RoutineScreen : Screen
             ? [.. row, .. note]
             : [.. row.Take(Math.Max(0, row.Length + note.Length - message.Length)), .. Enumerable.Repeat(FrameLine.Empty, Math.Max(0, note.Length - message.Length)), .. message];
         return [.. said, .. SumLine.Of(work.Plan, width), KeyBar.Of(Bindings, width)];
+    }
+
+    // Whole sentences, as many as there is room for, and the first in any case.
+    private static string[] Fitting(string[][] sentences, int room)
+    {
+        int used = 0;
+        return [.. sentences.TakeWhile((lines, i) => (used += lines.Length) <= room || i == 0).SelectMany(lines => lines)];
     }
 
     private Way Tick()

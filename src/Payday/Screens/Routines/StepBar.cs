@@ -16,7 +16,7 @@ internal static class StepBar
     /// <summary>What a step is called.</summary>
     public static string Name(RoutineStep step) => Names[(int)step - 1];
 
-    /// <summary>The line: <c>v</c> done, <c>&gt;</c> here, <c>!</c> needs doing.</summary>
+    /// <summary>The line: a check mark for done, <c>&gt;</c> here, <c>!</c> needs doing.</summary>
     /// <remarks>Where there is little room, signs and names stand closer together.</remarks>
     public static FrameLine Of(RoutineStep here, RoutinePlan plan, int width) => new(
     [
@@ -24,7 +24,7 @@ internal static class StepBar
         {
             var step = (RoutineStep)number;
             bool alert = (step == RoutineStep.Surplus && plan.LeftToPlace.IsNegative) || (step == RoutineStep.Income && plan.Income.Buffer.IsAsked);
-            string sign = step == here ? ">" : alert ? "!" : step < here ? "v" : " ";
+            string sign = step == here ? ">" : alert ? "!" : step < here ? RowSigns.Done.ToString() : " ";
             return new Span(width < Roomy ? $" {sign}{Short(step)}" : $" {sign} {Name(step)}", step == here ? Ink.Strong : alert ? Ink.Alert : step < here ? Ink.Done : Ink.Quiet);
         }),
     ]);

@@ -32,6 +32,9 @@ internal sealed record StepRow(ImmutableArray<string> Cells)
     /// <summary>Space here, or null where it does nothing.</summary>
     public Action? Tick { get; init; }
 
+    /// <summary>What Space does here, in a word or two, where it isn't what it does in the other rows of the step; else empty.</summary>
+    public string TickLabel { get; init; } = "";
+
     /// <summary>What is said where nothing can be typed here though it looks as if it could: why, and where it can.</summary>
     public string NoEdit { get; init; } = "";
 

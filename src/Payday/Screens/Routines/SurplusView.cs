@@ -67,6 +67,12 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     public override int DetailLines => 3;
 
     /// <inheritdoc/>
+    /// <remarks>Where there is little room, what a placement saves says more than by how many months.</remarks>
+    protected override ImmutableArray<string> CellsIn(ImmutableArray<string> cells, int width) => width < Roomy ? cells.SetItem(cells.Length - 1, Short(cells[^1])) : cells;
+
+    private static string Short(string does) => does.Length > 0 && char.IsAsciiDigit(does[0]) ? does.Split(SurplusReport.Also)[^1] : does;
+
+    /// <inheritdoc/>
     protected override ImmutableArray<TextColumn> Columns => Plan.Surplus.Before.IsNegative
         ? [Report.Names("Can't be paid in full"), new("due"), Report.Amounts("amount"), Report.Amounts("short")]
         : [Report.Names("Place on"), Report.Amounts("to go"), Report.Amounts("place"), new("done"), new("as placed now") { Shrinks = true, MinWidth = 10, Drops = 1 }];
@@ -128,7 +134,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
         return new StepRow([name, toGo is { } lacks ? Shown(lacks) : "", placed.IsZero ? "" : Marked(placed, Plan.Surplus.Changed), done, does])
         {
             Rule = RuleTexts.Surplus,
-            Sign = placed.IsZero ? ' ' : 'v',
+            Sign = placed.IsZero ? ' ' : RowSigns.Done,
             Ink = placed.IsZero ? Ink.Plain : Ink.Done,
             DetailHere = () => Detail(target, name, most),
             Edit = Amount($"Place on {name}", placed, amount => Place(target, amount)),
@@ -145,7 +151,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
             string spared = target is MoveTarget.ToDebt to && trial.Amount == most && ToGo(to.Id) - trial.Amount is { IsPositive: true } interest
                 ? $" Paid today, its {Shown(interest)} of interest isn't charged."
                 : "";
-            return [$"{name} has all that can go there; Enter another amount.{spared}", .. SurplusReport.Elsewhere(Plan.Surplus, debts.Of(Plan), target).Take(1)];
+            return [$"{name}: all that it can take is placed here; Enter changes the amount.{spared}", .. SurplusReport.Elsewhere(Plan.Surplus, debts.Of(Plan), target).Take(1)];
         }
 
         string what = Plan.LeftToPlace.IsPositive ? "the rest" : "the surplus";
@@ -156,8 +162,14 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
             MoveTarget.ToBill to => BillCourse.Of(Plan, trial.Placements).FirstOrDefault(bill => bill.BillId == to.Id) is { With: { } whole } ? $": then whole {On(whole)}" : "",
             _ => "",
         };
-        return [$"{name}: Space puts {what} here, {Shown(trial.Amount)} in all{does}.", .. SurplusReport.Elsewhere(Plan.Surplus, trial.Debts, target).Take(1)];
+        return [$"{name}: Space puts {what} here, {Shown(trial.Amount)} in all{does}.", .. Worse(target), .. SurplusReport.Elsewhere(Plan.Surplus, trial.Debts, target).Take(1)];
     }
+
+    // What stands beside a debt as its loss is explained here.
+    private IEnumerable<string> Worse(MoveTarget target) => debts.Of(Plan)
+        .Where(change => MoveTarget.Debt(change.After.Id) == target)
+        .Select(change => SurplusReport.Worse(Plan.Surplus, change, Style))
+        .Where(sentence => sentence.Length > 0);
 
     private string On(LocalDate day) => day == Plan.Period.First ? "today" : $"on {SurplusReport.Day(day)}";
 

@@ -34,7 +34,7 @@ internal sealed class MonthLine(SetupFacts facts)
         bool isMissing = month.Left < Money.Zero(month.Left.Currency);
         string[] parts =
         [
-            $"A month: in {Shown(month.ComesIn)}", $"bills {Shown(month.Bills)}", $"minimums {Shown(month.Minimums)}", $"pots {Shown(month.Pots)}",
+            $"A month of the next 12: in {Shown(month.ComesIn)}", $"bills {Shown(month.Bills)}", $"minimums {Shown(month.Minimums)}", $"pots {Shown(month.Pots)}",
             isMissing ? $"missing {Shown(-month.Left)}" : $"left {Shown(month.Left)}",
         ];
         return Wrapped(parts, width - 2).Select(line => FrameLine.Of(" " + line, isMissing ? Ink.Alert : Ink.Plain));

@@ -5,6 +5,7 @@ using Payday.Core.Drafts;
 using Payday.Core.ItemLines;
 using Payday.Screens.Setup.Forms;
 using Payday.Screens.Setup.Lists;
+using Payday.Text;
 
 namespace Payday.Screens.Setup;
 
@@ -46,6 +47,6 @@ internal static class PastedLines
         }
 
         work.KeepBegun(begun);
-        return $"Pasted: {told.Humanize()}. Nothing is taken yet.";
+        return $"Pasted: {told.InWords()}. Nothing is taken yet.";
     }
 }

@@ -1,3 +1,4 @@
+using System.Drawing;
 using Payday.Screens.Frames;
 using Payday.Text;
 using Terminal.Gui.Drawing;
@@ -7,21 +8,25 @@ using Terminal.Gui.Views;
 
 namespace Payday.Screens.Shell;
 
-/// <summary>The text field that lies over the last line while a value is typed.</summary>
+/// <summary>The text field in which a value is typed, behind what is asked for.</summary>
 internal sealed class CellField : TextField
 {
-    private const int StartsAtPercent = 55;
+    private readonly Func<CellEdit, Point> place;
+    private Point begins;
     private bool isWhole;
 
-    public CellField(Look look)
+    /// <param name="look">How it shows.</param>
+    /// <param name="place">Where the field of a value begins now, in columns and rows from the top left.</param>
+    public CellField(Look look, Func<CellEdit, Point> place)
     {
+        this.place = place;
         Visible = false;
         Height = 1;
-
-        // A fixed place: the library redraws the whole screen for a field that moves.
-        X = Pos.Percent(StartsAtPercent);
         Width = Dim.Fill();
-        Y = Pos.AnchorEnd(1);
+
+        // Never set again: the library sends the whole screen anew when a place is.
+        X = Pos.Func(_ => begins.X);
+        Y = Pos.Func(_ => begins.Y);
         Show(look);
         BindKeys();
         Pasting += OnPasting;
@@ -32,6 +37,9 @@ internal sealed class CellField : TextField
 
     /// <summary>What was wrong with the last paste or character, a sentence; empty for nothing.</summary>
     public string Fault { get; private set; } = "";
+
+    /// <summary>The row in which it is typed, from the top.</summary>
+    public int Row => begins.Y;
 
     private int Most => Math.Max(Cell?.Most ?? 0, Cell?.Text.Length ?? 0);
 
@@ -44,6 +52,7 @@ internal sealed class CellField : TextField
         Cell = cell;
         Fault = "";
         Text = text;
+        Place();
         Visible = true;
         MoveEnd();
         if (replaces)
@@ -62,12 +71,11 @@ internal sealed class CellField : TextField
         SetScheme(new Scheme(plain) { Editable = plain, Focus = plain, Active = look.Of(Ink.Here), ReadOnly = plain });
     }
 
-    /// <summary>Goes on with what was typed, after the field was out of view.</summary>
-    public void GoOn()
+    /// <summary>Goes on with what was typed, after the field was out of view or the terminal became another size.</summary>
+    public void ComeBack()
     {
-        SetFocus();
-        MoveEnd();
-        ClearAllSelection();
+        Place();
+        GoOn();
     }
 
     /// <summary>Goes on after a refusal: the first character typed takes the place of what was refused; an arrow or Backspace mends it.</summary>
@@ -105,17 +113,22 @@ internal sealed class CellField : TextField
         Visible = false;
     }
 
-    /// <summary>What stands before the field, up to where it begins.</summary>
-    public string Prompt()
-    {
-        const string After = ": ";
-        string prompt = TextColumns.Truncate(CleanText.OneLine(Cell!.Prompt), Math.Max(0, Frame.X - After.Length - 1));
-        return TextColumns.PadLeft(prompt + After, Frame.X);
-    }
-
     /// <summary>Whether a key ends or leaves the editing, whatever the field would do with it.</summary>
     public static bool IsLast(Key key) =>
         key == Key.Enter || key == Key.Esc || key == Key.CursorUp || key == Key.CursorDown || key == Key.Tab || key == ShellKeys.Leave.Key;
+
+    private void GoOn()
+    {
+        SetFocus();
+        MoveEnd();
+        ClearAllSelection();
+    }
+
+    private void Place()
+    {
+        begins = place(Cell!);
+        SetNeedsLayout();
+    }
 
     // The library has taken the first line and left control characters out. All of it or nothing: a name or an amount that was cut would be another one.
     private void OnPasting(object? sender, PastingEventArgs pasting)

@@ -86,6 +86,9 @@ internal abstract class CursorScreen : Screen
             [FrameLine.Rule(width, more), .. foot]);
     }
 
+    /// <inheritdoc/>
+    public override int Standing(int width) => Status.Length == 0 ? 0 : StatusLines(Status, width).Length;
+
     private FrameLine Row(string text, int row, int width)
     {
         (char sign, Ink ink) = Mark(row);
@@ -101,7 +104,7 @@ internal abstract class CursorScreen : Screen
         (string below, Ink ink) = isLong || Message.Length == 0 ? (Status, Ink.Quiet) : (Message, MessageInk);
 
         // A status that is longer than its line takes what is above leaves empty, then rows of the table.
-        string[] last = [.. TextWrap.Lines(below, width - 2).DefaultIfEmpty("").Take(DetailLines)];
+        string[] last = StatusLines(below, width);
         string[] lines = [.. above.Length == 0 ? [] : TextWrap.Lines(above, width - 2).Take(DetailLines)];
         for (int i = 0; i < Math.Max(lines.Length, DetailLines + 1 - last.Length); i++)
         {
@@ -115,4 +118,6 @@ internal abstract class CursorScreen : Screen
 
         yield return KeyBar.Of(Bindings, width);
     }
+
+    private static string[] StatusLines(string text, int width) => [.. TextWrap.Lines(text, width - 2).DefaultIfEmpty("").Take(DetailLines)];
 }

@@ -32,7 +32,7 @@ internal sealed class Look(TerminalSigns signs, bool noColour = false)
 
     /// <summary>
     /// The look for an environment: a locale that is not UTF-8 rules everything but ASCII out, the Linux console has lines and
-    /// whole blocks alone, and NO_COLOR that isn't empty (no-color.org) all colours.
+    /// whole blocks but no check mark, and NO_COLOR that isn't empty (no-color.org) all colours.
     /// </summary>
     /// <param name="variable">The environment.</param>
     public static Look For(Func<string, string?> variable)
@@ -48,7 +48,7 @@ internal sealed class Look(TerminalSigns signs, bool noColour = false)
     public string Fold(string text) => (Chosen == ScreenLook.Plain ? TerminalSigns.Ascii : signs) switch
     {
         TerminalSigns.Ascii => TextFold.ToAscii(text),
-        TerminalSigns.Console => TextFold.To(Bars.InHalves(text), one => !Bars.IsFine(one)),
+        TerminalSigns.Console => TextFold.To(Bars.InHalves(text), one => !Bars.IsFine(one) && one != RowSigns.Done),
         _ => text,
     };
 

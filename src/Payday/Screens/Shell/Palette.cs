@@ -29,21 +29,22 @@ internal sealed class Palette
     {
         Ink.Here => Own(TextStyle.Reverse),
         Ink.Strong => On(ColorName16.BrightCyan, TextStyle.Bold),
-        Ink.Rule or Ink.Bar => On(ColorName16.BrightCyan),
+        Ink.Rule or Ink.Bar or Ink.Changed => On(ColorName16.BrightCyan),
         Ink.Done => On(ColorName16.BrightGreen),
         Ink.Alert => On(ColorName16.BrightYellow, TextStyle.Bold),
-        Ink.Changed => On(ColorName16.BrightYellow),
         _ => Own(TextStyle.None),
     });
 
-    /// <summary>On a light background; yellow, green and cyan don't read there in any of their shades.</summary>
+    /// <summary>
+    /// On a light background, where of all shades only blue, red and black read: red is for what needs doing alone, and
+    /// headings have the terminal's own colour, so that what is done isn't taken for one.
+    /// </summary>
     public static Palette Light { get; } = new(ink => ink switch
     {
         Ink.Here => Own(TextStyle.Reverse),
-        Ink.Strong => On(ColorName16.Blue, TextStyle.Bold),
-        Ink.Rule or Ink.Bar or Ink.Done => On(ColorName16.Blue),
+        Ink.Strong => Own(TextStyle.Bold),
+        Ink.Rule or Ink.Bar or Ink.Done or Ink.Changed => On(ColorName16.Blue),
         Ink.Alert => On(ColorName16.Red, TextStyle.Bold),
-        Ink.Changed => On(ColorName16.Red),
         _ => Own(TextStyle.None),
     });
 
@@ -51,8 +52,8 @@ internal sealed class Palette
     public static Palette HighContrast { get; } = new(ink => ink switch
     {
         Ink.Here => new Attribute(ColorName16.Black, ColorName16.White, TextStyle.Bold),
-        Ink.Strong => new Attribute(ColorName16.White, ColorName16.Black, TextStyle.Bold),
-        Ink.Alert or Ink.Changed => new Attribute(ColorName16.BrightYellow, ColorName16.Black, TextStyle.Bold),
+        Ink.Strong or Ink.Changed => new Attribute(ColorName16.White, ColorName16.Black, TextStyle.Bold),
+        Ink.Alert => new Attribute(ColorName16.BrightYellow, ColorName16.Black, TextStyle.Bold),
         _ => new Attribute(ColorName16.White, ColorName16.Black),
     });
 

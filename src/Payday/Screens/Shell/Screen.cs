@@ -68,6 +68,10 @@ internal abstract class Screen
     /// <summary>The screen as text.</summary>
     public abstract TextFrame Draw(Size size);
 
+    /// <summary>How many lines above the keys stay in view while something is typed.</summary>
+    /// <param name="width">The screen's width in columns.</param>
+    public virtual int Standing(int width) => 0;
+
     /// <summary>Takes pasted text, of several lines or one; false where nothing here takes any.</summary>
     public virtual bool Pasted(string text) => false;
 

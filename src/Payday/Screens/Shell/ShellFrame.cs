@@ -4,7 +4,7 @@ using Payday.Text;
 
 namespace Payday.Screens.Shell;
 
-/// <summary>What the terminal shows: what stands on every screen, the screen on top, and what is typed on its last line.</summary>
+/// <summary>What the terminal shows: what stands on every screen, the screen on top, and what is typed on it.</summary>
 /// <param name="standing">A sentence that stands on every screen; empty for none.</param>
 internal sealed class ShellFrame(Func<string> standing)
 {
@@ -17,34 +17,51 @@ internal sealed class ShellFrame(Func<string> standing)
     /// <param name="size">The terminal's size; there is room for a screen.</param>
     public TextFrame Draw(Screen top, CellField field, Size size)
     {
-        int width = Math.Min(size.Width, TextFrame.Widest);
-        FrameLine[] head = [.. TextWrap.Lines(standing(), width - 2).Select(line => FrameLine.Of(" " + line, Ink.Alert))];
         string message = top.Message;
 
-        // While something is typed, what is wrong with it is said above it, and not by the screen as well.
-        if (field.Cell is not null)
+        // While something is typed, what is wrong with it is said beside it, and not by the screen as well.
+        if (field.Cell is null)
         {
-            top.Message = "";
+            return Screen(top, size);
         }
 
-        TextFrame screen = top.Draw(new Size(width, size.Height - head.Length));
-        if (field.Cell is not null)
-        {
-            top.Message = message;
-        }
-
-        TextFrame frame = new TextFrame([.. head, .. screen.Lines]).Fill(size.Width);
-        return field.Cell is null ? frame : WithPrompt(frame, message, field, size);
+        top.Message = "";
+        TextFrame frame = Screen(top, size);
+        top.Message = message;
+        return WithPrompt(frame, message, field.Cell, field.Row, size);
     }
 
-    // What is typed stands on the last line, and what is wrong with it on the lines above. The field draws its own cells.
-    private static TextFrame WithPrompt(TextFrame frame, string message, CellField field, Size size)
+    /// <summary>Where the field of a value begins.</summary>
+    /// <param name="cell">What is typed.</param>
+    /// <param name="top">The screen on top.</param>
+    /// <param name="size">The terminal's size; there is room for a screen.</param>
+    public Point PlaceOf(CellEdit cell, Screen top, Size size)
     {
-        string[] fault = [.. TextWrap.Lines(message, size.Width - 2).Take(MostFaultLines)];
-        IEnumerable<FrameLine> lines = frame.Lines
-            .Take(size.Height - 1 - fault.Length)
-            .Concat(fault.Select(line => FrameLine.Of(" " + line, Ink.Alert).Fit(size.Width)))
-            .Append(FrameLine.Of(field.Prompt(), Ink.Strong));
+        string message = top.Message;
+        top.Message = "";
+        int row = TypedLine.Row(Screen(top, size), top.Standing(Math.Min(size.Width, TextFrame.Widest)));
+        top.Message = message;
+        return TypedLine.Begins(cell, row, size.Width);
+    }
+
+    private TextFrame Screen(Screen top, Size size)
+    {
+        int width = Math.Min(size.Width, TextFrame.Widest);
+        FrameLine[] head = [.. TextWrap.Lines(standing(), width - 2).Select(line => FrameLine.Of(" " + line, Ink.Alert))];
+        TextFrame screen = top.Draw(new Size(width, size.Height - head.Length));
+        return new TextFrame([.. head, .. screen.Lines]).Fill(size.Width);
+    }
+
+    // The keys stay on the last line. What is wrong stands under what is typed where that is free, else above it. The field
+    // draws its own cells.
+    private static TextFrame WithPrompt(TextFrame frame, string message, CellEdit cell, int row, Size size)
+    {
+        FrameLine[] fault = [.. TextWrap.Lines(message, size.Width - 2).Take(MostFaultLines).Select(line => FrameLine.Of(" " + line, Ink.Alert).Fit(size.Width))];
+        bool isFree = frame.Lines.Skip(row + 1).Take(fault.Length).All(line => string.IsNullOrWhiteSpace(line.Text));
+        FrameLine[] lines = [.. frame.Lines];
+        fault.CopyTo(lines, isFree ? row + 1 : row - fault.Length);
+        lines[row] = FrameLine.Of(TypedLine.Asked(cell, size.Width), Ink.Strong).Fit(size.Width);
+        lines[^1] = FrameLine.Of(TypedLine.Keys, Ink.Quiet).Fit(size.Width);
         return new TextFrame([.. lines]);
     }
 }

@@ -39,7 +39,7 @@ internal sealed class ShellView : Runnable
         this.look = look;
         frame = new ShellFrame(standing ?? (() => ""));
         canvas = new FrameCanvas(this, look);
-        field = new CellField(look);
+        field = new CellField(look, cell => frame.PlaceOf(cell, Top, Viewport.Size));
         screens = new ScreenStack(first, goal => Guarded(() => lead(goal)));
         typing = new CellTyping(field, () => Top, Guarded, () => SetFocus());
         field.KeyDown += OnFieldKey;
@@ -61,7 +61,7 @@ internal sealed class ShellView : Runnable
         field.Visible = field.Cell is not null && HasRoom;
         if (field.Visible)
         {
-            field.GoOn();
+            field.ComeBack();
         }
     }
 

@@ -108,7 +108,7 @@ internal sealed class GuideScreen : CursorScreen
 
     /// <inheritdoc/>
     protected override (char Sign, Ink Ink) Mark(int row) =>
-        row < parts.Length && IsDone(parts[row]) ? ('v', Ink.Done) : (' ', Ink.Plain);
+        row < parts.Length && IsDone(parts[row]) ? (RowSigns.Done, Ink.Done) : (' ', Ink.Plain);
 
     private bool IsDone(GuidePart part) => part.IsFilled() || (!part.IsNeeded && work.HasPassed(part.Part.Name));
 

@@ -165,7 +165,7 @@ internal sealed class StatementScreen : CursorScreen
 
     /// <inheritdoc/>
     protected override (char Sign, Ink Ink) Mark(int row) => Asks is not null || row >= Lines.Length ? (' ', Ink.Plain)
-        : Lines[row] is { Choice: { } chosen } ? chosen is { Target.Use: LineUse.Leave, Lines.IsEmpty: true } ? ('x', Ink.Quiet) : ('v', Ink.Plain)
+        : Lines[row] is { Choice: { } chosen } ? chosen is { Target.Use: LineUse.Leave, Lines.IsEmpty: true } ? ('x', Ink.Quiet) : (RowSigns.Done, Ink.Plain)
         : (' ', Ink.Plain);
 
     private string TextOf(Fault fault) => FaultTexts.Of(fault, session.Style) + (fault is TakingFault.NoBalance ? " @ types it." : "");

@@ -22,8 +22,8 @@ public class FormPasteTests
     {
         using DemoTerminal terminal = At(field);
         terminal.Paste(Nasty);
-        Assert.DoesNotContain(terminal.BottomLine, char.IsControl);
-        Assert.DoesNotContain("second", terminal.BottomLine, StringComparison.Ordinal);
+        Assert.DoesNotContain(terminal.TypedLine, char.IsControl);
+        Assert.DoesNotContain("second", terminal.TypedLine, StringComparison.Ordinal);
         terminal.Press(Key.Enter);
         Assert.DoesNotContain(string.Concat(terminal.Lines), char.IsControl);
         Assert.DoesNotContain(terminal.Session.Book.Weeks.Forms.SelectMany(form => form.Texts.Values), text => text.Any(char.IsControl) || text.Contains('\u202e', StringComparison.Ordinal));
@@ -35,9 +35,9 @@ public class FormPasteTests
     public void Pasted_TooLong_IsRefusedWhole(string field)
     {
         using DemoTerminal terminal = At(field);
-        string before = terminal.BottomLine;
+        string before = terminal.TypedLine;
         terminal.Paste(new string('7', 5000));
-        Assert.Equal(before, terminal.BottomLine);
+        Assert.Equal(before, terminal.TypedLine);
         Assert.NotEmpty(terminal.Top.Message);
         Assert.Empty(terminal.Session.Book.Weeks.Forms);
     }

@@ -133,7 +133,7 @@ public sealed class ItemLineTests : IDisposable
     {
         Hand hand = Lines("Bills");
         string before = hand.Shown(new(120, 24))[1];
-        Assert.StartsWith(" A month: in ", before, StringComparison.Ordinal);
+        Assert.StartsWith(" A month of the next 12: in ", before, StringComparison.Ordinal);
         hand.Press("Enter").Type("Castle 99000 1st", "");
         Assert.Contains("missing", hand.Shown(new(120, 24))[1], StringComparison.Ordinal);
         Assert.Equal(before, hand.Press("Esc").Shown(new(120, 24))[1]);

@@ -148,9 +148,39 @@ public sealed class WeekScreenTests : IDisposable
 
         hand.To("Fares").Press("c");
         Assert.EndsWith("e says where it came from.", hand.Message, StringComparison.Ordinal);
-        Assert.Equal("A few words are enough, like Found in the coat.", hand.Press("e").Try(""));
+        Assert.Equal("Write it like 95.00, or with a name, like In the coat=95.00.", hand.Press("e").Try(""));
         hand.Press("e").Type("Found in the coat");
         Assert.DoesNotContain("e where from", hand.Shown(Complete)[^1], StringComparison.Ordinal);
+    }
+
+    // Missing and found are asked for alike: an amount, a name, or both.
+    [Theory]
+    [InlineData("200", "5", "5.00 missing: unknown.")]
+    [InlineData("200", "Lost coin=5", "5.00 missing: Lost coin.")]
+    [InlineData("208", "3", "3.00 found: unknown.")]
+    [InlineData("208", "Aunt=3", "3.00 found: Aunt.")]
+    [InlineData("208", "Aunt", "3.00 found: Aunt.")]
+    public void Count_Difference_IsAnAmountANameOrBoth(string left, string typed, string said)
+    {
+        Hand hand = On(new CountScreen(demo.Session)).To("Food").Press("Enter").Type(left).To("Food").Press("e").Type(typed).To("Food");
+        Assert.Contains(said, Page(hand), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("208", "Aunt=4", "3.00 more is left than was there, not 4.00; mend what is left, or say 3.00 or a name alone.")]
+    [InlineData("200", "coin", "Write it like 0.50, or with a name, like Lost coin=0.50.")]
+    public void Count_DifferenceThatCantBe_SaysWhatIsWanted(string left, string typed, string said) =>
+        Assert.Equal(said, On(new CountScreen(demo.Session)).To("Food").Press("Enter").Type(left).To("Food").Press("e").Try(typed));
+
+    [Theory]
+    [InlineData("200", "5", 80, "205.00      0.00    205.00  200.00   0.00     5.00")]
+    [InlineData("208", "Aunt", 80, "205.00      0.00    205.00  208.00   0.00  found 3.00")]
+    [InlineData("200", "5", 60, "205.00     0.00   205.00 200.00   0.00    5.00")]
+    public void Count_WithADifference_AddsUpAcrossItsRow(string left, string typed, int width, string row)
+    {
+        Hand hand = On(new CountScreen(demo.Session)).To("Food").Press("Enter").Type(left).To("Food").Press("e").Type(typed);
+        string page = string.Join('\n', hand.Shown(new Size(width, 24)));
+        Assert.Contains(row, page, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -56,7 +56,7 @@ internal sealed class BillList : ListOf<BillDraft>
 
     /// <inheritdoc/>
     protected override ImmutableArray<string> Cells(BillDraft item, SetupFacts facts) =>
-        [item.Name!, ScheduleFields.Words(item, Members.Schedule, facts) + LaterField.Next(item.Later, facts), LaterField.Now(item.Amount, item.Later, facts), Until.Show(item, facts)];
+        [item.Name!, ScheduleFields.Words(item, Members.Schedule, facts) + LaterField.Next(item.Later, facts), LaterField.Now(item.Amount, item.Later, facts), EndField.Short(item.Until)];
 
     /// <inheritdoc/>
     public override string LineExample => "Rent 1450 1st";

@@ -13,6 +13,9 @@ internal static class ScheduleFields
 {
     private const int WidestWords = 34;
 
+    // A day without its year can't be the one a year later.
+    private const int MonthsByDay = 11;
+
     private static readonly ImmutableArray<(ScheduleKind Value, string Label)> Kinds =
     [
         (ScheduleKind.Monthly, "every month"),
@@ -82,12 +85,19 @@ internal static class ScheduleFields
         string words = kind switch
         {
             ScheduleKind.EveryWeeks when rest.Length > 0 => $"every {rest[0]} weeks",
-            ScheduleKind.EveryMonths when rest.Length > 1 => $"every {rest[0]} months, {rest[1]}",
+            ScheduleKind.EveryMonths when rest.Length > 1 => $"every {rest[0]} months, {Next(schedule.Of(item)!, facts)}",
+            ScheduleKind.Yearly when rest.Length > 0 => $"{Label(kind)}, {DateText.Short(schedule.Of(item)!.Anchor!.Value)}",
+            ScheduleKind.Dates when rest.Length > 0 => $"{Label(kind)}, {Next(schedule.Of(item)!, facts)}",
             ScheduleKind.Weekly or ScheduleKind.Fortnightly => Label(kind),
             _ => string.Join(", ", rest.Prepend(Label(kind))),
         };
         return TextColumns.Truncate(words, WidestWords);
     }
+
+    // The date that was typed may be long past: what comes is what is looked for.
+    private static string Next(ScheduleDraft schedule, SetupFacts facts) => ScheduleNext.After(schedule, facts.Today) is not { } next ? "all past"
+        : next < facts.Today.PlusMonths(MonthsByDay) ? $"next {DateText.Short(next)}"
+        : $"next {DateText.Day(next)}";
 
     private static string Label(ScheduleKind? kind) => Kinds.FirstOrDefault(known => known.Value == kind).Label ?? "";
 

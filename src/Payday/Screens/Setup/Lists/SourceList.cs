@@ -57,7 +57,7 @@ internal sealed class SourceList : ListOf<SourceDraft>
 
     /// <inheritdoc/>
     protected override ImmutableArray<string> Cells(SourceDraft item, SetupFacts facts) =>
-        [item.Name!, ScheduleFields.Words(item, Members.Schedule, facts) + LaterField.Next(item.Later, facts), LaterField.Now(item.Expected, item.Later, facts), Until.Show(item, facts)];
+        [item.Name!, ScheduleFields.Words(item, Members.Schedule, facts) + LaterField.Next(item.Later, facts), LaterField.Now(item.Expected, item.Later, facts), EndField.Short(item.Until)];
 
     /// <inheritdoc/>
     public override string LineExample => "Wage 1840 every 2 weeks from 6 Mar";
