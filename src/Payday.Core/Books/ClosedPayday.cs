@@ -32,13 +32,13 @@ public sealed record ClosedPayday(
     RoutineDraft Draft)
 {
     // Another one with other parts.
-    private PartsByPot byPot = new(Parts);
+    private Grouped<PotId, ClosedPart> byPot = ByPot(Parts);
 
     /// <summary>The notes of each pot and week.</summary>
     public ImmutableArray<ClosedPart> Parts
     {
         get;
-        init => (field, byPot) = (value, new(value));
+        init => (field, byPot) = (value, ByPot(value));
     } = Parts;
 
     /// <summary>The minimums it covered; null where it was closed before they were written down.</summary>
@@ -58,6 +58,8 @@ public sealed record ClosedPayday(
 
     /// <summary>The parts of one pot, in their order.</summary>
     internal IEnumerable<ClosedPart> PartsOf(PotId potId) => byPot.Of(potId);
+
+    private static Grouped<PotId, ClosedPart> ByPot(ImmutableArray<ClosedPart> parts) => new(parts, static part => part.PotId);
 }
 
 /// <summary>A due as a payday left it.</summary>

@@ -26,6 +26,16 @@ public sealed record WeekRecords(
     ImmutableArray<CashReturn> Returns,
     CountDraft? Draft)
 {
+    // Another one with other fills.
+    private FillMarks marks = new(Fills);
+
+    /// <summary>Fills of the wallet marked done or skipped, at most one a part.</summary>
+    public ImmutableArray<WalletFill> Fills
+    {
+        get;
+        init => (field, marks) = (value, new(value));
+    } = Fills;
+
     /// <summary>Nothing happened yet.</summary>
     public static WeekRecords None { get; } = new([], [], [], [], [], null);
 
@@ -141,6 +151,18 @@ public sealed record WeekRecords(
     /// <summary>What was typed in a form so far; null where it isn't begun.</summary>
     /// <param name="form">The name of the form.</param>
     public FormDraft? FormOf(string form) => Forms.FirstOrDefault(draft => draft.Form == form);
+
+    /// <summary>What became of the fills of a pot.</summary>
+    internal FillMarks.OfPot MarksOf(PotId potId) => marks.Of(potId);
+
+    /// <summary>The records with fills marked, behind those there are; each takes the place of what its part was before.</summary>
+    /// <param name="fills">At most one a part.</param>
+    internal WeekRecords With(IReadOnlyCollection<WalletFill> fills)
+    {
+        HashSet<FillKey> known = [.. fills.Select(fill => fill.Key).Where(key => MarksOf(key.PotId)[key.Payday, key.Week] is not null)];
+        ImmutableArray<WalletFill> others = known.Count == 0 ? Fills : Fills.RemoveAll(fill => known.Contains(fill.Key));
+        return this with { Fills = others.AddRange(fills), marks = marks.With(fills) };
+    }
 
     /// <summary>The records with a form as it stands now; one in which nothing stands is forgotten.</summary>
     public WeekRecords With(FormDraft draft)

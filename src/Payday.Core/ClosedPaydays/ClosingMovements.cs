@@ -95,7 +95,7 @@ internal sealed class ClosingMovements
             Move(waits, Unplaced, -cover.Taken, "not needed for a minimum");
             Move(bought, Unplaced, cover.Freed, "not needed for the card");
             Move(Unplaced, waits, cover.Taken, "for a minimum");
-            foreach (DebtRow row in debts.Rows.Where(row => row.DebtId == cover.DebtId && row.Paid))
+            foreach (DebtRow row in debts.RowsOf(cover.DebtId).Where(row => row.Paid))
             {
                 // One payment, of two purposes; where it is of one, it is none with the minimum before.
                 Move(waits, new LedgerEnd.Owed(row.DebtId), row.Own, "minimum payment", row.PaidOn);

@@ -35,6 +35,8 @@ public sealed record DebtChange(ProjectedDebt Before, ProjectedDebt After, RollO
             throw new ArgumentException("The courses are of other debts.", nameof(after));
         }
 
+        ILookup<DebtId, RollOn> was = before.RollOns.ToLookup(one => one.To);
+        ILookup<DebtId, RollOn> now = after.RollOns.ToLookup(one => one.To);
         return
         [
             .. before.Debts.Zip(after.Debts).Select(pair =>
@@ -44,17 +46,17 @@ public sealed record DebtChange(ProjectedDebt Before, ProjectedDebt After, RollO
                 // Within the same month it is the interest that says which way it went.
                 bool later = change.EndsNoMore || change.MonthsSooner < 0 || (change.MonthsSooner == 0 && change.Saved is { IsNegative: true });
                 return later || change.EndsNow || change.MonthsSooner > 0 || (change.MonthsSooner == 0 && change.Saved is { IsPositive: true })
-                    ? change with { Because = Why(pair.First.Id, before.RollOns, after.RollOns, later) }
+                    ? change with { Because = Why(was[pair.First.Id], now[pair.First.Id], later) }
                     : change;
             }),
         ];
     }
 
     // Of several the one that brings most: to a debt that ends later what it lacks, to one that ends sooner what it has now.
-    private static RollOnChange? Why(DebtId debt, IEnumerable<RollOn> before, IEnumerable<RollOn> after, bool later)
+    private static RollOnChange? Why(IEnumerable<RollOn> before, IEnumerable<RollOn> after, bool later)
     {
-        Dictionary<DebtId, RollOn> was = before.Where(one => one.To == debt).ToDictionary(one => one.From);
-        Dictionary<DebtId, RollOn> now = after.Where(one => one.To == debt).ToDictionary(one => one.From);
+        Dictionary<DebtId, RollOn> was = before.ToDictionary(one => one.From);
+        Dictionary<DebtId, RollOn> now = after.ToDictionary(one => one.From);
         (Dictionary<DebtId, RollOn> less, Dictionary<DebtId, RollOn> more) = later ? (now, was) : (was, now);
         return more.Values
             .Select(one => (One: one, Other: less.GetValueOrDefault(one.From)))

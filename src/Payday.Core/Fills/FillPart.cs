@@ -92,16 +92,15 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
     // Loops, not a query: it is asked many times on a screen, and goes through all paydays ever closed.
     private static ImmutableArray<FillPart> Of(Book book, Pot pot, IEnumerable<ClosedPayday> paydays, Func<WalletFill?, bool> takes)
     {
-        Dictionary<FillKey, WalletFill> marked = book.Remembered(static of => new MarkedFills(of.Weeks.Fills.ToDictionary(fill => fill.Key))).ByKey;
+        FillMarks.OfPot marks = book.Weeks.MarksOf(pot.Id);
         var parts = new List<FillPart>();
         foreach (ClosedPayday closed in paydays)
         {
             foreach (ClosedPart part in book.Weeks.ReceivedOn(closed.Payday)?.PartsOf(pot.Id) ?? closed.PartsOf(pot.Id))
             {
-                var key = new FillKey(closed.Payday, part.Week, pot.Id);
-                if (!part.Notes.IsEmpty && marked.GetValueOrDefault(key) is var mark && takes(mark))
+                if (!part.Notes.IsEmpty && marks[closed.Payday, part.Week] is var mark && takes(mark))
                 {
-                    parts.Add(new FillPart(key, pot, part.Notes.Worth(book.Household.Currency), part.Notes, mark));
+                    parts.Add(new FillPart(new FillKey(closed.Payday, part.Week, pot.Id), pot, part.Notes.Worth(book.Household.Currency), part.Notes, mark));
                 }
             }
         }
@@ -110,7 +109,5 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
     }
 
     // Once for each book, as they go through all fills and paydays of a life.
-    private sealed record MarkedFills(Dictionary<FillKey, WalletFill> ByKey);
-
     private sealed record OpenFills(ImmutableArray<FillPart> Parts);
 }

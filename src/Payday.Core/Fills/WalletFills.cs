@@ -188,20 +188,18 @@ public static class WalletFills
             return Since(first, []);
         }
 
-        FillPart[] unmarked = [.. FillPart.NotDone(writer.Book, pot).Where(part => part.Marked is null && part.Key.Day <= date)];
-        foreach (FillPart part in unmarked)
-        {
-            Fill(writer, part, part.Key.Day);
-        }
-
+        ImmutableArray<FillPart> notDone = FillPart.NotDone(writer.Book, pot);
+        FillPart[] unmarked = [.. notDone.Where(part => IsDue(part))];
+        WalletFill[] filled = [.. unmarked.Select(part => Filled(writer, part, part.Key.Day))];
+        writer.Record(weeks => weeks.With(filled));
         Money waiting = Money.Sum(
-            FillPart.NotDone(writer.Book, pot)
-                .Where(part => part.Key.Payday <= date)
-                .Select(part => part.Amount),
+            notDone.Where(part => part.Key.Payday <= date && !IsDue(part)).Select(part => part.Amount),
             writer.Book.Household.Currency);
         Money rest = EndCourse.Of(writer.Book.Ledger, AtHome(pot)).LeastFrom(date) - waiting;
         writer.Move(date, AtHome(pot), Wallet(pot), rest.ClampToZero(), "in the wallet");
         return Since(first, [.. unmarked.Select(part => part.Key)]);
+
+        bool IsDue(FillPart part) => part.Marked is null && part.Key.Day <= date;
 
         TakenUp Since(long number, ImmutableArray<FillKey> fills)
         {
@@ -215,21 +213,21 @@ public static class WalletFills
         }
     }
 
-    private static void Fill(WeekWriter writer, FillPart part, LocalDate date)
+    private static void Fill(WeekWriter writer, FillPart part, LocalDate date) => Record(writer, Filled(writer, part, date));
+
+    // Moves it; the mark is still to be recorded.
+    private static WalletFill Filled(WeekWriter writer, FillPart part, LocalDate date)
     {
         // A week that was counted is over: what comes later is in the next count. And no cash is there before its payday.
         LocalDate day = Later(Later(date, part.Key.Payday), writer.Book.Weeks.LastCountOf(part.Pot.Id)?.Date ?? date);
         day = EndCourse.Of(writer.Book.Ledger, AtHome(part.Pot)).DayFor(part.Moves, day) ?? day;
         long? movement = writer.Move(day, AtHome(part.Pot), Wallet(part.Pot), part.Moves, "week's fill");
-        Record(writer, new WalletFill(part.Key, FillState.Done, day, part.Moves, movement) { Before = part.Marked is { } before ? before with { Before = null } : null });
+        return new WalletFill(part.Key, FillState.Done, day, part.Moves, movement) { Before = part.Marked is { } before ? before with { Before = null } : null };
     }
 
     private static LocalDate Later(LocalDate left, LocalDate right) => left > right ? left : right;
 
-    private static void Record(WeekWriter writer, WalletFill fill) => writer.Record(weeks => weeks with
-    {
-        Fills = weeks.Fills.RemoveAll(known => known.Key == fill.Key).Add(fill),
-    });
+    private static void Record(WeekWriter writer, WalletFill fill) => writer.Record(weeks => weeks.With([fill]));
 
     /// <summary>Where a cash pot is spent from: the wallet, or home for what doesn't go through it. A count of the pot is about this.</summary>
     internal static LedgerEnd SpentFrom(Pot pot) => FillPart.GoesThroughTheWallet(pot) ? Wallet(pot) : AtHome(pot);

@@ -48,7 +48,7 @@ public static class HouseholdChange
     }
 
     private static RoutineDraft? Kept(Book book, RoutineDraft? draft) =>
-        draft is not null && DraftFit.To(book.Household, draft) is var fitting && Routine.Plan(book, fitting).Ok ? fitting : null;
+        draft is not null && DraftFit.To(book.Household, draft) is var fitting && Routine.Plan(book, fitting).Map(plan => plan.Foreseen()).Ok ? fitting : null;
 
     private static IEnumerable<Movement> Reopened(Book book, Household next)
     {

@@ -50,6 +50,17 @@ public sealed class Ledger
         return Enumerable.Range(earlier.movements.Count, movements.Count - earlier.movements.Count).Select(at => movements[at]);
     }
 
+    /// <summary>The movements of some numbers, in order.</summary>
+    /// <param name="first">The first.</param>
+    /// <param name="last">The last; below the first for none.</param>
+    internal IEnumerable<Movement> Between(long first, long last)
+    {
+        for (int at = (int)first - 1; at < last; at++)
+        {
+            yield return movements[at];
+        }
+    }
+
     private Reversals Reversals => reversals ??= Reversals.None.With(movements);
 
     /// <summary>The movements out of and into an end that stand, in order.</summary>

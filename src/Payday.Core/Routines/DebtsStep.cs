@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
+using Payday.Core.Books;
 using Payday.Core.Ids;
 
 namespace Payday.Core.Routines;
@@ -13,7 +14,36 @@ namespace Payday.Core.Routines;
 /// <param name="Charges">The interest that is charged up to the payday, each on its own day.</param>
 /// <param name="Covers">By debt, in household order: what the account holds for it, and what today adds.</param>
 public sealed record DebtsStep(
-    ImmutableArray<DebtRow> Rows, Money Total, Money Due, ImmutableArray<InterestCharge> Charges, ImmutableArray<DebtCover> Covers);
+    ImmutableArray<DebtRow> Rows, Money Total, Money Due, ImmutableArray<InterestCharge> Charges, ImmutableArray<DebtCover> Covers)
+{
+    // Others with other rows, other covers.
+    private Grouped<DebtId, DebtRow> byDebt = ByDebt(Rows);
+    private Grouped<DebtId, DebtCover> coverByDebt = ByDebt(Covers);
+
+    /// <summary>A row for each due date, or one for a debt that is not due in this period; debt by debt.</summary>
+    public ImmutableArray<DebtRow> Rows
+    {
+        get;
+        init => (field, byDebt) = (value, ByDebt(value));
+    } = Rows;
+
+    /// <summary>By debt, in household order: what the account holds for it, and what today adds.</summary>
+    public ImmutableArray<DebtCover> Covers
+    {
+        get;
+        init => (field, coverByDebt) = (value, ByDebt(value));
+    } = Covers;
+
+    /// <summary>The rows of one debt, by due date.</summary>
+    internal IEnumerable<DebtRow> RowsOf(DebtId debtId) => byDebt.Of(debtId);
+
+    /// <summary>What the account holds for one debt, and what today adds.</summary>
+    internal IEnumerable<DebtCover> CoverOf(DebtId debtId) => coverByDebt.Of(debtId);
+
+    private static Grouped<DebtId, DebtRow> ByDebt(ImmutableArray<DebtRow> rows) => new(rows, static row => row.DebtId);
+
+    private static Grouped<DebtId, DebtCover> ByDebt(ImmutableArray<DebtCover> covers) => new(covers, static cover => cover.DebtId);
+}
 
 /// <summary>What the account has for a debt.</summary>
 /// <param name="DebtId">The debt.</param>

@@ -5,6 +5,7 @@ using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Calendar;
 using Payday.Core.Debts;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 
 namespace Payday.Core.Routines;
@@ -68,9 +69,9 @@ internal sealed class InterestBase
 
     private static IEnumerable<YearMonth> Charged(Book book, Debt debt, LocalDate from)
     {
-        foreach (ClosedPayday payday in book.Closed.Where(payday => payday.Period.Last >= from.PlusMonths(-1)))
+        foreach ((ClosedPayday payday, DueKey key) in Records(book).Charged[debt.Id])
         {
-            foreach (DueKey key in (payday.Charged ?? payday.Minimums?.Select(due => due.Key) ?? []).Where(key => key.Debt == debt.Id))
+            if (payday.Period.Last >= from.PlusMonths(-1))
             {
                 yield return key.Scheduled.ToYearMonth();
             }
@@ -90,14 +91,23 @@ internal sealed class InterestBase
             yield return new Early(payment.Date, payment.Key.Scheduled, Money.Min(payment.Amount, payment.Asked ?? payment.Amount));
         }
 
-        foreach (ClosedPayday payday in book.Closed.Where(payday => payday.Charged is not null))
+        foreach (Early payment in Records(book).Early[debt.Id])
         {
-            foreach (ClosedDue due in (payday.Minimums ?? []).Where(due => due.Paid && due.Key.Debt == debt.Id && due.Key.Scheduled > payday.Payday))
-            {
-                yield return new Early(payday.Payday, due.Key.Scheduled, Money.Min(due.Amount, due.Asked ?? due.Amount));
-            }
+            yield return payment;
         }
     }
+
+    // Once for all debts: each would go through all of every payday's.
+    private static ClosedRecords Records(Book book) => book.Remembered(static of => new ClosedRecords(
+        of.Closed
+            .SelectMany(payday => (payday.Charged ?? payday.Minimums?.Select(due => due.Key) ?? []).Select(key => (payday, key)))
+            .Where(one => one.key.Debt is not null)
+            .ToLookup(one => one.key.Debt!.Value),
+        of.Closed
+            .Where(payday => payday.Charged is not null)
+            .SelectMany(payday => (payday.Minimums ?? []).Where(due => due.Paid && due.Key.Scheduled > payday.Payday).Select(due => (payday.Payday, Due: due)))
+            .Where(one => one.Due.Key.Debt is not null)
+            .ToLookup(one => one.Due.Key.Debt!.Value, one => new Early(one.Payday, one.Due.Key.Scheduled, Money.Min(one.Due.Amount, one.Due.Asked ?? one.Due.Amount)))));
 
     private static YearMonth Earlier(YearMonth left, YearMonth right) => left < right ? left : right;
 
@@ -108,6 +118,8 @@ internal sealed class InterestBase
             yield return month;
         }
     }
+
+    private sealed record ClosedRecords(ILookup<DebtId, (ClosedPayday Payday, DueKey Key)> Charged, ILookup<DebtId, Early> Early);
 
     private readonly record struct Early(LocalDate Paid, LocalDate Due, Money Minimum);
 }

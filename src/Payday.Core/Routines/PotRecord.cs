@@ -17,22 +17,12 @@ internal static class PotRecord
     /// <summary>What a closed payday filled a pot with; neither what was placed in it as surplus, nor moves.</summary>
     public static Money FilledOn(Book book, PotId potId, ClosedPayday closed)
     {
-        LedgerEnd account = LedgerEnd.InAccount(Purpose.Pot(potId));
-        LedgerEnd waits = LedgerEnd.InAccount(Purpose.KeptBack(potId));
-        var putIn = new List<Movement>();
-        for (int at = (int)closed.FirstMovement - 1; at < closed.LastMovement; at++)
-        {
-            Movement movement = book.Ledger.Movements[at];
-            if (movement.From == Unplaced && (movement.To == waits || movement.To == account))
-            {
-                putIn.Add(movement);
-            }
-        }
+        Movement[] putIn = [.. book.Remembered(static _ => new ClosedFills()).Of(book.Ledger, closed)[potId]];
 
         // A closing writes the fill first, then what was placed.
-        int placed = (closed.Draft.Placements ?? []).Count(placement =>
+        int placed = putIn.Length == 0 ? 0 : (closed.Draft.Placements ?? []).Count(placement =>
             placement.Target == MoveTarget.Pot(potId) && placement.Amount.IsPositive);
-        return putIn.Count > placed && book.Ledger.Stands(putIn[0]) ? putIn[0].Amount : Money.Zero(book.Household.Currency);
+        return putIn.Length > placed && book.Ledger.Stands(putIn[0]) ? putIn[0].Amount : Money.Zero(book.Household.Currency);
     }
 
     /// <summary>What was spent from a pot, in the order in which it was entered; below zero for a refund.</summary>
@@ -48,4 +38,25 @@ internal static class PotRecord
 
     /// <summary>The last day on which something was spent from a pot, or null.</summary>
     public static LocalDate? LastSpending(Book book, PotId potId) => Spendings(book, potId).Select(spending => (LocalDate?)spending.Date).Max();
+
+    // Of each payday that is asked for once for all pots: each would go through all its movements.
+    private sealed class ClosedFills
+    {
+        private readonly Dictionary<LocalDate, ILookup<PotId, Movement>> known = [];
+
+        public ILookup<PotId, Movement> Of(Ledger ledger, ClosedPayday closed)
+        {
+            if (!known.TryGetValue(closed.Payday, out ILookup<PotId, Movement>? fills))
+            {
+                known[closed.Payday] = fills = ledger.Between(closed.FirstMovement, closed.LastMovement)
+                    .Where(movement => movement.From == Unplaced && PotOf(movement.To) is not null)
+                    .ToLookup(movement => PotOf(movement.To)!.Value);
+            }
+
+            return fills;
+        }
+
+        private static PotId? PotOf(LedgerEnd end) =>
+            end is LedgerEnd.At { Place: Place.Account, Purpose: { Kind: PurposeKind.Pot or PurposeKind.KeptBack } purpose } ? purpose.PotId : null;
+    }
 }

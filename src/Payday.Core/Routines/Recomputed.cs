@@ -34,7 +34,7 @@ public sealed record Recomputed(RoutinePlan Plan, ImmutableArray<Dropped> Droppe
         RoutineDraft fitting = WithoutOverplaced(before, plan.Value, dropped);
         RoutinePlan placed = fitting == draft ? plan.Value : Routine.Plan(before.Book, fitting).Value!;
         RoutineDraft noted = WithoutStaleNotes(before, placed, dropped);
-        return Result.Of(new Recomputed(noted == fitting ? placed : Routine.Plan(before.Book, noted).Value!, dropped.ToImmutable()));
+        return Result.Of(new Recomputed((noted == fitting ? placed : Routine.Plan(before.Book, noted).Value!).Foreseen(), dropped.ToImmutable()));
     }
 
     private static RoutineDraft WithoutOverplaced(RoutinePlan before, RoutinePlan after, ImmutableArray<Dropped>.Builder dropped)

@@ -35,6 +35,14 @@ public sealed record RoutinePlan(
     /// <summary>Works step 6 out.</summary>
     internal Func<WithdrawalStep> InNotes { private get; init; } = () => throw new InvalidOperationException("Only the routine makes a plan.");
 
+    /// <summary>The plan with the debts' courses worked out, so that amounts that are too large for them are refused while it is decided, not where it is looked at.</summary>
+    /// <exception cref="OverflowException">The payments of one month don't fit 64 bits.</exception>
+    public RoutinePlan Foreseen()
+    {
+        _ = (Surplus.Without, Surplus.With);
+        return this;
+    }
+
     /// <summary>Income and carried-over money minus all that has been placed; must be exactly zero to close.</summary>
     public Money LeftToPlace => Surplus.Before - Surplus.Placed;
 }

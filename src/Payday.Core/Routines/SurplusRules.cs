@@ -23,9 +23,7 @@ internal static class SurplusRules
             left,
             placements,
             facts.Draft.Placements is not null,
-            Money.Sum(placements.Select(placement => placement.Amount), currency),
-            Course(outlook, [], order, currency),
-            Course(outlook, placements, order, currency))
+            Money.Sum(placements.Select(placement => placement.Amount), currency))
         {
             Outlook = outlook,
             Owed = owed,
@@ -39,21 +37,23 @@ internal static class SurplusRules
         Money nothing = Money.Zero(currency);
 
         // Paid at once rather than taken off the balance, so that the minimum of a debt it clears rolls on.
-        ImmutableArray<DebtState> states = placements.IsEmpty
+        ILookup<DebtId, Money> placed = placements.Where(placement => placement.Target is MoveTarget.ToDebt)
+            .ToLookup(placement => ((MoveTarget.ToDebt)placement.Target).Id, placement => placement.Amount);
+        ImmutableArray<DebtState> states = placed.Count == 0
             ? outlook.Debts
-            : [.. outlook.Debts.Select(debt => debt with { PaidAtOnce = Money.Min(debt.Balance.ClampToZero(), On(placements, debt.Id, nothing)) })];
+            : [.. outlook.Debts.Select(debt => debt with { PaidAtOnce = Money.Min(debt.Balance.ClampToZero(), Money.Sum(placed[debt.Id], currency)) })];
         return DebtProjection.Project(outlook.From, states, nothing, nothing, order);
     }
 
     /// <summary>What can be paid on a debt today beyond its minimums: what is owed after them, less interest whose day is still to come.</summary>
     public static Money BalanceAfter(DebtsStep debts, DebtId debtId) => (LastRow(debts, debtId).NewBalance
-        - Money.Sum(debts.Rows.Where(row => row.DebtId == debtId).Select(row => row.Expected), debts.Total.Currency)).ClampToZero();
+        - Money.Sum(debts.RowsOf(debtId).Select(row => row.Expected), debts.Total.Currency)).ClampToZero();
 
     // What was bought with a card is paid by what waits for it.
     private static Money Unfunded(DebtsStep debts, DebtId debtId) => (BalanceAfter(debts, debtId)
-        - Money.Sum(debts.Covers.Where(cover => cover.DebtId == debtId).Select(cover => cover.Waits), debts.Total.Currency)).ClampToZero();
+        - Money.Sum(debts.CoverOf(debtId).Select(cover => cover.Waits), debts.Total.Currency)).ClampToZero();
 
-    private static DebtRow LastRow(DebtsStep debts, DebtId debtId) => debts.Rows.Last(row => row.DebtId == debtId);
+    private static DebtRow LastRow(DebtsStep debts, DebtId debtId) => debts.RowsOf(debtId).Last();
 
     /// <summary>Where the rest is proposed to go.</summary>
     /// <param name="debts">The debts, with what today's money can pay on each as its balance.</param>
@@ -73,8 +73,4 @@ internal static class SurplusRules
             ? placements.Add(new Placement(MoveTarget.Buffer, plan.LeftOver))
             : placements;
     }
-
-    private static Money On(ImmutableArray<Placement> placements, DebtId debtId, Money nothing) => placements
-        .Where(placement => placement.Target == MoveTarget.Debt(debtId))
-        .Aggregate(nothing, (sum, placement) => sum + placement.Amount);
 }

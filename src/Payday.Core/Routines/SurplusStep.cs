@@ -10,16 +10,14 @@ namespace Payday.Core.Routines;
 /// <param name="Placements">Where it goes.</param>
 /// <param name="Changed">Whether the person decided, or this is the proposal.</param>
 /// <param name="Placed">The sum of the placements.</param>
-/// <param name="Without">The debts' course without the placements.</param>
-/// <param name="With">The debts' course with them.</param>
-public sealed record SurplusStep(
-    Money Before,
-    ImmutableArray<Placement> Placements,
-    bool Changed,
-    Money Placed,
-    DebtProjection Without,
-    DebtProjection With)
+public sealed record SurplusStep(Money Before, ImmutableArray<Placement> Placements, bool Changed, Money Placed)
 {
+    /// <summary>The debts' course without the placements. Worked out when it is first asked for, as the other one: closing and the outlook don't.</summary>
+    public DebtProjection Without => field ??= SurplusRules.Course(Outlook, [], Order, Before.Currency);
+
+    /// <summary>The debts' course with the placements.</summary>
+    public DebtProjection With => field ??= SurplusRules.Course(Outlook, Placements, Order, Before.Currency);
+
     /// <summary>The debts as their courses begin.</summary>
     public required DebtOutlook Outlook { get; init; }
 
@@ -30,5 +28,5 @@ public sealed record SurplusStep(
     public required DebtOrder Order { get; init; }
 
     /// <summary>What the two courses come to, beside each other.</summary>
-    public ImmutableArray<DebtChange> Debts => DebtChange.All(Without, With);
+    public ImmutableArray<DebtChange> Debts => field.IsDefault ? field = DebtChange.All(Without, With) : field;
 }

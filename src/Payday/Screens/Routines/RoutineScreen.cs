@@ -95,7 +95,7 @@ internal sealed class RoutineScreen : Screen
         }
 
         Result<RoutinePlan> plan = Routine.Plan(session.Book, draft.Value);
-        return plan.Ok ? Result.Of(new RoutineScreen(session, plan.Value)) : Result.Refused<RoutineScreen>(plan.Fault);
+        return plan.Ok ? Result.Of(new RoutineScreen(session, plan.Value.Foreseen())) : Result.Refused<RoutineScreen>(plan.Fault);
     }
 
     /// <inheritdoc/>
