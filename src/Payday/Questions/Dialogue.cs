@@ -16,7 +16,7 @@ internal sealed class Dialogue(BookSession session, LineInput input, SpokenOutpu
     /// <summary>What can always be answered.</summary>
     public const string Always = "Enter takes what is proposed, ? explains, back goes back one question, menu to what there is to do, stop leaves; everything is kept.";
 
-    private readonly List<Level> open = [];
+    private readonly List<PartPlace> open = [];
     private string under = "";
 
     /// <summary>Asks until it ends.</summary>
@@ -24,10 +24,10 @@ internal sealed class Dialogue(BookSession session, LineInput input, SpokenOutpu
     /// <param name="inner">A part to begin in; null for where it was left the last time.</param>
     public void Run(Part first, Part? inner)
     {
-        open.Add(new Level(first));
+        open.Add(new PartPlace(first));
         if (inner is not null)
         {
-            open.Add(new Level(inner));
+            open.Add(new PartPlace(inner));
         }
         else
         {
@@ -53,7 +53,7 @@ internal sealed class Dialogue(BookSession session, LineInput input, SpokenOutpu
                 break;
             }
 
-            open.Add(new Level(part) { At = part.GoesOnAt(at) });
+            open.Add(new PartPlace(part) { At = part.GoesOnAt(at) });
         }
 
         if (open.Count > 1)
@@ -66,12 +66,10 @@ internal sealed class Dialogue(BookSession session, LineInput input, SpokenOutpu
     {
         while (open.Count > 0)
         {
-            Level here = open[^1];
+            PartPlace here = open[^1];
             IReadOnlyList<Question> all = here.Part.Questions;
-            if (here.Find(all) is { } index)
+            if (here.Reach(all) is { } question)
             {
-                Question question = all[index];
-                (here.At, here.Index) = (question.Id, index);
                 here.Part.Reached(question);
                 Keep();
                 if (question.Under != under)
@@ -135,17 +133,17 @@ internal sealed class Dialogue(BookSession session, LineInput input, SpokenOutpu
         }
 
         output.Say(taken.Said);
-        Level here = open[^1];
+        PartPlace here = open[^1];
         switch (taken)
         {
             case Taken.Next:
-                Forward(here, question);
+                here.Forward(question);
                 break;
             case Taken.To to:
                 here.At = to.Id;
                 break;
             case Taken.Into into:
-                open.Add(new Level(into.Part));
+                open.Add(new PartPlace(into.Part));
                 break;
             case Taken.Done:
                 Close();
@@ -159,35 +157,14 @@ internal sealed class Dialogue(BookSession session, LineInput input, SpokenOutpu
         return true;
     }
 
-    // A question that its answer did away with leaves its place to the next.
-    private static void Forward(Level here, Question question)
-    {
-        IReadOnlyList<Question> all = here.Part.Questions;
-        int at = Level.IndexOf(all, question.Id);
-        int next = at < 0 ? here.Index : at + 1;
-        while (!question.IsDetail && next < all.Count && all[next].IsDetail)
-        {
-            next++;
-        }
-
-        (here.At, here.Index) = (next < all.Count ? all[next].Id : Level.AtEnd, next);
-    }
-
     private void Back(Question question)
     {
-        Level here = open[^1];
-        IReadOnlyList<Question> all = here.Part.Questions;
-        int before = here.Index - 1;
-        while (!question.IsDetail && before > 0 && all[before].IsDetail)
+        if (open[^1].Back(question))
         {
-            before--;
+            return;
         }
 
-        if (before >= 0)
-        {
-            here.At = all[before].Id;
-        }
-        else if (open.Count > 1)
+        if (open.Count > 1)
         {
             Close();
         }
@@ -222,30 +199,5 @@ internal sealed class Dialogue(BookSession session, LineInput input, SpokenOutpu
             .. WordTexts.On(shown, question.Words.Select(word => word.Word)).Select(word => $"{word.Word}: {word.Meaning}"),
             Always,
         ];
-    }
-
-    private sealed class Level(Part part)
-    {
-        public const string AtEnd = "\n";
-
-        public Part Part { get; } = part;
-
-        public string? At { get; set; }
-
-        public int Index { get; set; }
-
-        public static int IndexOf(IReadOnlyList<Question> all, string? id) => all.ToList().FindIndex(question => question.Id == id);
-
-        // The question to ask; null past the last one.
-        public int? Find(IReadOnlyList<Question> all)
-        {
-            int at = At == AtEnd ? all.Count : IndexOf(all, At);
-            if (at < 0)
-            {
-                at = At is null || Index == 0 ? Math.Max(0, IndexOf(all, Part.First)) : Index;
-            }
-
-            return at < all.Count ? at : null;
-        }
     }
 }

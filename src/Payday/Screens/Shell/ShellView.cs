@@ -27,8 +27,7 @@ internal sealed class ShellView : Runnable
     private readonly ShellFrame frame;
     private readonly CellField field;
     private readonly CellTyping typing;
-    private readonly Look look;
-    private IDriver? driver;
+    private readonly TerminalLook look;
 
     /// <param name="first">The screen at the bottom.</param>
     /// <param name="lead">Says which screen a goal is.</param>
@@ -36,10 +35,10 @@ internal sealed class ShellView : Runnable
     /// <param name="standing">A sentence that stands on every screen; null or empty for none.</param>
     public ShellView(Screen first, Func<Goal, Way> lead, Look look, Func<string>? standing = null)
     {
-        this.look = look;
         frame = new ShellFrame(standing ?? (() => ""));
         canvas = new FrameCanvas(this, look);
         field = new CellField(look, cell => frame.PlaceOf(cell, Top, Viewport.Size));
+        this.look = new TerminalLook(look, field, () => SetNeedsDraw());
         screens = new ScreenStack(first, goal => Guarded(() => lead(goal)));
         typing = new CellTyping(field, () => Top, Guarded, () => SetFocus());
         field.KeyDown += OnFieldKey;
@@ -71,7 +70,7 @@ internal sealed class ShellView : Runnable
     /// <inheritdoc/>
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        TakeLook();
+        look.Take(App?.Driver, screens.First.Look);
         canvas.Show(HasRoom ? frame.Draw(Top, field, Viewport.Size) : TooSmall.Draw(Viewport.Size));
         return true;
     }
@@ -129,24 +128,6 @@ internal sealed class ShellView : Runnable
             {
                 app.Paste += OnPaste;
             }
-        }
-    }
-
-    // The terminal may say its background late, or never; a household may choose another look at any time.
-    private void TakeLook()
-    {
-        if (driver is null && App?.Driver is { } known)
-        {
-            driver = known;
-            driver.DefaultAttributeChanged += (_, _) => SetNeedsDraw();
-        }
-
-        (ScreenLook, Background) before = (look.Chosen, look.Background);
-        look.Chosen = screens.First.Look;
-        look.Background = driver?.DefaultAttribute is { } own ? Contrast.Of(own.Background) : Background.Unknown;
-        if (before != (look.Chosen, look.Background))
-        {
-            field.Show(look);
         }
     }
 
