@@ -39,6 +39,11 @@ internal static class WeekNeeds
             yield return $"{status.OwedBack.ToString(style)} in cash to pay back to the account{ways.Return}.";
         }
 
+        foreach (PaymentToMake payment in PaymentToMake.Of(book))
+        {
+            yield return $"Pay {payment.Amount.ToString(style)} to {CleanText.OneLine(EndText.Debt(book.Household, payment.DebtId))} yourself{ways.Extra}.";
+        }
+
         if (status.Bank is { IsExplained: false } bank)
         {
             yield return $"{ReconcileTexts.Of(bank, style)}{ways.Bank}.";

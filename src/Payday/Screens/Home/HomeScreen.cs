@@ -115,7 +115,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         [
             .. NextLines(width - 2).Select(line => FrameLine.Of(" " + line, Ink.Strong)),
             .. Needs(width),
-            .. HomeMoney.Lines(book, BankAgreement.Of(book), width),
+            .. HomeMoney.Lines(book, BankAgreement.Of(book), OnTheWay.Of(book), width),
             .. HomePots.Lines(book, session.Today, width),
             .. HomeDues.Lines(book, session.Today, width),
             .. HomePots.Debts(book, width),
