@@ -77,7 +77,7 @@ internal static class StatusCommand
 
         if (status.OnTheWay is { } way)
         {
-            yield return ReconcileTexts.Of(way, style);
+            yield return $"{(way.In - way.Out).ToString(style)} on the way, bank should show {way.Bank.ToString(style)}";
         }
 
         yield return ReconcileTexts.Short(status.Bank, style);

@@ -60,7 +60,7 @@ internal sealed class DuesScreen : CursorScreen
         [
             session.Changing(this, new(Key.Space, "Space", "paid", "It has left the account: Right takes all of it today, or type another amount or day first.", () => new Way.To(new DueScreen(session, due, Ticked)))),
             session.Changing(this, Letters.TakeOut.Does("free", "What is to be paid of it needs no more money; after a question.", () => new Way.To(Free(due)))),
-            session.Changing(this, Letters.Undo.Does("", "Take back the last payment that was ticked, after a question.", ToLast)),
+            session.Changing(this, Letters.Undo.Does(session.Book.Weeks.StandingPayments.Any() ? "undo" : "", "Take back the last payment that was ticked, after a question.", ToLast)),
         ],
         (_, { Number: { } number }) => [session.Changing(this, Letters.Undo.Does("undo", "Take back this payment, after a question.", () => new Way.To(TakeBack(number))))],
         _ => [],

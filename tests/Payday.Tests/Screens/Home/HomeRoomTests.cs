@@ -1,4 +1,10 @@
 using System.Drawing;
+using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.Reconciling;
+using Payday.Core.Status;
+using Payday.Reports;
+using Payday.Screens.Frames;
 using Payday.Screens.Home;
 using Payday.Tests.Screens.Setup;
 
@@ -62,6 +68,47 @@ public sealed class HomeRoomTests : IDisposable
         }
 
         Assert.Empty(all.Take(last).Where(line => !line.Contains("The account over the next", StringComparison.Ordinal)).Except(reached));
+    }
+
+    // What a count found asks for nothing: another sign and no alarm, and both name their keys.
+    [Fact]
+    public void Home_WithWhatCountsMissedAndFound_AlarmsOnlyAtWhatIsMissing()
+    {
+        demo.CloseOne();
+        Money five = Money.Parse("5.00", demo.Household.Currency, demo.Session.Style).Value;
+        Book book = demo.Session.Book;
+        WeekCount Count(long number, string pot, Money difference, string name) =>
+            new(number, demo.Session.Today, demo.Session.Today, demo.Household.Pots.Single(one => one.Name == pot).Id, null, five, five, five, five, five, null, five, difference, name, null, 1, 0, null);
+        demo.Session.Take(book with { Weeks = book.Weeks with { Counts = [Count(1, "Food", five, "Dropped"), Count(2, "Fares", -five, "Seat")] } });
+
+        FrameLine[] lines = [.. new HomeScreen(demo.Session).Draw(new Size(80, 60)).Lines];
+
+        Assert.Equal(Ink.Alert, Inks(" ! 5.00 missing from Food", "(w, then g)."));
+        Assert.Equal(Ink.Plain, Inks(" + 5.00 found in Fares", "(w, then g)."));
+
+        Ink Inks(string begins, string ends)
+        {
+            FrameLine line = lines.Single(one => one.Text.StartsWith(begins, StringComparison.Ordinal));
+            Assert.EndsWith(ends, line.Text.TrimEnd(), StringComparison.Ordinal);
+            return line.Spans[0].Ink;
+        }
+    }
+
+    // The account here, what is on the way and the bank's own balance: home and statement name all three.
+    [Fact]
+    public void Home_WithAPaymentOnItsWay_AddsUpToTheBank()
+    {
+        demo.CloseOne();
+        ReconciliationPlan plan = ReconciliationPlan.Of(demo.Session.Book, demo.Session.Today).TickAll();
+        plan = plan.Tick(PaymentToMake.Of(demo.Session.Book)[0].Line).Value!;
+        demo.Session.Take(plan.WithBalance(plan.Expected).Accept().Value!);
+        string bank = (plan.Here + PaymentToMake.Of(demo.Session.Book)[0].Amount).ToString(demo.Session.Style);
+
+        string[] lines = [.. new HomeScreen(demo.Session).Draw(new Size(80, 60)).Lines.Select(line => line.Text.TrimEnd())];
+
+        Assert.Contains(" ! Pay 246.46 to Dental plan yourself (q).", lines);
+        Assert.Contains($" 246.46 out on the way; the bank should show {bank}.", lines);
+        Assert.Equal("So the account agrees with the bank on 6 Mar, with 246.46 out on the way.", PlanText.Difference(demo.Session.Book, demo.Session.Style));
     }
 
     private static string[] Page(HomeScreen screen, Size size) => [.. screen.Draw(size).Lines.SkipLast(1).Select(line => line.Text.TrimEnd()).TakeWhile(line => !line.Contains("The account over the next", StringComparison.Ordinal))];
