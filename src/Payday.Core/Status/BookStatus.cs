@@ -24,13 +24,19 @@ public sealed record BookStatus(
     Money OwedBack,
     int OpenDifferences)
 {
+    /// <summary>What the last payday put on debts and the person may have to pay yet, zero or more; see <see cref="PaymentToMake"/>.</summary>
+    public required Money ExtraToPay { get; init; }
+
+    /// <summary>What is here and not at the bank yet; null where nothing is, or it isn't known.</summary>
+    public OnTheWay? OnTheWay { get; init; }
+
     /// <summary>When the account was last held against the bank, and what came of it; null where it never was.</summary>
     public BankAgreement? Bank { get; init; }
 
     /// <summary>
-    /// Whether something is to be done now: a payday, a count, today's fills, or owed-back cash. An open difference can wait.
+    /// Whether something is to be done now: a payday, a count, today's fills, owed-back cash, or a payment. An open difference can wait.
     /// </summary>
-    public bool IsWaiting => PaydayDue || CountOpenSince is not null || FillsWaiting > 0 || OwedBack.IsPositive;
+    public bool IsWaiting => PaydayDue || CountOpenSince is not null || FillsWaiting > 0 || OwedBack.IsPositive || ExtraToPay.IsPositive;
 
     /// <summary>The status on a day.</summary>
     public static BookStatus Of(Book book, LocalDate today)
@@ -49,6 +55,8 @@ public sealed record BookStatus(
                 book.Household.Currency),
             Differences.Open(book).Length)
         {
+            ExtraToPay = Money.Sum(PaymentToMake.Of(book).Select(payment => payment.Amount), book.Household.Currency),
+            OnTheWay = OnTheWay.Of(book),
             Bank = BankAgreement.Of(book),
         };
     }

@@ -26,7 +26,7 @@ internal static class OverviewAnswer
         Household household = book.Household;
         NumberStyle style = household.Settings.Numbers;
         Result<LocalDate> next = Routine.Next(book);
-        ImmutableArray<string> needs = [.. OverviewNeeds.Of(book), .. WeekNeeds.Of(book, today, NeedWays.Commands)];
+        ImmutableArray<string> needs = [.. OverviewNeeds.Of(book), .. WeekNeeds.Of(book, today, NeedWays.Commands), .. WeekNeeds.Found(book, NeedWays.Commands)];
         Balances balances = book.Ledger.Balances;
         (Place Place, Purpose Purpose, Money Amount)[] purposes =
         [

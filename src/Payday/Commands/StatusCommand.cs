@@ -7,6 +7,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Status;
 using Payday.Json;
+using Payday.Reports;
 using Payday.Text;
 using Payday.Texts;
 
@@ -18,7 +19,7 @@ internal static class StatusCommand
     public static Command Build(CommandShell shell) => Invocation.Does(
         new PaydayCommand(
             "status",
-            "Say in one line what is next and what waits. Exit code 1: a payday, a count, a fill or cash to pay back waits; 0: nothing does; 3: it can't be read.",
+            "Say in one line what is next and what waits. Exit code 1: a payday, a count, a fill, cash to pay back or a payment on a debt waits; 0: nothing does; 3: it can't be read.",
             "payday status"),
         shell,
         call => call.OnLook(book => Of(book, call.Shell.Today())),
@@ -37,7 +38,9 @@ internal static class StatusCommand
                 status.FillsWaiting,
                 status.OwedBack.ToPlain(),
                 status.OpenDifferences,
-                status.Bank is { } bank ? new BankResult(LocalDatePattern.Iso.Format(bank.Date), bank.Difference.ToPlain(), bank.Name.Length == 0 ? null : bank.Name, bank.IsExplained) : null),
+                status.Bank is { } bank ? new BankResult(LocalDatePattern.Iso.Format(bank.Date), bank.Difference.ToPlain(), bank.Name.Length == 0 ? null : bank.Name, bank.IsExplained) : null,
+                [.. PaymentToMake.Of(book).Select(payment => new PaymentToMakeResult(payment.DebtId.Text, EndText.Debt(book.Household, payment.DebtId), payment.Amount.ToPlain(), LocalDatePattern.Iso.Format(payment.Since)))],
+                status.OnTheWay is { } way ? new OnTheWayResult((way.In - way.Out).ToPlain(), way.Bank.ToPlain()) : null),
             ResultJson.Readable.StatusResult);
         return status.IsWaiting ? new Answer.Waiting([line], json) : new Answer.Done([line], json);
     }
@@ -62,9 +65,19 @@ internal static class StatusCommand
             yield return $"{status.OwedBack.ToString(style)} to pay back";
         }
 
+        if (status.ExtraToPay.IsPositive)
+        {
+            yield return $"{status.ExtraToPay.ToString(style)} to pay on debts yourself";
+        }
+
         if (status.OpenDifferences > 0)
         {
             yield return $"{"difference".ToQuantity(status.OpenDifferences)} to clear up";
+        }
+
+        if (status.OnTheWay is { } way)
+        {
+            yield return $"{(way.In - way.Out).ToString(style)} on the way, bank should show {way.Bank.ToString(style)}";
         }
 
         yield return ReconcileTexts.Short(status.Bank, style);

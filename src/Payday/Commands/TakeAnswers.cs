@@ -184,10 +184,10 @@ internal static class TakeAnswers
             yield return "Pay waits for its payday: close that first, then take the statement, or leave the line and take the statement again.";
         }
 
-        yield return taken.Ok ? Agreement(taken.Value.Weeks.Reconciliations[^1], style) : Refusal(plan, taken.Fault, style);
+        yield return taken.Ok ? Agreement(taken.Value, style) : Refusal(plan, taken.Fault, style);
     }
 
-    private static string Agreement(Reconciliation one, NumberStyle style) => PlanText.Difference(one, style) + (one.Difference.IsZero ? "" : " That stays in view.");
+    private static string Agreement(Book after, NumberStyle style) => PlanText.Difference(after, style) + (after.Weeks.Reconciliations[^1].Difference.IsZero ? "" : " That stays in view.");
 
     private static string Refusal(StatementPlan plan, Fault fault, NumberStyle style)
     {

@@ -73,7 +73,14 @@ internal sealed record AccountLineResult(long Number, string Date, string What, 
 
 /// <summary>The answer of <c>status</c>.</summary>
 internal sealed record StatusResult(
-    bool Waiting, string? NextPayday, bool PaydayDue, string? CountOpenSince, int FillsWaiting, string OwedBack, int OpenDifferences, BankResult? Bank);
+    bool Waiting, string? NextPayday, bool PaydayDue, string? CountOpenSince, int FillsWaiting, string OwedBack, int OpenDifferences, BankResult? Bank,
+    IReadOnlyList<PaymentToMakeResult> ToPayYourself, OnTheWayResult? OnTheWay);
+
+/// <summary>What the last payday put on a debt above its minimum and the bank hasn't shown yet, in <see cref="StatusResult"/>; since is that payday.</summary>
+internal sealed record PaymentToMakeResult(string Debt, string Name, string Amount, string Since);
+
+/// <summary>What the account here has and the bank doesn't show yet, in <see cref="StatusResult"/>: what comes in less what goes out, and what the bank should show.</summary>
+internal sealed record OnTheWayResult(string Amount, string BankShows);
 
 /// <summary>When the account was last held against the bank, and what came of it, in <see cref="StatusResult"/>; the difference is above zero where the bank had more.</summary>
 internal sealed record BankResult(string Date, string Difference, string? Name, bool Explained);

@@ -61,7 +61,7 @@ internal sealed class MenuPart(BookSession session) : Part
         new("what", $"What now? {Proposed} proposed{(Proposed == Payday && Routine.Next(session.Book) is { Ok: true, Value: var next } ? $", {DateText.Long(next)}" : "")}; or {Others}. ? says what each is.", Take)
         {
             Under = Name,
-            Heading = () => OverviewNeeds.Of(session.Book).Concat(WeekNeeds.Of(session.Book, session.Today, NeedWays.None)),
+            Heading = () => OverviewNeeds.Of(session.Book).Concat(WeekNeeds.Of(session.Book, session.Today, NeedWays.None)).Concat(WeekNeeds.Found(session.Book, NeedWays.None)),
             Help = [.. Words.Select(one => $"{one.Word}: {one.What}."), "Setting the household up, statements, looking back and undoing have commands of their own: payday --help."],
         },
     ];

@@ -1,5 +1,6 @@
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Moves;
 
@@ -29,8 +30,15 @@ internal static class BalanceChanges
             (Money before, Money then) = (MoveEnds.Has(book, end), MoveEnds.Has(after, end));
             if (before != then)
             {
-                yield return $"{PurposeNames.Of(book.Household, end)} {then.ToString(style)} (now {before.ToString(style)}{(end is LedgerEnd.Owed ? ", owed" : "")}).";
+                yield return $"{Name(book.Household, end)} {then.ToString(style)} (now {before.ToString(style)}{(end is LedgerEnd.Owed ? ", owed" : "")}).";
             }
         }
     }
+
+    // A debt and what is set aside for it have one name elsewhere; here the two stand under each other.
+    private static string Name(Household household, LedgerEnd end) => end is LedgerEnd.At { Purpose: { Kind: PurposeKind.ForDebt or PurposeKind.ForCard } purpose }
+        ? Capital(EndText.Of(household, purpose))
+        : PurposeNames.Of(household, end);
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -5,15 +5,16 @@ namespace Payday.Reports;
 /// <param name="Fill">To the fills.</param>
 /// <param name="Return">To the cash return.</param>
 /// <param name="Bank">To the reconciliation.</param>
+/// <param name="Extra">To the payments that the person makes.</param>
 /// <param name="Difference">To the differences of counts.</param>
-internal sealed record NeedWays(string Count, string Fill, string Return, string Bank, string Difference)
+internal sealed record NeedWays(string Count, string Fill, string Return, string Bank, string Extra, string Difference)
 {
     /// <summary>Keys of home.</summary>
-    public static NeedWays Keys { get; } = new(" (w)", " (f)", " (r)", " (@)", " (w, then g)");
+    public static NeedWays Keys { get; } = new(" (w)", " (f)", " (r)", " (@)", " (q)", " (w, then g)");
 
     /// <summary>Commands.</summary>
-    public static NeedWays Commands { get; } = new(" (payday count)", " (payday fill)", " (payday return)", " (payday reconcile)", " (payday difference)");
+    public static NeedWays Commands { get; } = new(" (payday count)", " (payday fill)", " (payday return)", " (payday reconcile)", " (payday reconcile)", " (payday difference)");
 
     /// <summary>Nothing, where there is only a look.</summary>
-    public static NeedWays None { get; } = new("", "", "", "", "");
+    public static NeedWays None { get; } = new("", "", "", "", "", "");
 }

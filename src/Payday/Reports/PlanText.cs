@@ -3,12 +3,14 @@ using Humanizer;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Households;
+using Payday.Core.Status;
 using Payday.Statements.Files;
 using Payday.Statements.Lines;
 using Payday.Statements.Matching;
 using Payday.Statements.Sums;
 using Payday.Statements.Taking;
 using Payday.Text;
+using Payday.Texts;
 
 namespace Payday.Reports;
 
@@ -58,12 +60,21 @@ internal static class PlanText
         return $"{plan.Matched.Count()} matched, {plan.Others.Count()} new or unclear{known}{early}. It {opens}{closes}{adds}.".Replace("It no closing", "It has no closing", StringComparison.Ordinal);
     }
 
-    /// <summary>What the bank's balance says once statements are taken so.</summary>
-    public static string Difference(Reconciliation one, NumberStyle style) => one.Difference switch
+    /// <summary>What the bank's balance says once statements are taken so, with what isn't at the bank yet, so that the figures can be added up.</summary>
+    /// <param name="after">The book in which they are taken.</param>
+    /// <param name="style">How numbers are written.</param>
+    public static string Difference(Book after, NumberStyle style)
     {
-        { IsZero: true } => $"So the account agrees with the bank on {DateText.Short(one.Date)}.",
-        { IsNegative: true } less => $"So the bank has {(-less).ToString(style)} less than the account here on {DateText.Short(one.Date)}.",
-        var more => $"So the bank has {more.ToString(style)} more than the account here on {DateText.Short(one.Date)}.",
+        Reconciliation one = after.Weeks.Reconciliations[^1];
+        string way = OnTheWay.Of(after) is { } moving ? $", with {ReconcileTexts.Moving(moving, style)} on the way" : "";
+        return Difference(one, way, style);
+    }
+
+    private static string Difference(Reconciliation one, string way, NumberStyle style) => one.Difference switch
+    {
+        { IsZero: true } => $"So the account agrees with the bank on {DateText.Short(one.Date)}{way}.",
+        { IsNegative: true } less => $"So the bank has {(-less).ToString(style)} less than the account here on {DateText.Short(one.Date)}{way}.",
+        var more => $"So the bank has {more.ToString(style)} more than the account here on {DateText.Short(one.Date)}{way}.",
     };
 
     /// <summary>Why a line becomes what it does, or what it may be, in a sentence; empty where nothing is known.</summary>

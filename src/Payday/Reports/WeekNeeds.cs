@@ -39,14 +39,27 @@ internal static class WeekNeeds
             yield return $"{status.OwedBack.ToString(style)} in cash to pay back to the account{ways.Return}.";
         }
 
+        foreach (PaymentToMake payment in PaymentToMake.Of(book))
+        {
+            yield return $"Pay {payment.Amount.ToString(style)} to {CleanText.OneLine(EndText.Debt(book.Household, payment.DebtId))} yourself{ways.Extra}.";
+        }
+
         if (status.Bank is { IsExplained: false } bank)
         {
             yield return $"{ReconcileTexts.Of(bank, style)}{ways.Bank}.";
         }
 
-        foreach (WeekCount open in Differences.Open(book))
+        foreach (WeekCount missing in Differences.Open(book).Where(open => open.Difference.IsPositive))
         {
-            yield return $"{WeekText.Difference(book, open).TrimEnd('.')}{ways.Difference}.";
+            yield return Difference(book, missing, ways);
         }
     }
+
+    /// <summary>What counts found and nobody cleared up: it may be, but nothing is wrong with it.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="ways">What leads to each.</param>
+    public static IEnumerable<string> Found(Book book, NeedWays ways) =>
+        Differences.Open(book).Where(open => open.Difference.IsNegative).Select(open => Difference(book, open, ways));
+
+    private static string Difference(Book book, WeekCount open, NeedWays ways) => $"{WeekText.Difference(book, open).TrimEnd('.')}{ways.Difference}.";
 }

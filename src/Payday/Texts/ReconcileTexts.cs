@@ -43,5 +43,25 @@ internal static class ReconcileTexts
             $"bank {(isLess ? -difference : difference).ToString(style)} {(isLess ? "less" : "more")} on {DateText.Weekday(bank.Date)}{Named(bank)}{(bank.IsExplained ? ", explained" : "")}",
     };
 
+    /// <summary>What is on its way, e.g. <c>412.31 out and 25.00 in</c>.</summary>
+    public static string Moving(OnTheWay way, NumberStyle style) => (way.Out.IsPositive, way.In.IsPositive) switch
+    {
+        (true, true) => $"{way.Out.ToString(style)} out and {way.In.ToString(style)} in",
+        (true, false) => $"{way.Out.ToString(style)} out",
+        _ => $"{way.In.ToString(style)} in",
+    };
+
+    /// <summary>What is on its way, with what the bank should show, e.g. <c>412.31 out and 25.00 in on the way; the bank should show 4,777.98</c>.</summary>
+    public static string Of(OnTheWay way, NumberStyle style)
+    {
+        string less = way.Difference switch
+        {
+            { IsZero: true } => "",
+            { IsNegative: true } => $" with the {(-way.Difference).ToString(style)} less it had",
+            _ => $" with the {way.Difference.ToString(style)} more it had",
+        };
+        return $"{Moving(way, style)} on the way; the bank should show {way.Bank.ToString(style)}{less}";
+    }
+
     private static string Named(BankAgreement bank) => bank.Name.Length == 0 ? "" : $" (\"{CleanText.OneLine(bank.Name)}\")";
 }

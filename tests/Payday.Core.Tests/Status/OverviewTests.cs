@@ -35,8 +35,10 @@ public class OverviewTests
             book = WalletFills.Mark(book, part.Key, FillState.Done, Friday6March).Value!;
         }
 
+        // What the payday put on a debt is paid as well, so the bank's list has its tick.
+        book = PaymentToMake.Of(book).Aggregate(book, (before, payment) => payment.Ticked(before, Thursday12));
         BookStatus status = BookStatus.Of(book, Thursday12);
-        Assert.Equal(new BookStatus(new(2026, 3, 20), false, null, 0, Usd(0), 0), status);
+        Assert.Equal(new BookStatus(new(2026, 3, 20), false, null, 0, Usd(0), 0) { ExtraToPay = Usd(0) }, status);
         Assert.False(status.IsWaiting);
         Assert.Equal(Friday6March, BookStatus.Of(book, Friday13March).CountOpenSince);
         Assert.Equal(Usd(15), BookStatus.Of(book.Spend("food", 12, Thursday12), Thursday12).OwedBack);

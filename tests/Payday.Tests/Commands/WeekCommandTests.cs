@@ -82,7 +82,9 @@ public class WeekCommandTests
 
         Assert.Equal((1, ""), shell.Run("status") is var waiting ? (waiting.Exit, waiting.Error) : default);
         shell.Run("fill", "--on", "2026-03-06", "--done").Fine();
-        Assert.Equal("payday Fri 20 Mar · bank not looked at yet", shell.Run("status").Fine().Out.TrimEnd());
+        Assert.Equal((1, "payday Fri 20 Mar · 246.46 to pay on debts yourself · bank not looked at yet"), shell.Run("status") is var extra ? (extra.Exit, extra.Out.TrimEnd()) : default);
+        Reconciled(shell);
+        Assert.Equal("payday Fri 20 Mar · agreed with the bank on Thu 12 Mar", shell.Run("status").Fine().Out.TrimEnd());
         shell.Today = new(2026, 3, 13);
         Assert.StartsWith("payday Fri 20 Mar · not counted since Fri 6 Mar", shell.Run("status").Out, StringComparison.Ordinal);
     }
@@ -93,11 +95,21 @@ public class WeekCommandTests
         using TestShell shell = Closed();
         Assert.Contains("! Fill the wallet (payday fill): ", shell.Run("show").Fine().Out, StringComparison.Ordinal);
         shell.Run("fill", "--on", "2026-03-06", "--done").Fine();
+        Assert.Contains("! Pay 246.46 to Dental plan yourself (payday reconcile).", shell.Run("show").Fine().Out, StringComparison.Ordinal);
+        Reconciled(shell);
         Assert.Contains("Nothing needs doing.", shell.Run("show").Fine().Out, StringComparison.Ordinal);
         shell.Today = new(2026, 3, 13);
         string shown = shell.Run("show").Fine().Out;
         Assert.Contains("to count for the week of Fri 6 Mar (payday count).", shown, StringComparison.Ordinal);
         Assert.DoesNotContain("Nothing needs doing", shown, StringComparison.Ordinal);
+    }
+
+    // The bank shows all that is here, the payment on the debt too.
+    private static void Reconciled(TestShell shell)
+    {
+        System.Text.Json.JsonElement open = System.Text.Json.JsonDocument.Parse(shell.Run("reconcile", "--json").Fine().Out).RootElement;
+        string[] at = [.. open.GetProperty("lines").EnumerateArray().SelectMany(line => new[] { "--at", line.GetProperty("number").ToString() })];
+        shell.Run(["reconcile", "--balance", open.GetProperty("here").GetString()!, .. at, "--accept"]).Fine();
     }
 
     [Fact]

@@ -18,7 +18,7 @@ public sealed class WeekGoldenTests
         Equal(shell, "status-fills", 1, "status");
         Equal(shell, "fill", 0, "fill");
         Equal(shell, "fill-done", 0, "fill", "--done", "--skip", "Eating out");
-        Equal(shell, "status-nothing", 0, "status");
+        Equal(shell, "status-nothing", 1, "status");
 
         shell.Today = new LocalDate(2026, 3, 8);
         Equal(shell, "spend", 0, "spend", "Food", "12.34", "--what", "Corner shop");

@@ -15,7 +15,6 @@ internal sealed class Life : IDisposable
     private readonly ModelWeeks weeks;
     private readonly ModelViews views;
     private readonly List<string> played = [];
-    private long seenAtTheBank;
 
     public Life()
     {
@@ -179,8 +178,9 @@ internal sealed class Life : IDisposable
             ((string)done["here"]!, (string)done["onItsWay"]!, (string)done["difference"]!, (string?)done["name"], (bool)done["stored"]!));
 
         // Whatever was at the bank before, and what is open, is all that ever passed the account.
-        seenAtTheBank += lines.Where(line => at.Contains(line["number"]!.ToString())).Sum(line => Cents((string)line["amount"]!));
-        Assert.Equal(here, LifeHousehold.Account + seenAtTheBank + onItsWay);
+        book.SeenAtTheBank += lines.Where(line => at.Contains(line["number"]!.ToString())).Sum(line => Cents((string)line["amount"]!));
+        Assert.Equal(here, LifeHousehold.Account + book.SeenAtTheBank + onItsWay);
+        book.ShownExtras.UnionWith(book.Closed.Where(closed => closed.On <= Today.AddDays(-days)).Select(closed => closed.Act));
         book.Bank = (Today, off, name);
     }
 

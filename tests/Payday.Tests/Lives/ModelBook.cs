@@ -61,6 +61,12 @@ internal sealed class ModelBook
     /// <summary>The last reconciliation: its day, its difference and what that is called.</summary>
     public (DateOnly On, long Difference, string? Name)? Bank { get; set; }
 
+    /// <summary>What passed the account and the bank has shown, in all.</summary>
+    public long SeenAtTheBank { get; set; }
+
+    /// <summary>The closings of which the bank has shown what they paid on debts.</summary>
+    public HashSet<string> ShownExtras { get; } = [];
+
     /// <summary>What is owed back, oldest first.</summary>
     public List<ModelOwed> Owed { get; } = [];
 

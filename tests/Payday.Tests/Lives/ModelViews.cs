@@ -115,9 +115,12 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
     {
         long owed = book.Pots.Sum(pot => book.Ledger.Has(ModelLedger.OwedCash(pot.Name)));
         int fills = weeks.ThisWeek(today).Count();
+        Fact[] extras = book.Closed.Count == 0 || book.ShownExtras.Contains(book.Closed[^1].Act) ? []
+            : [.. book.Ledger.Facts.Where(fact => fact.Act == book.Closed[^1].Act && fact.From == ModelLedger.Unplaced && fact.To.StartsWith("owed: ", StringComparison.Ordinal))];
+        long onItsWay = book.Ledger.In("account").Sum(end => end.Has) - LifeHousehold.Account - book.SeenAtTheBank;
         return new JsonObject
         {
-            ["waiting"] = book.NextPayday <= today || weeks.OpenWeek(today) is not null || fills > 0 || owed > 0,
+            ["waiting"] = book.NextPayday <= today || weeks.OpenWeek(today) is not null || fills > 0 || owed > 0 || extras.Length > 0,
             ["nextPayday"] = Iso(book.NextPayday),
             ["paydayDue"] = book.NextPayday <= today,
             ["countOpenSince"] = weeks.OpenWeek(today) is { } open ? Iso(open.Week) : null,
@@ -126,6 +129,16 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
             ["openDifferences"] = book.Counts.Count(count => count.Difference != 0 && !book.Explained.Contains(count.Number)),
             ["bank"] = book.Bank is { } bank
                 ? new JsonObject { ["date"] = Iso(bank.On), ["difference"] = Plain(bank.Difference), ["name"] = bank.Name, ["explained"] = bank.Difference == 0 }
+                : null,
+            ["toPayYourself"] = List(extras.Select(extra => new JsonObject
+            {
+                ["debt"] = extra.To["owed: ".Length..].ToLowerInvariant().Replace(' ', '-'),
+                ["name"] = extra.To["owed: ".Length..],
+                ["amount"] = Plain(extra.Amount),
+                ["since"] = Iso(book.Closed[^1].On),
+            })),
+            ["onTheWay"] = book.Bank is { } seen && onItsWay != 0
+                ? new JsonObject { ["amount"] = Plain(onItsWay), ["bankShows"] = Plain(LifeHousehold.Account + book.SeenAtTheBank + seen.Difference) }
                 : null,
         };
     }

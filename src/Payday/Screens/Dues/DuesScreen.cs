@@ -4,6 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.DuePayments;
+using Payday.Core.Status;
 using Payday.Reports;
 using Payday.Screens.Asking;
 using Payday.Screens.Frames;
@@ -20,13 +21,13 @@ internal sealed class DuesScreen : CursorScreen
     private const int DaysAhead = 62;
 
     private readonly BookSession session;
-    private (Book Book, LocalDate Today, ImmutableArray<PaidDue> Paid, ImmutableArray<DueLine> Open)? shown;
+    private (Book Book, LocalDate Today, ImmutableArray<PaidDue> Paid, ImmutableArray<PaymentToMake> Extra, ImmutableArray<DueLine> Open)? shown;
 
-    /// <summary>Begins at the first that is to be paid.</summary>
+    /// <summary>Begins at the first due that is to be paid.</summary>
     public DuesScreen(BookSession session)
     {
         this.session = session;
-        Cursor = Paid.Length;
+        Cursor = Paid.Length + Extra.Length;
     }
 
     /// <inheritdoc/>
@@ -37,6 +38,7 @@ internal sealed class DuesScreen : CursorScreen
     [
         ("Has", "what is set aside for it now, the earliest due first; of a bill the money of its later dues pays too, then the buffer."),
         ("Minimum", "the least that must be paid on a debt by a day; its money waits in the account until it is ticked."),
+        ("Extra", "what the last payday put on a debt above its minimum: nothing else reminds of it, so it waits here until the bank shows it, you tick it, or the next payday is closed."),
         ("In part", "an amount below what is to be paid leaves the rest to pay, until that is paid or freed."),
         ("Freed", "it needs no more money: what was set aside for it is left to place on the next payday."),
     ];
@@ -45,7 +47,7 @@ internal sealed class DuesScreen : CursorScreen
     protected override string Aside => DateText.Long(session.Today);
 
     /// <inheritdoc/>
-    protected override int Count => Open.Length + Paid.Length;
+    protected override int Count => Open.Length + Extra.Length + Paid.Length;
 
     /// <inheritdoc/>
     protected override string Empty => "No bill or minimum falls due. h on home enters bills and debts.";
@@ -53,11 +55,12 @@ internal sealed class DuesScreen : CursorScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => (Here, Done) switch
     {
+        _ when Own is { } own => [session.Changing(this, new(Key.Space, "Space", "paid", "You have paid it: it is ticked among the lines that the bank shows, where Space takes the tick off again.", () => Tick(own)))],
         ({ } due, _) =>
         [
             session.Changing(this, new(Key.Space, "Space", "paid", "It has left the account: Right takes all of it today, or type another amount or day first.", () => new Way.To(new DueScreen(session, due, Ticked)))),
             session.Changing(this, Letters.TakeOut.Does("free", "What is to be paid of it needs no more money; after a question.", () => new Way.To(Free(due)))),
-            session.Changing(this, Letters.Undo.Does("", "Take back the last payment that was ticked, after a question.", ToLast)),
+            session.Changing(this, Letters.Undo.Does(session.Book.Weeks.StandingPayments.Any() ? "undo" : "", "Take back the last payment that was ticked, after a question.", ToLast)),
         ],
         (_, { Number: { } number }) => [session.Changing(this, Letters.Undo.Does("undo", "Take back this payment, after a question.", () => new Way.To(TakeBack(number))))],
         _ => [],
@@ -66,6 +69,7 @@ internal sealed class DuesScreen : CursorScreen
     /// <inheritdoc/>
     protected override string Detail => CleanText.OneLine((Here, Done) switch
     {
+        _ when Own is { } own => $"{Name(own)}: pay {Shown(own.Amount)} above its minimum yourself; the account here counts it as paid since the payday of {DateText.Weekday(own.Since)}. It stays here until Space, the bank's list (@ on home) or the next payday.",
         ({ } due, _) => $"{due.Name}, due {DateText.Long(due.Date)}: {Shown(due.Rest)} to pay{(due.Paid.IsZero ? "" : $", {Shown(due.Paid)} was paid")}; the account has {Shown(due.Has)} for it{(due.Bought.IsPositive ? $", {Shown(due.Bought)} of it for what was bought with the card" : "")}."
             + (due.Date < session.Today ? " Its day is past: the next payday takes it as paid, unless it is changed there." : ""),
         (_, { Number: null } paid) => $"{paid.Name}: {Shown(paid.Amount)}, marked paid by the payday of {DateText.Day(paid.PaidOn)}. On home: l, then u on it undoes it.",
@@ -87,7 +91,11 @@ internal sealed class DuesScreen : CursorScreen
 
     private ImmutableArray<PaidDue> Paid => Shown().Paid;
 
-    private DueLine? Here => Cursor - Paid.Length is var at && at >= 0 && at < Open.Length ? Open[at] : null;
+    private ImmutableArray<PaymentToMake> Extra => Shown().Extra;
+
+    private PaymentToMake? Own => Cursor - Paid.Length is var at && at >= 0 && at < Extra.Length ? Extra[at] : null;
+
+    private DueLine? Here => Cursor - Paid.Length - Extra.Length is var at && at >= 0 && at < Open.Length ? Open[at] : null;
 
     private PaidDue? Done => Cursor < Paid.Length ? Paid[Cursor] : null;
 
@@ -98,6 +106,7 @@ internal sealed class DuesScreen : CursorScreen
             [Report.Names("Bill or debt"), new("") { Drops = 1 }, new("due"), Report.Amounts("amount"), Report.Amounts("has"), new("")],
             [
                 .. Paid.Select(paid => ImmutableArray.Create(paid.Name, DuesReport.Kind(paid.Key), DateText.Weekday(paid.Date), Shown(paid.Amount), "", State(paid))),
+                .. Extra.Select(own => ImmutableArray.Create(Name(own), "extra", DateText.Weekday(own.Since), Shown(own.Amount), "", "to pay")),
                 .. Open.Select(due => ImmutableArray.Create(due.Name, DuesReport.Kind(due.Key), DateText.Weekday(due.Date), Shown(due.Rest), Shown(due.Has), State(due))),
             ],
             gap: width < 74 ? 1 : 2,
@@ -113,11 +122,16 @@ internal sealed class DuesScreen : CursorScreen
             return (RowSigns.Done, Ink.Done);
         }
 
-        DueLine due = Open[row - Paid.Length];
+        if (row < Paid.Length + Extra.Length)
+        {
+            return ('!', Ink.Alert);
+        }
+
+        DueLine due = Open[row - Paid.Length - Extra.Length];
         return due.Date > session.Today ? (' ', Ink.Quiet) : due.Has < due.Rest ? ('!', Ink.Alert) : (' ', Ink.Plain);
     }
 
-    private (Book Book, LocalDate Today, ImmutableArray<PaidDue> Paid, ImmutableArray<DueLine> Open) Shown()
+    private (Book Book, LocalDate Today, ImmutableArray<PaidDue> Paid, ImmutableArray<PaymentToMake> Extra, ImmutableArray<DueLine> Open) Shown()
     {
         if (shown is not { } known || !ReferenceEquals(known.Book, session.Book) || known.Today != session.Today)
         {
@@ -125,6 +139,7 @@ internal sealed class DuesScreen : CursorScreen
                 session.Book,
                 session.Today,
                 [.. DueLines.Paid(session.Book, session.Today.PlusDays(-DaysBack)).Reverse()],
+                PaymentToMake.Of(session.Book),
                 DueLines.Of(session.Book, session.Today.PlusDays(DaysAhead)));
         }
 
@@ -139,6 +154,16 @@ internal sealed class DuesScreen : CursorScreen
         { IsFreed: true } => "paid, freed",
         _ => $"paid {DateText.Short(paid.PaidOn)}",
     };
+
+    private string Name(PaymentToMake own) => EndText.Debt(session.Book.Household, own.DebtId);
+
+    private Way Tick(PaymentToMake own)
+    {
+        session.Take(own.Ticked(session.Book, session.Today));
+        Cursor = Math.Min(Cursor, Count - 1);
+        News = $"{Shown(own.Amount)} to {CleanText.OneLine(Name(own))} is ticked; Space in the bank's list (@ on home) takes that back.";
+        return Way.Stay;
+    }
 
     private string Shown(Money amount) => amount.ToString(session.Style);
 

@@ -23,7 +23,7 @@ internal static class HomeMoney
     ];
 
     /// <summary>The lines.</summary>
-    public static IEnumerable<FrameLine> Lines(Book book, BankAgreement? bank, int width)
+    public static IEnumerable<FrameLine> Lines(Book book, BankAgreement? bank, OnTheWay? way, int width)
     {
         Balances balances = book.Ledger.Balances;
         NumberStyle style = book.Household.Settings.Numbers;
@@ -39,6 +39,14 @@ internal static class HomeMoney
         if (!fits && bank is not { IsExplained: false })
         {
             foreach (string line in TextWrap.Lines(ReconcileTexts.Whole(bank, style), width - 2))
+            {
+                yield return FrameLine.Of(" " + line);
+            }
+        }
+
+        if (way is not null)
+        {
+            foreach (string line in TextWrap.Lines($"{ReconcileTexts.Of(way, style)}.", width - 2))
             {
                 yield return FrameLine.Of(" " + line);
             }

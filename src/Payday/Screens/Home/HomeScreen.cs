@@ -115,7 +115,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         [
             .. NextLines(width - 2).Select(line => FrameLine.Of(" " + line, Ink.Strong)),
             .. Needs(width),
-            .. HomeMoney.Lines(book, BankAgreement.Of(book), width),
+            .. HomeMoney.Lines(book, BankAgreement.Of(book), OnTheWay.Of(book), width),
             .. HomePots.Lines(book, session.Today, width),
             .. HomeDues.Lines(book, session.Today, width),
             .. HomePots.Debts(book, width),
@@ -153,9 +153,15 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
 
     private IEnumerable<FrameLine> Needs(int width)
     {
-        foreach (string need in OverviewNeeds.Of(session.Book).Concat(WeekNeeds.Of(session.Book, session.Today, session.IsReadOnly ? NeedWays.None : NeedWays.Keys)).SelectMany(need => TextWrap.Lines("! " + need, width - 2)))
+        NeedWays ways = session.IsReadOnly ? NeedWays.None : NeedWays.Keys;
+        foreach (string need in OverviewNeeds.Of(session.Book).Concat(WeekNeeds.Of(session.Book, session.Today, ways)).SelectMany(need => TextWrap.Lines("! " + need, width - 2)))
         {
             yield return FrameLine.Of(" " + need, Ink.Alert);
+        }
+
+        foreach (string found in WeekNeeds.Found(session.Book, ways).SelectMany(found => TextWrap.Lines("+ " + found, width - 2)))
+        {
+            yield return FrameLine.Of(" " + found);
         }
     }
 

@@ -88,7 +88,7 @@ internal sealed class StatementScreen : CursorScreen
 
     /// <inheritdoc/>
     protected override string Status => Plan is { } plan && work.Taken(plan) is var after
-        ? after.Ok ? PlanText.Difference(after.Value.Weeks.Reconciliations[^1], session.Style) : TextOf(after.Fault)
+        ? after.Ok ? PlanText.Difference(after.Value, session.Style) : TextOf(after.Fault)
         : "";
 
     private StatementPlan? Plan => work.Plan is { Ok: true } plan ? plan.Value : null;

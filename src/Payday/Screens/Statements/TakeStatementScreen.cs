@@ -56,7 +56,7 @@ internal sealed class TakeStatementScreen(BookSession session, StatementWork wor
         if (work.Taken(plan) is { Ok: true } after)
         {
             Reconciliation one = after.Value.Weeks.Reconciliations[^1];
-            string text = PlanText.Difference(one, session.Style);
+            string text = PlanText.Difference(after.Value, session.Style);
             yield return one.Difference.IsZero ? text : Said.Alert(text + " That stays in view.");
         }
     }
@@ -72,7 +72,7 @@ internal sealed class TakeStatementScreen(BookSession session, StatementWork wor
             return Way.Stay;
         }
 
-        string said = PlanText.Difference(after.Value.Weeks.Reconciliations[^1], session.Style);
+        string said = PlanText.Difference(after.Value, session.Style);
         work.Done(after.Value);
         return new Way.Home($"The statement is taken. {said}");
     }
