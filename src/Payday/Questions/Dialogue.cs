@@ -106,6 +106,9 @@ internal sealed class Dialogue(BookSession session, LineInput input, SpokenOutpu
             case "BACK":
                 Back(question);
                 return true;
+            case "MENU" when open.Count == 1:
+                output.Say(Help(question));
+                return true;
             case "MENU":
                 open.RemoveRange(1, open.Count - 1);
                 return true;

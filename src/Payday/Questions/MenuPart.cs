@@ -58,7 +58,7 @@ internal sealed class MenuPart(BookSession session) : Part
     /// <inheritdoc/>
     public override IReadOnlyList<Question> Questions =>
     [
-        new("what", $"What now? {Proposed} proposed{(Proposed == Payday && Routine.Next(session.Book) is { Ok: true, Value: var next } ? $", {DateText.Long(next)}" : "")}; or {Others}. ? says what each is.", Take)
+        new("what", $"What now? {Proposed} proposed{(Proposed == Payday && Routine.Next(session.Book) is { Ok: true, Value: var next } ? $", {DateText.Long(next)}" : "")}; ? names the rest.", Take)
         {
             Under = Name,
             Heading = () => OverviewNeeds.Of(session.Book).Concat(WeekNeeds.Of(session.Book, session.Today, NeedWays.None)).Concat(WeekNeeds.Found(session.Book, NeedWays.None)),
@@ -84,8 +84,6 @@ internal sealed class MenuPart(BookSession session) : Part
     /// <summary>The part that a word leads into; or why there is none.</summary>
     public Result<Part> Into(string word) => Open(word) is { } part ? Result.Of(part)
         : Result.Refused<Part>(word == Payday && RoutinePart.Of(session) is { Ok: false } routine ? routine.Fault : new ReceivingFault.NoSlip());
-
-    private string Others => string.Join(", ", Words.Select(one => one.Word).Append(StopWord).Where(word => word != Proposed));
 
     private string Proposed
     {

@@ -108,4 +108,12 @@ public sealed class AskResumeTests
         Assert.Equal("What now? stop proposed; ? names the rest.", book.Ask("payday", "", "menu")[^1]);
         Assert.Equal("What now? payday proposed, Fri 6 Mar 2026; ? names the rest.", book.Ask()[^1]);
     }
+
+    [Fact]
+    public void Menu_AtTheMenu_NamesAllThereIs()
+    {
+        using var book = new AskedBook();
+
+        Assert.Contains("count: the week-end count", string.Join(' ', book.Ask("menu")), StringComparison.Ordinal);
+    }
 }

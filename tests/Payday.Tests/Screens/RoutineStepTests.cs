@@ -12,7 +12,7 @@ public class RoutineStepTests
     private static readonly string[] Months = ["Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec", "Jan", "Feb"];
 
     [Theory]
-    [InlineData("bills", "v>After-school club")]
+    [InlineData("bills", "\u2713>After-school club")]
     public void Row_UnderTheCursorAndTicked_ShowsBothSigns(string step, string shows)
     {
         using var terminal = new DemoTerminal();

@@ -63,8 +63,8 @@ internal sealed class CountScreen : CursorScreen
         [
             .. NeedsName ? [NameKey] : Array.Empty<Binding>(),
             new(Key.Enter, "Enter", "left", $"Type what is left; a sum like {session.Style.Written("12.50+3")} is taken, and nothing at all leaves the pot uncounted.", () => new Way.Edit(cells.Left(Here!, Typed(Here!)))),
-            Letters.Notes.Does("notes", "Count what is left note by note.", () => new Way.To(ByNotes(Here!))),
             new(Key.Space, "Space", Here!.MovesOnTo is null ? "goes to" : "stays", "What is left stays in the pot, or goes to where the pot proposes.", Turn),
+            Letters.Notes.Does("notes", "Count what is left note by note.", () => new Way.To(ByNotes(Here!))),
             Letters.To.Does("", "What is left goes to another pot, a debt or the account.", () => new Way.To(Targets(Here!))),
             .. NeedsName ? Array.Empty<Binding>() : [NameKey],
             Letters.Gaps.Does("", "Differences of earlier counts that are still open.", () => new Way.To(new DifferencesScreen(session))),

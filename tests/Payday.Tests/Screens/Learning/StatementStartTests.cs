@@ -161,7 +161,7 @@ public sealed class StatementStartTests : IDisposable
         again.Press("Right");
 
         string[] shown = again.Shown(Complete);
-        Assert.StartsWith("v ", shown.Single(line => line.Contains("Northlane", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.StartsWith("\u2713 ", shown.Single(line => line.Contains("Northlane", StringComparison.Ordinal)), StringComparison.Ordinal);
         Assert.StartsWith("- ", shown.Single(line => line.Contains("Cash machine", StringComparison.Ordinal)), StringComparison.Ordinal);
         Assert.Contains(" >pay", string.Join('\n', shown), StringComparison.Ordinal);
     }

@@ -112,7 +112,7 @@ public sealed class ItemLineTests : IDisposable
         int bills = demo.Stored.Household.Bills.Length;
 
         Hand hand = demo.Hand.Paste("- Choir 12.50 1st\r\nAllotment 38 yearly 1 Apr\n\nPots:\nTea money 6\n");
-        Assert.Equal("Pasted: 2 lines in Bills & 1 line in Pots. Nothing is taken yet.", hand.Message);
+        Assert.Equal("Pasted: 2 lines in Bills and 1 line in Pots. Nothing is taken yet.", hand.Message);
         Assert.Equal(bills, demo.Stored.Household.Bills.Length);
         hand.Press("Right");
         Assert.Equal(["Choir", "Allotment"], demo.Stored.Household.Bills.TakeLast(2).Select(bill => bill.Name));

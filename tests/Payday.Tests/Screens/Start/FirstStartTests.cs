@@ -100,7 +100,7 @@ public sealed class FirstStartTests : IDisposable
         Hand hand = new Hand(Door(_ => new HouseholdOffer(null, []), "de_DE.UTF-8")).Press("Enter");
 
         string[] shown = hand.Shown(Complete);
-        Assert.Contains(shown, line => line.StartsWith("v 1", StringComparison.Ordinal) && line.Contains("Our household, EUR, 1.234,56", StringComparison.Ordinal));
+        Assert.Contains(shown, line => line.StartsWith("\u2713 1", StringComparison.Ordinal) && line.Contains("Our household, EUR, 1.234,56", StringComparison.Ordinal));
         Assert.Contains(shown, line => line.StartsWith(" >3", StringComparison.Ordinal));
         Assert.Contains(shown, line => line.Contains("Friday, a teller, TARGET (euro)", StringComparison.Ordinal));
     }
@@ -111,7 +111,7 @@ public sealed class FirstStartTests : IDisposable
         Hand hand = Begun().Paste("Pots\nFood 100");
         Assert.Equal("Name and currency come first: Enter.", hand.Message);
         hand.Press("Enter").Type("Alder flat", "usd").Press("Esc").Paste("Wage 1840 25\nBills\nRent 1450 1\nWater soon\nPots\nFood 100\n");
-        Assert.Equal("Pasted: 1 line in Income sources, 2 lines in Bills & 1 line in Pots. Nothing is taken yet.", hand.Message);
+        Assert.Equal("Pasted: 1 line in Income sources, 2 lines in Bills and 1 line in Pots. Nothing is taken yet.", hand.Message);
 
         hand = Begun();
         Assert.Contains(hand.Shown(Complete), line => line.Contains("none yet, 2 lines to take", StringComparison.Ordinal));

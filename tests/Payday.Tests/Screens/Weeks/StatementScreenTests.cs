@@ -60,7 +60,7 @@ public sealed class StatementScreenTests : IDisposable
 
         var hand = new Hand(new HomeScreen(demo.Session));
         hand.Press("%");
-        Assert.Contains(hand.Shown(new Size(80, 24)), line => line.StartsWith('v') && line.Contains("Household goods, by card", StringComparison.Ordinal));
+        Assert.Contains(hand.Shown(new Size(80, 24)), line => line.StartsWith('\u2713') && line.Contains("Household goods, by card", StringComparison.Ordinal));
         hand.To("Quillby").Press("x", "c", "Enter");
         Assert.Equal("The statement is taken. So the bank has 19.99 less than the account here on 31 Mar.", hand.Message);
         TakingOfStatements taking = Assert.Single(demo.Stored.Weeks.Takings);
@@ -83,7 +83,7 @@ public sealed class StatementScreenTests : IDisposable
         hand = Read().To("Greenleaf");
         Assert.Contains(hand.Shown(new Size(80, 24)), line => line.Contains("Household goods, by card?", StringComparison.Ordinal));
         hand.Press("Space");
-        Assert.Contains(hand.Shown(new Size(80, 24)), line => line.StartsWith('v'));
+        Assert.Contains(hand.Shown(new Size(80, 24)), line => line.StartsWith('\u2713'));
 
         hand.Press("Ctrl+K", "Enter").Pick("b").Press("Enter");
         Assert.Equal(LineUse.For, demo.Stored.Weeks.StatementRules[0].Target.Use);
