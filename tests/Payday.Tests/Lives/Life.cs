@@ -203,7 +203,7 @@ internal sealed class Life : IDisposable
             return;
         }
 
-        long has = LifeHousehold.Account + seenAtTheBank;
+        long has = LifeHousehold.Account + book.SeenAtTheBank;
         string csv = "Date,Text,Amount,Balance\n" + string.Concat(lines.Select(line => $"{ModelViews.Iso(line.On)},{line.Text},{ModelViews.Plain(line.Amount)},{ModelViews.Plain(has += line.Amount)}\n"));
         string file = shell.File("bank.csv", csv);
         string[] takes =
@@ -225,7 +225,8 @@ internal sealed class Life : IDisposable
             return;
         }
 
-        seenAtTheBank += lines.Sum(line => line.Amount);
+        book.SeenAtTheBank += lines.Sum(line => line.Amount);
+        book.ShownExtras.UnionWith(book.Closed.Where(closed => closed.On <= until).Select(closed => closed.Act));
         book.Bank = (until, 0, null);
     }
 

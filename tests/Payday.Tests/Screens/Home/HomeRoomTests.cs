@@ -108,7 +108,7 @@ public sealed class HomeRoomTests : IDisposable
 
         Assert.Contains(" ! Pay 246.46 to Dental plan yourself (q).", lines);
         Assert.Contains($" 246.46 out on the way; the bank should show {bank}.", lines);
-        Assert.Equal("So the account agrees with the bank on 6 Mar, with 246.46 out on the way.", PlanText.Difference(demo.Session.Book, demo.Session.Style));
+        Assert.Equal("So the account agrees with the bank on 5 Mar, with 246.46 out on the way.", PlanText.Difference(demo.Session.Book, demo.Session.Style));
     }
 
     private static string[] Page(HomeScreen screen, Size size) => [.. screen.Draw(size).Lines.SkipLast(1).Select(line => line.Text.TrimEnd()).TakeWhile(line => !line.Contains("The account over the next", StringComparison.Ordinal))];
