@@ -19,6 +19,18 @@ public static class Roundings
         return book.Weeks.StandingReturns.SelectMany(back => Of(book.Ledger, back)).ToFrozenSet();
     }
 
+    /// <summary>What of a cash return was rounding, and is in the buffer now; zero or more.</summary>
+    /// <param name="before">The book before it.</param>
+    /// <param name="after">The book with it.</param>
+    public static Money Between(Book before, Book after)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        return Money.Sum(
+            Of(after).Where(number => number > before.Ledger.Movements.Count).Select(number => after.Ledger.Movements[(int)number - 1].Amount),
+            after.Household.Currency);
+    }
+
     private static IEnumerable<long> Of(Ledger ledger, CashReturn back)
     {
         // What only changes places in cash settles nothing, nor does what a debt is paid with once the cash for it is there.

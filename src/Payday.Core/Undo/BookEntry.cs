@@ -2,6 +2,7 @@ using NodaTime;
 using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.Ids;
+using Payday.Core.Ledgers;
 
 namespace Payday.Core.Undo;
 
@@ -74,8 +75,9 @@ public abstract record BookEntry
     /// <summary>An account entry, or one of cash.</summary>
     /// <param name="Number">Its number.</param>
     /// <param name="Date">Its day.</param>
+    /// <param name="Kind">What sort of entry it is.</param>
     /// <param name="IsCount">Whether it is that the loose notes were counted.</param>
-    public sealed record Entered(long Number, LocalDate Date, bool IsCount) : BookEntry;
+    public sealed record Entered(long Number, LocalDate Date, EntryKind Kind, bool IsCount) : BookEntry;
 
     /// <summary>What stands and a movement belongs to, other than a closed payday; null where there is none.</summary>
     public static BookEntry? Of(Book book, long movement)
@@ -127,7 +129,7 @@ public abstract record BookEntry
 
     internal static Moved Of(Move move) => new(move.Number, move.Date);
 
-    internal static Entered Of(AccountEntry entry) => new(entry.Number, entry.Date, entry.Counted is not null);
+    internal static Entered Of(AccountEntry entry) => new(entry.Number, entry.Date, entry.Kind, entry.Counted is not null);
 
     internal static Reconciliation Of(Books.Reconciliation one) => new(one.Number, one.Date);
 

@@ -125,8 +125,9 @@ internal sealed class ReturnPart(BookSession session) : Part
             return new Taken.Refused(FaultTexts.Of(after.Fault, session.Style));
         }
 
+        string done = WeekText.Returned(session.Book, after.Value, plan.Total);
         session.Take(after.Value);
         session.Return = ReturnDraft.AsPlanned;
-        return new Taken.Done($"{plan.Total.ToString(session.Style)} is back in the account.");
+        return new Taken.Done(done);
     }
 }

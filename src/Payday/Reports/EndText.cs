@@ -1,6 +1,7 @@
 using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
+using Payday.Texts;
 
 namespace Payday.Reports;
 

@@ -1,6 +1,7 @@
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Ledgers;
+using Payday.Texts;
 
 namespace Payday.Reports;
 

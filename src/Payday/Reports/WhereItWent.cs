@@ -6,6 +6,7 @@ using Payday.Core.Books;
 using Payday.Core.Histories;
 using Payday.Core.Households;
 using Payday.Core.Ledgers;
+using Payday.Texts;
 
 namespace Payday.Reports;
 

@@ -21,7 +21,7 @@ namespace Payday.Screens.Asking;
 internal sealed class TakeBackScreen(
     BookSession session, string title, IEnumerable<string> texts, Obstacle? obstacle, Func<Result<Book>> take, string done, bool endsAtHome = false) : PageScreen
 {
-    private string? fault = obstacle is null ? null : UndoTexts.WithKeys(obstacle, session.Style);
+    private string? fault = obstacle is null ? null : FirstBack.Text(session, obstacle);
 
     /// <inheritdoc/>
     public override string Title => title;
@@ -29,7 +29,7 @@ internal sealed class TakeBackScreen(
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => fault is null
         ? [new(Key.Enter, "Enter", "take it back", "Take it back: write the reverse of its lines to the ledger.", Take)]
-        : [];
+        : FirstBack.Keys(session, obstacle);
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) => Said.Lines(

@@ -62,7 +62,7 @@ internal sealed class ReconcileScreen : CursorScreen
         .. Plan.Lines.IsEmpty ? Array.Empty<Binding>() : [new(Key.A.WithCtrl, "Ctrl+A", Plan.Difference is null ? "all" : "", "The bank shows all lines; Space then takes off what it doesn't. Where all are ticked, none is any more.", All)],
         Letters.Entry.Does(Plan.Difference is { IsZero: false } ? "enter" : "", "Enter what the bank shows and isn't here: the difference is proposed as it stands.", () => new Way.To(new EntryScreen(session, Plan.Difference is { IsZero: false } missing ? missing : null))),
         Letters.Days.Does("day", "The day of the bank's balance.", () => new Way.Edit(new CellEdit("Day of the balance", DateText.Day(Plan.Draft.Date), Day))),
-        Letters.Undo.Does(Plan.Lines.IsEmpty ? "take back" : "", "Take back the last reconciliation, after a question.", ToQuestion),
+        Letters.Undo.Does(Plan.Lines.IsEmpty ? "take back" : "", "Take back the last reconciliation, after a question.", () => ReconciliationBack.Question(session)),
     ];
 
     /// <inheritdoc/>
@@ -204,26 +204,5 @@ internal sealed class ReconcileScreen : CursorScreen
 
         session.Take(after.Value);
         return new Way.Home($"Agreed with the bank on {DateText.Weekday(Plan.Book.Weeks.Reconciliations[^1].Date)}.");
-    }
-
-    private Way ToQuestion()
-    {
-        if (ReconciliationUndo.Last(session.Book) is not { } last)
-        {
-            Message = "The account was not compared with the bank yet.";
-            return Way.Stay;
-        }
-
-        return new Way.To(new TakeBackScreen(
-            session,
-            $"Take back the reconciliation of {DateText.Weekday(last.Date)}",
-            [
-                $"{DateText.Long(last.Date)}: the bank had {last.Balance.ToString(session.Style)}.",
-                "Its lines are on their way again, and can be undone. No money moves.",
-                "What was ticked stays for the next one, unless another is begun.",
-            ],
-            ReconciliationUndo.InTheWay(session.Book, last),
-            () => ReconciliationUndo.Of(session.Book, last),
-            "The reconciliation is taken back; what was ticked is here again."));
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime.Text;
+using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.CardPurchases;
 using Payday.Core.Faults;
@@ -82,6 +83,26 @@ internal sealed class PurchaseForm : CursorScreen
     };
 
     /// <inheritdoc/>
+    protected override string Status
+    {
+        get
+        {
+            try
+            {
+                return said.Amount is { IsPositive: true } paid && Tried(paid) is { Ok: true, Value.Weeks: var weeks } && weeks.PartsOf(weeks.Purchases.Length) is var parts
+                    && Money.Sum(parts.Select(part => part.OwedBack), paid.Currency) is { IsPositive: true } owed
+                        ? $"{owed.ToString(session.Style)} to pay back in cash{WeekText.Rounding(parts, session.Style)}."
+                        : "";
+            }
+            catch (OverflowException)
+            {
+                // Entering it says so.
+                return "";
+            }
+        }
+    }
+
+    /// <inheritdoc/>
     public override CellEdit? Typing(string text)
     {
         if (Cursor == Card)
@@ -160,6 +181,10 @@ internal sealed class PurchaseForm : CursorScreen
         return new Way.To(new PartsScreen(session, said.What.Length == 0 ? "Several pots" : $"Several pots: {said.What}", paid, said.Parts, said.Choose));
     }
 
+    private Result<Book> Tried(Money paid) => said.Entry(paid).Then(entry => changes is null
+        ? Purchasing.Enter(session.Book, entry)
+        : Purchasing.Change(session.Book, changes.Number, entry, session.Today));
+
     private Way Restart()
     {
         said.Forget();
@@ -181,9 +206,7 @@ internal sealed class PurchaseForm : CursorScreen
             return NoAmount();
         }
 
-        Result<Book> after = said.Entry(paid).Then(entry => changes is null
-            ? Purchasing.Enter(session.Book, entry)
-            : Purchasing.Change(session.Book, changes.Number, entry, session.Today));
+        Result<Book> after = Tried(paid);
         if (!after.Ok)
         {
             Message = FaultTexts.Of(after.Fault, session.Style);

@@ -107,7 +107,7 @@ internal sealed class PurchasesScreen(BookSession session) : CursorScreen
         { Card: not null } when row.OwedBack.IsZero => "Owed on the card; its money is in the account for the next payment",
         _ when row.OwedBack.IsZero => "Paid from the account",
         _ => string.Join(", ", row.Of.Where(part => part.OwedBack.IsPositive).GroupBy(Shown.IsBack)
-            .Select(same => $"{Money.Sum(same.Select(part => part.OwedBack), row.OwedBack.Currency).ToString(session.Style)} {(same.Key ? "came back" : "to pay back")}")),
+            .Select(same => $"{Money.Sum(same.Select(part => part.OwedBack), row.OwedBack.Currency).ToString(session.Style)} {(same.Key ? "came back" : "to pay back")}{WeekText.Rounding(same, session.Style)}")),
     };
 
     private string Early(ShownPurchases.Row row) => row.Parts[0].Undone ? "" : string.Concat(row.Of.Select(part => WeekText.Early(session.Book, part)).OfType<string>().Select(early => $" {early}."));

@@ -5,6 +5,7 @@ using Payday.Core.CardPurchases;
 using Payday.Core.Faults;
 using Payday.Core.Undo;
 using Payday.Reports;
+using Payday.Screens.Asking;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Text;
@@ -29,7 +30,7 @@ internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purch
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => undone.Ok
         ? [new(Key.Enter, "Enter", "undo it", "Undo the purchase: write the reverse of its lines to the ledger.", Undo)]
-        : [];
+        : FirstBack.Keys(session, obstacle);
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) => Said.Lines(Texts(), width);
@@ -40,7 +41,7 @@ internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purch
         yield return "";
         if (!undone.Ok)
         {
-            yield return Said.Alert(obstacle is null ? FaultTexts.Of(undone.Fault!, session.Style) : UndoTexts.WithKeys(obstacle, session.Style));
+            yield return Said.Alert(obstacle is null ? FaultTexts.Of(undone.Fault!, session.Style) : FirstBack.Text(session, obstacle));
             yield break;
         }
 

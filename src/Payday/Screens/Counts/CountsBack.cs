@@ -35,7 +35,8 @@ internal static class CountsBack
             counts => new Way.To(Question(session, counts)));
     }
 
-    private static TakeBackScreen Question(BookSession session, ImmutableArray<WeekCount> counts)
+    /// <summary>The question whether to take counts back, one of a pot or those of one day together.</summary>
+    public static TakeBackScreen Question(BookSession session, ImmutableArray<WeekCount> counts)
     {
         string pots = counts.Select(count => $"{WeekText.PotName(session.Book, count.PotId)} with {count.Left.ToString(session.Style)} left").InWords();
         return new TakeBackScreen(

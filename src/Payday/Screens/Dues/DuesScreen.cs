@@ -62,7 +62,7 @@ internal sealed class DuesScreen : CursorScreen
             session.Changing(this, Letters.TakeOut.Does("free", "What is to be paid of it needs no more money; after a question.", () => new Way.To(Free(due)))),
             session.Changing(this, Letters.Undo.Does(session.Book.Weeks.StandingPayments.Any() ? "undo" : "", "Take back the last payment that was ticked, after a question.", ToLast)),
         ],
-        (_, { Number: { } number }) => [session.Changing(this, Letters.Undo.Does("undo", "Take back this payment, after a question.", () => new Way.To(TakeBack(number))))],
+        (_, { Number: { } number }) => [session.Changing(this, Letters.Undo.Does("undo", "Take back this payment, after a question.", () => new Way.To(PaymentBack.Question(session, number))))],
         _ => [],
     };
 
@@ -175,19 +175,7 @@ internal sealed class DuesScreen : CursorScreen
 
     private string NameOf(DueOwner owner) => owner.Bill is { } bill ? EndText.Bill(session.Book.Household, bill) : EndText.Debt(session.Book.Household, owner.Debt!.Value);
 
-    private Way ToLast() => session.Book.Weeks.StandingPayments.LastOrDefault() is { } last ? new Way.To(TakeBack(last.Number)) : new Way.Says("Nothing was ticked yet.");
-
-    private TakeBackScreen TakeBack(long number)
-    {
-        DuePayment payment = session.Book.Weeks.Payments[(int)number - 1];
-        return new TakeBackScreen(
-            session,
-            "Take a payment back",
-            [$"{NameOf(payment.Key.Owner)}: {Shown(payment.Amount)} of {DateText.Day(payment.Date)}.", "It is to be paid again, and the account has its money for it, as if it had not been ticked."],
-            Paying.InTheWay(session.Book, number),
-            () => Paying.Undo(session.Book, number, session.Today),
-            "The payment is taken back.");
-    }
+    private Way ToLast() => session.Book.Weeks.StandingPayments.LastOrDefault() is { } last ? new Way.To(PaymentBack.Question(session, last.Number)) : new Way.Says("Nothing was ticked yet.");
 
     private FreeScreen Free(DueLine due) => new(session, due);
 }

@@ -39,11 +39,14 @@ internal sealed class EntriesScreen(BookSession session) : EnteredScreen<Account
         [PurposeNames.Of(Session.Book.Household, one.For), one.Counted is null ? EntryText.Kind(one) : "counted", one.Amount.ToString(Session.Style), one.What];
 
     /// <inheritdoc/>
-    protected override TakeBackScreen TakeBack(AccountEntry one) => new(
-        Session,
+    protected override TakeBackScreen TakeBack(AccountEntry one) => Question(Session, one);
+
+    /// <summary>The question whether to take one back.</summary>
+    public static TakeBackScreen Question(BookSession session, AccountEntry one) => new(
+        session,
         $"Undo entry {one.Number}",
-        [$"{EntryText.Of(Session.Book, one)}, on {DateText.Long(one.Date)}.", "All is as it was, for every day; the entry stays in the list, marked as undone."],
-        Entering.InTheWay(Session.Book, one.Number),
-        () => Entering.Undo(Session.Book, one.Number, Session.Today),
+        [$"{EntryText.Of(session.Book, one)}, on {DateText.Long(one.Date)}.", "All is as it was, for every day; the entry stays in the list, marked as undone."],
+        Entering.InTheWay(session.Book, one.Number),
+        () => Entering.Undo(session.Book, one.Number, session.Today),
         $"Entry {one.Number} is undone.");
 }

@@ -12,6 +12,7 @@ using Payday.Core.Moves;
 using Payday.Reports;
 using Payday.Screens.Forms;
 using Payday.Screens.Shell;
+using Payday.Texts;
 
 namespace Payday.Screens.Entries;
 

@@ -1,8 +1,11 @@
 using Payday.Core.Amounts;
+using Payday.Core.Books;
+using Payday.Core.ClosedPaydays;
 using Payday.Core.Faults;
 using Payday.Core.Pots;
 using Payday.Core.Status;
 using Payday.Core.Ids;
+using Payday.Core.Undo;
 using Payday.Reports;
 using Payday.Screens.Bank;
 using Payday.Screens.Cards;
@@ -58,6 +61,7 @@ internal sealed class ScreenMap
             Goal.Years => new Way.To(new YearScreen(session)),
             Goal.Movements => new Way.To(new LedgerScreen(session)),
             Goal.Papers papers => new Way.To(new PapersScreen(session, papers.Payday)),
+            Goal.TakingBack back => TakingBack(session, ComesFirst.Of(session.Book, back.Entry, session.Today)),
             Goal.Reopening => new Way.To(new ReopenScreen(session)),
             Goal.Household => new Way.To(Household(new BookWork(session))),
             _ => throw new ArgumentException("No screen is known for it.", nameof(goal)),
@@ -69,6 +73,26 @@ internal sealed class ScreenMap
     {
         ArgumentNullException.ThrowIfNull(looking);
         return new HomeScreen(looking.Session) { ReadAgain = looking.ReadAgain };
+    }
+
+    private static Way TakingBack(BookSession session, BookEntry entry)
+    {
+        WeekRecords weeks = session.Book.Weeks;
+        return entry switch
+        {
+            BookEntry.Purchase purchase => new Way.To(new UndoPurchaseScreen(session, weeks.Purchases[(int)purchase.Number - 1])),
+            BookEntry.Payment payment => new Way.To(PaymentBack.Question(session, payment.Number)),
+            BookEntry.Moved move => new Way.To(MovesScreen.Question(session, weeks.Moves[(int)move.Number - 1])),
+            BookEntry.Entered entered => new Way.To(EntriesScreen.Question(session, weeks.Entries[(int)entered.Number - 1])),
+            BookEntry.Count count => new Way.To(CountsBack.Question(session, [weeks.StandingCounts.Last(one => one.PotId == count.PotId && one.Date == count.Date)])),
+            BookEntry.Difference => new Way.To(new DifferencesScreen(session)),
+            BookEntry.Return => ReturnBack.Question(session),
+            BookEntry.Reconciliation => ReconciliationBack.Question(session),
+            BookEntry.Statement => TakenBack.Question(session),
+            BookEntry.Payday => new Way.To(new ReopenScreen(session)),
+            BookEntry.Movement movement => new Way.To(new UndoScreen(session, session.Book.Ledger.Movements[(int)movement.Number - 1])),
+            _ => new Way.To(new FillsScreen(session)),
+        };
     }
 
     private static SetupScreen Household(BookWork work) => new(work, () => new StatementFilesScreen(work, new Onward("household", () => Way.Back)));

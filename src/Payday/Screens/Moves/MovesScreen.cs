@@ -39,11 +39,14 @@ internal sealed class MovesScreen(BookSession session) : EnteredScreen<Move>(ses
         [PurposeNames.Of(Session.Book.Household, one.From), PurposeNames.Of(Session.Book.Household, one.To), one.Amount.ToString(Session.Style), one.Why];
 
     /// <inheritdoc/>
-    protected override TakeBackScreen TakeBack(Move one) => new(
-        Session,
+    protected override TakeBackScreen TakeBack(Move one) => Question(Session, one);
+
+    /// <summary>The question whether to take one back.</summary>
+    public static TakeBackScreen Question(BookSession session, Move one) => new(
+        session,
         $"Undo move {one.Number}",
-        [$"{MoveText.Of(Session.Book, one)}, on {DateText.Long(one.Date)}.", "Both have again what they had, for every day; the move stays in the list, marked as undone."],
-        Moving.InTheWay(Session.Book, one.Number),
-        () => Moving.Undo(Session.Book, one.Number, Session.Today),
+        [$"{MoveText.Of(session.Book, one)}, on {DateText.Long(one.Date)}.", "Both have again what they had, for every day; the move stays in the list, marked as undone."],
+        Moving.InTheWay(session.Book, one.Number),
+        () => Moving.Undo(session.Book, one.Number, session.Today),
         $"Move {one.Number} is undone.");
 }

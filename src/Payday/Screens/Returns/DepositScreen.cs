@@ -5,6 +5,7 @@ using Payday.Core.CashReturns;
 using Payday.Core.Faults;
 using Payday.Pages;
 using Payday.Printing;
+using Payday.Reports;
 using Payday.Screens.Frames;
 using Payday.Screens.Papers;
 using Payday.Screens.Shell;
@@ -64,9 +65,10 @@ internal sealed class DepositScreen(BookSession session, ReturnPlan plan) : Page
             return Way.Stay;
         }
 
+        string done = WeekText.Returned(session.Book, after.Value, plan.Total);
         session.Take(after.Value);
         session.Return = ReturnDraft.AsPlanned;
-        return new Way.Home($"{plan.Total.ToString(session.Style)} is back in the account.");
+        return new Way.Home(done);
     }
 
     private Way Print()

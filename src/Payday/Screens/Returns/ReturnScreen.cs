@@ -72,7 +72,7 @@ internal sealed class ReturnScreen : CursorScreen
         ? ""
         : $"Slip: {NoteText.Listed(Plan.SlipNotes, Plan.Total.Currency, session.Style)}{(Plan.Unlisted.IsZero ? "" : $", and {Plan.Unlisted.ToString(session.Style)} in notes not known")}";
 
-    private Binding TakeBack => Letters.Undo.Does(Here is null ? "take back" : "", "Take back the last cash return, after a question.", ToQuestion);
+    private Binding TakeBack => Letters.Undo.Does(Here is null ? "take back" : "", "Take back the last cash return, after a question.", () => ReturnBack.Question(session));
 
     // Another screen may have changed the book since, as taking back does.
     private ReturnPlan Plan => ReferenceEquals(plan.Book, session.Book) ? plan : plan = ReturnPlan.Of(session.Book, session.Return);
@@ -140,28 +140,6 @@ internal sealed class ReturnScreen : CursorScreen
         session.Return = draft;
         plan = ReturnPlan.Of(session.Book, draft);
         return Way.Stay;
-    }
-
-    private Way ToQuestion()
-    {
-        if (ReturnUndo.Last(session.Book) is not { } back)
-        {
-            Message = "No cash was taken to the bank yet.";
-            return Way.Stay;
-        }
-
-        Money total = Money.Sum(back.Pots.Select(pot => pot.Amount), session.Book.Household.Currency);
-        return new Way.To(new TakeBackScreen(
-            session,
-            $"Take back the cash return of {DateText.Weekday(back.Date)}",
-            [
-                $"{DateText.Long(back.Date)}: {total.ToString(session.Style)} to the bank.",
-                "It will be as if it had not been there: the pots owe that cash again, and notes that were swapped are where they were.",
-                "The lines stay in the ledger beside their reverses.",
-            ],
-            ReturnUndo.InTheWay(session.Book, back),
-            () => ReturnUndo.Of(session.Book, back, session.Today),
-            "The cash return is taken back."));
     }
 
     private Way ToSlip()

@@ -3,6 +3,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.ClosedPaydays;
 using Payday.Core.Faults;
+using Payday.Screens.Asking;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Text;
@@ -23,7 +24,7 @@ internal sealed class ReopenScreen(BookSession session) : PageScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => reopened.Ok
         ? [new(Key.Enter, "Enter", "reopen it", "Undo all that the payday wrote, and take it up again.", Reopen)]
-        : [];
+        : FirstBack.Keys(session, Reopening.InTheWay(before));
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) => Said.Lines(Texts(), width);
@@ -32,7 +33,7 @@ internal sealed class ReopenScreen(BookSession session) : PageScreen
     {
         if (!reopened.Ok)
         {
-            yield return Said.Alert(Reopening.InTheWay(before) is { } obstacle ? UndoTexts.WithKeys(obstacle, session.Style) : FaultTexts.Of(reopened.Fault, session.Style));
+            yield return Said.Alert(Reopening.InTheWay(before) is { } obstacle ? FirstBack.Text(session, obstacle) : FaultTexts.Of(reopened.Fault, session.Style));
             yield break;
         }
 

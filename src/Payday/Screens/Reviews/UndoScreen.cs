@@ -6,6 +6,7 @@ using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Core.Undo;
 using Payday.Reports;
+using Payday.Screens.Asking;
 using Payday.Screens.Frames;
 using Payday.Screens.Shell;
 using Payday.Text;
@@ -30,14 +31,14 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => trial.Ok && !done
         ? [new(Key.Enter, "Enter", "undo it", "Say why, and write the reverse to the ledger.", () => new Way.Edit(new CellEdit("Undone because", "", Undo)))]
-        : [];
+        : FirstBack.Keys(session, done ? null : obstacle);
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width)
     {
         Said[] lines = trial.Ok
             ? [MovementText.Sentence(session.Book, movement), "", .. After(trial.Value)]
-            : [MovementText.Sentence(session.Book, movement), "", Said.Alert(obstacle is null ? FaultTexts.Of(trial.Fault!, session.Style) : UndoTexts.WithKeys(obstacle, session.Style))];
+            : [MovementText.Sentence(session.Book, movement), "", Said.Alert(obstacle is null ? FaultTexts.Of(trial.Fault!, session.Style) : FirstBack.Text(session, obstacle))];
         return Said.Lines(lines, width);
     }
 

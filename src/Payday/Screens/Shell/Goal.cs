@@ -1,4 +1,5 @@
 using Payday.Core.Books;
+using Payday.Core.Undo;
 
 namespace Payday.Screens.Shell;
 
@@ -70,6 +71,11 @@ internal abstract record Goal(BookSession Session)
     /// <param name="Session">The book.</param>
     /// <param name="Payday">The payday, closed or as it would be.</param>
     public sealed record Papers(BookSession Session, ClosedPayday Payday) : Goal(Session);
+
+    /// <summary>The question whether to take something back; where something else has to be before, whether to take that back.</summary>
+    /// <param name="Session">The book.</param>
+    /// <param name="Entry">What is taken back.</param>
+    public sealed record TakingBack(BookSession Session, BookEntry Entry) : Goal(Session);
 
     /// <summary>The question whether to reopen the last closed payday.</summary>
     public sealed record Reopening(BookSession Session) : Goal(Session);

@@ -1,6 +1,6 @@
 using Payday.Core.Ledgers;
 
-namespace Payday.Reports;
+namespace Payday.Texts;
 
 /// <summary>The kinds of account entries in words.</summary>
 internal static class EntryKindText
