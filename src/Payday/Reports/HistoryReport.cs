@@ -55,7 +55,7 @@ internal static class HistoryReport
             return [];
         }
 
-        long most = Math.Max(1, spending.Max(week => week.Together.MinorUnits));
+        Money most = spending.Max(week => week.Together);
         int room = Math.Clamp(width - 44, 8, WidestBar);
         return
         [
@@ -68,7 +68,7 @@ internal static class HistoryReport
                     week.Cash.ToString(style),
                     week.Card.ToString(style),
                     week.Together.ToString(style),
-                    new string('#', (int)((Int128)Math.Max(0, week.Together.MinorUnits) * room / most))))),
+                    Charts.Bars.Of(week.Together, most, room)))),
             "",
         ];
     }

@@ -72,7 +72,7 @@ internal sealed class LedgerRows
             ? ($"  {TextColumns.PadLeft(movement.Number.ToString(CultureInfo.InvariantCulture), dates.Widest.Length)}  {EndText.Of(book.Household, movement.From)} -> {EndText.Of(book.Household, movement.To)}", (Money?)movement.Amount)
             : ($"{(IsUnfolded(row.Group) ? '-' : '+')} {TextColumns.PadRight(dates.Text(row.Group.Date), dates.Widest.Length)}  {LedgerGroupText.Of(book, row.Group)}", LedgerGroupText.Amount(book, row.Group));
         string right = amount?.ToString(book.Household.Settings.Numbers) ?? "";
-        return TextColumns.Ends(TextColumns.Truncate(CleanText.OneLine(left.TrimEnd()), width - TextColumns.Width(right) - 2), right, width);
+        return TextColumns.Ends(TextColumns.Truncate(CleanText.OneLine(left.TrimEnd()), width - (right.Length == 0 ? 1 : TextColumns.Width(right) + 3)), right, width - 1) + " ";
     }
 
     private sealed class Lines(LedgerRows rows, int width) : IReadOnlyList<string>

@@ -72,6 +72,27 @@ public sealed class StatementScreenTests : IDisposable
         Assert.Empty(demo.Stored.Weeks.StandingReconciliations);
     }
 
+    // A fee that came by a statement: its ledger line belongs to an entry, that is at the bank by a reconciliation, and that is the statement's.
+    [Fact]
+    public void Undo_InTheLedger_OfWhatAStatementBrought_LeadsStraightToIt()
+    {
+        File.WriteAllText(files.In("fee.csv"), "Date;Party;Amount;Balance\n2026-03-30;Account fee;-4.50;995.50\n2026-03-31;Corner shop;-1.25;994.25\n");
+        var hand = new Hand(new HomeScreen(demo.Session)).Press("%", "Enter").Type(files.In("fee"));
+        hand.To("Account fee").Press("Enter").To("fee").Press("Enter").To("Corner shop").Press("x", "c", "Enter");
+        Assert.Single(demo.Stored.Weeks.Entries);
+
+        hand.Press("l").To("fee").Press("u");
+        Assert.Contains(
+            "belongs to account entry 1, fee of 30 Mar 2026, so it isn't undone alone; take that back as a whole. Before it comes the statement to 31 Mar 2026; Enter leads there.",
+            string.Join(' ', string.Join(' ', hand.Shown(new Size(80, 24))).Split(' ', StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+        hand.Press("Enter");
+        Assert.StartsWith("Take back the statement to ", hand.Top.Title, StringComparison.Ordinal);
+        hand.Press("Enter");
+
+        Assert.Equal("The statement is taken back.", hand.Message);
+        Assert.True(demo.Stored.Weeks.Entries[0].Undone);
+    }
+
     [Fact]
     public void Rule_KeptOnALine_CountsTheNextTime_AndIsChangedAndDropped()
     {

@@ -80,13 +80,15 @@ public sealed class WeekScreenTests : IDisposable
     }
 
     [Fact]
-    public void UndoPurchase_SeenByACount_NamesTheCountAndTheKeys()
+    public void UndoPurchase_SeenByACount_NamesTheCountAndLeadsThere()
     {
         demo.Session.Take(Purchasing.Enter(demo.Session.Book, new PurchaseEntry(new(2026, 3, 8), new PotId("food"), Cents(1200), "shop")).Value!);
         On(new HomeScreen(demo.Session)).Press("w").Type("21").Press("c");
 
-        string shown = Page(On(new HomeScreen(demo.Session)).Press("b", "u"));
-        Assert.Contains("take that count back first. On home: w, then u.", string.Join(' ', shown.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+        Hand hand = On(new HomeScreen(demo.Session)).Press("b", "u");
+        Assert.Contains("take that count back first. Enter leads there.", string.Join(' ', Page(hand).Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+        hand.Press("Enter", "Enter");
+        Assert.Empty(demo.Session.Book.Weeks.StandingCounts);
     }
 
     [Fact]
