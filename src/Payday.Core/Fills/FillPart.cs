@@ -3,6 +3,7 @@ using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
@@ -61,11 +62,37 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
 
     /// <summary>Those of all pots that were skipped or not marked, by day.</summary>
     internal static ImmutableArray<FillPart> NotDone(Book book) => book.Remembered(static of => new OpenFills(
-        [.. of.Household.Pots.Where(GoesThroughTheWallet).SelectMany(pot => NotDone(of, pot)).OrderBy(part => part.Key.Day)])).Parts;
+        [.. Opened(of).SelectMany(pot => Moving(of, pot.Pot, pot.Parts)).OrderBy(part => part.Key.Day)])).Parts;
 
     /// <summary>Those of a pot of the paydays whose period goes beyond a day.</summary>
     internal static ImmutableArray<FillPart> Beyond(Book book, Pot pot, LocalDate? day) =>
         Of(book, pot, day is { } last ? book.Closed.Where(closed => closed.Period.Last > last) : book.Closed, _ => true);
+
+    // In one walk over all paydays ever closed, as nearly all of their parts are done.
+    private static IEnumerable<(Pot Pot, ImmutableArray<FillPart> Parts)> Opened(Book book)
+    {
+        Dictionary<PotId, (FillMarks.OfPot Marks, List<FillPart> Parts)> pots = [];
+        Dictionary<PotId, Pot> wallet = book.Household.Pots.Where(GoesThroughTheWallet).ToDictionary(pot => pot.Id);
+        foreach (Pot pot in wallet.Values)
+        {
+            pots[pot.Id] = (book.Weeks.MarksOf(pot.Id), []);
+        }
+
+        foreach (ClosedPayday closed in book.Closed)
+        {
+            foreach (ClosedPart part in book.Weeks.ReceivedOn(closed.Payday)?.Parts ?? closed.Parts)
+            {
+                if (!part.Notes.IsEmpty && pots.TryGetValue(part.PotId, out (FillMarks.OfPot Marks, List<FillPart> Parts) pot)
+                    && pot.Marks[closed.Payday, part.Week] is not { State: FillState.Done } and var mark)
+                {
+                    pot.Parts.Add(new FillPart(
+                        new FillKey(closed.Payday, part.Week, part.PotId), wallet[part.PotId], part.Notes.Worth(book.Household.Currency), part.Notes, mark));
+                }
+            }
+        }
+
+        return wallet.Values.Select(pot => (pot, pots[pot.Id].Parts.OrderBy(part => part.Key.Day).ToImmutableArray()));
+    }
 
     // What was skipped comes after what waits.
     private static ImmutableArray<FillPart> Moving(Book book, Pot pot, ImmutableArray<FillPart> parts)

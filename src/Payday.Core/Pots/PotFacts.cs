@@ -16,7 +16,7 @@ namespace Payday.Core.Pots;
 /// <param name="Start">When the household began.</param>
 /// <param name="Sinking">For a sinking pot: how far it is; null for others.</param>
 /// <param name="PaydaysLeft">
-/// For a sinking pot: the paydays strictly before its date from this one on; empty when there is none.
+/// For a sinking pot: how many paydays there are strictly before its date from this one on; zero when there is none.
 /// </param>
 /// <param name="Unit">The smallest amount a fill should come in, above zero; see <see cref="PotUnit"/>.</param>
 /// <param name="Numbers">How amounts are written in the reason.</param>
@@ -28,6 +28,6 @@ public sealed record PotFacts(
     ImmutableArray<MonthFills> Months,
     LocalDate Start,
     SinkingState? Sinking,
-    ImmutableArray<LocalDate> PaydaysLeft,
+    int PaydaysLeft,
     Money Unit,
     NumberStyle Numbers);

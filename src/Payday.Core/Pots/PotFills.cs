@@ -82,9 +82,9 @@ public static class PotFills
             SinkingStage.Bought => new(nothing, $"{ShortAmount.Of(state.Spent, facts.Numbers)} spent: bought?"),
             SinkingStage.PastItsDate => new(nothing, $"{text} short since {by}"),
             _ when missing.IsZero => new(nothing, facts.Payday > state.By ? $"full since {by}, waits" : "full"),
-            _ when facts.PaydaysLeft.Length > 1 => new(
-                LevelShares.ExactShare(missing, facts.PaydaysLeft.Length, 0, facts.Unit),
-                $"{text} short, {facts.PaydaysLeft.Length} paydays"),
+            _ when facts.PaydaysLeft > 1 => new(
+                LevelShares.ExactShare(missing, facts.PaydaysLeft, 0, facts.Unit),
+                $"{text} short, {facts.PaydaysLeft} paydays"),
             _ => new(missing, $"{text} short by {by}"),
         };
         return proposal with { Stage = state.Stage };

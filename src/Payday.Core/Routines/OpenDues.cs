@@ -26,6 +26,11 @@ public static class OpenDues
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(holidays);
+        return book.Remembered(static _ => new Known<OpenDue>()).Of(holidays, to, () => BillsOf(book, holidays, to));
+    }
+
+    private static ImmutableArray<OpenDue> BillsOf(Book book, BankHolidays holidays, LocalDate to)
+    {
         WrittenDues written = WrittenDues.OfBills(book);
         return [.. book.Household.Bills.SelectMany(bill => Of(bill, written)).OrderBy(due => due.Date)];
 
@@ -53,6 +58,11 @@ public static class OpenDues
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(holidays);
+        return book.Remembered(static _ => new Known<OpenMinimum>()).Of(holidays, to, () => DebtsOf(book, holidays, to));
+    }
+
+    private static ImmutableArray<OpenMinimum> DebtsOf(Book book, BankHolidays holidays, LocalDate to)
+    {
         Money nothing = Money.Zero(book.Household.Currency);
         WrittenDues written = WrittenDues.OfDebts(book);
         return [.. book.Household.Debts.Where(debt => book.Ledger.Balances.OwedOn(debt.Id).IsPositive).SelectMany(debt => Of(debt, written))];
@@ -75,5 +85,21 @@ public static class OpenDues
 
         // A payment of an earlier version that was undone left nothing in the account for its minimum.
         static Money? Covered(WrittenDue due) => due.Closed is { Asked: not null } closed ? (closed.Amount - due.PaidSince).ClampToZero() : null;
+    }
+
+    // A routine asks for the same ones in several of its steps, and again with each of its decisions.
+    private sealed class Known<T>
+    {
+        private readonly Dictionary<(BankHolidays Holidays, LocalDate To), ImmutableArray<T>> known = [];
+
+        public ImmutableArray<T> Of(BankHolidays holidays, LocalDate to, Func<ImmutableArray<T>> workOut)
+        {
+            if (!known.TryGetValue((holidays, to), out ImmutableArray<T> dues))
+            {
+                known[(holidays, to)] = dues = workOut();
+            }
+
+            return dues;
+        }
     }
 }

@@ -77,9 +77,9 @@ internal static class PotRules
         return new PotRow(pot, has, proposal.Amount, proposal.Amount, changed ? decided : proposal.Amount, changed, proposal.Why) { Sinking = sinking };
     }
 
-    private static ImmutableArray<LocalDate> PaydaysLeft(RoutineFacts facts, SinkingState? sinking) => sinking is { Stage: SinkingStage.Saving }
-        ? [.. facts.Book.Household.Paydays.Between(facts.Payday.Date, sinking.By.PlusDays(-1)).Select(payday => payday.Date)]
-        : [];
+    private static int PaydaysLeft(RoutineFacts facts, SinkingState? sinking) => sinking is { Stage: SinkingStage.Saving }
+        ? facts.Book.Household.Paydays.Between(facts.Payday.Date, sinking.By.PlusDays(-1)).Length
+        : 0;
 
     private static PotRow Less(PotRow row, Money cut, RoutineFacts facts) => cut.IsZero
         ? row

@@ -56,6 +56,8 @@ internal sealed class PotRun
     /// <param name="outside">What was put in and isn't there any more.</param>
     public PotRunEnd On(Pot pot, LocalDate? by, Money has, Money outside)
     {
+        // How many there are before its date: what it lacks is spread over those that are left of them.
+        int before = by is { } date ? Before(date) : 0;
         Money next = paydays.IsEmpty ? Money.Zero(has.Currency) : Fill(0);
         if (Lacks(pot, by, has, outside, today).IsZero)
         {
@@ -74,7 +76,13 @@ internal sealed class PotRun
         return new PotRunEnd(null, next);
 
         Money Fill(int payday) => FillOn(
-            household, pot, paydays[payday], has, outside, by is { } until ? new(until, [.. paydays.Skip(payday).TakeWhile(day => day < until)]) : null);
+            household, pot, paydays[payday], has, outside, by is { } until ? (until, Math.Max(before - payday, 0)) : null);
+
+        int Before(LocalDate day)
+        {
+            int at = paydays.BinarySearch(day);
+            return at < 0 ? ~at : at;
+        }
     }
 
     /// <summary>What the rule of a pot asks for on a payday.</summary>
@@ -83,9 +91,9 @@ internal sealed class PotRun
     /// <param name="payday">The payday.</param>
     /// <param name="has">What it has before.</param>
     /// <param name="outside">What was put in and isn't there any more.</param>
-    /// <param name="until">Of a sinking pot its date, and the paydays before that from this one on.</param>
+    /// <param name="until">Of a sinking pot its date, and how many paydays there are before that from this one on.</param>
     public static Money FillOn(
-        Household household, Pot pot, LocalDate payday, Money has, Money outside, (LocalDate By, ImmutableArray<LocalDate> Paydays)? until) => PotFills.Propose(pot, new PotFacts(
+        Household household, Pot pot, LocalDate payday, Money has, Money outside, (LocalDate By, int Paydays)? until) => PotFills.Propose(pot, new PotFacts(
         has,
         has + outside,
         [],
@@ -93,7 +101,7 @@ internal sealed class PotRun
         [],
         household.Start,
         until is { By: var by } ? new SinkingState(SinkingStage.Saving, by, Money.Zero(has.Currency)) : null,
-        until?.Paydays ?? [],
+        until?.Paydays ?? 0,
         PotUnit.Of(pot, household.Settings.Cash),
         household.Settings.Numbers)).Amount;
 }

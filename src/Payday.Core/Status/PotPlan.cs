@@ -95,7 +95,7 @@ public sealed record PotPlan(Pot Pot, Money Has, Money Planned, Money Lacks, Loc
             : [];
         foreach (LocalDate payday in book.Closed.Select(closed => closed.Payday).Where(payday => bought is null ? payday >= from : payday > from))
         {
-            planned += PotRun.FillOn(book.Household, pot, payday, planned, nothing, by is { } date ? (date, [.. before.Where(day => day >= payday)]) : null);
+            planned += PotRun.FillOn(book.Household, pot, payday, planned, nothing, by is { } date ? (date, before.Count(day => day >= payday)) : null);
         }
 
         return pot.Kind is PotKind.Ladder ? planned - PotRun.PutInOutside(book.Ledger.Balances, pot.Id) : planned;

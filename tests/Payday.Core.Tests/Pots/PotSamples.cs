@@ -14,7 +14,7 @@ namespace Payday.Core.Tests.Pots;
 internal static class PotSamples
 {
     public static PotFacts Facts { get; } = new(
-        Usd(0), Usd(0), FillDays(2), new(2026, 3, 6), [], new(2026, 1, 1), null, [], Usd(5), NumberStyle.CommaPoint);
+        Usd(0), Usd(0), FillDays(2), new(2026, 3, 6), [], new(2026, 1, 1), null, 0, Usd(5), NumberStyle.CommaPoint);
 
     /// <summary>So many fill days from 6 March 2026.</summary>
     public static ImmutableArray<LocalDate> FillDays(int count) => [.. Enumerable.Range(0, count).Select(i => new LocalDate(2026, 3, 6).PlusWeeks(i))];
@@ -39,8 +39,4 @@ internal static class PotSamples
         static ImmutableArray<LocalDate> Dates(IEnumerable<string> days) =>
             [.. days.Select(day => new LocalDate(2026, 3, int.Parse(day)))];
     }
-
-    /// <summary>Fortnightly dates from 6 March 2026.</summary>
-    public static ImmutableArray<LocalDate> Fortnightly(int count) =>
-        [.. Enumerable.Range(0, count).Select(i => new LocalDate(2026, 3, 6).PlusWeeks(2 * i))];
 }

@@ -26,7 +26,7 @@ public class SavingFillTests
             Saved(fill, why),
             Propose(
                 new PotKind.Sinking(Usd(200), May),
-                Facts with { Sinking = Saving(May), Balance = Usd(balance), PaydaysLeft = Fortnightly(paydays) }));
+                Facts with { Sinking = Saving(May), Balance = Usd(balance), PaydaysLeft = paydays }));
 
     [Fact]
     public void Propose_SinkingInTheAccount_SpreadsToTheCent() =>
@@ -34,7 +34,7 @@ public class SavingFillTests
             Saved(18.75m, "75 short, 4 paydays"),
             Propose(
                 new PotKind.Sinking(Usd(225), May),
-                Facts with { Sinking = Saving(May), Balance = Usd(150), PaydaysLeft = Fortnightly(4), Unit = Cents(1) }));
+                Facts with { Sinking = Saving(May), Balance = Usd(150), PaydaysLeft = 4, Unit = Cents(1) }));
 
     [Theory]
     [InlineData(SinkingStage.PastItsDate, 80, "120 short since 1 May")]
@@ -46,7 +46,7 @@ public class SavingFillTests
             new FillProposal(Usd(0), why) { Stage = stage },
             Propose(
                 new PotKind.Sinking(Usd(200), May),
-                Facts with { Balance = Usd(balance), Payday = May.PlusDays(14), PaydaysLeft = [], Sinking = new SinkingState(stage, May, Usd(60)) }));
+                Facts with { Balance = Usd(balance), Payday = May.PlusDays(14), PaydaysLeft = 0, Sinking = new SinkingState(stage, May, Usd(60)) }));
 
     [Fact]
     public void Propose_SinkingPaydayAfterPayday_IsExactByTheDate() =>
@@ -58,7 +58,7 @@ public class SavingFillTests
             {
                 Money fill = Propose(
                     new PotKind.Sinking(Cents(target), May),
-                    Facts with { Sinking = Saving(May), Balance = balance, PaydaysLeft = Fortnightly(left), Unit = Cents(unit) }).Amount;
+                    Facts with { Sinking = Saving(May), Balance = balance, PaydaysLeft = left, Unit = Cents(unit) }).Amount;
                 fills.Add(fill);
                 balance += fill;
             }

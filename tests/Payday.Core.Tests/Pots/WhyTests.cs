@@ -28,7 +28,7 @@ public class WhyTests
     [Fact]
     public void Propose_Reason_FitsItsColumn()
     {
-        PotFacts facts = Facts with { Months = Months(March("2 6 9 16 23")), Sinking = Saving(new(2027, 12, 31)), PaydaysLeft = Fortnightly(26) };
+        PotFacts facts = Facts with { Months = Months(March("2 6 9 16 23")), Sinking = Saving(new(2027, 12, 31)), PaydaysLeft = 26 };
         Money large = Usd(12_345.60m);
         PotKind[] purposes =
         [

@@ -38,7 +38,7 @@ internal sealed class RoutineScreen : Screen
             new SurplusView(work), new WithdrawalView(work), new SlipView(work),
         ];
         step = work.Plan.Draft.Step;
-        cursor = new RowCursor(() => View.Rows.Length);
+        cursor = new RowCursor(() => View.RowsNow.Length);
     }
 
     /// <inheritdoc/>
@@ -66,7 +66,7 @@ internal sealed class RoutineScreen : Screen
 
     private StepView View => views[(int)step - 1];
 
-    private StepRow? Row => View.Rows is { IsEmpty: false } rows ? rows[cursor.Of(rows.Length)] : null;
+    private StepRow? Row => View.RowsNow is { IsEmpty: false } rows ? rows[cursor.Of(rows.Length)] : null;
 
     // In the withdrawal the bottom line's room is for the keys of its notes.
     private string TickLabel => Row is { TickLabel: { Length: > 0 } own } ? own : step switch
@@ -119,7 +119,7 @@ internal sealed class RoutineScreen : Screen
     public override TextFrame Draw(Size size)
     {
         int width = size.Width;
-        ImmutableArray<StepRow> rows = View.Rows;
+        ImmutableArray<StepRow> rows = View.RowsNow;
         (ImmutableArray<string> header, ImmutableArray<string> lines, string totals) = View.Table(rows, width - 2);
         FrameLine[] sum = [.. totals.Length == 0 ? Array.Empty<FrameLine>() : [FrameLine.Of("  " + totals, Ink.Strong)]];
         int room = size.Height - HeadLines - sum.Length - Standing(width) - 2 - Math.Min(rows.Length, FewestRows);

@@ -15,6 +15,9 @@ namespace Payday.Screens.Routines;
 /// <param name="work">The routine worked on.</param>
 internal abstract class StepView(RoutineWork work)
 {
+    private (RoutinePlan? Plan, int Beside, ImmutableArray<StepRow> Rows) known;
+    private (ImmutableArray<StepRow> Rows, int Width, (ImmutableArray<string>, ImmutableArray<string>, string) Lines)? laid;
+
     /// <summary>From so many columns on there is room for wide gaps and whole reasons.</summary>
     protected const int Roomy = 74;
 
@@ -39,6 +42,23 @@ internal abstract class StepView(RoutineWork work)
     /// <summary>The rows.</summary>
     public abstract ImmutableArray<StepRow> Rows { get; }
 
+    /// <summary>The rows, made once for each routine that is looked at: with a household of many items they take longer than a key may, and a key asks for them many times.</summary>
+    public ImmutableArray<StepRow> RowsNow
+    {
+        get
+        {
+            if (!ReferenceEquals(Plan, known.Plan) || Beside != known.Beside)
+            {
+                known = (Plan, Beside, Rows);
+            }
+
+            return known.Rows;
+        }
+    }
+
+    /// <summary>What the rows depend on besides the routine, as a number; zero where on nothing.</summary>
+    protected virtual int Beside => 0;
+
     /// <summary>The columns of the table.</summary>
     protected abstract ImmutableArray<TextColumn> Columns { get; }
 
@@ -59,6 +79,18 @@ internal abstract class StepView(RoutineWork work)
 
     /// <summary>The table as lines: header first, then a line a row; and the line of its totals, empty for none.</summary>
     public (ImmutableArray<string> Header, ImmutableArray<string> Rows, string Totals) Table(ImmutableArray<StepRow> rows, int width)
+    {
+        if (laid is { } before && before.Rows == rows && before.Width == width)
+        {
+            return before.Lines;
+        }
+
+        (ImmutableArray<string>, ImmutableArray<string>, string) lines = Lay(rows, width);
+        laid = (rows, width, lines);
+        return lines;
+    }
+
+    private (ImmutableArray<string> Header, ImmutableArray<string> Rows, string Totals) Lay(ImmutableArray<StepRow> rows, int width)
     {
         ImmutableArray<string> totals = rows.IsEmpty ? [] : Totals;
         TextTableLines lines = new TextTable(

@@ -22,7 +22,9 @@ namespace Payday.Screens.Routines;
 internal sealed class SurplusView(RoutineWork work) : StepView(work)
 {
     private readonly PerPlan<IdleMoney> idle = new(plan => new IdleMoney(IdleBuffer.Of(plan)));
-    private readonly PerPlan<ImmutableArray<PotCourse>> pots = new(PotCourse.Of);
+    private readonly PerPlan<Dictionary<PotId, PotCourse>> pots = new(plan => PotCourse.Of(plan).ToDictionary(course => course.PotId));
+    private readonly PerPlan<Dictionary<BillId, string>> billNames = new(plan => plan.Book.Household.Bills.ToDictionary(bill => bill.Id, bill => bill.Name));
+    private readonly PerPlan<ILookup<DebtId, DebtRow>> minimums = new(plan => plan.Debts.Rows.ToLookup(row => row.DebtId));
     private readonly PerPlan<ImmutableArray<BillCourse>> bills = new(BillCourse.Of);
     private readonly PerPlan<ImmutableArray<DebtChange>> debts = new(plan => plan.Surplus.Debts);
     private readonly PerPlan<string> note = new(plan => string.Join(' ', SurplusReport.Now(plan.Surplus, plan.Book.Household.Settings.Numbers)
@@ -110,12 +112,12 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
         MoveTarget.Debt(debt.After.Id), debt.After.Name, After(debt.After.Id), ToGo(debt.After.Id), SurplusReport.End(debt.After), SurplusReport.Change(debt, Style));
 
     // What Debt minimums says is owed then: with the interest that comes until its due, unless all of it is paid today.
-    private Money ToGo(DebtId debtId) => Plan.Debts.Rows.LastOrDefault(row => row.DebtId == debtId)?.NewBalance ?? After(debtId);
+    private Money ToGo(DebtId debtId) => minimums.Of(Plan)[debtId].LastOrDefault()?.NewBalance ?? After(debtId);
 
     private StepRow Pot(PotRow row)
     {
         var target = MoveTarget.Pot(row.Pot.Id);
-        if (pots.Of(Plan).FirstOrDefault(course => course.PotId == row.Pot.Id) is not { } course)
+        if (!pots.Of(Plan).TryGetValue(row.Pot.Id, out PotCourse? course))
         {
             return Target(target, row.Pot.Name, null, null, "", row.Pot.Place == Core.Ledgers.Place.Cash ? "in cash" : "in the account");
         }
@@ -125,7 +127,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     }
 
     private StepRow Bill(BillCourse course) => Target(
-        MoveTarget.Bill(course.BillId), Plan.Book.Household.Bills.Single(bill => bill.Id == course.BillId).Name, course.Lacks, course.Lacks,
+        MoveTarget.Bill(course.BillId), billNames.Of(Plan)[course.BillId], course.Lacks, course.Lacks,
         SurplusReport.End(course.With, Plan.Period.First), $"due {DateText.Short(course.Due)}");
 
     private StepRow Target(MoveTarget target, string name, Money? most, Money? toGo, string done, string does)

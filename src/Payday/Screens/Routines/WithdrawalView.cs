@@ -115,6 +115,9 @@ internal sealed class WithdrawalView(RoutineWork work) : StepView(work)
 
     private ImmutableArray<long> Values => [.. Plan.Book.Household.Settings.Cash.Notes.Select(note => note.MinorUnits).Union(Plan.Withdrawal.Loose.Values).OrderDescending()];
 
+    /// <inheritdoc/>
+    protected override int Beside => Column;
+
     private int Column => Math.Clamp(column, 0, Math.Max(0, Values.Length - 1));
 
     private StepRow Row(CashPotRow row, WeekPart week, int i)
