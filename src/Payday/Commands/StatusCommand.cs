@@ -67,7 +67,7 @@ internal static class StatusCommand
 
         if (status.ExtraToPay.IsPositive)
         {
-            yield return $"{status.ExtraToPay.ToString(style)} to pay on debts yourself";
+            yield return $"{status.ExtraToPay.ToString(style)} to pay on debts";
         }
 
         if (status.OpenDifferences > 0)

@@ -82,7 +82,7 @@ public class WeekCommandTests
 
         Assert.Equal((1, ""), shell.Run("status") is var waiting ? (waiting.Exit, waiting.Error) : default);
         shell.Run("fill", "--on", "2026-03-06", "--done").Fine();
-        Assert.Equal((1, "payday Fri 20 Mar · 246.46 to pay on debts yourself · bank not looked at yet"), shell.Run("status") is var extra ? (extra.Exit, extra.Out.TrimEnd()) : default);
+        Assert.Equal((1, "payday Fri 20 Mar · 246.46 to pay on debts · bank not looked at yet"), shell.Run("status") is var extra ? (extra.Exit, extra.Out.TrimEnd()) : default);
         Reconciled(shell);
         Assert.Equal("payday Fri 20 Mar · agreed with the bank on Thu 12 Mar", shell.Run("status").Fine().Out.TrimEnd());
         shell.Today = new(2026, 3, 13);

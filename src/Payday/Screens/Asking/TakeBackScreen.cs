@@ -14,26 +14,29 @@ namespace Payday.Screens.Asking;
 /// <param name="session">The book.</param>
 /// <param name="title">What is taken back.</param>
 /// <param name="texts">What that does, a paragraph each.</param>
-/// <param name="obstacle">What is in the way, or null.</param>
+/// <param name="obstacle">What is in the way now, or null.</param>
 /// <param name="take">Takes it back.</param>
 /// <param name="done">What is said once it is.</param>
 /// <param name="endsAtHome">Whether home is next, as where it came from shows what is gone; else that screen is.</param>
 internal sealed class TakeBackScreen(
-    BookSession session, string title, IEnumerable<string> texts, Obstacle? obstacle, Func<Result<Book>> take, string done, bool endsAtHome = false) : PageScreen
+    BookSession session, string title, IEnumerable<string> texts, Func<Obstacle?> obstacle, Func<Result<Book>> take, string done, bool endsAtHome = false) : PageScreen
 {
-    private string? fault = obstacle is null ? null : FirstBack.Text(session, obstacle);
+    private readonly OfBook<Obstacle?> inTheWay = new(session, obstacle);
+    private string? refused;
+
+    private string? Fault => refused ?? (inTheWay.Value is { } first ? FirstBack.Text(session, first) : null);
 
     /// <inheritdoc/>
     public override string Title => title;
 
     /// <inheritdoc/>
-    protected override IReadOnlyList<Binding> Keys => fault is null
+    protected override IReadOnlyList<Binding> Keys => Fault is null
         ? [new(Key.Enter, "Enter", "take it back", "Take it back: write the reverse of its lines to the ledger.", Take)]
-        : FirstBack.Keys(session, obstacle);
+        : FirstBack.Keys(session, refused is null ? inTheWay.Value : null);
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) => Said.Lines(
-        (fault is null ? texts.Select(Plain) : [.. texts.Take(1).Select(Plain), Said.Alert(CleanText.OneLine(fault))]).SelectMany(said => new Said[] { said, "" }), width);
+        (Fault is not { } fault ? texts.Select(Plain) : [.. texts.Take(1).Select(Plain), Said.Alert(CleanText.OneLine(fault))]).SelectMany(said => new Said[] { said, "" }), width);
 
     private static Said Plain(string text) => CleanText.OneLine(text);
 
@@ -42,7 +45,7 @@ internal sealed class TakeBackScreen(
         Result<Book> after = take();
         if (!after.Ok)
         {
-            fault = FaultTexts.Of(after.Fault, session.Style);
+            refused = FaultTexts.Of(after.Fault, session.Style);
             return Way.Stay;
         }
 

@@ -19,7 +19,7 @@ internal static class ReconciliationBack
                 "Its lines are on their way again, and can be undone. No money moves.",
                 "What was ticked stays for the next one, unless another is begun.",
             ],
-            ReconciliationUndo.InTheWay(session.Book, last),
+            () => ReconciliationUndo.InTheWay(session.Book, last),
             () => ReconciliationUndo.Of(session.Book, last),
             "The reconciliation is taken back; what was ticked is here again."));
 }

@@ -18,8 +18,8 @@ namespace Payday.Screens.Cards;
 internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purchase) : PageScreen
 {
     private readonly ImmutableArray<CardPurchase> parts = session.Book.Weeks.PartsOf(purchase.Number);
-    private readonly Obstacle? obstacle = Purchasing.InTheWay(session.Book, purchase.Number);
-    private readonly Result<Book> undone = Purchasing.Undo(session.Book, purchase.Number, session.Today);
+    private readonly OfBook<(Result<Book> Undone, Obstacle? Obstacle)> now = new(
+        session, () => (Purchasing.Undo(session.Book, purchase.Number, session.Today), Purchasing.InTheWay(session.Book, purchase.Number)));
 
     /// <inheritdoc/>
     public override string Title => $"Undo card purchase {purchase.WholeNumber}";
@@ -28,9 +28,9 @@ internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purch
     protected override string Aside => DateText.Long(purchase.Date);
 
     /// <inheritdoc/>
-    protected override IReadOnlyList<Binding> Keys => undone.Ok
+    protected override IReadOnlyList<Binding> Keys => now.Value.Undone.Ok
         ? [new(Key.Enter, "Enter", "undo it", "Undo the purchase: write the reverse of its lines to the ledger.", Undo)]
-        : FirstBack.Keys(session, obstacle);
+        : FirstBack.Keys(session, now.Value.Obstacle);
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) => Said.Lines(Texts(), width);
@@ -39,6 +39,7 @@ internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purch
     {
         yield return CleanText.OneLine($"{string.Join(", ", parts.Select(part => $"{part.Amount.ToString(session.Style)} from {WeekText.PotName(session.Book, part.PotId)}"))}{(purchase.What.Length == 0 ? "" : ", " + purchase.What)}.");
         yield return "";
+        (Result<Book> undone, Obstacle? obstacle) = now.Value;
         if (!undone.Ok)
         {
             yield return Said.Alert(obstacle is null ? FaultTexts.Of(undone.Fault!, session.Style) : FirstBack.Text(session, obstacle));
@@ -61,7 +62,7 @@ internal sealed class UndoPurchaseScreen(BookSession session, CardPurchase purch
 
     private Way Undo()
     {
-        session.Take(undone.Value!);
+        session.Take(now.Value.Undone.Value!);
         return Way.Back;
     }
 }

@@ -47,7 +47,7 @@ internal static class CountsBack
                 "It will be as if it had not been counted: what was spent, missing or went to another is in the pot again, and fills that were taken as done wait again.",
                 "What was entered stays for the next count. The lines stay in the ledger beside their reverses.",
             ],
-            CountUndo.InTheWay(session.Book, counts),
+            () => CountUndo.InTheWay(session.Book, counts),
             () => CountUndo.Of(session.Book, counts, session.Today),
             "The count is taken back; w goes on with what was entered.",
             endsAtHome: true);

@@ -23,7 +23,7 @@ internal static class PaymentBack
                 $"{BookEntry.NameOf(session.Book, payment.Key.Owner)}: {payment.Amount.ToString(session.Style)} of {DateText.Day(payment.Date)}.",
                 "It is to be paid again, and the account has its money for it, as if it had not been ticked.",
             ],
-            Paying.InTheWay(session.Book, number),
+            () => Paying.InTheWay(session.Book, number),
             () => Paying.Undo(session.Book, number, session.Today),
             "The payment is taken back.");
     }

@@ -46,7 +46,7 @@ internal sealed class EntriesScreen(BookSession session) : EnteredScreen<Account
         session,
         $"Undo entry {one.Number}",
         [$"{EntryText.Of(session.Book, one)}, on {DateText.Long(one.Date)}.", "All is as it was, for every day; the entry stays in the list, marked as undone."],
-        Entering.InTheWay(session.Book, one.Number),
+        () => Entering.InTheWay(session.Book, one.Number),
         () => Entering.Undo(session.Book, one.Number, session.Today),
         $"Entry {one.Number} is undone.");
 }

@@ -114,7 +114,7 @@ internal sealed class ReceivedScreen : KeptFormScreen
         Session,
         "Take back the notes received",
         ["What the slip asked for stands again, and the filling as the payday planned it."],
-        ReceivingUndo.InTheWay(Session.Book),
+        () => ReceivingUndo.InTheWay(Session.Book),
         () => ReceivingUndo.Of(Session.Book, Session.Today),
         "Taken back: the filling is as the slip asked for it.",
         endsAtHome: true));

@@ -46,7 +46,7 @@ internal sealed class MovesScreen(BookSession session) : EnteredScreen<Move>(ses
         session,
         $"Undo move {one.Number}",
         [$"{MoveText.Of(session.Book, one)}, on {DateText.Long(one.Date)}.", "Both have again what they had, for every day; the move stays in the list, marked as undone."],
-        Moving.InTheWay(session.Book, one.Number),
+        () => Moving.InTheWay(session.Book, one.Number),
         () => Moving.Undo(session.Book, one.Number, session.Today),
         $"Move {one.Number} is undone.");
 }

@@ -26,7 +26,7 @@ internal static class ReturnBack
                 "It will be as if it had not been there: the pots owe that cash again, and notes that were swapped are where they were.",
                 "The lines stay in the ledger beside their reverses.",
             ],
-            ReturnUndo.InTheWay(session.Book, back),
+            () => ReturnUndo.InTheWay(session.Book, back),
             () => ReturnUndo.Of(session.Book, back, session.Today),
             "The cash return is taken back."));
     }

@@ -15,22 +15,23 @@ namespace Payday.Screens.Reviews;
 /// <summary>What reopening the last closed payday would write, and the question whether to.</summary>
 internal sealed class ReopenScreen(BookSession session) : PageScreen
 {
-    private readonly Book before = session.Book;
-    private readonly Result<Book> reopened = Reopening.Of(session.Book, session.Today);
+    private readonly OfBook<Result<Book>> now = new(session, () => Reopening.Of(session.Book, session.Today));
 
     /// <inheritdoc/>
     public override string Title => "Reopen the last payday";
 
     /// <inheritdoc/>
-    protected override IReadOnlyList<Binding> Keys => reopened.Ok
+    protected override IReadOnlyList<Binding> Keys => now.Value.Ok
         ? [new(Key.Enter, "Enter", "reopen it", "Undo all that the payday wrote, and take it up again.", Reopen)]
-        : FirstBack.Keys(session, Reopening.InTheWay(before));
+        : FirstBack.Keys(session, Reopening.InTheWay(session.Book));
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width) => Said.Lines(Texts(), width);
 
     private IEnumerable<Said> Texts()
     {
+        Book before = session.Book;
+        Result<Book> reopened = now.Value;
         if (!reopened.Ok)
         {
             yield return Said.Alert(Reopening.InTheWay(before) is { } obstacle ? FirstBack.Text(session, obstacle) : FaultTexts.Of(reopened.Fault, session.Style));
@@ -50,7 +51,7 @@ internal sealed class ReopenScreen(BookSession session) : PageScreen
 
     private Way Reopen()
     {
-        session.Take(reopened.Value!);
+        session.Take(now.Value.Value!);
         return new Way.Home("The payday is open again; Enter goes on with it.");
     }
 }

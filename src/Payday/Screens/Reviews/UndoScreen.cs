@@ -18,8 +18,8 @@ namespace Payday.Screens.Reviews;
 /// <summary>What undoing a movement would write, and why it is undone.</summary>
 internal sealed class UndoScreen(BookSession session, Movement movement) : PageScreen
 {
-    private readonly Result<Book> trial = Undoing.Of(session.Book, movement.Number, session.Today, "trial");
-    private readonly Obstacle? obstacle = Undoing.InTheWay(session.Book, movement.Number);
+    private readonly OfBook<(Result<Book> Trial, Obstacle? Obstacle)> now = new(
+        session, () => (Undoing.Of(session.Book, movement.Number, session.Today, "trial"), Undoing.InTheWay(session.Book, movement.Number)));
     private bool done;
 
     /// <inheritdoc/>
@@ -29,27 +29,22 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
     protected override string Aside => DateText.Long(movement.Date);
 
     /// <inheritdoc/>
-    protected override IReadOnlyList<Binding> Keys => trial.Ok && !done
+    protected override IReadOnlyList<Binding> Keys => now.Value.Trial.Ok && !done
         ? [new(Key.Enter, "Enter", "undo it", "Say why, and write the reverse to the ledger.", () => new Way.Edit(new CellEdit("Undone because", "", Undo)))]
-        : FirstBack.Keys(session, done ? null : obstacle);
+        : FirstBack.Keys(session, done ? null : now.Value.Obstacle);
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width)
     {
-        Said[] lines = trial.Ok
-            ? [MovementText.Sentence(session.Book, movement), "", .. After(trial.Value)]
+        (Result<Book> trial, Obstacle? obstacle) = now.Value;
+        Said[] lines = done ? [MovementText.Sentence(session.Book, movement), "", "It is undone. Esc leads back to the ledger."]
+            : trial.Ok ? [MovementText.Sentence(session.Book, movement), "", .. After(trial.Value)]
             : [MovementText.Sentence(session.Book, movement), "", Said.Alert(obstacle is null ? FaultTexts.Of(trial.Fault!, session.Style) : FirstBack.Text(session, obstacle))];
         return Said.Lines(lines, width);
     }
 
     private IEnumerable<Said> After(Book after)
     {
-        if (done)
-        {
-            yield return "It is undone. Esc leads back to the ledger.";
-            yield break;
-        }
-
         yield return $"This will be written: {MovementText.Ends(session.Book, after.Ledger.Movements[^1])}.";
         Money left = after.Ledger.Balances[LedgerEnd.InAccount(Purpose.LeftToPlace)];
         if (!left.IsZero)

@@ -27,7 +27,7 @@ internal static class TakenBack
                 "All is as if it had never been taken: what it wrote is undone, and its lines are on their way again.",
                 "The rules stay.",
             ],
-            TakingUndo.InTheWay(session.Book, last, session.Today) as Obstacle,
+            () => TakingUndo.InTheWay(session.Book, last, session.Today) as Obstacle,
             () => TakingUndo.Of(session.Book, last, session.Today),
             "The statement is taken back."));
     }

@@ -24,7 +24,7 @@ public sealed class DemoRoundTests : IDisposable
         Assert.Contains("8 pots filled.", hand.Message, StringComparison.Ordinal);
         hand.Press("Esc", "b", "a").Type("Corner shop", "12.40").Press("Right", "Esc");
         hand.Press("r", "c", "Enter");
-        Assert.Equal("15.00 is back in the account.", hand.Message);
+        Assert.Equal("15.00 is back in the account, 2.60 of it rounding, in the buffer now.", hand.Message);
         hand.Press("w").Type("150").Press("c");
         Assert.Equal("1 pot counted, 40.00 spent.", hand.Message);
     }

@@ -78,7 +78,7 @@ public sealed class StatementScreenTests : IDisposable
     {
         File.WriteAllText(files.In("fee.csv"), "Date;Party;Amount;Balance\n2026-03-30;Account fee;-4.50;995.50\n2026-03-31;Corner shop;-1.25;994.25\n");
         var hand = new Hand(new HomeScreen(demo.Session)).Press("%", "Enter").Type(files.In("fee"));
-        hand.To("Account fee").Press("Enter").To("fee").Press("Enter").To("Corner shop").Press("x", "c", "Enter");
+        hand.To("Account fee").Press("Enter").To("Fee ").Press("Enter").To("Corner shop").Press("x", "c", "Enter");
         Assert.Single(demo.Stored.Weeks.Entries);
 
         hand.Press("l").To("fee").Press("u");
