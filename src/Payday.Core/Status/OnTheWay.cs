@@ -14,7 +14,7 @@ namespace Payday.Core.Status;
 public sealed record OnTheWay(Money In, Money Out, Money Bank, Money Difference)
 {
     /// <summary>That of a book; null where nothing is on its way, or the account was never held against the bank, so that nobody ticked anything.</summary>
-    /// <param name="book">The book. What is ticked for the next reconciliation is at the bank.</param>
+    /// <param name="book">The book. What is ticked in a reconciliation that is only begun is on its way still.</param>
     public static OnTheWay? Of(Book book)
     {
         ArgumentNullException.ThrowIfNull(book);
@@ -23,7 +23,7 @@ public sealed record OnTheWay(Money In, Money Out, Money Bank, Money Difference)
             return null;
         }
 
-        ReconciliationPlan plan = ReconciliationPlan.Of(book, last.Date);
+        ReconciliationPlan plan = ReconciliationPlan.Of(book with { Weeks = book.Weeks with { Reconciling = null } }, last.Date);
         AccountLine[] open = [.. plan.Lines.Where(line => !plan.IsAtBank(line))];
         Money nothing = Money.Zero(book.Household.Currency);
         return open.Length == 0 ? null : new OnTheWay(

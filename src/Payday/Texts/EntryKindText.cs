@@ -5,7 +5,15 @@ namespace Payday.Texts;
 /// <summary>The kinds of account entries in words.</summary>
 internal static class EntryKindText
 {
-    /// <summary>E.g. <c>bank fee</c>.</summary>
+    /// <summary>As one thing, e.g. <c>the loss of 6 Mar</c>.</summary>
+    public static string Noun(EntryKind kind) => kind switch
+    {
+        EntryKind.Borrowing => "borrowing",
+        EntryKind.Loss => "loss",
+        _ => Of(kind),
+    };
+
+    /// <summary>E.g. <c>fee</c>.</summary>
     public static string Of(EntryKind kind) => kind switch
     {
         EntryKind.Refund => "refund",

@@ -110,7 +110,7 @@ internal static class UndoTexts
         BookEntry.Payday payday => $"the payday of {DateText.Day(payday.Date)}",
         BookEntry.Moved move => $"move {move.Number}",
         BookEntry.Entered { IsCount: true } count => $"the count of the loose notes on {DateText.Day(count.Date)}",
-        BookEntry.Entered entered => $"account entry {entered.Number}, {EntryKindText.Of(entered.Kind)} of {DateText.Day(entered.Date)}",
+        BookEntry.Entered entered => $"the {EntryKindText.Noun(entered.Kind)} of {DateText.Day(entered.Date)} (account entry {entered.Number})",
         BookEntry.Statement statement => $"the statement to {DateText.Day(statement.To)}",
         BookEntry.Reconciliation one => $"the reconciliation of {DateText.Day(one.Date)}",
         BookEntry.Movement movement => $"ledger line {movement.Number}",

@@ -299,7 +299,7 @@ public class EnteringTests
     {
         Book spent = Enter(Home, EntryKind.Transfer, "account/pot:gifts", 30).Spend("gifts", 40, Tuesday10);
 
-        Assert.Equal("The money of account entry 1 has gone on since, to card purchase 1; take that back first.", Entering.Undo(spent, 1, Tuesday10).Fault.Said());
+        Assert.Equal("The money of the transfer of 10 Mar 2026 (account entry 1) has gone on since, to card purchase 1; take that back first.", Entering.Undo(spent, 1, Tuesday10).Fault.Said());
         Assert.Equal("There is no account entry 2.", Entering.Undo(spent, 2, Tuesday10).Fault.Said());
         Book undone = Entering.Undo(Enter(Home, EntryKind.Transfer, "account/pot:gifts", 30), 1, Tuesday10).Value!;
         Assert.IsType<Core.Undo.Obstacle.UndoneAlready>(Entering.InTheWay(undone, 1));

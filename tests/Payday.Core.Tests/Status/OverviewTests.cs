@@ -36,7 +36,7 @@ public class OverviewTests
         }
 
         // What the payday put on a debt is paid as well, so the bank's list has its tick.
-        book = PaymentToMake.Of(book).Aggregate(book, (before, payment) => payment.Ticked(before, Thursday12));
+        book = PaymentToMake.Of(book).Aggregate(book, (before, payment) => payment.Turned(before));
         BookStatus status = BookStatus.Of(book, Thursday12);
         Assert.Equal(new BookStatus(new(2026, 3, 20), false, null, 0, Usd(0), 0) { ExtraToPay = Usd(0) }, status);
         Assert.False(status.IsWaiting);

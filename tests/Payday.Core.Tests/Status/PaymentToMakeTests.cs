@@ -34,15 +34,31 @@ public class PaymentToMakeTests
     }
 
     [Fact]
-    public void Ticked_ForTheNextReconciliation_IsGoneUntilTheTickIs()
+    public void Turned_SaidPaid_WaitsNoMoreUntilThatIsTakenBack()
     {
         PaymentToMake payment = PaymentToMake.Of(Closed)[0];
-        Book ticked = payment.Ticked(Closed, Today);
+        Book said = payment.Turned(Closed);
 
-        Assert.Empty(PaymentToMake.Of(ticked));
-        Assert.Equal(Usd(0), BookStatus.Of(ticked, Today).ExtraToPay);
-        Assert.Equal(Closed.Ledger, ticked.Ledger);
-        Assert.Equal([payment], PaymentToMake.Of(ReconciliationPlan.Of(ticked, Today).Tick(payment.Line).Value!.Kept()));
+        Assert.Empty(PaymentToMake.Of(said));
+        Assert.True(Assert.Single(PaymentToMake.All(said)).IsSaid);
+        Assert.Equal(Usd(0), BookStatus.Of(said, Today).ExtraToPay);
+        Assert.Equal(Closed.Ledger, said.Ledger);
+
+        Book back = PaymentToMake.All(said)[0].Turned(said);
+        Assert.Equal([payment], PaymentToMake.Of(back));
+        Assert.Empty(back.Weeks.Forms);
+
+        // What was said of a payday that is reopened is of that one.
+        Book reopened = Reopening.Of(said, Today).Value!;
+        Assert.Equal(Usd(975), Assert.Single(PaymentToMake.Of(Closing.Of(Routine.Plan(reopened, reopened.Draft!).Value!).Value!)).Amount);
+    }
+
+    // A tick in a reconciliation that is only begun says nothing yet, and stays there when an accepted one is taken back.
+    [Fact]
+    public void Of_TickedInAReconciliationThatIsBegun_Waits()
+    {
+        PaymentToMake payment = PaymentToMake.Of(Closed)[0];
+        Assert.Equal([payment], PaymentToMake.Of(ReconciliationPlan.Of(Closed, Today).Tick(payment.Line).Value!.Kept()));
     }
 
     [Fact]
@@ -53,7 +69,7 @@ public class PaymentToMakeTests
         Assert.Empty(PaymentToMake.Of(shown));
 
         Book back = ReconciliationUndo.Of(shown, ReconciliationUndo.Last(shown)!).Value!;
-        Assert.Equal(PaymentToMake.Of(Closed), PaymentToMake.Of(back with { Weeks = back.Weeks with { Reconciling = null } }));
+        Assert.Equal(PaymentToMake.Of(Closed), PaymentToMake.Of(back));
     }
 
     // A bank that shows all but this line: it waits on.

@@ -38,7 +38,7 @@ internal sealed class DuesScreen : CursorScreen
     [
         ("Has", "what is set aside for it now, the earliest due first; of a bill the money of its later dues pays too, then the buffer."),
         ("Minimum", "the least that must be paid on a debt by a day; its money waits in the account until it is ticked."),
-        ("Extra", "what the last payday put on a debt above its minimum: nothing else reminds of it, so it waits here until the bank shows it, you tick it, or the next payday is closed."),
+        ("Extra", "what the last payday put on a debt above its minimum: nothing else reminds of it, so it is here until the bank shows it or the next payday is closed; Space says that you paid it."),
         ("In part", "an amount below what is to be paid leaves the rest to pay, until that is paid or freed."),
         ("Freed", "it needs no more money: what was set aside for it is left to place on the next payday."),
     ];
@@ -55,7 +55,7 @@ internal sealed class DuesScreen : CursorScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys => (Here, Done) switch
     {
-        _ when Own is { } own => [session.Changing(this, new(Key.Space, "Space", "paid", "You have paid it: it is ticked among the lines that the bank shows, where Space takes the tick off again.", () => Tick(own)))],
+        _ when Own is { } own => [session.Changing(this, new(Key.Space, "Space", own.IsSaid ? "not paid" : "paid", "You have paid it yourself; Space again says that you haven't.", () => Tick(own)))],
         ({ } due, _) =>
         [
             session.Changing(this, new(Key.Space, "Space", "paid", "It has left the account: Right takes all of it today, or type another amount or day first.", () => new Way.To(new DueScreen(session, due, Ticked)))),
@@ -69,7 +69,7 @@ internal sealed class DuesScreen : CursorScreen
     /// <inheritdoc/>
     protected override string Detail => CleanText.OneLine((Here, Done) switch
     {
-        _ when Own is { } own => $"{Name(own)}: pay {Shown(own.Amount)} above its minimum yourself; the account here counts it as paid since the payday of {DateText.Weekday(own.Since)}. It stays here until Space, the bank's list (@ on home) or the next payday.",
+        _ when Own is { } own => $"{Name(own)}: pay {Shown(own.Amount)} above its minimum yourself; the account here counts it as paid since the payday of {DateText.Weekday(own.Since)}. {(own.IsSaid ? "You said that it is paid" : "Space says that you did")}; it is here until the bank shows it or the next payday is closed.",
         ({ } due, _) => $"{due.Name}, due {DateText.Long(due.Date)}: {Shown(due.Rest)} to pay{(due.Paid.IsZero ? "" : $", {Shown(due.Paid)} was paid")}; the account has {Shown(due.Has)} for it{(due.Bought.IsPositive ? $", {Shown(due.Bought)} of it for what was bought with the card" : "")}."
             + (due.Date < session.Today ? " Its day is past: the next payday takes it as paid, unless it is changed there." : ""),
         (_, { Number: null } paid) => $"{paid.Name}: {Shown(paid.Amount)}, marked paid by the payday of {DateText.Day(paid.PaidOn)}. On home: l, then u on it undoes it.",
@@ -106,7 +106,7 @@ internal sealed class DuesScreen : CursorScreen
             [Report.Names("Bill or debt"), new("") { Drops = 1 }, new("due"), Report.Amounts("amount"), Report.Amounts("has"), new("")],
             [
                 .. Paid.Select(paid => ImmutableArray.Create(paid.Name, DuesReport.Kind(paid.Key), DateText.Weekday(paid.Date), Shown(paid.Amount), "", State(paid))),
-                .. Extra.Select(own => ImmutableArray.Create(Name(own), "extra", DateText.Weekday(own.Since), Shown(own.Amount), "", "to pay")),
+                .. Extra.Select(own => ImmutableArray.Create(Name(own), "extra", DateText.Weekday(own.Since), Shown(own.Amount), "", own.IsSaid ? "paid" : "to pay")),
                 .. Open.Select(due => ImmutableArray.Create(due.Name, DuesReport.Kind(due.Key), DateText.Weekday(due.Date), Shown(due.Rest), Shown(due.Has), State(due))),
             ],
             gap: width < 74 ? 1 : 2,
@@ -124,7 +124,7 @@ internal sealed class DuesScreen : CursorScreen
 
         if (row < Paid.Length + Extra.Length)
         {
-            return ('!', Ink.Alert);
+            return Extra[row - Paid.Length].IsSaid ? (RowSigns.Done, Ink.Done) : ('!', Ink.Alert);
         }
 
         DueLine due = Open[row - Paid.Length - Extra.Length];
@@ -139,7 +139,7 @@ internal sealed class DuesScreen : CursorScreen
                 session.Book,
                 session.Today,
                 [.. DueLines.Paid(session.Book, session.Today.PlusDays(-DaysBack)).Reverse()],
-                PaymentToMake.Of(session.Book),
+                PaymentToMake.All(session.Book),
                 DueLines.Of(session.Book, session.Today.PlusDays(DaysAhead)));
         }
 
@@ -159,9 +159,8 @@ internal sealed class DuesScreen : CursorScreen
 
     private Way Tick(PaymentToMake own)
     {
-        session.Take(own.Ticked(session.Book, session.Today));
-        Cursor = Math.Min(Cursor, Count - 1);
-        News = $"{Shown(own.Amount)} to {CleanText.OneLine(Name(own))} is ticked; Space in the bank's list (@ on home) takes that back.";
+        session.Take(own.Turned(session.Book));
+        News = $"{Shown(own.Amount)} to {CleanText.OneLine(Name(own))} {(own.IsSaid ? "is to be paid" : "is paid; Space again takes that back")}.";
         return Way.Stay;
     }
 
