@@ -14,7 +14,7 @@ namespace Payday.Core.CardPurchases;
 public sealed record PurchaseList(ImmutableArray<PurchaseLine> Lines, ImmutableArray<ListFault> Faults)
 {
     // A year of purchases has some thousand lines; more is another file by mistake.
-    private const int MostLines = 10_000;
+    internal const int MostLines = 10_000;
 
     /// <summary>The lines whose pot nobody knows yet.</summary>
     public IEnumerable<PurchaseLine> Open => Lines.Where(line => line.IsOpen);

@@ -9,6 +9,7 @@ using Payday.Core.Households;
 using Payday.Core.Pots;
 using Payday.Lists;
 using Payday.Reports;
+using Payday.Screens.Asking;
 using Payday.Screens.Counts;
 using Payday.Screens.Shell;
 using Payday.Text;

@@ -4,6 +4,7 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.DuePayments;
 using Payday.Core.Faults;
+using Payday.Screens.Asking;
 using Payday.Screens.Dues;
 using Payday.Screens.Shell;
 using Payday.Text;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Humanizer;
 using Payday.Core.Faults;
 using Payday.Lists;
+using Payday.Screens.Asking;
 using Payday.Screens.Forms;
 using Payday.Screens.Shell;
 using Payday.Text;

@@ -6,6 +6,7 @@ using Payday.Core.Receiving;
 using Payday.Core.Routines;
 using Payday.Core.Status;
 using Payday.Reports;
+using Payday.Screens.Asking;
 using Payday.Screens.Entries;
 using Payday.Screens.Fills;
 using Payday.Screens.Moves;

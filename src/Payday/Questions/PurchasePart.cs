@@ -7,6 +7,7 @@ using Payday.Core.Faults;
 using Payday.Core.Households;
 using Payday.Core.Ids;
 using Payday.Reports;
+using Payday.Screens.Asking;
 using Payday.Screens.Cards;
 using Payday.Screens.Forms;
 using Payday.Screens.Shell;
@@ -19,11 +20,11 @@ namespace Payday.Questions;
 /// <summary>A card purchase: what, how much, from which pot or pots, on which day and by which card. What was typed is kept until it is entered.</summary>
 internal sealed class PurchasePart : Part
 {
-    private const string What = "what";
-    private const string Amount = "amount";
-    private const string Pots = "pots";
-    private const string DayField = "day";
-    private const string Card = "card";
+    private const string What = SaidPurchase.WhatField;
+    private const string Amount = SaidPurchase.AmountField;
+    private const string Pots = SaidPurchase.PotsField;
+    private const string DayField = SaidPurchase.DayField;
+    private const string Card = SaidPurchase.CardField;
     private const int LongestWhat = 60;
 
     private readonly BookSession session;
@@ -32,7 +33,7 @@ internal sealed class PurchasePart : Part
     public PurchasePart(BookSession session)
     {
         this.session = session;
-        form = new KeptForm(session, "purchase");
+        form = new KeptForm(session, SaidPurchase.Form);
     }
 
     /// <inheritdoc/>

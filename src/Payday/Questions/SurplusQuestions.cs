@@ -6,6 +6,7 @@ using Payday.Core.Households;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 using Payday.Reports;
+using Payday.Screens.Asking;
 using Payday.Screens.Routines;
 using Payday.Text;
 using Payday.Texts;

@@ -17,6 +17,17 @@ public class SetAsideReasonTests
         Assert.Equal((32m / 200, FirstPayday.PlusWeeks(3), "car"), (reason.Share, reason.Payday, reason.Sets.Name));
     }
 
+    // What falls due on the payday itself is of its period, and what does on the next payday, though larger, isn't.
+    [Fact]
+    public void Of_DuesOnTheEdgesOfAPeriod_IsSetByTheOneInIt()
+    {
+        Due[] dues = [DueOn(21, 24, "edge"), .. Enumerable.Range(0, 6).Select(i => DueOn(22, 16, $"small {i}")), DueOn(28, 28, "next")];
+
+        SetAsideReason reason = Reason(0, [200, 200, 200, 200, 200, 200], dues)!;
+
+        Assert.Equal((30m / 200, FirstPayday.PlusWeeks(3), "edge"), (reason.Share, reason.Payday, reason.Sets.Name));
+    }
+
     [Fact]
     public void Of_OnlyWhatIsDueNow_HasNoReasonBeyondIt() => Assert.Null(Reason(0, [200, 200], [DueOn(3, 100, "car")]));
 

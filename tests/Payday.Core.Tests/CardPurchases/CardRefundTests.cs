@@ -44,6 +44,16 @@ public class CardRefundTests
         AssertSound(book);
     }
 
+    // 12 owe 15 and 6 owe 10: a refund of 6 is of the later purchase, which owes nothing then; of the earlier one it would free 5.
+    [Fact]
+    public void Enter_WithSeveralPurchases_IsOfTheLatest()
+    {
+        Book book = Refund(Closed.Spend("food", 12, Sunday8).Spend("food", 6, new(2026, 3, 9)), 6);
+
+        Assert.Equal((Usd(15), Usd(45)), (book.Has("cash/owed-back:food"), book.Has("cash/wallet:food")));
+        Assert.Equal([(1L, Usd(15))], OwedItems.Of(book).Select(item => (item.Key.Number, item.Left)));
+    }
+
     [Fact]
     public void Enter_Returned_SettlesWhatIsLeft()
     {

@@ -144,6 +144,27 @@ public class PurchaseListTests
         Assert.Equal(Usd(1012.50m), Read(book, "2026-03-07;1.012,50;Bakery").Lines.Single().Entry.Amount);
     }
 
+    // The day is the third cell of most lines, which one line doesn't have.
+    [Fact]
+    public void Read_ALineShorterThanTheColumnOfItsDay_IsNamed()
+    {
+        PurchaseList list = Read(Closed, "Corner shop, 12.50, 2026-03-07\nBakery, 4\nBus, 3, 2026-03-08");
+
+        Assert.Equal(["Line 2: write date, amount and text, such as 2026-03-07, 12.50, Corner shop."], list.Faults.Select(fault => fault.Said()));
+        Assert.Equal([1, 3], list.Lines.Select(line => line.Number));
+    }
+
+    // As many lines as may be are read, and one more is refused before anything of it is.
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(1, 1)]
+    public void Read_ManyLines_IsRefusedBeyondTheMost(int more, int faults)
+    {
+        PurchaseList list = Read(Closed, string.Concat(Enumerable.Repeat("2026-03-07, 1, Bus\n", PurchaseList.MostLines + more)));
+
+        Assert.Equal((faults, faults == 0 ? PurchaseList.MostLines : 0), (list.Faults.Length, list.Lines.Length));
+    }
+
     [Fact]
     public void Read_BadLines_AreAllNamed()
     {

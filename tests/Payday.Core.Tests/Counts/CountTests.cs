@@ -43,6 +43,23 @@ public class CountTests
         AssertSound(book);
     }
 
+    // Counted in one go they are one count for the ledger, each with where its own rest went, and nothing is left to go on with.
+    [Fact]
+    public void Confirm_SeveralPots_IsOneCountAndEndsTheDraft()
+    {
+        Book earlier = Closed.Count(new(2026, 3, 9), "food", 50);
+        CountDraft draft = new CountDraft(Thursday12)
+            .With(new PotId("food"), new CountEntry(Usd(20)) { Then = new CountThen(MoveTarget.Pot(new PotId("boots"))) })
+            .With(new PotId("fares"), new CountEntry(Usd(5)) { Then = new CountThen(MoveTarget.Buffer) });
+        Book book = CountPlan.Of(earlier with { Weeks = earlier.Weeks with { Draft = draft } }, draft).Confirm().Value!;
+
+        Assert.Null(book.Weeks.Draft);
+        Assert.Equal([(1L, 1L), (2L, 2L), (3L, 2L)], book.Weeks.Counts.Select(count => (count.Number, count.Together)));
+        Assert.Equal(
+            [("goes to Boots", Usd(20)), ("goes to the buffer", Usd(5))],
+            book.Weeks.Counts.Skip(1).Select(count => book.Ledger.Movements[(int)count.Move!.Value - 1]).Select(movement => (movement.Reason, movement.Amount)));
+    }
+
     [Fact]
     public void Of_NextWeek_BeginsWithWhatWasLeft()
     {

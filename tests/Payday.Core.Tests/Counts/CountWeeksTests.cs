@@ -38,6 +38,17 @@ public class CountWeeksTests
     public void Open_CountedWithinAWeek_IsAskedForWhatIsLeft(int left, params string[] weeks) =>
         Assert.Equal(weeks, Said(Later.Count(new(2026, 3, 10), "food", left), 20));
 
+    // On the last day but one there is a day of that week still to come; on the day of the next fill it was counted with it.
+    [Theory]
+    [InlineData(11, 5, "6 food fares", "13 food fares")]
+    [InlineData(13, 0, "6 fares", "13 fares")]
+    [InlineData(13, 5, "6 fares", "13 food fares")]
+    public void Open_CountedOnTheEdgeOfAWeek_IsAskedForWhatIsLeft(int day, int left, params string[] weeks) =>
+        Assert.Equal(weeks, Said(Later.Count(new(2026, 3, day), "food", left), 20));
+
+    [Fact]
+    public void Open_WhereNothingWasEverFilled_AreNone() => Assert.Empty(CountWeeks.Open(Book.Begin(House), new(2026, 3, 27)));
+
     [Fact]
     public void Open_AWeekWhoseFillWasSkipped_IsNotAskedFor()
     {

@@ -72,6 +72,33 @@ public class WalletFillTests
         Assert.Equal(["fares"], WalletFills.Waiting(bought.Count(new(2026, 3, 12), "food", 10), new(2026, 3, 12)).Select(part => part.Pot.Id.Text));
     }
 
+    // 120 of food are taken up by a purchase in the second week, of which 50 are left: the first fill has them, the second nothing.
+    // Those of another pot keep theirs, and one that a person says is done changes no other.
+    [Fact]
+    public void Of_TwoWeeksThatAPurchaseTookUp_ShareWhatIsLeftInOrder()
+    {
+        Book bought = Closed.Spend("food", 70, Friday13March).Spend("fares", 10, Friday13March);
+        Assert.Equal(
+            [("food", 6, 50m), ("fares", 6, 20m), ("food", 13, 0m), ("fares", 13, 10m)],
+            FillPart.Of(bought).Where(part => part.IsAssumed).Select(part => (part.Pot.Id.Text, part.Key.Day.Day, part.Moves.MinorUnits / 100m)));
+        Assert.Equal(["fares"], WalletFills.Waiting(bought, Friday13March).Select(part => part.Pot.Id.Text));
+
+        Book said = WalletFills.Mark(bought, Second, FillState.Done, Friday13March).Value!;
+        Assert.Equal(bought.Weeks.Fills.Select(fill => fill.Key), said.Weeks.Fills.Select(fill => fill.Key));
+        Assert.Equal([("food", 6), ("fares", 6), ("fares", 13)], FillPart.Of(said).Where(part => part.IsAssumed).Select(part => (part.Pot.Id.Text, part.Key.Day.Day)));
+    }
+
+    // A count of the fill's own day has seen it.
+    [Theory]
+    [InlineData(5, true)]
+    [InlineData(6, false)]
+    public void Waiting_AfterACardPurchase_EndsWithACountOfItsDay(int day, bool waits)
+    {
+        Book counted = Close(Book.Begin(House with { Start = new(2026, 3, 1) }), Friday6March).Spend("food", 18, Friday6March).Count(new(2026, 3, day), "food", day == 5 ? 0 : 40);
+
+        Assert.Equal(waits, WalletFills.Waiting(counted, Friday6March).Any(part => part.Pot.Id.Text == "food"));
+    }
+
     [Fact]
     public void Undo_OfAPurchaseWhoseFillWasMarkedSince_LeavesTheFillDone()
     {

@@ -33,6 +33,46 @@ public class LedgerTests
     [Fact]
     public void FromKey_EveryEnd_ReadsBack() => Assert.All(Ends, end => Assert.Equal(end, LedgerEnd.FromKey(end.Key)));
 
+    // As stores and files have them for good.
+    [Fact]
+    public void Key_OfEachEnd_IsAsItWasStored()
+    {
+        PotId food = new("food");
+        DebtId card = new("card");
+        Assert.Equal(
+            [
+                "account/left-to-place", "account/buffer", "account/set-aside:rent", "account/pot:food", "account/kept-back:food", "account/owed-back:food",
+                "cash/wallet:food", "cash/pot:food", "account/for-debt:card", "account/overdraft", "account/for-card:card", "owed/card", "outside/opening",
+                "outside/source:wage", "outside/bill:rent", "outside/interest:card", "outside/spending:food", "outside/spending", "outside/difference:food",
+            ],
+            new LedgerEnd[]
+            {
+                LedgerEnd.InAccount(Purpose.LeftToPlace), LedgerEnd.InAccount(Purpose.Buffer), LedgerEnd.InAccount(Purpose.SetAside(new BillId("rent"))),
+                LedgerEnd.InAccount(Purpose.Pot(food)), LedgerEnd.InAccount(Purpose.KeptBack(food)), LedgerEnd.InAccount(Purpose.OwedBack(food)),
+                LedgerEnd.InCash(Purpose.Wallet(food)), LedgerEnd.InCash(Purpose.Pot(food)), LedgerEnd.InAccount(Purpose.ForDebt(card)),
+                LedgerEnd.InAccount(Purpose.Overdraft), LedgerEnd.InAccount(Purpose.ForCard(card)), new LedgerEnd.Owed(card), LedgerEnd.Opening,
+                LedgerEnd.PaidBy(new SourceId("wage")), LedgerEnd.PaidFor(new BillId("rent")), LedgerEnd.InterestOn(card), LedgerEnd.SpentFrom(food), LedgerEnd.SpentFrom(null), LedgerEnd.MissedIn(food),
+            }.Select(end => end.Key));
+    }
+
+    [Theory]
+    [InlineData("fee", EntryKind.Fee)]
+    [InlineData("interest", EntryKind.Interest)]
+    [InlineData("gift", EntryKind.Gift)]
+    [InlineData("transfer", EntryKind.Transfer)]
+    [InlineData("payment", EntryKind.Payment)]
+    [InlineData("income", EntryKind.Income)]
+    [InlineData("borrowing", EntryKind.Borrowing)]
+    [InlineData("refund", EntryKind.Refund)]
+    [InlineData("loss", EntryKind.Loss)]
+    public void Key_OfAnEntry_NamesItsKind(string word, EntryKind kind)
+    {
+        var end = (LedgerEnd.Outside)LedgerEnd.FromKey("outside/entry:" + word);
+
+        Assert.Equal((kind, "outside/entry:" + word), (end.Entry, end.Key));
+        Assert.Null(((LedgerEnd.Outside)LedgerEnd.FromKey("outside/spending:" + word)).Entry);
+    }
+
     [Theory]
     [InlineData("")]
     [InlineData("account")]

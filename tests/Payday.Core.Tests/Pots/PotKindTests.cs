@@ -1,3 +1,4 @@
+using Payday.Core.Calendar;
 using Payday.Core.Pots;
 using static Payday.Core.Tests.Amounts.Amount;
 
@@ -21,4 +22,15 @@ public class PotKindTests
     [InlineData(LadderOrder.Even, 5)]
     public void LargestFill_OfALadder_IsItsHighestStep(LadderOrder order, decimal largest) =>
         Assert.Equal(Usd(largest), new PotKind.Ladder(Usd(5), 52, order).LargestFill);
+
+    [Theory]
+    [InlineData(60, 75)]
+    [InlineData(75, 60)]
+    public void LargestFill_WhereTheAmountChanges_IsTheLargestEver(decimal first, decimal later)
+    {
+        LaterAmounts changes = LaterAmounts.Of(new LaterAmount(new(2026, 7, 1), Usd(later)));
+
+        Assert.Equal(Usd(75), new PotKind.Spending(Usd(first), FillPer.Week) { Later = changes }.LargestFill);
+        Assert.Equal(Usd(75), new PotKind.Sinking(Usd(first), new(2026, 12, 1)) { Later = changes }.LargestFill);
+    }
 }

@@ -13,7 +13,7 @@ public sealed class HouseMapTests
     public void Arrows_OfAPart_GoDownTheMap(string part)
     {
         IReadOnlyList<string> map = FolderMap.Of(part);
-        var sources = new PartSources(part);
+        var sources = PartSources.Of(part);
 
         Assert.Equal(sources.Folders.Order(StringComparer.Ordinal), map.Order(StringComparer.Ordinal));
         string[] back =
@@ -29,7 +29,7 @@ public sealed class HouseMapTests
     [Theory]
     [MemberData(nameof(Parts))]
     public void Types_OfAPart_AreNotNamedLikeTheirFolder(string part) =>
-        Assert.DoesNotContain(new PartSources(part).Types, type => type.Folder.Split('/')[^1] == type.Name);
+        Assert.DoesNotContain(PartSources.Of(part).Types, type => type.Folder.Split('/')[^1] == type.Name);
 
     private static int Level(IReadOnlyList<string> map, string folder) => map.ToList().IndexOf(folder);
 }

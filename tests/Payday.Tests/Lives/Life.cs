@@ -184,6 +184,51 @@ internal sealed class Life : IDisposable
         book.Bank = (Today, off, name);
     }
 
+    /// <summary>Takes a statement of the bank's, of all that is older than some days and a fee that nobody knew; undone, it is as if it had not been.</summary>
+    /// <param name="days">How many days a line is on its way.</param>
+    /// <param name="fee">The fee, below zero; or zero for none.</param>
+    /// <param name="isUndone">Whether it is taken back.</param>
+    public void TakeStatement(int days, long fee, bool isUndone)
+    {
+        DateOnly until = Today.AddDays(-days);
+        (DateOnly On, string Text, long Amount, string Becomes)[] lines =
+        [
+            .. Json("reconcile")["lines"]!.AsArray()
+                .Select(line => (On: DateOnly.Parse((string)line!["date"]!, null), Text: "As booked", Amount: Cents((string)line["amount"]!), Becomes: $"line {line["number"]}"))
+                .Where(line => line.On <= until).OrderBy(line => line.On),
+            .. fee == 0 ? [] : ((DateOnly, string, long, string)[])[(until, "Account fee", fee, "fee")],
+        ];
+        if (lines.Length == 0)
+        {
+            return;
+        }
+
+        long has = LifeHousehold.Account + seenAtTheBank;
+        string csv = "Date,Text,Amount,Balance\n" + string.Concat(lines.Select(line => $"{ModelViews.Iso(line.On)},{line.Text},{ModelViews.Plain(line.Amount)},{ModelViews.Plain(has += line.Amount)}\n"));
+        string file = shell.File("bank.csv", csv);
+        string[] takes =
+        [
+            .. Json("statement", file)["lines"]!.AsArray().Where(line => line!["number"] is not null)
+                .SelectMany(line => (string[])["--take", $"{line!["number"]}={lines.First(one => one.Amount == Cents((string)line["amount"]!) && ModelViews.Iso(one.On) == (string)line["date"]!).Becomes}"]),
+        ];
+        Run(["statement", file, .. takes, "--accept"]).Fine();
+        if (fee != 0)
+        {
+            weeks.Enter("fee", "buffer", fee, until);
+        }
+
+        LedgerIs();
+        if (isUndone)
+        {
+            Run("statement", "--undo").Fine();
+            book.Ledger.Undo($"entry {book.Entries}");
+            return;
+        }
+
+        seenAtTheBank += lines.Sum(line => line.Amount);
+        book.Bank = (until, 0, null);
+    }
+
     /// <summary>A bill comes to something else from now on.</summary>
     public void ChangeBill(string bill, long amount)
     {

@@ -91,6 +91,10 @@ public sealed class LifeTests
                 // Now and then with a fee that nobody entered; at the next one it is gone, as the bank gave it back.
                 life.Reconcile(4, turn % 10 == 6 ? -100 : 0, turn % 10 == 6 ? "odd" : null);
                 break;
+            case DayOfWeek.Saturday when turn % 6 is 3 or 5:
+                life.TakeStatement(4, life.Book.Ledger.Has(ModelLedger.Buffer) > 5000 ? -290 : 0, isUndone: turn % 6 == 3);
+                life.Look();
+                break;
             case DayOfWeek.Sunday:
                 Tidy(life, turn);
                 break;

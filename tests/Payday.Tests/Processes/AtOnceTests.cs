@@ -16,15 +16,19 @@ public sealed class AtOnceTests : IDisposable
         "reconcile --balance 1 --accept",
     ];
 
+    // A second time it has nothing new.
+    private const string Statement = "statement bank.csv --take 1=fee --accept";
+
     private readonly TestShell shell = new();
 
     public AtOnceTests()
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "The shell is bash.");
         ImportCommand.Import(shell.Data, DemoCommand.Household());
+        shell.File("bank.csv", "Date,Text,Amount,Balance\n2026-03-07,Account fee,-4.50,95.50\n2026-03-09,Corner shop,-1.25,94.25\n");
     }
 
-    public static TheoryData<string> EachChange => [.. Changes];
+    public static TheoryData<string> EachChange => [.. Changes, Statement];
 
     // The full screen is open elsewhere.
     [Theory]
@@ -63,6 +67,18 @@ public sealed class AtOnceTests : IDisposable
                 new[] { i, i + Changes.Length }.Where(run => File.ReadAllText(shell.In($"exit{run}")).Trim() == "1"),
                 run => Assert.StartsWith("payday: ", File.ReadAllText(shell.In($"err{run}")), StringComparison.Ordinal));
         }
+    }
+
+    [Fact]
+    public void Statement_TakenByTwoAtOnce_IsTakenOnce()
+    {
+        Ended ended = BuiltProgram.Run($"for i in 0 1; do {{ payday --data data {Statement} >out$i 2>err$i; echo $? >exit$i; }} & done; wait; payday --data data check", shell.In(""));
+
+        Assert.True(ended.Exit == 0, ended.Out + ended.Error);
+        using BookStore open = BookStore.Open(shell.Data);
+        WeekRecords weeks = open.Load()!.Weeks;
+        Assert.Equal((1, 1), (weeks.Entries.Length, weeks.Reconciliations.Length));
+        Assert.Contains("0", Enumerable.Range(0, 2).Select(run => File.ReadAllText(shell.In($"exit{run}")).Trim()));
     }
 
     public void Dispose() => shell.Dispose();

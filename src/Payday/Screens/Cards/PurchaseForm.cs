@@ -55,6 +55,7 @@ internal sealed class PurchaseForm : CursorScreen
             _ => new Way.Edit(Edit(Typed())),
         }),
         new(Key.N.WithCtrl, "Ctrl+N", "several pots", "Split it over several pots: each has its part, and its own to pay back.", Split),
+        .. said.IsBegun ? [new Binding(Key.Delete, "Del", "", "Forget what was typed here, and begin an empty form.", Restart)] : Array.Empty<Binding>(),
     ];
 
     /// <inheritdoc/>
@@ -62,7 +63,7 @@ internal sealed class PurchaseForm : CursorScreen
     [
         new(Key.CursorRight, "Right", "enter it", "Write the purchase to the ledger.", Enter),
         ShellKeys.Help(this),
-        new(Key.Esc, "Esc", "back", "Back; what was typed is here again the next time.", () => Way.Back),
+        new(Key.Esc, "Esc", "back", changes is null ? "Back; what was typed stays here, also where the terminal goes." : "Back; the purchase stays as it is.", () => Way.Back),
     ];
 
     /// <inheritdoc/>
@@ -86,7 +87,7 @@ internal sealed class PurchaseForm : CursorScreen
         if (Cursor == Card)
         {
             ImmutableArray<PickItem<DebtId?>> cards = PotPicks.Cards(session);
-            said.Card = cards[NextName.From([.. cards.Select(one => one.Name)], cards.ToList().FindIndex(one => one.Value == said.Card), text)].Value;
+            said.TakeCard(cards[NextName.From([.. cards.Select(one => one.Name)], cards.ToList().FindIndex(one => one.Value == said.Card), text)].Value);
             return null;
         }
 
@@ -144,7 +145,7 @@ internal sealed class PurchaseForm : CursorScreen
 
     private PickScreen<DebtId?> Cards() => new("Paid by", PotPicks.Cards(session), said.Card, picked =>
     {
-        said.Card = picked;
+        said.TakeCard(picked);
         return Way.Back;
     });
 
@@ -157,6 +158,13 @@ internal sealed class PurchaseForm : CursorScreen
 
         Cursor = Pot;
         return new Way.To(new PartsScreen(session, said.What.Length == 0 ? "Several pots" : $"Several pots: {said.What}", paid, said.Parts, said.Choose));
+    }
+
+    private Way Restart()
+    {
+        said.Forget();
+        Cursor = 0;
+        return Way.Stay;
     }
 
     private Way NoAmount()
@@ -182,7 +190,7 @@ internal sealed class PurchaseForm : CursorScreen
             return Way.Stay;
         }
 
-        session.Take(after.Value);
+        said.Done(after.Value);
         IsEntered = true;
         return Way.Back;
     }

@@ -59,7 +59,6 @@ internal sealed class SourceList : ListOf<SourceDraft>
     protected override ImmutableArray<string> Cells(SourceDraft item, SetupFacts facts) =>
         [item.Name!, ScheduleFields.Words(item, Members.Schedule, facts) + LaterField.Next(item.Later, facts), LaterField.Now(item.Expected, item.Later, facts), EndField.Short(item.Until)];
 
-    // Pay on a closed day mostly comes early (common practice, no source).
     /// <inheritdoc/>
     public override string LineExample => "Wage 1840 every 2 weeks from 6 Mar";
 
@@ -76,6 +75,7 @@ internal sealed class SourceList : ListOf<SourceDraft>
     protected override Result<SourceDraft> Read(string line, LineFacts facts, SourceDraft fresh) => ItemLine.Source(line, facts)
         .Map(source => fresh with { Name = source.Name, Expected = source.Expected, Later = source.Later, Until = source.Until, Schedule = source.Schedule ?? fresh.Schedule });
 
+    // Pay on a closed day mostly comes early (common practice, no source).
     /// <inheritdoc/>
     protected override SourceDraft Fresh(SetupFacts facts) => new() { Schedule = new() { Kind = ScheduleKind.Monthly }, Shift = Shift.Before };
 }

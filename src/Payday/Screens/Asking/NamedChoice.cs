@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Humanizer;
 
-namespace Payday.Questions;
+namespace Payday.Screens.Asking;
 
 /// <summary>One of some things, by its name.</summary>
 /// <typeparam name="T">What is named.</typeparam>

@@ -4,10 +4,11 @@ using Payday.Core.Books;
 using Payday.Core.Faults;
 using Payday.Core.Ids;
 using Payday.Reports;
+using Payday.Screens.Asking;
 using Payday.Text;
 using Payday.Texts;
 
-namespace Payday.Questions;
+namespace Payday.Screens.Cards;
 
 /// <summary>What a purchase is for, as an answer names it: a pot, or several with their amounts.</summary>
 internal static class PotChoices
@@ -18,6 +19,13 @@ internal static class PotChoices
 
     /// <summary>What a pot is called in an answer.</summary>
     public static string Name(Book book, PotId? pot) => CleanText.OneLine(WeekText.PotName(book, pot));
+
+    /// <summary>Writes parts so that <see cref="Read"/> reads them.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="parts">One at least; a part whose amount is null has the rest.</param>
+    /// <param name="style">How the household writes numbers.</param>
+    public static string Written(Book book, ImmutableArray<SaidPart> parts, NumberStyle style) =>
+        string.Join("; ", parts.Select(part => Name(book, part.PotId) + (part.Amount is { } amount ? $"={amount.ToString(style)}" : "")));
 
     /// <summary>Reads <c>Food</c>, or <c>Food=40; Fares</c>: a pot without an amount has the rest, its amount is null.</summary>
     /// <remarks>A semicolon stands between pots, as an amount may have a comma.</remarks>
