@@ -90,7 +90,7 @@ internal sealed class ModelViews(ModelBook book, ModelWeeks weeks)
                     payday.On,
                     (payday.Extra ? "extra payday" : "payday") + (book.Closed.Any(closed => closed.On == payday.On) ? ", closed" : ""),
                     string.Join("; ", payday.Pays.Select(source => source.Name)),
-                    null))
+                    book.Closed.Any(closed => closed.On == payday.On) || payday.Pays.Sum(source => source.On(payday.On)) is 0 ? null : payday.Pays.Sum(source => source.On(payday.On))))
                 .Concat(ModelDates.Every(7, new(2026, 1, 9)).Where(day => day >= today && day <= until).Select(day => Event(day, "fill day", "", null)))
                 .Concat(book.Bills.SelectMany(bill => bill.Dates.Select((day, i) => (day, i)).Where(due => due.day >= today && due.day <= until)
                     .Select(due => Event(due.day, book.IsPaid(bill.Name, due.i) ? "paid" : "due", bill.Name, book.PaidAs(bill.Name, due.i) ?? bill.On(due.day)))))
