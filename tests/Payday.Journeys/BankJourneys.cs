@@ -18,7 +18,7 @@ public class BankJourneys
         // Here 600 + 1,200 less 880 fetched, 210 of rent and 45 by the cheque, and 12.80 that came back: 677.80. The bank has 45.00
         // more, as the cheque is on its way, 3.10 less by its fee and 1.25 more by its interest: 720.95.
         int before = terminal.Keys;
-        terminal.Press("@", "Cash fetched").Press("C-a", "\u2713 Cash").Press("Enter", "The bank's balance:").Type("720.95", ": 720.95").Press("Enter", "43.15");
+        terminal.Press("@", "Cash fetched").Press("C-a", "at the bank").Press("Enter", "The bank's balance:").Type("720.95", ": 720.95").Press("Enter", "43.15");
         int cheque = terminal.RowOf("cheque 17") - terminal.RowOf(">");
         for (int i = 0; i < Math.Abs(cheque); i++)
         {
