@@ -16,6 +16,10 @@ namespace Payday.Commands;
 /// <summary><c>payday status</c>: one line, for a shell's prompt or a task that runs each morning.</summary>
 internal static class StatusCommand
 {
+    // For the prompt of a shell, or a bar of the desktop.
+    private const int Longest = 120;
+    private const string Between = " · ";
+
     public static Command Build(CommandShell shell) => Invocation.Does(
         new PaydayCommand(
             "status",
@@ -28,7 +32,8 @@ internal static class StatusCommand
     private static Answer Of(Book book, LocalDate today)
     {
         BookStatus status = BookStatus.Of(book, today);
-        string line = string.Join(" · ", Parts(status, book.Household.Settings.Numbers));
+        NumberStyle style = book.Household.Settings.Numbers;
+        string line = OneLine([.. Waiting(status, style)], [.. OfTheBank(status, style)]);
         string json = JsonSerializer.Serialize(
             new StatusResult(
                 status.IsWaiting,
@@ -45,7 +50,28 @@ internal static class StatusCommand
         return status.IsWaiting ? new Answer.Waiting([line], json) : new Answer.Done([line], json);
     }
 
-    private static IEnumerable<string> Parts(BookStatus status, NumberStyle style)
+    // What waits is all said; of the bank so much as there is room for, as JSON has all of it.
+    private static string OneLine(string[] waiting, string[] ofTheBank)
+    {
+        string line = string.Join(Between, waiting);
+        foreach (string part in ofTheBank.TakeWhile(part => TextColumns.Width(line) + TextColumns.Width(part) + Between.Length <= Longest))
+        {
+            line += Between + part;
+        }
+
+        return line;
+    }
+
+    private static IEnumerable<string> OfTheBank(BookStatus status, NumberStyle style)
+    {
+        yield return ReconcileTexts.Short(status.Bank, style);
+        if (status.OnTheWay is { } way)
+        {
+            yield return $"{(way.In - way.Out).ToString(style)} on the way, bank should show {way.Bank.ToString(style)}";
+        }
+    }
+
+    private static IEnumerable<string> Waiting(BookStatus status, NumberStyle style)
     {
         yield return status.NextPayday is { } next
             ? $"payday {DateText.Weekday(next)}{(status.PaydayDue ? " is due" : "")}"
@@ -74,13 +100,6 @@ internal static class StatusCommand
         {
             yield return $"{"difference".ToQuantity(status.OpenDifferences)} to clear up";
         }
-
-        if (status.OnTheWay is { } way)
-        {
-            yield return $"{(way.In - way.Out).ToString(style)} on the way, bank should show {way.Bank.ToString(style)}";
-        }
-
-        yield return ReconcileTexts.Short(status.Bank, style);
     }
 
     private static string? Iso(LocalDate? date) => date is { } known ? LocalDatePattern.Iso.Format(known) : null;

@@ -14,9 +14,6 @@ namespace Payday.Reports;
 /// <summary>Where the rest goes and what it does; or what can't be paid.</summary>
 internal static class SurplusReport
 {
-    /// <summary>What stands between the months and the interest of <see cref="Change"/>.</summary>
-    public const string Also = ", ";
-
     // A day without its year can't be the one a year later.
     private const int MonthsByDay = 11;
 
@@ -137,24 +134,28 @@ internal static class SurplusReport
     public static string Day(LocalDate date) => $"{DateText.Short(date)} {date.Year}";
 
     /// <summary>What a course does to a debt, against another one, e.g. <c>3 months sooner, saves 45.20</c>; empty for nothing.</summary>
-    public static string Change(DebtChange change, NumberStyle style)
+    public static string Change(DebtChange change, NumberStyle style) =>
+        string.Join(", ", new[] { Time(change), Interest(change, style) }.Where(part => part.Length > 0));
+
+    /// <summary>The same where there is little room: what it saves or costs, which says more than by how many months; those where that is nothing.</summary>
+    public static string ShortChange(DebtChange change, NumberStyle style) => change is { EndsNow: false, EndsNoMore: false } && Interest(change, style) is { Length: > 0 } interest ? interest : Change(change, style);
+
+    private static string Interest(DebtChange change, NumberStyle style) => change.Saved switch
     {
-        string saves = change.Saved switch
-        {
-            { IsPositive: true } saved => $"saves {saved.ToString(style)}",
-            { IsNegative: true } saved => $"costs {(-saved).ToString(style)} more",
-            _ => "",
-        };
-        string time = change switch
-        {
-            { EndsNow: true } => "would never end",
-            { EndsNoMore: true } => "never ends now",
-            { MonthsSooner: > 0 and { } months } => $"{"month".ToQuantity(months)} sooner",
-            { MonthsSooner: < 0 and { } months } => $"{"month".ToQuantity(-months)} later",
-            _ => "",
-        };
-        return string.Join(Also, new[] { time, saves }.Where(part => part.Length > 0));
-    }
+        { IsPositive: true } saved => $"saves {saved.ToString(style)}",
+        { IsNegative: true } saved => $"costs {(-saved).ToString(style)} more",
+        _ => "",
+    };
+
+    private static string Time(DebtChange change) => change switch
+    {
+        { EndsNow: true } => "would never end",
+        { EndsNoMore: true } => "never ends now",
+        { MonthsSooner: > 0 and { } months } => $"{"month".ToQuantity(months)} sooner",
+        { MonthsSooner: < 0 and { } months } => $"{"month".ToQuantity(-months)} later",
+        _ => "",
+    };
+
 
     /// <summary>Which debts end in another month with a change, and why, a sentence each: without the one that it is made on.</summary>
     public static IEnumerable<string> Elsewhere(SurplusStep surplus, IEnumerable<DebtChange> changes, MoveTarget target) => changes

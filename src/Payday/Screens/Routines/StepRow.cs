@@ -11,6 +11,9 @@ internal sealed record StepRow(ImmutableArray<string> Cells)
     /// <summary>The sign before it: done, changed, needs doing.</summary>
     public char Sign { get; init; } = ' ';
 
+    /// <summary>The last cell where there is little room; null where it is the same.</summary>
+    public string? LastInShort { get; init; }
+
     /// <summary>How it shows.</summary>
     public Ink Ink { get; init; } = Ink.Plain;
 

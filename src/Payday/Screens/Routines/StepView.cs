@@ -65,9 +65,6 @@ internal abstract class StepView(RoutineWork work)
     /// <summary>The columns where they depend on the room there is.</summary>
     protected virtual ImmutableArray<TextColumn> ColumnsIn(int width) => Columns;
 
-    /// <summary>A row's cells where they depend on the room there is.</summary>
-    protected virtual ImmutableArray<string> CellsIn(ImmutableArray<string> cells, int width) => cells;
-
     /// <summary>How many lines below the table are kept for the row under the cursor, so that the table stands still.</summary>
     public virtual int DetailLines => 2;
 
@@ -94,7 +91,7 @@ internal abstract class StepView(RoutineWork work)
     {
         ImmutableArray<string> totals = rows.IsEmpty ? [] : Totals;
         TextTableLines lines = new TextTable(
-            ColumnsIn(width), [.. rows.Select(row => CellsIn(row.Cells, width))], totals.IsEmpty ? [] : [totals], gap: width < Roomy ? 1 : 2, decimalMark: Style.DecimalMark).Lay(width);
+            ColumnsIn(width), [.. rows.Select(row => width < Roomy && row.LastInShort is { } last ? row.Cells.SetItem(row.Cells.Length - 1, last) : row.Cells)], totals.IsEmpty ? [] : [totals], gap: width < Roomy ? 1 : 2, decimalMark: Style.DecimalMark).Lay(width);
         return (lines.Header, lines.Rows, lines.Totals.LastOrDefault(""));
     }
 

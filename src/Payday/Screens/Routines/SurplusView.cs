@@ -69,12 +69,6 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     public override int DetailLines => 3;
 
     /// <inheritdoc/>
-    /// <remarks>Where there is little room, what a placement saves says more than by how many months.</remarks>
-    protected override ImmutableArray<string> CellsIn(ImmutableArray<string> cells, int width) => width < Roomy ? cells.SetItem(cells.Length - 1, Short(cells[^1])) : cells;
-
-    private static string Short(string does) => does.Length > 0 && char.IsAsciiDigit(does[0]) ? does.Split(SurplusReport.Also)[^1] : does;
-
-    /// <inheritdoc/>
     protected override ImmutableArray<TextColumn> Columns => Plan.Surplus.Before.IsNegative
         ? [Report.Names("Can't be paid in full"), new("due"), Report.Amounts("amount"), Report.Amounts("short")]
         : [Report.Names("Place on"), Report.Amounts("to go"), Report.Amounts("place"), new("done"), new("as placed now") { Shrinks = true, MinWidth = 10, Drops = 1 }];
@@ -109,7 +103,10 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
     private Money Sum(IEnumerable<Money> amounts) => Money.Sum(amounts, Plan.Surplus.Before.Currency);
 
     private StepRow Debt(DebtChange debt) => Target(
-        MoveTarget.Debt(debt.After.Id), debt.After.Name, After(debt.After.Id), ToGo(debt.After.Id), SurplusReport.End(debt.After), SurplusReport.Change(debt, Style));
+        MoveTarget.Debt(debt.After.Id), debt.After.Name, After(debt.After.Id), ToGo(debt.After.Id), SurplusReport.End(debt.After), SurplusReport.Change(debt, Style)) with
+    {
+        LastInShort = SurplusReport.ShortChange(debt, Style),
+    };
 
     // What Debt minimums says is owed then: with the interest that comes until its due, unless all of it is paid today.
     private Money ToGo(DebtId debtId) => minimums.Of(Plan)[debtId].LastOrDefault()?.NewBalance ?? After(debtId);
