@@ -62,15 +62,20 @@ internal sealed partial class Person(Terminal terminal, int number)
         string what = string.Create(CultureInfo.InvariantCulture, $"errand {++number}");
         Press("b", "Card purchases");
         Press("a", "Bought by card");
+
+        // Each field is stored as it is left; another amount each time, as one that stands there already is none.
+        string amount = string.Create(CultureInfo.InvariantCulture, $"1.{10 + (number % 90)}");
         Press(what, ": " + what);
-        Press(Enter, ">Amount");
-        Press("1.23", ": 1.23");
-        Press(Enter, ">Pot");
+        Change(Enter, ">Amount");
+        Press(amount, ": " + amount);
+        Change(Enter, ">Pot");
         while (!Change(Right, "Card purchases", Refused))
         {
-            // A letter goes to the next pot that begins with it; one of them is the buffer, which is never refused.
+            // A letter goes to the next pot that begins with it, and is stored; one of them is the buffer, which is never refused.
             terminal.Send("b");
+            Pressed?.Invoke(++Changing);
             WaitUntil(shown => !shown.Contains(Refused, StringComparison.Ordinal), "the refusal stayed");
+            Acknowledged++;
         }
 
         Bought.Add(what);
