@@ -200,6 +200,13 @@ internal static class MonkeyRun
                     program.Send("\e[201~"u8.ToArray());
                     for (int i = 0; i < 120 && !program.HasEnded; i++)
                     {
+                        // On a busy machine it may stop itself only now, for a key of long ago.
+                        if (program.IsStopped)
+                        {
+                            program.Signal(GoOn);
+                            Thread.Sleep(100);
+                        }
+
                         program.Send("\x03"u8.ToArray());
                         program.WaitForEnd(TimeSpan.FromMilliseconds(200));
                         program.Send("\r"u8.ToArray());

@@ -82,6 +82,23 @@ internal sealed class PtyProgram : IDisposable
 
     public void Signal(int number) => Pty.Signal(process.Id, number);
 
+    /// <summary>Whether it has stopped itself and waits to be brought back.</summary>
+    public bool IsStopped
+    {
+        get
+        {
+            try
+            {
+                string stat = File.ReadAllText($"/proc/{process.Id}/stat");
+                return stat[(stat.LastIndexOf(')') + 2)..].StartsWith('T');
+            }
+            catch (IOException)
+            {
+                return false;
+            }
+        }
+    }
+
     /// <summary>Waits for its end.</summary>
     public bool WaitForEnd(TimeSpan patience) => process.WaitForExit(patience);
 
