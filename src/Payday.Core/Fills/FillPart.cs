@@ -58,18 +58,18 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
 
     /// <summary>Those of all pots that are done, by day, then in the order of the household's pots.</summary>
     internal static ImmutableArray<FillPart> Done(Book book) =>
-        [.. book.Household.Pots.Where(GoesThroughTheWallet).SelectMany(pot => Of(book, pot, book.Closed, marked => marked?.State == FillState.Done)).Select(part => part with { Moves = part.Marked!.Amount }).OrderBy(part => part.Key.Day)];
+        [.. ByPot(book, marked => marked?.State == FillState.Done).SelectMany(pot => pot.Parts).Select(part => part with { Moves = part.Marked!.Amount }).OrderBy(part => part.Key.Day)];
 
     /// <summary>Those of all pots that were skipped or not marked, by day.</summary>
     internal static ImmutableArray<FillPart> NotDone(Book book) => book.Remembered(static of => new OpenFills(
-        [.. Opened(of).SelectMany(pot => Moving(of, pot.Pot, pot.Parts)).OrderBy(part => part.Key.Day)])).Parts;
+        [.. ByPot(of, marked => marked?.State != FillState.Done).SelectMany(pot => Moving(of, pot.Pot, pot.Parts)).OrderBy(part => part.Key.Day)])).Parts;
 
     /// <summary>Those of a pot of the paydays whose period goes beyond a day.</summary>
     internal static ImmutableArray<FillPart> Beyond(Book book, Pot pot, LocalDate? day) =>
         Of(book, pot, day is { } last ? book.Closed.Where(closed => closed.Period.Last > last) : book.Closed, _ => true);
 
-    // In one walk over all paydays ever closed, as nearly all of their parts are done.
-    private static IEnumerable<(Pot Pot, ImmutableArray<FillPart> Parts)> Opened(Book book)
+    // In one walk over all paydays ever closed, rather than one for each pot.
+    private static IEnumerable<(Pot Pot, ImmutableArray<FillPart> Parts)> ByPot(Book book, Func<WalletFill?, bool> takes)
     {
         Dictionary<PotId, (FillMarks.OfPot Marks, List<FillPart> Parts)> pots = [];
         Dictionary<PotId, Pot> wallet = book.Household.Pots.Where(GoesThroughTheWallet).ToDictionary(pot => pot.Id);
@@ -83,7 +83,7 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
             foreach (ClosedPart part in book.Weeks.ReceivedOn(closed.Payday)?.Parts ?? closed.Parts)
             {
                 if (!part.Notes.IsEmpty && pots.TryGetValue(part.PotId, out (FillMarks.OfPot Marks, List<FillPart> Parts) pot)
-                    && pot.Marks[closed.Payday, part.Week] is not { State: FillState.Done } and var mark)
+                    && pot.Marks[closed.Payday, part.Week] is var mark && takes(mark))
                 {
                     pot.Parts.Add(new FillPart(
                         new FillKey(closed.Payday, part.Week, part.PotId), wallet[part.PotId], part.Notes.Worth(book.Household.Currency), part.Notes, mark));

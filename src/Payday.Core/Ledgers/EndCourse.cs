@@ -14,16 +14,18 @@ internal sealed class EndCourse
     private readonly Money[] held;
     private readonly Money[] least;
 
-    private EndCourse(Money nothing, SortedDictionary<LocalDate, Money> changes)
+    /// <param name="nothing">Zero.</param>
+    /// <param name="changes">By how much it changed on which day, the days in their order, each once.</param>
+    private EndCourse(Money nothing, List<(LocalDate Day, Money By)> changes)
     {
         this.nothing = nothing;
-        days = [.. changes.Keys];
+        days = new LocalDate[changes.Count];
         held = new Money[days.Length];
         Money sum = nothing;
-        int at = 0;
-        foreach (Money change in changes.Values)
+        for (int i = 0; i < days.Length; i++)
         {
-            held[at++] = sum += change;
+            days[i] = changes[i].Day;
+            held[i] = sum += changes[i].By;
         }
 
         least = [.. held];
@@ -33,27 +35,55 @@ internal sealed class EndCourse
         }
     }
 
-    public static EndCourse Of(Ledger ledger, LedgerEnd end) => Without(ledger, end, []);
+    public static EndCourse Of(Ledger ledger, LedgerEnd end) => Of(ledger, end, more: [], never: []);
+
+    /// <summary>The same once further movements are written.</summary>
+    public static EndCourse With(Ledger ledger, LedgerEnd end, IReadOnlyCollection<Movement> more) => Of(ledger, end, more, never: []);
 
     /// <summary>The same as if some movements had never been.</summary>
-    public static EndCourse Without(Ledger ledger, LedgerEnd end, IReadOnlyCollection<Movement> never)
+    public static EndCourse Without(Ledger ledger, LedgerEnd end, IReadOnlyCollection<Movement> never) => Of(ledger, end, more: [], never);
+
+    private static EndCourse Of(Ledger ledger, LedgerEnd end, IReadOnlyCollection<Movement> more, IReadOnlyCollection<Movement> never)
     {
-        var nothing = Money.Zero(ledger.Balances.Currency);
-        var changes = new SortedDictionary<LocalDate, Money>();
-        foreach (Movement movement in ledger.Of(end))
+        IReadOnlyList<Movement> written = ledger.Of(end);
+        var changes = new List<(LocalDate Day, Money By)>(written.Count + more.Count);
+        bool inOrder = true;
+        Take(written, comes: true);
+        Take(more, comes: true);
+        Take(never, comes: false);
+        return new EndCourse(Money.Zero(ledger.Balances.Currency), inOrder ? changes : InOrder(changes));
+
+        void Take(IEnumerable<Movement> movements, bool comes)
         {
-            Add(movement.Date, movement.To == end ? movement.Amount : -movement.Amount);
+            foreach (Movement movement in movements)
+            {
+                if (movement.To == end)
+                {
+                    Add(movement.Date, comes ? movement.Amount : -movement.Amount);
+                }
+                else if (movement.From == end)
+                {
+                    Add(movement.Date, comes ? -movement.Amount : movement.Amount);
+                }
+            }
         }
 
-        foreach (Movement movement in never.Where(movement => movement.From == end || movement.To == end))
+        // Most are written in the order of their days.
+        void Add(LocalDate day, Money by)
         {
-            Add(movement.Date, movement.To == end ? -movement.Amount : movement.Amount);
+            if (changes is [.., var last] && last.Day == day)
+            {
+                changes[^1] = (day, last.By + by);
+                return;
+            }
+
+            inOrder = inOrder && (changes.Count == 0 || changes[^1].Day < day);
+            changes.Add((day, by));
         }
-
-        return new EndCourse(nothing, changes);
-
-        void Add(LocalDate date, Money amount) => changes[date] = changes.GetValueOrDefault(date, nothing) + amount;
     }
+
+    private static List<(LocalDate Day, Money By)> InOrder(List<(LocalDate Day, Money By)> changes) =>
+        [.. changes.GroupBy(change => change.Day).Select(day => (day.Key, day.Select(change => change.By).Aggregate((sum, by) => sum + by))).OrderBy(day => day.Key)];
 
     /// <summary>What it held at the end of a day.</summary>
     public Money On(LocalDate date) => LastBy(date) is >= 0 and var at ? held[at] : nothing;

@@ -12,8 +12,8 @@ internal static class NoteReplay
     {
         var heaps = new NoteHeaps(book);
         NoteEvent[] events = [.. NoteEvent.Of(book)];
-        var begins = new Queue<NoteEvent>(events.OrderBy(one => one.First));
-        var told = new Queue<NoteEvent>(events.OrderBy(one => one.Last));
+        var told = new InTurn(events, one => one.Last);
+        var begins = new InTurn(events, one => one.First);
         long openUntil = 0;
         foreach (Movement movement in book.Ledger.Movements)
         {
@@ -23,14 +23,14 @@ internal static class NoteReplay
                 heaps.Move(movement);
             }
 
-            while (begins.TryPeek(out NoteEvent? begun) && begun.First <= movement.Number)
+            while (begins.By(movement.Number) is { } begun)
             {
-                openUntil = Math.Max(openUntil, begins.Dequeue().Last);
+                openUntil = Math.Max(openUntil, begun.Last);
             }
 
-            while (told.TryPeek(out NoteEvent? next) && next.Last <= movement.Number)
+            while (told.By(movement.Number) is { } one)
             {
-                heaps.Tell(told.Dequeue());
+                heaps.Tell(one);
             }
 
             // In the midst of a record its movements and notes don't agree yet.
@@ -41,5 +41,28 @@ internal static class NoteReplay
         }
 
         return new PotNotes(heaps.Known.ToImmutableDictionary());
+    }
+
+    // Events by the number of a movement; those of one stay in their order.
+    private sealed class InTurn
+    {
+        private readonly NoteEvent[] events;
+        private readonly (long Number, int Place)[] turns;
+        private int next;
+
+        public InTurn(NoteEvent[] events, Func<NoteEvent, long> numberOf)
+        {
+            this.events = events;
+            turns = new (long, int)[events.Length];
+            for (int i = 0; i < events.Length; i++)
+            {
+                turns[i] = (numberOf(events[i]), i);
+            }
+
+            Array.Sort(turns);
+        }
+
+        /// <summary>Takes the next one whose movement has come; null where it hasn't.</summary>
+        public NoteEvent? By(long number) => next < turns.Length && turns[next].Number <= number ? events[turns[next++].Place] : null;
     }
 }

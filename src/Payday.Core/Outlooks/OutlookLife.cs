@@ -108,11 +108,11 @@ internal sealed class OutlookLife(Book book, LocalDate first)
             return;
         }
 
-        CountPlan plan = CountPlan.Of(Book, draft);
+        CountPlan plan = CountPlan.OfEntered(Book, draft);
         ImmutableArray<PotId> refused = [.. plan.Rows.Where(row => row.Fault is not null).Select(row => row.Pot.Id)];
         if (!refused.IsEmpty)
         {
-            plan = CountPlan.Of(Book, draft with { Entries = draft.Entries.RemoveRange(refused) });
+            plan = CountPlan.OfEntered(Book, draft with { Entries = draft.Entries.RemoveRange(refused) });
         }
 
         Book = plan.Confirm() is { Ok: true } confirmed ? confirmed.Value : Book;
