@@ -35,11 +35,14 @@ public sealed class Balances
     public IEnumerable<KeyValuePair<LedgerEnd, Money>> All => byEnd.Where(pair => !pair.Value.IsZero);
 
     /// <summary>The purposes of a place whose balance is not zero, in the order of their keys.</summary>
-    public IEnumerable<(Purpose Purpose, Money Amount)> PurposesIn(Place place) => All
-        .Select(pair => (End: pair.Key as LedgerEnd.At, pair.Value))
-        .Where(pair => pair.End?.Place == place)
-        .OrderBy(pair => pair.End!.Key, StringComparer.Ordinal)
-        .Select(pair => (pair.End!.Purpose, pair.Value));
+    public IEnumerable<(Purpose Purpose, Money Amount)> PurposesIn(Place place) => InOrder(place, _ => true);
+
+    /// <summary>Those of them that are below zero.</summary>
+    internal IEnumerable<(Purpose Purpose, Money Amount)> NegativesIn(Place place) => InOrder(place, amount => amount.IsNegative);
+
+    /// <summary>What the purposes of a place add up to.</summary>
+    /// <exception cref="OverflowException">It leaves the range of 64 bits.</exception>
+    internal Money AddedUpIn(Place place) => Money.Sum(byEnd.Where(pair => pair.Key is LedgerEnd.At end && end.Place == place).Select(pair => pair.Value), Currency);
 
     /// <summary>
     /// What is in a place. Kept from the movements that cross the place's edge, not added up from the
@@ -91,6 +94,12 @@ public sealed class Balances
             sum = known ? sum + amount : amount;
         }
     }
+
+    // Their keys are made for those that are taken alone.
+    private IEnumerable<(Purpose Purpose, Money Amount)> InOrder(Place place, Func<Money, bool> takes) => All
+        .Where(pair => pair.Key is LedgerEnd.At end && end.Place == place && takes(pair.Value))
+        .OrderBy(pair => pair.Key.Key, StringComparer.Ordinal)
+        .Select(pair => (((LedgerEnd.At)pair.Key).Purpose, pair.Value));
 
     // A dictionary calls the methods of a struct as they stand, where it would look up those of a comparer each time.
     private readonly struct SameEnd(LedgerEnd end) : IEquatable<SameEnd>

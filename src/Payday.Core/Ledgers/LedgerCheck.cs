@@ -16,7 +16,7 @@ public static class LedgerCheck
         ArgumentNullException.ThrowIfNull(balances);
         foreach (Place place in new[] { Place.Account, Place.Cash })
         {
-            Money purposes = Money.Sum(balances.PurposesIn(place).Select(purpose => purpose.Amount), balances.Currency);
+            Money purposes = balances.AddedUpIn(place);
             if (purposes != balances.In(place))
             {
                 yield return new LedgerFault.PurposesDiffer(place, purposes, balances.In(place));
@@ -29,7 +29,7 @@ public static class LedgerCheck
             yield return new LedgerFault.NotBalanced(total);
         }
 
-        foreach ((Purpose purpose, Money amount) in balances.PurposesIn(Place.Cash).Where(purpose => purpose.Amount.IsNegative))
+        foreach ((Purpose purpose, Money amount) in balances.NegativesIn(Place.Cash))
         {
             yield return new LedgerFault.CashBelowZero(LedgerEnd.InCash(purpose), amount);
         }
@@ -40,7 +40,7 @@ public static class LedgerCheck
     public static IEnumerable<LedgerFault> Overdrawn(Balances balances)
     {
         ArgumentNullException.ThrowIfNull(balances);
-        foreach ((Purpose purpose, Money amount) in balances.PurposesIn(Place.Account).Where(purpose => purpose.Amount.IsNegative && !MayBeNegative(LedgerEnd.InAccount(purpose.Purpose))))
+        foreach ((Purpose purpose, Money amount) in balances.NegativesIn(Place.Account).Where(purpose => !MayBeNegative(LedgerEnd.InAccount(purpose.Purpose))))
         {
             yield return new LedgerFault.Overdrawn(LedgerEnd.InAccount(purpose), amount);
         }
