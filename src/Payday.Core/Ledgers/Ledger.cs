@@ -17,13 +17,13 @@ public sealed class Ledger
 {
     private readonly GrowingList<Movement> movements;
 
-    // Made when they are first asked for, and kept up from there.
-    private ImmutableDictionary<LedgerEnd, GrowingList<Movement>>? byEnd;
+    // Made when they are first asked for, and kept up from there; what is in them never changes, as with the balances.
+    private Dictionary<LedgerEnd, GrowingList<Movement>>? byEnd;
     private Reversals? reversals;
 
     private Ledger(
         GrowingList<Movement> movements,
-        ImmutableDictionary<LedgerEnd, GrowingList<Movement>>? byEnd,
+        Dictionary<LedgerEnd, GrowingList<Movement>>? byEnd,
         Reversals? reversals,
         Balances balances)
     {
@@ -66,7 +66,7 @@ public sealed class Ledger
     /// <summary>The movements out of and into an end that stand, in order.</summary>
     public IReadOnlyList<Movement> Of(LedgerEnd end)
     {
-        byEnd ??= Indexed(ImmutableDictionary<LedgerEnd, GrowingList<Movement>>.Empty, Standing);
+        byEnd ??= Indexed([], Standing);
         return byEnd.GetValueOrDefault(end, GrowingList<Movement>.Empty);
     }
 
@@ -187,8 +187,8 @@ public sealed class Ledger
         }
     }
 
-    private static ImmutableDictionary<LedgerEnd, GrowingList<Movement>> Indexed(
-        ImmutableDictionary<LedgerEnd, GrowingList<Movement>> before, IEnumerable<Movement> added)
+    private static Dictionary<LedgerEnd, GrowingList<Movement>> Indexed(
+        Dictionary<LedgerEnd, GrowingList<Movement>> before, IEnumerable<Movement> added)
     {
         var more = new Dictionary<LedgerEnd, List<Movement>>();
         foreach (Movement movement in added)
@@ -197,23 +197,32 @@ public sealed class Ledger
             At(movement.To).Add(movement);
         }
 
-        return before.SetItems(more.Select(pair => KeyValuePair.Create(
-            pair.Key, before.GetValueOrDefault(pair.Key, GrowingList<Movement>.Empty).Add(CollectionsMarshal.AsSpan(pair.Value)))));
+        var indexed = new Dictionary<LedgerEnd, GrowingList<Movement>>(before);
+        foreach ((LedgerEnd end, List<Movement> movements) in more)
+        {
+            ref GrowingList<Movement>? known = ref CollectionsMarshal.GetValueRefOrAddDefault(indexed, end, out _);
+            known = (known ?? GrowingList<Movement>.Empty).Add(CollectionsMarshal.AsSpan(movements));
+        }
+
+        return indexed;
 
         List<Movement> At(LedgerEnd end) => CollectionsMarshal.GetValueRefOrAddDefault(more, end, out _) ??= [];
     }
 
     // What was undone goes from the lists of its two ends, and what undid it never comes in.
-    private static ImmutableDictionary<LedgerEnd, GrowingList<Movement>> Less(
-        ImmutableDictionary<LedgerEnd, GrowingList<Movement>> before, GrowingList<Movement> all, List<Movement> added, Reversals reversals)
+    private static Dictionary<LedgerEnd, GrowingList<Movement>> Less(
+        Dictionary<LedgerEnd, GrowingList<Movement>> before, GrowingList<Movement> all, List<Movement> added, Reversals reversals)
     {
         HashSet<LedgerEnd> ends =
         [
             .. added.Select(movement => movement.Reverses).OfType<long>().Select(number => all[(int)(number - 1)]).SelectMany(movement => new[] { movement.From, movement.To }),
         ];
-        ImmutableDictionary<LedgerEnd, GrowingList<Movement>> less = before.SetItems(ends.Select(end => KeyValuePair.Create(
-            end,
-            GrowingList<Movement>.Empty.Add([.. before.GetValueOrDefault(end, GrowingList<Movement>.Empty).Where(reversals.Stands)]))));
+        var less = new Dictionary<LedgerEnd, GrowingList<Movement>>(before);
+        foreach (LedgerEnd end in ends)
+        {
+            less[end] = GrowingList<Movement>.Empty.Add([.. before.GetValueOrDefault(end, GrowingList<Movement>.Empty).Where(reversals.Stands)]);
+        }
+
         return Indexed(less, added.Where(reversals.Stands));
     }
 }

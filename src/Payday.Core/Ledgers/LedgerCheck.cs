@@ -14,19 +14,18 @@ public static class LedgerCheck
     public static IEnumerable<LedgerFault> Damage(Balances balances)
     {
         ArgumentNullException.ThrowIfNull(balances);
-        foreach (Place place in new[] { Place.Account, Place.Cash })
+        (Money account, Money cash, Money all) = balances.AddedUp();
+        foreach ((Place place, Money purposes) in new[] { (Place.Account, account), (Place.Cash, cash) })
         {
-            Money purposes = balances.AddedUpIn(place);
             if (purposes != balances.In(place))
             {
                 yield return new LedgerFault.PurposesDiffer(place, purposes, balances.In(place));
             }
         }
 
-        Money total = Money.Sum(balances.All.Select(pair => pair.Value), balances.Currency);
-        if (!total.IsZero)
+        if (!all.IsZero)
         {
-            yield return new LedgerFault.NotBalanced(total);
+            yield return new LedgerFault.NotBalanced(all);
         }
 
         foreach ((Purpose purpose, Money amount) in balances.NegativesIn(Place.Cash))
