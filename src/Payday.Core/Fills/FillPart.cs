@@ -55,8 +55,9 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
     internal static ImmutableArray<FillPart> Of(Book book, Pot pot, ImmutableArray<FillKey> keys) =>
         [.. Of(book, pot, book.Closed.Where(closed => keys.Any(key => key.Payday == closed.Payday)), marked => marked is { State: FillState.Done } done && keys.Contains(done.Key))];
 
-    /// <summary>Those of all pots that are done, those of a pot by day.</summary>
-    internal static IEnumerable<FillPart> Done(Book book) => ByPot(book, marked => marked?.State == FillState.Done).SelectMany(pot => pot.Parts);
+    /// <summary>Those of all pots that are done, by day, then in the order of the household's pots.</summary>
+    internal static ImmutableArray<FillPart> Done(Book book) =>
+        [.. ByPot(book, marked => marked?.State == FillState.Done).SelectMany(pot => pot.Parts).OrderBy(part => part.Key.Day)];
 
     /// <summary>Those of all pots that were skipped or not marked, by day.</summary>
     internal static ImmutableArray<FillPart> NotDone(Book book) => book.Remembered(static of => new OpenFills(

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.Ledgers;
 
@@ -40,7 +39,7 @@ internal static class NoteReplay
             }
         }
 
-        return new PotNotes(heaps.Known.ToImmutableDictionary());
+        return new PotNotes(heaps.Known.ToDictionary());
     }
 
     // Events by the number of a movement; those of one stay in their order.

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Fills;
@@ -16,9 +15,9 @@ namespace Payday.Core.NotesAtHome;
 /// </remarks>
 public sealed class PotNotes
 {
-    private readonly ImmutableDictionary<NoteStack, Notes?> known;
+    private readonly IReadOnlyDictionary<NoteStack, Notes?> known;
 
-    internal PotNotes(ImmutableDictionary<NoteStack, Notes?> known) => this.known = known;
+    internal PotNotes(IReadOnlyDictionary<NoteStack, Notes?> known) => this.known = known;
 
     /// <summary>The loose notes at home, in no pot; always known.</summary>
     public Notes Loose => known.GetValueOrDefault(NoteStack.Loose, Notes.None) ?? Notes.None;

@@ -35,6 +35,21 @@ public class EndCourseTests
             Money Least(LocalDate date) => Enumerable.Range(0, 60).Select(later => Held(date.PlusDays(later))).Aggregate(Money.Min);
         });
 
+    [Fact]
+    public void With_MovementsToCome_IsTheCourseOnceTheyAreWritten() =>
+        Gen.Select(Gen.Select(Gen.Int[0, 20], Gen.Int[-9, 9].Where(amount => amount != 0)).Array[0, 8], Gen.Int[0, 8], Gen.Int[-2, 22]).Sample((moves, written, from) =>
+        {
+            Movement[] all = [.. moves.Select(move => Move(First.PlusDays(move.Item1), move.Item2)), Elsewhere(First.PlusDays(from))];
+            var ledger = Ledger.Empty(Dollars);
+            EndCourse course = EndCourse.With(ledger.Add(all.Take(written)), Owed, [.. all.Skip(written)]);
+            var then = EndCourse.Of(ledger.Add(all), Owed);
+            LocalDate day = First.PlusDays(from);
+
+            Assert.Equal((then.On(day), then.LeastFrom(day), then.DayFor(Usd(3), day)), (course.On(day), course.LeastFrom(day), course.DayFor(Usd(3), day)));
+        });
+
+    private static Movement Elsewhere(LocalDate date) => new(0, date, LedgerEnd.Opening, LedgerEnd.InAccount(Purpose.Buffer), Usd(100), "elsewhere");
+
     private static Movement Move(LocalDate date, int amount) => amount > 0
         ? new(0, date, LedgerEnd.Opening, Owed, Usd(amount), "in")
         : new(0, date, Owed, LedgerEnd.SpentFrom(new PotId("food")), Usd(-amount), "out");
