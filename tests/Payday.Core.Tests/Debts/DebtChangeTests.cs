@@ -48,6 +48,22 @@ public class DebtChangeTests
         Assert.Equal((-1, new RollOnChange(Plan, RollOnComes.Later)), (car.MonthsSooner, car.Because));
     }
 
+    // 850 on the car at 12 % a year: it ends in June whether the plan's 100 come from March on or from April on, but with
+    // 1 % of what is owed longer the interest differs. By the table month for month 31.04 from March on, 34.07 from April on.
+    [Theory]
+    [InlineData(100, 0, RollOnComes.Later)]
+    [InlineData(0, 100, RollOnComes.Sooner)]
+    public void All_SameMonthAtOtherInterest_SaysWhy(decimal before, decimal after, RollOnComes comes)
+    {
+        DebtChange car = CarWith(Dear(before), Dear(after));
+
+        Assert.Equal((0, new RollOnChange(Plan, comes)), (car.MonthsSooner, car.Because));
+        Assert.Equal(comes == RollOnComes.Later ? Usd(-3.03m) : Usd(3.03m), car.Saved);
+
+        static DebtProjection Dear(decimal onPlan) => Project(
+            0, DebtOrder.SmallestBalance, Debt("plan", 300, 0, 100) with { PaidAtOnce = Usd(onPlan) }, Debt("car", 850, 0.12m, 100));
+    }
+
     [Fact]
     public void All_ADebtThatNeverEnds_HasNoMonths()
     {

@@ -6,7 +6,6 @@ using Payday.Core.Cash;
 using Payday.Core.Counts;
 using Payday.Core.Faults;
 using Payday.Core.Households;
-using Payday.Core.Pots;
 using Payday.Reports;
 using Payday.Screens.Asking;
 using Payday.Screens.Frames;
@@ -65,7 +64,7 @@ internal sealed class CountScreen : CursorScreen
             new(Key.Enter, "Enter", "left", $"Type what is left; a sum like {session.Style.Written("12.50+3")} is taken, and nothing at all leaves the pot uncounted.", () => new Way.Edit(cells.Left(Here!, Typed(Here!)))),
             new(Key.Space, "Space", Here!.MovesOnTo is null ? "goes to" : "stays", "What is left stays in the pot, or goes to where the pot proposes.", Turn),
             Letters.Notes.Does("notes", "Count what is left note by note.", () => new Way.To(ByNotes(Here!))),
-            Letters.To.Does("", "What is left goes to another pot, a debt or the account.", () => new Way.To(Targets(Here!))),
+            Letters.To.Does("", "What is left goes to another pot, a debt or the account.", () => ToTargets(Here!)),
             .. NeedsName ? Array.Empty<Binding>() : [NameKey],
             Letters.Gaps.Does("", "Differences of earlier counts that are still open.", () => new Way.To(new DifferencesScreen(session))),
             BackKey,
@@ -180,36 +179,26 @@ internal sealed class CountScreen : CursorScreen
 
         if (row.Pot.MovesOnTo is null)
         {
-            return new Way.To(Targets(row));
+            return ToTargets(row);
         }
 
         work.Enter(row.Pot.Id, row.Entry with { Then = null });
         return Way.Stay;
     }
 
-    private PickScreen<MoveTarget?> Targets(CountRow row) => new(
-        $"What is left of {row.Pot.Name}",
-        [
-            new PickItem<MoveTarget?>(null, "Stays in the pot", ""),
-            new PickItem<MoveTarget?>(MoveTarget.Buffer, "The account's buffer", "account"),
-            .. session.Book.Household.Debts.Where(debt => session.Book.Ledger.Balances.OwedOn(debt.Id).IsPositive).Select(debt => new PickItem<MoveTarget?>(MoveTarget.Debt(debt.Id), debt.Name, "debt")),
-            .. session.Book.Household.Pots.Where(pot => pot.Id != row.Pot.Id)
-                .Select(pot => new PickItem<MoveTarget?>(MoveTarget.Pot(pot.Id), pot.Name, "pot, " + PotsReport.Place(pot))),
-        ],
-        row.MovesOnTo,
-        target =>
+    private Way ToTargets(CountRow row) => new Way.To(CountTargets.Picks(session, row, target =>
+    {
+        if (row.Entry is null)
         {
-            if (row.Entry is null)
-            {
-                Message = "Type what is left first.";
-            }
-            else
-            {
-                work.Enter(row.Pot.Id, row.Entry with { Then = new CountThen(target) });
-            }
+            Message = "Type what is left first.";
+        }
+        else
+        {
+            work.Enter(row.Pot.Id, row.Entry with { Then = new CountThen(target) });
+        }
 
-            return Way.Back;
-        });
+        return Way.Back;
+    }));
 
     private Way ToCountsBack()
     {

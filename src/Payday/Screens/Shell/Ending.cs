@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Runtime.InteropServices;
 
 namespace Payday.Screens.Shell;
@@ -14,13 +15,13 @@ internal sealed class Ending : IDisposable
     private const int HangUp = 1;
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(300);
 
-    // While the library makes the terminal its own, giving it back would come to nothing.
-    private static readonly TimeSpan PatienceAtFirst = TimeSpan.FromSeconds(20);
+    // On a busy machine, or while the library makes the terminal its own, the next look may be far: giving the terminal back
+    // before it would come to nothing.
+    private static readonly TimeSpan MostPatience = TimeSpan.FromSeconds(20);
 
     // Nothing to dispose of: a signal that comes as the screens end may still wait on it.
     private readonly TaskCompletionSource held = new();
     private readonly PosixSignalRegistration[] registrations;
-    private volatile bool hasBegun;
     private volatile bool ending;
 
     /// <summary>Hears of signals from here on.</summary>
@@ -40,13 +41,6 @@ internal sealed class Ending : IDisposable
         }
     }
 
-    /// <summary>The library has the terminal from here on.</summary>
-    public void Begin()
-    {
-        hasBegun = true;
-        HoldHere();
-    }
-
     /// <summary>The terminal is gone.</summary>
     public static void TerminalGone() => Exit(HangUp);
 
@@ -64,9 +58,18 @@ internal sealed class Ending : IDisposable
         context.Cancel = true;
         ending = true;
         Wake();
-        held.Task.Wait(hasBegun ? Patience : PatienceAtFirst);
+        WaitForScreens();
         Exit(number);
     });
+
+    // Where the terminal takes nothing the screens may hang on it for good.
+    private void WaitForScreens()
+    {
+        var waited = Stopwatch.StartNew();
+        while (!held.Task.Wait(Patience) && TerminalModes.TakesOutput && waited.Elapsed < MostPatience)
+        {
+        }
+    }
 
     private static void Exit(int number)
     {

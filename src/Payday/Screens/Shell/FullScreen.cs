@@ -79,7 +79,7 @@ internal static class FullScreen
     {
         ending.HoldHere();
         app.Init("ansi");
-        ending.Begin();
+        ending.HoldHere();
         TerminalModes.LeaveTheMouseAlone(app.Driver!);
         app.Iteration += (_, _) => BeforeLook(app, keyboard, looks, ending);
         using var view = new ShellView(first, lead, Look.For(Environment.GetEnvironmentVariable), standing);

@@ -15,11 +15,15 @@ internal static class TerminalModes
     // A terminal that nobody reads from takes nothing; the program must end all the same.
     private const int PatienceMilliseconds = 2000;
     private const short Writable = 0x004;
+    private const short Gone = 0x008 | 0x010 | 0x020;
     // Larger than any system's settings of a terminal; only the system reads them.
     private static readonly byte[] Settings = new byte[256];
     private static bool areKept;
 
     private const string Everything = NoMouse + UsualKeys + "\x1b[?2004l\x1b[m\x1b[?1049l" + UsualCursor;
+
+    /// <summary>Whether the terminal is there and takes what is sent to it at this moment.</summary>
+    public static bool TakesOutput => CanTake(0);
 
     /// <summary>Notes how the terminal is set, before anything changes it.</summary>
     public static void Keep() => areKept = tcgetattr(0, Settings) == 0;
@@ -49,8 +53,7 @@ internal static class TerminalModes
 
     private static void Tell(string sequences)
     {
-        var output = new PollFd { Descriptor = 1, Events = Writable };
-        if (poll(ref output, 1, PatienceMilliseconds) <= 0 || (output.Returned & Writable) == 0)
+        if (!CanTake(PatienceMilliseconds))
         {
             return;
         }
@@ -64,6 +67,12 @@ internal static class TerminalModes
         {
             // The connection dropped: there is nothing left to restore.
         }
+    }
+
+    private static bool CanTake(int milliseconds)
+    {
+        var output = new PollFd { Descriptor = 1, Events = Writable };
+        return poll(ref output, 1, milliseconds) > 0 && (output.Returned & (Writable | Gone)) == Writable;
     }
 
     // POSIX.1-2017, tcgetattr(), tcsetattr() at once (0), and poll().

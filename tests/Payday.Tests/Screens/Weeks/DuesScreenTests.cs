@@ -2,6 +2,7 @@ using System.Drawing;
 using NodaTime;
 using Payday.Core.Books;
 using Payday.Core.DuePayments;
+using Payday.Core.Status;
 using Payday.Screens.Dues;
 using Payday.Screens.Home;
 using Payday.Tests.Screens.Setup;
@@ -52,6 +53,27 @@ public sealed class DuesScreenTests : IDisposable
         Assert.Equal("20.00 paid; 25.00 is still to pay. x frees it.", hand.Message);
         hand.To("rest to pay").Press("x", "Enter");
         Assert.True(demo.Session.Book.Weeks.Payments[^1].Completes);
+    }
+
+    // The demo's payday puts 246.46 more on the dental plan than its minimum: by hand, outside of the program.
+    [Fact]
+    public void Space_OnWhatIsPaidByOneself_SaysThatItIs_AndAgainThatItIsnt()
+    {
+        Hand hand = On().To("extra");
+        Assert.Equal("paid", Word(hand));
+
+        hand.Press("Space");
+        Assert.True(Assert.Single(PaymentToMake.All(demo.Session.Book)).IsSaid);
+        Assert.Empty(PaymentToMake.Of(demo.Session.Book));
+        hand.To("extra");
+        Assert.Equal("not paid", Word(hand));
+
+        hand.Press("Space");
+        Assert.False(Assert.Single(PaymentToMake.All(demo.Session.Book)).IsSaid);
+        Assert.Equal("paid", Word(hand.To("extra")));
+        Assert.Empty(demo.Session.Book.Weeks.Payments);
+
+        static string Word(Hand hand) => hand.Top.Bindings.Single(key => key.Name == "Space").Label;
     }
 
     // What it would do is there before it is written: 36 of the buffer where the bill asks for more than is held.
