@@ -8,23 +8,22 @@ namespace Payday.Core.Ledgers;
 internal sealed class EndCourse
 {
     private readonly Money nothing;
-    private readonly LocalDate[] days;
+
+    // By how much it changed on which day, the days in their order, each once.
+    private readonly List<(LocalDate Day, Money By)> changes;
 
     // At the end of each of the days, and the least from there on.
     private readonly Money[] held;
     private readonly Money[] least;
 
-    /// <param name="nothing">Zero.</param>
-    /// <param name="changes">By how much it changed on which day, the days in their order, each once.</param>
     private EndCourse(Money nothing, List<(LocalDate Day, Money By)> changes)
     {
         this.nothing = nothing;
-        days = new LocalDate[changes.Count];
-        held = new Money[days.Length];
+        this.changes = changes;
+        held = new Money[changes.Count];
         Money sum = nothing;
-        for (int i = 0; i < days.Length; i++)
+        for (int i = 0; i < held.Length; i++)
         {
-            days[i] = changes[i].Day;
             held[i] = sum += changes[i].By;
         }
 
@@ -35,73 +34,85 @@ internal sealed class EndCourse
         }
     }
 
-    public static EndCourse Of(Ledger ledger, LedgerEnd end) => Of(ledger, end, more: [], never: []);
+    /// <summary>Of an end that never held anything.</summary>
+    public static EndCourse Nothing(Currency currency) => new(Money.Zero(currency), []);
+
+    /// <summary>Of an end as its movements stand.</summary>
+    public static EndCourse Of(Ledger ledger, LedgerEnd end) => ledger.CourseOf(end);
 
     /// <summary>The same once further movements are written.</summary>
-    public static EndCourse With(Ledger ledger, LedgerEnd end, IReadOnlyCollection<Movement> more) => Of(ledger, end, more, never: []);
+    public static EndCourse With(Ledger ledger, LedgerEnd end, IReadOnlyCollection<Movement> more) => Of(ledger, end).With(end, more);
 
     /// <summary>The same as if some movements had never been.</summary>
-    public static EndCourse Without(Ledger ledger, LedgerEnd end, IReadOnlyCollection<Movement> never) => Of(ledger, end, more: [], never);
+    public static EndCourse Without(Ledger ledger, LedgerEnd end, IReadOnlyCollection<Movement> never) => Of(ledger, end).Changed(end, never, isUndone: true);
 
-    private static EndCourse Of(Ledger ledger, LedgerEnd end, IReadOnlyCollection<Movement> more, IReadOnlyCollection<Movement> never)
-    {
-        IReadOnlyList<Movement> written = ledger.Of(end);
-        var changes = new List<(LocalDate Day, Money By)>(written.Count + more.Count);
-        bool inOrder = true;
-        Take(written, comes: true);
-        Take(more, comes: true);
-        Take(never, comes: false);
-        return new EndCourse(Money.Zero(ledger.Balances.Currency), inOrder ? changes : InOrder(changes));
-
-        void Take(IEnumerable<Movement> movements, bool comes)
-        {
-            foreach (Movement movement in movements)
-            {
-                if (movement.To == end)
-                {
-                    Add(movement.Date, comes ? movement.Amount : -movement.Amount);
-                }
-                else if (movement.From == end)
-                {
-                    Add(movement.Date, comes ? -movement.Amount : movement.Amount);
-                }
-            }
-        }
-
-        // Most are written in the order of their days.
-        void Add(LocalDate day, Money by)
-        {
-            if (changes is [.., var last] && last.Day == day)
-            {
-                changes[^1] = (day, last.By + by);
-                return;
-            }
-
-            inOrder = inOrder && (changes.Count == 0 || changes[^1].Day < day);
-            changes.Add((day, by));
-        }
-    }
-
-    private static List<(LocalDate Day, Money By)> InOrder(List<(LocalDate Day, Money By)> changes) =>
-        [.. changes.GroupBy(change => change.Day).Select(day => (day.Key, day.Select(change => change.By).Aggregate((sum, by) => sum + by))).OrderBy(day => day.Key)];
+    /// <summary>The course with further movements.</summary>
+    /// <param name="end">The end that it is of.</param>
+    /// <param name="more">Movements, of other ends too.</param>
+    public EndCourse With(LedgerEnd end, IEnumerable<Movement> more) => Changed(end, more, isUndone: false);
 
     /// <summary>What it held at the end of a day.</summary>
-    public Money On(LocalDate date) => LastBy(date) is >= 0 and var at ? held[at] : nothing;
+    public Money On(LocalDate date) => FirstAfter(date) is > 0 and var after ? held[after - 1] : nothing;
 
     /// <summary>The least that it held at the end of a day or any later one: what can be taken out on that day.</summary>
-    public Money LeastFrom(LocalDate date) => LastBy(date) is >= 0 and var at ? least[at]
+    public Money LeastFrom(LocalDate date) => FirstAfter(date) is > 0 and var after ? least[after - 1]
         : least is [var ever, ..] ? Money.Min(nothing, ever)
         : nothing;
 
     /// <summary>The first day, not before the one given, on which an amount can be taken out; null where it never can.</summary>
     public LocalDate? DayFor(Money amount, LocalDate from) => LeastFrom(from) >= amount
         ? from
-        : days.Where(day => day > from).Select(day => (LocalDate?)day).FirstOrDefault(day => LeastFrom(day!.Value) >= amount);
+        : changes.Select(change => change.Day).Where(day => day > from).Select(day => (LocalDate?)day).FirstOrDefault(day => LeastFrom(day!.Value) >= amount);
 
-    // The index of the last day that isn't after a date; -1 where all are.
-    private int LastBy(LocalDate date)
+    private EndCourse Changed(LedgerEnd end, IEnumerable<Movement> movements, bool isUndone)
     {
-        int found = Array.BinarySearch(days, date);
-        return found >= 0 ? found : ~found - 1;
+        var changed = new List<(LocalDate Day, Money By)>(changes.Count + (movements.TryGetNonEnumeratedCount(out int count) ? count : 0));
+        changed.AddRange(changes);
+        foreach (Movement movement in movements)
+        {
+            if (movement.To == end)
+            {
+                Add(changed, movement.Date, isUndone ? -movement.Amount : movement.Amount);
+            }
+            else if (movement.From == end)
+            {
+                Add(changed, movement.Date, isUndone ? movement.Amount : -movement.Amount);
+            }
+        }
+
+        return new EndCourse(nothing, changed);
+    }
+
+    // Most are written in the order of their days, and what is late belongs near the end.
+    private static void Add(List<(LocalDate Day, Money By)> changes, LocalDate day, Money by)
+    {
+        int at = changes.Count;
+        while (at > 0 && changes[at - 1].Day > day)
+        {
+            at--;
+        }
+
+        if (at > 0 && changes[at - 1].Day == day)
+        {
+            changes[at - 1] = (day, changes[at - 1].By + by);
+        }
+        else
+        {
+            changes.Insert(at, (day, by));
+        }
+    }
+
+    // The index of the first day after a date; how many there are where none is.
+    private int FirstAfter(LocalDate date)
+    {
+        int low = 0;
+        int high = changes.Count;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = changes[middle].Day <= date ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
     }
 }

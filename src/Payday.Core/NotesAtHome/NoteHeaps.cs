@@ -30,8 +30,19 @@ internal sealed class NoteHeaps
             .ToLookup(back => back.Payday!.Value, back => Notes.Sum(back.Pots.Select(pot => pot.Notes).OfType<Notes>()));
     }
 
-    /// <summary>The notes of every stack that had any; null where they are not known.</summary>
-    public IEnumerable<KeyValuePair<NoteStack, Notes?>> Known => heaps.Select(heap => KeyValuePair.Create(heap.Key, heap.Value.Notes));
+    /// <summary>As a book was when so much was known of its notes.</summary>
+    public NoteHeaps(Book book, PotNotes known)
+        : this(book)
+    {
+        foreach ((NoteStack stack, KnownNotes there) in known.Stacks)
+        {
+            Heap heap = Of(stack);
+            (heap.Notes, heap.Balance) = (there.Notes, there.Worth);
+        }
+    }
+
+    /// <summary>Every stack that had any notes, as it is.</summary>
+    public IReadOnlyDictionary<NoteStack, KnownNotes> Known => heaps.ToDictionary(heap => heap.Key, heap => new KnownNotes(heap.Value.Notes, heap.Value.Balance));
 
     /// <summary>What the ledger holds changes.</summary>
     public void Move(Movement movement)

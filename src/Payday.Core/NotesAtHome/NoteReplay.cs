@@ -7,14 +7,21 @@ namespace Payday.Core.NotesAtHome;
 internal static class NoteReplay
 {
     /// <summary>What is known of the notes after all that happened.</summary>
-    public static PotNotes Of(Book book)
+    public static PotNotes Of(Book book) => Told(book, new NoteHeaps(book), [.. NoteEvent.Of(book)], told: 0);
+
+    /// <summary>The same, gone on with from what is known of the book as it was before, where what happened since only adds to that.</summary>
+    /// <param name="before">The book as it was.</param>
+    /// <param name="book">The book.</param>
+    public static PotNotes Of(Book before, Book book) => NewEvents.Of(before, book) is { } events
+        ? Told(book, new NoteHeaps(book, PotNotes.Of(before)), events, before.Ledger.Movements.Count)
+        : Of(book);
+
+    private static PotNotes Told(Book book, NoteHeaps heaps, NoteEvent[] events, int told)
     {
-        var heaps = new NoteHeaps(book);
-        NoteEvent[] events = [.. NoteEvent.Of(book)];
-        var told = new InTurn(events, one => one.Last);
+        var tells = new InTurn(events, one => one.Last);
         var begins = new InTurn(events, one => one.First);
         long openUntil = 0;
-        foreach (Movement movement in book.Ledger.Movements)
+        foreach (Movement movement in book.Ledger.Between(told + 1, book.Ledger.Movements.Count))
         {
             // What was undone, and what undid it, left the notes where they were.
             if (book.Ledger.Stands(movement))
@@ -27,7 +34,7 @@ internal static class NoteReplay
                 openUntil = Math.Max(openUntil, begun.Last);
             }
 
-            while (told.By(movement.Number) is { } one)
+            while (tells.By(movement.Number) is { } one)
             {
                 heaps.Tell(one);
             }
@@ -39,7 +46,7 @@ internal static class NoteReplay
             }
         }
 
-        return new PotNotes(heaps.Known.ToDictionary());
+        return new PotNotes(heaps.Known);
     }
 
     // Events by the number of a movement; those of one stay in their order.

@@ -10,6 +10,7 @@ using Payday.Core.Debts;
 using Payday.Core.Faults;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
+using Payday.Core.NotesAtHome;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 
@@ -40,6 +41,7 @@ internal sealed class OutlookLife(Book book, LocalDate first)
             Book = closed.Value;
             Note(plan.Period.First);
             UseUp(plan.Period.Last);
+            PotNotes.Of(plan.Book, Book);
         }
 
         Paydays.Add(new OutlookPayday(
