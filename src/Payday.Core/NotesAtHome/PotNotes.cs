@@ -56,7 +56,7 @@ public sealed class PotNotes
     /// <param name="before">The book as it was.</param>
     /// <param name="book">The book.</param>
     /// <remarks>For who writes one payday after another: each of them asks.</remarks>
-    internal static PotNotes Of(Book before, Book book) => book.Remembered(of => NoteReplay.Of(before, of));
+    internal static PotNotes GoingOn(Book before, Book book) => book.Remembered(of => NoteReplay.Of(before, of));
 
     private Notes? At(NoteStack stack) => Stacks.TryGetValue(stack, out KnownNotes there) ? there.Notes : Notes.None;
 }

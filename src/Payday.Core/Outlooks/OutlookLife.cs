@@ -41,7 +41,9 @@ internal sealed class OutlookLife(Book book, LocalDate first)
             Book = closed.Value;
             Note(plan.Period.First);
             UseUp(plan.Period.Last);
-            PotNotes.Of(plan.Book, Book);
+
+            // The next payday asks for them.
+            _ = PotNotes.GoingOn(plan.Book, Book);
         }
 
         Paydays.Add(new OutlookPayday(
