@@ -42,6 +42,18 @@ public class NoteReplayTests
         Assert.NotNull(NewEvents.Of(Closed, later));
     }
 
+    // It is told where the movement before it stands, together with what was told there already.
+    [Fact]
+    public void Of_ACountThatMovedNothing_BeginsAnew()
+    {
+        Book before = Closed.Count(Friday13March, "food", 20);
+        Book book = before.Count(Friday13March, "food", ByNotes((20, 1)));
+
+        Assert.Equal(before.Ledger, book.Ledger);
+        Assert.Null(NewEvents.Of(before, book));
+        Assert.Equal(Notes((20, 1)), NoteReplay.Of(before, book).InWallet(new("food")));
+    }
+
     private static void Lived(int seed, int days, Action<Book, Book> check)
     {
         var life = new FiveYears(Book.Begin(Begun), seed);
