@@ -24,6 +24,9 @@ namespace Payday.Core.Outlooks;
 public sealed record Outlook(
     ImmutableArray<OutlookPayday> Paydays, ImmutableArray<PotReached> Reached, ImmutableArray<DebtPaidOff> PaidOff, Book Book)
 {
+    /// <summary>How many paydays are looked at where nobody says how many: a year of a pay every other week.</summary>
+    public const int UsualPaydays = 26;
+
     /// <summary>The payday with the least to spare, the first of equals; null where there is none.</summary>
     public OutlookPayday? Tightest => Paydays.IsEmpty ? null : Paydays.MinBy(payday => payday.Spare);
 

@@ -55,7 +55,8 @@ internal static class Culprits
             yield return new Culprit.WrongSign(line);
         }
 
-        foreach (AccountLine line in lines)
+        // What cash came to was counted in notes, and not typed.
+        foreach (AccountLine line in lines.Where(line => line.Kind is AccountLineKind.Income or AccountLineKind.Payment))
         {
             // Of a ticked line the bank has so much more or less; one that isn't ticked, as it looks otherwise there, isn't expected at all.
             Money bank = ticked.Contains(line.Number) ? line.Amount + difference : difference;

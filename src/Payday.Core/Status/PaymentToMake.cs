@@ -78,6 +78,14 @@ public sealed record PaymentToMake(DebtId DebtId, Money Amount, LocalDate Since,
         return book with { Weeks = book.Weeks.With(new FormDraft(Form, said)) };
     }
 
+    /// <summary>The book in which the person says of all payments to a debt that they are paid, or that they aren't.</summary>
+    /// <returns>Null where none waits on it.</returns>
+    public static Book? Say(Book book, DebtId debt, bool paid)
+    {
+        PaymentToMake[] all = [.. All(book).Where(one => one.DebtId == debt)];
+        return all.Length == 0 ? null : all.Where(one => one.IsSaid != paid).Aggregate(book, (before, one) => one.Turned(before));
+    }
+
     // Of the ledger, so that two debts of one account line are told apart.
     private long Movement { get; init; }
 

@@ -12,7 +12,8 @@ namespace Payday.Store.Fields;
 /// <param name="currency">The currency of all amounts.</param>
 internal sealed class PackedReader(PackedBytes from, string[] texts, Currency currency) : IFieldReader
 {
-    private readonly LedgerEnd?[] ends = new LedgerEnd?[texts.Length];
+    // By the number of their text. Of all columns few have any, and a long life has many texts.
+    private LedgerEnd?[]? ends;
 
     // Days repeat, and the last one mostly.
     private int lastPacked;
@@ -57,6 +58,7 @@ internal sealed class PackedReader(PackedBytes from, string[] texts, Currency cu
     public LedgerEnd End(string name)
     {
         int number = from.Count();
+        ends ??= new LedgerEnd?[texts.Length];
         return ends[number - 1] ??= LedgerEnd.FromKey(texts[number - 1]);
     }
 

@@ -16,13 +16,12 @@ namespace Payday.Commands;
 /// <summary><c>payday ahead</c>: the coming paydays, with all proposals taken.</summary>
 internal static class AheadCommand
 {
-    private const int UsualPaydays = 26;
     private const int MostPaydays = 260;
     private const int ChartHeight = 6;
 
     public static Command Build(CommandShell shell)
     {
-        Option<int?> count = OptionValues.Count("--paydays", $"How many, from 1 to {MostPaydays}. Default: {UsualPaydays}.", 1, MostPaydays);
+        Option<int?> count = OptionValues.Count("--paydays", $"How many, from 1 to {MostPaydays}. Default: {Outlook.UsualPaydays}.", 1, MostPaydays);
         var tries = new Option<string[]>("--if") { Description = "What a bill or an income source would come to each time, on trial; nothing is stored.", HelpName = "NAME=AMOUNT" };
         var command = new PaydayCommand(
             "ahead",
@@ -42,7 +41,7 @@ internal static class AheadCommand
                 tried = trial.Value.In(tried);
             }
 
-            return Of(book, ReferenceEquals(tried, book) ? null : tried, call.Parsed.GetValue(count) ?? UsualPaydays);
+            return Of(book, ReferenceEquals(tried, book) ? null : tried, call.Parsed.GetValue(count) ?? Outlook.UsualPaydays);
         }));
     }
 

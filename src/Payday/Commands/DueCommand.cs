@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text.Json;
 using NodaTime;
@@ -7,6 +8,7 @@ using Payday.Core.Bills;
 using Payday.Core.Books;
 using Payday.Core.DuePayments;
 using Payday.Core.Faults;
+using Payday.Core.Status;
 using Payday.Core.Undo;
 using Payday.Json;
 using Payday.Reports;
@@ -23,6 +25,9 @@ internal static class DueCommand
     /// <summary>How many days of what was paid and of what comes are shown.</summary>
     public const int Days = 35;
 
+    private const string Yes = "yes";
+    private const string No = "no";
+
     public static Command Build(CommandShell shell)
     {
         var name = new Argument<string?>("NAME") { Description = "The bill or the debt. None: show them all.", Arity = ArgumentArity.ZeroOrOne };
@@ -30,11 +35,13 @@ internal static class DueCommand
         Option<LocalDate?> on = OptionValues.Date("--on", "The day on which it left the account. Default: today.");
         Option<LocalDate?> due = OptionValues.Date("--due", "The due of that date. Default: the first that is to be paid.");
         var free = new Option<bool>("--free") { Description = "What is left of it needs no more money; without an amount all that is to be paid." };
+        var extra = new Option<string?>("--extra") { Description = "Whether you have paid what the last payday put on the debt above its minimum: yes or no.", HelpName = "yes|no" };
+        extra.LimitTo(Yes, No);
         Option<int?> undo = OptionValues.Count("--undo", "Take back the payment of this number.", 1, int.MaxValue);
         var command = new PaydayCommand(
             "due",
             "Show what bills and debt minimums are to be paid; with a name say that one has left the account.",
-            "payday due Rent 840.00 --on 2026-03-03") { name, amount, on, due, free, undo };
+            "payday due Rent 840.00 --on 2026-03-03") { name, amount, on, due, free, extra, undo };
         return Invocation.Does(command, shell, call => call.OnBook(call.Parsed.GetValue(name) is not null || call.Parsed.GetValue(undo) is not null, (store, book) =>
         {
             ParseResult parsed = call.Parsed;
@@ -42,6 +49,10 @@ internal static class DueCommand
             LocalDate date = parsed.GetValue(on) ?? today;
             return (parsed.GetValue(name), parsed.GetValue(undo)) switch
             {
+                (null, _) when parsed.GetValue(extra) is not null => new Answer.WrongUse("--extra needs the name of a debt."),
+                ({ }, null) when parsed.GetValue(extra) is not null && (parsed.GetValue(amount) is not null || parsed.GetValue(on) is not null || parsed.GetValue(due) is not null || parsed.GetValue(free)) =>
+                    new Answer.WrongUse("--extra goes with a name alone."),
+                ({ } text, null) when parsed.GetValue(extra) is { } said => SayExtra(store, book, text, said == Yes),
                 (null, null) => Told(book, false, DueLines.Of(book, today.PlusDays(Days)), DueLines.Paid(book, today.PlusDays(-Days)), ""),
                 ({ } text, null) when date > today => new Answer.WrongUse($"--on {LocalDatePattern.Iso.Format(date)}: {DateTexts.StillToCome}"),
                 ({ } text, null) => Pay(store, book, text, parsed.GetValue(amount), date, parsed.GetValue(due), parsed.GetValue(free), today),
@@ -91,6 +102,23 @@ internal static class DueCommand
             "Stored.");
     }
 
+    private static Answer SayExtra(BookStore store, Book book, string name, bool paid)
+    {
+        Result<DueOwner> owner = Owner(book, name);
+        if (!owner.Ok)
+        {
+            return Answer.Wrong(owner.Fault, book.Household.Settings.Numbers);
+        }
+
+        if (owner.Value.Debt is not { } debt || PaymentToMake.Say(book, debt, paid) is not { } said)
+        {
+            return Answer.Because($"The last payday put nothing on {BookEntry.NameOf(book, owner.Value)} above its minimum that waits to be paid.");
+        }
+
+        store.Save(book, said);
+        return Told(said, true, [], [], paid ? "Stored: you have paid it." : "Stored: it is to be paid.");
+    }
+
     private static Answer Undo(BookStore store, Book book, int number, LocalDate today)
     {
         if (Paying.InTheWay(book, number) is { } obstacle)
@@ -129,10 +157,13 @@ internal static class DueCommand
         NumberStyle style = book.Household.Settings.Numbers;
         DueLine[] lines = [.. open];
         PaidDue[] done = [.. paid];
+        ImmutableArray<PaymentToMake> extra = PaymentToMake.All(book);
+        (PaymentToMake, string)[] own = [.. extra.Where(one => !stored && !one.IsSaid).Select(one => (one, Name(book, one)))];
         return new Answer.Done(
             [
-                .. lines.Length > 0 ? DuesReport.Open(lines, style) : stored ? [] : ["Nothing is to be paid."],
-                .. lines.Length > 0 && done.Length > 0 ? [""] : Array.Empty<string>(),
+                .. lines.Length + own.Length > 0 ? DuesReport.Open(own, lines, style) : stored ? [] : ["Nothing is to be paid."],
+                .. own.Length > 0 ? ["Extra is what the last payday put on a debt above its minimum: pay it yourself, then say payday due NAME --extra yes."] : Array.Empty<string>(),
+                .. lines.Length + own.Length > 0 && done.Length > 0 ? [""] : Array.Empty<string>(),
                 .. done.Length > 0 ? DuesReport.Paid(done, style) : [],
                 .. last.Length > 0 ? [last] : Array.Empty<string>(),
             ],
@@ -140,9 +171,12 @@ internal static class DueCommand
                 new DuesResult(
                     stored,
                     [.. lines.Select(line => new OpenDueResult(DuesReport.Kind(line.Key), line.Name, Iso(line.Date), line.Rest.ToPlain(), line.Paid.ToPlain(), line.Has.ToPlain()))],
-                    [.. done.Select(one => new PaidDueResult(one.Number, DuesReport.Kind(one.Key), one.Name, Iso(one.Date), Iso(one.PaidOn), one.Amount.ToPlain(), one.IsFreed))]),
+                    [.. done.Select(one => new PaidDueResult(one.Number, DuesReport.Kind(one.Key), one.Name, Iso(one.Date), Iso(one.PaidOn), one.Amount.ToPlain(), one.IsFreed))],
+                    [.. extra.Select(one => new ExtraPaymentResult(one.DebtId.Text, Name(book, one), one.Amount.ToPlain(), Iso(one.Since), one.IsSaid))]),
                 ResultJson.Readable.DuesResult));
     }
+
+    private static string Name(Book book, PaymentToMake one) => EndText.Debt(book.Household, one.DebtId);
 
     private static string Iso(LocalDate date) => LocalDatePattern.Iso.Format(date);
 }

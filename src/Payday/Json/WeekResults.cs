@@ -36,7 +36,10 @@ internal sealed record SpendResult(bool Stored, IReadOnlyList<SpentResult> Purch
 internal sealed record SpentResult(long? Number, string Date, string Pot, string Amount, string? OwedBack, string What, long? Whole, string? Card);
 
 /// <summary>The answer of <c>due</c>: what is still to be paid, and what was paid; all of late where nothing was entered.</summary>
-internal sealed record DuesResult(bool Stored, IReadOnlyList<OpenDueResult> Dues, IReadOnlyList<PaidDueResult> Paid);
+internal sealed record DuesResult(bool Stored, IReadOnlyList<OpenDueResult> Dues, IReadOnlyList<PaidDueResult> Paid, IReadOnlyList<ExtraPaymentResult> ToPayYourself);
+
+/// <summary>What the last payday put on a debt above its minimum and the bank hasn't shown yet, in <see cref="DuesResult"/>; since is that payday, paid that the person said so.</summary>
+internal sealed record ExtraPaymentResult(string Debt, string Name, string Amount, string Since, bool Paid);
 
 /// <summary>A due that is to be paid; the kind is <c>bill</c> or <c>minimum</c>.</summary>
 internal sealed record OpenDueResult(string Kind, string Name, string Due, string ToPay, string Paid, string Has);

@@ -4,6 +4,8 @@ using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.DuePayments;
 using Payday.Core.Faults;
+using Payday.Core.Status;
+using Payday.Reports;
 using Payday.Screens.Asking;
 using Payday.Screens.Dues;
 using Payday.Screens.Shell;
@@ -33,6 +35,7 @@ internal sealed class DuesPart(BookSession session) : Part
             ImmutableArray<DueLine> open = AllOpen;
             Question[] all =
             [
+                .. PaymentToMake.Of(session.Book).Select(Of),
                 .. open.Where(due => due.Date <= session.Today).Select(Of),
                 .. open.IsEmpty ? Array.Empty<Question>() : [Other(open)],
             ];
@@ -47,7 +50,7 @@ internal sealed class DuesPart(BookSession session) : Part
 
     private string Heading(ImmutableArray<DueLine> open)
     {
-        Money past = Money.Sum(open.Where(due => due.Date <= session.Today).Select(due => due.Rest), session.Book.Household.Currency);
+        Money past = Money.Sum(open.Where(due => due.Date <= session.Today).Select(due => due.Rest).Concat(PaymentToMake.Of(session.Book).Select(own => own.Amount)), session.Book.Household.Currency);
         return past.IsZero ? "Bills and minimums. Nothing that is due by today waits." : $"Bills and minimums. {Shown(past)} due by today is not ticked.";
     }
 
@@ -63,6 +66,27 @@ internal sealed class DuesPart(BookSession session) : Part
     {
         Help = ["yes asks for the amount and the day; free says that what is to be paid of it needs no more money, and what is set aside for it is left to place on the next payday."],
     };
+
+    private Question Of(PaymentToMake own) => new(
+        $"extra {own.DebtId.Text} {own.Line}",
+        $"{NameOf(own)}: {Shown(own.Amount)} above its minimum is yours to pay, since the payday of {DateText.Weekday(own.Since)}. Have you paid it? no proposed.",
+        answer => YesOrNo.Read(answer, false) switch
+        {
+            null => new Taken.Refused("Type yes where you have paid it, or no."),
+            true => Said(own),
+            _ => Taken.On,
+        })
+    {
+        Help = ["The account here counts it as paid since that payday; it is asked until the bank shows it or the next payday is closed."],
+    };
+
+    private Taken.Next Said(PaymentToMake own)
+    {
+        session.Take(own.Turned(session.Book));
+        return new Taken.Next($"{Shown(own.Amount)} to {NameOf(own)} is paid. payday due \"{NameOf(own)}\" --extra no takes it back.");
+    }
+
+    private string NameOf(PaymentToMake own) => CleanText.OneLine(EndText.Debt(session.Book.Household, own.DebtId));
 
     private Question Other(ImmutableArray<DueLine> open) => new("other", "Was any other bill or minimum paid? no proposed; else type its name.", answer =>
     {

@@ -35,7 +35,7 @@ internal static class PaidQuestion
         Help =
         [
             $"Type paid where it has left the account, unpaid where it hasn't, or another amount; both go together, like {style.Written("48.20")} paid.",
-            "What is to pay stays set aside until it is paid; the next payday asks again.",
+            "What is to pay stays set aside until it is paid; the next payday takes it up again.",
             row.Rule,
         ],
     };

@@ -34,7 +34,7 @@ internal static class ClosingReport
             .. Placed(plan, style),
             .. plan.Withdrawal.Plan.WithdrawTotal.IsZero ? Array.Empty<string>() : [$"{plan.Withdrawal.Plan.WithdrawTotal.ToString(style)} is to be withdrawn, {"note".ToQuantity(plan.Withdrawal.Plan.Withdraw.Pieces)}."],
             .. ReusedNotes.ToBuffer(closed.Ledger.Since(plan.Book.Ledger)) is { IsPositive: true } reused
-                ? [$"{reused.ToString(style)} of loose notes at home goes in pots; as much of their money in the account goes to the buffer."]
+                ? [$"{reused.ToString(style)} of loose notes at home goes in pots; the same amount of the pots' money in the account goes to the buffer instead."]
                 : Array.Empty<string>(),
         ];
     }
@@ -47,7 +47,7 @@ internal static class ClosingReport
         return
         [
             $"Afterwards {after.In(Place.Account).ToString(style)} is in the account and {after.In(Place.Cash).ToString(style)} in cash.",
-            $"{"ledger line".ToQuantity(closed.Ledger.Since(plan.Book.Ledger).Count())} will be written. They stay: a mistake is undone by its reverse.",
+            $"Closing writes {"ledger line".ToQuantity(closed.Ledger.Since(plan.Book.Ledger).Count())}; a line can be undone later, or the whole payday opened again.",
         ];
     }
 

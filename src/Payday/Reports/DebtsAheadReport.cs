@@ -5,6 +5,8 @@ using NodaTime;
 using Payday.Charts;
 using Payday.Core.Amounts;
 using Payday.Core.Debts;
+using Payday.Core.Faults;
+using Payday.Core.Outlooks;
 using Payday.Core.Status;
 using Payday.Store.Fields;
 using Payday.Text;
@@ -82,6 +84,22 @@ internal static class DebtsAheadReport
         {
             yield return $"! {debt.Glance.Debt.Name} is never paid off this way. Pay more on it, or talk to the lender.";
         }
+    }
+
+    /// <summary>When debts end if not only the next payday but each one to come places its surplus as proposed, in a sentence; empty where none is owed.</summary>
+    /// <param name="ahead">The debts.</param>
+    /// <param name="outlook">The paydays to come; where it can't be had nothing is said.</param>
+    /// <param name="way">What leads to the outlook, with a blank before it.</param>
+    public static string EachPayday(DebtsAhead ahead, Result<Outlook> outlook, string way)
+    {
+        if (!HasWay(ahead) || !outlook.Ok || outlook.Value!.Paydays.IsEmpty)
+        {
+            return "";
+        }
+
+        ImmutableArray<DebtPaidOff> ends = outlook.Value.PaidOff;
+        string others = ends.Length < ahead.Debts.Count(debt => debt.Glance.Balance.IsPositive) ? $"{(ends.IsEmpty ? "none ends by" : "the others end after")} {DateText.Day(outlook.Value.Paydays[^1].Date)}" : "";
+        return $"Where each payday to come places its surplus as proposed{way}: {string.Join(", ", ends.Select(end => $"{end.Name} ends {DateText.Day(end.On)}").Concat(others.Length == 0 ? [] : [others]))}.";
     }
 
     private static string Other(DebtsAhead ahead, NumberStyle style)

@@ -3,6 +3,7 @@ using System.Globalization;
 using Payday.Core.Amounts;
 using Payday.Core.Bills;
 using Payday.Core.DuePayments;
+using Payday.Core.Status;
 using Payday.Store.Fields;
 using Payday.Text;
 
@@ -11,12 +12,18 @@ namespace Payday.Reports;
 /// <summary>Dues to pay and dues paid, bills and minimums alike.</summary>
 internal static class DuesReport
 {
+    /// <summary>What a payday put on a debt above its minimum, where <see cref="Kind"/> tells bills from minimums.</summary>
+    public const string Extra = "extra";
+
     /// <summary>What is to be paid, with what there is for it.</summary>
-    public static IEnumerable<string> Open(IEnumerable<DueLine> lines, NumberStyle style) => Report.Table(
+    /// <param name="extra">What is to be paid by oneself, each with the debt's name; it comes first.</param>
+    /// <param name="lines">Bills and minimums.</param>
+    /// <param name="style">How numbers are written.</param>
+    public static IEnumerable<string> Open(IEnumerable<(PaymentToMake Payment, string Name)> extra, IEnumerable<DueLine> lines, NumberStyle style) => Report.Table(
         style,
         [Report.Names("To pay"), new(""), new("due"), Report.Amounts("to pay"), Report.Amounts("paid"), Report.Amounts("has")],
-        lines.Select(line => ImmutableArray.Create(
-            line.Name, Kind(line.Key), DateText.Weekday(line.Date), line.Rest.ToString(style), line.Paid.IsZero ? "" : line.Paid.ToString(style), line.Has.ToString(style))));
+        extra.Select(one => ImmutableArray.Create(one.Name, Extra, DateText.Weekday(one.Payment.Since), one.Payment.Amount.ToString(style), "", "")).Concat(lines.Select(line => ImmutableArray.Create(
+            line.Name, Kind(line.Key), DateText.Weekday(line.Date), line.Rest.ToString(style), line.Paid.IsZero ? "" : line.Paid.ToString(style), line.Has.ToString(style)))));
 
     /// <summary>What was paid.</summary>
     public static IEnumerable<string> Paid(IEnumerable<PaidDue> paid, NumberStyle style) => Report.Table(

@@ -31,7 +31,8 @@ internal static class WeekNeeds
         if (status.FillsWaiting > 0)
         {
             ImmutableArray<FillPart> waiting = WalletFills.Waiting(book, today);
-            yield return $"Fill the wallet{ways.Fill}: {"pot".ToQuantity(waiting.Length)}, {FillText.Together(waiting, book.Household.Currency, style)}.";
+            string fetch = ToFetch.Of(book) is { } notes ? $"Fetch {notes.ToString(style)} from the bank with the slip{ways.Slip}, then fill the wallet" : "Fill the wallet";
+            yield return $"{fetch}{ways.Fill}: {"pot".ToQuantity(waiting.Length)}, {FillText.Together(waiting, book.Household.Currency, style)}.";
         }
 
         if (status.OwedBack.IsPositive)

@@ -53,6 +53,18 @@ public class PaymentToMakeTests
         Assert.Equal(Usd(975), Assert.Single(PaymentToMake.Of(Closing.Of(Routine.Plan(reopened, reopened.Draft!).Value!).Value!)).Amount);
     }
 
+    // Said twice it is said once; of a debt on which nothing was placed there is nothing to say.
+    [Fact]
+    public void Say_IsSaidOfTheDebt_AndAgainChangesNothing()
+    {
+        Book said = PaymentToMake.Say(Closed, new DebtId("loan"), paid: true)!;
+
+        Assert.Empty(PaymentToMake.Of(said));
+        Assert.Equal(said, PaymentToMake.Say(said, new DebtId("loan"), paid: true));
+        Assert.Equal(PaymentToMake.Of(Closed), PaymentToMake.Of(PaymentToMake.Say(said, new DebtId("loan"), paid: false)!));
+        Assert.Null(PaymentToMake.Say(Closed, new DebtId("other"), paid: true));
+    }
+
     // A tick in a reconciliation that is only begun says nothing yet, and stays there when an accepted one is taken back.
     [Fact]
     public void Of_TickedInAReconciliationThatIsBegun_Waits()

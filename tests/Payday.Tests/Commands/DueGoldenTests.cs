@@ -27,6 +27,13 @@ public sealed class DueGoldenTests
         Equal(shell, "due-unknown", 2, "due", "Rant");
         Equal(shell, "due-afterwards", 0, "due");
         Equal(shell, "due-overview", 0, "show");
+        Equal(shell, "due-extra-paid", 0, "due", "dental plan", "--extra", "yes");
+        Assert.Contains("\"paid\":true", shell.Run("due", "Dental plan", "--extra", "yes", "--json").Fine().Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("extra", shell.Run("due").Fine().Out, StringComparison.Ordinal);
+        Equal(shell, "due-extra-to-pay", 0, "due", "Dental plan", "--extra", "no");
+        Equal(shell, "due-extra-none", 1, "due", "Rent", "--extra", "yes");
+        Equal(shell, "due-extra-alone", 2, "due", "--extra", "yes");
+        Equal(shell, "due-extra-amount", 2, "due", "Dental plan", "20", "--extra", "yes");
     }
 
     [Fact]
@@ -37,7 +44,8 @@ public sealed class DueGoldenTests
         shell.Today = new LocalDate(2026, 3, 13);
         Assert.Equal(
             "{\"version\":1,\"stored\":true,\"dues\":[{\"kind\":\"bill\",\"name\":\"Fiddle lessons\",\"due\":\"2026-03-13\",\"toPay\":\"25.00\",\"paid\":\"20.00\",\"has\":\"25.00\"}],"
-            + "\"paid\":[{\"number\":1,\"kind\":\"bill\",\"name\":\"Fiddle lessons\",\"due\":\"2026-03-13\",\"on\":\"2026-03-13\",\"amount\":\"20.00\",\"freed\":false}]}",
+            + "\"paid\":[{\"number\":1,\"kind\":\"bill\",\"name\":\"Fiddle lessons\",\"due\":\"2026-03-13\",\"on\":\"2026-03-13\",\"amount\":\"20.00\",\"freed\":false}],"
+            + "\"toPayYourself\":[{\"debt\":\"dental-plan\",\"name\":\"Dental plan\",\"amount\":\"246.46\",\"since\":\"2026-03-06\",\"paid\":false}]}",
             shell.Run("due", "Fiddle lessons", "20", "--json").Fine().Out.TrimEnd());
     }
 

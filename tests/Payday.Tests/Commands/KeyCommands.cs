@@ -79,6 +79,7 @@ internal static class KeyCommands
         ("differences", "e", "payday difference Food --explained"),
         ("differences", "+", "payday difference Food --turned-up"),
         ("differences", "u", "payday difference --undo"),
+        ("dues", "Enter", "payday due Rent"),
         ("dues", "Space", "payday due Rent"),
         ("dues", "x", "payday due Rent --free"),
         ("dues", "u", "payday due --undo 3"),

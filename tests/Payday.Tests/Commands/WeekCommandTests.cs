@@ -93,9 +93,9 @@ public class WeekCommandTests
     public void Show_WhileWeeksWait_NamesThemWithTheirCommands()
     {
         using TestShell shell = Closed();
-        Assert.Contains("! Fill the wallet (payday fill): ", shell.Run("show").Fine().Out, StringComparison.Ordinal);
+        Assert.Contains("then fill the wallet", shell.Run("show").Fine().Out, StringComparison.Ordinal);
         shell.Run("fill", "--on", "2026-03-06", "--done").Fine();
-        Assert.Contains("! Pay 246.46 to Dental plan yourself (payday reconcile).", shell.Run("show").Fine().Out, StringComparison.Ordinal);
+        Assert.Contains("! Pay 246.46 to Dental plan yourself (payday due NAME --extra yes).", shell.Run("show").Fine().Out, StringComparison.Ordinal);
         Reconciled(shell);
         Assert.Contains("Nothing needs doing.", shell.Run("show").Fine().Out, StringComparison.Ordinal);
         shell.Today = new(2026, 3, 13);

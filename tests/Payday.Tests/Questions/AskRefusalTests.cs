@@ -75,7 +75,7 @@ public sealed class AskRefusalTests
     [InlineData("bank||", "Type the bank's balance at the end of that day.")]
     [InlineData("bank|2030-01-01", "still to come")]
     [InlineData("bank||100|maybe", "Type yes, no, or all")]
-    [InlineData("bills|dentist", "There is no \"dentist\" here.")]
+    [InlineData("bills||dentist", "There is no \"dentist\" here.")]
     public void Answer_WrongBetweenPaydays_IsRefused(string lines, string why)
     {
         using var book = new AskedBook();

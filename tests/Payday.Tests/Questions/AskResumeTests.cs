@@ -81,7 +81,7 @@ public sealed class AskResumeTests
     {
         using var book = new AskedBook();
         book.Closed();
-        book.Ask("bills", "phones", "70");
+        book.Ask("bills", "", "phones", "70");
 
         string[] said = book.Ask("", "");
 

@@ -20,10 +20,10 @@ public sealed class AskWeekTests
             hand.Press("b", "a").Type("Market", "30").Press("Ctrl+N").To("Food").Type("20").Press("Down").Pick("h").Press("Right");
             hand.To("Paid by").Pick("s").Press("Right");
         });
-        Same("bills", ["phones", "70", "", ""], hand => hand.Press("q").To("Phones").Press("Space").To("Amount").Type("70").Press("Right"));
+        Same("bills", ["", "phones", "70", "", ""], hand => hand.Press("q").To("Phones").Press("Space").To("Amount").Type("70").Press("Right"));
 
         On(new LocalDate(2026, 3, 12));
-        Same("bills", ["", "free", "menu"], hand => hand.Press("q", "Down", "x", "Enter"));
+        Same("bills", ["yes", "", "free", "menu"], hand => hand.Press("q", "Space", "Down", "Down", "x", "Enter"));
         Same("count", ["", "150", "buffer", "", "3", "stays", "10", "back", "missing Lost coin=2", "", "90", "95", "90", "found it", "menu"], hand =>
         {
             hand.Press("w").Type("150").To("Food").Press("t").To("The account's buffer").Press("Enter");

@@ -100,7 +100,7 @@ public class RoutineStepTests
     [Theory]
     [InlineData("bills", 20, "isn't due before the next payday")]
     [InlineData("debts", 2, "no minimum falls due before the next payday")]
-    [InlineData("slip", 0, "The slip follows from the steps before it")]
+    [InlineData("slip", 0, "Nothing is changed here")]
     public void Row_WithNothingToChange_SaysWhyItsKeysDoNothing(string step, int down, string why)
     {
         foreach (Key key in (Key[])[Key.Enter, Key.Space, new Key('5')])

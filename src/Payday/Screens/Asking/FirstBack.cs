@@ -12,7 +12,7 @@ internal static class FirstBack
     /// <summary>Why it can't be, and what Enter leads to.</summary>
     public static string Text(BookSession session, Obstacle obstacle) => obstacle.First is not { } next ? UndoTexts.Of(obstacle, session.Style)
         : First(session, next) is var first && first == next ? $"{UndoTexts.Of(obstacle, session.Style)} Enter leads there."
-        : $"{UndoTexts.Of(obstacle, session.Style)} Before it comes {UndoTexts.Name(first)}; Enter leads there.";
+        : $"{UndoTexts.Of(obstacle, session.Style)} First to be taken back is {UndoTexts.Name(first)}; Enter leads there.";
 
     /// <summary>The key; none where nothing that comes first helps.</summary>
     public static Binding[] Keys(BookSession session, Obstacle? obstacle) => obstacle?.First is { } next

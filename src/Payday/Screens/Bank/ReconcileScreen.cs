@@ -70,16 +70,14 @@ internal sealed class ReconcileScreen : CursorScreen
     [
         .. Plan.Draft.Balance is null ? Array.Empty<Binding>() : [Letters.Confirm.Does("accept", "Write down that what is ticked is at the bank; with a difference after a question.", Accept)],
         ShellKeys.Help(this),
-        ShellKeys.Back,
+        ShellKeys.Back with { Do = () => IsBegun ? new Way.Done("Kept as it stands, not accepted yet: @ goes on with it.") : Way.Back },
     ];
 
     /// <inheritdoc/>
     protected override string Detail => Plan.Difference is null
         ? "Tick with Space what the bank shows, and type its balance with Enter."
         : !IsTicked && Plan.Culprits is [Culprit.NoneTicked] ? $"Next, tick with Space each line that the bank shows: the difference of {Plan.Difference.Value.ToString(session.Style)} gets smaller with them."
-        : string.Join(' ', Plan.Culprits.Take(2).Select(culprit => culprit is Culprit.NotEntered && Plan.Draft.AtBank.Count < Plan.Lines.Length
-            ? $"Tick with Space what else the bank shows. {CulpritText.Of(culprit, session.Book.Household).Replace("Nothing here explains it: look", "If nothing is left to tick, look", StringComparison.Ordinal)}"
-            : CulpritText.Of(culprit, session.Book.Household)));
+        : string.Join(' ', Plan.Culprits.Take(2).Select(culprit => CulpritText.Of(culprit, session.Book.Household, HasMore)));
 
     /// <inheritdoc/>
     protected override string Status => Plan.Difference is { IsZero: true } ? "It agrees; c writes it down."
@@ -108,16 +106,23 @@ internal sealed class ReconcileScreen : CursorScreen
     // Before the first tick a difference is no sign of anything: all that is on its way is in it.
     private bool IsTicked => Plan.Lines.IsEmpty || !Plan.Draft.AtBank.IsEmpty;
 
+    private bool IsBegun => Plan.Draft.Balance is not null || !Plan.Draft.AtBank.IsEmpty;
+
+    private bool HasMore => Plan.Draft.AtBank.Count < Plan.Lines.Length;
+
     private AccountLine? Here => Plan.Lines.IsEmpty ? null : Plan.Lines[Math.Clamp(Cursor, 0, Plan.Lines.Length - 1)];
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Under(int width)
     {
         ReconciliationPlan now = Plan;
-        return new TextTable(
+        TextTableLines lines = new TextTable(
             [Report.Amounts("bank"), Report.Amounts("here"), Report.Amounts("on its way"), Report.Amounts("difference")],
             [[now.Draft.Balance?.ToString(session.Style) ?? "?", now.Here.ToString(session.Style), now.OnItsWay.ToString(session.Style), now.Difference?.ToString(session.Style) ?? "?"]],
-            decimalMark: session.Style.DecimalMark).Lay(width - 2).All.Where(line => !line.StartsWith('-')).Select(line => FrameLine.Of(" " + line, now.Difference is { IsZero: false } && IsTicked ? Ink.Alert : Ink.Plain));
+            decimalMark: session.Style.DecimalMark).Lay(width - 2);
+
+        // While lines are left to tick a difference is no alarm.
+        return lines.Header.Take(1).Concat(lines.Rows).Select(line => FrameLine.Of(" " + line, now.Difference is { IsZero: false } ? HasMore ? Ink.Strong : Ink.Alert : Ink.Plain));
     }
 
     /// <inheritdoc/>

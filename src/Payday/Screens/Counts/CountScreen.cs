@@ -66,7 +66,7 @@ internal sealed class CountScreen : CursorScreen
             Letters.Notes.Does("notes", "Count what is left note by note.", () => new Way.To(ByNotes(Here!))),
             Letters.To.Does("", "What is left goes to another pot, a debt or the account.", () => ToTargets(Here!)),
             .. NeedsName ? Array.Empty<Binding>() : [NameKey],
-            Letters.Gaps.Does("", "Differences of earlier counts that are still open.", () => new Way.To(new DifferencesScreen(session))),
+            Letters.Gaps.Does(Differences.Open(session.Book).Any() ? "gaps" : "", "Differences of earlier counts that are still open.", () => new Way.To(new DifferencesScreen(session))),
             BackKey,
             Day,
         ];
@@ -97,7 +97,7 @@ internal sealed class CountScreen : CursorScreen
     private bool NeedsName => Here is { Fault: CountFault.MoreThanThere or CountFault.Unnamed };
 
     private Binding NameKey => Letters.Explain.Does(
-        NeedsName ? "where from" : "", "Name what is missing from what was spent, or what was found.", ToName);
+        NeedsName ? "where from" : Here?.Entry is null ? "" : "missing", "Name what is missing from what was spent, or what was found.", ToName);
 
     private Way ToName()
     {

@@ -51,7 +51,7 @@ internal sealed class DueScreen(BookSession session, DueLine due, Action<DuePaym
         DuePayment payment = after.Weeks.Payments[^1];
         return
         [
-            payment.Completes ? $"{due.Name} of {DateText.Weekday(due.Date)} is paid." : $"{(payment.Asked!.Value - payment.Amount).ToString(Session.Style)} of {due.Name} is still to pay.",
+            payment.Completes ? $"{due.Name} of {DateText.Weekday(due.Date)} is paid then." : $"{(payment.Asked!.Value - payment.Amount).ToString(Session.Style)} of {due.Name} is still to pay then.",
             .. BalanceChanges.Of(Book, after, [due.Key.Debt is { } debt ? LedgerEnd.InAccount(Purpose.ForDebt(debt)) : LedgerEnd.InAccount(Purpose.SetAside(due.Key.Bill!.Value)), LedgerEnd.InAccount(Purpose.Buffer), .. due.Key.Debt is { } owed ? [new LedgerEnd.Owed(owed)] : Array.Empty<LedgerEnd>()]),
         ];
     }

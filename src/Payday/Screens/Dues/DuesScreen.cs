@@ -17,6 +17,7 @@ namespace Payday.Screens.Dues;
 /// <summary>Bills and minimums, what was paid of late and what comes, with what each has: ticked once they have left the account.</summary>
 internal sealed class DuesScreen : CursorScreen
 {
+    private const string PaidHelp = "It has left the account: Right takes all of it today, or type another amount or day first.";
     private const int DaysBack = 35;
     private const int DaysAhead = 62;
 
@@ -27,7 +28,7 @@ internal sealed class DuesScreen : CursorScreen
     public DuesScreen(BookSession session)
     {
         this.session = session;
-        Cursor = Paid.Length + Extra.Length;
+        Cursor = Paid.Length + Extra.TakeWhile(own => own.IsSaid).Count();
     }
 
     /// <inheritdoc/>
@@ -58,8 +59,9 @@ internal sealed class DuesScreen : CursorScreen
         _ when Own is { } own => [session.Changing(this, new(Key.Space, "Space", own.IsSaid ? "not paid" : "paid", "You have paid it yourself; Space again says that you haven't.", () => Tick(own)))],
         ({ } due, _) =>
         [
-            session.Changing(this, new(Key.Space, "Space", "paid", "It has left the account: Right takes all of it today, or type another amount or day first.", () => new Way.To(new DueScreen(session, due, Ticked)))),
-            session.Changing(this, Letters.TakeOut.Does("free", "What is to be paid of it needs no more money; after a question.", () => new Way.To(Free(due)))),
+            session.Changing(this, new(Key.Space, "Space", "paid", PaidHelp, () => ToPaid(due))),
+            session.Changing(this, new(Key.Enter, "Enter", "", PaidHelp, () => ToPaid(due))),
+            session.Changing(this, Letters.TakeOut.Does("free its money", "What is to be paid of it needs no more money; after a question.", () => new Way.To(Free(due)))),
             session.Changing(this, Letters.Undo.Does(session.Book.Weeks.StandingPayments.Any() ? "undo" : "", "Take back the last payment that was ticked, after a question.", ToLast)),
         ],
         (_, { Number: { } number }) => [session.Changing(this, Letters.Undo.Does("undo", "Take back this payment, after a question.", () => new Way.To(PaymentBack.Question(session, number))))],
@@ -71,7 +73,7 @@ internal sealed class DuesScreen : CursorScreen
     {
         _ when Own is { } own => $"{Name(own)}: pay {Shown(own.Amount)} above its minimum yourself; the account here counts it as paid since the payday of {DateText.Weekday(own.Since)}. {(own.IsSaid ? "You said that it is paid" : "Space says that you did")}; it is here until the bank shows it or the next payday is closed.",
         ({ } due, _) => $"{due.Name}, due {DateText.Long(due.Date)}: {Shown(due.Rest)} to pay{(due.Paid.IsZero ? "" : $", {Shown(due.Paid)} was paid")}; the account has {Shown(due.Has)} for it{(due.Bought.IsPositive ? $", {Shown(due.Bought)} of it for what was bought with the card" : "")}."
-            + (due.Date < session.Today ? " Its day is past: the next payday takes it as paid, unless it is changed there." : ""),
+            + (due.Date < session.Today ? " Its day is past: the next payday has it ticked as paid; untick it there if it isn't." : ""),
         (_, { Number: null } paid) => $"{paid.Name}: {Shown(paid.Amount)}, marked paid by the payday of {DateText.Day(paid.PaidOn)}. On home: l, then u on it undoes it.",
         (_, { } paid) => $"{paid.Name}: {(paid.Amount.IsZero ? DuesReport.State(paid) : $"{Shown(paid.Amount)} paid")} on {DateText.Long(paid.PaidOn)}{(paid is { IsFreed: true, Amount.IsPositive: true } ? ", the rest freed" : "")}.",
         _ => "",
@@ -82,7 +84,7 @@ internal sealed class DuesScreen : CursorScreen
     {
         get
         {
-            Money past = Money.Sum(Open.Where(due => due.Date <= session.Today).Select(due => due.Rest), session.Book.Household.Currency);
+            Money past = Money.Sum(Open.Where(due => due.Date <= session.Today).Select(due => due.Rest).Concat(Extra.Where(own => !own.IsSaid).Select(own => own.Amount)), session.Book.Household.Currency);
             return past.IsZero ? "Nothing that is due by today waits." : $"{Shown(past)} due by today is not ticked.";
         }
     }
@@ -106,7 +108,7 @@ internal sealed class DuesScreen : CursorScreen
             [Report.Names("Bill or debt"), new("") { Drops = 1 }, new("due"), Report.Amounts("amount"), Report.Amounts("has"), new("")],
             [
                 .. Paid.Select(paid => ImmutableArray.Create(paid.Name, DuesReport.Kind(paid.Key), DateText.Weekday(paid.Date), Shown(paid.Amount), "", State(paid))),
-                .. Extra.Select(own => ImmutableArray.Create(Name(own), "extra", DateText.Weekday(own.Since), Shown(own.Amount), "", own.IsSaid ? "paid" : "to pay")),
+                .. Extra.Select(own => ImmutableArray.Create(Name(own), DuesReport.Extra, DateText.Weekday(own.Since), Shown(own.Amount), "", own.IsSaid ? "paid" : "to pay")),
                 .. Open.Select(due => ImmutableArray.Create(due.Name, DuesReport.Kind(due.Key), DateText.Weekday(due.Date), Shown(due.Rest), Shown(due.Has), State(due))),
             ],
             gap: width < 74 ? 1 : 2,
@@ -169,12 +171,14 @@ internal sealed class DuesScreen : CursorScreen
     private void Ticked(DuePayment payment)
     {
         Cursor = Math.Min(Cursor + 1, Count - 1);
-        News = payment.Completes ? "Ticked." : $"{Shown(payment.Amount)} paid; {Shown(payment.Asked!.Value - payment.Amount)} is still to pay. x frees it.";
+        News = payment.Completes ? $"{Shown(payment.Amount)} to {CleanText.OneLine(NameOf(payment.Key.Owner))} ticked as paid." : $"{Shown(payment.Amount)} paid; {Shown(payment.Asked!.Value - payment.Amount)} is still to pay. x frees it.";
     }
 
     private string NameOf(DueOwner owner) => owner.Bill is { } bill ? EndText.Bill(session.Book.Household, bill) : EndText.Debt(session.Book.Household, owner.Debt!.Value);
 
     private Way ToLast() => session.Book.Weeks.StandingPayments.LastOrDefault() is { } last ? new Way.To(PaymentBack.Question(session, last.Number)) : new Way.Says("Nothing was ticked yet.");
+
+    private Way.To ToPaid(DueLine due) => new(new DueScreen(session, due, Ticked));
 
     private FreeScreen Free(DueLine due) => new(session, due);
 }

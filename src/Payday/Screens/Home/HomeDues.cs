@@ -26,7 +26,7 @@ internal static class HomeDues
         string until = to == today ? "today" : $"until {DateText.Weekday(to)}";
         return dues.IsEmpty
             ? [FrameLine.Headed(width, $"Nothing falls due {until}")]
-            : [FrameLine.Headed(width, $"Due {until}", right: Money.Sum(dues.Select(due => due.Amount), book.Household.Currency).ToString(book.Household.Settings.Numbers)), .. Grid.Lay(Pieces(dues, book, today, width), width)];
+            : [FrameLine.Headed(width, $"Due {until}", right: Money.Sum(dues.Select(due => due.Amount), book.Household.Currency).ToString(book.Household.Settings.Numbers)), .. Grid.Lay(Pieces(dues, book, today, width), width, across: true)];
     }
 
     private static ImmutableArray<FrameLine> Pieces(ImmutableArray<ComingDue> dues, Book book, LocalDate today, int width)

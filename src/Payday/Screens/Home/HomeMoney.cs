@@ -14,6 +14,8 @@ internal static class HomeMoney
 {
     // What the rule itself and the blanks around its words take at least.
     private const int Rules = 12;
+    private const int WideGap = 3;
+    private const int NarrowGap = 2;
 
     private static readonly ImmutableArray<(string Word, PurposeKind[] Kinds)> Sorts =
     [
@@ -62,8 +64,13 @@ internal static class HomeMoney
         }
     }
 
-    // What is for nothing else in cash is the notes that lie about.
-    private static string Word(string word, Place place) => word == "buffer" && place == Place.Cash ? "loose notes" : word;
+    // What is for nothing else in cash is the notes that lie about, and what of the pots isn't in the wallet is at home.
+    private static string Word(string word, Place place) => (word, place) switch
+    {
+        ("buffer", Place.Cash) => "loose notes",
+        ("pots", Place.Cash) => "at home",
+        _ => word,
+    };
 
     private static Money Sum(Balances balances, Place place, PurposeKind[] kinds) =>
         Money.Sum(balances.PurposesIn(place).Where(purpose => kinds.Contains(purpose.Purpose.Kind)).Select(purpose => purpose.Amount), balances.Currency);
@@ -71,17 +78,17 @@ internal static class HomeMoney
     // Word and amount stay together.
     private static IEnumerable<string> Wrapped(string[] parts, int width)
     {
-        const string Gap = "   ";
+        string gap = new(' ', parts.Sum(TextColumns.Width) + (WideGap * (parts.Length - 1)) <= width ? WideGap : NarrowGap);
         string line = "";
         foreach (string part in parts)
         {
-            if (line.Length > 0 && line.Length + Gap.Length + TextColumns.Width(part) > width)
+            if (line.Length > 0 && line.Length + gap.Length + TextColumns.Width(part) > width)
             {
                 yield return line;
                 line = "";
             }
 
-            line += (line.Length == 0 ? "" : Gap) + part;
+            line += (line.Length == 0 ? "" : gap) + part;
         }
 
         yield return line;

@@ -113,8 +113,7 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         Book book = session.Book;
         FrameLine[] lines =
         [
-            .. NextLines(width - 2).Select(line => FrameLine.Of(" " + line, Ink.Strong)),
-            .. Needs(width),
+            .. InOrder(Next(width), Needs(width)),
             .. HomeMoney.Lines(book, BankAgreement.Of(book), OnTheWay.Of(book), width),
             .. HomePots.Lines(book, session.Today, width),
             .. HomeDues.Lines(book, session.Today, width),
@@ -122,6 +121,12 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
         ];
         return [.. lines, .. outlook.Lines(book, width, Room - lines.Length)];
     }
+
+    // The most urgent first: a payday that is still to come waits for nobody.
+    private FrameLine[] InOrder(IEnumerable<FrameLine> next, IEnumerable<FrameLine> needs) =>
+        Core.Routines.Routine.Next(session.Book) is { Ok: true, Value: var date } && date > session.Today ? [.. needs, .. next] : [.. next, .. needs];
+
+    private IEnumerable<FrameLine> Next(int width) => NextLines(width - 2).Select(line => FrameLine.Of(" " + line, Ink.Strong));
 
     // What Enter does has a line of its own where it doesn't fit beside the date.
     private IEnumerable<string> NextLines(int width)

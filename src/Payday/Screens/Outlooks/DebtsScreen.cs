@@ -1,4 +1,5 @@
-using Payday.Core.Books;
+using Payday.Core.Faults;
+using Payday.Core.Outlooks;
 using Payday.Core.Status;
 using Payday.Reports;
 using Payday.Screens.Frames;
@@ -10,7 +11,8 @@ namespace Payday.Screens.Outlooks;
 /// <summary>The debts: how far each has come, and the way out of them.</summary>
 internal sealed class DebtsScreen(BookSession session) : PageScreen
 {
-    private (Book Book, DebtsAhead Ahead)? worked;
+    // Worked out once for each book: every key would ask again.
+    private readonly OfBook<(DebtsAhead Ahead, Result<Outlook> Outlook)> worked = new(session, () => (DebtsAhead.Of(session.Book, session.Today), Outlook.Of(session.Book, Outlook.UsualPaydays)));
 
     /// <inheritdoc/>
     public override string Title => "Debts";
@@ -28,7 +30,7 @@ internal sealed class DebtsScreen(BookSession session) : PageScreen
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width)
     {
-        DebtsAhead ahead = Worked();
+        (DebtsAhead ahead, Result<Outlook> outlook) = worked.Value;
         if (ahead.Debts.IsEmpty)
         {
             return [FrameLine.Of(" No debts.")];
@@ -40,18 +42,8 @@ internal sealed class DebtsScreen(BookSession session) : PageScreen
             FrameLine.Empty,
             .. DebtsAheadReport.HasWay(ahead) ? [.. DebtsAheadReport.Curves(ahead, session.Today, session.Style, width - 2).Select(line => FrameLine.Of(" " + line)), FrameLine.Empty] : Array.Empty<FrameLine>(),
             .. DebtsAheadReport.Notes(ahead, session.Style).SelectMany(note => TextWrap.Lines(note, width - 2).Select(line => FrameLine.Of(" " + line, note[0] == '!' ? Ink.Alert : Ink.Plain))),
+            .. new[] { DebtsAheadReport.EachPayday(ahead, outlook, " (j at home)") }.Where(each => each.Length > 0).SelectMany(each => TextWrap.Lines(each, width - 2)).Select(line => FrameLine.Of(" " + line)),
             FrameLine.Of(" " + DebtsAheadReport.Caution, Ink.Quiet),
         ];
-    }
-
-    // Worked out once for each book: every key would ask again.
-    private DebtsAhead Worked()
-    {
-        if (worked is not { } known || !ReferenceEquals(known.Book, session.Book))
-        {
-            worked = known = (session.Book, DebtsAhead.Of(session.Book, session.Today));
-        }
-
-        return known.Ahead;
     }
 }

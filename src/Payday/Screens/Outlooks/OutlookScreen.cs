@@ -14,7 +14,6 @@ namespace Payday.Screens.Outlooks;
 /// <summary>The coming paydays as their routines would close, with what the account has then as a line; and what a change would do.</summary>
 internal sealed class OutlookScreen(BookSession session) : PageScreen
 {
-    private const int Paydays = 26;
     private const int ChartHeight = 6;
     private const int HeaderLines = 2;
 
@@ -79,9 +78,9 @@ internal sealed class OutlookScreen(BookSession session) : PageScreen
     {
         if (worked is not { } known || !ReferenceEquals(known.Book, session.Book))
         {
-            Result<Outlook> plan = Outlook.Of(session.Book, Paydays);
+            Result<Outlook> plan = Outlook.Of(session.Book, Outlook.UsualPaydays);
             Book book = tried.Select(text => Trial.Parse(session.Book.Household, text)).Where(trial => trial.Ok).Aggregate(session.Book, (so, trial) => trial.Value!.In(so));
-            worked = known = (session.Book, plan, ReferenceEquals(book, session.Book) ? plan : Outlook.Of(book, Paydays));
+            worked = known = (session.Book, plan, ReferenceEquals(book, session.Book) ? plan : Outlook.Of(book, Outlook.UsualPaydays));
         }
 
         return (known.Plan, known.Trial);

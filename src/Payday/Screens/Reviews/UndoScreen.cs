@@ -20,7 +20,9 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
 {
     private readonly OfBook<(Result<Book> Trial, Obstacle? Obstacle)> now = new(
         session, () => (Undoing.Of(session.Book, movement.Number, session.Today, "trial"), Undoing.InTheWay(session.Book, movement.Number)));
-    private bool done;
+
+    // Undone here, with what it belongs to, or before.
+    private bool IsDone => session.Book.Ledger.UndoneBy(movement.Number) is not null;
 
     /// <inheritdoc/>
     public override string Title => $"Undo ledger line {movement.Number}";
@@ -29,15 +31,15 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
     protected override string Aside => DateText.Long(movement.Date);
 
     /// <inheritdoc/>
-    protected override IReadOnlyList<Binding> Keys => now.Value.Trial.Ok && !done
+    protected override IReadOnlyList<Binding> Keys => now.Value.Trial.Ok && !IsDone
         ? [new(Key.Enter, "Enter", "undo it", "Say why, and write the reverse to the ledger.", () => new Way.Edit(new CellEdit("Undone because", "", Undo)))]
-        : FirstBack.Keys(session, done ? null : now.Value.Obstacle);
+        : FirstBack.Keys(session, IsDone ? null : now.Value.Obstacle);
 
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width)
     {
         (Result<Book> trial, Obstacle? obstacle) = now.Value;
-        Said[] lines = done ? [MovementText.Sentence(session.Book, movement), "", "It is undone. Esc leads back to the ledger."]
+        Said[] lines = IsDone ? [MovementText.Sentence(session.Book, movement), "", "It is undone. Esc leads back to the ledger."]
             : trial.Ok ? [MovementText.Sentence(session.Book, movement), "", .. After(trial.Value)]
             : [MovementText.Sentence(session.Book, movement), "", Said.Alert(obstacle is null ? FaultTexts.Of(trial.Fault!, session.Style) : FirstBack.Text(session, obstacle))];
         return Said.Lines(lines, width);
@@ -76,7 +78,6 @@ internal sealed class UndoScreen(BookSession session, Movement movement) : PageS
         }
 
         session.Take(undone.Value);
-        done = true;
         return null;
     }
 }

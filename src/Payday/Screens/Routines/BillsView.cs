@@ -68,7 +68,7 @@ internal sealed class BillsView(RoutineWork work) : StepView(work)
         Rule = RuleTexts.Due,
         Sign = row.Paid ? RowSigns.Done : row.Changed ? '*' : ' ',
         Ink = row.Paid ? Ink.Done : Ink.Plain,
-        Detail = [$"{row.Name}, due {DateText.Long(row.Date)}, usually {Shown(row.Usual)}.", row.Paid ? StepTexts.Paid : "It stays set aside until it is paid; the next payday asks again."],
+        Detail = [$"{row.Name}, due {DateText.Long(row.Date)}, usually {Shown(row.Usual)}.", row.Paid ? row.Date < Plan.Period.First ? StepTexts.TakenAsPaid : StepTexts.Paid : "It stays set aside until it is paid; the next payday takes it up again."],
         Edit = Amount($"{row.Name} comes to", row.Amount, (draft, amount) => draft with
         {
             Dues = draft.Dues.SetItem(row.Key, new DueDecision(amount, draft.Dues.GetValueOrDefault(row.Key)?.Paid)),

@@ -66,7 +66,7 @@ internal sealed class DebtsView(RoutineWork work) : StepView(work)
         string split = $"{row.Name}: {Shown(row.Payment)} pays {Shown(row.Interest)} interest and {Shown(row.Payment - row.Interest)} of the balance{(row.Bought.IsPositive ? $"; {Shown(row.Bought)} of it was bought with the card and waits in the account for it" : "")}.";
         bool never = Plan.Surplus.Without.Never.Contains(row.DebtId);
         string end = row.NewBalance.IsZero ? "That is all that is owed, so it is paid off. " : "";
-        return [split, end + (row.Payment < row.Minimum ? "That is below the minimum." : never ? "At its minimum it never ends. Pay more, or talk to the lender." : row.Paid ? StepTexts.Paid : "It stays set aside until it is paid; the next payday asks again.")];
+        return [split, end + (row.Payment < row.Minimum ? "That is below the minimum." : never ? "At its minimum it never ends. Pay more, or talk to the lender." : row.Paid ? row.Due < Plan.Period.First ? StepTexts.TakenAsPaid : StepTexts.Paid : "It stays set aside until it is paid; the next payday takes it up again.")];
     }
 
     private Way TakeAll()

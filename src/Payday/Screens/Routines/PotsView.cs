@@ -55,12 +55,14 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
     protected override ImmutableArray<TextColumn> ColumnsIn(int width) =>
     [
         Report.Names("Pot") with { MinWidth = 15 }, new("where") { Drops = 2 }, Report.Amounts("has now") with { Drops = 1 },
-        Report.Amounts("proposed"), Report.Amounts("fill") with { MinWidth = TextColumns.Width(Proposed) }, new("why") { Shrinks = true, MinWidth = width < Roomy ? 16 : 31 },
+        Report.Amounts("proposed"), Report.Amounts("fill") with { MinWidth = TextColumns.Width(Proposed) }, new("why") { Shrinks = true, MinWidth = width < Roomy ? 16 : Math.Min(31, LongestWhy) },
     ];
 
     /// <inheritdoc/>
     protected override ImmutableArray<string> Totals =>
         ["Together", "", "", Proposed, Shown(Plan.Pots.Total), ""];
+
+    private int LongestWhy => Plan.Pots.Rows.Max(row => TextColumns.Width(PotsReport.Cells(row, Style)[^1]));
 
     private string Proposed => Shown(Money.Sum(Plan.Pots.Rows.Select(row => row.Proposed), Plan.Pots.Total.Currency));
 
@@ -100,7 +102,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
         string over = NotInNotesText.Of(Plan, cash, Style);
         return
         [
-            $"{row.Pot.Name}: {weeks}.",
+            $"{row.Pot.Name}: {weeks}{(cash.KeptBack.IsPositive ? $"; {Shown(cash.KeptBack)} not in notes" : "")}.",
             $"{row.Why}. {(row.Cut.IsPositive && row.Pot.Floor.IsPositive ? $"A cut leaves at least {Shown(row.Pot.Floor)}. " : "")}{wishes}",
             .. over.Length == 0 ? Array.Empty<string>() : [over],
         ];

@@ -143,9 +143,11 @@ internal sealed class RoutineScreen : Screen
         RoutinePlan plan = work.Plan;
         int fillDays = plan.Period.FillDays(plan.Book.Household.Settings.FillDay).Length;
         string extra = plan.Payday.IsExtra ? " (extra payday)" : "";
+        int days = Period.DaysBetween(work.Session.Today, plan.Period.First);
+        string payday = days > 1 ? $"{DateText.Weekday(plan.Period.First)}, still {"day".ToQuantity(days)} off" : DateText.Long(plan.Period.First);
         yield return FrameLine.Of(
             TextColumns.Ends(
-                $" Payday of {DateText.Long(plan.Period.First)}{extra}",
+                $" Payday of {payday}{extra}",
                 $"{(width < TextFrame.Complete.Width ? "" : "covers ")}{DateText.Short(plan.Period.First)} to {DateText.Short(plan.Period.Last)}, {"fill day".ToQuantity(fillDays)} ",
                 width),
             Ink.Strong);

@@ -13,7 +13,7 @@ namespace Payday.Screens.Routines;
 /// <summary>Step 7: the papers as they will print, and the closing.</summary>
 internal sealed class SlipView(RoutineWork work) : StepView(work)
 {
-    private const string NoChange = "The slip follows from the steps before it; Left leads back to them.";
+    private const string NoChange = "Nothing is changed here: c closes the payday, Left leads back to the steps before.";
 
     /// <inheritdoc/>
     public override RoutineStep Step => RoutineStep.Slip;

@@ -8,6 +8,9 @@ namespace Payday.Screens.Routines;
 /// <summary>The day's arithmetic as it would stand on paper, and what is left to place.</summary>
 internal static class SumLine
 {
+    // From so many columns on the result stands beside a sum of one line, too.
+    private const int Roomy = 110;
+
     /// <summary>A rule, the sum on as many lines as it needs, and the result, at the right end.</summary>
     public static IEnumerable<FrameLine> Of(RoutinePlan plan, int width)
     {
@@ -24,7 +27,7 @@ internal static class SumLine
             $"- {plan.Surplus.Placed.ToString(style)} placed",
         ];
         Money left = plan.LeftToPlace;
-        string result = left.IsZero ? $"= {left.ToString(style)}, all placed " : left.IsNegative ? $"= {left.ToString(style)}, more is placed than there is " : $"= {left.ToString(style)} left to place ";
+        string result = left.IsZero ? $"= {left.ToString(style)}, all placed " : left.IsNegative ? $"= {left.ToString(style)}, more is placed than there is: lower something " : $"= {left.ToString(style)} left to place ";
         Ink ink = left.IsZero ? Ink.Done : left.IsNegative ? Ink.Alert : Ink.Strong;
         yield return FrameLine.Rule(width);
         string line = "";
@@ -43,7 +46,7 @@ internal static class SumLine
 
         // The result gets a line of its own unless the sum needed a second one that has room for it.
         int room = width - TextColumns.Width(line);
-        if (full && TextColumns.Width(result) < room)
+        if ((full || width >= Roomy) && TextColumns.Width(result) < room)
         {
             yield return new FrameLine([new Span(line, Ink.Plain), new Span(TextColumns.PadLeft(result, room), ink)]);
             yield break;

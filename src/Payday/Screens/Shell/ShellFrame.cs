@@ -60,6 +60,7 @@ internal sealed class ShellFrame(Func<string> standing)
         bool isFree = frame.Lines.Skip(row + 1).Take(fault.Length).All(line => string.IsNullOrWhiteSpace(line.Text));
         FrameLine[] lines = [.. frame.Lines];
         fault.CopyTo(lines, isFree ? row + 1 : row - fault.Length);
+        lines[row - 1] = fault.Length == 0 ? TypedLine.Above(frame, row, size.Width) : lines[row - 1];
         lines[row] = FrameLine.Of(TypedLine.Asked(cell, size.Width), Ink.Strong).Fit(size.Width);
         lines[^1] = FrameLine.Of(TypedLine.Keys, Ink.Quiet).Fit(size.Width);
         return new TextFrame([.. lines]);

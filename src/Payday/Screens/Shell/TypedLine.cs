@@ -36,6 +36,18 @@ internal static class TypedLine
         bool IsFree(int row) => row > 0 && string.IsNullOrWhiteSpace(screen.Lines[row].Text);
     }
 
+    /// <summary>The line above the row in which is typed: a sentence that goes on under it ends in dots.</summary>
+    /// <param name="screen">The screen while nothing is typed.</param>
+    /// <param name="row">The row in which is typed, not the first.</param>
+    /// <param name="width">The terminal's width in columns.</param>
+    public static FrameLine Above(TextFrame screen, int row, int width)
+    {
+        FrameLine above = screen.Lines[row - 1];
+        string text = above.Text.TrimEnd();
+        bool goesOn = text.Length > 0 && !string.IsNullOrWhiteSpace(screen.Lines[row].Text) && (char.IsLetterOrDigit(text[^1]) || text[^1] == ',');
+        return goesOn ? FrameLine.Of(TextColumns.Truncate(text + " …", width - 1), above.Spans[0].Ink).Fit(width) : above;
+    }
+
     /// <summary>Where the field begins, in columns and rows.</summary>
     public static Point Begins(CellEdit cell, int row, int width) => new(TextColumns.Width(Asked(cell, width)), row);
 

@@ -40,7 +40,7 @@ public sealed class DuesScreenTests : IDisposable
 
         DuePayment paid = Assert.Single(demo.Session.Book.Weeks.Payments);
         Assert.Equal((due.Key, due.Rest, new LocalDate(2026, 3, 13), true), (paid.Key, paid.Amount, paid.Date, paid.Completes));
-        Assert.Equal("Ticked.", hand.Message);
+        Assert.Equal("36.92 to Sofa card ticked as paid.", hand.Message);
     }
 
     [Fact]

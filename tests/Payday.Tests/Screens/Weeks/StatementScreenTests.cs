@@ -83,7 +83,7 @@ public sealed class StatementScreenTests : IDisposable
 
         hand.Press("l").To("fee").Press("u");
         Assert.Contains(
-            "belongs to the fee of 30 Mar 2026 (account entry 1), so it isn't undone alone; take that back as a whole. Before it comes the statement to 31 Mar 2026; Enter leads there.",
+            "belongs to the fee of 30 Mar 2026 (account entry 1), so it isn't undone alone; take that back as a whole. First to be taken back is the statement to 31 Mar 2026; Enter leads there.",
             string.Join(' ', string.Join(' ', hand.Shown(new Size(80, 24))).Split(' ', StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
         hand.Press("Enter");
         Assert.StartsWith("Take back the statement to ", hand.Top.Title, StringComparison.Ordinal);
@@ -91,6 +91,7 @@ public sealed class StatementScreenTests : IDisposable
 
         Assert.Equal("The statement is taken back.", hand.Message);
         Assert.True(demo.Stored.Weeks.Entries[0].Undone);
+        Assert.Contains(hand.Shown(new Size(80, 24)), line => line.Contains("It is undone.", StringComparison.Ordinal));
     }
 
     [Fact]

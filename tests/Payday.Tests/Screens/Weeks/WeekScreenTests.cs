@@ -127,10 +127,10 @@ public sealed class WeekScreenTests : IDisposable
     public void Fills_AfterAPurchaseByCard_StillWaitWithWhatIsLeft()
     {
         string before = Page(On(new HomeScreen(demo.Session)));
-        Assert.Contains("Fill the wallet (f): 5 pots,", before, StringComparison.Ordinal);
+        Assert.Contains("fill the wallet (f): 5 pots,", Prose(before), StringComparison.Ordinal);
         demo.Session.Take(Purchasing.Enter(demo.Session.Book, new PurchaseEntry(Friday13March, new PotId("food"), Cents(2340), "shop")).Value!);
 
-        Assert.Contains("Fill the wallet (f): 5 pots,", Page(On(new HomeScreen(demo.Session))), StringComparison.Ordinal);
+        Assert.Contains("fill the wallet (f): 5 pots,", Prose(Page(On(new HomeScreen(demo.Session)))), StringComparison.Ordinal);
         Hand hand = On(new FillsScreen(demo.Session)).To("180.00  left of 205.00");
         Assert.Contains("180.00  left of 205.00  to fill", Page(hand), StringComparison.Ordinal);
         Assert.Contains("180.00 of 205.00, as the rest was taken from it already", string.Join(' ', Page(hand).Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
@@ -193,7 +193,7 @@ public sealed class WeekScreenTests : IDisposable
         string shown = Page(On(new FillsScreen(demo.Session)).To("left of"));
         Assert.Contains("110.00  left of 205.00", shown, StringComparison.Ordinal);
         Assert.Contains("110.00 of 205.00, as the rest was used at home before.", string.Join(' ', shown.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
-        Assert.Contains("Fill the wallet (f): 5 pots, 220.00.", Page(On(new HomeScreen(demo.Session))), StringComparison.Ordinal);
+        Assert.Contains("fill the wallet (f): 5 pots, 220.00.", Prose(Page(On(new HomeScreen(demo.Session)))), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -337,7 +337,7 @@ public sealed class WeekScreenTests : IDisposable
         string fills = string.Join(' ', On(new FillsScreen(demo.Session)).Shown(Complete));
         string sum = Money.Sum(WalletFills.Waiting(demo.Session.Book, Friday13March).Select(part => part.Amount), Currency.FromCode("USD")).ToPlain();
         int pots = WalletFills.Waiting(demo.Session.Book, Friday13March).Length;
-        Assert.Contains($"Fill the wallet (f): {pots} pots, {sum}", home, StringComparison.Ordinal);
+        Assert.Contains($"ill the wallet (f): {pots} pots, {sum}", Prose(home), StringComparison.Ordinal);
         Assert.Contains($"{pots} pots to fill by today, {sum}.", fills, StringComparison.Ordinal);
         Assert.Contains("week over", fills, StringComparison.Ordinal);
     }
@@ -461,9 +461,9 @@ public sealed class WeekScreenTests : IDisposable
     public void Home_ScrolledDownAndLedBackTo_BeginsAtItsTop()
     {
         Hand hand = On(new HomeScreen(demo.Session)).Press("PgDn");
-        Assert.DoesNotContain("Next payday", hand.Shown(Complete)[1], StringComparison.Ordinal);
+        Assert.DoesNotContain("spending pots to count", hand.Shown(Complete)[1], StringComparison.Ordinal);
         hand.Press("w").Type("21.50").Press("c");
-        Assert.Contains("Next payday", hand.Shown(Complete)[1], StringComparison.Ordinal);
+        Assert.Contains("spending pots to count", hand.Shown(Complete)[1], StringComparison.Ordinal);
     }
 
     [Theory]
@@ -519,4 +519,7 @@ public sealed class WeekScreenTests : IDisposable
     }
 
     private static string Page(Hand hand) => string.Join('\n', hand.Shown(Complete));
+
+    // Sentences as they are, wherever the lines end.
+    private static string Prose(string page) => string.Join(' ', page.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }
