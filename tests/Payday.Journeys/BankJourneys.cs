@@ -9,7 +9,7 @@ public class BankJourneys
     {
         using ScratchFolder folder = new ScratchFolder().WithWeeks(withReserve: true, WeekHousehold.Rent);
         using var terminal = TerminalSession.Home(folder);
-        terminal.Press("q", "Bills and minimums").Press("Space", "Rent, paid").WaitFor("is paid.").Press("Right", "Ticked.").Press("Escape", "Esc leave");
+        terminal.Press("q", "Bills and minimums").Press("Space", "Rent, paid").WaitFor("is paid then.").Press("Right", "ticked as paid.").Press("Escape", "Esc leave");
         terminal.Press("$", "Nothing came in or went out").Press("a", "Came in or went out")
             .Press("Down", ">Amount").Fill("Amount", "12.80", ">For").Press("r", "refund").Press("Right", "Came in, went out");
         terminal.Press("a", "Came in or went out").Press("w", "Went out").Press("Down", ">Amount").Fill("Amount", "45", ">For").Press("r", "For     Reserve")

@@ -39,7 +39,7 @@ public class LookJourneys
 
         first.Press("t", "No money was moved yet").Press("a", "Move money").Press("r", "From    Reserve").Press("Down", "What gets it")
             .Press("b", "To      Birthdays").Press("Down", "How much").Fill("Amount", "30", "Amount  30.00").Press("Right", "from Reserve to Birthdays").Press("Escape", "Esc leave");
-        first.Press("q", "Bills and minimums").Press("Space", "Rent, paid").Press("Right", "Ticked.");
+        first.Press("q", "Bills and minimums").Press("Space", "Rent, paid").Press("Right", "ticked as paid.");
 
         second.WaitFor("More is stored since").Press("C-r", "30.00").WaitFor("new ledger lines.").Press("t", "30.00 from Reserve to Birthdays").Press("Escape", "Esc leave").Press("q", "paid ");
     }

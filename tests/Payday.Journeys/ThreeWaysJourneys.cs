@@ -48,7 +48,7 @@ public class ThreeWaysJourneys
         Row(terminal, "From the buffer").Change("10", "+ 10.00 buffer").On(1, 2);
         Row(terminal, "After-school club").Change("70", "*70.00").Press("Space", " paid").Press("=", "Enter do it").Press("Enter", "- 0.00 bills").On(2, 3);
         Row(terminal, "Sofa card").Change("40", "*40.00");
-        Row(terminal, "Car loan").Press("Space", "Paid: with the closing").On(3, 4);
+        Row(terminal, "Car loan").Press("Space", "Paid: closing the payday").On(3, 4);
         Row(terminal, "Food").Change("390", "*390.00");
         Row(terminal, "Piano fund").Change("20", "*20.00").On(4, 5);
         Row(terminal, "Sofa card").Change("30", "*30.00");

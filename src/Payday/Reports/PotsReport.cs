@@ -13,13 +13,20 @@ namespace Payday.Reports;
 /// <summary>Pots and their fills.</summary>
 internal static class PotsReport
 {
+    /// <summary>What doesn't fit, in a sentence: what pots get less than they ask for, and what bills do.</summary>
+    public static string Short(RoutinePlan plan, NumberStyle style)
+    {
+        Money bills = plan.Bills.Planned - plan.Bills.Total;
+        return $"It doesn't fit: pots get {plan.Pots.Cut.ToString(style)} less than they ask for, the last by rank give first{(bills.IsPositive ? $", and {bills.ToString(style)} less is set aside for bills" : "")}.";
+    }
+
     /// <summary>Step 4 of the routine.</summary>
     public static IEnumerable<string> Step(RoutinePlan plan, NumberStyle style) =>
     [
         .. Report.Heading("4 Pots"),
         .. plan.Pots.Rows.IsEmpty ? ["No pots."] : Rows(plan.Pots, style),
         .. plan.Pots.Cut.IsPositive
-            ? [$"! It doesn't fit: the proposals are {plan.Pots.Cut.ToString(style)} less than the pots ask for."]
+            ? [.. Report.Prose("! " + Short(plan, style))]
             : Array.Empty<string>(),
     ];
 

@@ -39,7 +39,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
     /// <inheritdoc/>
     public override Said Note => Plan.Pots.Cut.IsZero
         ? Said.Quiet(Plan.Pots.Rows.Count(row => row.Asks) is > 0 and var asking ? $"? {(asking == 1 ? "One pot asks" : $"{asking} pots ask")} what becomes of it; go to its row." : "")
-        : Said.Alert($"It doesn't fit: the proposals are {Shown(Plan.Pots.Cut)} less than the pots ask for, by rank");
+        : Said.Alert(PotsReport.Short(Plan, Style));
 
     /// <inheritdoc/>
     public override ImmutableArray<StepRow> Rows => [.. Plan.Pots.Rows.Select(Row)];
