@@ -50,7 +50,7 @@ public sealed class Ledger
         return Enumerable.Range(earlier.movements.Count, movements.Count - earlier.movements.Count).Select(at => movements[at]);
     }
 
-    /// <summary>The movements of some numbers, in order.</summary>
+    /// <summary>The movements of some numbers, in order, without a look at those before: a payday's, of a long life.</summary>
     /// <param name="first">The first.</param>
     /// <param name="last">The last; below the first for none.</param>
     internal IEnumerable<Movement> Between(long first, long last)
