@@ -73,9 +73,18 @@ public static class SetAsideShares
     {
         Dictionary<BillId, int> places = Enumerable.Range(0, holds.Length).ToDictionary(i => bills[i].BillId);
         Money[] spare = [.. holds.Select((held, i) => (held - bills[i].DueNow).ClampToZero())];
-        foreach (Due due in later.Where(due => places.ContainsKey(due.BillId)))
+        foreach (Due due in later)
         {
-            int i = places[due.BillId];
+            if (left.IsZero)
+            {
+                break;
+            }
+
+            if (!places.TryGetValue(due.BillId, out int i))
+            {
+                continue;
+            }
+
             Money covered = Money.Min(spare[i], due.Amount);
             spare[i] -= covered;
             Money given = Money.Min(due.Amount - covered, left);

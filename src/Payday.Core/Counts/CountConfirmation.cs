@@ -18,10 +18,16 @@ internal static class CountConfirmation
         var writer = new WeekWriter(plan.Book);
         CountRow[] rows = [.. plan.Rows.Where(row => row.Entry is not null)];
         int first = plan.Book.Weeks.Counts.Length;
+        var fills = new List<WalletFill>();
+        var counts = new List<WeekCount>();
         foreach (CountRow row in rows)
         {
-            Count(writer, plan, row, first + 1);
+            ToTakeUp taken = row.ToTakeUp.From(writer.Next);
+            fills.AddRange(taken.Fills);
+            counts.Add(Count(writer, plan, row, taken, first + counts.Count + 1) with { Together = first + 1 });
         }
+
+        writer.Record(weeks => weeks.With(fills) with { Counts = weeks.Counts.AddRange(counts) });
 
         // Last, so that no pot is expected to have what another gave it a moment ago.
         for (int i = 0; i < rows.Length; i++)
@@ -36,27 +42,23 @@ internal static class CountConfirmation
         return Result.Of(writer.Book);
     }
 
-    private static void Count(WeekWriter writer, CountPlan plan, CountRow row, long together)
+    private static WeekCount Count(WeekWriter writer, CountPlan plan, CountRow row, ToTakeUp taken, long number)
     {
         long first = writer.Next;
         LocalDate date = plan.Draft.Date;
         LedgerEnd counted = WalletFills.SpentFrom(row.Pot);
         var lost = LedgerEnd.MissedIn(row.Pot.Id);
         string name = row.Difference.IsZero ? "" : row.Entry!.DifferenceName.Trim();
-        TakenUp taken = WalletFills.TakeUp(writer, row.Pot, date);
+        writer.Add(taken.Movements);
         writer.Move(date, counted, LedgerEnd.SpentFrom(row.Pot.Id), row.Spent, "spent, counted");
         writer.Move(date, counted, lost, row.Difference.ClampToZero(), $"missing: {name}");
         writer.Move(date, lost, counted, (-row.Difference).ClampToZero(), $"found: {name}");
-        writer.Record(weeks => weeks with
+        return new WeekCount(
+            number, date, plan.Week, row.Pot.Id, row.Since, row.Before, row.Filled, row.OwedBack, row.Moved,
+            row.Left, row.Entry!.Notes, row.Spent, row.Difference, name, row.MovesOnTo, first, writer.Last, null)
         {
-            Counts = weeks.Counts.Add(new WeekCount(
-                weeks.Counts.Length + 1, date, plan.Week, row.Pot.Id, row.Since, row.Before, row.Filled, row.OwedBack, row.Moved,
-                row.Left, row.Entry!.Notes, row.Spent, row.Difference, name, row.MovesOnTo, first, writer.Last, null)
-            {
-                Together = together,
-                TakenUp = taken,
-            }),
-        });
+            TakenUp = taken.Taken,
+        };
     }
 
     private static CountFault? MoveOn(WeekWriter writer, CountPlan plan, CountRow row, MoveTarget target, int index)

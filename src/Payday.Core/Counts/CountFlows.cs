@@ -14,13 +14,17 @@ namespace Payday.Core.Counts;
 /// </remarks>
 internal readonly record struct CountFlows(Money Before, Money Filled, Money OwedBack, Money Moved)
 {
-    public static CountFlows Of(Book book, Pot pot, LocalDate date)
+    /// <param name="book">The book.</param>
+    /// <param name="taken">What the count takes as being in the wallet, beyond what is written.</param>
+    /// <param name="pot">The pot.</param>
+    /// <param name="date">The day.</param>
+    public static CountFlows Of(Book book, IEnumerable<Movement> taken, Pot pot, LocalDate date)
     {
         WeekCount? last = book.Weeks.LastCountOf(pot.Id);
         LedgerEnd counted = WalletFills.SpentFrom(pot);
         Money nothing = Money.Zero(book.Household.Currency);
         var flows = new CountFlows(last?.Stayed ?? nothing, nothing, nothing, nothing);
-        foreach (Movement movement in book.Ledger.Of(counted).Where(movement => movement.Date <= date && IsNew(movement, last)))
+        foreach (Movement movement in book.Ledger.Of(counted).Concat(taken.Where(movement => movement.From == counted || movement.To == counted)).Where(movement => movement.Date <= date && IsNew(movement, last)))
         {
             flows = movement.To == counted
                 ? flows.With(movement, movement.From, movement.Amount, pot)

@@ -32,15 +32,20 @@ public sealed record CountPlan(Book Book, CountDraft Draft, LocalDate Week, Immu
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(draft);
-        return new CountPlan(
+        return Of(book, draft, _ => true);
+    }
+
+    /// <summary>The same without a row for pots of which nothing was entered: all that confirming it looks at.</summary>
+    internal static CountPlan OfEntered(Book book, CountDraft draft) => Of(book, draft, pot => draft.Entries.ContainsKey(pot.Id));
+
+    private static CountPlan Of(Book book, CountDraft draft, Func<Pot, bool> hasRow) => new(
             book,
             draft,
             book.Household.Settings.WeekOf(draft.Date),
             [.. book.Household.Pots
-                .Where(pot => pot.Place == Place.Cash)
+                .Where(pot => pot.Place == Place.Cash && hasRow(pot))
                 .Select(pot => CountRules.Row(book, pot, draft.Date, draft.Entries.GetValueOrDefault(pot.Id)))
                 .Where(row => row.Entry is not null || (!(row.Since > draft.Date) && !(row.Expected.IsZero && row.Filled.IsZero && row.OwedBack.IsZero && row.Moved.IsZero)))]);
-    }
 
     /// <summary>Confirms what was entered. Pots without an entry stay uncounted; the draft is done with.</summary>
     /// <returns>The book afterwards; or all that stands in its way.</returns>

@@ -1,6 +1,7 @@
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Fills;
 using Payday.Core.Pots;
 
 namespace Payday.Core.Counts;
@@ -34,6 +35,9 @@ public sealed record CountRow(
     MoveTarget? MovesOnTo,
     CountFault? Fault)
 {
+    /// <summary>What the count takes as being in its wallet, though nobody said so.</summary>
+    internal ToTakeUp ToTakeUp { get; init; } = ToTakeUp.Nothing;
+
     /// <summary>All that was in it since its last count: what stayed, what was filled in, what came from other pots.</summary>
     public Money WasIn => Before + Filled + Moved;
 

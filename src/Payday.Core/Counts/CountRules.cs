@@ -15,17 +15,19 @@ internal static class CountRules
 {
     public static CountRow Row(Book book, Pot pot, LocalDate date, CountEntry? entry)
     {
-        var writer = new WeekWriter(book);
-        WalletFills.TakeUp(writer, pot, date);
-        CountFlows flows = CountFlows.Of(writer.Book, pot, date);
+        var taken = ToTakeUp.Of(book, pot, date);
+        CountFlows flows = CountFlows.Of(book, taken.Movements, pot, date);
         Money nothing = Money.Zero(book.Household.Currency);
         Money owed = EndCourse.Of(book.Ledger, LedgerEnd.InCash(Purpose.OwedBack(pot.Id))).On(date);
         var row = new CountRow(
             pot,
             book.Weeks.LastCountOf(pot.Id)?.Date,
             flows.Before, flows.Filled, flows.OwedBack, flows.Moved,
-            owed, entry, nothing, nothing, nothing, ProposedTarget(book, pot), null);
-        return entry is null ? row : Judged(writer.Book, row, entry, date);
+            owed, entry, nothing, nothing, nothing, ProposedTarget(book, pot), null)
+        {
+            ToTakeUp = taken,
+        };
+        return entry is null ? row : Judged(book, row, entry, date);
     }
 
     private static CountRow Judged(Book book, CountRow row, CountEntry entry, LocalDate date)
@@ -85,7 +87,7 @@ internal static class CountRules
     // A late count can't spend what later purchases have put apart already.
     private static CountFault? TooLate(Book book, CountRow row, Money gone, LocalDate date)
     {
-        Money most = EndCourse.Of(book.Ledger, WalletFills.SpentFrom(row.Pot)).LeastFrom(date);
+        Money most = EndCourse.With(book.Ledger, WalletFills.SpentFrom(row.Pot), row.ToTakeUp.Movements).LeastFrom(date);
         return gone > most && gone.IsPositive
             ? new CountFault.MoreGoneThanCan(row.Pot.Name, most.ClampToZero(), date)
             : null;

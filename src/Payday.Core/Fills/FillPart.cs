@@ -53,23 +53,22 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
 
     /// <summary>Those of a pot with some keys, done ones, by day.</summary>
     internal static ImmutableArray<FillPart> Of(Book book, Pot pot, ImmutableArray<FillKey> keys) =>
-        [.. Of(book, pot, book.Closed.Where(closed => keys.Any(key => key.Payday == closed.Payday)), marked => marked is { State: FillState.Done } done && keys.Contains(done.Key))
-            .Select(part => part with { Moves = part.Marked!.Amount })];
+        [.. Of(book, pot, book.Closed.Where(closed => keys.Any(key => key.Payday == closed.Payday)), marked => marked is { State: FillState.Done } done && keys.Contains(done.Key))];
 
     /// <summary>Those of all pots that are done, by day, then in the order of the household's pots.</summary>
     internal static ImmutableArray<FillPart> Done(Book book) =>
-        [.. book.Household.Pots.Where(GoesThroughTheWallet).SelectMany(pot => Of(book, pot, book.Closed, marked => marked?.State == FillState.Done)).Select(part => part with { Moves = part.Marked!.Amount }).OrderBy(part => part.Key.Day)];
+        [.. ByPot(book, marked => marked?.State == FillState.Done).SelectMany(pot => pot.Parts).OrderBy(part => part.Key.Day)];
 
     /// <summary>Those of all pots that were skipped or not marked, by day.</summary>
     internal static ImmutableArray<FillPart> NotDone(Book book) => book.Remembered(static of => new OpenFills(
-        [.. Opened(of).SelectMany(pot => Moving(of, pot.Pot, pot.Parts)).OrderBy(part => part.Key.Day)])).Parts;
+        [.. ByPot(of, marked => marked?.State != FillState.Done).SelectMany(pot => Moving(of, pot.Pot, pot.Parts)).OrderBy(part => part.Key.Day)])).Parts;
 
     /// <summary>Those of a pot of the paydays whose period goes beyond a day.</summary>
     internal static ImmutableArray<FillPart> Beyond(Book book, Pot pot, LocalDate? day) =>
         Of(book, pot, day is { } last ? book.Closed.Where(closed => closed.Period.Last > last) : book.Closed, _ => true);
 
-    // In one walk over all paydays ever closed, as nearly all of their parts are done.
-    private static IEnumerable<(Pot Pot, ImmutableArray<FillPart> Parts)> Opened(Book book)
+    // In one walk over all paydays ever closed, rather than one for each pot.
+    private static IEnumerable<(Pot Pot, ImmutableArray<FillPart> Parts)> ByPot(Book book, Func<WalletFill?, bool> takes)
     {
         Dictionary<PotId, (FillMarks.OfPot Marks, List<FillPart> Parts)> pots = [];
         Dictionary<PotId, Pot> wallet = book.Household.Pots.Where(GoesThroughTheWallet).ToDictionary(pot => pot.Id);
@@ -83,10 +82,9 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
             foreach (ClosedPart part in book.Weeks.ReceivedOn(closed.Payday)?.Parts ?? closed.Parts)
             {
                 if (!part.Notes.IsEmpty && pots.TryGetValue(part.PotId, out (FillMarks.OfPot Marks, List<FillPart> Parts) pot)
-                    && pot.Marks[closed.Payday, part.Week] is not { State: FillState.Done } and var mark)
+                    && pot.Marks[closed.Payday, part.Week] is var mark && takes(mark))
                 {
-                    pot.Parts.Add(new FillPart(
-                        new FillKey(closed.Payday, part.Week, part.PotId), wallet[part.PotId], part.Notes.Worth(book.Household.Currency), part.Notes, mark));
+                    pot.Parts.Add(Of(book, closed, wallet[part.PotId], part, mark));
                 }
             }
         }
@@ -99,7 +97,7 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
     {
         if (parts.All(part => part.Marked?.State == FillState.Done))
         {
-            return [.. parts.Select(part => part with { Moves = part.Marked!.Amount })];
+            return parts;
         }
 
         EndCourse home = EndCourse.Of(book.Ledger, WalletFills.AtHome(pot));
@@ -113,7 +111,7 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
             promised += moves[part.Key];
         }
 
-        return [.. parts.Select(part => part with { Moves = moves.GetValueOrDefault(part.Key, part.Marked?.Amount ?? part.Amount) })];
+        return [.. parts.Select(part => part with { Moves = moves.GetValueOrDefault(part.Key, part.Moves) })];
     }
 
     // Loops, not a query: it is asked many times on a screen, and goes through all paydays ever closed.
@@ -127,12 +125,18 @@ public sealed record FillPart(FillKey Key, Pot Pot, Money Amount, Notes Notes, W
             {
                 if (!part.Notes.IsEmpty && marks[closed.Payday, part.Week] is var mark && takes(mark))
                 {
-                    parts.Add(new FillPart(new FillKey(closed.Payday, part.Week, pot.Id), pot, part.Notes.Worth(book.Household.Currency), part.Notes, mark));
+                    parts.Add(Of(book, closed, pot, part, mark));
                 }
             }
         }
 
         return [.. parts.OrderBy(part => part.Key.Day)];
+    }
+
+    private static FillPart Of(Book book, ClosedPayday closed, Pot pot, ClosedPart part, WalletFill? mark)
+    {
+        Money amount = part.Notes.Worth(book.Household.Currency);
+        return new FillPart(new FillKey(closed.Payday, part.Week, pot.Id), pot, amount, part.Notes, mark) { Moves = mark is { State: FillState.Done } done ? done.Amount : amount };
     }
 
     // Once for each book, as they go through all fills and paydays of a life.

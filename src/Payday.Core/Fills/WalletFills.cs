@@ -15,6 +15,9 @@ namespace Payday.Core.Fills;
 /// <summary>Filling the wallet, week by week.</summary>
 public static class WalletFills
 {
+    /// <summary>What the movement of a fill says.</summary>
+    internal const string Reason = "week's fill";
+
     /// <summary>The parts that wait on a day: of its week, due by then, and neither done nor skipped; by day. None where nothing of it is left at home.</summary>
     /// <remarks>
     /// Everything that speaks of fills to make asks here. Those of a week that is over don't wait: its count takes them as
@@ -138,7 +141,7 @@ public static class WalletFills
             return Result.Refused<Book>(new FillFault.TooLittleAtHome(pot.Name, before.Amount));
         }
 
-        Record(writer, before with { Movement = writer.Move(before.Date, AtHome(pot), Wallet(pot), before.Amount, "week's fill") });
+        Record(writer, before with { Movement = writer.Move(before.Date, AtHome(pot), Wallet(pot), before.Amount, Reason) });
         return Result.Of(writer.Book);
     }
 
@@ -173,56 +176,33 @@ public static class WalletFills
         return taking;
     }
 
-    /// <summary>
-    /// Takes what should be in a pot's wallet by a day as being there: fills that were not marked, and whatever its
-    /// envelope holds that waits for no fill, such as what it began with.
-    /// </summary>
+    /// <summary>Takes what should be in a pot's wallet by a day as being there, see <see cref="ToTakeUp"/>.</summary>
     /// <returns>What that was.</returns>
-    internal static TakenUp TakeUp(WeekWriter writer, Pot pot, LocalDate date)
-    {
-        long first = writer.Next;
-        if (!FillPart.GoesThroughTheWallet(pot))
-        {
-            // A pot that was for spending once may have left cash in the wallet.
-            writer.Move(date, Wallet(pot), AtHome(pot), writer[Wallet(pot)], "no longer spent from the wallet");
-            return Since(first, []);
-        }
+    internal static TakenUp TakeUp(WeekWriter writer, Pot pot, LocalDate date) => ToTakeUp.Of(writer.Book, pot, date).Write(writer);
 
-        ImmutableArray<FillPart> notDone = FillPart.NotDone(writer.Book, pot);
-        FillPart[] unmarked = [.. notDone.Where(part => IsDue(part))];
-        WalletFill[] filled = [.. unmarked.Select(part => Filled(writer, part, part.Key.Day))];
-        writer.Record(weeks => weeks.With(filled));
-        Money waiting = Money.Sum(
-            notDone.Where(part => part.Key.Payday <= date && !IsDue(part)).Select(part => part.Amount),
-            writer.Book.Household.Currency);
-        Money rest = EndCourse.Of(writer.Book.Ledger, AtHome(pot)).LeastFrom(date) - waiting;
-        writer.Move(date, AtHome(pot), Wallet(pot), rest.ClampToZero(), "in the wallet");
-        return Since(first, [.. unmarked.Select(part => part.Key)]);
-
-        bool IsDue(FillPart part) => part.Marked is null && part.Key.Day <= date;
-
-        TakenUp Since(long number, ImmutableArray<FillKey> fills)
-        {
-            var movements = ImmutableArray.CreateBuilder<long>();
-            for (; number <= writer.Last; number++)
-            {
-                movements.Add(number);
-            }
-
-            return new TakenUp(fills, movements.ToImmutable());
-        }
-    }
-
-    private static void Fill(WeekWriter writer, FillPart part, LocalDate date) => Record(writer, Filled(writer, part, date));
-
-    // Moves it; the mark is still to be recorded.
-    private static WalletFill Filled(WeekWriter writer, FillPart part, LocalDate date)
+    /// <summary>The day on which a fill that is said to be done on a day moves its part.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="part">The part.</param>
+    /// <param name="date">The day.</param>
+    /// <param name="home">What the pot has at home.</param>
+    internal static LocalDate DayOf(Book book, FillPart part, LocalDate date, EndCourse home)
     {
         // A week that was counted is over: what comes later is in the next count. And no cash is there before its payday.
-        LocalDate day = Later(Later(date, part.Key.Payday), writer.Book.Weeks.LastCountOf(part.Pot.Id)?.Date ?? date);
-        day = EndCourse.Of(writer.Book.Ledger, AtHome(part.Pot)).DayFor(part.Moves, day) ?? day;
-        long? movement = writer.Move(day, AtHome(part.Pot), Wallet(part.Pot), part.Moves, "week's fill");
-        return new WalletFill(part.Key, FillState.Done, day, part.Moves, movement) { Before = part.Marked is { } before ? before with { Before = null } : null };
+        LocalDate day = Later(Later(date, part.Key.Payday), book.Weeks.LastCountOf(part.Pot.Id)?.Date ?? date);
+        return home.DayFor(part.Moves, day) ?? day;
+    }
+
+    /// <summary>The mark of a fill that is done.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="day">The day on which it moved.</param>
+    /// <param name="movement">The number of its movement, or null where nothing moved.</param>
+    internal static WalletFill Filled(FillPart part, LocalDate day, long? movement) =>
+        new(part.Key, FillState.Done, day, part.Moves, movement) { Before = part.Marked is { } before ? before with { Before = null } : null };
+
+    private static void Fill(WeekWriter writer, FillPart part, LocalDate date)
+    {
+        LocalDate day = DayOf(writer.Book, part, date, EndCourse.Of(writer.Book.Ledger, AtHome(part.Pot)));
+        Record(writer, Filled(part, day, writer.Move(day, AtHome(part.Pot), Wallet(part.Pot), part.Moves, Reason)));
     }
 
     private static LocalDate Later(LocalDate left, LocalDate right) => left > right ? left : right;

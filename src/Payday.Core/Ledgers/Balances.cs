@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using Payday.Core.Amounts;
@@ -9,11 +8,12 @@ namespace Payday.Core.Ledgers;
 /// <summary>What every end of the ledger holds: always the sum of its movements.</summary>
 public sealed class Balances
 {
-    private readonly ImmutableDictionary<LedgerEnd, Money> byEnd;
+    // Never changed once it is here. Few additions are made, each of many movements, and there are many look-ups: a copy for each is less than a tree.
+    private readonly Dictionary<LedgerEnd, Money> byEnd;
     private readonly Money account;
     private readonly Money cash;
 
-    private Balances(Currency currency, ImmutableDictionary<LedgerEnd, Money> byEnd, Money account, Money cash)
+    private Balances(Currency currency, Dictionary<LedgerEnd, Money> byEnd, Money account, Money cash)
     {
         Currency = currency;
         this.byEnd = byEnd;
@@ -26,20 +26,45 @@ public sealed class Balances
 
     /// <summary>Everything at zero.</summary>
     public static Balances Empty(Currency currency) =>
-        new(currency, ImmutableDictionary<LedgerEnd, Money>.Empty, Money.Zero(currency), Money.Zero(currency));
+        new(currency, [], Money.Zero(currency), Money.Zero(currency));
 
     /// <summary>The balance of an end; zero where nothing ever moved.</summary>
     public Money this[LedgerEnd end] => byEnd.GetValueOrDefault(end, Money.Zero(Currency));
 
-    /// <summary>All ends whose balance is not zero.</summary>
-    public IEnumerable<KeyValuePair<LedgerEnd, Money>> All => byEnd.Where(pair => !pair.Value.IsZero);
+    /// <summary>All ends whose balance is not zero, in the order of their keys.</summary>
+    public IEnumerable<KeyValuePair<LedgerEnd, Money>> All => InOrder((_, amount) => !amount.IsZero);
 
     /// <summary>The purposes of a place whose balance is not zero, in the order of their keys.</summary>
-    public IEnumerable<(Purpose Purpose, Money Amount)> PurposesIn(Place place) => All
-        .Select(pair => (End: pair.Key as LedgerEnd.At, pair.Value))
-        .Where(pair => pair.End?.Place == place)
-        .OrderBy(pair => pair.End!.Key, StringComparer.Ordinal)
-        .Select(pair => (pair.End!.Purpose, pair.Value));
+    public IEnumerable<(Purpose Purpose, Money Amount)> PurposesIn(Place place) =>
+        InOrder((end, amount) => !amount.IsZero && end is LedgerEnd.At at && at.Place == place).Select(PurposeOf);
+
+    /// <summary>Those of them that are below zero.</summary>
+    internal IEnumerable<(Purpose Purpose, Money Amount)> NegativesIn(Place place) =>
+        InOrder((end, amount) => amount.IsNegative && end is LedgerEnd.At at && at.Place == place).Select(PurposeOf);
+
+    /// <summary>What the purposes of each place add up to, and all ends.</summary>
+    /// <exception cref="OverflowException">A sum leaves the range of 64 bits.</exception>
+    internal (Money Account, Money Cash, Money All) AddedUp()
+    {
+        Money inAccount = Money.Zero(Currency);
+        Money inCash = inAccount;
+        Money all = inAccount;
+        foreach ((LedgerEnd end, Money amount) in byEnd)
+        {
+            all += amount;
+            switch (end)
+            {
+                case LedgerEnd.At { Place: Place.Account }:
+                    inAccount += amount;
+                    break;
+                case LedgerEnd.At:
+                    inCash += amount;
+                    break;
+            }
+        }
+
+        return (inAccount, inCash, all);
+    }
 
     /// <summary>
     /// What is in a place. Kept from the movements that cross the place's edge, not added up from the
@@ -65,13 +90,14 @@ public sealed class Balances
             Move(movement.To, movement.Amount);
         }
 
-        ImmutableDictionary<LedgerEnd, Money>.Builder changed = byEnd.ToBuilder();
+        var changed = new Dictionary<LedgerEnd, Money>(byEnd);
         Money newAccount = account;
         Money newCash = cash;
         foreach ((SameEnd same, Money amount) in moved)
         {
             LedgerEnd end = same.End;
-            changed[end] = changed.GetValueOrDefault(end, Money.Zero(Currency)) + amount;
+            ref Money balance = ref CollectionsMarshal.GetValueRefOrAddDefault(changed, end, out bool known);
+            balance = known ? balance + amount : amount;
             switch (end)
             {
                 case LedgerEnd.At { Place: Place.Account }:
@@ -83,7 +109,7 @@ public sealed class Balances
             }
         }
 
-        return new Balances(Currency, changed.ToImmutable(), newAccount, newCash);
+        return new Balances(Currency, changed, newAccount, newCash);
 
         void Move(LedgerEnd end, Money amount)
         {
@@ -91,6 +117,12 @@ public sealed class Balances
             sum = known ? sum + amount : amount;
         }
     }
+
+    private static (Purpose Purpose, Money Amount) PurposeOf(KeyValuePair<LedgerEnd, Money> held) => (((LedgerEnd.At)held.Key).Purpose, held.Value);
+
+    // Keys are made for those that are taken alone.
+    private IEnumerable<KeyValuePair<LedgerEnd, Money>> InOrder(Func<LedgerEnd, Money, bool> takes) =>
+        byEnd.Where(pair => takes(pair.Key, pair.Value)).OrderBy(pair => pair.Key.Key, StringComparer.Ordinal);
 
     // A dictionary calls the methods of a struct as they stand, where it would look up those of a comparer each time.
     private readonly struct SameEnd(LedgerEnd end) : IEquatable<SameEnd>

@@ -8,22 +8,23 @@ namespace Payday.Core.Ledgers;
 internal sealed class EndCourse
 {
     private readonly Money nothing;
-    private readonly LocalDate[] days;
+
+    // By how much it changed on which day, the days in their order, each once.
+    private readonly List<(LocalDate Day, Money By)> changes;
 
     // At the end of each of the days, and the least from there on.
     private readonly Money[] held;
     private readonly Money[] least;
 
-    private EndCourse(Money nothing, SortedDictionary<LocalDate, Money> changes)
+    private EndCourse(Money nothing, List<(LocalDate Day, Money By)> changes)
     {
         this.nothing = nothing;
-        days = [.. changes.Keys];
-        held = new Money[days.Length];
+        this.changes = changes;
+        held = new Money[changes.Count];
         Money sum = nothing;
-        int at = 0;
-        foreach (Money change in changes.Values)
+        for (int i = 0; i < held.Length; i++)
         {
-            held[at++] = sum += change;
+            held[i] = sum += changes[i].By;
         }
 
         least = [.. held];
@@ -33,45 +34,85 @@ internal sealed class EndCourse
         }
     }
 
-    public static EndCourse Of(Ledger ledger, LedgerEnd end) => Without(ledger, end, []);
+    /// <summary>Of an end that never held anything.</summary>
+    public static EndCourse Nothing(Currency currency) => new(Money.Zero(currency), []);
+
+    /// <summary>Of an end as its movements stand.</summary>
+    public static EndCourse Of(Ledger ledger, LedgerEnd end) => ledger.CourseOf(end);
+
+    /// <summary>The same once further movements are written.</summary>
+    public static EndCourse With(Ledger ledger, LedgerEnd end, IReadOnlyCollection<Movement> more) => Of(ledger, end).With(end, more);
 
     /// <summary>The same as if some movements had never been.</summary>
-    public static EndCourse Without(Ledger ledger, LedgerEnd end, IReadOnlyCollection<Movement> never)
-    {
-        var nothing = Money.Zero(ledger.Balances.Currency);
-        var changes = new SortedDictionary<LocalDate, Money>();
-        foreach (Movement movement in ledger.Of(end))
-        {
-            Add(movement.Date, movement.To == end ? movement.Amount : -movement.Amount);
-        }
+    public static EndCourse Without(Ledger ledger, LedgerEnd end, IReadOnlyCollection<Movement> never) => Of(ledger, end).Changed(end, never, isUndone: true);
 
-        foreach (Movement movement in never.Where(movement => movement.From == end || movement.To == end))
-        {
-            Add(movement.Date, movement.To == end ? -movement.Amount : movement.Amount);
-        }
-
-        return new EndCourse(nothing, changes);
-
-        void Add(LocalDate date, Money amount) => changes[date] = changes.GetValueOrDefault(date, nothing) + amount;
-    }
+    /// <summary>The course with further movements.</summary>
+    /// <param name="end">The end that it is of.</param>
+    /// <param name="more">Movements, of other ends too.</param>
+    public EndCourse With(LedgerEnd end, IEnumerable<Movement> more) => Changed(end, more, isUndone: false);
 
     /// <summary>What it held at the end of a day.</summary>
-    public Money On(LocalDate date) => LastBy(date) is >= 0 and var at ? held[at] : nothing;
+    public Money On(LocalDate date) => FirstAfter(date) is > 0 and var after ? held[after - 1] : nothing;
 
     /// <summary>The least that it held at the end of a day or any later one: what can be taken out on that day.</summary>
-    public Money LeastFrom(LocalDate date) => LastBy(date) is >= 0 and var at ? least[at]
+    public Money LeastFrom(LocalDate date) => FirstAfter(date) is > 0 and var after ? least[after - 1]
         : least is [var ever, ..] ? Money.Min(nothing, ever)
         : nothing;
 
     /// <summary>The first day, not before the one given, on which an amount can be taken out; null where it never can.</summary>
     public LocalDate? DayFor(Money amount, LocalDate from) => LeastFrom(from) >= amount
         ? from
-        : days.Where(day => day > from).Select(day => (LocalDate?)day).FirstOrDefault(day => LeastFrom(day!.Value) >= amount);
+        : changes.Select(change => change.Day).Where(day => day > from).Select(day => (LocalDate?)day).FirstOrDefault(day => LeastFrom(day!.Value) >= amount);
 
-    // The index of the last day that isn't after a date; -1 where all are.
-    private int LastBy(LocalDate date)
+    private EndCourse Changed(LedgerEnd end, IEnumerable<Movement> movements, bool isUndone)
     {
-        int found = Array.BinarySearch(days, date);
-        return found >= 0 ? found : ~found - 1;
+        var changed = new List<(LocalDate Day, Money By)>(changes.Count + (movements.TryGetNonEnumeratedCount(out int count) ? count : 0));
+        changed.AddRange(changes);
+        foreach (Movement movement in movements)
+        {
+            if (movement.To == end)
+            {
+                Add(changed, movement.Date, isUndone ? -movement.Amount : movement.Amount);
+            }
+            else if (movement.From == end)
+            {
+                Add(changed, movement.Date, isUndone ? movement.Amount : -movement.Amount);
+            }
+        }
+
+        return new EndCourse(nothing, changed);
+    }
+
+    // Most are written in the order of their days, and what is late belongs near the end.
+    private static void Add(List<(LocalDate Day, Money By)> changes, LocalDate day, Money by)
+    {
+        int at = changes.Count;
+        while (at > 0 && changes[at - 1].Day > day)
+        {
+            at--;
+        }
+
+        if (at > 0 && changes[at - 1].Day == day)
+        {
+            changes[at - 1] = (day, changes[at - 1].By + by);
+        }
+        else
+        {
+            changes.Insert(at, (day, by));
+        }
+    }
+
+    // The index of the first day after a date; how many there are where none is.
+    private int FirstAfter(LocalDate date)
+    {
+        int low = 0;
+        int high = changes.Count;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = changes[middle].Day <= date ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
     }
 }

@@ -64,6 +64,16 @@ internal sealed class GrowingList<T> : IReadOnlyList<T>
         return new GrowingList<T>(grown, count);
     }
 
+    /// <summary>Its items from one on, without a look at those before it.</summary>
+    /// <param name="first">The index of the first.</param>
+    public IEnumerable<T> From(int first)
+    {
+        for (int at = first; at < Count; at++)
+        {
+            yield return this[at];
+        }
+    }
+
     /// <inheritdoc/>
     public IEnumerator<T> GetEnumerator()
     {

@@ -17,13 +17,13 @@ public sealed class Ledger
 {
     private readonly GrowingList<Movement> movements;
 
-    // Made when they are first asked for, and kept up from there.
-    private ImmutableDictionary<LedgerEnd, GrowingList<Movement>>? byEnd;
+    // Made when they are first asked for, and kept up from there; what is in them never changes, as with the balances.
+    private Dictionary<LedgerEnd, EndLines>? byEnd;
     private Reversals? reversals;
 
     private Ledger(
         GrowingList<Movement> movements,
-        ImmutableDictionary<LedgerEnd, GrowingList<Movement>>? byEnd,
+        Dictionary<LedgerEnd, EndLines>? byEnd,
         Reversals? reversals,
         Balances balances)
     {
@@ -64,11 +64,12 @@ public sealed class Ledger
     private Reversals Reversals => reversals ??= Reversals.None.With(movements);
 
     /// <summary>The movements out of and into an end that stand, in order.</summary>
-    public IReadOnlyList<Movement> Of(LedgerEnd end)
-    {
-        byEnd ??= Indexed(ImmutableDictionary<LedgerEnd, GrowingList<Movement>>.Empty, Standing);
-        return byEnd.GetValueOrDefault(end, GrowingList<Movement>.Empty);
-    }
+    public IReadOnlyList<Movement> Of(LedgerEnd end) => LinesOf(end)?.Movements ?? GrowingList<Movement>.Empty;
+
+    /// <summary>What an end held day by day, by the movements that stand.</summary>
+    internal EndCourse CourseOf(LedgerEnd end) => LinesOf(end)?.Course ?? EndCourse.Nothing(Balances.Currency);
+
+    private EndLines? LinesOf(LedgerEnd end) => (byEnd ??= Indexed([], Standing, Balances.Currency)).GetValueOrDefault(end);
 
     /// <summary>Whether a movement of this ledger is neither undone nor the undoing of another.</summary>
     public bool Stands(Movement movement)
@@ -136,7 +137,7 @@ public sealed class Ledger
         Reversals? after = added.Exists(movement => movement.Reverses is not null) ? Reversals.With(added) : reversals;
         return new Ledger(
             all,
-            byEnd is null ? null : after == reversals ? Indexed(byEnd, added) : Less(byEnd, all, added, after!),
+            byEnd is null ? null : after == reversals ? Indexed(byEnd, added, balances.Currency) : Less(byEnd, all, added, after!, balances.Currency),
             after,
             balances);
     }
@@ -187,8 +188,8 @@ public sealed class Ledger
         }
     }
 
-    private static ImmutableDictionary<LedgerEnd, GrowingList<Movement>> Indexed(
-        ImmutableDictionary<LedgerEnd, GrowingList<Movement>> before, IEnumerable<Movement> added)
+    private static Dictionary<LedgerEnd, EndLines> Indexed(
+        Dictionary<LedgerEnd, EndLines> before, IEnumerable<Movement> added, Currency currency)
     {
         var more = new Dictionary<LedgerEnd, List<Movement>>();
         foreach (Movement movement in added)
@@ -197,23 +198,32 @@ public sealed class Ledger
             At(movement.To).Add(movement);
         }
 
-        return before.SetItems(more.Select(pair => KeyValuePair.Create(
-            pair.Key, before.GetValueOrDefault(pair.Key, GrowingList<Movement>.Empty).Add(CollectionsMarshal.AsSpan(pair.Value)))));
+        var indexed = new Dictionary<LedgerEnd, EndLines>(before);
+        foreach ((LedgerEnd end, List<Movement> movements) in more)
+        {
+            ref EndLines? known = ref CollectionsMarshal.GetValueRefOrAddDefault(indexed, end, out _);
+            known = (known ?? EndLines.None(end, currency)).Add(CollectionsMarshal.AsSpan(movements));
+        }
+
+        return indexed;
 
         List<Movement> At(LedgerEnd end) => CollectionsMarshal.GetValueRefOrAddDefault(more, end, out _) ??= [];
     }
 
     // What was undone goes from the lists of its two ends, and what undid it never comes in.
-    private static ImmutableDictionary<LedgerEnd, GrowingList<Movement>> Less(
-        ImmutableDictionary<LedgerEnd, GrowingList<Movement>> before, GrowingList<Movement> all, List<Movement> added, Reversals reversals)
+    private static Dictionary<LedgerEnd, EndLines> Less(
+        Dictionary<LedgerEnd, EndLines> before, GrowingList<Movement> all, List<Movement> added, Reversals reversals, Currency currency)
     {
         HashSet<LedgerEnd> ends =
         [
             .. added.Select(movement => movement.Reverses).OfType<long>().Select(number => all[(int)(number - 1)]).SelectMany(movement => new[] { movement.From, movement.To }),
         ];
-        ImmutableDictionary<LedgerEnd, GrowingList<Movement>> less = before.SetItems(ends.Select(end => KeyValuePair.Create(
-            end,
-            GrowingList<Movement>.Empty.Add([.. before.GetValueOrDefault(end, GrowingList<Movement>.Empty).Where(reversals.Stands)]))));
-        return Indexed(less, added.Where(reversals.Stands));
+        var less = new Dictionary<LedgerEnd, EndLines>(before);
+        foreach (LedgerEnd end in ends)
+        {
+            less[end] = EndLines.None(end, currency).Add([.. before.GetValueOrDefault(end)?.Movements.Where(reversals.Stands) ?? []]);
+        }
+
+        return Indexed(less, added.Where(reversals.Stands), currency);
     }
 }

@@ -14,22 +14,21 @@ public static class LedgerCheck
     public static IEnumerable<LedgerFault> Damage(Balances balances)
     {
         ArgumentNullException.ThrowIfNull(balances);
-        foreach (Place place in new[] { Place.Account, Place.Cash })
+        (Money account, Money cash, Money all) = balances.AddedUp();
+        foreach ((Place place, Money purposes) in new[] { (Place.Account, account), (Place.Cash, cash) })
         {
-            Money purposes = Money.Sum(balances.PurposesIn(place).Select(purpose => purpose.Amount), balances.Currency);
             if (purposes != balances.In(place))
             {
                 yield return new LedgerFault.PurposesDiffer(place, purposes, balances.In(place));
             }
         }
 
-        Money total = Money.Sum(balances.All.Select(pair => pair.Value), balances.Currency);
-        if (!total.IsZero)
+        if (!all.IsZero)
         {
-            yield return new LedgerFault.NotBalanced(total);
+            yield return new LedgerFault.NotBalanced(all);
         }
 
-        foreach ((Purpose purpose, Money amount) in balances.PurposesIn(Place.Cash).Where(purpose => purpose.Amount.IsNegative))
+        foreach ((Purpose purpose, Money amount) in balances.NegativesIn(Place.Cash))
         {
             yield return new LedgerFault.CashBelowZero(LedgerEnd.InCash(purpose), amount);
         }
@@ -40,7 +39,7 @@ public static class LedgerCheck
     public static IEnumerable<LedgerFault> Overdrawn(Balances balances)
     {
         ArgumentNullException.ThrowIfNull(balances);
-        foreach ((Purpose purpose, Money amount) in balances.PurposesIn(Place.Account).Where(purpose => purpose.Amount.IsNegative && !MayBeNegative(LedgerEnd.InAccount(purpose.Purpose))))
+        foreach ((Purpose purpose, Money amount) in balances.NegativesIn(Place.Account).Where(purpose => !MayBeNegative(LedgerEnd.InAccount(purpose.Purpose))))
         {
             yield return new LedgerFault.Overdrawn(LedgerEnd.InAccount(purpose), amount);
         }

@@ -49,16 +49,23 @@ internal abstract record NoteEvent(long First, long Last)
     public sealed record LooseCounted(AccountEntry Entry) : NoteEvent(Math.Min(Entry.FirstMovement, Entry.LastMovement), Entry.LastMovement);
 
     /// <summary>All events of a book; of those that are told at one movement, in the order in which they happen.</summary>
-    public static IEnumerable<NoteEvent> Of(Book book) =>
+    public static IEnumerable<NoteEvent> Of(Book book) => Of(book, book.Closed, FillPart.Done(book), book.Weeks);
+
+    /// <summary>The events of some of a book's records.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="closed">Which of its paydays.</param>
+    /// <param name="filled">Which of its fills that are done.</param>
+    /// <param name="weeks">Which of its other records.</param>
+    public static IEnumerable<NoteEvent> Of(Book book, IEnumerable<ClosedPayday> closed, IEnumerable<FillPart> filled, WeekRecords weeks) =>
     [
-        .. book.Closed.Where(closed => closed.LastMovement >= closed.FirstMovement).Select(closed => new Closed(closed)),
-        .. book.Weeks.StandingReceived.Select(received => new Received(received, book.Closed.Last(closed => closed.Payday == received.Payday))),
-        .. FillPart.Done(book).Where(part => part.Marked?.Movement is not null).Select(part => new Filled(part, part.Marked!.Movement!.Value)),
-        .. book.Weeks.StandingReturns.Where(back => back.LastMovement >= back.FirstMovement).Select(back => new Returned(back)),
-        .. book.Weeks.StandingCounts.SelectMany(count => Of(book.Ledger, count)),
-        .. book.Weeks.StandingMoves.SelectMany(move => Of(book.Ledger, move.FirstMovement, move.LastMovement, move.Notes)),
-        .. book.Weeks.StandingEntries.Where(entry => entry.Counted is null).SelectMany(entry => Of(book.Ledger, entry.FirstMovement, entry.LastMovement, entry.Notes)),
-        .. book.Weeks.StandingEntries.Where(entry => entry.Counted is not null).Select(entry => new LooseCounted(entry)),
+        .. closed.Where(payday => payday.LastMovement >= payday.FirstMovement).Select(payday => new Closed(payday)),
+        .. weeks.StandingReceived.Select(received => new Received(received, book.Closed.Last(payday => payday.Payday == received.Payday))),
+        .. filled.Where(part => part.Marked?.Movement is not null).Select(part => new Filled(part, part.Marked!.Movement!.Value)),
+        .. weeks.StandingReturns.Where(back => back.LastMovement >= back.FirstMovement).Select(back => new Returned(back)),
+        .. weeks.StandingCounts.SelectMany(count => Of(book.Ledger, count)),
+        .. weeks.StandingMoves.SelectMany(move => Of(book.Ledger, move.FirstMovement, move.LastMovement, move.Notes)),
+        .. weeks.StandingEntries.Where(entry => entry.Counted is null).SelectMany(entry => Of(book.Ledger, entry.FirstMovement, entry.LastMovement, entry.Notes)),
+        .. weeks.StandingEntries.Where(entry => entry.Counted is not null).Select(entry => new LooseCounted(entry)),
     ];
 
     // Where it came from the wallet and from home, nobody knows which notes were which.

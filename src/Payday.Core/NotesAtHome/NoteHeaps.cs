@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
@@ -13,9 +14,8 @@ internal sealed class NoteHeaps
 {
     private readonly Currency currency;
     private readonly HashSet<PotId> spending;
-    private readonly Dictionary<NoteStack, Notes?> notes = [];
-    private readonly Dictionary<NoteStack, Money> balances = [];
-    private readonly HashSet<NoteStack> touched = [];
+    private readonly Dictionary<NoteStack, Heap> heaps = [];
+    private readonly List<Heap> touched = [];
 
     // By payday, the owed-back notes that went into pots.
     private readonly ILookup<LocalDate, Notes> owedBack;
@@ -25,13 +25,24 @@ internal sealed class NoteHeaps
     {
         currency = book.Household.Currency;
         spending = [.. book.Household.Pots.Where(FillPart.GoesThroughTheWallet).Select(pot => pot.Id)];
-        notes[NoteStack.Loose] = book.Household.Opening.LooseNotes;
+        Of(NoteStack.Loose).Notes = book.Household.Opening.LooseNotes;
         owedBack = book.Weeks.StandingReturns.Where(back => back.Payday is not null)
             .ToLookup(back => back.Payday!.Value, back => Notes.Sum(back.Pots.Select(pot => pot.Notes).OfType<Notes>()));
     }
 
-    /// <summary>The notes of every stack that had any; null where they are not known.</summary>
-    public IReadOnlyDictionary<NoteStack, Notes?> Known => notes;
+    /// <summary>As a book was when so much was known of its notes.</summary>
+    public NoteHeaps(Book book, PotNotes known)
+        : this(book)
+    {
+        foreach ((NoteStack stack, KnownNotes there) in known.Stacks)
+        {
+            Heap heap = Of(stack);
+            (heap.Notes, heap.Balance) = (there.Notes, there.Worth);
+        }
+    }
+
+    /// <summary>Every stack that had any notes, as it is.</summary>
+    public IReadOnlyDictionary<NoteStack, KnownNotes> Known => heaps.ToDictionary(heap => heap.Key, heap => new KnownNotes(heap.Value.Notes, heap.Value.Balance));
 
     /// <summary>What the ledger holds changes.</summary>
     public void Move(Movement movement)
@@ -87,11 +98,11 @@ internal sealed class NoteHeaps
     /// <summary>Forgets the notes where they no longer come to what the ledger holds.</summary>
     public void ForgetWhatDisagrees()
     {
-        foreach (NoteStack stack in touched)
+        foreach (Heap heap in touched)
         {
-            Money balance = balances.GetValueOrDefault(stack, Money.Zero(currency));
-            notes[stack] = balance.IsZero ? Notes.None
-                : At(stack) is { } there && there.Worth(currency) == balance ? there
+            heap.IsTouched = false;
+            heap.Notes = heap.Balance.IsZero ? Notes.None
+                : heap.Notes is { } there && there.Worth(currency) == heap.Balance ? there
                 : null;
         }
 
@@ -132,17 +143,37 @@ internal sealed class NoteHeaps
 
     private NoteStack StackOf(PotId potId) => new(potId, spending.Contains(potId));
 
-    private Notes? At(NoteStack stack) => notes.GetValueOrDefault(stack, Notes.None);
+    private Heap Of(NoteStack stack) => CollectionsMarshal.GetValueRefOrAddDefault(heaps, stack, out _) ??= new Heap(Money.Zero(currency));
 
-    private void Put(NoteStack stack, Notes? added) => Set(stack, added is not null && At(stack) is { } there ? there.Plus(added) : null);
+    private Notes? At(NoteStack stack) => Of(stack).Notes;
 
-    private void Take(NoteStack stack, Notes? taken) =>
-        Set(stack, taken is not null && At(stack) is { } there && there.Covers(taken) ? there.Less(taken) : null);
-
-    private void Set(NoteStack stack, Notes? counted)
+    private void Put(NoteStack stack, Notes? added)
     {
-        notes[stack] = counted;
-        touched.Add(stack);
+        Heap heap = Of(stack);
+        Set(heap, added is not null ? heap.Notes?.Plus(added) : null);
+    }
+
+    private void Take(NoteStack stack, Notes? taken)
+    {
+        Heap heap = Of(stack);
+        Set(heap, taken is not null && heap.Notes is { } there && there.Covers(taken) ? there.Less(taken) : null);
+    }
+
+    private void Set(NoteStack stack, Notes? counted) => Set(Of(stack), counted);
+
+    private void Set(Heap heap, Notes? counted)
+    {
+        heap.Notes = counted;
+        Touch(heap);
+    }
+
+    private void Touch(Heap heap)
+    {
+        if (!heap.IsTouched)
+        {
+            heap.IsTouched = true;
+            touched.Add(heap);
+        }
     }
 
     // All that lies in a stack goes to another, if that is what moved.
@@ -177,8 +208,20 @@ internal sealed class NoteHeaps
     {
         if (NoteStack.Of(end, spending) is { } stack)
         {
-            balances[stack] = balances.GetValueOrDefault(stack, Money.Zero(currency)) + amount;
-            touched.Add(stack);
+            Heap heap = Of(stack);
+            heap.Balance += amount;
+            Touch(heap);
         }
+    }
+
+    // The notes of a stack, none as it begins, and what the ledger holds there.
+    private sealed class Heap(Money nothing)
+    {
+        public Notes? Notes { get; set; } = Notes.None;
+
+        public Money Balance { get; set; } = nothing;
+
+        // Whether either has changed since they were last held against each other.
+        public bool IsTouched { get; set; }
     }
 }

@@ -1,4 +1,4 @@
-using System.Collections.Immutable;
+using Payday.Core.Amounts;
 using Payday.Core.Books;
 using Payday.Core.Cash;
 using Payday.Core.Fills;
@@ -16,18 +16,19 @@ namespace Payday.Core.NotesAtHome;
 /// </remarks>
 public sealed class PotNotes
 {
-    private readonly ImmutableDictionary<NoteStack, Notes?> known;
+    internal PotNotes(IReadOnlyDictionary<NoteStack, KnownNotes> stacks) => Stacks = stacks;
 
-    internal PotNotes(ImmutableDictionary<NoteStack, Notes?> known) => this.known = known;
+    /// <summary>Every stack that had any notes.</summary>
+    internal IReadOnlyDictionary<NoteStack, KnownNotes> Stacks { get; }
 
     /// <summary>The loose notes at home, in no pot; always known.</summary>
-    public Notes Loose => known.GetValueOrDefault(NoteStack.Loose, Notes.None) ?? Notes.None;
+    public Notes Loose => At(NoteStack.Loose) ?? Notes.None;
 
     /// <summary>A pot's notes at home, by value in minor units; null where they are not known.</summary>
-    public Notes? AtHome(PotId potId) => known.GetValueOrDefault(new NoteStack(potId, InWallet: false), Notes.None);
+    public Notes? AtHome(PotId potId) => At(new NoteStack(potId, InWallet: false));
 
     /// <summary>A pot's notes in the wallet, owed-back ones included; null where they are not known.</summary>
-    public Notes? InWallet(PotId potId) => known.GetValueOrDefault(new NoteStack(potId, InWallet: true), Notes.None);
+    public Notes? InWallet(PotId potId) => At(new NoteStack(potId, InWallet: true));
 
     /// <summary>The notes that a pot pulls owed-back cash from: the wallet's for spending, else those at home; null where they are not known.</summary>
     public Notes? ToPullFrom(Pot pot)
@@ -50,7 +51,20 @@ public sealed class PotNotes
         ArgumentNullException.ThrowIfNull(book);
         return book.Remembered(NoteReplay.Of);
     }
+
+    /// <summary>Works out what is known of a book from what is known of it as it was before, so that it isn't followed from the beginning again.</summary>
+    /// <param name="before">The book as it was.</param>
+    /// <param name="book">The book.</param>
+    /// <remarks>For who writes one payday after another: each of them asks.</remarks>
+    internal static PotNotes GoingOn(Book before, Book book) => book.Remembered(of => NoteReplay.Of(before, of));
+
+    private Notes? At(NoteStack stack) => Stacks.TryGetValue(stack, out KnownNotes there) ? there.Notes : Notes.None;
 }
+
+/// <summary>The notes of a stack, and what the ledger holds there.</summary>
+/// <param name="Notes">The notes; null where they are not known.</param>
+/// <param name="Worth">What the ledger holds.</param>
+internal readonly record struct KnownNotes(Notes? Notes, Money Worth);
 
 /// <summary>A place where notes lie together.</summary>
 /// <param name="PotId">The pot; null for the loose notes at home.</param>

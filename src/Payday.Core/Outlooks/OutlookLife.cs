@@ -10,6 +10,7 @@ using Payday.Core.Debts;
 using Payday.Core.Faults;
 using Payday.Core.Ids;
 using Payday.Core.Ledgers;
+using Payday.Core.NotesAtHome;
 using Payday.Core.Pots;
 using Payday.Core.Routines;
 
@@ -40,6 +41,9 @@ internal sealed class OutlookLife(Book book, LocalDate first)
             Book = closed.Value;
             Note(plan.Period.First);
             UseUp(plan.Period.Last);
+
+            // The next payday asks for them.
+            _ = PotNotes.GoingOn(plan.Book, Book);
         }
 
         Paydays.Add(new OutlookPayday(
@@ -108,11 +112,11 @@ internal sealed class OutlookLife(Book book, LocalDate first)
             return;
         }
 
-        CountPlan plan = CountPlan.Of(Book, draft);
+        CountPlan plan = CountPlan.OfEntered(Book, draft);
         ImmutableArray<PotId> refused = [.. plan.Rows.Where(row => row.Fault is not null).Select(row => row.Pot.Id)];
         if (!refused.IsEmpty)
         {
-            plan = CountPlan.Of(Book, draft with { Entries = draft.Entries.RemoveRange(refused) });
+            plan = CountPlan.OfEntered(Book, draft with { Entries = draft.Entries.RemoveRange(refused) });
         }
 
         Book = plan.Confirm() is { Ok: true } confirmed ? confirmed.Value : Book;

@@ -27,6 +27,7 @@ internal static class BillRules
         ImmutableArray<OpenDue> open = OpenDues.OfBills(book, facts.Holidays, facts.Period.First.PlusMonths(BillDues.MonthsAhead));
         ImmutableArray<DueRow> rows = Rows(facts, open);
         Dictionary<BillId, string> names = book.Household.Bills.ToDictionary(bill => bill.Id, bill => bill.Name);
+        (Bill Bill, Money Held)[] byBill = [.. HeldByBill(book)];
         ImmutableArray<Due> later =
         [
             .. open.Where(due => due.Date > facts.Period.Last)
@@ -37,18 +38,18 @@ internal static class BillRules
         LocalDate today = facts.Period.First;
         Due[] dues =
         [
-            .. Overpaid(book, today),
+            .. Overpaid(byBill, today),
             .. rows.Select(row => new Due(row.BillId, row.Name, row.Date > today ? row.Date : today, row.Amount)),
             .. later,
         ];
-        Money held = Money.Sum(HeldByBill(book).Select(bill => bill.Held.ClampToZero()), book.Household.Currency);
+        Money held = Money.Sum(byBill.Select(bill => bill.Held.ClampToZero()), book.Household.Currency);
         Money needed = (Money.Sum(dues.Take(dues.Length - later.Length).Select(due => due.Amount), held.Currency) - held).ClampToZero();
         ImmutableArray<PlannedPayday> paydays = Paydays(facts, income, needed);
         SetAsidePlan plan = SetAsidePlanner.Plan(mode, held, paydays, dues);
         Money planned = Money.Max(plan.Rows[0].SetAside, needed);
         Money total = planned - less;
         return new BillsStep(
-            rows, Lines(facts, rows, later, total), mode, held, planned, total, [.. plan.Late.Where(late => late.Due.Date > facts.Period.Last)])
+            rows, Lines(byBill, rows, later, total), mode, held, planned, total, [.. plan.Late.Where(late => late.Due.Date > facts.Period.Last)])
         {
             Reason = mode == SetAsideMode.Level && total == plan.Rows[0].SetAside ? SetAsideReason.Of(plan, paydays[0].Income, dues) : null,
         };
@@ -85,8 +86,8 @@ internal static class BillRules
     private static IEnumerable<(Bill Bill, Money Held)> HeldByBill(Book book) =>
         book.Household.Bills.Select(bill => (bill, book.Ledger.Balances[LedgerEnd.InAccount(Purpose.SetAside(bill.Id))]));
 
-    private static IEnumerable<Due> Overpaid(Book book, LocalDate today) =>
-        from bill in HeldByBill(book)
+    private static IEnumerable<Due> Overpaid(IEnumerable<(Bill Bill, Money Held)> held, LocalDate today) =>
+        from bill in held
         where bill.Held.IsNegative
         select new Due(bill.Bill.Id, bill.Bill.Name, today, -bill.Held);
 
@@ -109,18 +110,19 @@ internal static class BillRules
         return [new PlannedPayday(facts.Period.First, ahead.Any(payday => payday.Income.IsPositive) ? Money.Max(today, needed) : today), .. ahead];
     }
 
-    private static ImmutableArray<SetAsideLine> Lines(RoutineFacts facts, ImmutableArray<DueRow> rows, ImmutableArray<Due> later, Money total)
+    private static ImmutableArray<SetAsideLine> Lines((Bill Bill, Money Held)[] held, ImmutableArray<DueRow> rows, ImmutableArray<Due> later, Money total)
     {
-        Currency currency = facts.Book.Household.Currency;
+        Currency currency = total.Currency;
         ILookup<BillId, DueRow> now = rows.ToLookup(row => row.BillId);
         ILookup<BillId, Due> ahead = later.ToLookup(due => due.BillId);
-        BillNeed[] needs = [.. HeldByBill(facts.Book).Select(bill => new BillNeed(
+        BillNeed[] needs = [.. held.Select(bill => new BillNeed(
             bill.Bill.Id, bill.Held, Money.Sum(now[bill.Bill.Id].Select(row => row.Amount), currency)))];
         ImmutableArray<Money> after = SetAsideShares.After(needs, total, later);
         return
         [
-            .. facts.Book.Household.Bills.Select((bill, i) =>
+            .. held.Select((one, i) =>
             {
+                Bill bill = one.Bill;
                 Due? next = ahead[bill.Id].FirstOrDefault();
                 return new SetAsideLine(
                     bill.Id, bill.Name, needs[i].Held, after[i] - needs[i].Held, next?.Date, next?.Amount ?? Money.Zero(currency));

@@ -35,7 +35,13 @@ internal sealed class InterestBase
     /// <summary>The days up to the one asked for on which interest is still to be charged, in order.</summary>
     public ImmutableArray<LocalDate> Days { get; }
 
-    public static InterestBase Of(Book book, Debt debt, BankHolidays holidays, LocalDate to) => new(book, debt, holidays, to);
+    /// <summary>Works it out.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="debt">A debt of it.</param>
+    /// <param name="holidays">The bank holidays.</param>
+    /// <param name="to">The last day that is looked at.</param>
+    public static InterestBase Of(Book book, Debt debt, BankHolidays holidays, LocalDate to) =>
+        book.Remembered(static _ => new Known()).Of(debt.Id, holidays, to, () => new InterestBase(book, debt, holidays, to));
 
     /// <summary>A month's interest on a day.</summary>
     /// <param name="day">The day.</param>
@@ -116,6 +122,22 @@ internal sealed class InterestBase
         for (YearMonth month = first; month <= last; month = month.PlusMonths(1))
         {
             yield return month;
+        }
+    }
+
+    // A routine asks for the same ones for what is due and for what comes after, and again with each of its decisions.
+    private sealed class Known
+    {
+        private readonly Dictionary<(DebtId Debt, BankHolidays Holidays, LocalDate To), InterestBase> known = [];
+
+        public InterestBase Of(DebtId debt, BankHolidays holidays, LocalDate to, Func<InterestBase> workOut)
+        {
+            if (!known.TryGetValue((debt, holidays, to), out InterestBase? one))
+            {
+                known[(debt, holidays, to)] = one = workOut();
+            }
+
+            return one;
         }
     }
 

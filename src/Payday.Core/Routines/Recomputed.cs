@@ -54,6 +54,11 @@ public sealed record Recomputed(RoutinePlan Plan, ImmutableArray<Dropped> Droppe
 
     private static RoutineDraft WithoutStaleNotes(RoutinePlan before, RoutinePlan after, ImmutableArray<Dropped>.Builder dropped)
     {
+        if (after.Draft.Notes.IsEmpty)
+        {
+            return after.Draft;
+        }
+
         Dictionary<PartKey, Money> was = Shares(before);
         Dictionary<PartKey, Money> now = Shares(after);
         PartKey[] stale =

@@ -14,7 +14,13 @@ internal sealed class SetAsideRun
 {
     private readonly RoutinePlan plan;
     private readonly ImmutableArray<PlannedPayday> paydays;
-    private readonly ImmutableArray<Due> dues;
+
+    // In order of their dates, so that those of a span lie together.
+    private readonly Due[] dues;
+
+    // In household order, and where each is in it.
+    private readonly BillId[] bills;
+    private readonly Dictionary<BillId, int> places;
 
     public SetAsideRun(RoutinePlan plan)
     {
@@ -40,6 +46,8 @@ internal sealed class SetAsideRun
             .. OpenDues.OfBills(plan.Book, holidays, last).Where(due => due.Date > plan.Period.Last)
                 .Select(due => new Due(due.BillId, "", due.Date, due.Amount) { Scheduled = due.Key.Scheduled }),
         ];
+        bills = [.. household.Bills.Select(bill => bill.Id)];
+        places = bills.Index().ToDictionary(bill => bill.Item, bill => bill.Index);
     }
 
     /// <summary>When each bill holds all of its next due.</summary>
@@ -49,17 +57,19 @@ internal sealed class SetAsideRun
     {
         var whole = ImmutableDictionary.CreateBuilder<BillId, LocalDate>();
         Dictionary<BillId, SetAsideLine> waits = plan.Bills.SetAsides.Where(line => line.NextDue is not null).ToDictionary(line => line.BillId);
+        Money[] held = [.. bills.Select(bill => holds[bill])];
         Note(plan.Period.First);
         for (int k = 0; k + 1 < paydays.Length && waits.Count > 0; k++)
         {
-            LocalDate first = paydays[k].Date;
-            LocalDate last = paydays[k + 1].Date.PlusDays(-1);
-            Due[] now = [.. dues.Where(due => due.Date >= first && due.Date <= last)];
-            holds = After(holds, k, now, [.. dues.Where(due => due.Date > last && due.Date <= first.PlusMonths(BillDues.MonthsAhead))]);
-            Note(first);
-            foreach (Due due in now)
+            LocalDate payday = paydays[k].Date;
+            int first = FirstFrom(payday);
+            int next = FirstFrom(paydays[k + 1].Date);
+            held = After(held, k, first, next, FirstFrom(payday.PlusMonths(BillDues.MonthsAhead).PlusDays(1)));
+            Note(payday);
+            foreach (Due due in dues.AsSpan(first, next - first))
             {
-                holds = holds.SetItem(due.BillId, (holds[due.BillId] - due.Amount).ClampToZero());
+                int bill = places[due.BillId];
+                held[bill] = (held[bill] - due.Amount).ClampToZero();
                 waits.Remove(due.BillId);
             }
         }
@@ -68,7 +78,7 @@ internal sealed class SetAsideRun
 
         void Note(LocalDate payday)
         {
-            foreach (SetAsideLine line in waits.Values.Where(line => holds[line.BillId] >= line.NextAmount).ToList())
+            foreach (SetAsideLine line in waits.Values.Where(line => held[places[line.BillId]] >= line.NextAmount).ToList())
             {
                 whole[line.BillId] = payday;
                 waits.Remove(line.BillId);
@@ -77,21 +87,39 @@ internal sealed class SetAsideRun
     }
 
     // What this period needs is planned for whether the day brings it or not, as in the routine; what it doesn't bring isn't there.
-    private ImmutableDictionary<BillId, Money> After(ImmutableDictionary<BillId, Money> holds, int k, Due[] now, Due[] later)
+    // The period's dues are those from the first up to the next, the later ones those from there up to the end.
+    private Money[] After(Money[] holds, int k, int first, int next, int end)
     {
-        Money held = Money.Sum(holds.Values, plan.Bills.Total.Currency);
-        Money needed = (Money.Sum(now.Select(due => due.Amount), held.Currency) - held).ClampToZero();
+        Currency currency = plan.Bills.Total.Currency;
+        Money held = Money.Sum(holds, currency);
+        Money[] dueNow = [.. holds.Select(_ => Money.Zero(currency))];
+        foreach (Due due in dues.AsSpan(first, next - first))
+        {
+            dueNow[places[due.BillId]] += due.Amount;
+        }
+
+        Money needed = (Money.Sum(dueNow, currency) - held).ClampToZero();
         LocalDate to = paydays[k].Date.PlusMonths(BillDues.MonthsAhead);
         PlannedPayday[] ahead = [.. paydays.Skip(k + 1).TakeWhile(payday => payday.Date <= to)];
         bool isKnown = ahead.Any(payday => payday.Income.IsPositive);
         PlannedPayday today = isKnown ? paydays[k] with { Income = Money.Max(paydays[k].Income, needed) } : paydays[k];
         Money planned = Money.Max(
-            SetAsidePlanner.Plan(plan.Book.Household.Settings.SetAsides, held, [today, .. ahead], [.. now, .. later]).Rows[0].SetAside, needed);
+            SetAsidePlanner.Plan(plan.Book.Household.Settings.SetAsides, held, [today, .. ahead], dues[first..end]).Rows[0].SetAside, needed);
         planned = isKnown ? Money.Min(planned, paydays[k].Income) : planned;
-        ILookup<BillId, Due> dueNow = now.ToLookup(due => due.BillId);
-        BillNeed[] needs = [.. plan.Book.Household.Bills.Select(bill => new BillNeed(
-            bill.Id, holds[bill.Id], Money.Sum(dueNow[bill.Id].Select(due => due.Amount), held.Currency)))];
-        ImmutableArray<Money> after = SetAsideShares.After(needs, planned, later);
-        return needs.Select((need, i) => KeyValuePair.Create(need.BillId, after[i])).ToImmutableDictionary();
+        return [.. SetAsideShares.After([.. bills.Select((bill, i) => new BillNeed(bill, holds[i], dueNow[i]))], planned, dues[next..end])];
+    }
+
+    // Where the first due that isn't before a day is.
+    private int FirstFrom(LocalDate day)
+    {
+        int low = 0;
+        int high = dues.Length;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = dues[middle].Date < day ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
     }
 }

@@ -183,6 +183,41 @@ public class CountTests
         AssertSound(book);
     }
 
+    // They are written one behind the other, each worked out before.
+    [Fact]
+    public void Confirm_TwoPotsAtOnce_NumbersTheMovementsOfEach()
+    {
+        CountDraft draft = new CountDraft(Thursday12).With(new PotId("food"), new CountEntry(Usd(10))).With(new PotId("fares"), new CountEntry(Usd(3)));
+
+        Book book = CountPlan.Of(Closed, draft).Confirm().Value!;
+
+        long written = Closed.Ledger.Movements.Count;
+        Assert.Equal(
+            [(written + 1, written + 2, "food"), (written + 3, written + 4, "fares")],
+            book.Weeks.Counts.Select(count => (count.FirstMovement, count.LastMovement, count.PotId.Text)));
+        Assert.All(book.Weeks.Counts, count =>
+        {
+            Assert.Equal([count.FirstMovement], count.TakenUp.Movements);
+            Assert.Equal(
+                [("cash/pot:" + count.PotId, "cash/wallet:" + count.PotId, "week's fill"), ("cash/wallet:" + count.PotId, "outside/spending:" + count.PotId, "spent, counted")],
+                book.Ledger.Between(count.FirstMovement, count.LastMovement).Select(movement => (movement.From.Key, movement.To.Key, movement.Reason)));
+        });
+        Assert.Equal(book.Weeks.Counts.Select(count => (long?)count.FirstMovement), book.Weeks.Fills.Select(fill => fill.Movement));
+    }
+
+    // The outlook counts a few pots of many.
+    [Fact]
+    public void OfEntered_SomePots_HasTheirRowsAndComesToTheSameBook()
+    {
+        CountDraft draft = new CountDraft(Thursday12).With(new PotId("fares"), new CountEntry(Usd(3)));
+        CountPlan all = CountPlan.Of(Closed, draft);
+        CountPlan entered = CountPlan.OfEntered(Closed, draft);
+
+        Assert.Equal(["fares"], entered.Rows.Select(row => row.Pot.Id.Text));
+        Assert.Equal((3, all.Spent), (all.Rows.Length, entered.Spent));
+        Assert.Equal(all.Confirm().Value!.Ledger.Movements, entered.Confirm().Value!.Ledger.Movements);
+    }
+
     [Fact]
     public void Confirm_MovesOnToADebt_PaysItWhenTheCashIsReturned()
     {

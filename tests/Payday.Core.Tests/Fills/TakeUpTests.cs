@@ -30,6 +30,20 @@ public class TakeUpTests
         Assert.All(taken.Movements, number => Assert.Equal("week's fill", book.Ledger.Movements[(int)number - 1].Reason));
     }
 
+    // A count writes those of several pots one behind the other, each worked out for the book as it was before.
+    [Fact]
+    public void From_AnotherNumber_IsWhatAnotherPotsWouldBeWrittenBefore()
+    {
+        (Book fares, TakenUp before) = TakeUp(Closed, "fares", Friday13March);
+        ToTakeUp late = ToTakeUp.Of(fares, House.Pots[0], Friday13March);
+        ToTakeUp moved = ToTakeUp.Of(Closed, House.Pots[0], Friday13March).From(Closed.Ledger.Movements.Count + before.Movements.Length + 1);
+
+        Assert.NotEmpty(late.Movements);
+        Assert.Equal(late.Movements, moved.Movements);
+        Assert.Equal(late.Fills, moved.Fills);
+        Assert.Equal((late.Taken.Fills, late.Taken.Movements), (moved.Taken.Fills, moved.Taken.Movements), (one, other) => one.Fills.SequenceEqual(other.Fills) && one.Movements.SequenceEqual(other.Movements));
+    }
+
     // 7 were in the envelope at first and are part of no fill.
     [Fact]
     public void TakeUp_WhatIsPartOfNoFill_IsInTheWalletToo()

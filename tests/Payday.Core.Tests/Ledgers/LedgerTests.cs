@@ -94,6 +94,31 @@ public class LedgerTests
         });
 
     [Fact]
+    public void All_OfAnyMovements_AreInTheOrderOfTheirKeys() =>
+        AnyMovement.List[0, 30].Sample(movements =>
+        {
+            string[] keys = [.. Rich.Add(movements).Balances.All.Select(held => held.Key.Key)];
+            Assert.Equal(keys.Order(StringComparer.Ordinal), keys);
+        });
+
+    // Another ledger made of the one before leaves that as it was.
+    [Fact]
+    public void Add_Further_ChangesNothingOfTheLedgerBefore() =>
+        Gen.Select(AnyMovement.List[1, 10], AnyMovement.List[1, 10]).Sample((first, then) =>
+        {
+            Ledger before = Rich.Add(first);
+            KeyValuePair<LedgerEnd, Money>[] held = [.. before.Balances.All];
+            int[] written = Written();
+            _ = before.Add(then);
+            _ = before.Add(before.Reverse(before.Movements.Select(movement => movement.Number), Day, "undone").Value);
+
+            Assert.Equal(held, before.Balances.All);
+            Assert.Equal(written, Written());
+
+            int[] Written() => [.. Ends.Select(end => before.Of(end).Count)];
+        });
+
+    [Fact]
     public void Reverse_EveryMovement_BringsAllBackToZero() =>
         AnyMovement.List[1, 20].Sample(movements =>
         {
