@@ -18,7 +18,7 @@ public static class EarlyPurchase
             return null;
         }
 
-        LocalDate last = book.Ledger.Movements.Skip((int)purchase.FirstMovement - 1).Take((int)(purchase.LastMovement - purchase.FirstMovement + 1)).Max(movement => movement.Date);
+        LocalDate last = book.Ledger.Between(purchase.FirstMovement, purchase.LastMovement).Max(movement => movement.Date);
         return last > purchase.Date ? last : null;
     }
 }

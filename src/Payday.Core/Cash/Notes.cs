@@ -56,9 +56,20 @@ public sealed class Notes : IEnumerable<KeyValuePair<long, int>>, IEquatable<Not
     public static Notes Of(IEnumerable<KeyValuePair<long, int>> notes)
     {
         KeyValuePair<long, int>[] counts = [.. notes];
+        return OfOwn(counts, nameof(notes));
+    }
+
+    /// <summary>A heap of counted pieces; counts of one value add up.</summary>
+    /// <param name="notes">By value in minor units, each count zero or more.</param>
+    /// <exception cref="ArgumentException">A count is below zero.</exception>
+    public static Notes Of(ReadOnlySpan<KeyValuePair<long, int>> notes) => OfOwn(notes.ToArray(), nameof(notes));
+
+    // The array is kept.
+    private static Notes OfOwn(KeyValuePair<long, int>[] counts, string name)
+    {
         if (Array.Exists(counts, static note => note.Value < 0))
         {
-            throw new ArgumentException("No heap has fewer than no pieces of a value.", nameof(notes));
+            throw new ArgumentException("No heap has fewer than no pieces of a value.", name);
         }
 
         Array.Sort(counts, static (left, right) => left.Key.CompareTo(right.Key));

@@ -33,7 +33,7 @@ internal sealed class PaymentUndo() : RecordUndo<DuePayment>("payment undone")
     // Money that was left to place went on with the next payday; interest that was charged later was charged on what was owed then.
     private static Obstacle.GoneOn? Seen(Book book, DuePayment payment)
     {
-        Movement[] own = [.. book.Ledger.Movements.Skip((int)payment.FirstMovement - 1).Take((int)(payment.LastMovement - payment.FirstMovement + 1))];
+        Movement[] own = [.. book.Ledger.Between(payment.FirstMovement, payment.LastMovement)];
         if (book.Closed.FirstOrDefault(closed => closed.FirstMovement > payment.LastMovement) is { } since
             && own.Any(movement => movement.To is LedgerEnd.At { Purpose.Kind: PurposeKind.LeftToPlace }))
         {

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using Payday.Core.Amounts;
 using Payday.Core.Ids;
@@ -123,16 +122,4 @@ public sealed class Balances
     // Keys are made for those that are taken alone.
     private IEnumerable<KeyValuePair<LedgerEnd, Money>> InOrder(Func<LedgerEnd, Money, bool> takes) =>
         byEnd.Where(pair => takes(pair.Key, pair.Value)).OrderBy(pair => pair.Key.Key, StringComparer.Ordinal);
-
-    // A dictionary calls the methods of a struct as they stand, where it would look up those of a comparer each time.
-    private readonly struct SameEnd(LedgerEnd end) : IEquatable<SameEnd>
-    {
-        public LedgerEnd End => end;
-
-        public bool Equals(SameEnd other) => ReferenceEquals(end, other.End);
-
-        public override bool Equals(object? obj) => obj is SameEnd other && Equals(other);
-
-        public override int GetHashCode() => RuntimeHelpers.GetHashCode(end);
-    }
 }

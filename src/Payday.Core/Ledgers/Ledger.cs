@@ -50,7 +50,7 @@ public sealed class Ledger
         return Enumerable.Range(earlier.movements.Count, movements.Count - earlier.movements.Count).Select(at => movements[at]);
     }
 
-    /// <summary>The movements of some numbers, in order.</summary>
+    /// <summary>The movements of some numbers, in order, without a look at those before: a payday's, of a long life.</summary>
     /// <param name="first">The first.</param>
     /// <param name="last">The last; below the first for none.</param>
     internal IEnumerable<Movement> Between(long first, long last)
@@ -69,7 +69,7 @@ public sealed class Ledger
     /// <summary>What an end held day by day, by the movements that stand.</summary>
     internal EndCourse CourseOf(LedgerEnd end) => LinesOf(end)?.Course ?? EndCourse.Nothing(Balances.Currency);
 
-    private EndLines? LinesOf(LedgerEnd end) => (byEnd ??= Indexed([], Standing, Balances.Currency)).GetValueOrDefault(end);
+    private EndLines? LinesOf(LedgerEnd end) => (byEnd ??= Indexed(Standing, Balances.Currency)).GetValueOrDefault(end);
 
     /// <summary>Whether a movement of this ledger is neither undone nor the undoing of another.</summary>
     public bool Stands(Movement movement)
@@ -92,16 +92,18 @@ public sealed class Ledger
     /// <exception cref="OverflowException">A balance leaves the range of 64 bits.</exception>
     public static Ledger Of(Currency currency, ReadOnlySpan<Movement> movements)
     {
+        bool isAnyUndone = false;
         for (int i = 0; i < movements.Length; i++)
         {
             Check(movements[i]);
+            isAnyUndone |= movements[i].Reverses is not null;
             if (movements[i].Number != i + 1)
             {
                 throw new ArgumentException($"Movement {movements[i].Number} is in the place of movement {i + 1}.", nameof(movements));
             }
         }
 
-        return new Ledger(GrowingList<Movement>.Empty.Add(movements), null, null, Balances.Empty(currency).After(movements));
+        return new Ledger(GrowingList<Movement>.Empty.Add(movements), null, isAnyUndone ? null : Reversals.None, Balances.Empty(currency).After(movements));
     }
 
     /// <summary>The ledger with further movements, numbered on from the last.</summary>
@@ -185,6 +187,25 @@ public sealed class Ledger
         if (movement.From == movement.To)
         {
             throw new ArgumentException($"A movement from {movement.From.Key} to itself moves nothing.", nameof(movement));
+        }
+    }
+
+    private static Dictionary<LedgerEnd, EndLines> Indexed(IEnumerable<Movement> all, Currency currency)
+    {
+        var byObject = new Dictionary<SameEnd, EndGathering>();
+        var gathered = new Dictionary<LedgerEnd, EndGathering>();
+        foreach (Movement movement in all)
+        {
+            At(movement.From).Add(movement);
+            At(movement.To).Add(movement);
+        }
+
+        return gathered.ToDictionary(pair => pair.Key, pair => pair.Value.Gathered());
+
+        EndGathering At(LedgerEnd end)
+        {
+            ref EndGathering? known = ref CollectionsMarshal.GetValueRefOrAddDefault(byObject, new SameEnd(end), out _);
+            return known ??= CollectionsMarshal.GetValueRefOrAddDefault(gathered, end, out _) ??= new EndGathering(end, currency);
         }
     }
 

@@ -44,9 +44,7 @@ public sealed record PaymentToMake(DebtId DebtId, Money Amount, LocalDate Since,
 
         Movement[] extra =
         [
-            .. book.Ledger.Movements
-                .Skip((int)closed.FirstMovement - 1)
-                .Take((int)(closed.LastMovement - closed.FirstMovement + 1))
+            .. book.Ledger.Between(closed.FirstMovement, closed.LastMovement)
                 .Where(movement => movement.From == LedgerEnd.InAccount(Purpose.LeftToPlace) && movement.To is LedgerEnd.Owed && book.Ledger.Stands(movement)),
         ];
         if (extra.Length == 0)

@@ -52,7 +52,7 @@ public sealed record PotGlance(Pot Pot, Money Has, Money Whole)
         var filled = new Dictionary<PotId, Money>();
         if (book.LastClosed is { } closed)
         {
-            foreach (Movement movement in book.Ledger.Movements.Skip((int)closed.FirstMovement - 1).Take((int)(closed.LastMovement - closed.FirstMovement + 1)).Where(book.Ledger.Stands))
+            foreach (Movement movement in book.Ledger.Between(closed.FirstMovement, closed.LastMovement).Where(book.Ledger.Stands))
             {
                 Money nothing = Money.Zero(movement.Amount.Currency);
                 foreach ((PotId? pot, Money change) in new[] { (Of(movement.To), movement.Amount), (Of(movement.From), -movement.Amount) })

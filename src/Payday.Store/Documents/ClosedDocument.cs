@@ -64,9 +64,9 @@ internal static class ClosedDocument
             period,
             from.Whole("firstMovement"),
             from.Whole("lastMovement"),
-            [.. from.List("dues", static item => new ClosedDue(
-                new DueKey(new BillId(item.Text("bill")), item.Date("date")), item.Amount("amount"), item.Flag("paid"), item.OptionalFlag("decided") ?? false))],
-            [.. from.List("parts", static item => new ClosedPart(new(item.Text("pot")), item.OptionalDate("week"), item.Notes("notes")))],
+            from.List("dues", static item => new ClosedDue(
+                new DueKey(new BillId(item.Text("bill")), item.Date("date")), item.Amount("amount"), item.Flag("paid"), item.OptionalFlag("decided") ?? false)),
+            from.List("parts", static item => new ClosedPart(new(item.Text("pot")), item.OptionalDate("week"), item.Notes("notes"))),
             from.Amounts("keptBack", static text => new PotId(text)),
             from.Notes("withdraw"),
             from.Notes("reused"),
@@ -76,9 +76,9 @@ internal static class ClosedDocument
             from.OptionalPart("draft", DraftDocument.Form.Read) ?? new RoutineDraft(period.First))
         {
             Minimums = from.OptionalList("minimums", static item => new ClosedDue(
-                new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Amount("amount"), item.Flag("paid")) { Asked = item.OptionalAmount("asked"), Bought = item.OptionalAmount("bought") }) is { } minimums ? [.. minimums] : null,
-            Charged = from.OptionalList("charged", static item => new DueKey(new DebtId(item.Text("debt")), item.Date("date"))) is { } charged ? [.. charged] : null,
-            Trips = [.. from.OptionalList("trips", static item => item.Amount("amount")) ?? []],
+                new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Amount("amount"), item.Flag("paid")) { Asked = item.OptionalAmount("asked"), Bought = item.OptionalAmount("bought") }),
+            Charged = from.OptionalList("charged", static item => new DueKey(new DebtId(item.Text("debt")), item.Date("date"))),
+            Trips = from.OptionalList("trips", static item => item.Amount("amount")) ?? [],
         };
     }
 }

@@ -59,32 +59,30 @@ internal static class CountDocument
 
     private static WeekCount Read(IFieldReader from)
     {
-        WeekCount count = Figures(from);
-        return count with
+        long number = from.Whole("_id");
+        return new(
+            number,
+            from.Date("date"),
+            from.Date("week"),
+            new(from.Text("pot")),
+            from.OptionalDate("since"),
+            from.Amount("before"),
+            from.Amount("filled"),
+            from.Amount("owedBack"),
+            from.Amount("moved"),
+            from.Amount("left"),
+            from.OptionalNotes("notes"),
+            from.Amount("spent"),
+            from.Amount("difference"),
+            from.Text("differenceName"),
+            from.OptionalPart("movesOnTo", ReadTarget),
+            from.Whole("firstMovement"),
+            from.Whole("lastMovement"),
+            from.OptionalWhole("move"))
         {
-            Together = from.OptionalWhole("together") ?? count.Number,
+            Together = from.OptionalWhole("together") ?? number,
             Undone = from.OptionalFlag("undone") ?? false,
             TakenUp = TakenUpDocument.Read(from),
         };
     }
-
-    private static WeekCount Figures(IFieldReader from) => new(
-        from.Whole("_id"),
-        from.Date("date"),
-        from.Date("week"),
-        new(from.Text("pot")),
-        from.OptionalDate("since"),
-        from.Amount("before"),
-        from.Amount("filled"),
-        from.Amount("owedBack"),
-        from.Amount("moved"),
-        from.Amount("left"),
-        from.OptionalNotes("notes"),
-        from.Amount("spent"),
-        from.Amount("difference"),
-        from.Text("differenceName"),
-        from.OptionalPart("movesOnTo", ReadTarget),
-        from.Whole("firstMovement"),
-        from.Whole("lastMovement"),
-        from.OptionalWhole("move"));
 }

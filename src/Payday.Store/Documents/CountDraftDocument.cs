@@ -31,7 +31,7 @@ internal static class CountDraftDocument
 
     private static CountDraft Read(IFieldReader from) => new(
         from.Date("_id"),
-        from.List("entries", Entry).ToImmutableSortedDictionary());
+        from.List("entries", Entry).Sorted());
 
     private static KeyValuePair<PotId, CountEntry> Entry(IFieldReader from) => KeyValuePair.Create(
         new PotId(from.Text("pot")),

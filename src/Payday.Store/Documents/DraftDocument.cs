@@ -72,26 +72,26 @@ internal static class DraftDocument
         OneOffs = from.Amounts("oneOffs", static name => name, StringComparer.Ordinal),
         Dues = from.List("dues", static item => KeyValuePair.Create(
             new DueKey(new BillId(item.Text("bill")), item.Date("date")),
-            new DueDecision(item.OptionalAmount("actual"), item.OptionalFlag("paid")))).ToImmutableSortedDictionary(),
+            new DueDecision(item.OptionalAmount("actual"), item.OptionalFlag("paid")))).Sorted(),
         SetAsides = from.OptionalChoice("setAsides", StoredChoices.SetAsideModes),
         DebtPayments = from.Amounts("debtPayments", static text => new DebtId(text)),
         FromBuffer = from.OptionalAmount("fromBuffer"),
         Minimums = (from.OptionalList("minimums", static item => KeyValuePair.Create(
-            new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Amount("amount"))) ?? []).ToImmutableSortedDictionary(),
+            new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Amount("amount"))) ?? []).Sorted(),
         PaidMinimums = (from.OptionalList("paidMinimums", static item => KeyValuePair.Create(
-            new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Flag("paid"))) ?? []).ToImmutableSortedDictionary(),
+            new DueKey(new DebtId(item.Text("debt")), item.Date("date")), item.Flag("paid"))) ?? []).Sorted(),
         Fills = from.Amounts("fills", static text => new PotId(text)),
         Notes = (from.OptionalList("notes", static item => KeyValuePair.Create(
-            new PartKey(new(item.Text("pot")), item.OptionalDate("week")), item.Notes("notes"))) ?? []).ToImmutableSortedDictionary(),
+            new PartKey(new(item.Text("pot")), item.OptionalDate("week")), item.Notes("notes"))) ?? []).Sorted(),
         LeavesNotesAtHome = from.OptionalFlag("leavesNotesAtHome") ?? false,
         AsksATeller = from.OptionalFlag("asksATeller") ?? false,
         UsesOwedBack = from.OptionalFlag("usesOwedBack") ?? false,
         Machine = Machine(from.OptionalList("machineNotes", static item => item.Amount("note")), from.OptionalAmount("machineLimit")),
         Placements = from.OptionalList("placements", static item => new Placement(
-            CountDocument.ReadTarget(item), item.Amount("amount"))) is { } placements ? [.. placements] : null,
+            CountDocument.ReadTarget(item), item.Amount("amount"))),
         ToOverdraft = from.OptionalAmount("toOverdraft"),
     };
 
     // Both are asked for, whether there is a machine or not: a form without names keeps the order of its fields.
-    private static CashSource.Machine? Machine(List<Money>? notes, Money? limit) => notes is null ? null : new CashSource.Machine([.. notes], limit);
+    private static CashSource.Machine? Machine(ImmutableArray<Money>? notes, Money? limit) => notes is { } some ? new CashSource.Machine(some, limit) : null;
 }

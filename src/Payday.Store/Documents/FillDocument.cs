@@ -32,7 +32,9 @@ internal static class FillDocument
     private static WalletFill Read(IFieldReader from)
     {
         WalletFill mark = ReadMark(from);
-        return mark with { Before = from.OptionalPart("before", ReadMark) };
+
+        // A second one is made only where it is needed: most were marked once.
+        return from.OptionalPart("before", ReadMark) is { } before ? mark with { Before = before } : mark;
     }
 
     private static WalletFill ReadMark(IFieldReader from) => new(

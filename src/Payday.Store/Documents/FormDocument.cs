@@ -23,5 +23,5 @@ internal static class FormDocument
 
     private static FormDraft Read(IFieldReader from) => new(
         from.Text("_id"),
-        from.List("texts", static item => KeyValuePair.Create(item.Text("field"), item.Text("text"))).ToImmutableSortedDictionary(StringComparer.Ordinal));
+        from.List("texts", static item => KeyValuePair.Create(item.Text("field"), item.Text("text"))).Sorted(StringComparer.Ordinal));
 }

@@ -30,5 +30,5 @@ internal static class ReadingDocument
 
     private static KeptReading Read(IFieldReader from) => new(
         from.Text("header"),
-        from.List("answers", static item => KeyValuePair.Create(item.Text("asked"), item.Text("answer"))).ToImmutableSortedDictionary(StringComparer.Ordinal));
+        from.List("answers", static item => KeyValuePair.Create(item.Text("asked"), item.Text("answer"))).Sorted(StringComparer.Ordinal));
 }

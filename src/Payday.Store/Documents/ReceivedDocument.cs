@@ -33,7 +33,7 @@ internal static class ReceivedDocument
         from.Date("date"),
         from.Date("payday"),
         from.Notes("got"),
-        [.. from.List("parts", static item => new ClosedPart(new(item.Text("pot")), item.OptionalDate("week"), item.Notes("notes")))],
+        from.List("parts", static item => new ClosedPart(new(item.Text("pot")), item.OptionalDate("week"), item.Notes("notes"))),
         from.Whole("firstMovement"),
         from.Whole("lastMovement"))
     {

@@ -45,11 +45,11 @@ internal static class ReturnDocument
         from.Whole("_id"),
         from.Date("date"),
         from.OptionalDate("payday"),
-        [.. from.List("pots", static item => new ReturnedPot(new(item.Text("pot")), item.Amount("amount"), item.OptionalNotes("notes")))],
-        [.. from.List("swaps", static item => new NoteSwap(
-            new(item.Text("pot")), item.OptionalText("with") is { } with ? new PotId(with) : null, item.Notes("gives"), item.Notes("gets")))],
-        [.. from.List("settles", static item => new SettledItem(
-            new OwedKey(item.Choice("kind", StoredChoices.OwedKinds), item.Whole("number")), item.Amount("amount")))],
+        from.List("pots", static item => new ReturnedPot(new(item.Text("pot")), item.Amount("amount"), item.OptionalNotes("notes"))),
+        from.List("swaps", static item => new NoteSwap(
+            new(item.Text("pot")), item.OptionalText("with") is { } with ? new PotId(with) : null, item.Notes("gives"), item.Notes("gets"))),
+        from.List("settles", static item => new SettledItem(
+            new OwedKey(item.Choice("kind", StoredChoices.OwedKinds), item.Whole("number")), item.Amount("amount"))),
         from.Whole("firstMovement"),
         from.Whole("lastMovement"))
     {

@@ -21,6 +21,6 @@ internal static class TakenUpDocument
     });
 
     public static TakenUp Read(IFieldReader from) => from.OptionalPart(Name, static part => new TakenUp(
-        [.. part.List("fills", static item => new FillKey(item.Date("payday"), item.OptionalDate("week"), new(item.Text("pot"))))],
-        [.. part.List("movements", static item => item.Whole("number"))])) ?? TakenUp.Nothing;
+        part.List("fills", static item => new FillKey(item.Date("payday"), item.OptionalDate("week"), new(item.Text("pot")))),
+        part.List("movements", static item => item.Whole("number")))) ?? TakenUp.Nothing;
 }

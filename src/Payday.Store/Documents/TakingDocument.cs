@@ -21,8 +21,8 @@ internal static class TakingDocument
 
     private static TakingOfStatements Read(IFieldReader from) => new(
         from.Whole("_id"),
-        [.. from.List("statements", ReadStatement)],
-        [.. from.List("lines", ReadLine)],
+        from.List("statements", ReadStatement),
+        from.List("lines", ReadLine),
         from.Whole("reconciliation"))
     {
         Undone = from.OptionalFlag("undone") ?? false,
@@ -66,7 +66,7 @@ internal static class TakingDocument
     {
         BankId = from.OptionalText("bankId") ?? "",
         Mandate = from.OptionalText("mandate") ?? "",
-        Lines = [.. from.List("lines", static item => item.Whole("line"))],
+        Lines = from.List("lines", static item => item.Whole("line")),
         Wrote = from.OptionalPart("wrote", static item => new WrittenRecord(item.Choice("kind", StoredChoices.WrittenKinds), item.Whole("number"))),
         WasLeft = from.OptionalFlag("wasLeft") ?? false,
     };

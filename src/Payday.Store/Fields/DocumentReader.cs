@@ -36,7 +36,7 @@ internal sealed class DocumentReader(BsonDocument document, Currency currency) :
     public IReadOnlyList<string>? OptionalTexts(string name) =>
         document[name] is { IsNull: false } value ? [.. value.AsArray.Select(text => text.AsString)] : null;
 
-    public List<T>? OptionalList<T>(string name, Func<IFieldReader, T> read) => document[name] is { IsNull: false } value
+    public ImmutableArray<T>? OptionalList<T>(string name, Func<IFieldReader, T> read) => document[name] is { IsNull: false } value
         ? [.. value.AsArray.Select(item => read(new DocumentReader(item.AsDocument, currency)))]
         : null;
 

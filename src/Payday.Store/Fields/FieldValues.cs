@@ -48,7 +48,7 @@ internal static class FieldValues
     public static void List<T>(this IFieldWriter to, string name, IReadOnlyCollection<T> items, Action<IFieldWriter, T> write) =>
         to.OptionalList(name, items, write);
 
-    public static List<T> List<T>(this IFieldReader from, string name, Func<IFieldReader, T> read) => from.OptionalList(name, read) ?? throw Missing(name);
+    public static ImmutableArray<T> List<T>(this IFieldReader from, string name, Func<IFieldReader, T> read) => from.OptionalList(name, read) ?? throw Missing(name);
 
     // A list, not a document: the fields of a BSON document don't differ by case alone, and names that people give may.
     public static void Amounts<TId>(this IFieldWriter to, string name, ImmutableSortedDictionary<TId, Money> value, Func<TId, string> text)
@@ -60,7 +60,15 @@ internal static class FieldValues
 
     public static ImmutableSortedDictionary<TId, Money> Amounts<TId>(this IFieldReader from, string name, Func<string, TId> id, IComparer<TId>? order = null)
         where TId : notnull =>
-        from.List(name, item => KeyValuePair.Create(id(item.Text("id")), item.Amount("amount"))).ToImmutableSortedDictionary(order);
+        from.List(name, item => KeyValuePair.Create(id(item.Text("id")), item.Amount("amount"))).Sorted(order);
+
+    /// <summary>By their keys; most records have none, and share that.</summary>
+    public static ImmutableSortedDictionary<TKey, TValue> Sorted<TKey, TValue>(this ImmutableArray<KeyValuePair<TKey, TValue>> pairs, IComparer<TKey>? order = null)
+        where TKey : notnull
+    {
+        ImmutableSortedDictionary<TKey, TValue> none = order is null ? ImmutableSortedDictionary<TKey, TValue>.Empty : ImmutableSortedDictionary<TKey, TValue>.Empty.WithComparers(order);
+        return pairs.IsEmpty ? none : none.AddRange(pairs);
+    }
 
     private static FormatException Missing(string name) => new($"The field '{name}' is missing.");
 }

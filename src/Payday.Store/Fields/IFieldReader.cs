@@ -38,7 +38,7 @@ internal interface IFieldReader
     IReadOnlyList<string>? OptionalTexts(string name);
 
     /// <summary>Records within the record, or null.</summary>
-    List<T>? OptionalList<T>(string name, Func<IFieldReader, T> read);
+    ImmutableArray<T>? OptionalList<T>(string name, Func<IFieldReader, T> read);
 
     /// <summary>A record within the record, or null.</summary>
     T? OptionalPart<T>(string name, Func<IFieldReader, T> read)

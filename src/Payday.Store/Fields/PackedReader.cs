@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Cash;
@@ -12,6 +13,8 @@ namespace Payday.Store.Fields;
 /// <param name="currency">The currency of all amounts.</param>
 internal sealed class PackedReader(PackedBytes from, string[] texts, Currency currency) : IFieldReader
 {
+    private const int FewNotes = 16;
+
     // By the number of their text. Of all columns few have any, and a long life has many texts.
     private LedgerEnd?[]? ends;
 
@@ -70,7 +73,9 @@ internal sealed class PackedReader(PackedBytes from, string[] texts, Currency cu
             return count < 0 ? null : Notes.None;
         }
 
-        var notes = new KeyValuePair<long, int>[count];
+        // Few values at a time: those of a currency's notes.
+        Span<KeyValuePair<long, int>> notes = count <= FewNotes ? stackalloc KeyValuePair<long, int>[FewNotes] : new KeyValuePair<long, int>[count];
+        notes = notes[..count];
         for (int i = 0; i < count; i++)
         {
             notes[i] = KeyValuePair.Create(Whole(name), (int)Whole(name));
@@ -81,21 +86,21 @@ internal sealed class PackedReader(PackedBytes from, string[] texts, Currency cu
 
     public IReadOnlyList<string>? OptionalTexts(string name) => OptionalList(name, static item => item.Text(""));
 
-    public List<T>? OptionalList<T>(string name, Func<IFieldReader, T> read)
+    public ImmutableArray<T>? OptionalList<T>(string name, Func<IFieldReader, T> read)
     {
         int count = from.CountOfItems() - 1;
-        if (count < 0)
+        if (count <= 0)
         {
-            return null;
+            return count < 0 ? null : [];
         }
 
-        var items = new List<T>(count);
-        for (int i = 0; i < count; i++)
+        var items = new T[count];
+        for (int i = 0; i < items.Length; i++)
         {
-            items.Add(read(this));
+            items[i] = read(this);
         }
 
-        return items;
+        return ImmutableCollectionsMarshal.AsImmutableArray(items);
     }
 
     public T? OptionalPart<T>(string name, Func<IFieldReader, T> read)

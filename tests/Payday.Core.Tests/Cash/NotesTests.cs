@@ -13,6 +13,17 @@ public class NotesTests
     public void Of_CountsOfOneValue_AddUp() => Assert.Equal("3x500 1x2000", Notes.Of([(2000, 1), (500, 1), (500, 2)]).ToString());
 
     [Fact]
+    public void Of_ASpan_IsTheSameAsAListAndKeepsNoneOfIt()
+    {
+        KeyValuePair<long, int>[] notes = [new(2000, 1), new(500, 1), new(500, 2)];
+        var heap = Notes.Of(notes.AsSpan());
+        notes[0] = new(100, 9);
+
+        Assert.Equal("3x500 1x2000", heap.ToString());
+        Assert.Throws<ArgumentException>(() => Notes.Of([new KeyValuePair<long, int>(500, -1)]));
+    }
+
+    [Fact]
     public void Of_BelowZero_IsRefused() => Assert.Throws<ArgumentException>(() => Notes.Of(500, -1));
 
     [Fact]

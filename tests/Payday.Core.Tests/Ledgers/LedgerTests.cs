@@ -158,6 +158,31 @@ public class LedgerTests
     public void Of_AnotherNumber_Throws(int number) =>
         Assert.Throws<ArgumentException>(() => Ledger.Of(Dollars, [new Movement(number, Day, Ends[0], Ends[1], Usd(1), "test")]));
 
+    // As one that is read: with more movements of an end than are gathered at a time, ends that are equal and not the same object, and some undone.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(3)]
+    public void Of_AnEndOfALongLedger_HasAllThatStandInOrder(int undone)
+    {
+        List<Movement> movements = [.. Enumerable.Range(1, 3_000).Select(number => new Movement(
+            number, Day, LedgerEnd.FromKey(LedgerEnd.Opening.Key), LedgerEnd.FromKey(Ends[number % 3].Key), Cents(number), "test"))];
+        movements.AddRange(Enumerable.Range(1, undone).Select(number => movements[number * 700] with
+        {
+            Number = 3_000 + number,
+            From = movements[number * 700].To,
+            To = movements[number * 700].From,
+            Reverses = movements[number * 700].Number,
+        }));
+        var ledger = Ledger.Of(Dollars, movements.ToArray());
+        HashSet<long> gone = [.. Enumerable.Range(1, undone).SelectMany(number => new[] { (number * 700) + 1L, 3_000 + number })];
+
+        Assert.All(Ends, end => Assert.Equal(
+            movements.Where(movement => (movement.From == end || movement.To == end) && !gone.Contains(movement.Number)),
+            ledger.Of(end)));
+        Assert.Equal(movements.Where(movement => !gone.Contains(movement.Number)), ledger.Standing);
+        Assert.All(movements, movement => Assert.Equal(!gone.Contains(movement.Number), ledger.Stands(movement)));
+    }
+
     [Fact]
     public void Add_NothingMoved_Throws()
     {

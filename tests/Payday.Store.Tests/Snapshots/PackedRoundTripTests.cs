@@ -1,4 +1,5 @@
 using CsCheck;
+using Payday.Core.Cash;
 using Payday.Store.Documents;
 using Payday.Store.Fields;
 using Payday.Store.Tests.Books;
@@ -50,6 +51,28 @@ public sealed class PackedRoundTripTests
         Assert.Equal(number, reader.Whole(""));
         Assert.Equal(number, reader.OptionalWhole(""));
         Assert.Null(reader.OptionalWhole(""));
+    }
+
+    // Heaps of few values are read on the stack.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(16)]
+    [InlineData(17)]
+    [InlineData(200)]
+    public void Notes_OfSoManyValues_AreTheSame(int values)
+    {
+        var notes = Notes.Of(Enumerable.Range(1, values).Select(value => KeyValuePair.Create((long)value, values - value)));
+        using var bytes = new MemoryStream();
+        var writer = new PackedWriter(new BinaryWriter(bytes), new TextTable());
+        writer.OptionalNotes("", notes);
+        writer.OptionalNotes("", null);
+        writer.OptionalNotes("", notes);
+        var reader = new PackedReader(new PackedBytes(bytes.ToArray(), 0), [], Samples.Usd);
+
+        Assert.Equal(notes.ToString(), reader.OptionalNotes("")?.ToString());
+        Assert.Null(reader.OptionalNotes(""));
+        Assert.Equal(notes.ToString(), reader.OptionalNotes("")?.ToString());
     }
 
     private static void Same<T>(RecordForm<T> form, T[] records)
