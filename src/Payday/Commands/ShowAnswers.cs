@@ -93,7 +93,7 @@ internal static class ShowAnswers
                 .. DebtsAheadReport.Table(ahead, style, Report.Width),
                 "",
                 .. DebtsAheadReport.HasWay(ahead) ? [.. DebtsAheadReport.Curves(ahead, today, style, Report.Width), ""] : Array.Empty<string>(),
-                .. DebtsAheadReport.Notes(ahead, style).Where(note => note[0] != '!').SelectMany(Report.Prose),
+                .. DebtsAheadReport.Notes(ahead, style).SelectMany(Report.Prose),
                 .. DebtsAheadReport.EachPayday(ahead, Core.Outlooks.Outlook.Of(book, Core.Outlooks.Outlook.UsualPaydays), " (payday ahead)") is { Length: > 0 } each ? Report.Prose(each) : [],
                 DebtsAheadReport.Caution,
             ],

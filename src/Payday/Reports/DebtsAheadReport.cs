@@ -79,10 +79,14 @@ internal static class DebtsAheadReport
         {
             yield return Other(ahead, style);
         }
+    }
 
-        foreach (DebtAhead debt in ahead.Debts.Where(debt => debt.Course.PaidOff is null))
+    /// <summary>The debts that this way never ends, a sentence each.</summary>
+    public static IEnumerable<string> Endless(DebtsAhead ahead)
+    {
+        foreach (DebtAhead debt in ahead.Debts.Where(debt => debt.Course.PaidOff is null && HasWay(ahead)))
         {
-            yield return $"! {debt.Glance.Debt.Name} is never paid off this way. Pay more on it, or talk to the lender.";
+            yield return $"{debt.Glance.Debt.Name} is never paid off this way. Pay more on it, or talk to the lender.";
         }
     }
 

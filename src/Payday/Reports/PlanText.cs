@@ -53,11 +53,11 @@ internal static class PlanText
     public static string Summary(StatementPlan plan, NumberStyle style)
     {
         string opens = plan.Statements[0].Opening is { } opening ? $"opens with {opening.Amount.ToString(style)}, " : "";
-        string closes = plan.Closing is { } closing ? $"closes with {closing.ToString(style)}" : "no closing balance";
+        string closes = plan.Closing is { } closing ? $"closes with {closing.ToString(style)}" : opens.Length == 0 ? "has no closing balance" : "no closing balance";
         string adds = plan.Statements.All(statement => AddingUp.Of(statement).AddsUp == true) ? "; it adds up" : "";
         string known = plan.Known > 0 ? $", {plan.Known} taken before" : "";
         string early = plan.BeforeStart > 0 ? $", {plan.BeforeStart} from before the start" : "";
-        return $"{plan.Matched.Count()} matched, {plan.Others.Count()} new or unclear{known}{early}. It {opens}{closes}{adds}.".Replace("It no closing", "It has no closing", StringComparison.Ordinal);
+        return $"{plan.Matched.Count()} matched, {plan.Others.Count()} new or unclear{known}{early}. It {opens}{closes}{adds}.";
     }
 
     /// <summary>What the bank's balance says once statements are taken so, with what isn't at the bank yet, so that the figures can be added up.</summary>

@@ -17,7 +17,7 @@ internal static class PotsReport
     public static string Short(RoutinePlan plan, NumberStyle style)
     {
         Money bills = plan.Bills.Planned - plan.Bills.Total;
-        return $"It doesn't fit: pots get {plan.Pots.Cut.ToString(style)} less than they ask for, the last by rank give first{(bills.IsPositive ? $", and {bills.ToString(style)} less is set aside for bills" : "")}.";
+        return $"It doesn't fit: pots get {plan.Pots.Cut.ToString(style)} less than they ask for, last ranks first{(bills.IsPositive ? $", and {bills.ToString(style)} less is set aside for bills" : "")}.";
     }
 
     /// <summary>Step 4 of the routine.</summary>

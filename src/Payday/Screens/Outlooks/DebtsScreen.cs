@@ -41,7 +41,7 @@ internal sealed class DebtsScreen(BookSession session) : PageScreen
             .. DebtsAheadReport.Table(ahead, session.Style, width - 2).Select((line, i) => FrameLine.Of(" " + line, i == 0 ? Ink.Quiet : Ink.Plain)),
             FrameLine.Empty,
             .. DebtsAheadReport.HasWay(ahead) ? [.. DebtsAheadReport.Curves(ahead, session.Today, session.Style, width - 2).Select(line => FrameLine.Of(" " + line)), FrameLine.Empty] : Array.Empty<FrameLine>(),
-            .. DebtsAheadReport.Notes(ahead, session.Style).SelectMany(note => TextWrap.Lines(note, width - 2).Select(line => FrameLine.Of(" " + line, note[0] == '!' ? Ink.Alert : Ink.Plain))),
+            .. Said.Lines([.. DebtsAheadReport.Notes(ahead, session.Style).Select(note => (Said)note), .. DebtsAheadReport.Endless(ahead).Select(Said.Alert)], width),
             .. new[] { DebtsAheadReport.EachPayday(ahead, outlook, " (j at home)") }.Where(each => each.Length > 0).SelectMany(each => TextWrap.Lines(each, width - 2)).Select(line => FrameLine.Of(" " + line)),
             FrameLine.Of(" " + DebtsAheadReport.Caution, Ink.Quiet),
         ];
