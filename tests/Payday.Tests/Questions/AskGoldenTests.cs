@@ -40,7 +40,7 @@ public sealed class AskGoldenTests
         book.Closed();
         book.Today = new(2026, 3, 7);
         List<string> said = [.. book.SaidAndAnswered("?", "fill", "", "skip", "no", "stop")];
-        said.AddRange(book.SaidAndAnswered("menu", "menu", "card", "Bread", "", "12.40", "", "yesterday", "", "", "bills", "?", "phones", "70", "", "", "no", "stop"));
+        said.AddRange(book.SaidAndAnswered("menu", "menu", "card", "Bread", "", "12.40", "", "yesterday", "", "", "bills", "?", "no", "?", "phones", "70", "", "", "no", "stop"));
         book.Today = new(2026, 3, 12);
         said.AddRange(book.SaidAndAnswered(
             "count", "", "21.50", "buffer", "45", "back", "missing Lost coin=1", "46", "Old coat", "", "3", "stays", "500", "?", "", "back", "uncounted", "15", "", "",
