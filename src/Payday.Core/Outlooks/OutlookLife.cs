@@ -54,7 +54,7 @@ internal sealed class OutlookLife(Book book, LocalDate first)
             plan.Debts.Total,
             plan.Pots.Total,
             plan.Surplus.Before,
-            plan.Pots.Cut + (plan.Bills.Planned - plan.Bills.Total),
+            plan.Pots.Cut + plan.Bills.Lacking,
             Book.Ledger.Balances.In(Place.Account),
             Book.Ledger.Balances.In(Place.Cash))
         {

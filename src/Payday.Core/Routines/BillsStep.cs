@@ -26,6 +26,9 @@ public sealed record BillsStep(
     /// <summary>Why so much is set aside; null where it is just what this period needs, or less than planned.</summary>
     public SetAsideReason? Reason { get; init; }
 
+    /// <summary>What the plan would set aside and there is no money for today.</summary>
+    public Money Lacking => Planned - Total;
+
     /// <summary>What is due in this period, paid or not.</summary>
     public Money Due => Money.Sum(Dues.Select(row => row.Amount), Total.Currency);
 

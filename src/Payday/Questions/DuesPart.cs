@@ -50,7 +50,7 @@ internal sealed class DuesPart(BookSession session) : Part
 
     private string Heading(ImmutableArray<DueLine> open)
     {
-        Money past = Money.Sum(open.Where(due => due.Date <= session.Today).Select(due => due.Rest).Concat(PaymentToMake.Of(session.Book).Select(own => own.Amount)), session.Book.Household.Currency);
+        Money past = UntickedDues.By(open, PaymentToMake.Of(session.Book), session.Today, session.Book.Household.Currency);
         return past.IsZero ? "Bills and minimums. Nothing that is due by today waits." : $"Bills and minimums. {Shown(past)} due by today is not ticked.";
     }
 

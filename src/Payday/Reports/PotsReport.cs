@@ -16,7 +16,7 @@ internal static class PotsReport
     /// <summary>What doesn't fit, in a sentence: what pots get less than they ask for, and what bills do.</summary>
     public static string Short(RoutinePlan plan, NumberStyle style)
     {
-        Money bills = plan.Bills.Planned - plan.Bills.Total;
+        Money bills = plan.Bills.Lacking;
         return $"It doesn't fit: pots get {plan.Pots.Cut.ToString(style)} less than they ask for, last ranks first{(bills.IsPositive ? $", and {bills.ToString(style)} less is set aside for bills" : "")}.";
     }
 

@@ -84,7 +84,7 @@ internal sealed class DuesScreen : CursorScreen
     {
         get
         {
-            Money past = Money.Sum(Open.Where(due => due.Date <= session.Today).Select(due => due.Rest).Concat(Extra.Where(own => !own.IsSaid).Select(own => own.Amount)), session.Book.Household.Currency);
+            Money past = UntickedDues.By(Open, Extra, session.Today, session.Book.Household.Currency);
             return past.IsZero ? "Nothing that is due by today waits." : $"{Shown(past)} due by today is not ticked.";
         }
     }
