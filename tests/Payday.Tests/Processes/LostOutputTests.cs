@@ -34,6 +34,7 @@ public sealed class LostOutputTests : IDisposable
             all.Add("import household.json|run --accept", "undo --payday", output);
             all.Add("import household.json|run --accept", "reconcile --balance 1 --accept", output);
             all.Add("import household.json|run --accept", "due Phones --on 2026-03-06", output);
+            all.Add("import household.json|run --accept", "due 'Dental plan' --extra yes", output);
             all.Add("import household.json|run --accept", "move Reserve buffer 5 --on 2026-03-06", output);
             all.Add("import household.json|run --accept", "entry out 4.50 --for buffer --what fee --on 2026-03-06", output);
             all.Add("import household.json", "pot Birthdays --by 2030-05-01", output);
