@@ -57,7 +57,7 @@ internal static class Growth
         Book book = store.Load()!;
         double opened = Since(start);
         double[] changes = Changes(store, book.Ledger.Movements[^1]);
-        int records = book.Ledger.Movements.Count + book.Closed.Length + book.Weeks.Fills.Length + book.Weeks.Purchases.Length + book.Weeks.Counts.Length;
+        int records = book.Ledger.Movements.Count + book.Closed.Length + book.Weeks.Fills.Length + book.Weeks.Purchases.Count + book.Weeks.Counts.Count;
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture, $"{book.Closed.Length} | {book.Ledger.Movements.Count} | {records};{opened:0.0};{changes[0]:0.00};{changes.Skip(1).Order().ElementAt(HowMany / 2):0.00}"));
         return true;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.Ledgers;
 using Payday.Core.Moves;
@@ -10,13 +9,10 @@ namespace Payday.Core.AccountEntries;
 internal sealed class EntryUndo() : RecordUndo<AccountEntry>("entry undone")
 {
     /// <inheritdoc/>
-    protected override ImmutableArray<AccountEntry> All(WeekRecords weeks) => weeks.Entries;
+    protected override IReadOnlyList<AccountEntry> All(WeekRecords weeks) => weeks.Entries;
 
     /// <inheritdoc/>
-    protected override WeekRecords With(WeekRecords weeks, ImmutableArray<AccountEntry> all) => weeks with { Entries = all };
-
-    /// <inheritdoc/>
-    protected override AccountEntry Undone(AccountEntry one) => one with { Undone = true };
+    protected override WeekRecords Undone(WeekRecords weeks, AccountEntry one) => weeks with { Entries = weeks.Entries.SetItem((int)one.Number - 1, one with { Undone = true }) };
 
     /// <inheritdoc/>
     protected override Obstacle NoSuch(long number) => new Obstacle.NoSuchEntry(number);

@@ -24,7 +24,7 @@ public sealed record CardPurchase(
     Money OwedBack,
     string What,
     long FirstMovement,
-    long LastMovement)
+    long LastMovement) : IRecord<PurchaseTraits>
 {
     /// <summary>Whether it was undone; its movements then have their reverses.</summary>
     public bool Undone { get; init; }
@@ -46,6 +46,14 @@ public sealed record CardPurchase(
 
     /// <summary>Whether it is a refund.</summary>
     public bool IsRefund => Amount.IsNegative;
+
+    /// <inheritdoc/>
+    public PurchaseTraits Traits =>
+        (Undone ? PurchaseTraits.None : PurchaseTraits.Stands)
+        | (IsRefund ? PurchaseTraits.Refund : PurchaseTraits.None)
+        | (PotId is not null && OwedBack.IsPositive ? PurchaseTraits.OwesBack : PurchaseTraits.None)
+        | (TakenUp.Fills.IsEmpty ? PurchaseTraits.None : PurchaseTraits.TookUpFills)
+        | (Card is null ? PurchaseTraits.None : PurchaseTraits.ByCard);
 
     /// <summary>The number by which the whole purchase is known: its own, or that of its first part.</summary>
     public long WholeNumber => Whole ?? Number;

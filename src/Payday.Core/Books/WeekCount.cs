@@ -45,7 +45,7 @@ public sealed record WeekCount(
     MoveTarget? MovesOnTo,
     long FirstMovement,
     long LastMovement,
-    long? Move)
+    long? Move) : IRecord<CountTraits>
 {
     /// <summary>Whether it was taken back; its movements then have their reverses, and no rule looks at it.</summary>
     public bool Undone { get; init; }
@@ -55,6 +55,12 @@ public sealed record WeekCount(
 
     /// <summary>What was taken as being in the wallet when it was confirmed.</summary>
     public TakenUp TakenUp { get; init; } = TakenUp.Nothing;
+
+    /// <inheritdoc/>
+    public CountTraits Traits =>
+        (Undone ? CountTraits.None : CountTraits.Stands)
+        | (Difference.IsZero ? CountTraits.None : CountTraits.Differs)
+        | (Move is null ? CountTraits.None : CountTraits.MovedOn);
 
     /// <summary>What should have been there.</summary>
     public Money Expected => Before + Filled - OwedBack + Moved;

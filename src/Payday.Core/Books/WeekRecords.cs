@@ -20,8 +20,8 @@ namespace Payday.Core.Books;
 /// <param name="Draft">A count begun and not confirmed, or null.</param>
 public sealed record WeekRecords(
     ImmutableArray<WalletFill> Fills,
-    ImmutableArray<CardPurchase> Purchases,
-    ImmutableArray<WeekCount> Counts,
+    RecordList<CardPurchase, PurchaseTraits> Purchases,
+    RecordList<WeekCount, CountTraits> Counts,
     ImmutableArray<SettledDifference> Settled,
     ImmutableArray<CashReturn> Returns,
     CountDraft? Draft)
@@ -91,18 +91,18 @@ public sealed record WeekRecords(
     public NotesReceived? ReceivedOn(LocalDate payday) => Received.IsEmpty ? null : StandingReceived.LastOrDefault(one => one.Payday == payday);
 
     /// <summary>The card purchases that stand: what rules look at.</summary>
-    public IEnumerable<CardPurchase> StandingPurchases => Purchases.Where(purchase => !purchase.Undone);
+    public IEnumerable<CardPurchase> StandingPurchases => Purchases.With(PurchaseTraits.Stands);
 
     /// <summary>A card purchase with all its parts, in their order; of one over a single pot that alone.</summary>
     /// <param name="number">The number of any of its parts, one that there is.</param>
     public ImmutableArray<CardPurchase> PartsOf(long number)
     {
         CardPurchase one = Purchases[(int)number - 1];
-        return one.Whole is { } whole ? [.. Purchases.Skip((int)whole - 1).TakeWhile(part => part.Whole == whole)] : [one];
+        return one.Whole is { } whole ? [.. Purchases.From((int)whole - 1).TakeWhile(part => part.Whole == whole)] : [one];
     }
 
     /// <summary>The counts that stand: what rules look at.</summary>
-    public IEnumerable<WeekCount> StandingCounts => Counts.Where(count => !count.Undone);
+    public IEnumerable<WeekCount> StandingCounts => Counts.With(CountTraits.Stands);
 
     /// <summary>The cash returns that stand: what rules look at.</summary>
     public IEnumerable<CashReturn> StandingReturns => Returns.Where(back => !back.Undone);
@@ -112,11 +112,11 @@ public sealed record WeekRecords(
         && !StandingPayments.Any() && !StandingMoves.Any() && !StandingEntries.Any() && !StandingReconciliations.Any() && !StandingReceived.Any()
         && !StandingTakings.Any();
 
-    /// <summary>The number of the last movement that any of them has; zero where none has one.</summary>
+    /// <summary>The number of the last movement that any of them has; zero where none has one. Of purchases and counts, those entered last have it.</summary>
     public long LastMovement => new[]
     {
-        Last(Purchases, purchase => purchase.LastMovement),
-        Last(Counts, count => Math.Max(count.LastMovement, count.Move ?? 0)),
+        Purchases.Count == 0 ? 0 : Purchases[^1].LastMovement,
+        Counts.Count == 0 ? 0 : Counts.From((int)Counts[^1].Together - 1).Max(count => Math.Max(count.LastMovement, count.Move ?? 0)),
         Last(Returns, back => back.LastMovement),
         Last(Settled, settled => settled.Movement),
         Last(Fills, fill => fill.Movement ?? 0),
@@ -193,7 +193,7 @@ public sealed record WeekRecords(
     public WeekCount? LastCountOf(PotId potId)
     {
         // From the end: it is asked for every pot, and the last count of one is seldom far back.
-        for (int i = Counts.Length - 1; i >= 0; i--)
+        for (int i = Counts.Count - 1; i >= 0; i--)
         {
             if (Counts[i].PotId == potId && !Counts[i].Undone)
             {

@@ -64,7 +64,7 @@ public static class CardRefunds
         writer.Record(weeks => weeks with
         {
             Purchases = weeks.Purchases.Add(new CardPurchase(
-                weeks.Purchases.Length + 1, entry.Date, pot?.Id, -entry.Amount, -cash, entry.What.Trim(), first, writer.Last) { Card = entry.Card }),
+                weeks.Purchases.Count + 1, entry.Date, pot?.Id, -entry.Amount, -cash, entry.What.Trim(), first, writer.Last) { Card = entry.Card }),
         });
         return Result.Of(writer.Book);
     }
@@ -89,14 +89,14 @@ public static class CardRefunds
     {
         if (purchase.IsRefund)
         {
-            return book.Weeks.StandingPurchases.LastOrDefault(later => later.IsRefund && later.PotId == purchase.PotId && later.Card == purchase.Card) is { } last && last.Number > purchase.Number
+            return book.Weeks.Purchases.With(PurchaseTraits.Stands | PurchaseTraits.Refund).LastOrDefault(later => later.PotId == purchase.PotId && later.Card == purchase.Card) is { } last && last.Number > purchase.Number
                 ? new Obstacle.LaterRefund(new BookEntry.Purchase(last.WholeNumber))
                 : Returned(book, purchase);
         }
 
         return RefundedParts.Of(book).ContainsKey(new OwedKey(OwedKind.Purchase, purchase.Number))
             ? new Obstacle.Refunded(new BookEntry.Purchase(purchase.WholeNumber), new BookEntry.Purchase(
-                book.Weeks.StandingPurchases.Last(refund => refund.IsRefund && refund.PotId == purchase.PotId && refund.Card == purchase.Card).WholeNumber))
+                book.Weeks.Purchases.With(PurchaseTraits.Stands | PurchaseTraits.Refund).Last(refund => refund.PotId == purchase.PotId && refund.Card == purchase.Card).WholeNumber))
             : null;
     }
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.CashReturns;
 using Payday.Core.Ledgers;
@@ -10,17 +9,13 @@ namespace Payday.Core.CardPurchases;
 internal sealed class PurchaseUndo() : RecordUndo<CardPurchase>("card purchase undone")
 {
     /// <inheritdoc/>
-    protected override ImmutableArray<CardPurchase> All(WeekRecords weeks) => weeks.Purchases;
+    protected override IReadOnlyList<CardPurchase> All(WeekRecords weeks) => weeks.Purchases;
 
     /// <inheritdoc/>
-    protected override WeekRecords With(WeekRecords weeks, ImmutableArray<CardPurchase> all) => weeks with { Purchases = all };
-
-    /// <inheritdoc/>
-    protected override CardPurchase Undone(CardPurchase one) => one with { Undone = true };
-
-    /// <inheritdoc/>
-    protected override ImmutableArray<CardPurchase> Undone(WeekRecords weeks, long number) =>
-        weeks.PartsOf(number).Aggregate(weeks.Purchases, (all, part) => all.SetItem((int)part.Number - 1, Undone(part)));
+    protected override WeekRecords Undone(WeekRecords weeks, CardPurchase one) => weeks with
+    {
+        Purchases = weeks.PartsOf(one.Number).Aggregate(weeks.Purchases, (all, part) => all.Put(part with { Undone = true })),
+    };
 
     /// <inheritdoc/>
     protected override Obstacle NoSuch(long number) => new Obstacle.NoSuchPurchase(number);

@@ -47,14 +47,14 @@ public static class Purchasing
             after = entered.Value;
         }
 
-        return Result.Of(entry.Others.IsEmpty ? after : Tied(after, book.Weeks.Purchases.Length));
+        return Result.Of(entry.Others.IsEmpty ? after : Tied(after, book.Weeks.Purchases.Count));
     }
 
     // By the number of the first.
     private static Book Tied(Book book, int before)
     {
         long whole = before + 1;
-        return book with { Weeks = book.Weeks with { Purchases = [.. book.Weeks.Purchases.Select(part => part.Number < whole ? part : part with { Whole = whole })] } };
+        return book with { Weeks = book.Weeks with { Purchases = book.Weeks.Purchases.From((int)whole - 1).Aggregate(book.Weeks.Purchases, (all, part) => all.Put(part with { Whole = whole })) } };
     }
 
     private static Result<Book> Part(Book book, PurchaseEntry entry)
@@ -86,7 +86,7 @@ public static class Purchasing
         writer.Record(weeks => weeks with
         {
             Purchases = weeks.Purchases.Add(new CardPurchase(
-                weeks.Purchases.Length + 1, entry.Date, pot?.Id, entry.Amount, owedBack, entry.What.Trim(), first, writer.Last)
+                weeks.Purchases.Count + 1, entry.Date, pot?.Id, entry.Amount, owedBack, entry.What.Trim(), first, writer.Last)
             {
                 Card = entry.Card,
                 TakenUp = taken,
@@ -109,7 +109,7 @@ public static class Purchasing
     /// <returns>The book afterwards, the new purchase being its last; or why it can't be.</returns>
     public static Result<Book> Change(Book book, long number, PurchaseEntry entry, LocalDate date)
     {
-        if (number >= 1 && number <= book.Weeks.Purchases.Length && book.Weeks.Purchases[(int)number - 1].IsRefund)
+        if (number >= 1 && number <= book.Weeks.Purchases.Count && book.Weeks.Purchases[(int)number - 1].IsRefund)
         {
             return Result.Refused<Book>(new PurchaseFault.RefundUnchangeable());
         }

@@ -23,35 +23,18 @@ public static class OwedItems
         return book.Remembered(static of => new Known(Made(of))).Items;
     }
 
+    /// <summary>Those of them that were bought with a debt's card: what is brought back for them waits for its next payment.</summary>
+    internal static ImmutableArray<OwedItem> ForCards(Book book) =>
+        book.Remembered(static of => new KnownForCards([.. Bought(of, PurchaseTraits.ByCard, Settled(of))])).Items;
+
     private static ImmutableArray<OwedItem> Made(Book book)
     {
         Money nothing = Money.Zero(book.Household.Currency);
-        Dictionary<OwedKey, Money> settled = book.Weeks.StandingReturns
-            .SelectMany(back => back.Settles)
-            .GroupBy(settle => settle.Item)
-            .ToDictionary(item => item.Key, item => Money.Sum(item.Select(settle => settle.Amount), nothing.Currency));
-        IReadOnlyDictionary<OwedKey, RefundedPart> refunded = RefundedParts.Of(book);
-        IEnumerable<OwedItem> purchases =
-            from purchase in book.Weeks.StandingPurchases
-            where purchase is { PotId: not null, OwedBack.IsPositive: true }
-            let key = new OwedKey(OwedKind.Purchase, purchase.Number)
-            let paid = settled.GetValueOrDefault(key, nothing)
-            let back = refunded.GetValueOrDefault(key, new RefundedPart(nothing, nothing))
-            select new OwedItem(
-                key,
-                purchase.PotId!.Value,
-                purchase.Date,
-                purchase.What,
-                purchase.OwedBack,
-                purchase.OwedBack - paid - back.Cash,
-                (purchase.Amount - paid - back.Amount).ClampToZero(),
-                null)
-            {
-                To = purchase.Card is { } card ? LedgerEnd.InAccount(Purpose.ForCard(card)) : null,
-            };
+        Dictionary<OwedKey, Money> settled = Settled(book);
+        IEnumerable<OwedItem> purchases = Bought(book, PurchaseTraits.None, settled);
         IEnumerable<OwedItem> moves =
-            from count in book.Weeks.StandingCounts
-            where count.Move is { } move && book.Ledger.Movements[(int)move - 1].To == LedgerEnd.InCash(Purpose.OwedBack(count.PotId))
+            from count in book.Weeks.Counts.With(CountTraits.Stands | CountTraits.MovedOn)
+            where count.Move is { } move && book.Ledger.Movements[(int)move - 1].To is LedgerEnd.At { Place: Place.Cash, Purpose: { Kind: PurposeKind.OwedBack, PotId: var owes } } && owes == count.PotId
             let key = new OwedKey(OwedKind.MovesOn, count.Number)
             select new OwedItem(
                 key, count.PotId, count.Date, "", count.Left, count.Left - settled.GetValueOrDefault(key, nothing), nothing, count.MovesOnTo);
@@ -64,6 +47,41 @@ public static class OwedItems
             let key = new OwedKey(OwedKind.Move, move.Number)
             select new OwedItem(key, pot, move.Date, move.Why, owed, owed - settled.GetValueOrDefault(key, nothing), nothing, null) { To = move.To };
         return [.. purchases.Concat(moves).Concat(moved).Where(item => item.Left.IsPositive).OrderBy(item => item.Date)];
+    }
+
+    // By the item, what cash returns settled of it.
+    private static Dictionary<OwedKey, Money> Settled(Book book) => book.Weeks.StandingReturns
+        .SelectMany(back => back.Settles)
+        .GroupBy(settle => settle.Item)
+        .ToDictionary(item => item.Key, item => Money.Sum(item.Select(settle => settle.Amount), book.Household.Currency));
+
+    // What is owed for purchases that have some traits.
+    private static IEnumerable<OwedItem> Bought(Book book, PurchaseTraits traits, Dictionary<OwedKey, Money> settled)
+    {
+        Money nothing = Money.Zero(book.Household.Currency);
+        IReadOnlyDictionary<OwedKey, RefundedPart> refunded = RefundedParts.Of(book);
+        return book.Weeks.Purchases.With(PurchaseTraits.Stands | PurchaseTraits.OwesBack | traits)
+            .Select(purchase => Of(purchase, settled.GetValueOrDefault(new OwedKey(OwedKind.Purchase, purchase.Number), nothing), refunded)).OfType<OwedItem>();
+    }
+
+    // Null where nothing of it is owed any more. Of a long life this is gone through for all that was ever bought.
+    private static OwedItem? Of(CardPurchase purchase, Money paid, IReadOnlyDictionary<OwedKey, RefundedPart> refunded)
+    {
+        var key = new OwedKey(OwedKind.Purchase, purchase.Number);
+        RefundedPart? back = refunded.GetValueOrDefault(key);
+        Money left = purchase.OwedBack - paid;
+        left = back is null ? left : left - back.Cash;
+        if (!left.IsPositive)
+        {
+            return null;
+        }
+
+        Money isShort = purchase.Amount - paid;
+        return new OwedItem(
+            key, purchase.PotId!.Value, purchase.Date, purchase.What, purchase.OwedBack, left, (back is null ? isShort : isShort - back.Amount).ClampToZero(), null)
+        {
+            To = purchase.Card is { } card ? LedgerEnd.InAccount(Purpose.ForCard(card)) : null,
+        };
     }
 
     /// <summary>Settles an amount of what a pot owes, oldest first, from an end of the account or from the cash itself.</summary>
@@ -147,4 +165,6 @@ public static class OwedItems
 
     // Once for each book: a routine, home and the count ask, and it goes through all purchases ever made.
     private sealed record Known(ImmutableArray<OwedItem> Items);
+
+    private sealed record KnownForCards(ImmutableArray<OwedItem> Items);
 }

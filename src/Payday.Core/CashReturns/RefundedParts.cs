@@ -13,7 +13,7 @@ internal static class RefundedParts
     public static Dictionary<OwedKey, RefundedPart> Of(Book book, long upTo)
     {
         var taken = new Dictionary<OwedKey, RefundedPart>();
-        foreach (CardPurchase refund in book.Weeks.StandingPurchases.Where(purchase => purchase.IsRefund && purchase.Number <= upTo))
+        foreach (CardPurchase refund in book.Weeks.Purchases.With(PurchaseTraits.Stands | PurchaseTraits.Refund).Where(purchase => purchase.Number <= upTo))
         {
             TakeOff(book, refund, taken);
         }
@@ -30,8 +30,8 @@ internal static class RefundedParts
             .GroupBy(settle => settle.Item)
             .ToDictionary(item => item.Key, item => Money.Sum(item.Select(settle => settle.Amount), nothing.Currency));
         var left = new RefundedPart(-refund.Amount, -refund.OwedBack);
-        foreach (CardPurchase purchase in book.Weeks.StandingPurchases
-            .Where(purchase => purchase.Number < refund.Number && purchase.OwedBack.IsPositive && purchase.PotId == refund.PotId && purchase.Card == refund.Card && purchase.Date <= refund.Date)
+        foreach (CardPurchase purchase in book.Weeks.Purchases.With(PurchaseTraits.Stands | PurchaseTraits.OwesBack)
+            .Where(purchase => purchase.Number < refund.Number && purchase.PotId == refund.PotId && purchase.Card == refund.Card && purchase.Date <= refund.Date)
             .Reverse())
         {
             var key = new OwedKey(OwedKind.Purchase, purchase.Number);

@@ -46,7 +46,7 @@ public static class ReturnUndo
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(back);
-        return book.Weeks.StandingPurchases.LastOrDefault(refund =>
+        return book.Weeks.Purchases.With(PurchaseTraits.Stands | PurchaseTraits.Refund).LastOrDefault(refund =>
             refund.IsRefund && refund.FirstMovement > back.LastMovement && back.Pots.Any(pot => pot.PotId == refund.PotId)) is { } later
             ? new Obstacle.RefundSince(new BookEntry.Return(back.Number, back.Date), new BookEntry.Purchase(later.WholeNumber))
             : null;

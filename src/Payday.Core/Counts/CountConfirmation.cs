@@ -17,7 +17,7 @@ internal static class CountConfirmation
     {
         var writer = new WeekWriter(plan.Book);
         CountRow[] rows = [.. plan.Rows.Where(row => row.Entry is not null)];
-        int first = plan.Book.Weeks.Counts.Length;
+        int first = plan.Book.Weeks.Counts.Count;
         var fills = new List<WalletFill>();
         var counts = new List<WeekCount>();
         foreach (CountRow row in rows)
@@ -27,7 +27,7 @@ internal static class CountConfirmation
             counts.Add(Count(writer, plan, row, taken, first + counts.Count + 1) with { Together = first + 1 });
         }
 
-        writer.Record(weeks => weeks.With(fills) with { Counts = weeks.Counts.AddRange(counts) });
+        writer.Record(weeks => weeks.With(fills) with { Counts = weeks.Counts.Add([.. counts]) });
 
         // Last, so that no pot is expected to have what another gave it a moment ago.
         for (int i = 0; i < rows.Length; i++)
@@ -75,7 +75,7 @@ internal static class CountConfirmation
         }
 
         long move = writer.Move(day, from, to, row.Left, $"goes to {target.NameIn(plan.Book.Household)}")!.Value;
-        writer.Record(weeks => weeks with { Counts = weeks.Counts.SetItem(index, weeks.Counts[index] with { Move = move }) });
+        writer.Record(weeks => weeks with { Counts = weeks.Counts.Put(weeks.Counts[index] with { Move = move }) });
         return null;
     }
 }

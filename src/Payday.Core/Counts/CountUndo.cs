@@ -41,7 +41,7 @@ public static class CountUndo
         ? Result.Refused<Book>(obstacle)
         : Taking(book, counts).Done(date, "count taken back", weeks => weeks with
         {
-            Counts = counts.Aggregate(weeks.Counts, (all, count) => all.SetItem((int)count.Number - 1, all[(int)count.Number - 1] with { Undone = true })),
+            Counts = counts.Aggregate(weeks.Counts, (all, count) => all.Put(all[(int)count.Number - 1] with { Undone = true })),
             Draft = Begun(weeks.Draft ?? new CountDraft(counts.Max(count => count.Date)), counts),
         });
 

@@ -18,7 +18,7 @@ public static class Differences
     {
         ArgumentNullException.ThrowIfNull(book);
         HashSet<long> settled = [.. book.Weeks.Settled.Select(settled => settled.Count)];
-        return [.. book.Weeks.StandingCounts.Where(count => !count.Difference.IsZero && !settled.Contains(count.Number)).OrderBy(count => count.Date)];
+        return [.. book.Weeks.Counts.With(CountTraits.Stands | CountTraits.Differs).Where(count => !settled.Contains(count.Number)).OrderBy(count => count.Date)];
     }
 
     /// <summary>Clears up a difference; the count stays as it was.</summary>

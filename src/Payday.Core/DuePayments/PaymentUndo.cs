@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.Ledgers;
 using Payday.Core.Undo;
@@ -9,13 +8,10 @@ namespace Payday.Core.DuePayments;
 internal sealed class PaymentUndo() : RecordUndo<DuePayment>("payment undone")
 {
     /// <inheritdoc/>
-    protected override ImmutableArray<DuePayment> All(WeekRecords weeks) => weeks.Payments;
+    protected override IReadOnlyList<DuePayment> All(WeekRecords weeks) => weeks.Payments;
 
     /// <inheritdoc/>
-    protected override WeekRecords With(WeekRecords weeks, ImmutableArray<DuePayment> all) => weeks with { Payments = all };
-
-    /// <inheritdoc/>
-    protected override DuePayment Undone(DuePayment one) => one with { Undone = true };
+    protected override WeekRecords Undone(WeekRecords weeks, DuePayment one) => weeks with { Payments = weeks.Payments.SetItem((int)one.Number - 1, one with { Undone = true }) };
 
     /// <inheritdoc/>
     protected override Obstacle NoSuch(long number) => new Obstacle.NoSuchPayment(number);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 using Payday.Core.Pots;
 
@@ -66,16 +67,33 @@ internal static class AssumedFills
     private static ImmutableHashSet<FillKey> Keys(Book book)
     {
         WeekRecords weeks = book.Weeks;
+        Dictionary<PotId, LocalDate?> counted = [];
+        WalletFill[] open = [.. weeks.Fills.Where(fill => fill is { State: FillState.Done, IsConfirmed: false } && !(LastCount(fill.Key.PotId) >= fill.Key.Day))];
+        if (open is [])
+        {
+            return [];
+        }
+
+        // What took one of them up was entered once its payday was closed, which can't be reopened while that stands.
+        LocalDate payday = open.Min(fill => fill.Key.Payday);
+        long closed = book.Closed.LastOrDefault(closed => closed.Payday == payday)?.LastMovement ?? 0;
         FillKey[] taken =
         [
-            .. weeks.StandingPurchases.SelectMany(one => one.TakenUp.Fills),
+            .. weeks.Purchases.Latest(PurchaseTraits.Stands | PurchaseTraits.TookUpFills).TakeWhile(one => one.FirstMovement > closed).SelectMany(one => one.TakenUp.Fills),
             .. weeks.StandingMoves.SelectMany(one => one.TakenUp.Fills),
             .. weeks.StandingEntries.SelectMany(one => one.TakenUp.Fills),
         ];
-        FillKey[] open = [.. taken.Where(key => !(weeks.LastCountOf(key.PotId)?.Date >= key.Day))];
-        return open is []
-            ? []
-            : [.. weeks.Fills.Where(fill => fill is { State: FillState.Done, IsConfirmed: false } && open.Contains(fill.Key)).Select(fill => fill.Key)];
+        return [.. open.Select(fill => fill.Key).Intersect(taken)];
+
+        LocalDate? LastCount(PotId pot)
+        {
+            if (!counted.TryGetValue(pot, out LocalDate? day))
+            {
+                counted[pot] = day = weeks.LastCountOf(pot)?.Date;
+            }
+
+            return day;
+        }
     }
 
     private static Book Put(Book book, WalletFill mark) => book with

@@ -75,7 +75,7 @@ internal static class HistoryLines
 
     private static IEnumerable<PotHistoryLine> Moves(Book book, PotId potId)
     {
-        foreach (WeekCount count in book.Weeks.StandingCounts.Where(count => count.Move is not null))
+        foreach (WeekCount count in book.Weeks.Counts.With(CountTraits.Stands | CountTraits.MovedOn))
         {
             Movement move = book.Ledger.Movements[(int)count.Move!.Value - 1];
             if (count.PotId == potId)

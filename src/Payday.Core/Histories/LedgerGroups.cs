@@ -16,6 +16,7 @@ public static class LedgerGroups
         ArgumentNullException.ThrowIfNull(book);
         Dictionary<long, long> counts = Counts(book);
         Dictionary<long, long> undoings = Undoings(book.Ledger);
+        Func<long, BookEntry?> entryOf = BookEntry.ByMovement(book);
         var groups = new Dictionary<GroupKey, List<Movement>>();
         Movement? before = null;
         GroupKey key = default;
@@ -27,7 +28,7 @@ public static class LedgerGroups
                 : IsOpening(movement) ? new GroupKey(LedgerGroupKind.Opening, movement.Number, null)
                 : PaydayOf(book, movement.Number) is { } payday ? new GroupKey(LedgerGroupKind.Payday, 0, new BookEntry.Payday(payday))
                 : counts.TryGetValue(movement.Number, out long together) ? new GroupKey(LedgerGroupKind.Entry, together, null)
-                : BookEntry.Of(book, movement.Number) switch
+                : entryOf(movement.Number) switch
                 {
                     null => new GroupKey(LedgerGroupKind.Alone, movement.Number, null),
                     BookEntry.Fill when key.IsFill && before?.Date == movement.Date => key,
@@ -40,14 +41,14 @@ public static class LedgerGroups
 
         return
         [
-            .. groups.Select(group => Group(book, group.Key, [.. group.Value.OrderBy(movement => movement.Number)])).OrderBy(group => group.Number),
+            .. groups.Select(group => Group(book, entryOf, group.Key, [.. group.Value.OrderBy(movement => movement.Number)])).OrderBy(group => group.Number),
         ];
     }
 
     // What a count or a purchase took up is older than itself, and not what it is known by.
-    private static LedgerGroup Group(Book book, GroupKey key, ImmutableArray<Movement> movements)
+    private static LedgerGroup Group(Book book, Func<long, BookEntry?> entryOf, GroupKey key, ImmutableArray<Movement> movements)
     {
-        BookEntry? entry = key.Entry ?? (key.Kind == LedgerGroupKind.Entry ? BookEntry.Of(book, movements[0].Number) : null);
+        BookEntry? entry = key.Entry ?? (key.Kind == LedgerGroupKind.Entry ? entryOf(movements[0].Number) : null);
         LocalDate date = entry switch
         {
             BookEntry.Payday payday => payday.Date,

@@ -45,7 +45,7 @@ public sealed class MonthFlows
         Currency currency = ledger.Balances.Currency;
         YearMonth begun = start.ToYearMonth();
         var sums = new SortedDictionary<YearMonth, MonthSum> { [begun] = new(currency) };
-        foreach (Movement movement in ledger.Standing)
+        foreach (MovedAmount movement in ledger.Moved)
         {
             YearMonth month = movement.Date.ToYearMonth();
             if (!sums.TryGetValue(month, out MonthSum? sum))

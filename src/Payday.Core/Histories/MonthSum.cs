@@ -23,7 +23,7 @@ internal sealed class MonthSum(Currency currency)
     public Flow Flow => new(cameIn, wentOut, opened, where.Where(pair => !pair.Value.IsZero).ToImmutableDictionary());
 
     /// <summary>Takes a movement that stands.</summary>
-    public void Take(Movement movement, Func<PotId, bool> saves)
+    public void Take(MovedAmount movement, Func<PotId, bool> saves)
     {
         Stand(movement.From, -movement.Amount, saves);
         Stand(movement.To, movement.Amount, saves);
@@ -50,7 +50,7 @@ internal sealed class MonthSum(Currency currency)
     }
 
     // Over the border of account and cash.
-    private void Cross(LedgerEnd other, Movement movement)
+    private void Cross(LedgerEnd other, MovedAmount movement)
     {
         bool comes = movement.To is LedgerEnd.At;
         Money more = comes ? movement.Amount : -movement.Amount;
@@ -78,7 +78,7 @@ internal sealed class MonthSum(Currency currency)
     };
 
     // What waited for a card was spent when it was bought; a fee that goes on a debt is paid with the debt.
-    private static LedgerEnd? Left(Movement movement) => (movement.From, movement.To) switch
+    private static LedgerEnd? Left(MovedAmount movement) => (movement.From, movement.To) switch
     {
         (LedgerEnd.At { Purpose.Kind: PurposeKind.ForCard }, LedgerEnd.Owed) => null,
         (LedgerEnd.At, LedgerEnd.Owed or LedgerEnd.Outside { Kind: OutsideKind.Entry }) => movement.To,

@@ -77,6 +77,14 @@ public sealed class Balances
     /// <summary>How far the account is below zero beside what it holds for purposes, zero or more.</summary>
     public Money Overdrawn => -this[LedgerEnd.InAccount(Purpose.Overdraft)];
 
+    /// <summary>The balances by the movements of columns.</summary>
+    /// <exception cref="OverflowException">A balance leaves the range of 64 bits.</exception>
+    internal static Balances Of(MovementColumns columns)
+    {
+        Balances none = Empty(columns.Currency);
+        return none.With(columns.Sums().Select((sum, end) => KeyValuePair.Create(columns.Ends[end], Money.FromMinorUnits(sum, columns.Currency))));
+    }
+
     /// <summary>The balances after further movements.</summary>
     /// <exception cref="OverflowException">A balance leaves the range of 64 bits.</exception>
     public Balances After(params ReadOnlySpan<Movement> movements)
@@ -89,12 +97,23 @@ public sealed class Balances
             Move(movement.To, movement.Amount);
         }
 
+        return With(moved.Select(pair => KeyValuePair.Create(pair.Key.End, pair.Value)));
+
+        void Move(LedgerEnd end, Money amount)
+        {
+            ref Money sum = ref CollectionsMarshal.GetValueRefOrAddDefault(moved, new SameEnd(end), out bool known);
+            sum = known ? sum + amount : amount;
+        }
+    }
+
+    // By how much ends change; an end may come more than once.
+    private Balances With(IEnumerable<KeyValuePair<LedgerEnd, Money>> moved)
+    {
         var changed = new Dictionary<LedgerEnd, Money>(byEnd);
         Money newAccount = account;
         Money newCash = cash;
-        foreach ((SameEnd same, Money amount) in moved)
+        foreach ((LedgerEnd end, Money amount) in moved)
         {
-            LedgerEnd end = same.End;
             ref Money balance = ref CollectionsMarshal.GetValueRefOrAddDefault(changed, end, out bool known);
             balance = known ? balance + amount : amount;
             switch (end)
@@ -109,12 +128,6 @@ public sealed class Balances
         }
 
         return new Balances(Currency, changed, newAccount, newCash);
-
-        void Move(LedgerEnd end, Money amount)
-        {
-            ref Money sum = ref CollectionsMarshal.GetValueRefOrAddDefault(moved, new SameEnd(end), out bool known);
-            sum = known ? sum + amount : amount;
-        }
     }
 
     private static (Purpose Purpose, Money Amount) PurposeOf(KeyValuePair<LedgerEnd, Money> held) => (((LedgerEnd.At)held.Key).Purpose, held.Value);

@@ -10,32 +10,46 @@ internal sealed class EndCourse
     private readonly Money nothing;
 
     // By how much it changed on which day, the days in their order, each once.
-    private readonly List<(LocalDate Day, Money By)> changes;
+    private readonly List<(LocalDate Day, long By)> changes;
 
-    // At the end of each of the days, and the least from there on.
-    private readonly Money[] held;
-    private readonly Money[] least;
+    // At the end of each of the days, and the least from there on. All of them in minor units.
+    private readonly long[] held;
+    private readonly long[] least;
 
-    private EndCourse(Money nothing, List<(LocalDate Day, Money By)> changes)
+    private EndCourse(Money nothing, List<(LocalDate Day, long By)> changes)
     {
         this.nothing = nothing;
         this.changes = changes;
-        held = new Money[changes.Count];
-        Money sum = nothing;
+        held = new long[changes.Count];
+        long sum = 0;
         for (int i = 0; i < held.Length; i++)
         {
-            held[i] = sum += changes[i].By;
+            held[i] = checked(sum += changes[i].By);
         }
 
         least = [.. held];
         for (int i = least.Length - 2; i >= 0; i--)
         {
-            least[i] = Money.Min(held[i], least[i + 1]);
+            least[i] = Math.Min(held[i], least[i + 1]);
         }
     }
 
     /// <summary>Of an end that never held anything.</summary>
     public static EndCourse Nothing(Currency currency) => new(Money.Zero(currency), []);
+
+    /// <summary>Of an end by what changed it.</summary>
+    /// <param name="currency">Its currency.</param>
+    /// <param name="changes">By how much each of its movements changed it, and when, in the order of the ledger.</param>
+    public static EndCourse Of(Currency currency, IEnumerable<(LocalDate Day, long By)> changes)
+    {
+        var all = new List<(LocalDate Day, long By)>();
+        foreach ((LocalDate day, long by) in changes)
+        {
+            Add(all, day, by);
+        }
+
+        return new EndCourse(Money.Zero(currency), all);
+    }
 
     /// <summary>Of an end as its movements stand.</summary>
     public static EndCourse Of(Ledger ledger, LedgerEnd end) => ledger.CourseOf(end);
@@ -52,11 +66,11 @@ internal sealed class EndCourse
     public EndCourse With(LedgerEnd end, IEnumerable<Movement> more) => Changed(end, more, isUndone: false);
 
     /// <summary>What it held at the end of a day.</summary>
-    public Money On(LocalDate date) => FirstAfter(date) is > 0 and var after ? held[after - 1] : nothing;
+    public Money On(LocalDate date) => FirstAfter(date) is > 0 and var after ? Worth(held[after - 1]) : nothing;
 
     /// <summary>The least that it held at the end of a day or any later one: what can be taken out on that day.</summary>
-    public Money LeastFrom(LocalDate date) => FirstAfter(date) is > 0 and var after ? least[after - 1]
-        : least is [var ever, ..] ? Money.Min(nothing, ever)
+    public Money LeastFrom(LocalDate date) => FirstAfter(date) is > 0 and var after ? Worth(least[after - 1])
+        : least is [var ever, ..] ? Worth(Math.Min(0, ever))
         : nothing;
 
     /// <summary>The first day, not before the one given, on which an amount can be taken out; null where it never can.</summary>
@@ -66,25 +80,30 @@ internal sealed class EndCourse
 
     private EndCourse Changed(LedgerEnd end, IEnumerable<Movement> movements, bool isUndone)
     {
-        var changed = new List<(LocalDate Day, Money By)>(changes.Count + (movements.TryGetNonEnumeratedCount(out int count) ? count : 0));
+        var changed = new List<(LocalDate Day, long By)>(changes.Count + (movements.TryGetNonEnumeratedCount(out int count) ? count : 0));
         changed.AddRange(changes);
         foreach (Movement movement in movements)
         {
             if (movement.To == end)
             {
-                Add(changed, movement.Date, isUndone ? -movement.Amount : movement.Amount);
+                Add(changed, movement.Date, Change(movement, isUndone));
             }
             else if (movement.From == end)
             {
-                Add(changed, movement.Date, isUndone ? movement.Amount : -movement.Amount);
+                Add(changed, movement.Date, Change(movement, !isUndone));
             }
         }
 
         return new EndCourse(nothing, changed);
     }
 
+    // Another currency is refused, as amounts do.
+    private long Change(Movement movement, bool isLess) => (isLess ? nothing - movement.Amount : nothing + movement.Amount).MinorUnits;
+
+    private Money Worth(long minorUnits) => Money.FromMinorUnits(minorUnits, nothing.Currency);
+
     // Most are written in the order of their days, and what is late belongs near the end.
-    private static void Add(List<(LocalDate Day, Money By)> changes, LocalDate day, Money by)
+    private static void Add(List<(LocalDate Day, long By)> changes, LocalDate day, long by)
     {
         int at = changes.Count;
         while (at > 0 && changes[at - 1].Day > day)
@@ -94,7 +113,7 @@ internal sealed class EndCourse
 
         if (at > 0 && changes[at - 1].Day == day)
         {
-            changes[at - 1] = (day, changes[at - 1].By + by);
+            changes[at - 1] = (day, checked(changes[at - 1].By + by));
         }
         else
         {

@@ -1,4 +1,6 @@
 using System.Collections;
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 
 namespace Payday.Core.Ledgers;
 
@@ -9,32 +11,50 @@ namespace Payday.Core.Ledgers;
 /// read whole many times an evening, and each proposal adds to it and is thrown away. Only the first to add to a list
 /// takes the room behind it in its last piece, the next one copies that piece.
 /// </remarks>
-internal sealed class GrowingList<T> : IReadOnlyList<T>
+[CollectionBuilder(typeof(GrowingList), nameof(GrowingList.Of))]
+public sealed class GrowingList<T> : IReadOnlyList<T>
 {
     private const int PieceBits = 9;
     private const int PieceLength = 1 << PieceBits;
 
+    // What it begins with, what is in the place of some of that, and how many items it has; the pieces come behind it.
+    private readonly IReadOnlyList<T> begun;
+    private readonly ImmutableDictionary<int, T> replaced;
+    private readonly int behind;
     private readonly Piece[] pieces;
 
-    private GrowingList(Piece[] pieces, int count)
+    private GrowingList(IReadOnlyList<T> begun, ImmutableDictionary<int, T> replaced, Piece[] pieces, int count)
     {
+        this.begun = begun;
+        this.replaced = replaced;
+        behind = begun.Count;
         this.pieces = pieces;
         Count = count;
     }
 
     /// <summary>The list without items.</summary>
-    public static GrowingList<T> Empty { get; } = new([], 0);
+    internal static GrowingList<T> Empty { get; } = new([], ImmutableDictionary<int, T>.Empty, [], 0);
+
+    /// <inheritdoc cref="GrowingList.After"/>
+    internal static GrowingList<T> After(IReadOnlyList<T> begun) => new(begun, ImmutableDictionary<int, T>.Empty, [], begun.Count);
 
     /// <inheritdoc/>
     public int Count { get; }
 
     // How much of the last piece is of this list.
-    private int InLast => Count == 0 ? PieceLength : ((Count - 1) & (PieceLength - 1)) + 1;
+    private int InLast => Count == behind ? PieceLength : ((Count - behind - 1) & (PieceLength - 1)) + 1;
 
     /// <inheritdoc/>
-    public T this[int index] => index >= 0 && index < Count
-        ? pieces[index >> PieceBits].Items[index & (PieceLength - 1)]
-        : throw new ArgumentOutOfRangeException(nameof(index));
+    public T this[int index]
+    {
+        get
+        {
+            int at = index - behind;
+            return index < 0 || index >= Count ? throw new ArgumentOutOfRangeException(nameof(index))
+                : at < 0 ? !replaced.IsEmpty && replaced.TryGetValue(index, out T? other) ? other : begun[index]
+                : pieces[at >> PieceBits].Items[at & (PieceLength - 1)];
+        }
+    }
 
     /// <summary>The list with more items behind its own.</summary>
     public GrowingList<T> Add(params ReadOnlySpan<T> items)
@@ -45,7 +65,7 @@ internal sealed class GrowingList<T> : IReadOnlyList<T>
         }
 
         int count = checked(Count + items.Length);
-        var grown = new Piece[((count - 1) >> PieceBits) + 1];
+        var grown = new Piece[((count - behind - 1) >> PieceBits) + 1];
         pieces.CopyTo(grown, 0);
         int first = Math.Min(items.Length, PieceLength - InLast);
         if (first > 0)
@@ -61,7 +81,35 @@ internal sealed class GrowingList<T> : IReadOnlyList<T>
             first += length;
         }
 
-        return new GrowingList<T>(grown, count);
+        return new GrowingList<T>(begun, replaced, grown, count);
+    }
+
+    /// <summary>The list with another item in the place of one.</summary>
+    /// <param name="index">The index of that one.</param>
+    /// <param name="item">The other.</param>
+    public GrowingList<T> SetItem(int index, T item)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(index);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(index, Count);
+        if (index < behind)
+        {
+            return new GrowingList<T>(begun, replaced.SetItem(index, item), pieces, Count);
+        }
+
+        int at = index - behind;
+        Piece[] changed = [.. pieces];
+        changed[at >> PieceBits] = pieces[at >> PieceBits].SetItem(at & (PieceLength - 1), item);
+        return new GrowingList<T>(begun, replaced, changed, Count);
+    }
+
+    /// <summary>Its items that are other objects than those at their places in another list, without a look at what both begin with.</summary>
+    /// <param name="list">The other list.</param>
+    public IEnumerable<T> OtherThanIn(GrowingList<T> list)
+    {
+        ArgumentNullException.ThrowIfNull(list);
+        int same = ReferenceEquals(begun, list.begun) ? behind : 0;
+        IEnumerable<int> changed = same == 0 ? [] : replaced.Keys.Union(list.replaced.Keys).Order();
+        return changed.Concat(Enumerable.Range(same, Count - same)).Where(at => at >= list.Count || !ReferenceEquals(this[at], list[at])).Select(at => this[at]);
     }
 
     /// <summary>Its items from one on, without a look at those before it.</summary>
@@ -77,7 +125,12 @@ internal sealed class GrowingList<T> : IReadOnlyList<T>
     /// <inheritdoc/>
     public IEnumerator<T> GetEnumerator()
     {
-        int left = Count;
+        for (int i = 0; i < behind; i++)
+        {
+            yield return this[i];
+        }
+
+        int left = Count - behind;
         foreach (Piece piece in pieces)
         {
             T[] items = piece.Items;
@@ -110,6 +163,14 @@ internal sealed class GrowingList<T> : IReadOnlyList<T>
         }
 
         public T[] Items { get; }
+
+        /// <summary>A piece with another item in the place of one; what is added to this one doesn't come into it.</summary>
+        public Piece SetItem(int at, T item)
+        {
+            T[] changed = [.. Items];
+            changed[at] = item;
+            return new Piece(changed, taken);
+        }
 
         /// <summary>A piece with items behind a number of its own: this one if nobody has added there and they fit.</summary>
         public Piece Add(int from, ReadOnlySpan<T> items)

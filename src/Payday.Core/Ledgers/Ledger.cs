@@ -17,17 +17,22 @@ public sealed class Ledger
 {
     private readonly GrowingList<Movement> movements;
 
+    // What the movements begin with, where they were stored; null where all of them were written here.
+    private readonly MovementColumns? columns;
+
     // Made when they are first asked for, and kept up from there; what is in them never changes, as with the balances.
     private Dictionary<LedgerEnd, EndLines>? byEnd;
     private Reversals? reversals;
 
     private Ledger(
         GrowingList<Movement> movements,
+        MovementColumns? columns,
         Dictionary<LedgerEnd, EndLines>? byEnd,
         Reversals? reversals,
         Balances balances)
     {
         this.movements = movements;
+        this.columns = columns;
         this.byEnd = byEnd;
         this.reversals = reversals;
         Balances = balances;
@@ -41,6 +46,35 @@ public sealed class Ledger
 
     /// <summary>The movements that stand, in order: neither undone nor the undoing of another.</summary>
     public IEnumerable<Movement> Standing => Reversals.IsEmpty ? movements : movements.Where(Reversals.Stands);
+
+    /// <summary>What the movements that stand moved, in order; none is made for it.</summary>
+    public IEnumerable<MovedAmount> Moved
+    {
+        get
+        {
+            for (int number = 1; number <= movements.Count; number++)
+            {
+                if (MovedBy(number) is { } moved)
+                {
+                    yield return moved;
+                }
+            }
+        }
+    }
+
+    /// <summary>What a movement moved, without making it; null where it doesn't stand.</summary>
+    /// <param name="number">Its number.</param>
+    public MovedAmount? MovedBy(long number)
+    {
+        int at = (int)number - 1;
+        if (columns is not null && at < columns.Count)
+        {
+            return columns.IsReverse(at) || Reversals.By(number) is not null ? null : columns.Moved(at);
+        }
+
+        Movement movement = movements[at];
+        return Reversals.Stands(movement) ? new MovedAmount(number, movement.Date, movement.From, movement.To, movement.Amount) : null;
+    }
 
     /// <summary>The movements written since, in order.</summary>
     /// <param name="earlier">This ledger as it was once.</param>
@@ -66,10 +100,14 @@ public sealed class Ledger
     /// <summary>The movements out of and into an end that stand, in order.</summary>
     public IReadOnlyList<Movement> Of(LedgerEnd end) => LinesOf(end)?.Movements ?? GrowingList<Movement>.Empty;
 
+    /// <summary>By how much the movements that stand changed what an end holds, and when, in their order; above zero for what went into it.</summary>
+    public IEnumerable<(LocalDate Day, Money By)> ChangesOf(LedgerEnd end) =>
+        LinesOf(end)?.Changes.Select(change => (change.Day, Money.FromMinorUnits(change.By, Balances.Currency))) ?? [];
+
     /// <summary>What an end held day by day, by the movements that stand.</summary>
     internal EndCourse CourseOf(LedgerEnd end) => LinesOf(end)?.Course ?? EndCourse.Nothing(Balances.Currency);
 
-    private EndLines? LinesOf(LedgerEnd end) => (byEnd ??= Indexed(Standing, Balances.Currency)).GetValueOrDefault(end);
+    private EndLines? LinesOf(LedgerEnd end) => (byEnd ??= Indexed()).GetValueOrDefault(end);
 
     /// <summary>Whether a movement of this ledger is neither undone nor the undoing of another.</summary>
     public bool Stands(Movement movement)
@@ -83,7 +121,7 @@ public sealed class Ledger
     public Movement? UndoneBy(long number) => Reversals.By(number) is { } by ? movements[(int)(by - 1)] : null;
 
     /// <summary>A ledger without movements.</summary>
-    public static Ledger Empty(Currency currency) => new(GrowingList<Movement>.Empty, null, null, Balances.Empty(currency));
+    public static Ledger Empty(Currency currency) => new(GrowingList<Movement>.Empty, null, null, null, Balances.Empty(currency));
 
     /// <summary>The ledger of movements that have their numbers, as one that was stored.</summary>
     /// <param name="currency">The currency of all of them.</param>
@@ -103,7 +141,27 @@ public sealed class Ledger
             }
         }
 
-        return new Ledger(GrowingList<Movement>.Empty.Add(movements), null, isAnyUndone ? null : Reversals.None, Balances.Empty(currency).After(movements));
+        return new Ledger(GrowingList<Movement>.Empty.Add(movements), null, null, isAnyUndone ? null : Reversals.None, Balances.Empty(currency).After(movements));
+    }
+
+    /// <summary>The ledger of movements in columns, none of which is made before it is looked at, and of what came since.</summary>
+    /// <param name="columns">The columns.</param>
+    /// <param name="further">The movements since, numbered on.</param>
+    /// <exception cref="ArgumentException">A movement since is not above zero, or has the same end twice.</exception>
+    /// <exception cref="OverflowException">A balance leaves the range of 64 bits.</exception>
+    public static Ledger Of(MovementColumns columns, params ReadOnlySpan<Movement> further)
+    {
+        foreach (Movement movement in further)
+        {
+            Check(movement);
+        }
+
+        return new Ledger(
+            GrowingList<Movement>.After(new MadeList<Movement>(columns.Count, columns.Make)).Add(further),
+            columns,
+            null,
+            Reversals.Of(columns.Reverses).With(further.ToArray()),
+            Balances.Of(columns).After(further));
     }
 
     /// <summary>The ledger with further movements, numbered on from the last.</summary>
@@ -139,6 +197,7 @@ public sealed class Ledger
         Reversals? after = added.Exists(movement => movement.Reverses is not null) ? Reversals.With(added) : reversals;
         return new Ledger(
             all,
+            columns,
             byEnd is null ? null : after == reversals ? Indexed(byEnd, added, balances.Currency) : Less(byEnd, all, added, after!, balances.Currency),
             after,
             balances);
@@ -189,6 +248,10 @@ public sealed class Ledger
             throw new ArgumentException($"A movement from {movement.From.Key} to itself moves nothing.", nameof(movement));
         }
     }
+
+    private Dictionary<LedgerEnd, EndLines> Indexed() => columns is null
+        ? Indexed(Standing, Balances.Currency)
+        : Indexed(EndLines.Of(columns, movements, Reversals.Numbers), movements.From(columns.Count).Where(Reversals.Stands), Balances.Currency);
 
     private static Dictionary<LedgerEnd, EndLines> Indexed(IEnumerable<Movement> all, Currency currency)
     {

@@ -36,7 +36,7 @@ public sealed record MonthSummary(
     public static ImmutableArray<MonthSummary> OfYear(Ledger ledger, int year, LocalDate start, LocalDate today, IReadOnlySet<long> roundings)
     {
         ArgumentNullException.ThrowIfNull(ledger);
-        LocalDate last = ledger.Standing.Select(movement => movement.Date).Append(today).Max();
+        LocalDate last = ledger.Moved.Select(movement => movement.Date).Append(today).Max();
         return [.. OfYear(ledger, year, roundings).Where(month => month.Month >= start.ToYearMonth() && month.Month <= last.ToYearMonth())];
     }
 
@@ -57,7 +57,7 @@ public sealed record MonthSummary(
 
         // By how much more is owed in each month, of the first with all that was before.
         Money[] more = [.. months.Select(month => month.Owed)];
-        foreach (Movement movement in ledger.Standing.Where(movement => movement.Date.Year <= year))
+        foreach (MovedAmount movement in ledger.Moved.Where(movement => movement.Date.Year <= year))
         {
             int first = movement.Date.Year < year ? 0 : movement.Date.Month - 1;
             if (IsOwed(movement.From) || IsOwed(movement.To))
@@ -77,7 +77,7 @@ public sealed record MonthSummary(
         return [.. months.Select((month, i) => month with { Owed = owed += more[i] })];
     }
 
-    private MonthSummary With(Movement movement) => this with
+    private MonthSummary With(MovedAmount movement) => this with
     {
         CameIn = CameIn - Change(movement, end => Is(end, OutsideKind.Source)) + (Is(movement.From, OutsideKind.Entry) ? movement.Amount : Money.Zero(CameIn.Currency)),
         Bills = Bills + Change(movement, end => Is(end, OutsideKind.Bill)),
@@ -88,7 +88,7 @@ public sealed record MonthSummary(
         Missing = Missing + Change(movement, end => Is(end, OutsideKind.Difference)),
     };
 
-    private static Money Change(Movement movement, Func<LedgerEnd, bool> counts)
+    private static Money Change(MovedAmount movement, Func<LedgerEnd, bool> counts)
     {
         Money change = Money.Zero(movement.Amount.Currency);
         change += counts(movement.To) ? movement.Amount : Money.Zero(change.Currency);

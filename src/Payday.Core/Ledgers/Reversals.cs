@@ -19,6 +19,14 @@ internal sealed class Reversals
     /// <summary>Whether nothing was undone.</summary>
     public bool IsEmpty => undoneBy.IsEmpty;
 
+    /// <summary>The numbers of what was undone and of what undid it.</summary>
+    public HashSet<long> Numbers => [.. undoneBy.Keys, .. undoneBy.Values];
+
+    /// <summary>By the numbers of movements that undo others.</summary>
+    /// <param name="reverses">The number of each, and of the one that it undoes.</param>
+    public static Reversals Of(IEnumerable<(long Number, long Undone)> reverses) =>
+        new(None.undoneBy.SetItems(reverses.Select(pair => KeyValuePair.Create(pair.Undone, pair.Number))));
+
     /// <summary>Those, and what further movements undo.</summary>
     public Reversals With(IEnumerable<Movement> added)
     {

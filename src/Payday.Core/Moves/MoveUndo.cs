@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Payday.Core.Books;
 using Payday.Core.CashReturns;
 using Payday.Core.Ledgers;
@@ -10,13 +9,10 @@ namespace Payday.Core.Moves;
 internal sealed class MoveUndo() : RecordUndo<Move>("move undone")
 {
     /// <inheritdoc/>
-    protected override ImmutableArray<Move> All(WeekRecords weeks) => weeks.Moves;
+    protected override IReadOnlyList<Move> All(WeekRecords weeks) => weeks.Moves;
 
     /// <inheritdoc/>
-    protected override WeekRecords With(WeekRecords weeks, ImmutableArray<Move> all) => weeks with { Moves = all };
-
-    /// <inheritdoc/>
-    protected override Move Undone(Move one) => one with { Undone = true };
+    protected override WeekRecords Undone(WeekRecords weeks, Move one) => weeks with { Moves = weeks.Moves.SetItem((int)one.Number - 1, one with { Undone = true }) };
 
     /// <inheritdoc/>
     protected override Obstacle NoSuch(long number) => new Obstacle.NoSuchMove(number);

@@ -18,7 +18,7 @@ internal static class NewEvents
         WeekRecords was = before.Weeks;
         WeekRecords now = book.Weeks;
         if (!ReferenceEquals(before.Household, book.Household) || !GoesOn(before.Ledger, book.Ledger)
-            || !Begins(before.Closed, book.Closed) || !Begins(was.Fills, now.Fills) || !Begins(was.Counts, now.Counts) || !Begins(was.Moves, now.Moves) || !Begins(was.Entries, now.Entries)
+            || !Begins(before.Closed, book.Closed) || !Begins(was.Fills, now.Fills) || was.Counts.OtherThanIn(now.Counts).Any() || !Begins(was.Moves, now.Moves) || !Begins(was.Entries, now.Entries)
             || was.Received != now.Received || was.Returns != now.Returns)
         {
             return null;
@@ -28,7 +28,7 @@ internal static class NewEvents
         [
             .. NoteEvent.Of(book, book.Closed.Skip(before.Closed.Length), Filled(book, now.Fills.Skip(was.Fills.Length)), WeekRecords.None with
             {
-                Counts = [.. now.Counts.Skip(was.Counts.Length)],
+                Counts = [.. now.Counts.From(was.Counts.Count)],
                 Moves = [.. now.Moves.Skip(was.Moves.Length)],
                 Entries = [.. now.Entries.Skip(was.Entries.Length)],
             }),

@@ -45,7 +45,7 @@ internal sealed class NoteHeaps
     public IReadOnlyDictionary<NoteStack, KnownNotes> Known => heaps.ToDictionary(heap => heap.Key, heap => new KnownNotes(heap.Value.Notes, heap.Value.Balance));
 
     /// <summary>What the ledger holds changes.</summary>
-    public void Move(Movement movement)
+    public void Move(MovedAmount movement)
     {
         Apply(movement.From, -movement.Amount);
         Apply(movement.To, movement.Amount);

@@ -21,26 +21,26 @@ internal static class NoteReplay
         var tells = new InTurn(events, one => one.Last);
         var begins = new InTurn(events, one => one.First);
         long openUntil = 0;
-        foreach (Movement movement in book.Ledger.Between(told + 1, book.Ledger.Movements.Count))
+        for (long number = told + 1; number <= book.Ledger.Movements.Count; number++)
         {
             // What was undone, and what undid it, left the notes where they were.
-            if (book.Ledger.Stands(movement))
+            if (book.Ledger.MovedBy(number) is { } moved)
             {
-                heaps.Move(movement);
+                heaps.Move(moved);
             }
 
-            while (begins.By(movement.Number) is { } begun)
+            while (begins.By(number) is { } begun)
             {
                 openUntil = Math.Max(openUntil, begun.Last);
             }
 
-            while (tells.By(movement.Number) is { } one)
+            while (tells.By(number) is { } one)
             {
                 heaps.Tell(one);
             }
 
             // In the midst of a record its movements and notes don't agree yet.
-            if (movement.Number >= openUntil)
+            if (number >= openUntil)
             {
                 heaps.ForgetWhatDisagrees();
             }

@@ -23,7 +23,7 @@ internal static class DebtRules
     {
         ImmutableArray<DebtCourse> courses = DebtCourse.All(book, holidays, period.First, period.Last, draft);
         Money nothing = Money.Zero(book.Household.Currency);
-        ImmutableArray<OwedItem> owed = OwedItems.Of(book);
+        ImmutableArray<OwedItem> forCards = OwedItems.ForCards(book);
         ImmutableArray<DebtRow> rows = [.. courses.SelectMany(course => course.Rows)];
         ImmutableArray<DebtCover> covers = [.. courses.Select(course => new DebtCover(course.Rows[0].DebtId, course.Held, Taken(course)) { Freed = Freed(course), Waits = Left(course) - Freed(course) + OnItsWay(course.Rows[0].DebtId) })];
         return new DebtsStep(
@@ -43,7 +43,10 @@ internal static class DebtRules
 
         Money Left(DebtCourse course) => course.Bought - Money.Sum(course.Rows.Select(row => row.Bought), nothing.Currency);
 
-        Money OnItsWay(DebtId debt) => Money.Sum(
-            owed.Where(item => item.To == LedgerEnd.InAccount(Purpose.ForCard(debt))).Select(item => item.Short), nothing.Currency);
+        Money OnItsWay(DebtId debt)
+        {
+            LedgerEnd waits = LedgerEnd.InAccount(Purpose.ForCard(debt));
+            return Money.Sum(forCards.Where(item => item.To == waits).Select(item => item.Short), nothing.Currency);
+        }
     }
 }

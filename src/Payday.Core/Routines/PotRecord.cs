@@ -26,11 +26,8 @@ internal static class PotRecord
     }
 
     /// <summary>What was spent from a pot, in the order in which it was entered; below zero for a refund.</summary>
-    public static IEnumerable<PotSpending> Spendings(Book book, PotId potId)
-    {
-        var spent = LedgerEnd.SpentFrom(potId);
-        return book.Ledger.Of(spent).Select(movement => new PotSpending(movement.Date, movement.To == spent ? movement.Amount : -movement.Amount));
-    }
+    public static IEnumerable<PotSpending> Spendings(Book book, PotId potId) =>
+        book.Ledger.ChangesOf(LedgerEnd.SpentFrom(potId)).Select(change => new PotSpending(change.Day, change.By));
 
     /// <summary>How far a sinking pot is on a day.</summary>
     public static SinkingState Sinking(Book book, PotId potId, PotKind.Sinking kind, BankHolidays holidays, LocalDate day) =>

@@ -53,17 +53,21 @@ internal sealed class WrittenDues
     {
         ILookup<DueKey, DuePayment> payments = book.Weeks.StandingPayments.ToLookup(payment => payment.Key);
         var dues = new Dictionary<DueKey, WrittenDue>();
+        LocalDate late = from.PlusMonths(-MonthsBack);
         for (int i = closed.Length - 1; i >= 0; i--)
         {
             ClosedPayday payday = closed[i];
-            bool isLate = payday.Period.Last >= from.PlusMonths(-MonthsBack);
-            foreach (ClosedDue due in duesOf(payday).Where(due => isLate || (!due.Paid && !ComesAgain(i, due.Key))))
+            bool isLate = payday.Period.Last >= late;
+            foreach (ClosedDue due in duesOf(payday))
             {
-                dues.TryAdd(due.Key, Written(due, due.Key, payday.LastMovement));
+                if (isLate || (!due.Paid && !ComesAgain(i, due.Key)))
+                {
+                    dues.TryAdd(due.Key, Written(due, due.Key, payday.LastMovement));
+                }
             }
         }
 
-        foreach (DueKey key in payments.Select(paid => paid.Key).Where(key => key.Scheduled >= from.PlusMonths(-MonthsBack)))
+        foreach (DueKey key in payments.Select(paid => paid.Key).Where(key => key.Scheduled >= late))
         {
             dues.TryAdd(key, Written(null, key, 0));
         }
@@ -77,7 +81,21 @@ internal sealed class WrittenDues
         return new WrittenDues(from, dues.Values);
 
         // What one payday leaves open the next one takes up; only an undone payment breaks that chain.
-        bool ComesAgain(int at, DueKey key) => closed.Skip(at + 1).Any(later => duesOf(later).Any(due => due.Key == key));
+        bool ComesAgain(int at, DueKey key)
+        {
+            for (int later = at + 1; later < closed.Length; later++)
+            {
+                foreach (ClosedDue due in duesOf(closed[later]))
+                {
+                    if (due.Key == key)
+                    {
+                        return true;
+                    }
+                }
+            }
+
+            return false;
+        }
 
         WrittenDue Written(ClosedDue? due, DueKey key, long last) => new(
             due,

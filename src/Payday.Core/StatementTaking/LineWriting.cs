@@ -111,7 +111,7 @@ internal static class LineWriting
 
     private static Result<(Book, WrittenRecord)> Move(Book book, MoveEntry entry) => Made(Moving.Enter(book, entry), WrittenKind.Move, after => after.Weeks.Moves.Length);
 
-    private static Result<(Book, WrittenRecord)> Purchase(Result<Book> after) => Made(after, WrittenKind.Purchase, book => book.Weeks.Purchases.Length);
+    private static Result<(Book, WrittenRecord)> Purchase(Result<Book> after) => Made(after, WrittenKind.Purchase, book => book.Weeks.Purchases.Count);
 
     private static Result<(Book, WrittenRecord)> Made(Result<Book> after, WrittenKind kind, Func<Book, long> number) =>
         after.Ok ? Result.Of((after.Value, new WrittenRecord(kind, number(after.Value)))) : Result.Refused<(Book, WrittenRecord)>(after.Faults);

@@ -93,7 +93,7 @@ public sealed record DebtsAhead(
     {
         var owed = new LedgerEnd.Owed(debt);
         return Money.Sum(
-            ledger.Standing
+            ledger.Of(owed)
                 .Where(movement => movement.From == owed && (movement.To is LedgerEnd.Outside { Kind: OutsideKind.Interest } || movement.To == LedgerEnd.Entered(EntryKind.Interest)))
                 .Select(movement => movement.Amount),
             ledger.Balances.Currency);

@@ -83,49 +83,30 @@ public abstract record BookEntry
     public static BookEntry? Of(Book book, long movement)
     {
         ArgumentNullException.ThrowIfNull(book);
-        WeekRecords weeks = book.Weeks;
-        if (weeks.StandingReturns.FirstOrDefault(back => back.FirstMovement <= movement && movement <= back.LastMovement) is { } back)
-        {
-            return back.Payday is { } payday ? new Payday(payday) : new Return(back.Number, back.Date);
-        }
-
-        if (weeks.StandingReceived.FirstOrDefault(received => received.FirstMovement <= movement && movement <= received.LastMovement) is { } received)
-        {
-            return new Received(received.Payday);
-        }
-
-        if (weeks.Settled.FirstOrDefault(settled => settled.Movement == movement) is { } settled)
-        {
-            return Of(book, settled);
-        }
-
-        if (weeks.StandingCounts.FirstOrDefault(count => count.Move == movement || (count.FirstMovement <= movement && movement <= count.LastMovement)) is { } count)
-        {
-            return Of(book, count);
-        }
-
-        if (weeks.StandingPurchases.FirstOrDefault(purchase => purchase.FirstMovement <= movement && movement <= purchase.LastMovement || purchase.TakenUp.Movements.Contains(movement)) is { } purchase)
-        {
-            return new Purchase(purchase.WholeNumber);
-        }
-
-        if (weeks.StandingPayments.FirstOrDefault(payment => payment.FirstMovement <= movement && movement <= payment.LastMovement) is { } payment)
-        {
-            return Of(book, payment);
-        }
-
-        if (weeks.StandingMoves.FirstOrDefault(move => move.FirstMovement <= movement && movement <= move.LastMovement || move.TakenUp.Movements.Contains(movement)) is { } move)
-        {
-            return Of(move);
-        }
-
-        if (weeks.StandingEntries.FirstOrDefault(entry => entry.FirstMovement <= movement && movement <= entry.LastMovement || entry.TakenUp.Movements.Contains(movement)) is { } entry)
-        {
-            return Of(entry);
-        }
-
-        return weeks.Fills.FirstOrDefault(fill => fill.Movement == movement) is { } fill ? Of(book, fill.Key) : null;
+        return OwnMovements.All(book).Where(one => one.Has(movement)).Select(one => Of(book, one.Record)).FirstOrDefault();
     }
+
+    /// <summary>The same of each movement by its number, for who looks at many: null where there is none.</summary>
+    internal static Func<long, BookEntry?> ByMovement(Book book)
+    {
+        object?[] records = OwnMovements.ByMovement(book);
+        return number => records[number] is { } record ? Of(book, record) : null;
+    }
+
+    private static BookEntry Of(Book book, object record) => record switch
+    {
+        CashReturn { Payday: { } payday } => new Payday(payday),
+        CashReturn back => new Return(back.Number, back.Date),
+        NotesReceived received => new Received(received.Payday),
+        SettledDifference settled => Of(book, settled),
+        WeekCount count => Of(book, count),
+        CardPurchase purchase => new Purchase(purchase.WholeNumber),
+        DuePayment payment => Of(book, payment),
+        Books.Move move => Of(move),
+        AccountEntry entry => Of(entry),
+        WalletFill fill => Of(book, fill.Key),
+        _ => throw new ArgumentException($"{record.GetType().Name} is no record of a movement.", nameof(record)),
+    };
 
     internal static Moved Of(Move move) => new(move.Number, move.Date);
 

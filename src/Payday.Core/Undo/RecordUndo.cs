@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using NodaTime;
 using Payday.Core.Books;
 using Payday.Core.Faults;
@@ -17,13 +16,13 @@ internal abstract class RecordUndo<T>(string reason)
     /// <returns>The book afterwards; or why it can't be undone.</returns>
     public Result<Book> Undo(Book book, long number, LocalDate date) => InTheWay(book, number) is { } obstacle
         ? Result.Refused<Book>(obstacle)
-        : Taking(book, All(book.Weeks)[(int)number - 1]).Done(date, reason, weeks => With(weeks, Undone(weeks, number)));
+        : Taking(book, All(book.Weeks)[(int)number - 1]).Done(date, reason, weeks => Undone(weeks, All(weeks)[(int)number - 1]));
 
     /// <summary>What is in the way of undoing one; null for nothing.</summary>
     public Obstacle? InTheWay(Book book, long number)
     {
         ArgumentNullException.ThrowIfNull(book);
-        if (number < 1 || number > All(book.Weeks).Length)
+        if (number < 1 || number > All(book.Weeks).Count)
         {
             return NoSuch(number);
         }
@@ -33,17 +32,10 @@ internal abstract class RecordUndo<T>(string reason)
     }
 
     /// <summary>All of its kind; the one at index i has number i + 1.</summary>
-    protected abstract ImmutableArray<T> All(WeekRecords weeks);
+    protected abstract IReadOnlyList<T> All(WeekRecords weeks);
 
-    /// <summary>The same with others.</summary>
-    protected abstract WeekRecords With(WeekRecords weeks, ImmutableArray<T> all);
-
-    /// <summary>The record as one that is undone.</summary>
-    protected abstract T Undone(T one);
-
-    /// <summary>All of its kind, the one of a number undone, and what was entered as one with it.</summary>
-    protected virtual ImmutableArray<T> Undone(WeekRecords weeks, long number) =>
-        All(weeks).SetItem((int)number - 1, Undone(All(weeks)[(int)number - 1]));
+    /// <summary>The records with one undone, and what was entered as one with it.</summary>
+    protected abstract WeekRecords Undone(WeekRecords weeks, T one);
 
     /// <summary>That there is none of a number.</summary>
     protected abstract Obstacle NoSuch(long number);

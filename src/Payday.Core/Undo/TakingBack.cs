@@ -175,7 +175,7 @@ internal sealed class TakingBack
         [
             .. weeks.StandingPurchases
                 .Where(one => one.PotId == potId && one.FirstMovement > own && one.Date >= day)
-                .Select(one => (one.FirstMovement, weeks with { Purchases = weeks.Purchases.Replace(one, one with { TakenUp = one.TakenUp.With(piece) }) })),
+                .Select(one => (one.FirstMovement, weeks with { Purchases = weeks.Purchases.Put(one with { TakenUp = one.TakenUp.With(piece) }) })),
             .. weeks.StandingMoves
                 .Where(one => GivesCash(one.From, potId) && one.FirstMovement > own && one.Date >= day)
                 .Select(one => (one.FirstMovement, weeks with { Moves = weeks.Moves.Replace(one, one with { TakenUp = one.TakenUp.With(piece) }) })),
@@ -184,7 +184,7 @@ internal sealed class TakingBack
                 .Select(one => (one.FirstMovement, weeks with { Entries = weeks.Entries.Replace(one, one with { TakenUp = one.TakenUp.With(piece) }) })),
             .. weeks.StandingCounts
                 .Where(one => one.PotId == potId && one.FirstMovement > own && one.Date >= day && !counts.Contains(one.Number))
-                .Select(one => (one.FirstMovement, weeks with { Counts = weeks.Counts.Replace(one, one with { TakenUp = one.TakenUp.With(piece) }) })),
+                .Select(one => (one.FirstMovement, weeks with { Counts = weeks.Counts.Put(one with { TakenUp = one.TakenUp.With(piece) }) })),
         ];
         if (later.Length == 0)
         {

@@ -60,6 +60,12 @@ internal sealed class WeekDocuments
         }
     }
 
+    // They are numbered without a gap, so none goes from its place.
+    private void Add<T, TTraits>(RecordForm<T> form, RecordList<T, TTraits> before, RecordList<T, TTraits> after, bool anew)
+        where T : class, IRecord<TTraits>
+        where TTraits : struct, Enum =>
+        Add(form, before.OtherThanIn(after).ToImmutableArray(), after.OtherThanIn(before).ToImmutableArray(), anew);
+
     // A record that is the same object is the same document: they never change in themselves.
     private void Add<T>(
         RecordForm<T> form,

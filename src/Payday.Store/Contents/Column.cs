@@ -1,6 +1,7 @@
-using System.Runtime.InteropServices;
+using System.Collections.Immutable;
 using LiteDB;
 using Payday.Core.Amounts;
+using Payday.Core.Ledgers;
 using Payday.Store.Documents;
 using Payday.Store.Edits;
 using Payday.Store.Fields;
@@ -8,49 +9,71 @@ using Payday.Store.Fields;
 namespace Payday.Store.Contents;
 
 /// <summary>All records of one kind in the order of a book, with the digests of their documents.</summary>
+/// <remarks>Of a snapshot a record is made when it is looked at.</remarks>
 /// <param name="form">How they are stored.</param>
 internal sealed class Column<T>(RecordForm<T> form) : IColumn
+    where T : class
 {
-    private readonly List<T> records = [];
-    private readonly List<Digest> digests = [];
-
-    /// <summary>Whether they are numbered from 1, are only ever added to, and so need no digests kept.</summary>
-    public bool OnlyGrows { get; init; }
+    private GrowingList<Digest> digests = [];
+    private GrowingList<byte> traits = [];
 
     /// <summary>The records in the order of a book.</summary>
-    public ReadOnlySpan<T> Records => CollectionsMarshal.AsSpan(records);
+    public GrowingList<T> Records { get; private set; } = [];
+
+    /// <summary>All of them, for who looks at each.</summary>
+    public ImmutableArray<T> All
+    {
+        get
+        {
+            ImmutableArray<T>.Builder all = ImmutableArray.CreateBuilder<T>(Records.Count);
+            all.AddRange(Records);
+            return all.MoveToImmutable();
+        }
+    }
+
+    /// <summary>The one that there is; null where there is none.</summary>
+    public T? One => Records.Count > 0 ? Records[0] : null;
+
+    /// <summary>The traits of each, of a form that has any.</summary>
+    /// <param name="of">Traits by the number they are stored as.</param>
+    public TTraits[] Traits<TTraits>(Func<byte, TTraits> of)
+    {
+        var all = new TTraits[Count];
+        for (int i = 0; i < all.Length; i++)
+        {
+            all[i] = of(traits[i]);
+        }
+
+        return all;
+    }
 
     public string Collection => form.Collection;
 
-    public int Count => records.Count;
+    public int Count => Records.Count;
 
-    public IEnumerable<KeyValuePair<object, Digest>> Digests => digests.Select((digest, i) => KeyValuePair.Create(Edit.Key(form.Id(records[i])), digest));
+    public IEnumerable<KeyValuePair<object, Digest>> Digests => digests.Select((digest, i) => KeyValuePair.Create(KeyOf(i), digest));
 
-    public IEnumerable<BsonDocument> Documents => records.Select(form.From);
+    public IEnumerable<BsonDocument> Documents => Records.Select(form.From);
+
+    // From 1 without a gap, as their ids rise.
+    private bool IsWhole => form.IsNumbered && (Count == 0 || form.Id(Records[Count - 1]).AsInt64 == Count);
 
     public Digest? Find(object key)
     {
-        int at = form.IsNumbered ? Search((long)key) : records.FindLastIndex(record => Edit.Key(form.Id(record)).Equals(key));
+        int at = form.IsNumbered ? Search((long)key) : Count - 1;
+        while (!form.IsNumbered && at >= 0 && !KeyOf(at).Equals(key))
+        {
+            at--;
+        }
+
         return at < 0 ? null : digests[at];
     }
 
-    public void Take(IEnumerable<Stored<BsonDocument>> documents, Currency currency)
-    {
-        Stored<T>[] taken = [.. documents.Select(document => new Stored<T>(form.To(document.Record, currency), document.Digest))];
-        Array.Sort(taken, (left, right) => form.Order(left.Record, right.Record));
-        foreach (Stored<T> one in taken)
-        {
-            Add(one.Record, one.Digest);
-        }
-    }
+    public void Take(IEnumerable<Stored<BsonDocument>> documents, Currency currency) =>
+        Put(documents.Select(document => new Stored<T>(form.To(document.Record, currency), document.Digest)));
 
     public bool Apply(IEnumerable<Edit> edits, Currency currency)
     {
-        if (OnlyGrows)
-        {
-            return edits.All(edit => Grow(edit, currency));
-        }
-
         // Of several edits of one document the last one counts.
         Dictionary<object, Edit> changed = [];
         foreach (Edit edit in edits)
@@ -58,29 +81,35 @@ internal sealed class Column<T>(RecordForm<T> form) : IColumn
             changed[Edit.Key(edit.Id)] = edit;
         }
 
-        Stored<T>[] before = [.. records.Zip(digests, (record, digest) => new Stored<T>(record, digest))];
-        IEnumerable<Stored<T>> after =
-        [
-            .. before.Where(one => !changed.ContainsKey(Edit.Key(form.Id(one.Record)))),
-            .. changed.Values.Where(edit => edit.Document is not null)
-                .Select(edit => new Stored<T>(form.To(edit.Document!, currency), Digest.Of(Collection, edit.Document!))),
-        ];
-        records.Clear();
-        digests.Clear();
-        foreach (Stored<T> one in after.Order(Comparer<Stored<T>>.Create((left, right) => form.Order(left.Record, right.Record))))
+        if (IsWhole && changed.Values.All(edit => edit.Document is not null))
         {
-            Add(one.Record, one.Digest);
+            foreach (Edit edit in changed.Values.OrderBy(edit => edit.Id.AsInt64))
+            {
+                Put((int)edit.Id.AsInt64 - 1, Of(edit, currency));
+            }
+
+            return true;
         }
 
+        Put(
+        [
+            .. Enumerable.Range(0, Count).Where(at => !changed.ContainsKey(KeyOf(at))).Select(at => new Stored<T>(Records[at], digests[at])),
+            .. changed.Values.Where(edit => edit.Document is not null).Select(edit => Of(edit, currency)),
+        ]);
         return true;
     }
 
     public void Write(PackedWriter to)
     {
-        to.Count(records.Count);
-        foreach (T record in records)
+        to.Count(Count);
+        foreach (T record in Records)
         {
-            form.Write(to, record);
+            to.Sized(record, form.Write);
+        }
+
+        if (form.Traits is { } traitsOf)
+        {
+            to.Bytes([.. Records.Select(traitsOf)]);
         }
 
         Span<byte> bytes = stackalloc byte[Digest.Length];
@@ -93,29 +122,23 @@ internal sealed class Column<T>(RecordForm<T> form) : IColumn
 
     public void Read(PackedReader from)
     {
-        int count = from.Count();
-        CollectionsMarshal.SetCount(records, count);
-        Span<T> read = CollectionsMarshal.AsSpan(records);
-        for (int i = 0; i < read.Length; i++)
-        {
-            read[i] = form.Read(from);
-        }
-
-        if (!OnlyGrows)
-        {
-            CollectionsMarshal.SetCount(digests, count);
-            Digest.CopyAll(from.Bytes(count * Digest.Length), CollectionsMarshal.AsSpan(digests));
-        }
+        Records = GrowingList.After(from.Sized(form.Read));
+        traits = form.Traits is null ? [] : GrowingList.Of(from.Bytes(Count).Span);
+        digests = GrowingList.After(new PackedDigests(from.Bytes(Count * Digest.Length)));
     }
+
+    private object KeyOf(int at) => Edit.Key(form.Id(Records[at]));
+
+    private Stored<T> Of(Edit edit, Currency currency) => new(form.To(edit.Document!, currency), Digest.Of(Collection, edit.Document!));
 
     // Of the many that are numbered not each is asked for its id.
     private int Search(long number)
     {
-        (int low, int high) = (0, records.Count - 1);
+        (int low, int high) = (0, Count - 1);
         while (low <= high)
         {
             int middle = (low + high) / 2;
-            long at = form.Id(records[middle]).AsInt64;
+            long at = form.Id(Records[middle]).AsInt64;
             if (at == number)
             {
                 return middle;
@@ -127,23 +150,27 @@ internal sealed class Column<T>(RecordForm<T> form) : IColumn
         return -1;
     }
 
-    private bool Grow(Edit edit, Currency currency)
+    // In the place of another, or behind all.
+    private void Put(int at, Stored<T> one)
     {
-        if (edit.Document is not { } document || !edit.Id.IsNumber || edit.Id.AsInt64 != records.Count + 1)
+        byte[] trait = form.Traits is { } traitsOf ? [traitsOf(one.Record)] : [];
+        if (at == Count)
         {
-            return false;
+            (Records, digests, traits) = (Records.Add(one.Record), digests.Add(one.Digest), traits.Add(trait));
         }
-
-        records.Add(form.To(document, currency));
-        return true;
+        else
+        {
+            (Records, digests) = (Records.SetItem(at, one.Record), digests.SetItem(at, one.Digest));
+            traits = trait is [var known] ? traits.SetItem(at, known) : traits;
+        }
     }
 
-    private void Add(T record, Digest digest)
+    private void Put(IEnumerable<Stored<T>> all)
     {
-        records.Add(record);
-        if (!OnlyGrows)
-        {
-            digests.Add(digest);
-        }
+        Stored<T>[] ordered = [.. all];
+        Array.Sort(ordered, (left, right) => form.Order(left.Record, right.Record));
+        Records = [.. ordered.Select(one => one.Record)];
+        digests = [.. ordered.Select(one => one.Digest)];
+        traits = form.Traits is { } traitsOf ? [.. ordered.Select(one => traitsOf(one.Record))] : [];
     }
 }

@@ -31,28 +31,28 @@ internal sealed record ContentBook(Book Book, WeekRecords Weeks)
     public static ContentBook Of(StoreFolder folder, StoredRecords records)
     {
         Household household = HouseholdDocument.To(records.Household.Record);
-        ImmutableArray<ClosedPayday> closed = [.. records.Closed.Records];
+        ImmutableArray<ClosedPayday> closed = records.Closed.All;
         var weeks = new WeekRecords(
-            [.. records.Fills.Records],
-            [.. records.Purchases.Records],
-            [.. records.Counts.Records],
-            [.. records.Settled.Records],
-            [.. records.Returns.Records],
-            records.CountDrafts.Records is [var count, ..] ? count : null)
+            records.Fills.All,
+            RecordList.Known(records.Purchases.Records, records.Purchases.Traits(traits => (PurchaseTraits)traits)),
+            RecordList.Known(records.Counts.Records, records.Counts.Traits(traits => (CountTraits)traits)),
+            records.Settled.All,
+            records.Returns.All,
+            records.CountDrafts.One)
         {
-            Payments = [.. records.Payments.Records],
-            Moves = [.. records.Moves.Records],
-            Entries = [.. records.Entries.Records],
-            Reconciliations = [.. records.Reconciliations.Records],
-            Takings = [.. records.Takings.Records],
-            StatementRules = [.. records.StatementRules.Records],
-            Readings = [.. records.Readings.Records],
-            Received = [.. records.Received.Records],
-            Reconciling = records.Reconciling.Records is [var reconciling, ..] ? reconciling : null,
-            Forms = [.. records.Forms.Records],
+            Payments = records.Payments.All,
+            Moves = records.Moves.All,
+            Entries = records.Entries.All,
+            Reconciliations = records.Reconciliations.All,
+            Takings = records.Takings.All,
+            StatementRules = records.StatementRules.All,
+            Readings = records.Readings.All,
+            Received = records.Received.All,
+            Reconciling = records.Reconciling.One,
+            Forms = records.Forms.All,
         };
-        RoutineDraft? draft = records.Drafts.Records is [var begun, ..] ? begun : null;
-        Ledger ledger = StoredLedger.Sound(folder, household, records.Movements.Records, closed, weeks);
+        RoutineDraft? draft = records.Drafts.One;
+        Ledger ledger = StoredLedger.Sound(folder, household, records.Movements, closed, weeks);
         return new ContentBook(
             new Book(household, ledger, closed, draft is null ? null : DraftFit.To(household, draft)) { Weeks = weeks.Fitting(household) },
             weeks);

@@ -13,27 +13,24 @@ internal static class StoredLedger
     /// <summary>The ledger, if it is whole.</summary>
     /// <param name="folder">Where it is stored.</param>
     /// <param name="household">Whose it is.</param>
-    /// <param name="movements">The movements in order.</param>
+    /// <param name="movements">The movements.</param>
     /// <param name="closed">The closed paydays in order.</param>
     /// <param name="weeks">What happened between them.</param>
     /// <exception cref="StoreException">A movement is missing, or they don't add up.</exception>
-    public static Ledger Sound(StoreFolder folder, Household household, ReadOnlySpan<Movement> movements, ImmutableArray<ClosedPayday> closed, WeekRecords weeks)
+    public static Ledger Sound(StoreFolder folder, Household household, MovementColumn movements, ImmutableArray<ClosedPayday> closed, WeekRecords weeks)
     {
-        for (int i = 0; i < movements.Length; i++)
+        if (movements.Missing is { } missing)
         {
-            if (movements[i].Number != i + 1)
-            {
-                throw Missing(folder, i + 1);
-            }
+            throw Missing(folder, missing);
         }
 
-        int count = movements.Length;
+        int count = movements.Count;
         if (closed.Any(payday => payday.LastMovement > count) || weeks.LastMovement > count)
         {
             throw Missing(folder, count + 1);
         }
 
-        Ledger ledger = Ledger.Of(household.Currency, movements);
+        Ledger ledger = movements.Ledger(household.Currency);
         return LedgerCheck.Damage(ledger.Balances).FirstOrDefault() is not { } fault
             ? ledger
             : throw new StoreException(new LedgerDamage.DoesNotAddUp(folder.Path, fault, household.Settings.Numbers));

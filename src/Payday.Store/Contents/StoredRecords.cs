@@ -18,7 +18,7 @@ internal sealed class StoredRecords(Stored<string> household, Currency currency)
     public Currency Currency => currency;
 
     /// <summary>The movements, of which no digest is kept: their documents never change.</summary>
-    public Column<Movement> Movements { get; } = new(MovementDocument.Form) { OnlyGrows = true };
+    public MovementColumn Movements { get; } = new();
 
     /// <summary>The closed paydays.</summary>
     public Column<ClosedPayday> Closed { get; } = new(ClosedDocument.Form);

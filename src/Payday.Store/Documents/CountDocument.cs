@@ -9,7 +9,11 @@ namespace Payday.Store.Documents;
 internal static class CountDocument
 {
     public static readonly RecordForm<WeekCount> Form =
-        new(CollectionNames.Counts, count => count.Number, (left, right) => left.Number.CompareTo(right.Number), Write, Read) { IsNumbered = true };
+        new(CollectionNames.Counts, count => count.Number, (left, right) => left.Number.CompareTo(right.Number), Write, Read)
+        {
+            IsNumbered = true,
+            Traits = count => (byte)count.Traits,
+        };
 
     public static void WriteTarget(IFieldWriter to, MoveTarget target)
     {

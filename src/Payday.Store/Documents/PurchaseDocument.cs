@@ -10,7 +10,11 @@ namespace Payday.Store.Documents;
 internal static class PurchaseDocument
 {
     public static readonly RecordForm<CardPurchase> Form =
-        new(CollectionNames.Purchases, purchase => purchase.Number, (left, right) => left.Number.CompareTo(right.Number), Write, Read) { IsNumbered = true };
+        new(CollectionNames.Purchases, purchase => purchase.Number, (left, right) => left.Number.CompareTo(right.Number), Write, Read)
+        {
+            IsNumbered = true,
+            Traits = purchase => (byte)purchase.Traits,
+        };
 
     private static void Write(IFieldWriter to, CardPurchase purchase)
     {

@@ -1,4 +1,5 @@
 using System.Text;
+using Payday.Core.Ledgers;
 
 namespace Payday.Store.Fields;
 
@@ -54,6 +55,57 @@ internal sealed class PackedBytes(byte[] bytes, int position)
 
     /// <summary>What <see cref="BinaryWriter.Write(string)"/> wrote.</summary>
     public string Text() => Encoding.UTF8.GetString(Span(Count()));
+
+    /// <summary>Many texts with their count before them; each is made when it is looked at.</summary>
+    public IReadOnlyList<string> Texts()
+    {
+        int[] begins = Begins();
+        return new MadeList<string>(begins.Length, at => TextAt(begins[at]));
+    }
+
+    /// <summary>Where pieces begin that have their count before them and each its length; they are passed over.</summary>
+    public int[] Begins()
+    {
+        int[] begins = new int[CountOfItems()];
+        for (int i = 0; i < begins.Length; i++)
+        {
+            begins[i] = Position;
+            Span(Count());
+        }
+
+        return begins;
+    }
+
+    // Without another place for each: there are many.
+    private string TextAt(int place)
+    {
+        int length = 0;
+        int shift = 0;
+        byte read;
+        do
+        {
+            read = bytes[place++];
+            length |= (read & (More - 1)) << shift;
+            shift += BitsEach;
+        }
+        while (read >= More);
+
+        return Encoding.UTF8.GetString(bytes, place, length);
+    }
+
+    /// <summary>Another place in the same bytes.</summary>
+    public PackedBytes At(int place) => new(bytes, place);
+
+    /// <summary>Goes to a place.</summary>
+    public void GoTo(int place) => Position = place;
+
+    /// <summary>Bytes as they are, for later too.</summary>
+    public ReadOnlyMemory<byte> Memory(int length)
+    {
+        ReadOnlyMemory<byte> memory = bytes.AsMemory(Position, length);
+        Position += length;
+        return memory;
+    }
 
     /// <summary>Bytes as they are.</summary>
     public ReadOnlySpan<byte> Span(int length)

@@ -11,12 +11,12 @@ namespace Payday.Store.Fields;
 /// <param name="from">Where from.</param>
 /// <param name="texts">The texts that it wrote.</param>
 /// <param name="currency">The currency of all amounts.</param>
-internal sealed class PackedReader(PackedBytes from, string[] texts, Currency currency) : IFieldReader
+internal sealed class PackedReader(PackedBytes from, IReadOnlyList<string> texts, Currency currency) : IFieldReader
 {
     private const int FewNotes = 16;
 
-    // By the number of their text. Of all columns few have any, and a long life has many texts.
-    private LedgerEnd?[]? ends;
+    // By the number of their text: there are few, and a long life has many texts.
+    private Dictionary<int, LedgerEnd>? ends;
 
     // Days repeat, and the last one mostly.
     private int lastPacked;
@@ -24,11 +24,38 @@ internal sealed class PackedReader(PackedBytes from, string[] texts, Currency cu
 
     public Currency Currency => currency;
 
+    /// <summary>All texts.</summary>
+    public IReadOnlyList<string> AllTexts => texts;
+
     /// <summary>How many records follow.</summary>
     public int Count() => from.CountOfItems();
 
     /// <summary>Bytes as they are.</summary>
-    public ReadOnlySpan<byte> Bytes(int length) => from.Span(length);
+    public ReadOnlyMemory<byte> Bytes(int length) => from.Memory(length);
+
+    /// <summary>Records with their count before them, and before each its length; each is made when it is looked at.</summary>
+    public IReadOnlyList<T> Sized<T>(Func<IFieldReader, T> read)
+        where T : class
+    {
+        int[] begins = from.Begins();
+
+        // Of who looks at the same time one makes a reader of its own.
+        PackedReader? spare = null;
+        return new MadeList<T>(begins.Length, at =>
+        {
+            PackedReader reader = Interlocked.Exchange(ref spare, null) ?? new PackedReader(from.At(0), texts, currency);
+            reader.GoTo(begins[at]);
+            T record = read(reader);
+            spare = reader;
+            return record;
+        });
+    }
+
+    private void GoTo(int position)
+    {
+        from.GoTo(position);
+        from.Count();
+    }
 
     public long Whole(string name)
     {
@@ -39,6 +66,10 @@ internal sealed class PackedReader(PackedBytes from, string[] texts, Currency cu
     public long? OptionalWhole(string name) => from.Byte() != 0 ? Whole(name) : null;
 
     public string? OptionalText(string name) => from.Count() is var number and > 0 ? texts[number - 1] : null;
+
+    /// <summary>Where a text that is there is among <see cref="AllTexts"/>; it isn't looked at.</summary>
+    /// <exception cref="FormatException">It is not there.</exception>
+    public int TextIndex(string name) => from.Count() is > 0 and var number && number <= texts.Count ? number - 1 : throw new FormatException($"The field '{name}' is missing.");
 
     public bool? OptionalFlag(string name) => from.Byte() switch { 0 => null, 1 => false, _ => true };
 
@@ -60,9 +91,14 @@ internal sealed class PackedReader(PackedBytes from, string[] texts, Currency cu
 
     public LedgerEnd End(string name)
     {
-        int number = from.Count();
-        ends ??= new LedgerEnd?[texts.Length];
-        return ends[number - 1] ??= LedgerEnd.FromKey(texts[number - 1]);
+        int text = TextIndex(name);
+        ends ??= [];
+        if (!ends.TryGetValue(text, out LedgerEnd? end))
+        {
+            ends[text] = end = LedgerEnd.FromKey(texts[text]);
+        }
+
+        return end;
     }
 
     public Notes? OptionalNotes(string name)

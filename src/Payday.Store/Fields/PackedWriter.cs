@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using NodaTime;
 using Payday.Core.Cash;
 
@@ -9,8 +10,24 @@ namespace Payday.Store.Fields;
 /// <param name="texts">The texts, for which their numbers stand; 0 stands for none.</param>
 internal sealed class PackedWriter(BinaryWriter to, TextTable texts) : IFieldWriter
 {
+    private MemoryStream? sized;
+
     /// <summary>How many records follow.</summary>
     public void Count(int count) => to.Write7BitEncodedInt(count);
+
+    /// <summary>A record with its length before it, so that it can be passed over.</summary>
+    public void Sized<T>(T record, Action<IFieldWriter, T> write)
+    {
+        sized ??= new MemoryStream();
+        sized.SetLength(0);
+        using (var part = new BinaryWriter(sized, Encoding.UTF8, leaveOpen: true))
+        {
+            write(new PackedWriter(part, texts), record);
+        }
+
+        Count((int)sized.Length);
+        Bytes(sized.GetBuffer().AsSpan(0, (int)sized.Length));
+    }
 
     /// <summary>Bytes as they are.</summary>
     public void Bytes(ReadOnlySpan<byte> bytes) => to.Write(bytes);

@@ -18,7 +18,7 @@ namespace Payday.Store.Snapshots;
 internal static class SnapshotFile
 {
     // Changes with the fields of any record and with how they are packed.
-    private const int Version = (StoreVersion.Current * 1_000) + 6;
+    private const int Version = (StoreVersion.Current * 1_000) + 7;
 
     private const int HashLength = 16;
 
@@ -149,11 +149,7 @@ internal static class SnapshotFile
         var place = new JournalPlace(from.Number(), from.Text(), from.Number());
         string household = from.Text();
         Digest digest = Digest.From(from.Span(Digest.Length));
-        string[] texts = new string[from.CountOfItems()];
-        for (int i = 0; i < texts.Length; i++)
-        {
-            texts[i] = from.Text();
-        }
+        IReadOnlyList<string> texts = from.Texts();
 
         Currency currency = HouseholdDocument.To(household).Currency;
         var records = new StoredRecords(new(household, digest), currency);

@@ -173,6 +173,6 @@ internal static class SpendCommand
     private static Answer.Done Stored(BookStore store, Book before, Book after)
     {
         store.Save(before, after);
-        return SpendAnswers.Told(after, after.Weeks.Purchases[before.Weeks.Purchases.Length..], "Stored.");
+        return SpendAnswers.Told(after, [.. after.Weeks.Purchases.From(before.Weeks.Purchases.Count)], "Stored.");
     }
 }

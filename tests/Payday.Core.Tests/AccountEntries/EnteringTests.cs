@@ -46,7 +46,7 @@ public class EnteringTests
         Assert.Equal(Home.Ledger.Balances.In(Place.Cash), entered.Ledger.Balances.In(Place.Cash));
         AssertSound(entered);
         bool isPurchase = kind == EntryKind.Refund && key.StartsWith("cash", StringComparison.Ordinal);
-        Assert.Equal(isPurchase ? (0, 1) : (1, 0), (entered.Weeks.Entries.Length, entered.Weeks.Purchases.Length));
+        Assert.Equal(isPurchase ? (0, 1) : (1, 0), (entered.Weeks.Entries.Length, entered.Weeks.Purchases.Count));
         if (isPurchase)
         {
             return;

@@ -220,7 +220,7 @@ public class CardRefundTests
                 < 7 => CardRefunds.Enter(book, entry),
                 7 => ReturnPlan.Of(book, ReturnDraft.AsPlanned).Confirm(new(2026, 3, 19)),
                 8 => ReturnUndo.Last(book) is { } back ? ReturnUndo.Of(book, back, new(2026, 3, 19)) : Result.Of(book),
-                _ => Purchasing.Undo(book, 1 + (cents % Math.Max(1, book.Weeks.Purchases.Length)), date),
+                _ => Purchasing.Undo(book, 1 + (cents % Math.Max(1, book.Weeks.Purchases.Count)), date),
             };
             book = next.Ok ? next.Value : book;
             foreach (string pot in Owing)

@@ -295,7 +295,7 @@ public class DebtCardTests
                 {
                     life.Live(Friday6March.PlusDays(day), book =>
                     {
-                        CardPurchase[] added = [.. book.Weeks.Purchases.Skip(before.Weeks.Purchases.Length)];
+                        CardPurchase[] added = [.. book.Weeks.Purchases.Skip(before.Weeks.Purchases.Count)];
                         if (added is [{ Card: { } card }, ..])
                         {
                             Money paid = Money.Sum(added.Select(part => part.Amount), Dollars);

@@ -52,6 +52,9 @@ public class LedgerGroupTests
             Assert.All(groups, group => Assert.All(group.Movements, movement => Assert.Equal(group.Kind != LedgerGroupKind.Undone, life.Book.Ledger.Stands(movement))));
             Assert.Equal(life.Book.Closed.Select(closed => closed.Payday), groups.Where(group => group.Kind == LedgerGroupKind.Payday).Select(group => group.Date));
 
+            Func<long, BookEntry?> entryOf = BookEntry.ByMovement(life.Book);
+            Assert.All(life.Book.Ledger.Movements, movement => Assert.Equal(BookEntry.Of(life.Book, movement.Number), entryOf(movement.Number)));
+
             // In any order: what a purchase took up may have been written before an earlier purchase.
             Assert.Equal(
                 life.Book.Weeks.StandingPurchases.Select(purchase => purchase.WholeNumber).Distinct(),

@@ -152,6 +152,88 @@ public class LedgerTests
             Assert.Equal(added.Balances.In(Place.Account), read.Balances.In(Place.Account));
         });
 
+    /// <summary>Some of them in columns, the rest since, some undone in either: every figure is that of the movements one by one.</summary>
+    [Fact]
+    public void Of_Columns_IsTheLedgerOfTheirMovements() =>
+        Gen.Select(AnyMovement.List[0, 30], Gen.Int[0, 1_000], Gen.Int[1, 9].Array[0, 4], Gen.Int[0, 1_000], AnyMovement.List[0, 5]).Sample((movements, some, undone, more, since) =>
+        {
+            Ledger added = Rich.Add(movements.Select((movement, i) => movement with { Payday = i % 3 == 0 ? null : Day.PlusDays(i / 4) }));
+            foreach (int number in undone.Distinct().Where(number => number <= movements.Count))
+            {
+                added = added.Add(added.Reverse([Rich.Movements.Count + number], Day, "undone").Value);
+            }
+
+            int packed = some % (added.Movements.Count + 1);
+            Ledger stored = Ledger.Of(Columns(added.Movements.Take(packed)), [.. added.Movements.Skip(packed)]);
+            AssertSame(added, stored);
+
+            // Whether or not its ends were asked for before it grows.
+            Ledger unasked = Ledger.Of(Columns(added.Movements.Take(packed)), [.. added.Movements.Skip(packed)]);
+            Movement[] further =
+            [
+                .. since.Where(movement => added.Balances[movement.From] - movement.Amount is { IsNegative: false } || LedgerCheck.MayBeNegative(movement.From)).Take(1),
+                .. added.Standing.Skip(more % Math.Max(1, added.Standing.Count())).Take(1).SelectMany(movement => added.Reverse([movement.Number], Day, "undone").Value),
+            ];
+            Ledger grown = Ledger.Of(Dollars, [.. added.Movements, .. further.Select((movement, i) => movement with { Number = added.Movements.Count + i + 1 })]);
+            if (LedgerCheck.Faults(grown.Balances).Any())
+            {
+                return;
+            }
+
+            AssertSame(grown, stored.Add(further));
+            AssertSame(grown, unasked.Add(further));
+            AssertSame(added, stored);
+        });
+
+    [Theory]
+    [InlineData(0, 0, 1)]
+    [InlineData(-1, 0, 1)]
+    [InlineData(5, 1, 1)]
+    public void Columns_OfWhatMovesNothing_Throw(long amount, int from, int to)
+    {
+        MovementColumns columns = Columns([]);
+        columns.NumberOf(Ends[0]);
+        columns.NumberOf(Ends[1]);
+
+        Assert.Throws<ArgumentException>(() => columns.Add(Day, (from, to), amount, 0, null, null));
+    }
+
+    private static MovementColumns Columns(IEnumerable<Movement> movements)
+    {
+        Movement[] all = [.. movements];
+        var columns = new MovementColumns(Dollars, all.Length, [.. all.Select(movement => movement.Reason)]);
+        foreach (Movement movement in all)
+        {
+            columns.Add(
+                movement.Date,
+                (columns.NumberOf(LedgerEnd.FromKey(movement.From.Key)), columns.NumberOf(LedgerEnd.FromKey(movement.To.Key))),
+                movement.Amount.MinorUnits,
+                columns.Count,
+                movement.Payday,
+                movement.Reverses);
+        }
+
+        return columns;
+    }
+
+    private static void AssertSame(Ledger wanted, Ledger ledger)
+    {
+        Assert.Equal(wanted.Balances.All.ToHashSet(), ledger.Balances.All.ToHashSet());
+        Assert.Equal(wanted.Balances.In(Place.Cash), ledger.Balances.In(Place.Cash));
+        Assert.Equal(wanted.Balances.In(Place.Account), ledger.Balances.In(Place.Account));
+        Assert.All(Ends, end =>
+        {
+            Assert.Equal(wanted.Of(end), ledger.Of(end));
+            Assert.Equal(wanted.Of(end).Select(movement => (movement.Date, movement.To == end ? movement.Amount : -movement.Amount)), ledger.ChangesOf(end));
+            Assert.All(Enumerable.Range(-2, 5), day => Assert.Equal(
+                (wanted.CourseOf(end).On(Day.PlusDays(day)), wanted.CourseOf(end).LeastFrom(Day.PlusDays(day))),
+                (ledger.CourseOf(end).On(Day.PlusDays(day)), ledger.CourseOf(end).LeastFrom(Day.PlusDays(day)))));
+        });
+        Assert.Equal(wanted.Standing, ledger.Standing);
+        Assert.All(wanted.Movements, movement => Assert.Equal(wanted.UndoneBy(movement.Number), ledger.UndoneBy(movement.Number)));
+        Assert.Equal(wanted.Movements, ledger.Movements);
+    }
+
     [Theory]
     [InlineData(0)]
     [InlineData(2)]

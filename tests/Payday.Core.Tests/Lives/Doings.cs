@@ -111,13 +111,13 @@ internal static class Doings
         int sign = chance.Next(4) == 0 ? -1 : 1;
         PurchasePart[] parts = [.. pots.Select(pot => new PurchasePart(pot is null ? null : new PotId(pot), Cents(sign * chance.Next(1, 1500))))];
         PurchaseEntry entry = new PurchaseEntry(today.PlusDays(-chance.Next(9)), null, Usd(1), "market") { Card = card is null ? null : new DebtId(card) }.With([.. parts]);
-        return Made(book, to => Purchasing.Enter(to, entry), (from, day) => Purchasing.Undo(from, from.Weeks.Purchases.Length, day));
+        return Made(book, to => Purchasing.Enter(to, entry), (from, day) => Purchasing.Undo(from, from.Weeks.Purchases.Count, day));
     });
 
     private static Doing Purchase(string? pot, string? card = null) => new($"purchase from {pot ?? "the buffer"}{(card is null ? "" : " by " + card)}", (book, chance, today) =>
     {
         var entry = new PurchaseEntry(today.PlusDays(-chance.Next(9)), pot is null ? null : new PotId(pot), Usd(chance.Next(1, 9000) / 100m), "shop") { Card = card is null ? null : new DebtId(card) };
-        return Made(book, to => Purchasing.Enter(to, entry), (from, day) => Purchasing.Undo(from, from.Weeks.Purchases.Length, day));
+        return Made(book, to => Purchasing.Enter(to, entry), (from, day) => Purchasing.Undo(from, from.Weeks.Purchases.Count, day));
     });
 
     // Early, on its day or late, any of the next.
@@ -149,7 +149,7 @@ internal static class Doings
                 Purchasing.Undo(book, old.Number, today).Value!,
                 changed.Value,
                 to => Purchasing.Enter(to, entry),
-                (from, day) => Purchasing.Undo(from, from.Weeks.Purchases.Length, day))
+                (from, day) => Purchasing.Undo(from, from.Weeks.Purchases.Count, day))
             : null;
     }
 

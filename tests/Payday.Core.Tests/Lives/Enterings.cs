@@ -54,6 +54,6 @@ internal static class Enterings
     private static Doing Refund(string? pot, string? card = null) => new($"refund to {pot ?? "the buffer"}{(card is null ? "" : " by " + card)}", (book, chance, today) =>
     {
         var entry = new PurchaseEntry(today, pot is null ? null : new PotId(pot), Usd(chance.Next(1, 4000) / 100m), "shop") { Card = card is null ? null : new DebtId(card) };
-        return Doings.Made(book, to => CardRefunds.Enter(to, entry), (from, day) => Purchasing.Undo(from, from.Weeks.Purchases.Length, day));
+        return Doings.Made(book, to => CardRefunds.Enter(to, entry), (from, day) => Purchasing.Undo(from, from.Weeks.Purchases.Count, day));
     });
 }

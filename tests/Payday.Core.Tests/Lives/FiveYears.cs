@@ -87,12 +87,12 @@ internal sealed class FiveYears(Book book, int seed)
 
         if (cards.Next(100) < 4)
         {
-            Try("split undone", Purchasing.Undo(Book, Book.Weeks.Purchases.Length - cards.Next(6), today), check);
+            Try("split undone", Purchasing.Undo(Book, Book.Weeks.Purchases.Count - cards.Next(6), today), check);
         }
 
         if (Chance(4))
         {
-            Try("undo", Purchasing.Undo(Book, Book.Weeks.Purchases.Length - random.Next(6), today), check);
+            Try("undo", Purchasing.Undo(Book, Book.Weeks.Purchases.Count - random.Next(6), today), check);
         }
 
         // What is done between paydays beside that: moves, account entries, refunds, loose notes counted.

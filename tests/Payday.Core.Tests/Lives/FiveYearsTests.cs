@@ -38,7 +38,7 @@ public class FiveYearsTests
                 AssertSound(book, mayLack: true);
                 AssertOwedAgrees(book);
                 Assert.True(before.Zip(book.Weeks.Counts).All(pair => pair.First == (pair.Second with { TakenUp = pair.First.TakenUp, Undone = pair.First.Undone })));
-                before = book.Weeks.Counts;
+                before = [.. book.Weeks.Counts];
             });
             if (day.DayOfWeek == IsoDayOfWeek.Sunday)
             {

@@ -34,6 +34,8 @@ public class UndoLeavesNoTraceTests
                 LocalDate to = today.PlusDays(15);
                 string before = Answers.Of(book, Friday6March, to);
                 AssertSame("a life", Answers.Of(Answers.Without(book), Friday6March, to), before);
+                book = AsStored.Of(book, new Random(seed).Next(book.Ledger.Movements.Count + 1));
+                AssertSame("a life that was stored", Answers.Of(book, Friday6March, to), before);
                 foreach (Doing kind in Doings.All)
                 {
                     if (kind.Do(book, new Random(seed), today) is not { } event1)

@@ -56,7 +56,7 @@ internal static class MonkeyRun
 
             if (scratch.Folder.HasBook && BookOf(scratch) is { } book)
             {
-                came = (came.Movements + book.Ledger.Movements.Count, came.Paydays + book.Closed.Length, came.Purchases + book.Weeks.Purchases.Length, came.Counts + book.Weeks.Counts.Length);
+                came = (came.Movements + book.Ledger.Movements.Count, came.Paydays + book.Closed.Length, came.Purchases + book.Weeks.Purchases.Count, came.Counts + book.Weeks.Counts.Count);
             }
         }
 

@@ -68,8 +68,8 @@ internal sealed class Errands(Random random, Scratch scratch)
         CountRow? row = plan.Rows.FirstOrDefault(row => row.Expected.IsPositive);
         if (row is not null && CountPlan.Of(book, plan.Draft.With(row.Pot.Id, new CountEntry(Money.Zero(book.Household.Currency)) { Then = CountThen.Stays })).Confirm().Ok)
         {
-            int counts = book.Weeks.Counts.Length;
-            yield return new Errand(["count", row.Pot.Name + "=0", "--move", row.Pot.Name + "=stays", "--on", Iso(today)], "Counted and stored.", now => now.Weeks.Counts.Length == counts + 1);
+            int counts = book.Weeks.Counts.Count;
+            yield return new Errand(["count", row.Pot.Name + "=0", "--move", row.Pot.Name + "=stays", "--on", Iso(today)], "Counted and stored.", now => now.Weeks.Counts.Count == counts + 1);
         }
     }
 

@@ -6,8 +6,12 @@ using Payday.Core.Households;
 using Payday.Core.Ledgers;
 using Payday.Core.Routines;
 using Payday.Store.Changes;
+using Payday.Store.Checks;
+using Payday.Store.Contents;
 using Payday.Store.Documents;
 using Payday.Store.Fields;
+using Payday.Store.Folders;
+using Payday.Store.Snapshots;
 using Payday.Store.Tests.HouseholdFiles;
 
 namespace Payday.Store.Tests.Books;
@@ -57,6 +61,57 @@ public sealed class BookRoundTripTests
             },
             iter: 10,
             threads: 1);
+
+    /// <summary>What was done in a book that came of a snapshot, by whatever has been entered since: added to, changed in its place, or another.</summary>
+    [Fact]
+    public void Save_WeeksOfABookFromASnapshot_CarriesThemOn() =>
+        Gen.Select(GenBook.Weeks, GenBook.Weeks, GenBook.Movement.Array[3], Gen.Int[0, 9]).Sample(
+            (first, second, movements, at) =>
+            {
+                using var scratch = new ScratchFolder();
+                StoreFolder folder = scratch.Data with { Snapshots = new SnapshotWish(FewestRecords: 1, FurthestBehind: int.MaxValue) };
+                using (BookStore store = BookStore.Open(folder))
+                {
+                    store.Save(new BookChange { Household = Samples.Household, Movements = [.. movements], Weeks = first });
+                }
+
+                Reload(folder);
+                WeekRecords grown = Done(folder, weeks => weeks with
+                {
+                    Purchases = second.Purchases.Aggregate(Undone(weeks.Purchases, at), (all, one) => all.Add(one with { Number = all.Count + 1 })),
+                    Counts = second.Counts.Aggregate(weeks.Counts, (all, one) => all.Add(one with { Number = all.Count + 1 })),
+                });
+                Assert.Equal(Structure.Of(grown.Fitting(Samples.Household)), Structure.Of(CarriedOn(folder)));
+                Assert.Equal(grown.Purchases.Select(one => one.Traits), CarriedOn(folder).Purchases.Select(one => one.Traits));
+                Assert.Equal(grown.StandingPurchases.Select(one => one.Number), CarriedOn(folder).StandingPurchases.Select(one => one.Number));
+
+                WeekRecords other = Done(folder, _ => second);
+                Assert.Equal(Structure.Of(other.Fitting(Samples.Household)), Structure.Of(CarriedOn(folder)));
+                Assert.DoesNotContain(StoreCheck.Run(folder).Findings, finding => finding.Part != CheckPart.Ledger);
+            },
+            iter: 10,
+            threads: 1);
+
+    private static RecordList<CardPurchase, PurchaseTraits> Undone(RecordList<CardPurchase, PurchaseTraits> all, int at) =>
+        all.Count == 0 ? all : all.Put(all[at % all.Count] with { Undone = true });
+
+    private static void Reload(StoreFolder folder)
+    {
+        using BookStore store = BookStore.Open(folder);
+        store.Load();
+    }
+
+    private static WeekRecords Done(StoreFolder folder, Func<WeekRecords, WeekRecords> change)
+    {
+        using BookStore store = BookStore.Open(folder);
+        Book book = store.Load()!;
+        Book after = book with { Weeks = change(book.Weeks) };
+        store.Save(book, after);
+        return after.Weeks;
+    }
+
+    // The snapshot, and the journal since.
+    private static WeekRecords CarriedOn(StoreFolder folder) => ContentBook.Of(folder, Assert.IsType<StoredRecords>(SnapshotFile.TryLook(folder))).Book.Weeks;
 
     [Fact]
     public void Household_AsBytesAndBack_IsTheSame() => GenHousehold.Any.Sample(

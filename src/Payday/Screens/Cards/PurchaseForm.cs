@@ -89,7 +89,7 @@ internal sealed class PurchaseForm : CursorScreen
         {
             try
             {
-                return said.Amount is { IsPositive: true } paid && Tried(paid) is { Ok: true, Value.Weeks: var weeks } && weeks.PartsOf(weeks.Purchases.Length) is var parts
+                return said.Amount is { IsPositive: true } paid && Tried(paid) is { Ok: true, Value.Weeks: var weeks } && weeks.PartsOf(weeks.Purchases.Count) is var parts
                     && Money.Sum(parts.Select(part => part.OwedBack), paid.Currency) is { IsPositive: true } owed
                         ? $"{owed.ToString(session.Style)} to pay back in cash{WeekText.Rounding(parts, session.Style)}."
                         : "";

@@ -28,7 +28,7 @@ internal sealed class ShownPurchases
                from row in parts.Length == 1 ? [new Row(parts, null)] : parts.Select(part => new Row(parts, part)).Prepend(new Row(parts, null))
                select row,
         ];
-        ImmutableArray<CardPurchase> all = book.Weeks.Purchases;
+        RecordList<CardPurchase, PurchaseTraits> all = book.Weeks.Purchases;
         dates = DateColumn.Of(all.Select(purchase => purchase.Date));
         Widest =
         [

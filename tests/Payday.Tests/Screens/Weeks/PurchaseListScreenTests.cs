@@ -25,7 +25,7 @@ public sealed class PurchaseListScreenTests : IDisposable
         Assert.Equal("1 line not read: leave it out with Ctrl+X, or paste a mended list. Nothing is written.", hand.Message);
         hand.Press("Ctrl+X", "Right");
 
-        Assert.Equal(3, demo.Session.Book.Weeks.Purchases.Length);
+        Assert.Equal(3, demo.Session.Book.Weeks.Purchases.Count);
         Assert.Equal("food", demo.Session.Book.Weeks.Purchases[1].PotId?.Text);
     }
 
@@ -63,7 +63,7 @@ public sealed class PurchaseListScreenTests : IDisposable
         Assert.Equal("1 line without a pot: pick one, or leave the line out with Ctrl+X. Nothing is written.", hand.Message);
         hand.Press("Ctrl+X", "Right");
 
-        Assert.Equal(2, demo.Session.Book.Weeks.Purchases.Length);
+        Assert.Equal(2, demo.Session.Book.Weeks.Purchases.Count);
         Assert.Single(demo.Session.Book.Weeks.Purchases.Select(purchase => purchase.PotId).Distinct());
     }
 

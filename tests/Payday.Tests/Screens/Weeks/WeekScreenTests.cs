@@ -60,7 +60,7 @@ public sealed class WeekScreenTests : IDisposable
         hand.Press("c");
 
         Assert.InRange(hand.Keys, 1, 29);
-        Assert.Equal(8, demo.Session.Book.Weeks.Counts.Length);
+        Assert.Equal(8, demo.Session.Book.Weeks.Counts.Count);
         Assert.IsType<HomeScreen>(hand.Hand.Top);
     }
 
@@ -68,7 +68,7 @@ public sealed class WeekScreenTests : IDisposable
     public void Count_TakenBack_IsAsBeforeAndItsEntriesAreThereAgain()
     {
         Hand hand = On(new HomeScreen(demo.Session)).Press("w").Type("21", "5").Press("c");
-        Assert.Equal(2, demo.Session.Book.Weeks.Counts.Length);
+        Assert.Equal(2, demo.Session.Book.Weeks.Counts.Count);
 
         hand.Press("w", "u");
         Assert.Contains("The last count, 2 pots", Page(hand), StringComparison.Ordinal);
