@@ -181,7 +181,7 @@ internal static class SurplusReport
             _ => "",
         };
         string because = Because(surplus, change);
-        return does.Length == 0 ? "" : $"As placed now it {does}{(because.Length == 0 ? ", because other money comes to it later" : because)}.";
+        return does.Length == 0 ? "" : $"As placed now it {does}{(because.Length == 0 ? ": other money comes to it later" : because)}.";
     }
 
     // E.g. a month sooner, 3 months later.
@@ -191,7 +191,7 @@ internal static class SurplusReport
         return $"{(Math.Abs(months) == 1 ? "a month" : "month".ToQuantity(Math.Abs(months)))} {way}";
     }
 
-    /// <summary>Why, e.g. <c>, because the money of Dental plan comes to it later</c>; empty where nothing else makes the difference.</summary>
+    /// <summary>Why, e.g. <c>: the money of Dental plan comes to it later</c>; empty where nothing else makes the difference.</summary>
     private static string Because(SurplusStep surplus, DebtChange change)
     {
         if (change.Because is not { } because)
@@ -202,12 +202,12 @@ internal static class SurplusReport
         string money = $"money of {surplus.With.Debts.Single(debt => debt.Id == because.From).Name}";
         return because.Comes switch
         {
-            RollOnComes.Later => $", because the {money} comes to it later",
-            RollOnComes.Sooner => $", because the {money} comes to it sooner",
-            RollOnComes.NoMore => $", because no {money} comes to it any more",
-            RollOnComes.AsWell => $", because the {money} comes to it then",
-            RollOnComes.Less => $", because less {money} comes to it",
-            _ => $", because more {money} comes to it",
+            RollOnComes.Later => $": the {money} comes to it later",
+            RollOnComes.Sooner => $": the {money} comes to it sooner",
+            RollOnComes.NoMore => $": no {money} comes to it any more",
+            RollOnComes.AsWell => $": the {money} comes to it then",
+            RollOnComes.Less => $": less {money} comes to it",
+            _ => $": more {money} comes to it",
         };
     }
 

@@ -49,6 +49,9 @@ internal sealed class DemoTerminal : IDisposable
     /// <summary>What a terminal would be sent to show all of it, attributes and all.</summary>
     public string Ansi => app.Driver!.ToAnsi();
 
+    /// <summary>The cells that the library holds.</summary>
+    public Terminal.Gui.Drawing.Cell[,] Held => app.Driver!.Contents!;
+
     public string BottomLine => Lines[^1].TrimEnd();
 
     /// <summary>The line in which something is typed.</summary>
@@ -104,6 +107,9 @@ internal sealed class DemoTerminal : IDisposable
         "calendar" => [new Key('d')],
         "debts-ahead" => [new Key('-')],
         "outlook" => [new Key('j')],
+        "bills-ahead" => [new Key('q')],
+        "count" => [new Key('w')],
+        "household" => [new Key('h')],
         "ledger" => [new Key('l')],
         "ledger-filter" => [new Key('l'), new Key('o')],
         "undo" => [.. Closed, new Key('l'), Key.Enter, .. Enumerable.Repeat(Key.CursorDown, 6), new Key('u')],

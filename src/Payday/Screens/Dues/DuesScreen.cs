@@ -73,7 +73,7 @@ internal sealed class DuesScreen : CursorScreen
     {
         _ when Own is { } own => $"{Name(own)}: pay {Shown(own.Amount)} above its minimum yourself; the account here counts it as paid since the payday of {DateText.Weekday(own.Since)}. {(own.IsSaid ? "You said that it is paid" : "Space says that you did")}; it is here until the bank shows it or the next payday is closed.",
         ({ } due, _) => $"{due.Name}, due {DateText.Long(due.Date)}: {Shown(due.Rest)} to pay{(due.Paid.IsZero ? "" : $", {Shown(due.Paid)} was paid")}; the account has {Shown(due.Has)} for it{(due.Bought.IsPositive ? $", {Shown(due.Bought)} of it for what was bought with the card" : "")}."
-            + (due.Date < session.Today ? " Its day is past: the next payday has it ticked as paid; untick it there if it isn't." : ""),
+            + (due.Date < session.Today ? " Past its day: the next payday ticks it; untick it there if unpaid." : ""),
         (_, { Number: null } paid) => $"{paid.Name}: {Shown(paid.Amount)}, marked paid by the payday of {DateText.Day(paid.PaidOn)}. On home: l, then u on it undoes it.",
         (_, { } paid) => $"{paid.Name}: {(paid.Amount.IsZero ? DuesReport.State(paid) : $"{Shown(paid.Amount)} paid")} on {DateText.Long(paid.PaidOn)}{(paid is { IsFreed: true, Amount.IsPositive: true } ? ", the rest freed" : "")}.",
         _ => "",

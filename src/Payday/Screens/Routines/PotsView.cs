@@ -102,7 +102,7 @@ internal sealed class PotsView(RoutineWork work) : StepView(work)
         string over = NotInNotesText.Of(Plan, cash, Style);
         return
         [
-            $"{row.Pot.Name}: {weeks}{(cash.KeptBack.IsPositive ? $"; {Shown(cash.KeptBack)} not in notes" : "")}.",
+            $"{row.Pot.Name}: {weeks}.",
             $"{row.Why}. {(row.Cut.IsPositive && row.Pot.Floor.IsPositive ? $"A cut leaves at least {Shown(row.Pot.Floor)}. " : "")}{wishes}",
             .. over.Length == 0 ? Array.Empty<string>() : [over],
         ];

@@ -156,7 +156,7 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
         string what = Plan.LeftToPlace.IsPositive ? "the rest" : "the surplus";
         string does = target switch
         {
-            MoveTarget.ToDebt => $": then paid off {SurplusReport.End(trial.Own!.After)}{(SurplusReport.Change(trial.Own, Style) is { Length: > 0 } change ? ", " + change : "")}",
+            MoveTarget.ToDebt => $": paid off {SurplusReport.End(trial.Own!.After)}{(SurplusReport.Change(trial.Own, Style) is { Length: > 0 } change ? ", " + change : "")}",
             MoveTarget.ToPot to => PotCourse.Of(Plan, trial.Placements).FirstOrDefault(pot => pot.PotId == to.Id) is { With: { } full } ? $": then full {On(full)}" : "",
             MoveTarget.ToBill to => BillCourse.Of(Plan, trial.Placements).FirstOrDefault(bill => bill.BillId == to.Id) is { With: { } whole } ? $": then whole {On(whole)}" : "",
             _ => "",

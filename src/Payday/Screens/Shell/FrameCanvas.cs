@@ -13,9 +13,6 @@ namespace Payday.Screens.Shell;
 /// </remarks>
 internal sealed class FrameCanvas(View view, Look look)
 {
-    // Moving the cursor takes about seven bytes: up to so many unchanged cells are cheaper sent again than jumped over.
-    private const int CheapGap = 6;
-
     /// <summary>Draws a frame.</summary>
     public void Show(TextFrame frame)
     {
@@ -52,27 +49,12 @@ internal sealed class FrameCanvas(View view, Look look)
     private bool[] ToSend(int row, ImmutableArray<Cell> cells, Held[,] held)
     {
         var send = new bool[Math.Min(cells.Length, held.GetLength(1))];
-
-        // A row with any change begins with a move to its start, so the first cells count as a gap too.
-        int after = 0;
         for (int column = 0; column < send.Length; column++)
         {
             Cell cell = cells[column];
-            bool second = cell.Text.Length == 0;
-            send[column] = second
+            send[column] = cell.Text.Length == 0
                 ? column > 0 && send[column - 1]
                 : held[row, column].Grapheme != cell.Text || held[row, column].Attribute != look.Of(cell.Ink);
-            if (!send[column])
-            {
-                continue;
-            }
-
-            if (column - after <= CheapGap && cells[after..column].All(between => between.Ink == cell.Ink))
-            {
-                send.AsSpan(after..column).Fill(true);
-            }
-
-            after = column + 1;
         }
 
         return send;

@@ -9,6 +9,7 @@ internal static class TerminalModes
 {
     // Xterm control sequences: 1003, 1015 and 1006 report the mouse, 2004 brackets pasted text, 1049 is the other screen,
     // 25 the cursor, and "0 q" its usual shape; 1 and ">" are the keys' codes as a shell knows them, which the runtime changes.
+    // "r" has all lines move again, where a frame that moves some of them was cut off.
     private const string NoMouse = "\x1b[?1003l\x1b[?1015l\x1b[?1006l";
     private const string UsualKeys = "\x1b[?1l\x1b>";
     private const string UsualCursor = "\x1b[0 q\x1b[?25h";
@@ -20,7 +21,7 @@ internal static class TerminalModes
     private static readonly byte[] Settings = new byte[256];
     private static bool areKept;
 
-    private const string Everything = NoMouse + UsualKeys + "\x1b[?2004l\x1b[m\x1b[?1049l" + UsualCursor;
+    private const string Everything = NoMouse + UsualKeys + "\x1b[?2004l\x1b[m\x1b[r\x1b[?1049l" + UsualCursor;
 
     /// <summary>Whether the terminal is there and takes what is sent to it at this moment.</summary>
     public static bool TakesOutput => CanTake(0);

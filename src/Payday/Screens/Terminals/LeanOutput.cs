@@ -1,63 +1,81 @@
-using System.Globalization;
+using System.Runtime.InteropServices;
 using System.Text;
+using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
 
 namespace Payday.Screens.Terminals;
 
-/// <summary>
-/// The library's output, with each frame sent as one piece and as few bytes: what moves the cursor twice moves it once,
-/// and blanks are erased rather than sent (<see cref="LeanText"/>).
-/// </summary>
-/// <remarks>Over a slow line a new screen is mostly blanks that end what stood there before.</remarks>
-internal sealed class LeanOutput : AnsiOutput
+/// <summary>The library's output, with each frame sent as one piece and as few bytes (<see cref="LeanFrames"/>).</summary>
+internal sealed class LeanOutput : AnsiOutput, IOutput
 {
-    private readonly LeanText lean = new();
-    private StringBuilder? frame;
-    private (int Column, int Row)? move;
+    private readonly LeanFrames frames = new();
+    private bool isCursorHidden;
 
     /// <inheritdoc/>
     public override void Write(IOutputBuffer buffer)
     {
-        frame = new StringBuilder();
-        lean.Begin();
+        string sent = buffer.Contents is { } held && buffer.DirtyLines.Contains(true) ? Frame(held, buffer.DirtyLines) : "";
+
+        // The library finds nothing left to send, and keeps the buffer as the last one.
         base.Write(buffer);
-        StringBuilder whole = frame;
-        frame = null;
-        move = null;
-        if (whole.Length > 0)
+        if (sent.Length > 0)
         {
-            base.Write(whole);
+            Send(sent);
+        }
+    }
+
+    /// <summary>Puts the cursor somewhere, or hides it where it isn't hidden yet.</summary>
+    void IOutput.SetCursor(Cursor cursor)
+    {
+        if (cursor.IsVisible || !isCursorHidden)
+        {
+            isCursorHidden = !cursor.IsVisible;
+            SetCursor(cursor);
         }
     }
 
     /// <inheritdoc/>
-    protected override bool SetCursorPositionImpl(int col, int row)
-    {
-        if (frame is null)
-        {
-            return base.SetCursorPositionImpl(col, row);
-        }
+    /// <remarks>Where a hidden cursor is nobody sees, and each frame moves it for itself.</remarks>
+    protected override bool SetCursorPositionImpl(int col, int row) => isCursorHidden || base.SetCursorPositionImpl(col, row);
 
-        move = (col, row);
-        return true;
+    /// <summary>To the background; what was before doesn't hold afterwards.</summary>
+    void IOutput.Suspend()
+    {
+        Suspend();
+        isCursorHidden = false;
+        frames.Forget();
     }
 
-    /// <inheritdoc/>
-    /// <remarks>Within a frame the library moves the cursor before each piece, so where a piece leaves it doesn't matter.</remarks>
-    protected override void Write(StringBuilder output)
+    // Where every cell is marked the library has thrown away what it knew: the terminal has another size, or comes back from
+    // the background.
+    private string Frame(Cell[,] held, bool[] lines)
     {
-        if (frame is null)
+        bool isAll = true;
+        foreach (ref Cell cell in MemoryMarshal.CreateSpan(ref held[0, 0], held.Length))
         {
-            base.Write(output);
-            return;
+            isAll &= cell.IsDirty;
+            cell.IsDirty = false;
         }
 
-        if (move is { } to)
+        Array.Clear(lines);
+        if (isAll)
         {
-            frame.Append(CultureInfo.InvariantCulture, $"\e[{to.Row + 1};{to.Column + 1}H");
-            move = null;
+            frames.Forget();
         }
 
-        lean.Append(frame, output.ToString());
+        return frames.Next(ShownCell.Of(held));
+    }
+
+    private void Send(string sent)
+    {
+        try
+        {
+            Write(new StringBuilder(sent));
+        }
+        catch (IOException)
+        {
+            frames.Forget();
+            throw;
+        }
     }
 }
