@@ -12,6 +12,7 @@ internal sealed class MonthSum(Currency currency)
     private Money cameIn = Money.Zero(currency);
     private Money wentOut = Money.Zero(currency);
     private Money opened = Money.Zero(currency);
+    private Money missing = Money.Zero(currency);
 
     /// <summary>By how much more is saved.</summary>
     public Money Saved { get; private set; } = Money.Zero(currency);
@@ -20,13 +21,14 @@ internal sealed class MonthSum(Currency currency)
     public Money Owed { get; private set; } = Money.Zero(currency);
 
     /// <summary>What came in and went out.</summary>
-    public Flow Flow => new(cameIn, wentOut, opened, where.Where(pair => !pair.Value.IsZero).ToImmutableDictionary());
+    public Flow Flow => new(cameIn, wentOut, opened, missing, where.Where(pair => !pair.Value.IsZero).ToImmutableDictionary());
 
     /// <summary>Takes a movement that stands.</summary>
     public void Take(MovedAmount movement, Func<PotId, bool> saves)
     {
         Stand(movement.From, -movement.Amount, saves);
         Stand(movement.To, movement.Amount, saves);
+        missing += Missed(movement.To, movement.Amount) - Missed(movement.From, movement.Amount);
         Go(Spent(movement.From), -movement.Amount);
         Go(Spent(movement.To) ?? Left(movement), movement.Amount);
         if (movement.From is LedgerEnd.At != movement.To is LedgerEnd.At)
@@ -69,6 +71,8 @@ internal sealed class MonthSum(Currency currency)
                 break;
         }
     }
+
+    private Money Missed(LedgerEnd end, Money amount) => end is LedgerEnd.Outside { Kind: OutsideKind.Difference } ? amount : Money.Zero(currency);
 
     private static LedgerEnd? Spent(LedgerEnd end) => end switch
     {

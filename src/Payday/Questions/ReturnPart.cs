@@ -101,7 +101,7 @@ internal sealed class ReturnPart(BookSession session) : Part
     {
         Money unlisted = plan.Unlisted;
         string notes = plan.SlipNotes.IsEmpty ? "" : $" in {Listed(plan.SlipNotes)}";
-        string unknown = unlisted.IsZero ? "" : $" {unlisted.ToString(session.Style)} of it is in notes not known.";
+        string unknown = unlisted.IsZero ? "" : $" {unlisted.ToString(session.Style)} of it is in notes that you choose.";
         string text = plan.Total.IsZero
             ? "Nothing goes to the bank this time. Leave it so? yes proposed."
             : $"{plan.Total.ToString(session.Style)} goes to the bank{notes}.{unknown} Is it there? no proposed.";

@@ -16,7 +16,7 @@ internal static class CountTable
     /// <param name="width">In columns of the screen.</param>
     public static ImmutableArray<TextColumn> Columns(IEnumerable<CountRow> rows, int width) =>
     [
-        Report.Names("Pot"), Report.Amounts("filled"), Report.Amounts(width < Roomy || HasGaps(rows) ? "pay back" : "to pay back") with { Drops = 1 }, Report.Amounts("expected"),
+        Report.Names("Pot"), Report.Amounts("filled"), Report.Amounts(width < Roomy ? "card" : HasGaps(rows) ? "pay back" : "to pay back") with { Drops = 1 }, Report.Amounts("expected"),
         Report.Amounts("left"), Report.Amounts("spent"), .. HasGaps(rows) ? [Report.Amounts("missing")] : ImmutableArray<TextColumn>.Empty, new("then") { Shrinks = true, MinWidth = 5 },
     ];
 

@@ -13,6 +13,9 @@ internal static class HistoryReport
     private const int MostBars = 13;
     private const int WidestBar = 40;
 
+    /// <summary>What the signs of the amounts say.</summary>
+    public const string Legend = "+ is into the pot, - out of it; without a sign it has as much as before.";
+
     /// <summary>What is spent in a week, and how many were counted.</summary>
     public static string Average(PotHistory history, NumberStyle style) => history.SpentAWeek is { } average
         ? $"{average.ToString(style)} a week on average, {"week".ToQuantity(history.Weeks)} counted"
@@ -28,7 +31,7 @@ internal static class HistoryReport
         }
 
         LongTable events = Events(history, style, width);
-        return new JoinedLines<string>([.. bars, .. events.Header], events);
+        return new JoinedLines<string>([.. bars, .. TextWrap.Lines(Legend, width), .. events.Header], events);
     }
 
     /// <summary>What sort of thing happened, in a word or two.</summary>

@@ -15,12 +15,12 @@ internal static class LedgerReport
 {
     private const int Gap = 2;
 
-    /// <summary>What was done, a line each under its date, without the single movements.</summary>
+    /// <summary>What was done, a line each under its date in the order of days, without the single movements.</summary>
     public static IEnumerable<string> Groups(Book book)
     {
         NumberStyle style = book.Household.Settings.Numbers;
         LocalDate? day = null;
-        foreach (LedgerGroup group in LedgerGroups.Of(book))
+        foreach (LedgerGroup group in DayOrder.Of(LedgerGroups.Of(book), group => group.Date))
         {
             if (group.Date != day)
             {
@@ -42,14 +42,14 @@ internal static class LedgerReport
         }
     }
 
-    /// <summary>Movements in the order of their numbers, under their dates.</summary>
+    /// <summary>Movements under their dates, in the order of days; those of a day by number.</summary>
     public static IEnumerable<string> Lines(Household household, ImmutableArray<Movement> movements)
     {
         NumberStyle style = household.Settings.Numbers;
         int numbers = movements.Select(movement => Number(movement).Length).DefaultIfEmpty().Max();
         int amounts = movements.Select(movement => movement.Amount.ToString(style).Length).DefaultIfEmpty().Max();
         LocalDate? day = null;
-        foreach (Movement movement in movements)
+        foreach (Movement movement in DayOrder.Of(movements, movement => movement.Date))
         {
             if (movement.Date != day)
             {

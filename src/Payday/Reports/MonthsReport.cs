@@ -30,6 +30,7 @@ internal static class MonthsReport
         return
         [
             .. Where(went, "usual", book, width),
+            .. Missing(MonthFlows.Of(book).At(month).Flow.Missing, book, width),
             .. went.Rows.Any(row => row.Beside is not null)
                 ? TextWrap.Lines($"Usual: the middle one of the whole months before, by amount; in brackets how many they are, at most {Usual.Most}.", width)
                 : went.Rows.IsEmpty ? [] : TextWrap.Lines($"What is usual is said once there are {Usual.Fewest.ToWords(CultureInfo.InvariantCulture)} whole months before.", width),
@@ -45,6 +46,7 @@ internal static class MonthsReport
         return
         [
             .. Where(went, before.Year.ToString(CultureInfo.InvariantCulture), book, width),
+            .. Missing(months.YearTo(to).Missing, book, width),
             .. went.Last is null ? [] : TextWrap.Lines(Against(months, to, before, months.YearTo(to), went.Last, book.Household.Settings.Numbers), width),
         ];
     }
@@ -95,6 +97,14 @@ internal static class MonthsReport
         string began = months.First.Year == before.Year && months.First.Month > 1 ? $" {before.Year} begins in {months.First.ToString("MMMM", CultureInfo.InvariantCulture)}." : "";
         return $"Came in {flow.CameIn.ToString(style)}, in {before.Year} {last.CameIn.ToString(style)}{time}.{began}";
     }
+
+    // What nobody knows the use of stands with its pot, as if it were spent: without a word the month couldn't be followed.
+    private static IEnumerable<string> Missing(Money missing, Book book, int width) => missing.IsZero ? []
+        : TextWrap.Lines(
+            missing.IsNegative
+                ? $"Less {(-missing).ToString(book.Household.Settings.Numbers)} that counts found; it is taken off its pots."
+                : $"{missing.ToString(book.Household.Settings.Numbers)} of it was missing at counts; it stands with its pots.",
+            width);
 
     private static IEnumerable<string> Where(WhereItWent went, string beside, Book book, int width)
     {

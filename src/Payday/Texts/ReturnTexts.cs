@@ -21,7 +21,7 @@ internal static class ReturnTexts
     /// <summary>What the person has to do where the notes aren't told, in one sentence; null where they are.</summary>
     public static string? Advice(ReturnLine line, NumberStyle style) => line.Way switch
     {
-        ReturnWay.NotesUnknown => $"The notes of {line.Pot.Name} aren't known: pick {line.Owes.ToString(style)} from it, or count it by notes first.",
+        ReturnWay.NotesUnknown => $"Which notes lie in {line.Pot.Name} isn't known: take {line.Owes.ToString(style)} out of it yourself, any notes that make it, or count it by notes first.",
         ReturnWay.NoWay => $"No notes of {line.Pot.Name}, nor a swap with another pot, make {line.Owes.ToString(style)}: leave it for later, or bring change.",
         _ => null,
     };

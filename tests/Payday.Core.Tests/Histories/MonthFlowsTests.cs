@@ -61,6 +61,7 @@ public sealed class MonthFlowsTests
         MonthFlow month = Months(new(2026, 5, 1), At(new(2026, 5, 9), from, to, 10)).At(May);
 
         Assert.True((Usd(cameIn), Usd(wentOut), Usd(saved), Usd(owed)) == (month.Flow.CameIn, month.Flow.WentOut, month.Saved, month.Owed), $"{what}: {month}");
+        Assert.Equal(Usd(what switch { "missing at a count" => 10, "turned up again" => -10, _ => 0 }), month.Flow.Missing);
         Assert.Equal(where is null ? [] : [KeyValuePair.Create(where, Usd(went))], month.Flow.Where);
     }
 

@@ -13,7 +13,17 @@ namespace Payday.Core.Tests.Status;
 
 public class GlanceTests
 {
-    // Before anything is filled a spending pot is of what it has; then of what the payday put in, loose notes or not.
+    // What a spending pot began with is no part of a fill: until a payday puts something in, it is held against nothing.
+    [Fact]
+    public void Pots_BeforeAnyFill_AreOfNothing()
+    {
+        PotGlance[] pots = [.. Spending(Book.Begin(House))];
+
+        Assert.NotEmpty(pots);
+        Assert.All(pots, pot => Assert.True(pot.Whole.IsZero, $"{pot}"));
+    }
+
+    // Of what the payday put in, loose notes or not.
     [Fact]
     public void Pots_AfterAPayday_AreFullOfWhatItPutIn()
     {

@@ -61,7 +61,7 @@ internal static class ReportSamples
 
     private static Gen<(Flow Flow, Money Saved, Money Owed)> Month(Currency currency) =>
         Gen.Select(Amount(currency), Amount(currency), Amount(currency), Amount(currency)).Select((came, went, saved, owed) =>
-            (new Flow(came, went, Money.Zero(currency), ImmutableDictionary<LedgerEnd, Money>.Empty), saved, owed));
+            (new Flow(came, went, Money.Zero(currency), Money.Zero(currency), ImmutableDictionary<LedgerEnd, Money>.Empty), saved, owed));
 
     private static IEnumerable<MonthFlow> Dated((Flow Flow, Money Saved, Money Owed)[] months) =>
         months.Select((month, i) => new MonthFlow(new YearMonth(2027, 5).PlusMonths(i - months.Length + 1), month.Flow, month.Saved, month.Owed));

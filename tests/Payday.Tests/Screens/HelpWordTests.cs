@@ -36,6 +36,24 @@ public class HelpWordTests
         Assert.True(explained > 100, $"{explained} words");
     }
 
+    // What a screen's own keys do is found before those that are the same on every screen, and each key once.
+    [Fact]
+    public void Help_OfAllScreens_HasTheKeysOfTheScreenFirst()
+    {
+        foreach (HelpScreen page in AllKeys.OfAllScreens().Where(key => key.Binding.Name == "?").Select(key => key.Binding.Do()).OfType<Way.To>().Select(way => way.Screen).OfType<HelpScreen>())
+        {
+            string[] lines = Text(page, 500, "\n").Split('\n');
+            int here = Line("This screen"), moving = Line("Moving"), everywhere = Line("Everywhere");
+            Assert.True(everywhere > 0 && here < everywhere && moving < everywhere && (here < 0 || moving < 0 || here < moving), page.Title);
+            Assert.True(Key("Esc") < 0 || Key("Esc") > everywhere, page.Title);
+            Assert.True(Key("Down") < 0 || (Key("Down") > moving && Key("Down") < everywhere), page.Title);
+            Assert.All(page.About.Bindings, key => Assert.Single(lines, line => line.TrimStart().StartsWith(key.Name + " ", StringComparison.Ordinal) && line.Contains(key.Help.Split(' ')[0], StringComparison.Ordinal)));
+
+            int Line(string heading) => Array.FindIndex(lines, line => line.Contains($" {heading} ", StringComparison.Ordinal) && line.Contains('\u2500'));
+            int Key(string name) => Array.FindIndex(lines, line => line.TrimStart().StartsWith(name + "  ", StringComparison.Ordinal));
+        }
+    }
+
     [Fact]
     public void Words_OfTheTable_AreEachThereOnceAndEndAsSentences()
     {

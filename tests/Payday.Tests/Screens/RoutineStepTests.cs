@@ -42,6 +42,15 @@ public class RoutineStepTests
         }
     }
 
+    // A debt could take more than there is: what limits it is the surplus.
+    [Fact]
+    public void Surplus_OnADebtThatCouldTakeMore_SaysThatAllOfItIsThere()
+    {
+        using var terminal = new DemoTerminal();
+        terminal.Open("surplus").Press(Key.CursorDown, Key.CursorDown);
+        Assert.Contains("Dental plan: the whole surplus is placed here;", OneLine(terminal), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Close_WithMoreOnADebt_SaysWhoPaysItAsNews()
     {

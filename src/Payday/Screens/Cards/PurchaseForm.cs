@@ -62,7 +62,7 @@ internal sealed class PurchaseForm : CursorScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> LastKeys =>
     [
-        new(Key.CursorRight, "Right", "enter it", "Write the purchase to the ledger.", Enter),
+        new(Key.CursorRight, "Right", "store it", "Write the purchase to the ledger.", Enter),
         ShellKeys.Help(this),
         new(Key.Esc, "Esc", "back", changes is null ? "Back; what was typed stays here, also where the terminal goes." : "Back; the purchase stays as it is.", () => Way.Back),
     ];

@@ -123,7 +123,7 @@ internal sealed class CountScreen : CursorScreen
         TextTableLines lines = new TextTable(
             CountTable.Columns(Plan.Rows, width),
             [.. CountTable.Cells(Plan.Rows, Then, session.Style)],
-            gap: width < CountTable.Roomy || (CountTable.HasGaps(Plan.Rows) && width < TextFrame.Complete.Width) ? 1 : 2,
+            gap: CountTable.HasGaps(Plan.Rows) && width < CountTable.Roomy ? 1 : 2,
             decimalMark: session.Style.DecimalMark).Lay(width);
         return (lines.Header, lines.Rows);
     }

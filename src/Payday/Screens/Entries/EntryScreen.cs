@@ -35,7 +35,7 @@ internal sealed class EntryScreen : BookFormScreen
     /// <param name="session">The book.</param>
     /// <param name="missing">What is proposed while nothing else is typed: above zero what came in, below what went out; null for nothing.</param>
     public EntryScreen(BookSession session, Money? missing = null)
-        : base(session, "entry", "enter it", "Write it to the ledger, as the lines under the fields say.")
+        : base(session, "entry", "store it", "Write it to the ledger, as the lines under the fields say.")
     {
         this.missing = missing;
         Cursor = missing is null || Form.IsBegun ? 0 : Fields.ToList().FindIndex(field => field.Name == For);

@@ -6,7 +6,10 @@ namespace Payday.Screens.Home;
 /// <summary>Short pieces of one width beside each other.</summary>
 internal static class Grid
 {
-    private static readonly (int From, int Columns)[] Rooms = [(118, 3), (74, 2), (0, 1)];
+    /// <summary>From this width on, in columns of the screen, pieces stand beside each other.</summary>
+    public const int Wide = 74;
+
+    private static readonly (int From, int Columns)[] Rooms = [(118, 3), (Wide, 2), (0, 1)];
 
     /// <summary>How many stand beside each other on a screen of a width, and how wide each is.</summary>
     /// <param name="width">The width of the screen, in columns.</param>

@@ -20,6 +20,9 @@ internal static class HomePots
     private const int PercentWidth = 5;
     private const int Gaps = 4;
 
+    // In place of the bar of a pot that no payday has filled: what it has is no part of anything.
+    private static readonly string[] NoFill = ["no fill yet", "no fill", ""];
+
     /// <summary>The pots.</summary>
     public static IEnumerable<FrameLine> Lines(Book book, LocalDate today, int width)
     {
@@ -47,7 +50,7 @@ internal static class HomePots
             yield return new FrameLine(
             [
                 new Span(" " + TextColumns.PadRight(TextColumns.Truncate(row.Name, names), names) + " " + TextColumns.PadLeft(row.Amount.ToString(style), amounts) + " ", Ink.Plain),
-                new Span(Bars.Of(row.Bar.Part, row.Bar.Whole, bar), Ink.Bar),
+                row.Bar.Whole.IsZero ? new Span(TextColumns.PadRight(NoFill.First(text => text.Length <= bar), bar), Ink.Quiet) : new Span(Bars.Of(row.Bar.Part, row.Bar.Whole, bar), Ink.Bar),
                 new Span(TextColumns.PadLeft(percent, PercentWidth), Ink.Quiet),
             ]);
         }

@@ -111,12 +111,15 @@ internal sealed class HomeScreen(BookSession session) : PageScreen
     protected override IEnumerable<FrameLine> Lines(int width)
     {
         Book book = session.Book;
+
+        // Where the pots stand one below the other they would push what falls due out of view.
+        IEnumerable<FrameLine> pots = HomePots.Lines(book, session.Today, width);
+        IEnumerable<FrameLine> dues = HomeDues.Lines(book, session.Today, width);
         FrameLine[] lines =
         [
             .. InOrder(Next(width), Needs(width)),
             .. HomeMoney.Lines(book, BankAgreement.Of(book), OnTheWay.Of(book), width),
-            .. HomePots.Lines(book, session.Today, width),
-            .. HomeDues.Lines(book, session.Today, width),
+            .. width < Grid.Wide ? dues.Concat(pots) : pots.Concat(dues),
             .. HomePots.Debts(book, width),
         ];
         return [.. lines, .. outlook.Lines(book, width, Room - lines.Length)];

@@ -18,6 +18,7 @@ internal sealed class OutlookScreen(BookSession session) : PageScreen
     private const int HeaderLines = 2;
 
     private readonly List<string> tried = [];
+    private PageTable? table;
     private (Book Book, Result<Outlook> Plan, Result<Outlook> Trial)? worked;
 
     /// <inheritdoc/>
@@ -44,8 +45,12 @@ internal sealed class OutlookScreen(BookSession session) : PageScreen
     ];
 
     /// <inheritdoc/>
+    protected override PageTable? Table => table;
+
+    /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width)
     {
+        table = null;
         (Result<Outlook> plan, Result<Outlook> trial) = Worked();
         if (!plan.Ok || !trial.Ok)
         {
@@ -54,11 +59,16 @@ internal sealed class OutlookScreen(BookSession session) : PageScreen
 
         bool isTried = tried.Count > 0;
         Outlook shown = trial.Value;
-        return
+        FrameLine[] above =
         [
             FrameLine.Of(" In the account at the end of each period", Ink.Quiet),
             .. LineChart.Lines([.. shown.Paydays.Select(payday => payday.AccountAfter)], width - 2, ChartHeight, session.Style, time: OutlookReport.Time(shown)).Select(line => FrameLine.Of(" " + line)),
             .. Prose([OutlookReport.Legend], width, Ink.Quiet),
+        ];
+        table = new PageTable(above.Length, HeaderLines, shown.Paydays.Length);
+        return
+        [
+            .. above,
             .. OutlookReport.Lines(plan.Value, isTried ? shown : null, session.Style, width - 2).Select((line, i) => FrameLine.Of(" " + line, InkOf(shown, i))),
             FrameLine.Empty,
             .. Prose(OutlookReport.LeftOut(plan.Value, isTried ? shown : null, session.Style, width - 2), width, Ink.Quiet),

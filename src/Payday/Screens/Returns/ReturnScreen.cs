@@ -33,7 +33,8 @@ internal sealed class ReturnScreen : CursorScreen
     public override IReadOnlyList<(string Word, string Meaning)> Words =>
     [
         ("Cash return", "taking the cash to pay back to the bank, with its own slip."),
-        ("Swap", "notes of equal worth that change places between two pots, so that both are right and the sum can be made."),
+        ("Swap", "notes of equal worth that change places between two pots, so that both are right and the sum can be made; do it before you pull the notes."),
+        ("You choose", "which notes lie in the pot isn't known: any that make the amount will do; say which if you like."),
     ];
 
     /// <inheritdoc/>
@@ -70,7 +71,7 @@ internal sealed class ReturnScreen : CursorScreen
     /// <inheritdoc/>
     protected override string Status => Plan.Total.IsZero
         ? ""
-        : $"Slip: {NoteText.Listed(Plan.SlipNotes, Plan.Total.Currency, session.Style)}{(Plan.Unlisted.IsZero ? "" : $", and {Plan.Unlisted.ToString(session.Style)} in notes not known")}";
+        : $"Slip: {NoteText.Listed(Plan.SlipNotes, Plan.Total.Currency, session.Style)}{(Plan.Unlisted.IsZero ? "" : $", and {Plan.Unlisted.ToString(session.Style)} in notes that you choose")}";
 
     private Binding TakeBack => Letters.Undo.Does(Here is null ? "take back" : "", "Take back the last cash return, after a question.", () => ReturnBack.Question(session));
 
@@ -83,11 +84,11 @@ internal sealed class ReturnScreen : CursorScreen
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
-            [Report.Names("Pot"), Report.Amounts(width < 74 ? "pay back" : "to pay back"), new("pull") { Shrinks = true, MinWidth = 12 }, new("swap first") { Shrinks = true, MinWidth = 10 }, new("")],
+            [Report.Names("Pot"), Report.Amounts(width < 74 ? "pay back" : "to pay back"), new("pull") { Shrinks = true, MinWidth = 12 }, new("but first swap") { Shrinks = true, MinWidth = 10 }, new("")],
             [.. Plan.Lines.Select(line => ImmutableArray.Create(
                 line.Pot.Name,
                 line.Owes.ToString(session.Style),
-                line.Notes is { } notes ? NoteText.Listed(notes, line.Owes.Currency, session.Style) : line.Way == ReturnWay.NoWay ? "no way" : "pick them",
+                line.Notes is { } notes ? NoteText.Listed(notes, line.Owes.Currency, session.Style) : line.Way == ReturnWay.NoWay ? "no way" : "you choose",
                 line.Swap is { } swap ? $"{NoteText.Listed(swap.Gives, line.Owes.Currency, session.Style)} for {NoteText.Listed(swap.Gets, line.Owes.Currency, session.Style)}" : "",
                 line.Goes ? "" : "stays"))],
             gap: width < 74 ? 1 : 2,
@@ -118,7 +119,7 @@ internal sealed class ReturnScreen : CursorScreen
 
         string pull = line.Notes is { } notes ? $"pull {NoteText.Listed(notes, line.Owes.Currency, session.Style)}" : "";
         return line.Swap is { } swap
-            ? $"first give {NoteText.Listed(swap.Gives, line.Owes.Currency, session.Style)} to {(swap.With is null ? "the loose notes" : WeekText.PotName(session.Book, swap.With))} for {NoteText.Listed(swap.Gets, line.Owes.Currency, session.Style)}, then {pull}."
+            ? $"first give its {NoteText.Listed(swap.Gives, line.Owes.Currency, session.Style)} to {(swap.With is null ? "the loose notes" : WeekText.PotName(session.Book, swap.With))} for {NoteText.Listed(swap.Gets, line.Owes.Currency, session.Style)}, then {pull}."
             : pull + ".";
     }
 

@@ -12,8 +12,11 @@ namespace Payday.Screens.Reviews;
 /// <remarks>The bars are text like the rest: no colour is needed, and a line costs few bytes.</remarks>
 internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
 {
+    private const int HeaderLines = 2;
+
     private readonly PotHistory history = PotHistory.Of(session.Book, pot.Id);
     private readonly PotPlan? plan = PotPlan.Of(session.Book, pot);
+    private PageTable? table;
 
     /// <inheritdoc/>
     public override string Title => $"History of {pot.Name}";
@@ -34,7 +37,16 @@ internal sealed class HistoryScreen(BookSession session, Pot pot) : PageScreen
     protected override object Source => session.Style;
 
     /// <inheritdoc/>
-    protected override IEnumerable<FrameLine> Lines(int width) => new JoinedLines<FrameLine>(
-        [.. plan is null ? [] : TextWrap.Lines(PotPlanText.Sentence(plan, session.Style), width - 2).Select(line => FrameLine.Of(" " + line, plan.Ahead.IsNegative ? Ink.Alert : Ink.Plain)).Append(FrameLine.Empty)],
-        new ShownLines<string, FrameLine>(HistoryReport.Lines(history, session.Style, width - 2), line => line.Length == 0 ? FrameLine.Empty : FrameLine.Of(" " + line)));
+    protected override PageTable? Table => table;
+
+    /// <inheritdoc/>
+    protected override IEnumerable<FrameLine> Lines(int width)
+    {
+        FrameLine[] sentence = [.. plan is null ? [] : TextWrap.Lines(PotPlanText.Sentence(plan, session.Style), width - 2).Select(line => FrameLine.Of(" " + line, plan.Ahead.IsNegative ? Ink.Alert : Ink.Plain)).Append(FrameLine.Empty)];
+        IReadOnlyList<string> lines = HistoryReport.Lines(history, session.Style, width - 2);
+
+        // Its rows stand last, under a line of headings and a rule.
+        table = history.Lines.IsEmpty ? null : new PageTable(sentence.Length + lines.Count - history.Lines.Length - HeaderLines, HeaderLines, history.Lines.Length);
+        return new JoinedLines<FrameLine>(sentence, new ShownLines<string, FrameLine>(lines, line => line.Length == 0 ? FrameLine.Empty : FrameLine.Of(" " + line)));
+    }
 }

@@ -12,7 +12,7 @@ using Payday.Text;
 
 namespace Payday.Screens.Reviews;
 
-/// <summary>The ledger by what was done, the newest first; those that are unfolded with their movements below them.</summary>
+/// <summary>The ledger by what was done, the newest day first; those that are unfolded with their movements below them.</summary>
 /// <remarks>Only the rows that show are laid out: a ledger of years has many.</remarks>
 internal sealed class LedgerRows
 {
@@ -25,7 +25,7 @@ internal sealed class LedgerRows
     public LedgerRows(Book book, LedgerRows? before = null)
     {
         this.book = book;
-        groups = [.. LedgerGroups.Of(book).Reverse()];
+        groups = [.. DayOrder.Of(LedgerGroups.Of(book), group => group.Date).Reverse()];
         dates = DateColumn.Of(groups.Select(group => group.Date));
         unfolded.UnionWith(before?.unfolded ?? []);
         Lay();

@@ -15,7 +15,7 @@ using Terminal.Gui.Input;
 
 namespace Payday.Screens.Reviews;
 
-/// <summary>What was done with money, the newest first, each with its movements where it is unfolded; or the movements about one thing, or of some days.</summary>
+/// <summary>What was done with money, the newest day first, each with its movements where it is unfolded; or the movements about one thing, or of some days.</summary>
 internal sealed class LedgerScreen(BookSession session) : CursorScreen
 {
     private MovementFilter filter = new();
@@ -36,7 +36,7 @@ internal sealed class LedgerScreen(BookSession session) : CursorScreen
     /// <inheritdoc/>
     protected override string Aside => filter.Dates is { } dates
         ? dates.First == dates.Last ? DateText.Long(dates.First) : $"{DateText.Long(dates.First)} to {DateText.Long(dates.Last)}"
-        : "newest first";
+        : "newest day first";
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Binding> Keys =>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Payday.Core.Amounts;
 using Payday.Core.Books;
+using Payday.Core.Histories;
 using Payday.Core.Ledgers;
 using Payday.Reports;
 using Payday.Store.Fields;
@@ -9,7 +10,7 @@ using Payday.Text;
 
 namespace Payday.Screens.Reviews;
 
-/// <summary>The movements of a book that a filter takes, the newest first, as cells of a table.</summary>
+/// <summary>The movements of a book that a filter takes, the newest day first, as cells of a table.</summary>
 /// <remarks>Made once for a book and a filter, not at each key: a ledger of years has many.</remarks>
 internal sealed class ShownMovements
 {
@@ -21,7 +22,7 @@ internal sealed class ShownMovements
     {
         this.book = book;
         this.filter = filter;
-        Movements = [.. book.Ledger.Movements.Reverse().Where(filter.Takes)];
+        Movements = [.. DayOrder.Of([.. book.Ledger.Movements.Where(filter.Takes)], movement => movement.Date).Reverse()];
         dates = DateColumn.Of(Movements.Select(movement => movement.Date));
         Widest =
         [

@@ -150,7 +150,8 @@ internal sealed class SurplusView(RoutineWork work) : StepView(work)
             string spared = target is MoveTarget.ToDebt to && trial.Amount == most && ToGo(to.Id) - trial.Amount is { IsPositive: true } interest
                 ? $" Paid today, its {Shown(interest)} of interest isn't charged."
                 : "";
-            return [$"{name}: all that it can take is placed here; Enter changes the amount.{spared}", .. SurplusReport.Elsewhere(Plan.Surplus, debts.Of(Plan), target).Take(1)];
+            string all = trial.Amount == most ? "all that it can take" : trial.Amount.IsZero ? "nothing" : "the whole surplus";
+            return [$"{name}: {all} is placed here; Enter changes the amount.{spared}", .. SurplusReport.Elsewhere(Plan.Surplus, debts.Of(Plan), target).Take(1)];
         }
 
         string what = Plan.LeftToPlace.IsPositive ? "the rest" : "the surplus";

@@ -50,11 +50,11 @@ internal static class HouseholdFields
     /// <summary>Habits that have a usual answer.</summary>
     public static ImmutableArray<SetupField<HouseholdDraft>> Habits { get; } =
     [
-        SetupFields.OfSetting("Set-asides", Members.SetAsides, ChoiceTypes.Of((SetAsideMode.Level, "even"), (SetAsideMode.AsTheyFall, "when due")), "Even: every pay sets aside an even part for the bills to come; when due: each payday sets aside only for the bills before the next one.").Optional(),
-        SetupFields.OfSetting("Card purchases", Members.CardRounding, ChoiceTypes.Of((CardRounding.Up, "rounded up to a note"), (CardRounding.Exact, "exact")), "How much cash its pot has to pay back for a purchase by card.").Optional(),
-        SetupFields.OfSetting("Surplus goes first", Members.SurplusOrder, ChoiceTypes.Of((DebtOrder.SmallestBalance, "to the smallest debt"), (DebtOrder.HighestRate, "to the highest rate")), "Which debt is proposed for what is left over.").Optional(),
+        SetupFields.OfSetting("Set-asides", Members.SetAsides, ChoiceTypes.Of((SetAsideMode.Level, "even"), (SetAsideMode.AsTheyFall, "when due")), "Even: every pay sets aside an even part for the bills to come; when due: each payday sets aside only for the bills before the next one.").Optional() with { Else = "even" },
+        SetupFields.OfSetting("Card purchases", Members.CardRounding, ChoiceTypes.Of((CardRounding.Up, "rounded up to a note"), (CardRounding.Exact, "exact")), "How much cash its pot has to pay back for a purchase by card.").Optional() with { Else = "rounded up to a note" },
+        SetupFields.OfSetting("Surplus goes first", Members.SurplusOrder, ChoiceTypes.Of((DebtOrder.SmallestBalance, "to the smallest debt"), (DebtOrder.HighestRate, "to the highest rate")), "Which debt is proposed for what is left over.").Optional() with { Else = "to the smallest debt" },
         SetupFields.OfSetting("Buffer keeps", Members.BufferKeeps, new AmountType(), "When a payday falls short the buffer helps by itself down to this; empty asks each time.").Optional(),
-        SetupFields.OfSetting("Look", Members.Look, ChoiceTypes.Of((ScreenLook.Automatic, "automatic"), (ScreenLook.Dark, "dark"), (ScreenLook.Light, "light"), (ScreenLook.HighContrast, "high contrast"), (ScreenLook.Plain, "plain")), "Colours of the full screen: automatic asks the terminal for its background; plain has none, and only simple characters.").Optional(),
+        SetupFields.OfSetting("Look", Members.Look, ChoiceTypes.Of((ScreenLook.Automatic, "automatic"), (ScreenLook.Dark, "dark"), (ScreenLook.Light, "light"), (ScreenLook.HighContrast, "high contrast"), (ScreenLook.Plain, "plain")), "Colours of the full screen: automatic asks the terminal for its background; plain has none, and only simple characters.").Optional() with { Else = "automatic" },
         SetupFields.OfSetting("Slip lines", Members.SlipLines, new LinesType(), $"Up to {HouseholdLimits.MostSlipLines} lines for the top of the slip, with | between them. Nothing private is on it otherwise.").Optional(),
     ];
 

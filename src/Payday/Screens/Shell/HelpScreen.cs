@@ -31,23 +31,58 @@ internal sealed class HelpScreen(Screen about) : PageScreen
     /// <inheritdoc/>
     protected override IEnumerable<FrameLine> Lines(int width)
     {
-        foreach (Binding binding in about.Bindings.Append(ShellKeys.Leave))
+        foreach ((string heading, Binding[] keys) in Groups())
         {
-            string[] help = [.. TextWrap.Lines(binding.Help, width - NameWidth - 2)];
-            for (int i = 0; i < help.Length; i++)
+            yield return FrameLine.Headed(width, heading);
+            foreach (FrameLine line in keys.SelectMany(key => Of(key, width)))
             {
-                yield return FrameLine.Of($" {TextColumns.PadRight(i == 0 ? binding.Name : "", NameWidth)}{help[i]}");
+                yield return line;
             }
         }
 
-        foreach ((string word, string meaning) in Explained())
+        (string Word, string Meaning)[] words = [.. Explained()];
+        if (words.Length > 0)
         {
-            yield return FrameLine.Empty;
-            foreach (string line in TextWrap.Lines($"{word}: {meaning}", width - 2))
+            yield return FrameLine.Headed(width, "Words");
+        }
+
+        for (int i = 0; i < words.Length; i++)
+        {
+            foreach (string line in TextWrap.Lines($"{words[i].Word}: {words[i].Meaning}", width - 2))
             {
                 yield return FrameLine.Of(" " + line);
             }
+
+            if (i < words.Length - 1)
+            {
+                yield return FrameLine.Empty;
+            }
         }
+    }
+
+    // What the screen does first: those are the keys that differ from screen to screen.
+    private IEnumerable<(string Heading, Binding[] Keys)> Groups() => about.Bindings.Append(ShellKeys.Leave)
+        .GroupBy(GroupOf)
+        .OrderBy(group => group.Key)
+        .Select(group => (group.Key switch { Group.Here => "This screen", Group.Moving => "Moving", _ => "Everywhere" }, group.ToArray()));
+
+    private static Group GroupOf(Binding key) => key.Name switch
+    {
+        "Up" or "Down" or "PgUp" or "PgDn" or "Home" or "End" => Group.Moving,
+        _ => key.Name == ShellKeys.Back.Name || key.Name == ShellKeys.Leave.Name || key.Letter == Letters.Help ? Group.Everywhere : Group.Here,
+    };
+
+    private static IEnumerable<FrameLine> Of(Binding binding, int width)
+    {
+        string[] help = [.. TextWrap.Lines(binding.Help, width - NameWidth - 2)];
+        return help.Select((line, i) => FrameLine.Of($" {TextColumns.PadRight(i == 0 ? binding.Name : "", NameWidth)}{line}"));
+    }
+
+    private enum Group
+    {
+        Here,
+        Moving,
+        Everywhere,
     }
 
     // A word that a line break parts is whole once the lines are joined.

@@ -20,8 +20,8 @@ internal abstract class PageScreen : Screen
         .. Keys,
         new(Key.CursorDown, "Down", "", "Further down.", () => Scroll(1)),
         new(Key.CursorUp, "Up", "", "Further up.", () => Scroll(-1)),
-        new(Key.PageDown, "PgDn", "", "A screen further down.", () => Scroll(room)),
-        new(Key.PageUp, "PgUp", "", "A screen further up.", () => Scroll(-room)),
+        new(Key.PageDown, "PgDn", "", "A screen further down.", () => Scroll(Leaf)),
+        new(Key.PageUp, "PgUp", "", "A screen further up.", () => Scroll(-Leaf)),
         .. LastKeys,
     ];
 
@@ -54,7 +54,7 @@ internal abstract class PageScreen : Screen
         // The line that says how much is below has room of its own only where something is.
         room = lines.Count > room ? Math.Max(1, room - 1) : room;
         first = Math.Clamp(first, 0, Math.Max(0, lines.Count - room));
-        ImmutableArray<FrameLine> shown = [.. Enumerable.Range(first, Math.Min(room, lines.Count - first)).Select(i => lines[i])];
+        ImmutableArray<FrameLine> shown = [.. Enumerable.Range(first, Math.Min(room, lines.Count - first)).Select(i => lines[InView(i)])];
 
         // A heading goes with what it heads.
         shown = first + room < lines.Count && shown is [.., { IsHeading: true }] ? shown.RemoveAt(shown.Length - 1) : shown;
@@ -79,8 +79,16 @@ internal abstract class PageScreen : Screen
     /// <summary>All lines for a width. Of a list only those that show are asked for.</summary>
     protected abstract IEnumerable<FrameLine> Lines(int width);
 
+    /// <summary>The table of the page whose headings stay in view; where <see cref="Lines"/> made it last. Null for none.</summary>
+    protected virtual PageTable? Table => null;
+
+    // The headings that stay take the place of lines that would be missed by whoever turns a whole page.
+    private int Leaf => Math.Max(1, room - (Table?.Headings ?? 0));
+
     /// <summary>A rule over the whole width.</summary>
     protected static FrameLine Rule(int width) => FrameLine.Rule(width);
+
+    private int InView(int line) => Table is { } table && table.StaysAt(first) && line < first + table.Headings ? table.First + line - first : line;
 
     private IReadOnlyList<FrameLine> Page(int width)
     {

@@ -31,6 +31,44 @@ public class PageScreenTests
         Assert.Equal(2, page.Made);
     }
 
+    // Headings that have gone by stay while rows are in view, and no row is passed over by who turns whole pages.
+    [Fact]
+    public void Draw_OfALongTable_KeepsItsHeadingsAndShowsEachRow()
+    {
+        var page = new TablePage();
+        var seen = new HashSet<string>();
+        for (int turn = 0; turn < 10; turn++)
+        {
+            string[] lines = [.. page.Draw(new Size(80, 20)).Lines.Select(line => line.Text.Trim())];
+            seen.UnionWith(lines.Where(line => line.StartsWith("row ", StringComparison.Ordinal)));
+            if (lines.Any(line => line.StartsWith("row ", StringComparison.Ordinal)) && turn < 3)
+            {
+                Assert.True(Array.IndexOf(lines, "heading") >= 0 && Array.IndexOf(lines, "heading") < Array.FindIndex(lines, line => line.StartsWith("row ", StringComparison.Ordinal)));
+                Assert.Single(lines, "heading");
+            }
+
+            page.Bindings.Single(key => key.Name == "PgDn").Do();
+        }
+
+        Assert.Equal(TablePage.Rows, seen.Count);
+        Assert.Contains("after", page.Draw(new Size(80, 20)).Lines.Select(line => line.Text.Trim()));
+    }
+
+    private sealed class TablePage : PageScreen
+    {
+        public const int Rows = 50;
+
+        public override string Title => "Page";
+
+        protected override PageTable? Table => new PageTable(3, 2, Rows);
+
+        protected override IEnumerable<FrameLine> Lines(int width) =>
+        [
+            FrameLine.Of("one"), FrameLine.Of("two"), FrameLine.Of("three"), FrameLine.Of("heading"), FrameLine.Rule(width),
+            .. Enumerable.Range(1, Rows).Select(row => FrameLine.Of($"row {row}")), FrameLine.Of("after"),
+        ];
+    }
+
     private sealed class CountedPage : PageScreen
     {
         public string? From { get; set; }

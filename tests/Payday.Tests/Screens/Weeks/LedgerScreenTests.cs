@@ -1,4 +1,6 @@
 using System.Drawing;
+using System.Globalization;
+using System.Text.RegularExpressions;
 using NodaTime;
 using Payday.Core.AccountEntries;
 using Payday.Core.Amounts;
@@ -49,6 +51,26 @@ public sealed class LedgerScreenTests : IDisposable
         Assert.Contains(shown, line => line.Contains("ACCOUNT FEE", StringComparison.OrdinalIgnoreCase));
         Assert.Contains(shown, line => line.Contains("Moved, ", StringComparison.Ordinal) && line.Contains("Reserve: put by", StringComparison.Ordinal));
         Assert.DoesNotContain(shown, line => line.Contains("Account entry 1", StringComparison.Ordinal) || line.Contains("Move 1", StringComparison.Ordinal));
+    }
+
+    // Who writes something down late looks for it on its day, in the groups and in the list of lines.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Entry_WrittenLate_StandsOnItsDay(bool isList)
+    {
+        Money amount = Money.FromMinorUnits(450, demo.Household.Currency);
+        demo.Session.Take(Entering.Enter(demo.Session.Book, new EntryWish(new LocalDate(2026, 3, 9), EntryKind.Fee, MoveEnds.Buffer, -amount, "late fee")).Value!);
+        Hand hand = new(new LedgerScreen(demo.Session));
+        if (isList)
+        {
+            hand.Press("d").Type("Mar 2026");
+        }
+
+        LocalDate[] days = [.. hand.Shown(new Size(120, 200)).Skip(1).Select(line => Regex.Match(line, "(\\d+) Mar")).Where(found => found.Success)
+            .Select(found => new LocalDate(2026, 3, int.Parse(found.Groups[1].Value, CultureInfo.InvariantCulture)))];
+        Assert.Contains(new LocalDate(2026, 3, 9), days);
+        Assert.Equal(days.OrderDescending(), days);
     }
 
     [Fact]

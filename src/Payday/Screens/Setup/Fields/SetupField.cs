@@ -32,6 +32,9 @@ internal abstract record SetupField<TPart>
     /// <summary>How many characters can be typed.</summary>
     public abstract int MostTyped { get; }
 
+    /// <summary>What holds where nothing stands here, in a word or two; empty for nothing.</summary>
+    public string Else { get; init; } = "";
+
     /// <summary>Whether it may be left empty.</summary>
     public SetupField<TPart> Optional() => this with { Needed = false };
 

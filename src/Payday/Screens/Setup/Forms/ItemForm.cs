@@ -132,7 +132,7 @@ internal abstract class ItemForm<TPart>(SetupWork work, ImmutableArray<SetupFiel
         int chosen = field.Chosen(Values, work);
         string shown = field.IsEmpty(Values, work) && chosen >= 0 ? choices[chosen] : field.Show(Values, work);
         return new(
-            field.Label, field.Help, shown, field.Typed(Values, work), field.MostTyped,
+            field.Label, field.Help, shown.Length == 0 ? field.Else : shown, field.Typed(Values, work), field.MostTyped,
             IsMissing(field, Values), field.Locked(work, Values), choices, chosen);
     }
 

@@ -22,6 +22,9 @@ internal sealed class DebtList : ListOf<DebtDraft>
     private static readonly SetupField<DebtDraft> Part = SetupFields.Of(
         "Part, %", DraftPath.To(Members.Minimum, Minimum.Percent), new PercentType(), "Which part of what is owed must at least be paid, such as 2.");
 
+    private static readonly SetupField<DebtDraft> Floor = SetupFields.Of(
+        "But at least", DraftPath.To(Members.Minimum, Minimum.Floor), new AmountType(), "The lowest that the part may come to, such as 25; 0 for none.");
+
     private static readonly SetupField<DebtDraft> Due = SetupFields.Of(
         "Due on day", Members.Due, new DayType(), "The day of the month on which the minimum is due: 1 to 31, last, last working day, or such as 2nd Friday.");
 
@@ -51,7 +54,7 @@ internal sealed class DebtList : ListOf<DebtDraft>
             Fixed,
             Part,
             SetupFields.Of("And interest", DraftPath.To(Members.Minimum, Minimum.PlusInterest), ChoiceTypes.Of((false, "no, the part alone"), (true, "yes, on top of the part")), "Whether the lender asks for the month's interest on top of the part.").Optional(),
-            SetupFields.Of("But at least", DraftPath.To(Members.Minimum, Minimum.Floor), new AmountType(), "The lowest that the part may come to, such as 25; 0 for none."),
+            Floor,
             .. ScheduleFields.OrDay("Minimum is due", Members.Schedule, Members.Due, Due),
         ]))
     {
@@ -70,7 +73,7 @@ internal sealed class DebtList : ListOf<DebtDraft>
     public override string Instead => "It asks for nothing once it is paid.";
 
     /// <inheritdoc/>
-    public override ImmutableArray<TextColumn> Columns => [Report.Names("Debt"), Report.Amounts("owed"), new("rate", Align.Right), Report.Amounts("minimum"), new("due on") { Shrinks = true, MinWidth = 8 }];
+    public override ImmutableArray<TextColumn> Columns => [Report.Names("Debt"), Report.Amounts("owed"), new("rate", Align.Right), Report.Amounts("minimum"), Report.Amounts("at least"), new("due on") { Shrinks = true, MinWidth = 8 }];
 
     /// <inheritdoc/>
     protected override ImmutableArray<string> Cells(DebtDraft item, SetupFacts facts) =>
@@ -79,6 +82,7 @@ internal sealed class DebtList : ListOf<DebtDraft>
         Amount(facts.Owed(item), facts),
         Rate.Show(item, facts),
         item.Minimum?.Kind == MinimumKind.Fixed ? Fixed.Show(item, facts) : Part.Show(item, facts),
+        item.Minimum?.Kind == MinimumKind.Part ? Floor.Show(item, facts) : "",
         item.Schedule is null ? Due.Show(item, facts) : ScheduleFields.Words(item, Members.Schedule, facts),
     ];
 
