@@ -26,6 +26,9 @@ public sealed record CardPurchase(
     long FirstMovement,
     long LastMovement) : IRecord<PurchaseTraits>
 {
+    /// <inheritdoc/>
+    PotId? IRecord<PurchaseTraits>.Pot => PotId;
+
     /// <summary>Whether it was undone; its movements then have their reverses.</summary>
     public bool Undone { get; init; }
 

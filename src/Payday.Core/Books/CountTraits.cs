@@ -2,7 +2,7 @@ namespace Payday.Core.Books;
 
 /// <summary>What rules look for among all counts ever made: known of each without a look at it.</summary>
 [Flags]
-public enum CountTraits
+public enum CountTraits : byte
 {
     /// <summary>Nothing.</summary>
     None = 0,

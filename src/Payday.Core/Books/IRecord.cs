@@ -1,3 +1,5 @@
+using Payday.Core.Ids;
+
 namespace Payday.Core.Books;
 
 /// <summary>Something that happened between paydays, known by its number.</summary>
@@ -8,6 +10,9 @@ public interface IRecord<out TTraits>
     /// <summary>1 for the first, then without a gap.</summary>
     long Number { get; }
 
-    /// <summary>What is known of it without a look at it.</summary>
+    /// <summary>What rules look for; known of it without a look at it.</summary>
     TTraits Traits { get; }
+
+    /// <summary>The pot that it is of; null where it is of none.</summary>
+    PotId? Pot { get; }
 }

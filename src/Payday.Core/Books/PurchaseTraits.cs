@@ -2,7 +2,7 @@ namespace Payday.Core.Books;
 
 /// <summary>What rules look for among all purchases ever made: known of each without a look at it.</summary>
 [Flags]
-public enum PurchaseTraits
+public enum PurchaseTraits : byte
 {
     /// <summary>Nothing.</summary>
     None = 0,

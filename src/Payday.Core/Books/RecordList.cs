@@ -1,5 +1,6 @@
 using System.Collections;
 using System.Runtime.CompilerServices;
+using Payday.Core.Ids;
 using Payday.Core.Ledgers;
 
 namespace Payday.Core.Books;
@@ -14,9 +15,9 @@ public sealed class RecordList<T, TTraits> : IReadOnlyList<T>
     where TTraits : struct, Enum
 {
     private readonly GrowingList<T> all;
-    private readonly GrowingList<TTraits> traits;
+    private readonly GrowingList<RecordMark<TTraits>> marks;
 
-    internal RecordList(GrowingList<T> all, GrowingList<TTraits> traits) => (this.all, this.traits) = (all, traits);
+    internal RecordList(GrowingList<T> all, GrowingList<RecordMark<TTraits>> marks) => (this.all, this.marks) = (all, marks);
 
     /// <inheritdoc/>
     public int Count => all.Count;
@@ -27,13 +28,13 @@ public sealed class RecordList<T, TTraits> : IReadOnlyList<T>
     /// <summary>Those and others.</summary>
     public RecordList<T, TTraits> Add(params ReadOnlySpan<T> records)
     {
-        var traitsOf = new TTraits[records.Length];
-        for (int i = 0; i < traitsOf.Length; i++)
+        var marksOf = new RecordMark<TTraits>[records.Length];
+        for (int i = 0; i < marksOf.Length; i++)
         {
-            traitsOf[i] = records[i].Traits;
+            marksOf[i] = RecordMark<TTraits>.Of(records[i]);
         }
 
-        return new RecordList<T, TTraits>(all.Add(records), traits.Add(traitsOf));
+        return new RecordList<T, TTraits>(all.Add(records), marks.Add(marksOf));
     }
 
     /// <summary>Those, with another in the place of the one of its number.</summary>
@@ -41,16 +42,32 @@ public sealed class RecordList<T, TTraits> : IReadOnlyList<T>
     {
         ArgumentNullException.ThrowIfNull(record);
         int at = (int)record.Number - 1;
-        return new RecordList<T, TTraits>(all.SetItem(at, record), traits.SetItem(at, record.Traits));
+        return new RecordList<T, TTraits>(all.SetItem(at, record), marks.SetItem(at, RecordMark<TTraits>.Of(record)));
     }
 
     /// <summary>Those that have some traits, all of them, in order; no other is looked at.</summary>
     public IEnumerable<T> With(TTraits wanted)
     {
         int at = 0;
-        foreach (TTraits of in traits)
+        foreach (RecordMark<TTraits> mark in marks)
         {
-            if (of.HasFlag(wanted))
+            if (mark.Traits.HasFlag(wanted))
+            {
+                yield return all[at];
+            }
+
+            at++;
+        }
+    }
+
+    /// <summary>Those of a pot that have some traits, all of them, in order; hardly any other is looked at.</summary>
+    public IEnumerable<T> With(TTraits wanted, PotId pot)
+    {
+        byte ofPot = RecordMark<TTraits>.Of(pot);
+        int at = 0;
+        foreach (RecordMark<TTraits> mark in marks)
+        {
+            if (mark.Pot == ofPot && mark.Traits.HasFlag(wanted) && all[at].Pot == pot)
             {
                 yield return all[at];
             }
@@ -64,11 +81,26 @@ public sealed class RecordList<T, TTraits> : IReadOnlyList<T>
     {
         for (int at = Count - 1; at >= 0; at--)
         {
-            if (traits[at].HasFlag(wanted))
+            if (marks[at].Traits.HasFlag(wanted))
             {
                 yield return all[at];
             }
         }
+    }
+
+    /// <summary>The last one of a pot that has some traits, all of them; null where there is none. Hardly any other is looked at.</summary>
+    public T? LastWith(TTraits wanted, PotId pot)
+    {
+        byte ofPot = RecordMark<TTraits>.Of(pot);
+        for (int at = Count - 1; at >= 0; at--)
+        {
+            if (marks[at].Pot == ofPot && marks[at].Traits.HasFlag(wanted) && all[at].Pot == pot)
+            {
+                return all[at];
+            }
+        }
+
+        return null;
     }
 
     /// <summary>Those from one on, without a look at those before it.</summary>

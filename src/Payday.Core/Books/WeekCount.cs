@@ -47,6 +47,9 @@ public sealed record WeekCount(
     long LastMovement,
     long? Move) : IRecord<CountTraits>
 {
+    /// <inheritdoc/>
+    PotId? IRecord<CountTraits>.Pot => PotId;
+
     /// <summary>Whether it was taken back; its movements then have their reverses, and no rule looks at it.</summary>
     public bool Undone { get; init; }
 

@@ -190,19 +190,7 @@ public sealed record WeekRecords(
     }
 
     /// <summary>The last count of a pot that stands, or null.</summary>
-    public WeekCount? LastCountOf(PotId potId)
-    {
-        // From the end: it is asked for every pot, and the last count of one is seldom far back.
-        for (int i = Counts.Count - 1; i >= 0; i--)
-        {
-            if (Counts[i].PotId == potId && !Counts[i].Undone)
-            {
-                return Counts[i];
-            }
-        }
-
-        return null;
-    }
+    public WeekCount? LastCountOf(PotId potId) => Counts.LastWith(CountTraits.Stands, potId);
 
     private static long Last<T>(ImmutableArray<T> records, Func<T, long> movement) => records.IsEmpty ? 0 : records.Max(movement);
 }

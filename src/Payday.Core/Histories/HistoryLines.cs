@@ -36,7 +36,7 @@ internal static class HistoryLines
 
     private static IEnumerable<PotHistoryLine> Cards(Book book, PotId potId)
     {
-        foreach (CardPurchase purchase in book.Weeks.StandingPurchases.Where(purchase => purchase.PotId == potId))
+        foreach (CardPurchase purchase in book.Weeks.Purchases.With(PurchaseTraits.Stands, potId))
         {
             yield return new PotHistoryLine(purchase.Date, PotEvent.Card, purchase.Amount, null, purchase.What) { IsBeside = !purchase.OwedBack.IsZero };
             if (!purchase.OwedBack.IsZero)
@@ -54,7 +54,7 @@ internal static class HistoryLines
 
     private static IEnumerable<PotHistoryLine> Counts(Book book, PotId potId)
     {
-        foreach (WeekCount count in book.Weeks.StandingCounts.Where(count => count.PotId == potId))
+        foreach (WeekCount count in book.Weeks.Counts.With(CountTraits.Stands, potId))
         {
             yield return new PotHistoryLine(count.Date, PotEvent.Counted, count.Spent, count.Left, "");
             if (!count.Difference.IsZero)

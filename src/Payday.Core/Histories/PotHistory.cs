@@ -25,7 +25,7 @@ public sealed record PotHistory(PotId PotId, ImmutableArray<PotHistoryLine> Line
     public static PotHistory Of(Book book, PotId potId)
     {
         ArgumentNullException.ThrowIfNull(book);
-        WeekCount[] counts = [.. book.Weeks.StandingCounts.Where(count => count.PotId == potId)];
+        WeekCount[] counts = [.. book.Weeks.Counts.With(CountTraits.Stands, potId)];
         int weeks = counts.Sum(count => WeeksOf(book, count));
         return new PotHistory(
             potId,
@@ -76,8 +76,8 @@ public sealed record PotHistory(PotId PotId, ImmutableArray<PotHistoryLine> Line
     {
         LocalDate last = counts[^1].Date;
         IEnumerable<Money> cash = counts.Select(count => count.Spent);
-        IEnumerable<Money> card = book.Weeks.StandingPurchases
-            .Where(purchase => purchase.PotId == potId && purchase.Date <= last)
+        IEnumerable<Money> card = book.Weeks.Purchases.With(PurchaseTraits.Stands, potId)
+            .Where(purchase => purchase.Date <= last)
             .Select(purchase => purchase.Amount);
         Money spent = Money.Sum(cash.Concat(card), book.Household.Currency);
         return Money.FromMinorUnits(((2 * spent.MinorUnits) + weeks) / (2 * weeks), spent.Currency);

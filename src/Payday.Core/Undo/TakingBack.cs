@@ -173,8 +173,8 @@ internal sealed class TakingBack
         WeekRecords weeks = Book.Weeks;
         (long First, WeekRecords Records)[] later =
         [
-            .. weeks.StandingPurchases
-                .Where(one => one.PotId == potId && one.FirstMovement > own && one.Date >= day)
+            .. weeks.Purchases.With(PurchaseTraits.Stands, potId)
+                .Where(one => one.FirstMovement > own && one.Date >= day)
                 .Select(one => (one.FirstMovement, weeks with { Purchases = weeks.Purchases.Put(one with { TakenUp = one.TakenUp.With(piece) }) })),
             .. weeks.StandingMoves
                 .Where(one => GivesCash(one.From, potId) && one.FirstMovement > own && one.Date >= day)
@@ -182,8 +182,8 @@ internal sealed class TakingBack
             .. weeks.StandingEntries
                 .Where(one => one.Amount.IsNegative && GivesCash(one.For, potId) && one.FirstMovement > own && one.Date >= day)
                 .Select(one => (one.FirstMovement, weeks with { Entries = weeks.Entries.Replace(one, one with { TakenUp = one.TakenUp.With(piece) }) })),
-            .. weeks.StandingCounts
-                .Where(one => one.PotId == potId && one.FirstMovement > own && one.Date >= day && !counts.Contains(one.Number))
+            .. weeks.Counts.With(CountTraits.Stands, potId)
+                .Where(one => one.FirstMovement > own && one.Date >= day && !counts.Contains(one.Number))
                 .Select(one => (one.FirstMovement, weeks with { Counts = weeks.Counts.Put(one with { TakenUp = one.TakenUp.With(piece) }) })),
         ];
         if (later.Length == 0)

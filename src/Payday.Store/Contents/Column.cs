@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using LiteDB;
 using Payday.Core.Amounts;
 using Payday.Core.Ledgers;
@@ -15,7 +16,7 @@ internal sealed class Column<T>(RecordForm<T> form) : IColumn
     where T : class
 {
     private GrowingList<Digest> digests = [];
-    private GrowingList<byte> traits = [];
+    private GrowingList<(byte Traits, byte Pot)> marks = [];
 
     /// <summary>The records in the order of a book.</summary>
     public GrowingList<T> Records { get; private set; } = [];
@@ -34,14 +35,14 @@ internal sealed class Column<T>(RecordForm<T> form) : IColumn
     /// <summary>The one that there is; null where there is none.</summary>
     public T? One => Records.Count > 0 ? Records[0] : null;
 
-    /// <summary>The traits of each, of a form that has any.</summary>
-    /// <param name="of">Traits by the number they are stored as.</param>
-    public TTraits[] Traits<TTraits>(Func<byte, TTraits> of)
+    /// <summary>The mark of each, of a form that has any.</summary>
+    /// <param name="of">A mark by the numbers that it is stored as.</param>
+    public TMark[] Marks<TMark>(Func<byte, byte, TMark> of)
     {
-        var all = new TTraits[Count];
+        var all = new TMark[Count];
         for (int i = 0; i < all.Length; i++)
         {
-            all[i] = of(traits[i]);
+            all[i] = of(marks[i].Traits, marks[i].Pot);
         }
 
         return all;
@@ -107,9 +108,9 @@ internal sealed class Column<T>(RecordForm<T> form) : IColumn
             to.Sized(record, form.Write);
         }
 
-        if (form.Traits is { } traitsOf)
+        if (form.Mark is { } markOf)
         {
-            to.Bytes([.. Records.Select(traitsOf)]);
+            to.Bytes([.. Records.Select(markOf).SelectMany(mark => new[] { mark.Traits, mark.Pot })]);
         }
 
         Span<byte> bytes = stackalloc byte[Digest.Length];
@@ -123,7 +124,7 @@ internal sealed class Column<T>(RecordForm<T> form) : IColumn
     public void Read(PackedReader from)
     {
         Records = GrowingList.After(from.Sized(form.Read));
-        traits = form.Traits is null ? [] : GrowingList.Of(from.Bytes(Count).Span);
+        marks = form.Mark is null ? [] : [.. MemoryMarshal.Cast<byte, (byte, byte)>(from.Bytes(2 * Count).Span)];
         digests = GrowingList.After(new PackedDigests(from.Bytes(Count * Digest.Length)));
     }
 
@@ -153,15 +154,15 @@ internal sealed class Column<T>(RecordForm<T> form) : IColumn
     // In the place of another, or behind all.
     private void Put(int at, Stored<T> one)
     {
-        byte[] trait = form.Traits is { } traitsOf ? [traitsOf(one.Record)] : [];
+        (byte, byte)[] mark = form.Mark is { } markOf ? [markOf(one.Record)] : [];
         if (at == Count)
         {
-            (Records, digests, traits) = (Records.Add(one.Record), digests.Add(one.Digest), traits.Add(trait));
+            (Records, digests, marks) = (Records.Add(one.Record), digests.Add(one.Digest), marks.Add(mark));
         }
         else
         {
             (Records, digests) = (Records.SetItem(at, one.Record), digests.SetItem(at, one.Digest));
-            traits = trait is [var known] ? traits.SetItem(at, known) : traits;
+            marks = mark is [var known] ? marks.SetItem(at, known) : marks;
         }
     }
 
@@ -171,6 +172,6 @@ internal sealed class Column<T>(RecordForm<T> form) : IColumn
         Array.Sort(ordered, (left, right) => form.Order(left.Record, right.Record));
         Records = [.. ordered.Select(one => one.Record)];
         digests = [.. ordered.Select(one => one.Digest)];
-        traits = form.Traits is { } traitsOf ? [.. ordered.Select(one => traitsOf(one.Record))] : [];
+        marks = form.Mark is { } markOf ? [.. ordered.Select(one => markOf(one.Record))] : [];
     }
 }

@@ -34,8 +34,8 @@ internal sealed record ContentBook(Book Book, WeekRecords Weeks)
         ImmutableArray<ClosedPayday> closed = records.Closed.All;
         var weeks = new WeekRecords(
             records.Fills.All,
-            RecordList.Known(records.Purchases.Records, records.Purchases.Traits(traits => (PurchaseTraits)traits)),
-            RecordList.Known(records.Counts.Records, records.Counts.Traits(traits => (CountTraits)traits)),
+            RecordList.Known(records.Purchases.Records, records.Purchases.Marks((traits, pot) => new RecordMark<PurchaseTraits>((PurchaseTraits)traits, pot))),
+            RecordList.Known(records.Counts.Records, records.Counts.Marks((traits, pot) => new RecordMark<CountTraits>((CountTraits)traits, pot))),
             records.Settled.All,
             records.Returns.All,
             records.CountDrafts.One)

@@ -12,7 +12,7 @@ internal static class CountDocument
         new(CollectionNames.Counts, count => count.Number, (left, right) => left.Number.CompareTo(right.Number), Write, Read)
         {
             IsNumbered = true,
-            Traits = count => (byte)count.Traits,
+            Mark = count => ((byte)count.Traits, RecordList.MarkOf(count).Pot),
         };
 
     public static void WriteTarget(IFieldWriter to, MoveTarget target)

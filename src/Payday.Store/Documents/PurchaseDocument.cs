@@ -13,7 +13,7 @@ internal static class PurchaseDocument
         new(CollectionNames.Purchases, purchase => purchase.Number, (left, right) => left.Number.CompareTo(right.Number), Write, Read)
         {
             IsNumbered = true,
-            Traits = purchase => (byte)purchase.Traits,
+            Mark = purchase => ((byte)purchase.Traits, RecordList.MarkOf(purchase).Pot),
         };
 
     private static void Write(IFieldWriter to, CardPurchase purchase)

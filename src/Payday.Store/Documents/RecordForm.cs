@@ -16,8 +16,8 @@ internal sealed record RecordForm<T>(
     /// <summary>Whether their ids are numbers that rise in the order of a book.</summary>
     public bool IsNumbered { get; init; }
 
-    /// <summary>What is known of a record in a snapshot without a look at it; null where nothing has to be.</summary>
-    public Func<T, byte>? Traits { get; init; }
+    /// <summary>What is known of a record in a snapshot without a look at it: its traits and the number of its pot; null where nothing has to be.</summary>
+    public Func<T, (byte Traits, byte Pot)>? Mark { get; init; }
 
     /// <summary>A record as a document.</summary>
     public BsonDocument From(T record) => DocumentWriter.Of(record, Write);

@@ -41,5 +41,5 @@ internal static class AsStored
     private static RecordList<T, TTraits> Made<T, TTraits>(RecordList<T, TTraits> all)
         where T : class, IRecord<TTraits>
         where TTraits : struct, Enum => RecordList.Known(
-            GrowingList.After(new MadeList<T>(all.Count, at => all[at])), all.Select(record => record.Traits).ToArray());
+            GrowingList.After(new MadeList<T>(all.Count, at => all[at])), all.Select(RecordList.MarkOf).ToArray());
 }

@@ -22,13 +22,16 @@ internal sealed class FillsScreen : CursorScreen
     private const string Over = "week over";
 
     private readonly BookSession session;
+    private ImmutableArray<FillPart> parts;
+    private Book? partsOf;
+    private LocalDate partsOn;
 
     /// <summary>Begins at the first fill that waits, or else at the first that is not marked yet.</summary>
     public FillsScreen(BookSession session)
     {
         this.session = session;
-        List<FillPart> parts = [.. Parts];
-        Cursor = Math.Max(0, parts.FindIndex(part => State(part) == ToFill) is >= 0 and int waiting ? waiting : parts.FindIndex(part => Marked(part) is null));
+        List<FillPart> all = [.. Parts];
+        Cursor = Math.Max(0, all.FindIndex(part => State(part) == ToFill) is >= 0 and int waiting ? waiting : all.FindIndex(part => Marked(part) is null));
     }
 
     /// <inheritdoc/>
@@ -78,18 +81,24 @@ internal sealed class FillsScreen : CursorScreen
         }
     }
 
-    // What waits, and what was marked of the last payday or since it was closed.
+    // What waits, and what was marked of the last payday or since it was closed: once for each book, as a long life has many.
     private ImmutableArray<FillPart> Parts
     {
         get
         {
-            ClosedPayday? last = session.Book.LastClosed;
-            return
-            [
-                .. FillPart.Of(session.Book)
-                    .Where(part => part.Marked is null || part.Key.Payday == last?.Payday || part.Marked.Movement > last?.LastMovement)
-                    .Select(part => part.IsAssumed && WalletFills.IsOver(session.Book.Household, part, session.Today) ? part with { IsAssumed = false, Moves = part.Marked!.Amount } : part),
-            ];
+            if (!ReferenceEquals(partsOf, session.Book) || partsOn != session.Today)
+            {
+                (partsOf, partsOn) = (session.Book, session.Today);
+                ClosedPayday? last = partsOf.LastClosed;
+                parts =
+                [
+                    .. FillPart.Of(partsOf)
+                        .Where(part => part.Marked is null || part.Key.Payday == last?.Payday || part.Marked.Movement > last?.LastMovement)
+                        .Select(part => part.IsAssumed && WalletFills.IsOver(partsOf.Household, part, partsOn) ? part with { IsAssumed = false, Moves = part.Marked!.Amount } : part),
+                ];
+            }
+
+            return parts;
         }
     }
 
