@@ -119,7 +119,7 @@ internal static class CountCommand
                 .. Report.Heading($"Week of {DateText.Long(plan.Week)}, counted for {DateText.Long(plan.Draft.Date)}"),
                 .. plan.Rows.IsEmpty ? ["No cash pot has anything to count."] : Report.Table(
                     style,
-                    CountTable.Columns(plan.Rows, CountTable.Roomy),
+                    CountTable.Columns(plan.Rows),
                     CountTable.Cells(plan.Rows, row => Then(household, row), style),
                     [["Spent", "", "", "", "", plan.Spent.ToString(style), .. CountTable.HasGaps(plan.Rows) ? [""] : ImmutableArray<string>.Empty, ""]]),
                 .. plan.Rows.Where(row => !row.Difference.IsZero).Select(row => row.Difference.IsPositive

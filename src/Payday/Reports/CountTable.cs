@@ -8,15 +8,14 @@ namespace Payday.Reports;
 /// <summary>The week-end count pot by pot, for the command and the screen alike.</summary>
 internal static class CountTable
 {
-    /// <summary>From this width on each column has its whole name, and two blanks before it.</summary>
+    /// <summary>From this width on each column has two blanks before it, also where something is missing.</summary>
     public const int Roomy = 74;
 
-    /// <summary>The columns in a width: from what was filled on, each row adds up across them.</summary>
+    /// <summary>The columns: from what was filled on, each row adds up across them.</summary>
     /// <param name="rows">The rows; where something is missing or was found in one of them, it has a column.</param>
-    /// <param name="width">In columns of the screen.</param>
-    public static ImmutableArray<TextColumn> Columns(IEnumerable<CountRow> rows, int width) =>
+    public static ImmutableArray<TextColumn> Columns(IEnumerable<CountRow> rows) =>
     [
-        Report.Names("Pot"), Report.Amounts("filled"), Report.Amounts(width < Roomy ? "card" : HasGaps(rows) ? "pay back" : "to pay back") with { Drops = 1 }, Report.Amounts("expected"),
+        Report.Names("Pot"), Report.Amounts("filled"), Report.Amounts("card") with { Drops = 1 }, Report.Amounts("expected"),
         Report.Amounts("left"), Report.Amounts("spent"), .. HasGaps(rows) ? [Report.Amounts("missing")] : ImmutableArray<TextColumn>.Empty, new("then") { Shrinks = true, MinWidth = 5 },
     ];
 

@@ -121,7 +121,7 @@ internal sealed class CountScreen : CursorScreen
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
-            CountTable.Columns(Plan.Rows, width),
+            CountTable.Columns(Plan.Rows),
             [.. CountTable.Cells(Plan.Rows, Then, session.Style)],
             gap: CountTable.HasGaps(Plan.Rows) && width < CountTable.Roomy ? 1 : 2,
             decimalMark: session.Style.DecimalMark).Lay(width);

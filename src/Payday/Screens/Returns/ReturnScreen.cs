@@ -84,7 +84,7 @@ internal sealed class ReturnScreen : CursorScreen
     protected override (ImmutableArray<string> Header, IReadOnlyList<string> Rows) Table(int width)
     {
         TextTableLines lines = new TextTable(
-            [Report.Names("Pot"), Report.Amounts(width < 74 ? "pay back" : "to pay back"), new("pull") { Shrinks = true, MinWidth = 12 }, new("but first swap") { Shrinks = true, MinWidth = 10 }, new("")],
+            [Report.Names("Pot"), Report.Amounts(width < 74 ? "pay back" : "to pay back"), new("pull") { Shrinks = true, MinWidth = 12 }, new("swap before") { Shrinks = true, MinWidth = 10 }, new("")],
             [.. Plan.Lines.Select(line => ImmutableArray.Create(
                 line.Pot.Name,
                 line.Owes.ToString(session.Style),
