@@ -7,7 +7,7 @@ namespace Payday.Reports;
 /// <summary>What of a cash pot no notes bring, said with its amount and why.</summary>
 internal static class NotInNotesText
 {
-    /// <summary>E.g. <c>1.40 of Fares is not in notes: the least note is 5; it waits in the account.</c>; empty where all of it is.</summary>
+    /// <summary>E.g. <c>1.40 of Fares is not in notes: the least is 5; it waits in the account.</c>; empty where all of it is.</summary>
     public static string Of(RoutinePlan plan, CashPotRow row, NumberStyle style)
     {
         if (!row.KeptBack.IsPositive)
@@ -16,7 +16,7 @@ internal static class NotInNotesText
         }
 
         Money least = LeastNote(plan);
-        string why = row.KeptBack < least ? $": the least note is {NoteText.Value(least.MinorUnits, least.Currency, style)}" : "";
+        string why = row.KeptBack < least ? $": the least is {NoteText.Value(least.MinorUnits, least.Currency, style)}" : "";
         return $"{row.KeptBack.ToString(style)} of {row.Pot.Name} is not in notes{why}; it waits in the account.";
     }
 

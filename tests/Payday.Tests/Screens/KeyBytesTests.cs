@@ -24,11 +24,17 @@ public class KeyBytesTests
         sent.Press(MostWithin, [.. Enumerable.Repeat(Key.CursorDown, 8), .. Enumerable.Repeat(Key.CursorUp, 8)]);
     }
 
-    [Fact]
-    public void AnAmount_OfAPot_SendsFewBytes()
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
+    [InlineData(9)]
+    public void AnAmount_OfAPot_SendsFewBytes(int row)
     {
         using var sent = new Watched();
-        sent.Press(MostStep, [.. DemoTerminal.Way("pots"), Key.CursorDown, Key.CursorDown]);
+        sent.Press(MostStep, [.. DemoTerminal.Way("pots"), .. Enumerable.Repeat(Key.CursorDown, row)]);
         sent.Press(MostWithin, Key.Enter, new Key('1'), new Key('2'), Key.Enter, Key.Space);
     }
 
