@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 
 namespace Payday.Printing;
@@ -16,7 +17,8 @@ internal sealed class MachineFonts(params IReadOnlyList<string> folders)
 
     private const int MostSigns = 500;
 
-    private readonly Dictionary<string, MachineFont?> known = new(StringComparer.Ordinal);
+    // Several papers may be drawn at a time.
+    private readonly ConcurrentDictionary<string, MachineFont?> known = new(StringComparer.Ordinal);
 
     /// <summary>Those of the system and of the person.</summary>
     public static MachineFonts OfSystem() => new(
@@ -36,22 +38,22 @@ internal sealed class MachineFonts(params IReadOnlyList<string> folders)
             return null;
         }
 
-        string key = new(simple);
-        if (!known.TryGetValue(key, out MachineFont? found))
+        return known.GetOrAdd(new string(simple), _ => Best(simple));
+    }
+
+    private MachineFont? Best(char[] signs)
+    {
+        MachineFont? found = null;
+        foreach (string file in Files())
         {
-            foreach (string file in Files())
+            if (Read(file, signs) is { Count: > 0 } font && font.Count > (found?.Count ?? 0))
             {
-                if (Read(file, simple) is { Count: > 0 } font && font.Count > (found?.Count ?? 0))
+                found = font;
+                if (found.Count == signs.Length)
                 {
-                    found = font;
-                    if (found.Count == simple.Length)
-                    {
-                        break;
-                    }
+                    break;
                 }
             }
-
-            known.Add(key, found);
         }
 
         return found;
