@@ -99,6 +99,19 @@ public static class WalletFills
         return Result.Of(writer.Book);
     }
 
+    /// <summary>What can be marked on a day: what waits, and what was marked of the last payday or since it was closed; of a week that is over what was taken as done is done.</summary>
+    public static ImmutableArray<FillPart> ToMark(Book book, LocalDate today)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ClosedPayday? last = book.LastClosed;
+        return
+        [
+            .. FillPart.Of(book)
+                .Where(part => part.Marked is null || part.Key.Payday == last?.Payday || part.Marked.Movement > last?.LastMovement)
+                .Select(part => part.IsAssumed && IsOver(book.Household, part, today) ? part with { IsAssumed = false, Moves = part.Marked!.Amount } : part),
+        ];
+    }
+
     /// <summary>The fills that were marked for the last day that has any, of all pots or of some, in household order.</summary>
     /// <param name="book">The book.</param>
     /// <param name="potIds">The pots, or null for all.</param>

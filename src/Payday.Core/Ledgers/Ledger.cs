@@ -21,13 +21,13 @@ public sealed class Ledger
     private readonly MovementColumns? columns;
 
     // Made when they are first asked for, and kept up from there; what is in them never changes, as with the balances.
-    private Dictionary<LedgerEnd, EndLines>? byEnd;
+    private EndIndex? byEnd;
     private Reversals? reversals;
 
     private Ledger(
         GrowingList<Movement> movements,
         MovementColumns? columns,
-        Dictionary<LedgerEnd, EndLines>? byEnd,
+        EndIndex? byEnd,
         Reversals? reversals,
         Balances balances)
     {
@@ -72,8 +72,7 @@ public sealed class Ledger
             return columns.IsReverse(at) || Reversals.By(number) is not null ? null : columns.Moved(at);
         }
 
-        Movement movement = movements[at];
-        return Reversals.Stands(movement) ? new MovedAmount(number, movement.Date, movement.From, movement.To, movement.Amount) : null;
+        return movements[at] is var movement && Reversals.Stands(movement) ? new MovedAmount(number, movement.Date, movement.From, movement.To, movement.Amount) : null;
     }
 
     /// <summary>The movements written since, in order.</summary>
@@ -107,7 +106,7 @@ public sealed class Ledger
     /// <summary>What an end held day by day, by the movements that stand.</summary>
     internal EndCourse CourseOf(LedgerEnd end) => LinesOf(end)?.Course ?? EndCourse.Nothing(Balances.Currency);
 
-    private EndLines? LinesOf(LedgerEnd end) => (byEnd ??= Indexed()).GetValueOrDefault(end);
+    private EndLines? LinesOf(LedgerEnd end) => (byEnd ??= EndIndex.Of(columns, movements, Reversals, Balances.Currency)).Of(end);
 
     /// <summary>Whether a movement of this ledger is neither undone nor the undoing of another.</summary>
     public bool Stands(Movement movement)
@@ -198,7 +197,7 @@ public sealed class Ledger
         return new Ledger(
             all,
             columns,
-            byEnd is null ? null : after == reversals ? Indexed(byEnd, added, balances.Currency) : Less(byEnd, all, added, after!, balances.Currency),
+            after == reversals ? byEnd?.With(added) : byEnd?.Less(all, added, after!),
             after,
             balances);
     }
@@ -247,67 +246,5 @@ public sealed class Ledger
         {
             throw new ArgumentException($"A movement from {movement.From.Key} to itself moves nothing.", nameof(movement));
         }
-    }
-
-    private Dictionary<LedgerEnd, EndLines> Indexed() => columns is null
-        ? Indexed(Standing, Balances.Currency)
-        : Indexed(EndLines.Of(columns, movements, Reversals.Numbers), movements.From(columns.Count).Where(Reversals.Stands), Balances.Currency);
-
-    private static Dictionary<LedgerEnd, EndLines> Indexed(IEnumerable<Movement> all, Currency currency)
-    {
-        var byObject = new Dictionary<SameEnd, EndGathering>();
-        var gathered = new Dictionary<LedgerEnd, EndGathering>();
-        foreach (Movement movement in all)
-        {
-            At(movement.From).Add(movement);
-            At(movement.To).Add(movement);
-        }
-
-        return gathered.ToDictionary(pair => pair.Key, pair => pair.Value.Gathered());
-
-        EndGathering At(LedgerEnd end)
-        {
-            ref EndGathering? known = ref CollectionsMarshal.GetValueRefOrAddDefault(byObject, new SameEnd(end), out _);
-            return known ??= CollectionsMarshal.GetValueRefOrAddDefault(gathered, end, out _) ??= new EndGathering(end, currency);
-        }
-    }
-
-    private static Dictionary<LedgerEnd, EndLines> Indexed(
-        Dictionary<LedgerEnd, EndLines> before, IEnumerable<Movement> added, Currency currency)
-    {
-        var more = new Dictionary<LedgerEnd, List<Movement>>();
-        foreach (Movement movement in added)
-        {
-            At(movement.From).Add(movement);
-            At(movement.To).Add(movement);
-        }
-
-        var indexed = new Dictionary<LedgerEnd, EndLines>(before);
-        foreach ((LedgerEnd end, List<Movement> movements) in more)
-        {
-            ref EndLines? known = ref CollectionsMarshal.GetValueRefOrAddDefault(indexed, end, out _);
-            known = (known ?? EndLines.None(end, currency)).Add(CollectionsMarshal.AsSpan(movements));
-        }
-
-        return indexed;
-
-        List<Movement> At(LedgerEnd end) => CollectionsMarshal.GetValueRefOrAddDefault(more, end, out _) ??= [];
-    }
-
-    // What was undone goes from the lists of its two ends, and what undid it never comes in.
-    private static Dictionary<LedgerEnd, EndLines> Less(
-        Dictionary<LedgerEnd, EndLines> before, GrowingList<Movement> all, List<Movement> added, Reversals reversals, Currency currency)
-    {
-        HashSet<LedgerEnd> ends =
-        [
-            .. added.Select(movement => movement.Reverses).OfType<long>().Select(number => all[(int)(number - 1)]).SelectMany(movement => new[] { movement.From, movement.To }),
-        ];
-        var less = new Dictionary<LedgerEnd, EndLines>(before);
-        foreach (LedgerEnd end in ends)
-        {
-            less[end] = EndLines.None(end, currency).Add([.. before.GetValueOrDefault(end)?.Movements.Where(reversals.Stands) ?? []]);
-        }
-
-        return Indexed(less, added.Where(reversals.Stands), currency);
     }
 }

@@ -81,7 +81,7 @@ internal sealed class FillsScreen : CursorScreen
         }
     }
 
-    // What waits, and what was marked of the last payday or since it was closed: once for each book, as a long life has many.
+    // Once for each book: a long life has many.
     private ImmutableArray<FillPart> Parts
     {
         get
@@ -89,13 +89,7 @@ internal sealed class FillsScreen : CursorScreen
             if (!ReferenceEquals(partsOf, session.Book) || partsOn != session.Today)
             {
                 (partsOf, partsOn) = (session.Book, session.Today);
-                ClosedPayday? last = partsOf.LastClosed;
-                parts =
-                [
-                    .. FillPart.Of(partsOf)
-                        .Where(part => part.Marked is null || part.Key.Payday == last?.Payday || part.Marked.Movement > last?.LastMovement)
-                        .Select(part => part.IsAssumed && WalletFills.IsOver(partsOf.Household, part, partsOn) ? part with { IsAssumed = false, Moves = part.Marked!.Amount } : part),
-                ];
+                parts = WalletFills.ToMark(partsOf, partsOn);
             }
 
             return parts;
